@@ -1,0 +1,20 @@
+/**
+ * Something a dressmaker should know, as data: which rule spoke, about what, and between which limits the
+ * value should have been. The message is a full sentence in her words.
+ */
+export interface Issue {
+  /** A stable short name in kebab case, such as `girth-out-of-range`. */
+  readonly code: string;
+  /** `error`: cannot go on. `warning`: unlikely, look again. `note`: good to know. */
+  readonly severity: 'error' | 'warning' | 'note';
+  /** What it is about: a measurement, a styling name, or `piece/edge`. */
+  readonly path: string;
+  readonly message: string;
+  readonly value?: number | string;
+  readonly limits?: { readonly min?: number; readonly max?: number; readonly unit: string };
+}
+
+/** An answer that may fail: either a value with remarks, or the issues that stand in its way. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T; readonly issues: readonly Issue[] }
+  | { readonly ok: false; readonly issues: readonly Issue[] };

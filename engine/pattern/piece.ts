@@ -1,0 +1,70 @@
+import type { Curve, Edge } from '../geometry/curve.ts';
+import type { Point } from '../geometry/point.ts';
+
+/** One part of a garment, drawn flat: what is stitched, what is cut, and every mark that goes on the cloth. */
+export interface Piece {
+  readonly name: string;
+  /** The number printed on the piece, in the order in which pieces are listed. */
+  readonly number: number;
+  /** The stitching line: a closed chain, clockwise as drawn. */
+  readonly edges: readonly PieceEdge[];
+  readonly grain: { readonly from: Point; readonly to: Point };
+  readonly notches: readonly Notch[];
+  readonly lines: readonly InsideLine[];
+  readonly marks: readonly Mark[];
+  readonly cut: readonly CutCount[];
+}
+
+/** An edge with what becomes of it. */
+export interface PieceEdge extends Edge {
+  /** `seam`: sewn to another edge. `fold`: lies on a fold of the cloth. `hem`: turned up. `finished`: faced or bound. */
+  readonly turn: 'seam' | 'fold' | 'hem' | 'finished';
+  /** Width of cloth beyond the stitching line, mm; none on a fold. */
+  readonly allowance: number;
+  /** Which is sewn first: at a corner, the edge with the lower rank runs through and its allowance ends square. */
+  readonly rank: number;
+  /** How often the edge changes from hollow to round by design. */
+  readonly inflections: number;
+}
+
+/** A balance mark on a stitching line; the same name stands on the edge it is sewn to. */
+export interface Notch {
+  readonly name: string;
+  readonly edge: string;
+  /** Distance along the edge from its start, mm. */
+  readonly at: number;
+  /** `single` at the front, `double` at the back, `fold` where a fold begins, `level` on long seams. */
+  readonly mark: 'single' | 'double' | 'fold' | 'level' | 'gather';
+}
+
+/** A line drawn inside the piece. */
+export interface InsideLine {
+  readonly name: string;
+  readonly kind: 'level' | 'casing' | 'gathering' | 'slash' | 'fold';
+  readonly curves: readonly Curve[];
+  /** Level lines: width that gathers take away again at this level, mm. */
+  readonly fullness?: number;
+  /** Level lines: what the line carries in words, such as the finished girth it belongs to. */
+  readonly text?: string;
+}
+
+/** A mark at a place: a buttonhole (with its length along `angle`) or a drill hole. */
+export interface Mark {
+  readonly name: string;
+  readonly kind: 'buttonhole' | 'drill';
+  readonly at: Point;
+  /** Radians; buttonholes only. */
+  readonly angle: number;
+  /** mm; buttonholes only. */
+  readonly length: number;
+}
+
+/** How many to cut of one cloth. */
+export interface CutCount {
+  readonly cloth: 'self' | 'lining';
+  readonly count: number;
+  /** Cut with the piece's fold edge on a fold of the cloth. */
+  readonly onFold: boolean;
+  /** Cut in mirrored pairs, a left and a right. */
+  readonly pair: boolean;
+}
