@@ -1,0 +1,72 @@
+/**
+ * Every numerical tolerance of the project, each derived from one base length, with its reason and what happens
+ * when it is made larger or smaller. Lengths in mm, angles in radians.
+ */
+
+/**
+ * The base: a millionth of a millimetre. A garment sums some hundreds of lengths, and their errors together must
+ * stay far below the 0.05 mm a seam is walked to. Larger: errors of computing could pass for errors of drafting.
+ * Smaller: the rounding of doubles (about 1e-13 mm at 1 m) comes near, and solving takes longer for nothing.
+ */
+const BASE = 1e-6;
+
+/** Arc lengths are this exact. Larger or smaller: see the base. */
+export const ARC_LENGTH = BASE;
+
+/** A hard relation between lengths holds to this. Smaller than the arc lengths it compares would be a pretence. */
+export const RELATION = BASE;
+
+/**
+ * A hard relation between angles holds to this: it moves the end of a handle of 100 mm by one base length.
+ * Larger: a long edge would leave its place by more than its length may. Smaller: below what lengths can show.
+ */
+export const RELATION_ANGLE = BASE / 100;
+
+/**
+ * Two places nearer than this are the same place: ten times what two solved relations can put between them.
+ * Larger: a real sliver of 0.01 mm would be closed unseen. Smaller: solved corners would count as open.
+ */
+export const COINCIDENCE = 10 * BASE;
+
+/**
+ * A curve that stays this near its chord counts as straight, and its curvature's sign as meaningless.
+ * Larger: a shallow hollow would go unnoticed. Smaller: rounding in a straight edge would count as inflections.
+ */
+export const STRAIGHTNESS = 1_000 * BASE;
+
+/**
+ * Directions that differ by less than this at a joint run on smoothly (G1): ten thousand times the hard angle,
+ * a step of 0.01 mm at the end of 100 mm. Larger: a corner of a tenth of a degree would pass as smooth and lose
+ * its mitre. Smaller: an edge read back from a file with three decimals would have a corner at every joint.
+ */
+export const SMOOTH_ANGLE = 100 * BASE;
+
+/**
+ * A parallel curve is refitted to this: a fifth of a fine pencil line, well inside the 0.05 mm the cut line is
+ * checked to. Larger: the check of the cut line has no margin. Smaller: more curves than anyone can edit.
+ */
+export const PARALLEL = 20_000 * BASE;
+
+/**
+ * Curves are flattened to this for questions about areas (does it cross, contain, overlap?): half of `PARALLEL`.
+ * Larger: nearly touching lines would seem to cross. Smaller: polygons of thousands of corners, slow to compare.
+ */
+export const FLATNESS = 10_000 * BASE;
+
+/**
+ * Two sides of a seam may differ by this when walked: no one can mark, cut or see it. Larger: misfits add up
+ * along an edge. Smaller: promises more than printing on paper can keep.
+ */
+export const WALK = 50_000 * BASE;
+
+/** What is read back from a written file may differ by this; files carry three decimals, printers do worse. */
+export const FILE = 100_000 * BASE;
+
+/** A finished girth may differ by this from body plus ease. It sums up to ten pieces walked to `WALK`. */
+export const GIRTH = 500_000 * BASE;
+
+/**
+ * The corner that may be left across a sewn seam, half a degree: 0.09 mm at the end of 10 mm of seam, just
+ * below what is seen in cloth. Larger: a visible point in a neckline or a hem. Smaller: no difference in cloth.
+ */
+export const CORNER = (0.5 * Math.PI) / 180;
