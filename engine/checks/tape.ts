@@ -1,0 +1,40 @@
+import { arcLength } from '../geometry/arc-length.ts';
+import type { Edge } from '../geometry/curve.ts';
+import { ARC_LENGTH } from '../geometry/tolerance.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Piece, PieceEdge } from '../pattern/piece.ts';
+
+/** Finds pieces and edges of one garment by name, and measures each edge only once. */
+export interface Tape {
+  readonly piece: (name: string) => Piece | undefined;
+  readonly edge: (piece: string, edge: string) => PieceEdge | undefined;
+  /** Length of an edge along its curves, mm, to 1e-6 mm a curve. */
+  readonly length: (edge: Edge) => number;
+}
+
+/** A tape for the pieces of `garment`. Of two pieces or edges with one name the first is found. */
+export function tapeFor(garment: Garment): Tape {
+  const pieces = new Map<string, Piece>();
+  const edges = new Map<string, PieceEdge>();
+  for (const piece of garment.pieces) {
+    if (pieces.has(piece.name)) continue;
+    pieces.set(piece.name, piece);
+    for (const edge of piece.edges) {
+      const key = `${piece.name}/${edge.name}`;
+      if (!edges.has(key)) edges.set(key, edge);
+    }
+  }
+  const lengths = new Map<Edge, number>();
+  const length = (edge: Edge): number => {
+    const known = lengths.get(edge);
+    if (known !== undefined) return known;
+    const sum = edge.curves.reduce((total, curve) => total + arcLength(curve, ARC_LENGTH), 0);
+    lengths.set(edge, sum);
+    return sum;
+  };
+  return {
+    piece: (name) => pieces.get(name),
+    edge: (piece, edge) => edges.get(`${piece}/${edge}`),
+    length,
+  };
+}

@@ -1,0 +1,121 @@
+import type { Issue } from '../issue.ts';
+import type { EdgeRef, Garment, Seam } from '../pattern/garment.ts';
+import type { SeamReport } from './report.ts';
+import type { Tape } from './tape.ts';
+import { inMm, listed } from './words.ts';
+
+/** A seam walked: the whole of it, and each stretch between one pair of partner notches and the next. */
+export interface Walk {
+  readonly seam: SeamReport;
+  readonly stretches: readonly Stretch[];
+}
+
+export interface Stretch {
+  /** Where the stretch begins and ends: a notch's name, `start` or `end`. */
+  readonly from: string;
+  readonly to: string;
+  readonly lengthA: number;
+  readonly lengthB: number;
+  /** How much longer side a is than side b asks for, mm; negative when shorter. */
+  readonly excess: number;
+}
+
+/** One side of a seam laid out straight: its length, and each notch at its distance from the seam's start. */
+interface Side {
+  readonly length: number;
+  readonly notches: ReadonlyMap<string, number>;
+}
+
+/**
+ * Walks every seam of a garment. Two notches of one name, one on either side, are partners. Each stretch
+ * between partners must agree as the whole seam does: a = gatherRatio * b + its share of the ease, where ease
+ * is shared in proportion to length. Lengths are good to 1e-6 mm a curve. Seams that name an edge which does
+ * not exist are left out; `misnamed` reports those.
+ */
+export function walk(
+  garment: Garment,
+  tape: Tape,
+  bound: number,
+): { readonly walks: readonly Walk[]; readonly issues: readonly Issue[] } {
+  const walks = garment.seams.flatMap((seam) => walkSeam(seam, tape) ?? []);
+  return { walks, issues: walks.flatMap((walked) => complaints(walked, bound)) };
+}
+
+/** Walks one seam; undefined when one of its edges does not exist. */
+export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
+  const a = laidOut(seam.a, tape);
+  const b = laidOut(seam.b, tape);
+  if (!a || !b) return undefined;
+
+  const partners = [...a.notches].flatMap(([name, at]) => {
+    const partner = b.notches.get(name);
+    return partner === undefined ? [] : [{ name, a: at, b: partner }];
+  });
+  const stops = [
+    { name: 'start', a: 0, b: 0 },
+    ...partners.sort((p, q) => p.a - q.a),
+    { name: 'end', a: a.length, b: b.length },
+  ];
+  const stretches = stops.slice(1).map((to, i): Stretch => {
+    const from = stops[i] ?? to;
+    const lengthA = to.a - from.a;
+    const lengthB = to.b - from.b;
+    const ease = b.length > 0 ? (seam.ease * lengthB) / b.length : seam.ease;
+    const excess = lengthA - (seam.gatherRatio * lengthB + ease);
+    return { from: from.name, to: to.name, lengthA, lengthB, excess };
+  });
+
+  const whole = Math.abs(a.length - (seam.gatherRatio * b.length + seam.ease));
+  const mismatch = Math.max(whole, ...stretches.map((stretch) => Math.abs(stretch.excess)));
+  return { seam: { ...seam, lengthA: a.length, lengthB: b.length, mismatch }, stretches };
+}
+
+function laidOut(refs: readonly EdgeRef[], tape: Tape): Side | undefined {
+  const notches = new Map<string, number>();
+  let length = 0;
+  for (const ref of refs) {
+    const edge = tape.edge(ref.piece, ref.edge);
+    if (!edge) return undefined;
+    const edgeLength = tape.length(edge);
+    for (const notch of tape.piece(ref.piece)?.notches ?? []) {
+      if (notch.edge !== ref.edge || notches.has(notch.name)) continue;
+      notches.set(notch.name, length + (ref.reversed ? edgeLength - notch.at : notch.at));
+    }
+    length += edgeLength;
+  }
+  return { length, notches };
+}
+
+function complaints({ seam, stretches }: Walk, bound: number): Issue[] {
+  if (seam.mismatch <= bound) return [];
+  const a = listed(seam.a.map((ref) => ref.piece));
+  const b = listed(seam.b.map((ref) => ref.piece));
+  const asked = seam.gatherRatio * seam.lengthB + seam.ease;
+  const worst = stretches.reduce((x, y) => (Math.abs(y.excess) > Math.abs(x.excess) ? y : x));
+  const place =
+    stretches.length === 1
+      ? 'over the whole seam'
+      : `between ${stopNamed(worst.from)} and ${stopNamed(worst.to)}`;
+  return [
+    {
+      code: 'seam-does-not-walk',
+      severity: 'error',
+      path: seam.name,
+      message:
+        `The two sides of the seam "${seam.name}" do not agree: ${a} measures ${inMm(seam.lengthA)}, and to ` +
+        `fit ${b} (${inMm(seam.lengthB)}${allowedFor(seam)}) it should measure ${inMm(asked)}. Worst ` +
+        `${place}, where it is ${inMm(Math.abs(worst.excess))} too ${worst.excess > 0 ? 'long' : 'short'}.`,
+      value: seam.mismatch,
+      limits: { max: bound, unit: 'mm' },
+    },
+  ];
+}
+
+const stopNamed = (name: string): string =>
+  name === 'start' || name === 'end' ? `the ${name}` : `the notch "${name}"`;
+
+function allowedFor(seam: SeamReport): string {
+  const gathers = seam.gatherRatio === 1 ? [] : [`gathered ${Number(seam.gatherRatio.toFixed(3))} to 1`];
+  const ease = seam.ease === 0 ? [] : [`with ${inMm(seam.ease)} ease`];
+  return [...gathers, ...ease].map((words) => `, ${words}`).join('');
+}
