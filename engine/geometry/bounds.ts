@@ -1,0 +1,58 @@
+import type { Curve } from './curve.ts';
+import { pointAt } from './evaluate.ts';
+import { rootsBetween01 } from './roots.ts';
+
+/** An upright rectangle (mm). */
+export interface Bounds {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The smallest upright rectangle about some curves. Exact. Empty (left = Infinity) for no curves. */
+export function boundingBox(curves: readonly Curve[]): Bounds {
+  let left = Infinity;
+  let right = -Infinity;
+  let top = Infinity;
+  let bottom = -Infinity;
+  const take = (x: number, y: number): void => {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  };
+  for (const curve of curves) {
+    take(curve.from.x, curve.from.y);
+    take(curve.to.x, curve.to.y);
+    if (curve.kind === 'line') continue;
+    for (const axis of ['x', 'y'] as const) {
+      for (const t of turningParameters(curve.from, curve.handle1, curve.handle2, curve.to, axis)) {
+        const at = pointAt(curve, t);
+        take(at.x, at.y);
+      }
+    }
+  }
+  return { left, right, top, bottom };
+}
+
+type Coordinates = { readonly x: number; readonly y: number };
+
+/** Where a cubic is farthest along one axis between its ends; none when its handles lie between its ends. */
+export function turningParameters(
+  from: Coordinates,
+  handle1: Coordinates,
+  handle2: Coordinates,
+  to: Coordinates,
+  axis: 'x' | 'y',
+): number[] {
+  return rootsBetween01([
+    handle1[axis] - from[axis],
+    handle2[axis] - handle1[axis],
+    to[axis] - handle2[axis],
+  ]);
+}
+
+/** Whether two rectangles share a point, their edges counted. */
+export const boundsMeet = (a: Bounds, b: Bounds): boolean =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;

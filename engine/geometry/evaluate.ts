@@ -1,0 +1,90 @@
+import type { Cubic, Curve } from './curve.ts';
+import { between, distance, type Point, vectorBetween } from './point.ts';
+import { COINCIDENCE } from './tolerance.ts';
+import { cross, magnitude, unit, type Vector } from './vector.ts';
+
+/** The point of a curve at parameter t in [0, 1]. */
+export function pointAt(curve: Curve, t: number): Point {
+  if (curve.kind === 'line') return between(curve.from, curve.to, t);
+  const { from, handle1, handle2, to } = curve;
+  const u = 1 - t;
+  const a = u * u * u;
+  const b = 3 * u * u * t;
+  const c = 3 * u * t * t;
+  const d = t * t * t;
+  return {
+    x: a * from.x + b * handle1.x + c * handle2.x + d * to.x,
+    y: a * from.y + b * handle1.y + c * handle2.y + d * to.y,
+  };
+}
+
+/** The first derivative by t (mm per unit of t). */
+export function derivativeAt(curve: Curve, t: number): Vector {
+  if (curve.kind === 'line') return vectorBetween(curve.from, curve.to);
+  const { from, handle1, handle2, to } = curve;
+  const u = 1 - t;
+  const a = 3 * u * u;
+  const b = 6 * u * t;
+  const c = 3 * t * t;
+  return {
+    x: a * (handle1.x - from.x) + b * (handle2.x - handle1.x) + c * (to.x - handle2.x),
+    y: a * (handle1.y - from.y) + b * (handle2.y - handle1.y) + c * (to.y - handle2.y),
+  };
+}
+
+/** The second derivative by t. */
+export function secondDerivativeAt(curve: Curve, t: number): Vector {
+  if (curve.kind === 'line') return { x: 0, y: 0 };
+  const { from, handle1, handle2, to } = curve;
+  const a = 6 * (1 - t);
+  const b = 6 * t;
+  return {
+    x: a * (handle2.x - 2 * handle1.x + from.x) + b * (to.x - 2 * handle2.x + handle1.x),
+    y: a * (handle2.y - 2 * handle1.y + from.y) + b * (to.y - 2 * handle2.y + handle1.y),
+  };
+}
+
+/**
+ * Signed curvature at t (1/mm), positive where the curve turns clockwise as drawn: (x'y" - y'x") / |B'|^3.
+ * Infinite, with its sign, at a cusp and at the end of a zero-length handle; 0 where a line has no length.
+ */
+export function curvatureAt(curve: Curve, t: number): number {
+  if (curve.kind === 'line') return 0;
+  const first = derivativeAt(curve, t);
+  const turning = cross(first, secondDerivativeAt(curve, t));
+  return turning === 0 ? 0 : turning / magnitude(first) ** 3;
+}
+
+/**
+ * The unit heading of a curve as it leaves its start or arrives at its end. Where a handle has no length the next
+ * control point gives the direction, which is the limit of the tangent. Zero for a curve without extent.
+ */
+export function directionAt(curve: Curve, end: 'start' | 'end'): Vector {
+  if (curve.kind === 'line') return unit(vectorBetween(curve.from, curve.to));
+  const { from, handle1, handle2, to } = curve;
+  return end === 'start'
+    ? firstDirection(from, handle1, handle2, to)
+    : reverse(firstDirection(to, handle2, handle1, from));
+}
+
+/** The unit heading of a curve at t; at the ends and at points of no speed the limit from inside the curve. */
+export function headingAt(curve: Curve, t: number): Vector {
+  if (t <= 0) return directionAt(curve, 'start');
+  if (t >= 1) return directionAt(curve, 'end');
+  const first = derivativeAt(curve, t);
+  return first.x === 0 && first.y === 0 ? unit(secondDerivativeAt(curve, t)) : unit(first);
+}
+
+function firstDirection(start: Point, ...others: readonly Point[]): Vector {
+  const apart = others.find((p) => distance(start, p) > COINCIDENCE);
+  return apart ? unit(vectorBetween(start, apart)) : { x: 0, y: 0 };
+}
+
+const reverse = (v: Vector): Vector => ({ x: -v.x, y: -v.y });
+
+/** A straight line as a cubic with its handles at thirds, so that t runs evenly. */
+export function asCubic(curve: Curve): Cubic {
+  if (curve.kind === 'cubic') return curve;
+  const { from, to } = curve;
+  return { kind: 'cubic', from, handle1: between(from, to, 1 / 3), handle2: between(from, to, 2 / 3), to };
+}

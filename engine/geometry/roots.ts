@@ -1,0 +1,105 @@
+/**
+ * The roots in [0, 1], in rising order, of a polynomial given by its Bernstein coefficients, to about 1e-14.
+ *
+ * Coefficients that change sign once have exactly one root between them, those that do not change sign have none
+ * (Descartes' rule in Bernstein form; J. M. Lane and R. F. Riesenfeld, "Bounds on a polynomial", BIT 21, 1981).
+ * More changes are settled by halving the interval. A double root is found once. A polynomial that is zero
+ * everywhere has no roots worth naming and gives none.
+ */
+export function rootsBetween01(coefficients: readonly number[]): number[] {
+  const found: number[] = [];
+  collect(coefficients, 0, 1, found);
+  return found;
+}
+
+/** Intervals shorter than this hold a double root or nothing: doubles cannot tell. */
+const NARROWEST = 1e-13;
+
+function collect(b: readonly number[], t0: number, t1: number, found: number[]): void {
+  const first = b[0] ?? 0;
+  const last = b.at(-1) ?? 0;
+  if (first === 0 && b.some((c) => c !== 0)) add(found, t0);
+  const changes = signChanges(b);
+  if (changes === 1) add(found, t0 + (t1 - t0) * onlyRoot(b));
+  else if (changes > 1 && t1 - t0 < NARROWEST) add(found, (t0 + t1) / 2);
+  else if (changes > 1) {
+    const mid = (t0 + t1) / 2;
+    const [left, right] = halves(b);
+    collect(left, t0, mid, found);
+    collect(right, mid, t1, found);
+  }
+  if (last === 0 && b.some((c) => c !== 0)) add(found, t1);
+}
+
+function add(found: number[], t: number): void {
+  const before = found.at(-1);
+  if (before === undefined || t - before > 2 * NARROWEST) found.push(t);
+}
+
+function signChanges(b: readonly number[]): number {
+  let changes = 0;
+  let sign = 0;
+  for (const c of b) {
+    if (c === 0) continue;
+    const s = c > 0 ? 1 : -1;
+    if (sign !== 0 && s !== sign) changes++;
+    sign = s;
+  }
+  return changes;
+}
+
+function halves(b: readonly number[]): readonly [number[], number[]] {
+  const left: number[] = [];
+  const right: number[] = [];
+  let row = [...b];
+  while (row.length > 0) {
+    left.push(row[0] ?? 0);
+    right.unshift(row.at(-1) ?? 0);
+    const next: number[] = [];
+    for (let i = 0; i + 1 < row.length; i++) next.push(((row[i] ?? 0) + (row[i + 1] ?? 0)) / 2);
+    row = next;
+  }
+  return [left, right];
+}
+
+/** The root of a polynomial whose coefficients change sign once: Newton steps kept inside a shrinking bracket. */
+function onlyRoot(b: readonly number[]): number {
+  const rises = (b.find((c) => c !== 0) ?? 0) < 0;
+  let low = 0;
+  let high = 1;
+  let t = 0.5;
+  for (let step = 0; step < 100; step++) {
+    const value = bernstein(b, t);
+    if (value === 0) return t;
+    if (value < 0 === rises) low = t;
+    else high = t;
+    const slope = bernsteinSlope(b, t);
+    let next = t - value / slope;
+    if (!(next > low && next < high)) next = (low + high) / 2;
+    if (Math.abs(next - t) <= 1e-16 || high - low < 1e-15) return next;
+    t = next;
+  }
+  return t;
+}
+
+/** Value of a polynomial in Bernstein form at t. */
+export function bernstein(b: readonly number[], t: number): number {
+  const n = b.length - 1;
+  const u = 1 - t;
+  let binomial = 1;
+  let power = 1;
+  let sum = (b[0] ?? 0) * u;
+  for (let i = 1; i < n; i++) {
+    power *= t;
+    binomial = (binomial * (n - i + 1)) / i;
+    sum = (sum + power * binomial * (b[i] ?? 0)) * u;
+  }
+  return sum + power * t * (b[n] ?? 0);
+}
+
+function bernsteinSlope(b: readonly number[], t: number): number {
+  const n = b.length - 1;
+  const differences: number[] = [];
+  for (let i = 0; i < n; i++) differences.push(n * ((b[i + 1] ?? 0) - (b[i] ?? 0)));
+  return bernstein(differences, t);
+}
