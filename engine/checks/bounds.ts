@@ -19,7 +19,7 @@ export interface Bounds {
  * that a garment that passes loses nothing to its pattern. A kink may be a hundred times what a solved
  * relation leaves.
  */
-export const trueBounds: Bounds = {
+export const draftBounds: Bounds = {
   seam: WALK,
   join: (CORNER * 180) / Math.PI,
   girth: GIRTH,

@@ -1,6 +1,5 @@
-import { arcLength } from '../geometry/arc-length.ts';
 import type { Edge } from '../geometry/curve.ts';
-import { ARC_LENGTH } from '../geometry/tolerance.ts';
+import { edgeLength } from '../geometry/edge.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 
@@ -8,7 +7,7 @@ import type { Piece, PieceEdge } from '../pattern/piece.ts';
 export interface Tape {
   readonly piece: (name: string) => Piece | undefined;
   readonly edge: (piece: string, edge: string) => PieceEdge | undefined;
-  /** Length of an edge along its curves, mm, to 1e-6 mm a curve. */
+  /** Length of an edge along its curves, mm, to 1e-6 mm. */
   readonly length: (edge: Edge) => number;
 }
 
@@ -28,9 +27,9 @@ export function tapeFor(garment: Garment): Tape {
   const length = (edge: Edge): number => {
     const known = lengths.get(edge);
     if (known !== undefined) return known;
-    const sum = edge.curves.reduce((total, curve) => total + arcLength(curve, ARC_LENGTH), 0);
-    lengths.set(edge, sum);
-    return sum;
+    const measured = edgeLength(edge);
+    lengths.set(edge, measured);
+    return measured;
   };
   return {
     piece: (name) => pieces.get(name),

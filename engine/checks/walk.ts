@@ -29,7 +29,7 @@ interface Side {
 /**
  * Walks every seam of a garment. Two notches of one name, one on either side, are partners. Each stretch
  * between partners must agree as the whole seam does: a = gatherRatio * b + its share of the ease, where ease
- * is shared in proportion to length. Lengths are good to 1e-6 mm a curve. Seams that name an edge which does
+ * is shared in proportion to length. Lengths are good to 1e-6 mm an edge. Seams that name an edge which does
  * not exist are left out; `misnamed` reports those.
  */
 export function walk(

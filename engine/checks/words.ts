@@ -1,8 +1,8 @@
 /** A length as a message tells it: mm to two decimals, without trailing noughts. */
 export const inMm = (length: number): string => `${Number(length.toFixed(2))} mm`;
 
-/** An angle in degrees as a message tells it, from degrees. */
-export const inDegrees = (angle: number): string => `${Number(angle.toFixed(2))}°`;
+/** An angle as a message tells it, from degrees: three figures. */
+export const inDegrees = (angle: number): string => `${Number(angle.toPrecision(3))}°`;
 
 /** Names as a sentence lists them: `a`, `a and b`, `a, b and c`. */
 export function listed(names: readonly string[]): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { trueBounds } from '../../../engine/checks/bounds.ts';
+import { draftBounds } from '../../../engine/checks/bounds.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
 import { type Walk, walk } from '../../../engine/checks/walk.ts';
 import { point } from '../../../engine/geometry/point.ts';
@@ -38,7 +38,7 @@ const side: Seam = {
 
 function walked(pieces: readonly Piece[], seams: readonly Seam[]) {
   const sewn = garment(pieces, { seams });
-  return walk(sewn, tapeFor(sewn), trueBounds.seam);
+  return walk(sewn, tapeFor(sewn), draftBounds.seam);
 }
 
 const only = (walks: readonly Walk[]): Walk => {

@@ -1,0 +1,41 @@
+import type { Garment } from '../pattern/garment.ts';
+import { type Bounds, draftBounds } from './bounds.ts';
+import { closeGirths } from './close.ts';
+import { curveFaults } from './curves.ts';
+import { markFaults } from './marks.ts';
+import { misnamed } from './misnamed.ts';
+import { outlineFaults } from './outlines.ts';
+import type { Report } from './report.ts';
+import { tapeFor } from './tape.ts';
+import { trueJoins } from './true.ts';
+import { walk } from './walk.ts';
+
+/**
+ * Checks a garment as drawn: walks its seams, trues its joins, closes its girths, and looks over its curves,
+ * outlines and marks. `ok` when nothing was found. The draft's own issues are not repeated here. What
+ * is cut is checked apart, by `cutReady`, since its lines take longer to make than all of this.
+ */
+export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Report {
+  const tape = tapeFor(garment);
+  const { walks, issues: mismatches } = walk(garment, tape, bounds.seam);
+  const { joins, issues: corners } = trueJoins(garment, tape, bounds.join);
+  const { girths, issues: gaps } = closeGirths(garment, tape, bounds.girth);
+  const issues = [
+    ...misnamed(garment, tape),
+    ...garment.pieces.flatMap((piece) => outlineFaults(piece)),
+    ...garment.pieces.flatMap((piece) => curveFaults(piece, bounds.kink)),
+    ...mismatches,
+    ...corners,
+    ...gaps,
+    ...markFaults(garment, tape),
+  ];
+  return {
+    ok: issues.length === 0,
+    garment: garment.name,
+    body: garment.body,
+    seams: walks.map((walked) => walked.seam),
+    joins,
+    girths,
+    issues,
+  };
+}

@@ -1,0 +1,137 @@
+import { edgeEnd, edgeStart, pointAlong } from '../geometry/edge.ts';
+import { distance } from '../geometry/point.ts';
+import { COINCIDENCE, WALK } from '../geometry/tolerance.ts';
+import type { Issue } from '../issue.ts';
+import type { EdgeRef, Garment, Seam } from '../pattern/garment.ts';
+import type { Notch, Piece } from '../pattern/piece.ts';
+import type { Tape } from './tape.ts';
+import { inMm } from './words.ts';
+
+/** A notch with the piece it stands on. */
+interface Placed {
+  readonly piece: string;
+  readonly notch: Notch;
+}
+
+/**
+ * Looks at every notch: it lies on its edge; on a sewn edge it has a partner of the same name on the other side,
+ * drawn alike; where a seam joins only front pieces it is single, only back pieces double (common practice, no
+ * source); and every fold has its notch. Notches that only mark a fold need no partner: the other side has a
+ * fold of its own, or none.
+ */
+export function markFaults(garment: Garment, tape: Tape): Issue[] {
+  return [
+    ...garment.pieces.flatMap((piece) => [...strayNotches(piece, tape), ...bareFolds(piece)]),
+    ...lonelyNotches(garment),
+    ...garment.seams.flatMap((seam) => [...repeatedNotches(garment, seam), ...unlikePartners(garment, seam)]),
+  ];
+}
+
+function strayNotches(piece: Piece, tape: Tape): Issue[] {
+  return piece.notches.flatMap((notch) => {
+    const edge = tape.edge(piece.name, notch.edge);
+    if (!edge) return [];
+    const length = tape.length(edge);
+    if (notch.at >= -COINCIDENCE && notch.at <= length + COINCIDENCE) return [];
+    const message =
+      `The notch "${notch.name}" of ${piece.name} should be ${inMm(notch.at)} along "${notch.edge}", ` +
+      `which is only ${inMm(length)} long.`;
+    const limits = { min: 0, max: length, unit: 'mm' };
+    return [{ ...fault('notch-off-edge', piece.name, notch, message), value: notch.at, limits }];
+  });
+}
+
+/** Every fold, be it an edge or a line inside, has a notch that marks one of its ends. */
+function bareFolds(piece: Piece): Issue[] {
+  const folds = [
+    ...piece.edges.filter((edge) => edge.turn === 'fold'),
+    ...piece.lines.filter((line) => line.kind === 'fold'),
+  ].filter((fold) => fold.curves.length > 0);
+  if (folds.length === 0) return [];
+  const marked = piece.notches.flatMap((notch) => {
+    const edge = piece.edges.find((candidate) => candidate.name === notch.edge);
+    return notch.mark === 'fold' && edge ? [pointAlong(edge, notch.at).point] : [];
+  });
+  return folds.flatMap((fold): Issue[] => {
+    const ends = [edgeStart(fold), edgeEnd(fold)];
+    if (marked.some((mark) => ends.some((end) => distance(mark, end) <= WALK))) return [];
+    const message = `The fold "${fold.name}" of ${piece.name} has no notch at either end.`;
+    return [{ code: 'fold-without-notch', severity: 'error', path: `${piece.name}/${fold.name}`, message }];
+  });
+}
+
+function lonelyNotches(garment: Garment): Issue[] {
+  return garment.pieces.flatMap((piece) =>
+    piece.notches.flatMap((notch) => {
+      if (notch.mark === 'fold') return [];
+      const opposite = garment.seams.flatMap((seam) => [
+        ...(takes(seam.a, piece.name, notch.edge) ? [seam.b] : []),
+        ...(takes(seam.b, piece.name, notch.edge) ? [seam.a] : []),
+      ]);
+      if (opposite.length === 0) return [];
+      if (
+        opposite.some((refs) => notchesOn(garment, refs).some((other) => other.notch.name === notch.name))
+      ) {
+        return [];
+      }
+      const message = `The notch "${notch.name}" on "${notch.edge}" of ${piece.name} has no partner on the edge it is sewn to.`;
+      return [fault('notch-without-partner', piece.name, notch, message)];
+    }),
+  );
+}
+
+function repeatedNotches(garment: Garment, seam: Seam): Issue[] {
+  return [seam.a, seam.b].flatMap((side) => {
+    const placed = notchesOn(garment, side).filter(({ notch }) => notch.mark !== 'fold');
+    return placed.flatMap(({ piece, notch }, i) => {
+      if (placed.findIndex((other) => other.notch.name === notch.name) === i) return [];
+      const message = `On one side of the seam "${seam.name}" there are two notches "${notch.name}", so it is not clear which is meant.`;
+      return [fault('notch-twice', piece, notch, message)];
+    });
+  });
+}
+
+function unlikePartners(garment: Garment, seam: Seam): Issue[] {
+  const others = new Map(notchesOn(garment, seam.b).map((placed) => [placed.notch.name, placed]));
+  return notchesOn(garment, seam.a).flatMap((a): Issue[] => {
+    const b = others.get(a.notch.name);
+    if (!b) return [];
+    if (isDouble(a) !== isDouble(b)) {
+      const message = `The notch "${a.notch.name}" is drawn ${drawn(a)} on ${a.piece} but ${drawn(b)} on ${b.piece}.`;
+      return [fault('notch-partners-differ', a.piece, a.notch, message)];
+    }
+    const front = isNamed('front', a) || isNamed('front', b);
+    const back = isNamed('back', a) || isNamed('back', b);
+    if (front && !back && isDouble(a)) {
+      const message = `The notch "${a.notch.name}" on the front of the seam "${seam.name}" is double; double notches are for the back.`;
+      return [fault('notch-double-at-front', a.piece, a.notch, message)];
+    }
+    if (back && !front && a.notch.mark === 'single') {
+      const message = `The notch "${a.notch.name}" on the back of the seam "${seam.name}" is single; single notches are for the front.`;
+      return [fault('notch-single-at-back', a.piece, a.notch, message)];
+    }
+    return [];
+  });
+}
+
+const takes = (refs: readonly EdgeRef[], piece: string, edge: string): boolean =>
+  refs.some((ref) => ref.piece === piece && ref.edge === edge);
+
+const notchesOn = (garment: Garment, refs: readonly EdgeRef[]): Placed[] =>
+  refs.flatMap((ref) => {
+    const notches = garment.pieces.find((piece) => piece.name === ref.piece)?.notches ?? [];
+    return notches.flatMap((notch) => (notch.edge === ref.edge ? [{ piece: ref.piece, notch }] : []));
+  });
+
+const isDouble = ({ notch }: Placed): boolean => notch.mark === 'double';
+
+const drawn = (placed: Placed): string => (isDouble(placed) ? 'double' : 'single');
+
+const isNamed = (word: string, { piece }: Placed): boolean => piece.split(/\W+/).includes(word);
+
+const fault = (code: string, piece: string, notch: Notch, message: string): Issue => ({
+  code,
+  severity: 'error',
+  path: `${piece}/${notch.edge}`,
+  message,
+});

@@ -1,0 +1,120 @@
+import type { Curve } from '../geometry/curve.ts';
+import { pointAt } from '../geometry/evaluate.ts';
+import { moved, type Point, point } from '../geometry/point.ts';
+import { heading, scaled } from '../geometry/vector.ts';
+import type { Piece } from '../pattern/piece.ts';
+import { distanceToStroke, type Rectangle, type Stroke } from './rectangle.ts';
+
+/** Where a piece's label goes: the middle of its block of text, and whether that is turned to read sideways. */
+export interface LabelPlace {
+  readonly middle: Point;
+  /** Degrees. */
+  readonly rotation: 0 | 90;
+  /** As the block lies on the piece, after turning, mm. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Finds a place for a block of text inside a piece, clear by at least `clearance` (mm) of its stitching line,
+ * inside lines, marks and grainline. Of all places on a grid the one farthest from everything is taken and
+ * then bettered by ever smaller steps, upright if there is room, else turned a quarter. Undefined when there
+ * is no room either way. The same piece always gives the same place.
+ *
+ * Curves count as chains of chords, which stray from them by less than 0.5 mm on anything of a garment's size.
+ */
+export function labelPlace(
+  piece: Piece,
+  size: { readonly width: number; readonly height: number },
+  clearance: number,
+): LabelPlace | undefined {
+  const outline = piece.edges.flatMap((edge) => edge.curves.flatMap(strokes));
+  const drawn = [...outline, ...insideStrokes(piece)];
+  for (const rotation of [0, 90] as const) {
+    const [width, height] = rotation === 0 ? [size.width, size.height] : [size.height, size.width];
+    const best = roomiest(outline, drawn, width, height);
+    if (best && best.room >= clearance) return { middle: best.middle, rotation, width, height };
+  }
+  return undefined;
+}
+
+/** Everything drawn inside a piece as straight strokes: inside lines, grainline, marks. */
+export const insideStrokes = (piece: Piece): Stroke[] => [
+  ...piece.lines.flatMap((inside) => inside.curves.flatMap(strokes)),
+  piece.grain,
+  ...piece.marks.map((mark): Stroke => {
+    const half = scaled(heading(mark.angle), mark.length / 2);
+    return { from: moved(mark.at, scaled(half, -1)), to: moved(mark.at, half) };
+  }),
+];
+
+/** Chords a cubic is drawn with where only its neighbourhood matters. */
+const CHORDS = 16;
+
+/** A curve as straight strokes: itself, or a chain of chords. */
+export function strokes(curve: Curve): Stroke[] {
+  if (curve.kind === 'line') return [curve];
+  return Array.from({ length: CHORDS }, (_, i) => ({
+    from: pointAt(curve, i / CHORDS),
+    to: pointAt(curve, (i + 1) / CHORDS),
+  }));
+}
+
+interface Spot {
+  readonly middle: Point;
+  readonly room: number;
+}
+
+/** Grid steps across the smaller side of the label, and how often the step is halved once the best is found. */
+const STEPS_ACROSS = 3;
+const HALVINGS = 6;
+
+function roomiest(
+  outline: readonly Stroke[],
+  drawn: readonly Stroke[],
+  width: number,
+  height: number,
+): Spot | undefined {
+  const left = Math.min(...outline.map((stroke) => stroke.from.x)) + width / 2;
+  const right = Math.max(...outline.map((stroke) => stroke.from.x)) - width / 2;
+  const top = Math.min(...outline.map((stroke) => stroke.from.y)) + height / 2;
+  const bottom = Math.max(...outline.map((stroke) => stroke.from.y)) - height / 2;
+  const grid = Math.min(width, height) / STEPS_ACROSS;
+
+  let best: Spot | undefined;
+  const consider = (middle: Point): void => {
+    const room = roomAround({ middle, width, height }, drawn, best?.room ?? 0);
+    if (room > (best?.room ?? 0) && encloses(outline, middle)) best = { middle, room };
+  };
+  for (let y = top; y <= bottom; y += grid) {
+    for (let x = left; x <= right; x += grid) consider(point(x, y));
+  }
+  let step = grid / 2;
+  for (let i = 0; i < HALVINGS && best; i++, step /= 2) {
+    const { x, y } = best.middle;
+    for (const dy of [-step, 0, step]) {
+      for (const dx of [-step, 0, step]) consider(point(x + dx, y + dy));
+    }
+  }
+  return best;
+}
+
+/** Distance from a rectangle to the nearest stroke; gives up, with 0, once it is no better than `beaten`. */
+function roomAround(rectangle: Rectangle, drawn: readonly Stroke[], beaten: number): number {
+  let room = Number.POSITIVE_INFINITY;
+  for (const stroke of drawn) {
+    room = Math.min(room, distanceToStroke(rectangle, stroke));
+    if (room <= beaten) return 0;
+  }
+  return room;
+}
+
+/** Whether a closed chain of strokes goes round a point: counts how often a ray to the right crosses it. */
+export function encloses(outline: readonly Stroke[], p: Point): boolean {
+  let inside = false;
+  for (const { from, to } of outline) {
+    if (from.y > p.y === to.y > p.y) continue;
+    if (p.x < from.x + ((p.y - from.y) / (to.y - from.y)) * (to.x - from.x)) inside = !inside;
+  }
+  return inside;
+}
