@@ -1,0 +1,180 @@
+import { distance, type Point, vectorBetween } from '../geometry/point.ts';
+import { angleOf } from '../geometry/vector.ts';
+import type { CurveEnd, LengthTerm, Relation, Term, Wish } from './relations.ts';
+import type { Sketch, SketchCurve, SketchPoint, SketchScalar } from './sketch.ts';
+
+/** Least and greatest value of a scalar; a side left out is open. */
+export interface Bounds {
+  readonly min?: number;
+  readonly max?: number;
+}
+
+/**
+ * How a cubic leaves its start or reaches its end. `angle` is the heading of travel there: a number is the first
+ * guess of an angle of the curve's own, a string is the name of an angle already in the sketch, shared with
+ * whatever else uses it. `length` is the first guess of the handle's length (mm; left out: a third of the chord).
+ */
+export interface Tangent {
+  readonly angle: number | string;
+  readonly length?: number;
+}
+
+/** How a cubic is guessed. What is left out follows the chord. `handles` bounds both handles as shares of it. */
+export interface CurveGuess {
+  readonly start?: Tangent;
+  readonly end?: Tangent;
+  readonly handles?: readonly [least: number, greatest: number];
+}
+
+/** Handles keep between a twentieth and nine tenths of the first guess of their chord: no cusps, no loops. */
+const HANDLE_SHARES = [0.05, 0.9] as const;
+
+/**
+ * Writes a sketch down step by step, in the order of a drafting book. Everything named returns its name, so that
+ * later steps can speak of it. The same name twice is a mistake in the draft and throws an Error at once; a name
+ * that nothing bears throws when the sketch is solved.
+ */
+export class SketchBuilder {
+  readonly #points = new Map<string, SketchPoint>();
+  readonly #scalars = new Map<string, SketchScalar>();
+  readonly #curves = new Map<string, SketchCurve>();
+  readonly #relations: Relation[] = [];
+  readonly #wishes: Wish[] = [];
+
+  /** What has been written so far. */
+  sketch(): Sketch {
+    return {
+      points: Object.fromEntries(this.#points),
+      scalars: Object.fromEntries(this.#scalars),
+      curves: Object.fromEntries(this.#curves),
+      relations: [...this.#relations],
+      wishes: [...this.#wishes],
+    };
+  }
+
+  /** A point that stays where it is put. */
+  fixed(name: string, at: Point): string {
+    return this.point(name, at, 'none');
+  }
+
+  /** A point the relations may move, wholly or along one axis, from its first guess. */
+  point(name: string, at: Point, free: SketchPoint['free'] = 'both'): string {
+    return added('point', this.#points, name, { at, free });
+  }
+
+  /** A length to be found (mm), from its first guess. */
+  length(name: string, guess: number, bounds: Bounds = {}): string {
+    return added('scalar', this.#scalars, name, { at: guess, unit: 'mm', free: true, ...bounds });
+  }
+
+  /** An angle to be found (radians), from its first guess. Share it between curves to join them smoothly. */
+  angle(name: string, guess: number, bounds: Bounds = {}): string {
+    return added('scalar', this.#scalars, name, { at: guess, unit: 'rad', free: true, ...bounds });
+  }
+
+  /** A length that is known (mm). */
+  fixedLength(name: string, mm: number): string {
+    return added('scalar', this.#scalars, name, { at: mm, unit: 'mm', free: false });
+  }
+
+  /** An angle that is known (radians): the grain, a fold, square to an edge. */
+  fixedAngle(name: string, angle: number): string {
+    return added('scalar', this.#scalars, name, { at: angle, unit: 'rad', free: false });
+  }
+
+  /** A straight line between two points. */
+  line(name: string, from: string, to: string): string {
+    return added('curve', this.#curves, name, { kind: 'line', from, to });
+  }
+
+  /**
+   * A cubic between two points. Its handles become the scalars `<name> start length` and `<name> end length`, and
+   * angles of its own `<name> start angle` and `<name> end angle`.
+   */
+  curve(name: string, from: string, to: string, guess: CurveGuess = {}): string {
+    const chord = this.#chord(name, from, to);
+    const [least, greatest] = guess.handles ?? HANDLE_SHARES;
+    const bounds = { min: least * chord.length, max: greatest * chord.length };
+    const handle = (end: 'start' | 'end'): { readonly angle: string; readonly length: string } => {
+      const { angle, length = chord.length / 3 } = guess[end] ?? { angle: chord.heading };
+      return {
+        angle: typeof angle === 'string' ? angle : this.angle(`${name} ${end} angle`, angle),
+        length: this.length(`${name} ${end} length`, length, bounds),
+      };
+    };
+    const start = handle('start');
+    const end = handle('end');
+    return added('curve', this.#curves, name, {
+      kind: 'cubic',
+      from,
+      to,
+      startAngle: start.angle,
+      startLength: start.length,
+      endAngle: end.angle,
+      endLength: end.length,
+    });
+  }
+
+  /**
+   * One smooth line through several points: a cubic from each to the next, called `<name> 1`, `<name> 2` and so
+   * on, sharing the angle `<name> at <point>` where two meet, guessed as the heading from the point before to the
+   * point after. Returns the names of the cubics.
+   */
+  smoothLine(name: string, through: readonly string[], guess: CurveGuess = {}): readonly string[] {
+    const joints = through.slice(1, -1).map((at, i): Tangent => {
+      const { heading } = this.#chord(name, through[i] ?? at, through[i + 2] ?? at);
+      return { angle: this.angle(`${name} at ${at}`, heading) };
+    });
+    return through.slice(1).map((to, i) =>
+      this.curve(`${name} ${i + 1}`, through[i] ?? to, to, {
+        ...guess,
+        ...defined('start', i === 0 ? guess.start : joints[i - 1]),
+        ...defined('end', i === through.length - 2 ? guess.end : joints[i]),
+      }),
+    );
+  }
+
+  /** What must hold. */
+  relation(...relations: readonly Relation[]): void {
+    this.#relations.push(...relations);
+  }
+
+  /** What would be nice. */
+  wish(...wishes: readonly Wish[]): void {
+    this.#wishes.push(...wishes);
+  }
+
+  #chord(name: string, from: string, to: string): { readonly length: number; readonly heading: number } {
+    const a = this.#points.get(from)?.at;
+    const b = this.#points.get(to)?.at;
+    if (!a || !b) throw new Error(`"${name}" runs from "${from}" to "${to}": name both points before it.`);
+    return { length: distance(a, b), heading: angleOf(vectorBetween(a, b)) };
+  }
+}
+
+/** The start of a curve. */
+export const startOf = (curve: string): CurveEnd => ({ curve, end: 'start' });
+
+/** The end of a curve. */
+export const endOf = (curve: string): CurveEnd => ({ curve, end: 'end' });
+
+/** A point's x, times a factor, as a term of a sum. */
+export const xOf = (point: string, times = 1): Term => ({ point, axis: 'x', times });
+
+/** A point's y, times a factor, as a term of a sum. */
+export const yOf = (point: string, times = 1): Term => ({ point, axis: 'y', times });
+
+/** A scalar, times a factor, as a term of a sum. */
+export const valueOf = (scalar: string, times = 1): Term => ({ scalar, times });
+
+/** The length of a chain of curves, times a factor, as a term of a sum of lengths. */
+export const lengthOf = (curves: readonly string[], times = 1): LengthTerm => ({ curves, times });
+
+function added<T>(what: string, to: Map<string, T>, name: string, value: T): string {
+  if (to.has(name)) throw new Error(`The sketch already has a ${what} called "${name}".`);
+  to.set(name, value);
+  return name;
+}
+
+const defined = <K extends string, V>(key: K, value: V | undefined): { readonly [k in K]?: V } =>
+  value === undefined ? {} : ({ [key]: value } as { readonly [k in K]?: V });

@@ -1,0 +1,83 @@
+import type { Point } from '../geometry/point.ts';
+import type { CurveEnd, Relation, Term, Wish } from './relations.ts';
+
+/** The edge of these curves is this long (mm). */
+export const isLong = (name: string, curves: readonly string[], mm: number): Relation => ({
+  kind: 'length',
+  name,
+  terms: [{ curves, times: 1 }],
+  mm,
+});
+
+/**
+ * Two edges that are sewn together: the first is longer than the second by `ease` (mm), or is gathered to it by
+ * `ratio` (length of the first divided by that of the second); plain where neither is given.
+ */
+export const sewnEqual = (
+  name: string,
+  first: readonly string[],
+  second: readonly string[],
+  { ease = 0, ratio = 1 }: { readonly ease?: number; readonly ratio?: number } = {},
+): Relation => ({
+  kind: 'length',
+  name,
+  terms: [
+    { curves: first, times: 1 },
+    { curves: second, times: -ratio },
+  ],
+  mm: ease,
+});
+
+/** One curve end stands square to another, turning clockwise as drawn (`1`) or the other way (`-1`). */
+export const square = (name: string, from: CurveEnd, to: CurveEnd, turns: 1 | -1): Relation => ({
+  kind: 'turn',
+  name,
+  from,
+  to,
+  angle: (turns * Math.PI) / 2,
+});
+
+/** Two points lie on one level (the same y). */
+export const level = (name: string, a: string, b: string): Relation => same(name, a, b, 'y');
+
+/** Two points lie on one upright (the same x). */
+export const upright = (name: string, a: string, b: string): Relation => same(name, a, b, 'x');
+
+/** A weighted sum of coordinates and scalars has this value. */
+export const sum = (name: string, terms: readonly Term[], value: number): Relation => ({
+  kind: 'sum',
+  name,
+  terms,
+  value,
+});
+
+/** A point stays near a place: two wishes, one an axis, `weight` per mm squared. */
+export const stayNear = (point: string, at: Point, weight: number): readonly Wish[] => [
+  near(`${point} stays, x`, [{ point, axis: 'x', times: 1 }], at.x, weight),
+  near(`${point} stays, y`, [{ point, axis: 'y', times: 1 }], at.y, weight),
+];
+
+/** A weighted sum of coordinates and scalars comes near this value. */
+export const near = (name: string, terms: readonly Term[], value: number, weight: number): Wish => ({
+  kind: 'near',
+  name,
+  terms,
+  value,
+  weight,
+});
+
+/** Each of these curves bends little. */
+export const lowBending = (curves: readonly string[], weight: number): readonly Wish[] =>
+  curves.map((curve) => ({ kind: 'low bending', name: `${curve} bends little`, curve, weight }));
+
+/** Each of these curves changes its curvature little. */
+export const fair = (curves: readonly string[], weight: number): readonly Wish[] =>
+  curves.map((curve) => ({ kind: 'fair', name: `${curve} is fair`, curve, weight }));
+
+function same(name: string, a: string, b: string, axis: 'x' | 'y'): Relation {
+  const terms: readonly Term[] = [
+    { point: a, axis, times: 1 },
+    { point: b, axis, times: -1 },
+  ];
+  return { kind: 'sum', name, terms, value: 0 };
+}
