@@ -1,0 +1,40 @@
+import type { Cubic, Edge } from '../geometry/curve.ts';
+import { lengthUpTo } from '../geometry/edge.ts';
+import { asCubic, pointAt } from '../geometry/evaluate.ts';
+import { distance, type Point, vectorBetween } from '../geometry/point.ts';
+import { rootsBetween01 } from '../geometry/roots.ts';
+import { dot } from '../geometry/vector.ts';
+
+/** How far along an edge, from its start, the point of the edge nearest to `p` lies (mm). */
+export function distanceAlong(edge: Edge, p: Point): number {
+  const places = edge.curves.flatMap((curve, index) =>
+    [0, ...feet(asCubic(curve), p), 1].map((t) => ({ curve: index, t, off: distance(p, pointAt(curve, t)) })),
+  );
+  const [first, ...others] = places;
+  if (!first) return 0;
+  return lengthUpTo(
+    edge,
+    others.reduce((best, place) => (place.off < best.off ? place : best), first),
+  );
+}
+
+/** Binomials that turn a cubic times a quadratic, both in Bernstein form, into a quintic. */
+const cubicBinomials = [1, 3, 3, 1] as const;
+const quadraticBinomials = [1, 2, 1] as const;
+const quinticBinomials = [1, 5, 10, 10, 5, 1] as const;
+
+/**
+ * Parameters at which the line from `p` meets a cubic squarely: the roots of the quintic (B - p) . B'
+ * (P. J. Schneider, "Solving the nearest-point-on-curve problem", Graphics Gems, 1990).
+ */
+function feet({ from, handle1, handle2, to }: Cubic, p: Point): readonly number[] {
+  const away = [from, handle1, handle2, to].map((q) => vectorBetween(p, q));
+  const along = [vectorBetween(from, handle1), vectorBetween(handle1, handle2), vectorBetween(handle2, to)];
+  const quintic = [0, 0, 0, 0, 0, 0];
+  for (const [i, a] of away.entries())
+    for (const [j, d] of along.entries()) {
+      const weight = (cubicBinomials[i] ?? 0) * (quadraticBinomials[j] ?? 0);
+      quintic[i + j] = (quintic[i + j] ?? 0) + (weight * dot(a, d)) / (quinticBinomials[i + j] ?? 1);
+    }
+  return rootsBetween01(quintic);
+}

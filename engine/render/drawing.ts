@@ -1,0 +1,109 @@
+import { moved } from '../geometry/point.ts';
+import { heading, scaled } from '../geometry/vector.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
+import { arrowhead, arrowheads } from './arrows.ts';
+import type { FinishedPiece, NotchStrokes } from './finished-piece.ts';
+import { type FoldSign, foldSigns } from './fold-sign.ts';
+import { label } from './label.ts';
+import { levelWords } from './level-words.ts';
+import type { LineClass } from './line-types.ts';
+import { element, type Node } from './markup.ts';
+import { numeral, pathData } from './path-data.ts';
+
+/**
+ * Everything that is printed of one piece, as SVG in millimetres of the paper. No path carries a transform, so
+ * that each can be measured as it stands.
+ */
+export function drawing(finished: FinishedPiece, garment: Garment, date: string | undefined): Node {
+  const { piece, cut, notches } = finished;
+  const name = piece.name;
+  const signs = foldSigns(piece.edges);
+  const crowded: Piece = { ...piece, lines: [...piece.lines, ...signs.map(asLine)] };
+  return element('g', { class: 'piece', 'data-piece': name }, [
+    element('path', { class: 'cut', 'data-piece': name, d: pathData(cut, true) }),
+    ...piece.edges.map((edge) => stitch(name, edge)),
+    ...piece.lines.map((line) => inside(name, line)),
+    ...grain(piece),
+    ...notches.flatMap((marked) => notch(name, marked)),
+    ...piece.marks.map((mark) => drawnMark(name, mark)),
+    ...signs.flatMap((sign) => foldSign(name, sign)),
+    ...piece.lines.filter((line) => line.kind === 'level').map((line) => levelWords(line, crowded)),
+    label(garment, crowded, date),
+  ]);
+}
+
+const stitch = (piece: string, edge: PieceEdge): Node =>
+  element('path', {
+    class: 'stitch',
+    'data-piece': piece,
+    'data-edge': edge.name,
+    'data-turn': edge.turn,
+    d: pathData(edge.curves),
+  });
+
+/** The class of each kind of inside line. */
+export const insideClass: Readonly<Record<InsideLine['kind'], LineClass>> = {
+  level: 'level',
+  casing: 'casing',
+  gathering: 'gather',
+  slash: 'slash',
+  fold: 'fold',
+};
+
+function inside(piece: string, line: InsideLine): Node {
+  const name = line.kind === 'level' ? { 'data-level': line.name } : { 'data-line': line.name };
+  return element('path', {
+    class: insideClass[line.kind],
+    'data-piece': piece,
+    ...name,
+    'data-fullness': line.fullness === undefined ? undefined : numeral(line.fullness),
+    d: pathData(line.curves),
+  });
+}
+
+function grain({ name, grain: { from, to } }: Piece): readonly Node[] {
+  const line = element('path', {
+    class: 'grain',
+    'data-piece': name,
+    d: pathData([{ kind: 'line', from, to }]),
+  });
+  return [line, ...arrowheads(from, to)];
+}
+
+const notch = (piece: string, { notch: marked, strokes }: NotchStrokes): readonly Node[] =>
+  strokes.map((curves) =>
+    element('path', {
+      class: 'notch',
+      'data-piece': piece,
+      'data-edge': marked.edge,
+      'data-notch': marked.name,
+      'data-kind': marked.mark,
+      d: pathData(curves),
+    }),
+  );
+
+/** Radius of the circle that stands for a drill hole, mm. */
+const drillRadius = 1.5;
+
+function drawnMark(piece: string, mark: Mark): Node {
+  const known = { class: mark.kind, 'data-piece': piece, 'data-mark': mark.name };
+  if (mark.kind === 'drill')
+    return element('circle', {
+      ...known,
+      cx: numeral(mark.at.x),
+      cy: numeral(mark.at.y),
+      r: numeral(drillRadius),
+    });
+  const half = scaled(heading(mark.angle), mark.length / 2);
+  const [from, to] = [moved(mark.at, scaled(half, -1)), moved(mark.at, half)];
+  return element('path', { ...known, d: pathData([{ kind: 'line', from, to }]) });
+}
+
+/** A fold sign as a line inside the piece, which words keep clear of. */
+const asLine = ({ curves }: FoldSign): InsideLine => ({ name: 'fold sign', kind: 'fold', curves });
+
+const foldSign = (piece: string, { curves, tips, towards }: FoldSign): readonly Node[] => [
+  element('path', { class: 'fold', 'data-piece': piece, d: pathData(curves) }),
+  ...tips.map((tip) => arrowhead(tip, towards)),
+];

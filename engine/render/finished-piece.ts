@@ -1,0 +1,28 @@
+import { boundingBox } from '../geometry/bounds.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { type Point, point } from '../geometry/point.ts';
+import type { Notch, Piece } from '../pattern/piece.ts';
+import type { Size } from './layout.ts';
+
+/** A piece as it goes on paper: with its cutting line and the strokes of its notches. */
+export interface FinishedPiece {
+  readonly piece: Piece;
+  /** A closed chain. */
+  readonly cut: readonly Curve[];
+  readonly notches: readonly NotchStrokes[];
+}
+
+export interface NotchStrokes {
+  readonly notch: Notch;
+  readonly strokes: readonly (readonly Curve[])[];
+}
+
+/** The upright rectangle about everything that is printed of a piece: its top left corner and its size. */
+export function boxOf({ piece, cut, notches }: FinishedPiece): Size & { readonly corner: Point } {
+  const { left, right, top, bottom } = boundingBox([
+    ...cut,
+    ...piece.edges.flatMap((edge) => edge.curves),
+    ...notches.flatMap(({ strokes }) => strokes.flat()),
+  ]);
+  return { corner: point(left, top), width: right - left, height: bottom - top };
+}

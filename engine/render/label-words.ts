@@ -1,0 +1,43 @@
+import type { Garment, Girth } from '../pattern/garment.ts';
+import type { CutCount, Piece } from '../pattern/piece.ts';
+
+/** What the piece says on paper: its heading, then the lines below it. */
+export interface LabelWords {
+  readonly heading: string;
+  readonly lines: readonly string[];
+}
+
+/** Heading and lines of a piece's label. The date is whatever the caller wants printed. */
+export function labelWords(garment: Garment, piece: Piece, date: string | undefined): LabelWords {
+  return {
+    heading: `${piece.number} ${piece.name}`,
+    lines: [
+      ...piece.cut.map(cutWords),
+      allowanceWords(piece),
+      ...levelsOf(garment, piece).map(girthWords),
+      [`${garment.name} for ${garment.body}`, date].filter(Boolean).join(', '),
+    ],
+  };
+}
+
+const cutWords = ({ cloth, count, onFold, pair }: CutCount): string =>
+  `cut ${count} ${cloth}${onFold ? ' on the fold' : ''}${pair ? (count === 2 ? ', a pair' : ', in pairs') : ''}`;
+
+/** Seam allowances are mostly one width; a hem of another width is named beside it. */
+function allowanceWords({ edges }: Piece): string {
+  const widths = (turns: readonly string[]): string =>
+    [...new Set(edges.filter((edge) => turns.includes(edge.turn)).map((edge) => figure(edge.allowance)))]
+      .filter((width) => width !== '0')
+      .join(' and ');
+  const [seam, hem] = [widths(['seam', 'finished']), widths(['hem'])];
+  const words = [seam && `seam allowance ${seam} mm`, hem && `hem ${hem} mm`].filter(Boolean);
+  return words.length > 0 ? `${words.join(', ')} included` : 'no allowance';
+}
+
+/** The girths that a level line or an edge of this piece is part of. */
+const levelsOf = (garment: Garment, piece: Piece): readonly Girth[] =>
+  garment.girths.filter((girth) => girth.parts.some((part) => part.piece === piece.name));
+
+const girthWords = ({ level, body, ease }: Girth): string => `${level} finished ${figure(body + ease)} mm`;
+
+const figure = (value: number): string => String(Math.round(value * 10) / 10);

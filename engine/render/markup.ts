@@ -1,0 +1,42 @@
+import { type INode, stringify } from 'svgson';
+
+/** A piece of SVG as data; `stringify` below is the only way it becomes text. */
+export type Node = INode;
+
+/** An element with its attributes and children. Attributes without a value are left out. */
+export function element(
+  name: string,
+  attributes: Readonly<Record<string, string | undefined>> = {},
+  children: readonly Node[] = [],
+): Node {
+  const given: Record<string, string> = {};
+  for (const [key, value] of Object.entries(attributes))
+    if (value !== undefined) given[key] = printable(value);
+  return { name, type: 'element', value: '', attributes: given, children: [...children] };
+}
+
+/**
+ * Words inside an element. They are cut after every `]]`, because the writer wraps text with markup in it as a
+ * CDATA section, and a section must never hold its own end mark.
+ */
+export const words = (text: string): Node[] =>
+  printable(text)
+    .split(/(?<=\]\])(?=>)/)
+    .map((value) => ({ name: '', type: 'text', value, attributes: {}, children: [] }));
+
+/** A whole SVG file. Everything in it is escaped by the writer. */
+export const document = (root: Node): string =>
+  `<?xml version="1.0" encoding="UTF-8"?>\n${stringify(root)}\n`;
+
+/**
+ * Text with what XML 1.0 (section 2.2) cannot carry replaced by a space: control characters, halves of
+ * surrogate pairs, and the two non-characters.
+ */
+const printable = (text: string): string =>
+  Array.from(text, (character) => (isPrintable(character.codePointAt(0) ?? 0) ? character : ' ')).join('');
+
+const isPrintable = (code: number): boolean =>
+  (code >= 0x20 && code <= 0x7e) ||
+  (code >= 0xa0 && code <= 0xd7ff) ||
+  (code >= 0xe000 && code <= 0xfffd) ||
+  code >= 0x10000;

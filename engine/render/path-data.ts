@@ -1,0 +1,30 @@
+import type { Curve } from '../geometry/curve.ts';
+import type { Point } from '../geometry/point.ts';
+import { type Pen, trace } from './pen.ts';
+
+/**
+ * Digits behind the point of a written millimetre. Four move a point by at most 0.00005 mm in each direction,
+ * a thousandth of what a seam may differ by (0.05 mm). Fewer would use up the bound, more would only swell
+ * the file.
+ */
+const digits = 4;
+
+/** A number as SVG reads it: no exponent, no trailing zeros, no negative zero. */
+export const numeral = (value: number): string => {
+  const text = value.toFixed(digits).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+};
+
+/** The `d` attribute of one chain of curves (mm, absolute commands, so that rounding does not add up). */
+export function pathData(curves: readonly Curve[], closed = false): string {
+  const words: string[] = [];
+  const at = (p: Point): string => `${numeral(p.x)} ${numeral(p.y)}`;
+  const pen: Pen = {
+    moveTo: (to) => words.push(`M${at(to)}`),
+    lineTo: (to) => words.push(`L${at(to)}`),
+    cubicTo: (handle1, handle2, to) => words.push(`C${at(handle1)} ${at(handle2)} ${at(to)}`),
+    close: () => words.push('Z'),
+  };
+  trace(pen, curves, closed);
+  return words.join('');
+}

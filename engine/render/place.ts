@@ -1,0 +1,46 @@
+import { type Point, point, vectorBetween } from '../geometry/point.ts';
+import {
+  movedBy,
+  type Transform,
+  transformedCurve,
+  transformedEdge,
+  turnedBy,
+} from '../geometry/transform.ts';
+import { angleOf } from '../geometry/vector.ts';
+import type { Piece } from '../pattern/piece.ts';
+import type { FinishedPiece } from './finished-piece.ts';
+
+/** A finished piece turned about the origin by `turn` (radians, clockwise as drawn). */
+export const turnedPiece = (finished: FinishedPiece, turn: number): FinishedPiece =>
+  turn === 0 ? finished : placed(finished, turnedBy(point(0, 0), turn), turn);
+
+/** A finished piece moved so that what lies at `from` comes to lie at `to`. */
+export const movedPiece = (finished: FinishedPiece, from: Point, to: Point): FinishedPiece =>
+  placed(finished, movedBy(vectorBetween(from, to)), 0);
+
+function placed({ piece, cut, notches }: FinishedPiece, to: Transform, turn: number): FinishedPiece {
+  return {
+    piece: {
+      ...piece,
+      edges: piece.edges.map((edge) => transformedEdge(edge, to)),
+      grain: { from: to(piece.grain.from), to: to(piece.grain.to) },
+      lines: piece.lines.map((line) => transformedEdge(line, to)),
+      marks: piece.marks.map((mark) => ({ ...mark, at: to(mark.at), angle: mark.angle + turn })),
+    },
+    cut: cut.map((curve) => transformedCurve(curve, to)),
+    notches: notches.map(({ notch, strokes }) => ({
+      notch,
+      strokes: strokes.map((curves) => curves.map((curve) => transformedCurve(curve, to))),
+    })),
+  };
+}
+
+/**
+ * The turn that sets a piece upright on its grain (radians), by the shorter way round, so that what is drawn
+ * upright stays as it is.
+ */
+export function turnToGrain({ grain }: Piece): number {
+  const down = Math.PI / 2 - angleOf(vectorBetween(grain.from, grain.to));
+  const turn = down - Math.PI * Math.round(down / Math.PI);
+  return Math.abs(turn) < 1e-9 ? 0 : turn;
+}

@@ -1,0 +1,66 @@
+import type { Curve } from '../geometry/curve.ts';
+import { between, distance, vectorBetween } from '../geometry/point.ts';
+import { angleOf } from '../geometry/vector.ts';
+import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { distanceAlong } from './distance-along.ts';
+import { insideClass } from './drawing.ts';
+import { type Drawn, notchName } from './drawn.ts';
+import type { PieceMetadata } from './metadata.ts';
+
+/** A piece with its cutting line, both as drawn. Whatever is not drawn becomes an issue of the drawing. */
+export function readPiece(
+  said: PieceMetadata,
+  drawn: Drawn,
+): { readonly piece: Piece; readonly cut: readonly Curve[] } {
+  const { name } = said;
+  const edges = said.edges.map(
+    (edge): PieceEdge => ({ ...edge, curves: drawn.line({ kind: 'stitch', piece: name, own: edge.name }) }),
+  );
+  const piece: Piece = {
+    name,
+    number: said.number,
+    edges,
+    grain: endsOf(drawn.line({ kind: 'grain', piece: name })),
+    notches: said.notches.map((notch) => readNotch(notch, edges, name, drawn)),
+    lines: said.lines.map(
+      (line): InsideLine => ({
+        ...line,
+        curves: drawn.line({ kind: insideClass[line.kind], piece: name, own: line.name }),
+      }),
+    ),
+    marks: said.marks.map((mark) => readMark(mark, name, drawn)),
+    cut: said.cut,
+  };
+  return { piece, cut: drawn.loop({ kind: 'cut', piece: name }) };
+}
+
+/** A notch stands where the middle of its strokes lies along the edge. */
+function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): Notch {
+  const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
+  const edge = edges.find(({ name }) => name === said.edge);
+  const places = strokes.flatMap((curves) =>
+    edge && edge.curves.length > 0 && curves[0] ? [distanceAlong(edge, curves[0].from)] : [],
+  );
+  if (places.length === 0) return said;
+  return { ...said, at: places.reduce((sum, at) => sum + at, 0) / places.length };
+}
+
+function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {
+  if (kind === 'drill')
+    return { name, kind, at: drawn.middle({ kind, piece, own: name }), angle: 0, length: 0 };
+  const { from, to } = endsOf(drawn.line({ kind, piece, own: name }));
+  return {
+    name,
+    kind,
+    at: between(from, to, 0.5),
+    angle: angleOf(vectorBetween(from, to)),
+    length: distance(from, to),
+  };
+}
+
+const nowhere = { x: 0, y: 0 };
+
+const endsOf = (curves: readonly Curve[]) => ({
+  from: curves[0]?.from ?? nowhere,
+  to: curves.at(-1)?.to ?? nowhere,
+});

@@ -1,0 +1,82 @@
+import type { Curve } from '../geometry/curve.ts';
+import type { Issue, Result } from '../issue.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Piece } from '../pattern/piece.ts';
+import { Drawn } from './drawn.ts';
+import { type Metadata, metadataSchema } from './metadata.ts';
+import { type Found, readMarkup } from './read-markup.ts';
+import { readPiece } from './read-piece.ts';
+import { readScale } from './read-scale.ts';
+
+/** A sheet as it stands in the file: a garment measured from its paths, and the cutting line of each piece. */
+export interface Sheet {
+  readonly garment: Garment;
+  readonly cuts: ReadonlyMap<string, readonly Curve[]>;
+}
+
+/**
+ * Reads a written sheet back. Every line is taken from its path, in millimetres of paper; only what no path can
+ * say (which edges are sewn together, allowances asked for, ranks) comes from the metadata.
+ *
+ * Issues, all at once: `not-svg`, `size-unknown`, `stretched`, `metadata-missing`, `metadata-damaged`,
+ * `one-piece-only`, `path-missing`, `path-twice`, `path-open`, `path-unknown`, `path-moved`,
+ * `path-unreadable`.
+ */
+export function readSheet(svg: string): Result<Sheet> {
+  const markup = readMarkup(svg);
+  if (!markup.ok) return markup;
+  const [root, ...elements] = markup.value;
+  const scale = readScale(root?.attributes ?? {});
+  const metadata = readMetadata(elements);
+  if (!scale.ok || !metadata.ok) return { ok: false, issues: [...scale.issues, ...metadata.issues] };
+  const drawn = new Drawn(elements, scale.value);
+  const read = metadata.value.pieces.map((said) => readPiece(said, drawn));
+  drawn.refuseUnknown();
+  if (drawn.issues.length > 0) return { ok: false, issues: drawn.issues };
+  const pieces = read.map(({ piece }) => piece);
+  const cuts = new Map(read.map(({ piece, cut }) => [piece.name, cut]));
+  return { ok: true, value: { garment: garmentOf(metadata.value, pieces), cuts }, issues: [] };
+}
+
+const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
+  name: said.garment,
+  body: said.body,
+  pieces,
+  seams: said.seams,
+  joins: said.joins,
+  girths: said.girths,
+  notions: said.notions,
+  steps: [],
+  issues: [],
+});
+
+function readMetadata(elements: readonly Found[]): Result<Metadata> {
+  const text = elements.find((element) => element.name === 'metadata')?.text;
+  if (!text) return refuse('metadata-missing', 'The drawing does not say which edges are sewn together.');
+  const damaged = 'What the drawing says of its pieces and seams is damaged';
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return refuse('metadata-damaged', `${damaged}.`);
+  }
+  const said = metadataSchema.safeParse(data);
+  if (!said.success) {
+    const at = said.error.issues[0]?.path.join('/') ?? '';
+    return refuse('metadata-damaged', `${damaged} at “${at.slice(0, 80)}”.`);
+  }
+  if (said.data.holds === 'piece')
+    return refuse(
+      'one-piece-only',
+      'This file holds one piece without its neighbours. Walk sheet.svg instead.',
+    );
+  return { ok: true, value: said.data, issues: [] };
+}
+
+const refuse = (
+  code: string,
+  message: string,
+): { readonly ok: false; readonly issues: readonly Issue[] } => ({
+  ok: false,
+  issues: [{ code, severity: 'error', path: 'file', message }],
+});
