@@ -1,4 +1,5 @@
-import { moved } from '../geometry/point.ts';
+import { distance, moved } from '../geometry/point.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
@@ -22,7 +23,7 @@ export function drawing(finished: FinishedPiece, garment: Garment, date: string 
   const crowded: Piece = { ...piece, lines: [...piece.lines, ...signs.map(asLine)] };
   return element('g', { class: 'piece', 'data-piece': name }, [
     element('path', { class: 'cut', 'data-piece': name, d: pathData(cut, true) }),
-    ...piece.edges.map((edge) => stitch(name, edge)),
+    ...piece.edges.map((edge, i) => stitch(name, edge, piece.edges.at(i - 1))),
     ...piece.lines.map((line) => inside(name, line)),
     ...grain(piece),
     ...notches.flatMap((marked) => notch(name, marked)),
@@ -33,14 +34,19 @@ export function drawing(finished: FinishedPiece, garment: Garment, date: string 
   ]);
 }
 
-const stitch = (piece: string, edge: PieceEdge): Node =>
-  element('path', {
+/** The edge starts at the very point where the one before it ends, so that rounding cannot open the corner. */
+function stitch(piece: string, edge: PieceEdge, before: PieceEdge | undefined): Node {
+  const corner = before?.curves.at(-1)?.to;
+  const [first, ...others] = edge.curves;
+  const joined = first && corner && distance(first.from, corner) <= COINCIDENCE;
+  return element('path', {
     class: 'stitch',
     'data-piece': piece,
     'data-edge': edge.name,
     'data-turn': edge.turn,
-    d: pathData(edge.curves),
+    d: pathData(joined ? [{ ...first, from: corner }, ...others] : edge.curves),
   });
+}
 
 /** The class of each kind of inside line. */
 export const insideClass: Readonly<Record<InsideLine['kind'], LineClass>> = {

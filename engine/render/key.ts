@@ -11,7 +11,10 @@ const sample = 30;
 /** Room that the key of line types takes, mm. */
 export const keySize: Size = { width: sample + 36, height: rowHeight * lineTypes.length };
 
-/** What each kind of line means, with its top left corner here. */
+/**
+ * What each kind of line means, with its top left corner here. Samples have classes of their own, so that nobody
+ * takes them for lines of the garment.
+ */
 export const lineKey = ({ x, y }: Point): readonly Node[] =>
   lineTypes.flatMap((type, row) => {
     const level = y + (row + 0.5) * rowHeight;
@@ -19,7 +22,7 @@ export const lineKey = ({ x, y }: Point): readonly Node[] =>
     const d = pathData([{ kind: 'line', from, to }]);
     const at = { x: numeral(x + sample + 4), y: numeral(level + 1.1) };
     return [
-      element('path', { class: type.class, d }),
+      element('path', { class: `key-${type.class}`, d }),
       ...(type.class === 'grain' ? arrowheads(from, to) : []),
       element('text', { class: 'label', ...at }, words(type.says)),
     ];

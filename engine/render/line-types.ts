@@ -24,9 +24,9 @@ export const styleSheet = [
   '.paper{fill:#fff;stroke:none}',
   ...lineTypes.map(
     ({ class: name, width, dashes }) =>
-      `.${name}{stroke-width:${width}${dashes ? `;stroke-dasharray:${dashes}` : ''}}`,
+      `.${name},.key-${name}{stroke-width:${width}${dashes ? `;stroke-dasharray:${dashes}` : ''}}`,
   ),
-  '.gather{stroke-linecap:round}',
+  '.gather,.key-gather{stroke-linecap:round}',
   '.stitch[data-turn="fold"]{stroke:none}',
   '.notch,.buttonhole,.drill{stroke-width:0.4}',
   '.square{stroke-width:0.25}',

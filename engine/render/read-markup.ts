@@ -6,6 +6,7 @@ import type { Node } from './markup.ts';
 export interface Found {
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;
+  /** As it stands in the file: the parser does not tell CDATA, which has no entities, from other text. */
   readonly text: string;
   /** It or something around it carries a transform, so its numbers are not those of the paper. */
   readonly transformed: boolean;
@@ -31,7 +32,7 @@ export function readMarkup(svg: string): Result<readonly Found[]> {
     );
     const transformed = next.transformed || attributes.transform !== undefined;
     const text = node.children.map((child) => (child.type === 'text' ? child.value : '')).join('');
-    found.push({ name: node.name, attributes, text: decoded(text), transformed });
+    found.push({ name: node.name, attributes, text, transformed });
     for (const child of node.children.toReversed()) open.push({ node: child, transformed });
   }
   return { ok: true, value: found, issues: [] };

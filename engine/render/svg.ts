@@ -36,4 +36,7 @@ export function pieceSvg(garment: Garment, piece: Piece, options: PrintOptions =
 
 /** The name of a piece's file: its number and its name in small letters, such as `2-side-front.svg`. */
 export const fileNameOf = (piece: Piece): string =>
-  `${piece.number}-${piece.name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}.svg`;
+  `${[piece.number, piece.name]
+    .join('-')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')}.svg`;

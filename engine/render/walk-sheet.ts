@@ -1,0 +1,23 @@
+import { type Bounds, draftBounds } from '../checks/bounds.ts';
+import { checkGarment } from '../checks/check-garment.ts';
+import type { Report } from '../checks/report.ts';
+import { FILE } from '../geometry/tolerance.ts';
+import type { Result } from '../issue.ts';
+import { readSheet } from './read.ts';
+
+/**
+ * What a written file is held to. Lengths may differ by 0.1 mm. The digits of the file move a handle of 1 mm by
+ * an angle of 0.0001 at most; a kink ten times that, 0.06 degrees, is still not seen.
+ */
+const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
+
+/**
+ * Walks a written sheet again from its paths alone: every check of a garment, and each cutting line measured
+ * against its stitching line. Fails when the file cannot be read as a sheet; `readSheet` names the issues.
+ */
+export function walkSheet(svg: string): Result<Report> {
+  const sheet = readSheet(svg);
+  if (!sheet.ok) return sheet;
+  const report = checkGarment(sheet.value.garment, fileBounds);
+  return { ok: true, value: report, issues: report.issues };
+}
