@@ -1,0 +1,57 @@
+import type { Curve, Line } from '../geometry/curve.ts';
+import { edgeLength, pointAlong } from '../geometry/edge.ts';
+import { moved, type Point } from '../geometry/point.ts';
+import { outward, plus, scaled } from '../geometry/vector.ts';
+import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+
+/** How notches are cut: a slit into the allowance, or a wedge left standing beyond it. */
+export type NotchType = 'slit' | 'wedge';
+
+/** A notch with what is drawn for it: one chain of lines for each slit or wedge. */
+export interface NotchStrokes {
+  readonly notch: Notch;
+  readonly strokes: readonly (readonly Curve[])[];
+}
+
+/** Distance between the two strokes of a double notch, mm; common practice, no source. */
+const PAIR = 6;
+
+/** Width of a wedge at the cutting line and its height beyond it, mm; common practice, no source. */
+const WEDGE = 5;
+
+/** Length of a notch where there is no allowance to cut into, and it is marked on the cloth instead, mm. */
+const BARE = 4;
+
+/**
+ * What is drawn for the notches of a piece, square to the edge at each notch's place (found to 1e-6 mm). A slit
+ * is a line from the stitching line to the cutting line. A wedge is a triangle that stands on the cutting line
+ * and points outward. Double notches are two, 6 mm apart along the edge, about their place; so near the end of
+ * the edge that one would fall off, both are moved inward. Notches on an edge that does not exist are left out.
+ */
+export const notchStrokes = (piece: Piece, type: NotchType): NotchStrokes[] =>
+  piece.notches.flatMap((notch) => {
+    const edge = piece.edges.find((candidate) => candidate.name === notch.edge);
+    return edge ? [{ notch, strokes: places(notch, edge).map((at) => stroke(edge, at, type)) }] : [];
+  });
+
+function places(notch: Notch, edge: PieceEdge): number[] {
+  if (notch.mark !== 'double') return [notch.at];
+  const length = edgeLength(edge);
+  const first = Math.max(0, Math.min(notch.at - PAIR / 2, length - PAIR));
+  return [first, Math.min(first + PAIR, length)];
+}
+
+function stroke(edge: PieceEdge, at: number, type: NotchType): Line[] {
+  const { point, direction } = pointAlong(edge, at);
+  const normal = outward(direction);
+  const off = (along: number, out: number): Point =>
+    moved(point, plus(scaled(direction, along), scaled(normal, out)));
+  if (edge.allowance === 0) return [line(point, off(0, -BARE))];
+  if (type === 'slit') return [line(point, off(0, edge.allowance))];
+  const left = off(-WEDGE / 2, edge.allowance);
+  const tip = off(0, edge.allowance + WEDGE);
+  const right = off(WEDGE / 2, edge.allowance);
+  return [line(left, tip), line(tip, right), line(right, left)];
+}
+
+const line = (from: Point, to: Point): Line => ({ kind: 'line', from, to });

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { notchStrokes } from '../../../engine/finishing/notches.ts';
+import type { Curve } from '../../../engine/geometry/curve.ts';
+import { distance, point } from '../../../engine/geometry/point.ts';
+import type { Notch, Piece } from '../../../engine/pattern/piece.ts';
+import { cubic, edge, line, notch, piece, polygon } from '../garments.ts';
+
+const rectangle = (notches: readonly Notch[], allowance = 12.7): Piece => ({
+  ...polygon(
+    'front',
+    [
+      [0, 0],
+      [100, 0],
+      [100, 200],
+      [0, 200],
+    ],
+    [
+      ['top', { allowance }],
+      ['right', { allowance }],
+      ['bottom', { allowance }],
+      ['left', { allowance: 0, turn: 'fold' }],
+    ],
+  ),
+  notches,
+});
+
+const ends = (strokes: readonly (readonly Curve[])[] | undefined) =>
+  strokes?.map((stroke) => stroke.map(({ from, to }) => [from.x, from.y, to.x, to.y]));
+
+const drawn = (made: Piece, type: 'slit' | 'wedge' = 'slit') => ends(notchStrokes(made, type)[0]?.strokes);
+
+describe('drawing notches', () => {
+  it('draws a single slit square from the stitching line to the cutting line', () => {
+    expect(drawn(rectangle([notch('bust', 'right', 50)]))).toEqual([[[100, 50, 112.7, 50]]]);
+    expect(drawn(rectangle([notch('bust', 'bottom', 30)]))).toEqual([[[70, 200, 70, 212.7]]]);
+  });
+
+  it('draws fold, level and gather notches as one slit, double notches as two, 6 mm apart', () => {
+    for (const mark of ['fold', 'level', 'gather'] as const) {
+      expect(drawn(rectangle([notch('n', 'top', 40, mark)]))).toEqual([[[40, 0, 40, -12.7]]]);
+    }
+    expect(drawn(rectangle([notch('n', 'top', 40, 'double')]))).toEqual([
+      [[37, 0, 37, -12.7]],
+      [[43, 0, 43, -12.7]],
+    ]);
+  });
+
+  it('moves a double notch inward at the end of an edge', () => {
+    const xs = (at: number) =>
+      drawn(rectangle([notch('n', 'top', at, 'double')]))?.map((stroke) => stroke[0]?.[0]);
+    expect(xs(0)).toEqual([0, 6]);
+    expect(xs(99)).toEqual([94, 100]);
+  });
+
+  it('draws a wedge outward from the cutting line', () => {
+    const [wedge] = drawn(rectangle([notch('n', 'right', 50)]), 'wedge') ?? [];
+    expect(wedge).toEqual([
+      [112.7, 47.5, 117.7, 50],
+      [117.7, 50, 112.7, 52.5],
+      [112.7, 52.5, 112.7, 47.5],
+    ]);
+  });
+
+  it('marks an edge without allowance on the cloth instead', () => {
+    expect(drawn(rectangle([notch('n', 'left', 50)]))).toEqual([[[0, 150, 4, 150]]]);
+  });
+
+  it('stands square on a curve, at its place along the curve', () => {
+    // Speed of this cubic is 3 (1 - 2 t (1 - t)): half its length of 2 lies at its middle, (0.5, 0.75); times 100.
+    const curved = piece(
+      'front',
+      [
+        edge('top', [cubic(point(0, 0), point(0, -100), point(100, -100), point(100, 0))]),
+        edge('bottom', [line(point(100, 0), point(0, 0))]),
+      ],
+      { notches: [notch('n', 'top', 100)] },
+    );
+    const stroke = notchStrokes(curved, 'slit')[0]?.strokes[0]?.[0];
+    expect(distance(stroke?.from ?? point(0, 0), point(50, -75))).toBeLessThan(1e-5);
+    expect(distance(stroke?.to ?? point(0, 0), point(50, -85))).toBeLessThan(1e-5);
+  });
+
+  it('leaves out a notch whose edge does not exist', () => {
+    expect(notchStrokes(rectangle([notch('n', 'princess', 50)]), 'slit')).toEqual([]);
+  });
+});
