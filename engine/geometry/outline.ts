@@ -2,7 +2,7 @@ import { type Bounds, boundingBox } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { reversedEdge } from './edge.ts';
 import { derivativeAt, pointAt } from './evaluate.ts';
-import { GAUSS_RULES } from './gauss-legendre.ts';
+import { gaussPairs } from './gauss-legendre.ts';
 import type { Point } from './point.ts';
 import { cross, type Vector } from './vector.ts';
 
@@ -46,23 +46,23 @@ export function sweptArea(curve: Curve, origin: Point): number {
 
 /**
  * Centre of area of an outline. Exact: the integrals of x^2 dy and y^2 dx over a cubic are polynomials of degree
- * 8, which five Gauss nodes integrate without error. An outline without area has no centre: its first point.
+ * 8, which six Gauss nodes integrate without error. An outline without area has no centre: its first point.
  */
 export function centroid(outline: Outline): Point {
   const origin = outline[0]?.curves[0]?.from ?? { x: 0, y: 0 };
   const area = signedArea(outline);
   if (area === 0) return origin;
-  const rule = GAUSS_RULES[3];
+  const rule = gaussPairs(3);
   let momentX = 0;
   let momentY = 0;
   for (const curve of outlineCurves(outline)) {
-    for (const [i, node] of (rule?.nodes ?? []).entries()) {
-      const t = (1 + node) / 2;
-      const weight = (rule?.weights[i] ?? 0) / 2;
-      const p = from(origin, pointAt(curve, t));
-      const d = derivativeAt(curve, t);
-      momentX += (weight * p.x * p.x * d.y) / 2;
-      momentY -= (weight * p.y * p.y * d.x) / 2;
+    for (let i = 0; i < rule.length; i++) {
+      const node = (i % 2 === 0 ? 1 : -1) * (rule[i - (i % 2)] ?? 0);
+      const weight = (rule[i - (i % 2) + 1] ?? 0) / 4;
+      const p = from(origin, pointAt(curve, (1 + node) / 2));
+      const d = derivativeAt(curve, (1 + node) / 2);
+      momentX += weight * p.x * p.x * d.y;
+      momentY -= weight * p.y * p.y * d.x;
     }
   }
   return { x: origin.x + momentX / area, y: origin.y + momentY / area };

@@ -15,6 +15,7 @@ export function reversed(curve: Curve): Curve {
 }
 
 /** The two parts of a curve before and after t (P. de Casteljau's construction). Exact. */
+export function split<C extends Curve>(curve: C, t: number): readonly [C, C];
 export function split(curve: Curve, t: number): readonly [Curve, Curve] {
   if (curve.kind === 'line') {
     const at = pointAt(curve, t);
@@ -36,7 +37,7 @@ export function split(curve: Curve, t: number): readonly [Curve, Curve] {
 }
 
 /** The part of a curve from t0 to t1, 0 <= t0 < t1 <= 1. Exact; whole ends are kept to the bit. */
-export function part(curve: Curve, t0: number, t1: number): Curve {
+export function part<C extends Curve>(curve: C, t0: number, t1: number): C {
   const upTo = t1 >= 1 ? curve : split(curve, t1)[0];
   return t0 <= 0 ? upTo : split(upTo, t0 / Math.min(t1, 1))[1];
 }

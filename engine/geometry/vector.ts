@@ -23,6 +23,9 @@ export const scaled = (v: Vector, factor: number): Vector => ({ x: v.x * factor,
 /** The sum of two vectors. */
 export const plus = (a: Vector, b: Vector): Vector => ({ x: a.x + b.x, y: a.y + b.y });
 
+/** The first vector less the second. */
+export const minus = (a: Vector, b: Vector): Vector => ({ x: a.x - b.x, y: a.y - b.y });
+
 /** Scalar product. */
 export const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y;
 
