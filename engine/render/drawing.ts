@@ -1,10 +1,11 @@
+import type { NotchStrokes } from '../finishing/notches.ts';
 import { distance, moved } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
 import { arrowhead, arrowheads } from './arrows.ts';
-import type { FinishedPiece, NotchStrokes } from './finished-piece.ts';
+import type { FinishedPiece } from './finished-piece.ts';
 import { type FoldSign, foldSigns } from './fold-sign.ts';
 import { label } from './label.ts';
 import { levelWords } from './level-words.ts';

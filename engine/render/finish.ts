@@ -1,18 +1,16 @@
-import { pointAlong } from '../geometry/edge.ts';
-import { outlineCurves } from '../geometry/outline.ts';
-import { moved } from '../geometry/point.ts';
-import { outward, scaled } from '../geometry/vector.ts';
-import type { Piece } from '../pattern/piece.ts';
+import { cuttingLines } from '../finishing/cut-lines.ts';
+import { type NotchType, notchStrokes } from '../finishing/notches.ts';
+import { PARALLEL } from '../geometry/tolerance.ts';
+import type { Garment } from '../pattern/garment.ts';
 import type { FinishedPiece } from './finished-piece.ts';
+import { turnedPiece, turnToGrain } from './place.ts';
 
-export const finish = (piece: Piece): FinishedPiece => ({
-  piece,
-  cut: outlineCurves(piece.edges),
-  notches: piece.notches.flatMap((notch) => {
-    const edge = piece.edges.find(({ name }) => name === notch.edge);
-    if (!edge) return [];
-    const at = pointAlong(edge, notch.at);
-    const to = moved(at.point, scaled(outward(at.direction), 8));
-    return [{ notch, strokes: [[{ kind: 'line' as const, from: at.point, to }]] }];
-  }),
-});
+/** The pieces of a garment with their cutting lines and notches, each turned upright on its grain. */
+export function finishedPieces(garment: Garment, notches: NotchType): readonly FinishedPiece[] {
+  const cuts = cuttingLines(garment, PARALLEL);
+  return garment.pieces.map((piece) => {
+    const cut = cuts.get(piece.name)?.curves ?? [];
+    const finished = { piece, cut, notches: notchStrokes(piece, notches) };
+    return turnedPiece(finished, turnToGrain(piece));
+  });
+}

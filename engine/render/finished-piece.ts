@@ -1,7 +1,8 @@
+import type { NotchStrokes } from '../finishing/notches.ts';
 import { boundingBox } from '../geometry/bounds.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
-import type { Notch, Piece } from '../pattern/piece.ts';
+import type { Piece } from '../pattern/piece.ts';
 import type { Size } from './layout.ts';
 
 /** A piece as it goes on paper: with its cutting line and the strokes of its notches. */
@@ -10,11 +11,6 @@ export interface FinishedPiece {
   /** A closed chain. */
   readonly cut: readonly Curve[];
   readonly notches: readonly NotchStrokes[];
-}
-
-export interface NotchStrokes {
-  readonly notch: Notch;
-  readonly strokes: readonly (readonly Curve[])[];
 }
 
 /** The upright rectangle about everything that is printed of a piece: its top left corner and its size. */

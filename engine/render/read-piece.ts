@@ -2,9 +2,9 @@ import type { Curve } from '../geometry/curve.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
 import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
-import { distanceAlong } from './distance-along.ts';
 import { insideClass } from './drawing.ts';
 import { type Drawn, notchName } from './drawn.ts';
+import { footOn } from './foot.ts';
 import type { PieceMetadata } from './metadata.ts';
 
 /** A piece with its cutting line, both as drawn. Whatever is not drawn becomes an issue of the drawing. */
@@ -34,15 +34,19 @@ export function readPiece(
   return { piece, cut: drawn.loop({ kind: 'cut', piece: name }) };
 }
 
-/** A notch stands where the middle of its strokes lies along the edge. */
+/**
+ * A notch points straight away from its edge, so its place is the foot of its farthest point. The two strokes of
+ * a double notch stand on either side of the place.
+ */
 function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): Notch {
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
   const edge = edges.find(({ name }) => name === said.edge);
-  const places = strokes.flatMap((curves) =>
-    edge && edge.curves.length > 0 && curves[0] ? [distanceAlong(edge, curves[0].from)] : [],
-  );
-  if (places.length === 0) return said;
-  return { ...said, at: places.reduce((sum, at) => sum + at, 0) / places.length };
+  if (!edge || edge.curves.length === 0 || strokes.length === 0) return said;
+  const places = strokes.map((curves) => {
+    const feet = curves.flatMap(({ from, to }) => [footOn(edge, from), footOn(edge, to)]);
+    return feet.reduce((farthest, foot) => (foot.off > farthest.off ? foot : farthest)).along;
+  });
+  return { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length };
 }
 
 function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {

@@ -1,13 +1,13 @@
 import { point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { drawing } from './drawing.ts';
-import { finish } from './finish.ts';
+import { finishedPieces } from './finish.ts';
 import { boxOf } from './finished-piece.ts';
 import { keySize, lineKey } from './key.ts';
 import { standInRows } from './layout.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
-import { movedPiece, turnedPiece, turnToGrain } from './place.ts';
+import { movedPiece } from './place.ts';
 import type { PrintOptions } from './svg.ts';
 import { testSquares, testSquaresSize } from './test-squares.ts';
 
@@ -19,16 +19,15 @@ const rollWidth = 914;
 
 /** All pieces on one paper, side by side and upright on their grain, with test squares and key; SVG, 1:1. */
 export function sheetSvg(garment: Garment, options: PrintOptions = {}): string {
-  const pieces = garment.pieces.map((piece) => {
-    const upright = turnedPiece(finish(piece), turnToGrain(piece));
-    return { upright, box: boxOf(upright) };
-  });
-  const sizes = [...pieces.map(({ box }) => box), testSquaresSize, keySize];
+  const pieces = finishedPieces(garment, options.notches ?? 'slit');
+  const boxes = pieces.map(boxOf);
+  const sizes = [...boxes, testSquaresSize, keySize];
   const { corners, paper: size } = standInRows(sizes, rollWidth, gap);
   const cornerOf = (index: number) => corners[index] ?? point(gap, gap);
-  const drawn = pieces.map(({ upright, box }, index) =>
-    drawing(movedPiece(upright, box.corner, cornerOf(index)), garment, options.date),
-  );
+  const drawn = pieces.map((finished, index) => {
+    const corner = boxes[index]?.corner ?? point(0, 0);
+    return drawing(movedPiece(finished, corner, cornerOf(index)), garment, options.date);
+  });
   const title = `${garment.name} for ${garment.body}`;
   return paper(title, size, metadataOf(garment, garment.pieces, 'sheet', options.date), [
     ...drawn,

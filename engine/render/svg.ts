@@ -1,38 +1,50 @@
+import type { NotchType } from '../finishing/notches.ts';
 import { point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { drawing } from './drawing.ts';
-import { finish } from './finish.ts';
-import { boxOf } from './finished-piece.ts';
+import { finishedPieces } from './finish.ts';
+import { boxOf, type FinishedPiece } from './finished-piece.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
-import { movedPiece, turnedPiece, turnToGrain } from './place.ts';
+import { movedPiece } from './place.ts';
 import { testSquares, testSquaresSize } from './test-squares.ts';
 
 /** What the caller wants printed besides the garment itself. */
 export interface PrintOptions {
   /** Printed as given; the engine has no clock. */
   readonly date?: string | undefined;
+  /** How notches are drawn; slits unless said otherwise. */
+  readonly notches?: NotchType;
 }
 
 /** White around the drawing and between its parts, mm. */
 const margin = 10;
 
 /** One piece on a paper of its own, upright on its grain, with its test squares below; a whole SVG file, 1:1. */
-export function pieceSvg(garment: Garment, piece: Piece, options: PrintOptions = {}): string {
-  const upright = turnedPiece(finish(piece), turnToGrain(piece));
-  const box = boxOf(upright);
-  const placed = movedPiece(upright, box.corner, point(margin, margin));
+function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOptions): string {
+  const { piece } = finished;
+  const box = boxOf(finished);
+  const placed = movedPiece(finished, box.corner, point(margin, margin));
   const size = {
     width: Math.max(box.width, testSquaresSize.width) + 2 * margin,
     height: box.height + testSquaresSize.height + 3 * margin,
   };
   const title = `${garment.name}: ${piece.number} ${piece.name}`;
-  return paper(title, size, metadataOf(garment, [piece], 'piece', options.date), [
-    drawing(placed, garment, options.date),
+  return paper(title, size, metadataOf(garment, [piece], 'piece', date), [
+    drawing(placed, garment, date),
     ...testSquares(point(margin, box.height + 2 * margin)),
   ]);
 }
+
+/** One SVG file a piece: its name and its text. */
+export const pieceSvgs = (garment: Garment, options: PrintOptions = {}): ReadonlyMap<string, string> =>
+  new Map(
+    finishedPieces(garment, options.notches ?? 'slit').map((finished) => [
+      fileNameOf(finished.piece),
+      pieceSvg(garment, finished, options),
+    ]),
+  );
 
 /** The name of a piece's file: its number and its name in small letters, such as `2-side-front.svg`. */
 export const fileNameOf = (piece: Piece): string =>

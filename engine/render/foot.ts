@@ -5,17 +5,19 @@ import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { rootsBetween01 } from '../geometry/roots.ts';
 import { dot } from '../geometry/vector.ts';
 
-/** How far along an edge, from its start, the point of the edge nearest to `p` lies (mm). */
-export function distanceAlong(edge: Edge, p: Point): number {
+/** Where a point stands beside an edge: how far along it from its start, and how far off it, mm. */
+export interface Foot {
+  readonly along: number;
+  readonly off: number;
+}
+
+/** The foot of the point `p` on an edge: the place of the edge nearest to it. The edge must have curves. */
+export function footOn(edge: Edge, p: Point): Foot {
   const places = edge.curves.flatMap((curve, index) =>
     [0, ...feet(asCubic(curve), p), 1].map((t) => ({ curve: index, t, off: distance(p, pointAt(curve, t)) })),
   );
-  const [first, ...others] = places;
-  if (!first) return 0;
-  return lengthUpTo(
-    edge,
-    others.reduce((best, place) => (place.off < best.off ? place : best), first),
-  );
+  const nearest = places.reduce((best, place) => (place.off < best.off ? place : best));
+  return { along: lengthUpTo(edge, nearest), off: nearest.off };
 }
 
 /** Binomials that turn a cubic times a quadratic, both in Bernstein form, into a quintic. */

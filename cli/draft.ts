@@ -1,0 +1,81 @@
+import { Command } from 'commander';
+import { evaluate } from '../engine/evaluate.ts';
+import type { NotchType } from '../engine/finishing/notches.ts';
+import type { Garment } from '../engine/pattern/garment.ts';
+import type { Styling } from '../engine/pattern/styling.ts';
+import { sheetSvg } from '../engine/render/sheet.ts';
+import { pieceSvgs } from '../engine/render/svg.ts';
+import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
+import { plain } from './plain.ts';
+import { readBodyFile } from './read-body.ts';
+import { sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { summary } from './summary.ts';
+import { Unusable, unusable } from './unusable.ts';
+import { json, nothingWalked, walkResult } from './walk-result.ts';
+import { writeFiles } from './write-files.ts';
+
+interface DraftOptions {
+  readonly body: string;
+  readonly out: string;
+  readonly styling?: string;
+  readonly set?: readonly string[];
+  readonly date?: string;
+  readonly steps?: true;
+  readonly json?: true;
+}
+
+/** `bodkin draft`: pieces, sheet and report for one body, written whole or not at all. */
+export const draftCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('draft')
+    .description('draft a garment for one body and write its pieces, a sheet of them all, and a report')
+    .argument('<garment>', 'what to draft (see “bodkin list”)')
+    .requiredOption('--body <file>', 'measurements, YAML or JSON')
+    .requiredOption('--out <folder>', 'where to write; made if it is not there')
+    .addOption(stylingOption())
+    .addOption(setOption())
+    .option('--date <text>', 'a date to print on every piece')
+    .option('--steps', 'print the construction log, step by step, with the numbers of this body')
+    .addOption(jsonOption())
+    .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
+
+async function draft(session: Session, name: string, options: DraftOptions): Promise<ExitCode> {
+  const garmentDraft = findGarment(session.garments, name);
+  const styling = await readStyling(options.styling, options.set);
+  const body = await readBodyFile(options.body);
+  const date = readDate(options.date);
+  const evaluated = evaluate(garmentDraft, body, styling);
+  if (!evaluated.ok) {
+    if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
+    throw new Unusable(evaluated.issues);
+  }
+  const { garment, report } = evaluated.value;
+  const result = json(walkResult(report, evaluated.value.styling));
+  const print = { date, notches: notchesOf(evaluated.value.styling) };
+  const pieces = pieceSvgs(garment, print);
+  const sheet = sheetSvg(garment, print);
+  await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', result]]));
+  if (options.json) await session.write(result);
+  else {
+    if (options.steps) await session.write(plain(construction(garment)));
+    await session.write(plain(summary(evaluated.value)));
+    session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
+  }
+  sayIssues(session, report.issues);
+  return report.ok ? 0 : 1;
+}
+
+/** Drafts that leave the kind of notch open call the choice `notchType`. */
+const notchesOf = (styling: Styling): NotchType => (styling.notchType === 'wedge' ? 'wedge' : 'slit');
+
+/** The construction log: what was done, with which numbers, on whose word. */
+const construction = (garment: Garment): string =>
+  garment.steps
+    .map((step) => `${String(step.number).padStart(3)}. ${step.title}: ${step.text} [${step.source}]\n`)
+    .join('');
+
+function readDate(text: string | undefined): string | undefined {
+  if (text !== undefined && text.length > 40)
+    throw unusable('date-too-long', '--date', 'The date should be at most 40 letters, such as 2031-05-04.');
+  return text;
+}

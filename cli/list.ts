@@ -1,0 +1,35 @@
+import { Command } from 'commander';
+import type { Choice } from '../engine/pattern/styling.ts';
+import { jsonOption } from './options.ts';
+import type { ExitCode, Session } from './session.ts';
+import { table } from './table.ts';
+import { json } from './walk-result.ts';
+
+/** `bodkin list`: what can be drafted, and every choice it leaves open. */
+export const listCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('list')
+    .description('list the garments and their styling choices, each with default, unit, range and help')
+    .addOption(jsonOption())
+    .action(async (options: { readonly json?: true }) => {
+      const drafts = session.garments.map(({ name, title, choices }) => ({ name, title, choices }));
+      if (options.json) await session.write(json(drafts));
+      else
+        for (const { name, title, choices } of drafts) {
+          const rows = choices.map((c) => [`  ${c.name}`, String(c.default), unitOf(c), rangeOf(c), c.help]);
+          await session.write(`${name}: ${title}\n${table(columns, rows)}\n`);
+        }
+      finish(0);
+    });
+
+const columns = [
+  { title: '  choice' },
+  { title: 'default', right: true },
+  { title: 'unit' },
+  { title: 'range' },
+  { title: 'what it does' },
+] as const;
+
+const unitOf = (choice: Choice): string => (choice.kind === 'word' ? 'word' : choice.unit);
+
+const rangeOf = (choice: Choice): string =>
+  choice.kind === 'word' ? choice.words.join(' | ') : `${choice.min} to ${choice.max}`;

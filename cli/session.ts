@@ -1,0 +1,37 @@
+import type { Draft } from '../engine/pattern/draft.ts';
+
+/** What a command needs of the world around it. Tests hand in their own; `main.ts` hands in the process. */
+export interface Session {
+  readonly garments: readonly Draft[];
+  /** Results, on standard output. Resolves when there is room for more. */
+  readonly write: (text: string) => Promise<void>;
+  /** Words for the reader, on standard error. */
+  readonly tell: (text: string) => void;
+  /** Standard error is a terminal, so a progress bar may be drawn there. */
+  readonly live: boolean;
+  /** Standard output is a terminal that shows colours, and the reader has not asked for none. */
+  readonly colour: boolean;
+  /** Milliseconds since some fixed moment. */
+  readonly clock: () => number;
+}
+
+/** 0: all true. 1: a check failed. 2: the input cannot be used. */
+export type ExitCode = 0 | 1 | 2;
+
+/** The session of this process. `NO_COLOR` (no-color.org) and terminals called `dumb` get plain text. */
+export function processSession(garments: readonly Draft[]): Session {
+  const { stdout, stderr, env } = process;
+  return {
+    garments,
+    write: (text) => (stdout.write(text) ? Promise.resolve() : drained(stdout)),
+    tell: (text) => {
+      stderr.write(text);
+    },
+    live: stderr.isTTY === true && env.TERM !== 'dumb',
+    colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
+    clock: () => performance.now(),
+  };
+}
+
+const drained = (stream: NodeJS.WriteStream): Promise<void> =>
+  new Promise((resolve) => stream.once('drain', resolve));

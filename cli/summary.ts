@@ -1,0 +1,54 @@
+import { cupOf } from '../engine/body/cup.ts';
+import type { Report } from '../engine/checks/report.ts';
+import type { Evaluation } from '../engine/evaluate.ts';
+import { countIssues } from './say-issues.ts';
+import { type Column, fixed, table } from './table.ts';
+
+/** The short table: what was drafted, whether it is true, and what it measures finished. */
+export function summary({ body, garment, report }: Evaluation): string {
+  const cup = cupOf(body);
+  const rows = [
+    [`${garment.name} for ${body.name}`, report.ok ? 'all true' : 'NOT TRUE'],
+    ['pieces', `${garment.pieces.length}: ${garment.pieces.map((p) => `${p.number} ${p.name}`).join(', ')}`],
+    ['seams walked', String(report.seams.length)],
+    ['worst mismatch', worstSeam(report)],
+    ['worst corner', worstJoin(report)],
+    ['cup', cup],
+    ['issues', countIssues(report.issues)],
+  ];
+  const width = Math.max(...rows.map(([label]) => (label ?? '').length));
+  const facts = rows.map(([label, value]) => `${(label ?? '').padEnd(width)}  ${value}\n`).join('');
+  return `${facts}\n${girthTable(report)}`;
+}
+
+const mm = (digits: number) => (value: number) => fixed(value, digits);
+
+function worstSeam({ seams }: Report): string {
+  const worst = seams.reduce((a, b) => (b.mismatch > a.mismatch ? b : a), seams[0] ?? nothing);
+  return seams.length === 0 ? 'none' : `${fixed(worst.mismatch, 4)} mm (${worst.name})`;
+}
+
+const nothing = { name: '', mismatch: 0 };
+
+function worstJoin({ joins }: Report): string {
+  const [first] = joins;
+  if (!first) return 'none';
+  const worst = joins.reduce((a, b) => (Math.abs(b.angle) > Math.abs(a.angle) ? b : a), first);
+  return `${fixed(Math.abs(worst.angle), 3)}° (${worst.name})`;
+}
+
+const girthColumns: readonly Column[] = [
+  { title: 'finished girth' },
+  { title: 'body', right: true },
+  { title: 'ease', right: true },
+  { title: 'wanted', right: true },
+  { title: 'finished', right: true },
+  { title: 'off by (mm)', right: true },
+];
+
+/** Finished girths against body plus ease. */
+export const girthTable = ({ girths }: Report): string =>
+  table(
+    girthColumns,
+    girths.map((g) => [g.level, ...[g.body, g.ease, g.target, g.finished].map(mm(1)), mm(3)(g.error)]),
+  );

@@ -1,0 +1,87 @@
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import type { Draft } from '../engine/pattern/draft.ts';
+import { type Line, lines } from './lines.ts';
+import { progress } from './progress.ts';
+import type { ExitCode, Session } from './session.ts';
+import { type Unusable, unusable } from './unusable.ts';
+import { longestLine, type WalkedLine, walkLine } from './walk-line.ts';
+import { startWorkers } from './workers.ts';
+import { reason } from './write-files.ts';
+
+/** Lines handed to a worker at once: enough to make the hand-over cheap, few enough to keep memory small. */
+const batchSize = 16;
+
+/** Batches on their way for each worker: one in work, one waiting. */
+const batchesEach = 2;
+
+/**
+ * Walks one body a line and prints one result a line, in the order of the file, in constant memory: only a few
+ * batches are ever on their way. The answer is the gravest exit code of all lines.
+ */
+export async function walkBodies(
+  session: Session,
+  draft: Draft,
+  styling: unknown,
+  file: string,
+  workers: number,
+): Promise<ExitCode> {
+  const size = await sizeOf(file);
+  const bar = progress(session, 'walking');
+  const pool = workers > 1 ? startWorkers(workers, { garment: draft.name, styling }) : undefined;
+  const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
+    pool ? pool.walk(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock));
+  let gravest: ExitCode = 0;
+  const onTheirWay: { readonly end: number; readonly walked: Promise<readonly WalkedLine[]> }[] = [];
+  const printFirst = async (): Promise<void> => {
+    const first = onTheirWay.shift();
+    if (!first) return;
+    const walked = await first.walked;
+    for (const { code } of walked) if (code > gravest) gravest = code;
+    await session.write(walked.map(({ text }) => text).join(''));
+    bar.reached(size > 0 ? first.end / size : 0);
+  };
+  try {
+    for await (const batch of batches(file)) {
+      const walked = walk(batch);
+      // A failure is met when its turn to be printed comes, not before.
+      walked.catch(() => undefined);
+      onTheirWay.push({ end: batch.at(-1)?.end ?? 0, walked });
+      if (onTheirWay.length >= workers * batchesEach) await printFirst();
+    }
+    while (onTheirWay.length > 0) await printFirst();
+  } finally {
+    bar.done();
+    await pool?.stop();
+  }
+  return gravest;
+}
+
+async function* batches(file: string): AsyncGenerator<readonly Line[]> {
+  let batch: Line[] = [];
+  try {
+    for await (const line of lines(createReadStream(file), longestLine)) {
+      if (line.text?.trim() === '') continue;
+      batch.push(line);
+      if (batch.length < batchSize) continue;
+      yield batch;
+      batch = [];
+    }
+  } catch (error) {
+    throw cannotRead(file, error);
+  }
+  if (batch.length > 0) yield batch;
+}
+
+const cannotRead = (file: string, error: unknown): Unusable =>
+  unusable('cannot-read', file, `Cannot read ${file}: ${reason(error)}`);
+
+async function sizeOf(file: string): Promise<number> {
+  try {
+    const found = await stat(file);
+    if (found.isDirectory()) throw new Error('it is a folder.');
+    return found.size;
+  } catch (error) {
+    throw cannotRead(file, error);
+  }
+}

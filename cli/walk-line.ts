@@ -1,0 +1,81 @@
+import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import type { Issue, Result } from '../engine/issue.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
+import type { ExitCode } from './session.ts';
+import { issuesResult } from './walk-result.ts';
+import { reason } from './write-files.ts';
+
+/** One line of `walk --bodies`: the JSON to print, and what it means for the exit code. */
+export interface WalkedLine {
+  readonly text: string;
+  readonly code: ExitCode;
+}
+
+/** A line longer than this (bytes) holds no set of measurements. */
+export const longestLine = 100_000;
+
+/**
+ * Drafts and checks the body of one line. A line that cannot be read, or a body that cannot be drafted, gives a
+ * result with its issues like any other: the stream goes on.
+ */
+export function walkLine(
+  draft: Draft,
+  styling: unknown,
+  line: { readonly number: number; readonly text: string | undefined },
+  clock: () => number,
+): WalkedLine {
+  const start = clock();
+  const { id, body, issue } = readLine(line.number, line.text);
+  const evaluated = issue ? { ok: false as const, issues: [issue] } : drafted(draft, body, styling);
+  const report = evaluated.ok ? evaluated.value.report : undefined;
+  const ok = report?.ok ?? false;
+  const result = {
+    id,
+    ok,
+    issues: issuesResult(evaluated.issues),
+    worst: {
+      seam: largest(report?.seams.map((seam) => seam.mismatch)),
+      join: largest(report?.joins.map((join) => join.angle)),
+      girth: largest(report?.girths.map((girth) => girth.error)),
+    },
+    milliseconds: Math.round((clock() - start) * 100) / 100,
+  };
+  return { text: `${JSON.stringify(result)}\n`, code: report ? (ok ? 0 : 1) : 2 };
+}
+
+/** A fault of the program on one body must not take the results of all others with it. */
+function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluation> {
+  try {
+    return evaluate(draft, body, styling);
+  } catch (error) {
+    const message = `The program itself failed on this body: ${reason(error)}`;
+    return { ok: false, issues: [{ code: 'program-fault', severity: 'error', path: '', message }] };
+  }
+}
+
+/** The body's own `id`, or its name, or the number of its line. */
+function readLine(
+  number: number,
+  text: string | undefined,
+): { readonly id: string | number; readonly body?: unknown; readonly issue?: Issue } {
+  const refuse = (code: string, message: string) => ({
+    id: number,
+    issue: { code, severity: 'error', path: `line ${number}`, message } as const,
+  });
+  if (text === undefined)
+    return refuse('line-too-long', `Line ${number} is longer than any set of measurements.`);
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return refuse('not-json', `Line ${number} is not JSON.`);
+  }
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) return { id: number, body: data };
+  const { id, ...body } = data as Record<string, unknown>;
+  const own = [id, body.name].find((word) => typeof word === 'string' || typeof word === 'number');
+  return { id: typeof own === 'string' || typeof own === 'number' ? own : number, body };
+}
+
+/** The largest in size, or null when there is nothing to compare. */
+const largest = (values: readonly number[] | undefined): number | null =>
+  values && values.length > 0 ? Math.max(...values.map(Math.abs)) : null;

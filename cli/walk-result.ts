@@ -1,0 +1,48 @@
+import type { Report } from '../engine/checks/report.ts';
+import type { Issue } from '../engine/issue.ts';
+import type { EdgeRef } from '../engine/pattern/garment.ts';
+import type { Styling } from '../engine/pattern/styling.ts';
+
+/** What `walk --json` prints and `report.json` holds: lengths in mm, angles in degrees. */
+export function walkResult(report: Report, styling: Styling) {
+  return {
+    ok: report.ok,
+    garment: report.garment,
+    body: report.body,
+    styling,
+    seams: report.seams.map(({ name, a, b, lengthA, lengthB, ease, gatherRatio, mismatch }) => ({
+      name,
+      a: a.map(plainRef),
+      b: b.map(plainRef),
+      lengthA,
+      lengthB,
+      ease,
+      gatherRatio,
+      mismatch,
+    })),
+    joins: report.joins.map(({ name, pieces, angle }) => ({ name, pieces, angle })),
+    girths: report.girths.map(({ level, body, ease, target, finished, error }) => ({
+      level,
+      body,
+      ease,
+      target,
+      finished,
+      error,
+    })),
+    issues: issuesResult(report.issues),
+  };
+}
+
+/** The same shape when nothing could be drafted: no seams, and the issues that say why. */
+export const nothingWalked = (garment: string, issues: readonly Issue[]) =>
+  walkResult({ ok: false, garment, body: '', seams: [], joins: [], girths: [], issues }, {});
+
+/** Issues as data for other programs; `limits` is null where there are none. */
+export const issuesResult = (issues: readonly Issue[]) =>
+  issues.map(({ code, path, message, limits }) => ({ code, path, message, limits: limits ?? null }));
+
+/** JSON for a reader: two spaces in, a line end at the end. */
+export const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+
+const plainRef = ({ piece, edge, reversed }: EdgeRef): EdgeRef =>
+  reversed ? { piece, edge, reversed } : { piece, edge };

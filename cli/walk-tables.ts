@@ -1,0 +1,47 @@
+import type { Report } from '../engine/checks/report.ts';
+import type { EdgeRef } from '../engine/pattern/garment.ts';
+import { countIssues } from './say-issues.ts';
+import { girthTable } from './summary.ts';
+import { type Column, fixed, table } from './table.ts';
+
+/** Every seam, join and girth of a report, one a line. */
+export function walkTables(report: Report): string {
+  const heading = `${report.garment} for ${report.body}: ${report.ok ? 'all true' : 'NOT TRUE'}\n`;
+  const seams = table(
+    seamColumns,
+    report.seams.map((s) => [
+      s.name,
+      sides(s.a),
+      sides(s.b),
+      fixed(s.lengthA, 2),
+      fixed(s.lengthB, 2),
+      s.ease === 0 ? '' : fixed(s.ease, 1),
+      s.gatherRatio === 1 ? '' : fixed(s.gatherRatio, 3),
+      fixed(s.mismatch, 4),
+    ]),
+  );
+  const joins = table(
+    joinColumns,
+    report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
+  );
+  return [heading, seams, joins, girthTable(report), `issues: ${countIssues(report.issues)}\n`].join('\n');
+}
+
+const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');
+
+const seamColumns: readonly Column[] = [
+  { title: 'seam' },
+  { title: 'side a' },
+  { title: 'side b' },
+  { title: 'a (mm)', right: true },
+  { title: 'b (mm)', right: true },
+  { title: 'ease', right: true },
+  { title: 'gathers', right: true },
+  { title: 'mismatch', right: true },
+];
+
+const joinColumns: readonly Column[] = [
+  { title: 'join' },
+  { title: 'pieces' },
+  { title: 'corner (°)', right: true },
+];

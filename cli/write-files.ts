@@ -1,0 +1,40 @@
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { unusable } from './unusable.ts';
+
+/**
+ * Writes a set of files into one folder, each whole or not at all: every file is written under a passing name
+ * first, and only when all are there do they take their own names. Names lead nowhere but into the folder.
+ */
+export async function writeFiles(folder: string, files: ReadonlyMap<string, string>): Promise<void> {
+  const passing: { readonly from: string; readonly to: string }[] = [];
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const [name, content] of files) {
+      if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
+      const from = join(folder, `.${name}.${process.pid}.part`);
+      passing.push({ from, to: join(folder, name) });
+      await writeFile(from, content, { flag: 'wx' });
+    }
+    for (const { from, to } of passing) await rename(from, to);
+  } catch (error) {
+    for (const { from } of passing) await rm(from, { force: true });
+    throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
+  }
+}
+
+/** What the system says went wrong, in one line. */
+export const reason = (error: unknown): string => {
+  const text = error instanceof Error ? error.message : String(error);
+  const plain: Readonly<Record<string, string>> = {
+    ENOENT: 'there is no such file or folder.',
+    EACCES: 'you may not.',
+    EISDIR: 'it is a folder.',
+    ENOTDIR: 'part of the way to it is a file, not a folder.',
+    EEXIST: 'there is something of that name already.',
+    ENOSPC: 'the disk is full.',
+    EROFS: 'the disk can only be read.',
+  };
+  const code = typeof error === 'object' && error !== null && 'code' in error ? String(error.code) : '';
+  return plain[code] ?? text.split('\n')[0] ?? '';
+};

@@ -1,0 +1,47 @@
+import type { Body } from './body/body.ts';
+import { readBody } from './body/read.ts';
+import { draftBounds } from './checks/bounds.ts';
+import { checkGarment } from './checks/check-garment.ts';
+import type { Report } from './checks/report.ts';
+import type { Issue, Result } from './issue.ts';
+import type { Draft } from './pattern/draft.ts';
+import type { Garment } from './pattern/garment.ts';
+import type { Styling } from './pattern/styling.ts';
+import { resolveStyling } from './pattern/styling-values.ts';
+
+/** One garment drafted for one body, with everything that was found out on the way. */
+export interface Evaluation {
+  readonly body: Body;
+  readonly styling: Styling;
+  readonly garment: Garment;
+  /** All checks; its issues hold the remarks of the body's reader and of the draft too. */
+  readonly report: Report;
+}
+
+/**
+ * The one way in: measurements and styling as they came from a file, to pieces that were checked. Pure; the same
+ * words give the same garment to the byte.
+ *
+ * Fails with the issues of body and styling together when either cannot be used, and with the draft's own when no
+ * garment can be drawn for this body. A garment that was drawn but fails a check is a success with `report.ok`
+ * false.
+ */
+export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown): Result<Evaluation> {
+  const body = readBody(bodyData);
+  const styling = resolveStyling(draft.choices, stylingData);
+  const read = [...body.issues, ...styling.issues];
+  if (!body.ok || !styling.ok) return { ok: false, issues: read };
+  const drawn = draft.draw(body.value, styling.value);
+  if (!drawn.ok) return { ok: false, issues: [...read, ...drawn.issues] };
+  const garment = drawn.value;
+  const checked = checkGarment(garment, draftBounds);
+  const issues = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues]);
+  const report = { ...checked, issues, ok: checked.ok && !issues.some((i) => i.severity === 'error') };
+  return { ok: true, value: { body: body.value, styling: styling.value, garment, report }, issues };
+}
+
+/** The same remark made at two places is said once. */
+function distinct(issues: readonly Issue[]): readonly Issue[] {
+  const seen = new Map(issues.map((i) => [`${i.code}\n${i.path}\n${i.message}`, i]));
+  return [...seen.values()];
+}
