@@ -1,9 +1,9 @@
 import type { Curve } from '../geometry/curve.ts';
-import { pointAt } from '../geometry/evaluate.ts';
 import { moved, type Point, point } from '../geometry/point.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { distanceToStroke, type Rectangle, type Stroke } from './rectangle.ts';
+import { chordsOf, type Stroke } from './chords.ts';
+import { distanceToStroke, type Rectangle } from './rectangle.ts';
 
 /** Where a piece's label goes: the middle of its block of text, and whether that is turned to read sideways. */
 export interface LabelPlace {
@@ -21,7 +21,7 @@ export interface LabelPlace {
  * then bettered by ever smaller steps, upright if there is room, else turned a quarter. Undefined when there
  * is no room either way. The same piece always gives the same place.
  *
- * Curves count as chains of chords, which stray from them by less than 0.5 mm on anything of a garment's size.
+ * Curves count as chains of chords, which stray from them by less than 0.1 mm.
  */
 export function labelPlace(
   piece: Piece,
@@ -48,17 +48,11 @@ export const insideStrokes = (piece: Piece): Stroke[] => [
   }),
 ];
 
-/** Chords a cubic is drawn with where only its neighbourhood matters. */
-const CHORDS = 16;
+/** Chords this near a curve are near enough where only its neighbourhood matters, mm. */
+const ROUGHLY = 0.1;
 
-/** A curve as straight strokes: itself, or a chain of chords. */
-export function strokes(curve: Curve): Stroke[] {
-  if (curve.kind === 'line') return [curve];
-  return Array.from({ length: CHORDS }, (_, i) => ({
-    from: pointAt(curve, i / CHORDS),
-    to: pointAt(curve, (i + 1) / CHORDS),
-  }));
-}
+/** A curve as straight strokes that stay within 0.1 mm of it. */
+export const strokes = (curve: Curve): Stroke[] => chordsOf(curve, ROUGHLY);
 
 interface Spot {
   readonly middle: Point;

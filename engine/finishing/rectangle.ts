@@ -1,16 +1,11 @@
 import type { Point } from '../geometry/point.ts';
+import type { Stroke } from './chords.ts';
 
 /** An upright rectangle, as a label takes up: its middle and its size, mm. */
 export interface Rectangle {
   readonly middle: Point;
   readonly width: number;
   readonly height: number;
-}
-
-/** A straight stretch of something drawn. */
-export interface Stroke {
-  readonly from: Point;
-  readonly to: Point;
 }
 
 /** Shortest distance from a rectangle, its inside included, to a stroke, mm; 0 where they touch or overlap. Exact. */

@@ -1,0 +1,173 @@
+import type { Curve } from '../geometry/curve.ts';
+import { crossings } from '../geometry/intersect.ts';
+import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
+import { reversed, split } from '../geometry/split.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { cross, dot, outward, plus, scaled, unit, type Vector } from '../geometry/vector.ts';
+
+/** What meets at a corner of a piece: two edges, each with its allowance and its parallel as far as it goes. */
+export interface AllowanceCorner {
+  readonly at: Point;
+  /** Unit headings with which the edge before arrives and the edge after leaves. */
+  readonly into: Vector;
+  readonly outOf: Vector;
+  readonly before: EdgeAllowance;
+  readonly after: EdgeAllowance;
+}
+
+export interface EdgeAllowance {
+  /** mm */
+  readonly width: number;
+  /** The lower runs through, the higher crosses it. A fold is lower than everything. */
+  readonly rank: number;
+  /** The true parallel of the edge at its allowance. */
+  readonly parallel: readonly Curve[];
+}
+
+/** A corner turned: what is left of the two parallels, and the corners of the cutting line between them. */
+export interface TurnedCorner {
+  readonly before: readonly Curve[];
+  readonly between: readonly Point[];
+  readonly after: readonly Curve[];
+  /** How far the allowance of the edge that runs through reaches beyond the seam's end, mm, if it ends square. */
+  readonly reach?: number;
+}
+
+/** A corner point of the cutting line lies no farther out than this many allowances: sharper ones are cut off. */
+export const SHARPEST = 2.5;
+
+/**
+ * Turns the cutting line around a corner. Let t be the angle the stitching line turns there (positive for an
+ * outward corner), V the corner, and at V: u the heading of the edge that runs through, prolonged beyond V, n
+ * its outward normal, d its allowance; w the allowance of the edge that crosses.
+ *
+ * - Square end, where one edge ranks lower: X = V + u w / sin t, the place where the stitching line, prolonged,
+ *   meets the parallel of the edge that crosses (its straight prolongation at a sharp corner, the parallel curve
+ *   itself at a blunt one), then E = X + n d, square to the seam. The neighbour's corner is pi - t when the line
+ *   across is true, its sine the same: both allowances end at one distance beyond the seam's end, flush.
+ *   `reach` asks for a longer end, when the neighbour's comes out longer.
+ * - Mitre, for equal ranks and where a square end would reach farther than `SHARPEST` allowances at a blunt
+ *   corner: the two parallels prolonged meet at V + (n1 d1 + s u1), s = (d2 - d1 cos t) / sin t. Where one
+ *   allowance is so much wider that they do not meet beyond the corner, a straight step joins them.
+ * - Corners sharper than `SHARPEST` are cut off there: a square end across the seam's prolongation, a mitre
+ *   across its bisector.
+ * - Inward corners need no more than the two parallels, which cross; the loop beyond is cut away afterwards.
+ *
+ * The square end is common practice, no source.
+ */
+export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
+  const { into, outOf, before, after } = corner;
+  const turn = Math.atan2(cross(into, outOf), dot(into, outOf));
+  const plain: TurnedCorner = { before: before.parallel, between: [], after: after.parallel };
+  if (turn <= 0) return plain;
+  const square =
+    before.rank < after.rank
+      ? squareEnd(
+          corner.at,
+          { along: into, outward: outward(into), edge: before },
+          { along: outOf, edge: after },
+          reach,
+        )
+      : before.rank > after.rank
+        ? walkedBack(
+            squareEnd(
+              corner.at,
+              { along: scaled(outOf, -1), outward: outward(outOf), edge: after },
+              {
+                along: scaled(into, -1),
+                edge: { ...before, parallel: before.parallel.toReversed().map(reversed) },
+              },
+              reach,
+            ),
+          )
+        : undefined;
+  return square ?? { ...plain, between: mitre(corner) };
+}
+
+const walkedBack = (turned: TurnedCorner | undefined): TurnedCorner | undefined =>
+  turned && {
+    ...turned,
+    before: turned.after.toReversed().map(reversed),
+    between: turned.between.toReversed(),
+    after: turned.before,
+  };
+
+/** Turns a corner seen from the edge that runs through: `through` heads beyond the corner, `across` away from it. */
+function squareEnd(
+  at: Point,
+  through: { readonly along: Vector; readonly outward: Vector; readonly edge: EdgeAllowance },
+  across: { readonly along: Vector; readonly edge: EdgeAllowance },
+  atLeast: number,
+): TurnedCorner | undefined {
+  const width = across.edge.width;
+  const limit = SHARPEST * Math.max(width, through.edge.width);
+  const sine = Math.abs(cross(through.along, across.along));
+  const straight = width === 0 ? 0 : width / sine;
+  const blunt = dot(through.along, across.along) > 0;
+  const outer = (along: number): Point =>
+    moved(at, plus(scaled(through.along, along), scaled(through.outward, through.edge.width)));
+  const kept = { before: through.edge.parallel, after: across.edge.parallel };
+
+  if (straight > limit) {
+    if (blunt) return undefined;
+    // From the limit the end line goes on past the seam's prolongation to the other parallel, prolonged.
+    const past = (straight - limit) * Math.abs(sine / dot(through.along, across.along));
+    const inner = moved(at, plus(scaled(through.along, limit), scaled(through.outward, -past)));
+    return { ...kept, between: [outer(limit), inner] };
+  }
+  const trimmed = blunt ? trimmedAt(across.edge.parallel, at, through.along) : undefined;
+  const natural = trimmed?.along ?? straight;
+  const end = Math.max(natural, atLeast);
+  const onSeam = (along: number): Point => moved(at, scaled(through.along, along));
+  return {
+    before: kept.before,
+    between: [outer(end), onSeam(end), onSeam(natural)],
+    after: trimmed?.rest ?? kept.after,
+    reach: end,
+  };
+}
+
+/** What is left of a parallel after it crosses the ray from `at`, and how far along the ray that happens. */
+function trimmedAt(
+  parallel: readonly Curve[],
+  at: Point,
+  ray: Vector,
+): { readonly rest: readonly Curve[]; readonly along: number } | undefined {
+  for (const [i, curve] of parallel.entries()) {
+    const crossing = crossings(curve, { through: at, heading: ray }).find(
+      ({ along }) => along >= -COINCIDENCE,
+    );
+    if (!crossing) continue;
+    const { t, along } = crossing;
+    const rest = t <= 0 ? [curve] : t >= 1 ? [] : [split(curve, t)[1]];
+    return { rest: [...rest, ...parallel.slice(i + 1)], along };
+  }
+  return undefined;
+}
+
+/** The corner of two parallels prolonged, squared off when too sharp; none where they do not meet outside. */
+function mitre({ at, into, outOf, before, after }: AllowanceCorner): Point[] {
+  const normal1 = outward(into);
+  const normal2 = outward(outOf);
+  const sine = cross(into, outOf);
+  const cosine = dot(into, outOf);
+  const beyond1 = (after.width - before.width * cosine) / sine;
+  const beyond2 = (before.width - after.width * cosine) / sine;
+  if (!(beyond1 >= 0 && beyond2 >= 0)) return [];
+  const foot1 = moved(at, scaled(normal1, before.width));
+  const foot2 = moved(at, scaled(normal2, after.width));
+  const tip = moved(foot1, scaled(into, beyond1));
+  const limit = SHARPEST * Math.max(before.width, after.width);
+  const reach = distance(at, tip);
+  if (reach <= limit) return [tip];
+  const bisector = unit(vectorBetween(at, tip));
+  const upTo = (foot: Point, along: Vector): Point => {
+    const short = limit - dot(bisector, vectorBetween(at, foot));
+    return moved(foot, scaled(along, short / dot(bisector, along)));
+  };
+  return [upTo(foot1, into), upTo(foot2, scaled(outOf, -1))];
+}
+
+/** Places without their repetitions. */
+export const withoutRepeats = (points: readonly Point[]): Point[] =>
+  points.filter((p, i) => i === 0 || distance(p, points[i - 1] ?? p) > COINCIDENCE);
