@@ -165,7 +165,7 @@ export const xOf = (point: string, times = 1): Term => ({ point, axis: 'x', time
 export const yOf = (point: string, times = 1): Term => ({ point, axis: 'y', times });
 
 /** A scalar, times a factor, as a term of a sum. */
-export const valueOf = (scalar: string, times = 1): Term => ({ scalar, times });
+export const scalarOf = (scalar: string, times = 1): Term => ({ scalar, times });
 
 /** The length of a chain of curves, times a factor, as a term of a sum of lengths. */
 export const lengthOf = (curves: readonly string[], times = 1): LengthTerm => ({ curves, times });

@@ -1,0 +1,41 @@
+import type { CubicSlots } from './slots.ts';
+
+/**
+ * How far the far handle of a cubic stands off the tangent at one end (mm), positive where the curve turns
+ * clockwise as drawn: cross(u, handle2 - from) at the start and cross(u, handle1 - to) at the end, where u is the
+ * unit heading there. The curvature at that end is 2/3 of it over the near handle's length squared (Farin, Curves
+ * and Surfaces for CAGD, 2002, section 10.5). Derivatives by the cubic's slots are written from `offset` on.
+ */
+export function bulge(
+  x: Float64Array,
+  curve: CubicSlots,
+  end: 'start' | 'end',
+  jacobian: Float64Array,
+  offset: number,
+): number {
+  const slots: readonly number[] = curve.slots;
+  const valueAt = (k: number): number => x[slots[k] as number] as number;
+  // Seen from the end the roles of the two ends change over, and the far handle points the other way.
+  const atStart = end === 'start';
+  const side = atStart ? -1 : 1;
+  const near = atStart ? 0 : 2;
+  const far = 2 - near;
+  const angle = atStart ? 4 : 6;
+  const farAngle = 10 - angle;
+  const ux = Math.cos(valueAt(angle));
+  const uy = Math.sin(valueAt(angle));
+  const wx = Math.cos(valueAt(farAngle));
+  const wy = Math.sin(valueAt(farAngle));
+  const reach = side * valueAt(farAngle + 1);
+  const dx = valueAt(far) - valueAt(near) + reach * wx;
+  const dy = valueAt(far + 1) - valueAt(near + 1) + reach * wy;
+  jacobian[offset + near] = uy;
+  jacobian[offset + near + 1] = -ux;
+  jacobian[offset + far] = -uy;
+  jacobian[offset + far + 1] = ux;
+  jacobian[offset + angle] = -(ux * dx + uy * dy);
+  jacobian[offset + angle + 1] = 0;
+  jacobian[offset + farAngle] = reach * (ux * wx + uy * wy);
+  jacobian[offset + farAngle + 1] = side * (ux * wy - uy * wx);
+  return ux * dy - uy * dx;
+}

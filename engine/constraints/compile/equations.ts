@@ -1,0 +1,33 @@
+/** What a residual is measured in. */
+export type Unit = 'mm' | 'rad' | '1/mm';
+
+/**
+ * A relation or wish made ready for computing: some residuals, each a function of a few slots of the vector of
+ * values, with their exact derivatives.
+ */
+export interface Equations {
+  /** The relation or wish this came from. */
+  readonly name: string;
+  /** `zero`: every residual must vanish. `not negative`: none may be below zero. `least`: squares are made least. */
+  readonly goal: 'zero' | 'not negative' | 'least';
+  readonly unit: Unit;
+  /** The factor that makes a residual comparable with millimetres. */
+  readonly scale: number;
+  /** Slots the residuals depend on. The same slot may come twice; its derivatives then add. */
+  readonly slots: readonly number[];
+  readonly rows: number;
+  /**
+   * Writes the residuals at `x` into `values`, and their derivatives into `jacobian`, row by row: the derivative of
+   * residual r by slots[k] stands at r * slots.length + k. Both are overwritten.
+   */
+  readonly evaluate: (x: Float64Array, values: Float64Array, jacobian: Float64Array) => void;
+}
+
+/**
+ * An angle counts as the way it moves the end of an arm of 100 mm, about a handle's length; a curvature as the
+ * way it moves the end of an arm that long twice over. One number then measures every miss.
+ */
+export const ARM = 100;
+
+/** The factor from a unit to millimetres at arm's length. */
+export const SCALE: Readonly<Record<Unit, number>> = { mm: 1, rad: ARM, '1/mm': ARM * ARM };

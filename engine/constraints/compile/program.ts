@@ -1,0 +1,21 @@
+import { equationsOf } from '../relations/table.ts';
+import type { Sketch } from '../sketch.ts';
+import { wishEquations } from '../wishes/table.ts';
+import type { Equations } from './equations.ts';
+import { type Part, partsOf } from './parts.ts';
+import { numbered, type Slots } from './slots.ts';
+
+/** A sketch made ready for computing. */
+export interface Compiled {
+  readonly slots: Slots;
+  readonly relations: readonly Equations[];
+  readonly parts: readonly Part[];
+}
+
+/** Numbers a sketch, makes its relations and wishes ready, and splits it into parts. Throws as those do. */
+export function compiled(sketch: Sketch): Compiled {
+  const slots = numbered(sketch);
+  const relations = sketch.relations.map((relation) => equationsOf(relation, slots));
+  const wishes = sketch.wishes.map((wish) => wishEquations(wish, slots));
+  return { slots, relations, parts: partsOf(slots, relations, wishes) };
+}

@@ -1,0 +1,121 @@
+import type { Term } from '../relations.ts';
+import type { Sketch, SketchCubic, SketchLine } from '../sketch.ts';
+
+/** Where a line's ends stand in the vector of values. */
+export interface LineSlots {
+  readonly kind: 'line';
+  /** from.x, from.y, to.x, to.y */
+  readonly slots: readonly [number, number, number, number];
+}
+
+/** Where a cubic's ends, angles and handle lengths stand in the vector of values. */
+export interface CubicSlots {
+  readonly kind: 'cubic';
+  /** from.x, from.y, to.x, to.y, startAngle, startLength, endAngle, endLength */
+  readonly slots: readonly [number, number, number, number, number, number, number, number];
+}
+
+export type CurveSlots = LineSlots | CubicSlots;
+
+/** A sketch's points and scalars numbered: each coordinate and each scalar has a slot in one vector of values. */
+export interface Slots {
+  readonly points: ReadonlyMap<string, number>;
+  readonly scalars: ReadonlyMap<string, number>;
+  readonly curves: ReadonlyMap<string, CurveSlots>;
+  /** First guesses, slot by slot. */
+  readonly guess: Float64Array;
+  /** 1 where the engine may change the value. */
+  readonly free: Uint8Array;
+  /** 1 where the value is an angle. */
+  readonly angle: Uint8Array;
+  readonly min: Float64Array;
+  readonly max: Float64Array;
+}
+
+/** Numbers a sketch. Throws an Error for a value that is not finite and for a curve that names what is not there. */
+export function numbered(sketch: Sketch): Slots {
+  const points = Object.entries(sketch.points);
+  const scalars = Object.entries(sketch.scalars);
+  const count = 2 * points.length + scalars.length;
+  const guess = new Float64Array(count);
+  const free = new Uint8Array(count);
+  const angle = new Uint8Array(count);
+  const min = new Float64Array(count).fill(-Infinity);
+  const max = new Float64Array(count).fill(Infinity);
+  const pointSlots = new Map<string, number>();
+  const scalarSlots = new Map<string, number>();
+  let slot = 0;
+  for (const [name, { at, free: which }] of points) {
+    if (!Number.isFinite(at.x + at.y)) throw new Error(`The point "${name}" has no finite place.`);
+    pointSlots.set(name, slot);
+    guess[slot] = at.x;
+    guess[slot + 1] = at.y;
+    free[slot] = which === 'both' || which === 'x' ? 1 : 0;
+    free[slot + 1] = which === 'both' || which === 'y' ? 1 : 0;
+    slot += 2;
+  }
+  for (const [name, scalar] of scalars) {
+    const least = scalar.min ?? -Infinity;
+    const most = scalar.max ?? Infinity;
+    if (!Number.isFinite(scalar.at)) throw new Error(`The scalar "${name}" has no finite value.`);
+    if (!(least <= most)) throw new Error(`The bounds of "${name}" leave it no room: ${least} to ${most}.`);
+    scalarSlots.set(name, slot);
+    guess[slot] = scalar.at;
+    free[slot] = scalar.free ? 1 : 0;
+    angle[slot] = scalar.unit === 'rad' ? 1 : 0;
+    min[slot] = least;
+    max[slot] = most;
+    slot += 1;
+  }
+  const curves = new Map<string, CurveSlots>();
+  const slots = { points: pointSlots, scalars: scalarSlots, curves, guess, free, angle, min, max };
+  for (const [name, curve] of Object.entries(sketch.curves)) {
+    curves.set(name, curve.kind === 'line' ? lineSlots(slots, name, curve) : cubicSlots(slots, name, curve));
+  }
+  return slots;
+}
+
+/** The slot of a point's x; y stands in the next. `user` is what names the point, for the error. */
+export const pointSlot = (slots: Slots, point: string, user: string): number =>
+  found(slots.points, 'point', point, user);
+
+/** The slot of a scalar. */
+export const scalarSlot = (slots: Slots, scalar: string, user: string): number =>
+  found(slots.scalars, 'scalar', scalar, user);
+
+/** The slots of a curve. */
+export const curveSlots = (slots: Slots, curve: string, user: string): CurveSlots =>
+  found(slots.curves, 'curve', curve, user);
+
+/** The slot of a term of a sum. */
+export const termSlot = (slots: Slots, term: Term, user: string): number =>
+  'scalar' in term
+    ? scalarSlot(slots, term.scalar, user)
+    : pointSlot(slots, term.point, user) + (term.axis === 'x' ? 0 : 1);
+
+/** Passes a number a relation was given on, unless it is not finite: then throws an Error with the relation's name. */
+export function finite(value: number, user: string): number {
+  if (!Number.isFinite(value)) throw new Error(`"${user}" needs a finite number, not ${value}.`);
+  return value;
+}
+
+function lineSlots(slots: Slots, name: string, line: SketchLine): LineSlots {
+  const from = pointSlot(slots, line.from, name);
+  const to = pointSlot(slots, line.to, name);
+  return { kind: 'line', slots: [from, from + 1, to, to + 1] };
+}
+
+function cubicSlots(slots: Slots, name: string, cubic: SketchCubic): CubicSlots {
+  const ends = lineSlots(slots, name, { ...cubic, kind: 'line' }).slots;
+  const startAngle = scalarSlot(slots, cubic.startAngle, name);
+  const startLength = scalarSlot(slots, cubic.startLength, name);
+  const endAngle = scalarSlot(slots, cubic.endAngle, name);
+  const endLength = scalarSlot(slots, cubic.endLength, name);
+  return { kind: 'cubic', slots: [...ends, startAngle, startLength, endAngle, endLength] };
+}
+
+function found<T>(map: ReadonlyMap<string, T>, what: string, name: string, user: string): T {
+  const value = map.get(name);
+  if (value === undefined) throw new Error(`"${user}" names the ${what} "${name}", which the sketch lacks.`);
+  return value;
+}

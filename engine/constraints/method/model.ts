@@ -1,0 +1,156 @@
+import type { Part, Placed } from '../compile/parts.ts';
+import type { LinearRows } from '../numeric/quadratic-program.ts';
+
+/**
+ * Pull of every unknown towards its first guess, per mm squared at arm's length. It makes the answer of a sketch
+ * that leaves something open unique. Larger: it would bend what the wishes say; 10 mm from the guess must cost no
+ * more than a thousandth of a curve's bending energy. Smaller: the matrix of such a sketch would be singular to
+ * rounding.
+ */
+const PULL = 1e-8;
+
+/**
+ * A part of a sketch as numbers: its wishes and relations, in millimetres at arm's length, and their derivatives
+ * by the part's unknowns, at whatever values it was last evaluated.
+ */
+export class Model {
+  readonly part: Part;
+  readonly n: number;
+  /** Half the weighted sum of squares of the wishes. */
+  objective = 0;
+  readonly gradient: Float64Array;
+  /** The Gauss-Newton matrix of the wishes, lower triangle. */
+  readonly hessian: Float64Array;
+  /** Relations that must vanish: residuals with their sign turned, so that they are what a step must make up. */
+  readonly equal: LinearRows;
+  /** Relations and bounds that must not be negative, the same way. */
+  readonly atLeast: LinearRows;
+  readonly #guess: Float64Array;
+  readonly #zero: readonly Placed[];
+  readonly #notNegative: readonly Placed[];
+  readonly #values: Float64Array;
+  readonly #jacobian: Float64Array;
+
+  constructor(part: Part, guess: Float64Array) {
+    const n = part.slots.length;
+    this.part = part;
+    this.n = n;
+    this.gradient = new Float64Array(n);
+    this.hessian = new Float64Array(n * n);
+    this.#guess = guess;
+    this.#zero = part.relations.filter(({ equations }) => equations.goal === 'zero');
+    this.#notNegative = part.relations.filter(({ equations }) => equations.goal === 'not negative');
+    this.equal = emptyRows(rowsOf(this.#zero), n);
+    this.atLeast = emptyRows(rowsOf(this.#notNegative) + part.bounds.length, n);
+    const all = [...part.relations, ...part.wishes].map(({ equations }) => equations);
+    this.#values = new Float64Array(Math.max(0, ...all.map(({ rows }) => rows)));
+    this.#jacobian = new Float64Array(Math.max(0, ...all.map(({ rows, slots }) => rows * slots.length)));
+  }
+
+  /** Sum of what the relations and bounds miss, in millimetres at arm's length. */
+  get missing(): number {
+    const { equal, atLeast } = this;
+    let sum = 0;
+    for (let i = 0; i < equal.count; i++) sum += Math.abs(equal.values[i] as number);
+    for (let i = 0; i < atLeast.count; i++) sum += Math.max(0, atLeast.values[i] as number);
+    return sum;
+  }
+
+  /** The greatest single miss. */
+  get worst(): number {
+    const { equal, atLeast } = this;
+    let most = 0;
+    for (let i = 0; i < equal.count; i++) most = Math.max(most, Math.abs(equal.values[i] as number));
+    for (let i = 0; i < atLeast.count; i++) most = Math.max(most, atLeast.values[i] as number);
+    return most;
+  }
+
+  /** Evaluates everything at the values `x` of all slots. */
+  evaluate(x: Float64Array): void {
+    this.#evaluateRows(x, this.#zero, this.equal);
+    const next = this.#evaluateRows(x, this.#notNegative, this.atLeast);
+    this.#evaluateBounds(x, next);
+    this.#evaluateWishes(x);
+  }
+
+  #evaluateRows(x: Float64Array, relations: readonly Placed[], into: LinearRows): number {
+    const { n } = this;
+    const values = this.#values;
+    const jacobian = this.#jacobian;
+    into.rows.fill(0);
+    let row = 0;
+    for (const { equations, columns } of relations) {
+      equations.evaluate(x, values, jacobian);
+      const { scale, rows } = equations;
+      const width = columns.length;
+      for (let r = 0; r < rows; r++, row++) {
+        into.values[row] = -scale * (values[r] as number);
+        for (let k = 0; k < width; k++) {
+          const column = columns[k] as number;
+          if (column < 0) continue;
+          const at = row * n + column;
+          into.rows[at] = (into.rows[at] as number) + scale * (jacobian[r * width + k] as number);
+        }
+      }
+    }
+    return row;
+  }
+
+  #evaluateBounds(x: Float64Array, next: number): void {
+    const { n, part, atLeast } = this;
+    let row = next;
+    for (const { slot, column, limit, side } of part.bounds) {
+      const arm = part.arms[column] as number;
+      atLeast.values[row] = -side * arm * ((x[slot] as number) - limit);
+      atLeast.rows[row * n + column] = side * arm;
+      row++;
+    }
+  }
+
+  #evaluateWishes(x: Float64Array): void {
+    const { n, part, gradient, hessian } = this;
+    const values = this.#values;
+    const jacobian = this.#jacobian;
+    hessian.fill(0);
+    let sum = 0;
+    for (let j = 0; j < n; j++) {
+      const arm = part.arms[j] as number;
+      const weight = PULL * arm * arm;
+      const slot = part.slots[j] as number;
+      const off = (x[slot] as number) - (this.#guess[slot] as number);
+      sum += weight * off * off;
+      gradient[j] = weight * off;
+      hessian[j * n + j] = weight;
+    }
+    for (const { equations, columns } of part.wishes) {
+      equations.evaluate(x, values, jacobian);
+      const width = columns.length;
+      for (let r = 0; r < equations.rows; r++) {
+        const value = values[r] as number;
+        sum += value * value;
+        for (let k = 0; k < width; k++) {
+          const column = columns[k] as number;
+          if (column < 0) continue;
+          const slope = jacobian[r * width + k] as number;
+          gradient[column] = (gradient[column] as number) + slope * value;
+          for (let other = 0; other < width; other++) {
+            const second = columns[other] as number;
+            if (second < 0 || second > column) continue;
+            const at = column * n + second;
+            hessian[at] = (hessian[at] as number) + slope * (jacobian[r * width + other] as number);
+          }
+        }
+      }
+    }
+    this.objective = sum / 2;
+  }
+}
+
+const rowsOf = (all: readonly Placed[]): number =>
+  all.reduce((sum, { equations }) => sum + equations.rows, 0);
+
+const emptyRows = (count: number, n: number): LinearRows => ({
+  count,
+  rows: new Float64Array(count * n),
+  values: new Float64Array(count),
+});

@@ -1,0 +1,44 @@
+/**
+ * Factors a symmetric positive definite matrix of order n, stored row by row, into L L^T. Only the lower triangle
+ * is read and L is written over it. False where a pivot is not positive, that is where the matrix is not positive
+ * definite to rounding (Golub & Van Loan, Matrix Computations, 4th ed., algorithm 4.2.2).
+ *
+ * Written here because the matrices are small and factored ten times a sketch: ml-matrix takes several times as
+ * long, mostly in copying.
+ */
+export function factor(a: Float64Array, n: number): boolean {
+  for (let i = 0; i < n; i++) {
+    const row = i * n;
+    for (let j = 0; j <= i; j++) {
+      const other = j * n;
+      let sum = a[row + j] as number;
+      for (let k = 0; k < j; k++) sum -= (a[row + k] as number) * (a[other + k] as number);
+      if (j < i) a[row + j] = sum / (a[other + j] as number);
+      else if (sum > 0) a[row + i] = Math.sqrt(sum);
+      else return false;
+    }
+  }
+  return true;
+}
+
+/** Solves L y = b over b, which stands at `offset`. Leading zeros of b cost nothing. */
+export function solveLower(l: Float64Array, n: number, b: Float64Array, offset = 0): void {
+  let first = 0;
+  while (first < n && b[offset + first] === 0) first++;
+  for (let i = first; i < n; i++) {
+    const row = i * n;
+    let sum = b[offset + i] as number;
+    for (let k = first; k < i; k++) sum -= (l[row + k] as number) * (b[offset + k] as number);
+    b[offset + i] = sum / (l[row + i] as number);
+  }
+}
+
+/** Solves L^T y = b over b. */
+export function solveUpper(l: Float64Array, n: number, b: Float64Array): void {
+  for (let i = n - 1; i >= 0; i--) {
+    const row = i * n;
+    const y = (b[i] as number) / (l[row + i] as number);
+    b[i] = y;
+    for (let k = 0; k < i; k++) b[k] = (b[k] as number) - y * (l[row + k] as number);
+  }
+}

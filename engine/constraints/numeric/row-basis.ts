@@ -1,0 +1,114 @@
+/** A row that keeps less than this share of its length outside the span of the others is counted as dependent. */
+export const DEPENDENT = 1e-9;
+
+/**
+ * Rows of length n with an orthonormal basis of their span, grown and shrunk row by row: Gram-Schmidt, each row
+ * projected twice, which keeps the basis orthogonal to rounding (Giraud, Langou & Rozloznik, 2005, "The loss of
+ * orthogonality in the Gram-Schmidt orthogonalization process").
+ */
+export class RowBasis {
+  readonly n: number;
+  /** How many rows the basis holds. */
+  count = 0;
+  /** What is left of the row last projected. */
+  readonly rest: Float64Array;
+  /** The coefficients of the row last projected. */
+  readonly along: Float64Array;
+  readonly #rows: Float64Array;
+  readonly #basis: Float64Array;
+  /** Row i of the rows is the sum over j <= i of #triangle[i, j] times row j of the basis. */
+  readonly #triangle: Float64Array;
+
+  constructor(n: number) {
+    this.n = n;
+    this.rest = new Float64Array(n);
+    this.along = new Float64Array(n);
+    this.#rows = new Float64Array(n * n);
+    this.#basis = new Float64Array(n * n);
+    this.#triangle = new Float64Array(n * n);
+  }
+
+  clear(): void {
+    this.count = 0;
+  }
+
+  /**
+   * Projects the row at `offset` of `row`: writes `along` and `rest`. Returns the length of the rest, or 0 where it
+   * is too small a share of the row to mean anything.
+   */
+  project(row: Float64Array, offset = 0): number {
+    const { n, rest, along, count } = this;
+    const basis = this.#basis;
+    let before = 0;
+    for (let k = 0; k < n; k++) {
+      const value = row[offset + k] as number;
+      rest[k] = value;
+      before += value * value;
+    }
+    along.fill(0, 0, count);
+    for (let pass = 0; pass < 2; pass++) {
+      for (let i = 0; i < count; i++) {
+        let dot = 0;
+        for (let k = 0; k < n; k++) dot += (basis[i * n + k] as number) * (rest[k] as number);
+        for (let k = 0; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[i * n + k] as number);
+        along[i] = (along[i] as number) + dot;
+      }
+    }
+    let after = 0;
+    for (let k = 0; k < n; k++) after += (rest[k] as number) ** 2;
+    return count < n && after > DEPENDENT * DEPENDENT * before ? Math.sqrt(after) : 0;
+  }
+
+  /** Adds a row; false, and nothing added, where it depends on those already here. */
+  add(row: Float64Array, offset = 0): boolean {
+    const length = this.project(row, offset);
+    if (length === 0) return false;
+    const { n, count } = this;
+    for (let k = 0; k < n; k++) {
+      this.#rows[count * n + k] = row[offset + k] as number;
+      this.#basis[count * n + k] = (this.rest[k] as number) / length;
+    }
+    this.#triangle.set(this.along.subarray(0, count), count * n);
+    this.#triangle[count * n + count] = length;
+    this.count++;
+    return true;
+  }
+
+  /** Takes a row out; those after it move up. */
+  remove(index: number): void {
+    const { n, count } = this;
+    const later = this.#rows.slice((index + 1) * n, count * n);
+    this.count = index;
+    for (let offset = 0; offset < later.length; offset += n) this.add(later, offset);
+  }
+
+  /** Solves for the shares of the rows that add up to the basis rows times `along`, over `along`. */
+  shares(along: Float64Array): void {
+    const { n, count } = this;
+    const triangle = this.#triangle;
+    for (let i = count - 1; i >= 0; i--) {
+      const share = (along[i] as number) / (triangle[i * n + i] as number);
+      along[i] = share;
+      for (let j = 0; j < i; j++) along[j] = (along[j] as number) - share * (triangle[i * n + j] as number);
+    }
+  }
+
+  /** Moves w the shortest way to where row i times w is `values[i]`; writes what was added to each basis row. */
+  reach(values: Float64Array, w: Float64Array, along: Float64Array): void {
+    const { n, count } = this;
+    const triangle = this.#triangle;
+    const basis = this.#basis;
+    // First the coordinates along the basis that w must have, then the move there.
+    for (let i = 0; i < count; i++) {
+      let sum = values[i] as number;
+      for (let j = 0; j < i; j++) sum -= (triangle[i * n + j] as number) * (along[j] as number);
+      along[i] = sum / (triangle[i * n + i] as number);
+    }
+    for (let i = 0; i < count; i++) {
+      let move = along[i] as number;
+      for (let k = 0; k < n; k++) move -= (basis[i * n + k] as number) * (w[k] as number);
+      for (let k = 0; k < n; k++) w[k] = (w[k] as number) + move * (basis[i * n + k] as number);
+      along[i] = move;
+    }
+  }
+}

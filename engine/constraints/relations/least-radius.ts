@@ -1,0 +1,93 @@
+import { noControlPoints, place, pullBack } from '../compile/control-points.ts';
+import type { Equations } from '../compile/equations.ts';
+import { type Jet, jetAt, noJet, spread } from '../compile/jet.ts';
+import { finite, type Slots } from '../compile/slots.ts';
+import { cubicNamed } from './no-inflection.ts';
+import type { RelationOf } from './relation-of.ts';
+
+/** Pieces of a cubic that are watched each on its own, so that several tight places can be kept at bay at once. */
+const PIECES = 4;
+/** Looks into each piece before its tightest place is narrowed down. */
+const LOOKS = 8;
+/** Golden sections that narrow a tightest place down to a billionth of the parameter. */
+const SECTIONS = 36;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+/**
+ * 1/radius less the greatest curvature, in size, on each quarter of a cubic's parameter (1/mm). By the envelope
+ * theorem the derivative of a greatest value is that of the value at its own fixed place.
+ */
+export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots): Equations {
+  const { name } = relation;
+  const radius = finite(relation.mm, name);
+  if (radius <= 0) throw new Error(`"${name}" needs a radius above zero, not ${radius}.`);
+  const curve = cubicNamed(slots, relation.curve, name);
+  const p = noControlPoints();
+  const by = noControlPoints();
+  const jet = noJet();
+  const byJet = noJet();
+  const size = (t: number): number => {
+    jetAt(p, t, jet);
+    return Math.abs(curvatureOf(jet));
+  };
+  return {
+    name,
+    goal: 'not negative',
+    unit: '1/mm',
+    scale: radius * radius,
+    slots: curve.slots,
+    rows: PIECES,
+    evaluate: (x, values, jacobian) => {
+      place(x, curve, p);
+      for (let piece = 0; piece < PIECES; piece++) {
+        const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES);
+        jetAt(p, t, jet);
+        const bent = curvatureOf(jet);
+        curvatureBy(jet, bent, -Math.sign(bent), byJet);
+        spread(byJet, t, by);
+        pullBack(x, curve, p, by, jacobian, 8 * piece);
+        values[piece] = 1 / radius - Math.abs(bent);
+      }
+    },
+  };
+}
+
+function curvatureOf({ vx, vy, ax, ay }: Jet): number {
+  const square = vx * vx + vy * vy;
+  return (vx * ay - vy * ax) / (square * Math.sqrt(square));
+}
+
+/** Writes the derivatives of `sign` times the curvature by the jet. */
+function curvatureBy({ vx, vy, ax, ay }: Jet, bent: number, sign: number, into: Jet): void {
+  const square = vx * vx + vy * vy;
+  const cube = square * Math.sqrt(square);
+  into.vx = sign * (ay / cube - (3 * bent * vx) / square);
+  into.vy = sign * (-ax / cube - (3 * bent * vy) / square);
+  into.ax = (sign * -vy) / cube;
+  into.ay = (sign * vx) / cube;
+  into.jx = 0;
+  into.jy = 0;
+}
+
+/** Where a function is greatest on an interval: the best of some looks, then golden sections about it. */
+function placeOfGreatest(f: (t: number) => number, t0: number, t1: number): number {
+  const step = (t1 - t0) / LOOKS;
+  let best = t0;
+  let greatest = -1;
+  for (let i = 0; i <= LOOKS; i++) {
+    const value = f(t0 + i * step);
+    if (value > greatest) {
+      greatest = value;
+      best = t0 + i * step;
+    }
+  }
+  let low = Math.max(t0, best - step);
+  let high = Math.min(t1, best + step);
+  for (let i = 0; i < SECTIONS; i++) {
+    const reach = GOLDEN * (high - low);
+    if (f(high - reach) < f(low + reach)) low = high - reach;
+    else high = low + reach;
+  }
+  const middle = (low + high) / 2;
+  return f(middle) >= greatest ? middle : best;
+}

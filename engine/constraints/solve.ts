@@ -1,0 +1,98 @@
+import type { Curve } from '../geometry/curve.ts';
+import { moved, type Point } from '../geometry/point.ts';
+import { RELATION } from '../geometry/tolerance.ts';
+import { heading, scaled } from '../geometry/vector.ts';
+import { SCALE } from './compile/equations.ts';
+import { type Compiled, compiled } from './compile/program.ts';
+import type { CurveSlots, Slots } from './compile/slots.ts';
+import { makeMissesLeast } from './method/least-misses.ts';
+import { Model } from './method/model.ts';
+import { solveBySequentialPrograms } from './method/sequential-programs.ts';
+import type { Sketch } from './sketch.ts';
+import type { Residual, Solution } from './solution.ts';
+
+/**
+ * Solves a sketch: finds the points and scalars for which every relation holds to 1e-6 mm and 1e-8 rad, and among
+ * those the ones that fulfil the wishes best, near the first guesses. What the relations and wishes leave open
+ * stays where it was guessed. The same sketch gives the same answer to the last bit.
+ *
+ * Where the relations contradict each other the answer is the compromise that misses them least (sum of squares),
+ * and `diagnose` tells which they are.
+ *
+ * Throws an Error for a mistake in the sketch itself: a name that nothing bears, a number that is not finite.
+ */
+export function solve(sketch: Sketch): Solution {
+  const ready = compiled(sketch);
+  const x = Float64Array.from(ready.slots.guess);
+  let iterations = 0;
+  let stalled = false;
+  for (const part of ready.parts) {
+    const outcome = solvePart(new Model(part, ready.slots.guess), x);
+    iterations += outcome.steps;
+    stalled ||= outcome.stalled;
+  }
+  const residuals = residualsAt(ready, sketch, x);
+  const missed = residuals.some(({ unit, error }) => Math.abs(error) * SCALE[unit] > RELATION);
+  return {
+    status: missed ? (stalled ? 'stalled' : 'conflict') : 'solved',
+    points: pointsAt(ready.slots, x),
+    scalars: Object.fromEntries(Array.from(ready.slots.scalars, ([name, slot]) => [name, x[slot] as number])),
+    curves: curvesAt(ready.slots, x),
+    residuals,
+    iterations,
+  };
+}
+
+/** Solves one part. Where the first attempt sticks, the relations alone are brought to hold before another. */
+function solvePart(model: Model, x: Float64Array): { readonly steps: number; readonly stalled: boolean } {
+  const first = solveBySequentialPrograms(model, x);
+  if (first.end === 'held') return { steps: first.steps, stalled: false };
+  const relaxed = makeMissesLeast(model, x);
+  if (model.worst > RELATION) return { steps: first.steps + relaxed.steps, stalled: !relaxed.settled };
+  const held = Float64Array.from(x);
+  const again = solveBySequentialPrograms(model, x);
+  if (again.end === 'stuck') x.set(held);
+  return { steps: first.steps + relaxed.steps + again.steps, stalled: false };
+}
+
+function residualsAt({ relations, slots }: Compiled, sketch: Sketch, x: Float64Array): readonly Residual[] {
+  const ofRelations = relations.map((equations): Residual => {
+    const values = new Float64Array(equations.rows);
+    equations.evaluate(x, values, new Float64Array(equations.rows * equations.slots.length));
+    const misses = equations.goal === 'zero' ? values : values.map((value) => Math.min(0, value));
+    const error = misses.reduce((worst, miss) => (Math.abs(miss) > Math.abs(worst) ? miss : worst), 0);
+    return { relation: equations.name, unit: equations.unit, error };
+  });
+  const ofBounds = Array.from(slots.scalars)
+    .filter(([, slot]) => Number.isFinite(slots.min[slot]) || Number.isFinite(slots.max[slot]))
+    .map(([name, slot]): Residual => {
+      const value = x[slot] as number;
+      const inside = Math.min(Math.max(value, slots.min[slot] as number), slots.max[slot] as number);
+      return {
+        relation: `bounds of ${name}`,
+        unit: sketch.scalars[name]?.unit ?? 'mm',
+        error: value - inside,
+      };
+    });
+  return [...ofRelations, ...ofBounds];
+}
+
+const pointsAt = (slots: Slots, x: Float64Array): Readonly<Record<string, Point>> =>
+  Object.fromEntries(
+    Array.from(slots.points, ([name, slot]) => [name, { x: x[slot] as number, y: x[slot + 1] as number }]),
+  );
+
+const curvesAt = (slots: Slots, x: Float64Array): Readonly<Record<string, Curve>> =>
+  Object.fromEntries(Array.from(slots.curves, ([name, curve]) => [name, curveAt(curve, x)]));
+
+function curveAt(curve: CurveSlots, x: Float64Array): Curve {
+  const values = curve.slots.map((slot) => x[slot] as number);
+  const [fx = 0, fy = 0, tx = 0, ty = 0, startAngle = 0, startLength = 0, endAngle = 0, endLength = 0] =
+    values;
+  const from = { x: fx, y: fy };
+  const to = { x: tx, y: ty };
+  if (curve.kind === 'line') return { kind: 'line', from, to };
+  const handle1 = moved(from, scaled(heading(startAngle), startLength));
+  const handle2 = moved(to, scaled(heading(endAngle), -endLength));
+  return { kind: 'cubic', from, handle1, handle2, to };
+}
