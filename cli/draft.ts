@@ -5,6 +5,7 @@ import type { Garment } from '../engine/pattern/garment.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { sheetSvg } from '../engine/render/sheet.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
+import { heading } from './heading.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
@@ -58,7 +59,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   if (options.json) await session.write(result);
   else {
     if (options.steps) await session.write(plain(construction(garment)));
-    await session.write(plain(summary(evaluated.value)));
+    await session.write(heading(session, report) + plain(summary(evaluated.value)));
     session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
   }
   sayIssues(session, report.issues);

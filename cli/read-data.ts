@@ -26,7 +26,7 @@ export async function readTextFile(file: string, most: number): Promise<string> 
 export async function readDataFile(file: string): Promise<unknown> {
   const text = await readTextFile(file, largest);
   try {
-    return parse(text, { logLevel: 'silent' });
+    return parse(text, { logLevel: 'error' });
   } catch (error) {
     throw unusable('not-yaml', file, `${file} is neither YAML nor JSON: ${reason(error)}`);
   }

@@ -8,7 +8,6 @@ import { type Column, fixed, table } from './table.ts';
 export function summary({ body, garment, report }: Evaluation): string {
   const cup = cupOf(body);
   const rows = [
-    [`${garment.name} for ${body.name}`, report.ok ? 'all true' : 'NOT TRUE'],
     ['pieces', `${garment.pieces.length}: ${garment.pieces.map((p) => `${p.number} ${p.name}`).join(', ')}`],
     ['seams walked', String(report.seams.length)],
     ['worst mismatch', worstSeam(report)],

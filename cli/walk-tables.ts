@@ -6,7 +6,6 @@ import { type Column, fixed, table } from './table.ts';
 
 /** Every seam, join and girth of a report, one a line. */
 export function walkTables(report: Report): string {
-  const heading = `${report.garment} for ${report.body}: ${report.ok ? 'all true' : 'NOT TRUE'}\n`;
   const seams = table(
     seamColumns,
     report.seams.map((s) => [
@@ -24,7 +23,7 @@ export function walkTables(report: Report): string {
     joinColumns,
     report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
   );
-  return [heading, seams, joins, girthTable(report), `issues: ${countIssues(report.issues)}\n`].join('\n');
+  return [seams, joins, girthTable(report), `issues: ${countIssues(report.issues)}\n`].join('\n');
 }
 
 const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');

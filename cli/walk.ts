@@ -3,6 +3,7 @@ import type { Report } from '../engine/checks/report.ts';
 import { evaluate } from '../engine/evaluate.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/render/walk-sheet.ts';
+import { heading } from './heading.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
@@ -77,7 +78,7 @@ async function walkFile(session: Session, file: string, options: WalkOptions): P
 
 async function show(session: Session, report: Report, styling: Styling, { json: asJson }: WalkOptions) {
   if (asJson) await session.write(json(walkResult(report, styling)));
-  else await session.write(plain(walkTables(report)));
+  else await session.write(heading(session, report) + plain(walkTables(report)));
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }

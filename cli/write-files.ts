@@ -1,4 +1,4 @@
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { unusable } from './unusable.ts';
 
@@ -16,11 +16,18 @@ export async function writeFiles(folder: string, files: ReadonlyMap<string, stri
       passing.push({ from, to: join(folder, name) });
       await writeFile(from, content, { flag: 'wx' });
     }
+    for (const { to } of passing) await refuseFolder(to);
     for (const { from, to } of passing) await rename(from, to);
   } catch (error) {
-    for (const { from } of passing) await rm(from, { force: true });
+    for (const { from } of passing) await rm(from, { force: true }).catch(() => undefined);
     throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
   }
+}
+
+/** A file cannot take the place of a folder; better to know before the first file has moved. */
+async function refuseFolder(path: string): Promise<void> {
+  const there = await lstat(path).catch(() => undefined);
+  if (there?.isDirectory()) throw new Error(`${path} is a folder.`);
 }
 
 /** What the system says went wrong, in one line. */

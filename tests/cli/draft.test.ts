@@ -1,0 +1,168 @@
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { stringify } from 'yaml';
+import { writeFiles } from '../../cli/write-files.ts';
+import { bodkin, measurements } from './session.ts';
+
+let folder = '';
+let body = '';
+let out = '';
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+  body = join(folder, 'body.yaml');
+  out = join(folder, 'out');
+  await writeFile(body, stringify(measurements));
+});
+
+afterEach(async () => {
+  await rm(folder, { recursive: true });
+});
+
+describe('draft', () => {
+  test('writes a file a piece, the sheet and the report, and nothing else', async () => {
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    expect(ran.err).toContain('wrote 2 pieces');
+    expect(ran.code).toBe(0);
+    expect((await readdir(out)).sort()).toEqual([
+      '1-centre-front.svg',
+      '2-side-front.svg',
+      'report.json',
+      'sheet.svg',
+    ]);
+    expect((await readdir(folder)).sort()).toEqual(['body.yaml', 'out']);
+  });
+
+  test('prints the short table', async () => {
+    const { out: table } = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    expect(table).toMatch(/^bib for prompter: all true\n/);
+    expect(table).toMatch(/pieces +2: 1 centre front, 2 side front\n/);
+    expect(table).toMatch(/seams walked +1\n/);
+    expect(table).toMatch(/worst mismatch +0\.0000 mm \(princess seam\)\n/);
+    expect(table).toMatch(/waist +340\.0 +20\.0 +360\.0 +360\.0 +0\.000\n/);
+    expect(table).toMatch(/cup +\S/);
+    expect(table).toMatch(/issues +/);
+  });
+
+  test('writes the report that walk prints, and prints it when JSON is asked for', async () => {
+    const drafted = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--json']);
+    const walked = await bodkin(['walk', 'bib', '--body', body, '--json']);
+    expect(drafted.out).toBe(walked.out);
+    expect(await readFile(join(out, 'report.json'), 'utf8')).toBe(walked.out);
+  });
+
+  test('prints the date it is given on every drawing, and the construction log when asked', async () => {
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--date', '4 May', '--steps']);
+    for (const file of ['1-centre-front.svg', '2-side-front.svg', 'sheet.svg'])
+      expect(await readFile(join(out, file), 'utf8')).toContain('bib for prompter, 4 May');
+    expect(ran.out).toContain('1. Fold: the cloth [common practice, no source]');
+  });
+
+  test('takes choices from a file, and those of the command line over them', async () => {
+    const styling = join(folder, 'styling.yaml');
+    await writeFile(styling, 'misfit: 3\nnotchType: wedge\n');
+    const words = [
+      'draft',
+      'bib',
+      '--body',
+      body,
+      '--out',
+      out,
+      '--styling',
+      styling,
+      '--set',
+      'misfit=1',
+      '--json',
+    ];
+    expect(JSON.parse((await bodkin(words)).out).styling).toEqual({
+      misfit: 1,
+      notchType: 'wedge',
+      mood: 'good',
+    });
+  });
+
+  test('of a garment that fails a check is written all the same, and ends with 1', async () => {
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--set', 'misfit=2']);
+    expect(ran.code).toBe(1);
+    expect(ran.out).toContain('NOT TRUE');
+    expect(ran.err).toContain('princess seam');
+    expect(JSON.parse(await readFile(join(out, 'report.json'), 'utf8')).ok).toBe(false);
+  });
+
+  test.each([
+    [['--set', 'mood=bad'], 'No bib today.'],
+    [['--set', 'misfit=10'], '0 to 9 mm'],
+    [['--date', 'x'.repeat(41)], 'at most 40'],
+  ])('that cannot be made (%j) ends with 2 and writes nothing', async (more, said) => {
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out, ...more]);
+    expect(ran.code).toBe(2);
+    expect(ran.err).toContain(said);
+    expect(await readdir(folder)).toEqual(['body.yaml']);
+  });
+
+  test.each([
+    ['{', 'neither YAML nor JSON'],
+    ['just words', ''],
+    ['- 1\n- 2\n', ''],
+    ['', ''],
+    ['bustGirth: 92', ''],
+    [`a: &a [x, x]\nb: &b [*a, *a]\n${'c: [*b, *b]\n'.repeat(200)}`, ''],
+  ])('for measurements that read %j ends with 2', async (text, said) => {
+    await writeFile(body, text);
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    expect(ran.err).toContain(said);
+    expect(ran.err).not.toMatch(/\n\s+at |NaN|undefined/);
+    expect(ran.err).not.toBe('');
+    expect(ran.code).toBe(2);
+  });
+
+  test('shows names from a file without their control characters', async () => {
+    await writeFile(body, JSON.stringify({ ...measurements, name: 'up\u001b[2Jset' }));
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    expect(ran.out + ran.err).not.toContain('\u001b');
+  });
+
+  test('shows the verdict in colour only where colours are wanted', async () => {
+    const words = ['draft', 'bib', '--body', body, '--out', out];
+    expect((await bodkin(words, { colour: true })).out).toContain('\u001b[32mall true');
+    expect((await bodkin(words)).out).not.toContain('\u001b');
+  });
+});
+
+describe('writing files', () => {
+  test('puts nothing in place when one of them cannot be written', async () => {
+    await writeFiles(out, new Map([['a.txt', 'old']]));
+    const files = new Map([
+      ['a.txt', 'new'],
+      [`${'b'.repeat(300)}.txt`, 'too long a name'],
+    ]);
+    await expect(writeFiles(out, files)).rejects.toThrow('Cannot write');
+    expect(await readdir(out)).toEqual(['a.txt']);
+    expect(await readFile(join(out, 'a.txt'), 'utf8')).toBe('old');
+  });
+
+  test('puts nothing in place when a folder stands where one of them should go', async () => {
+    await mkdir(join(out, 'b.txt'), { recursive: true });
+    const files = new Map([
+      ['a.txt', 'new'],
+      ['b.txt', 'new'],
+    ]);
+    await expect(writeFiles(out, files)).rejects.toThrow('is a folder');
+    expect(await readdir(out)).toEqual(['b.txt']);
+  });
+
+  test('leads nowhere but into the folder, not even through a link that lies there', async () => {
+    await expect(writeFiles(out, new Map([['../a.txt', 'x']]))).rejects.toThrow('not a plain file name');
+    await writeFile(join(folder, 'elsewhere'), 'mine');
+    await symlink(join(folder, 'elsewhere'), join(out, 'a.txt'));
+    await writeFiles(out, new Map([['a.txt', 'new']]));
+    expect(await readFile(join(folder, 'elsewhere'), 'utf8')).toBe('mine');
+    expect(await readFile(join(out, 'a.txt'), 'utf8')).toBe('new');
+  });
+
+  test('says so when the folder is a file', async () => {
+    await expect(writeFiles(body, new Map([['a', 'x']]))).rejects.toThrow(`Cannot write into ${body}`);
+  });
+});

@@ -1,0 +1,168 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bodkin, measurements } from './session.ts';
+
+let folder = '';
+let body = '';
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+  body = join(folder, 'body.json');
+  await writeFile(body, JSON.stringify(measurements));
+});
+
+afterAll(async () => {
+  await rm(folder, { recursive: true });
+});
+
+const keysOf = (value: unknown): readonly string[] => Object.keys(Object(value));
+
+describe('walk', () => {
+  test('as JSON prints exactly the fields it promises', async () => {
+    const { code, out } = await bodkin(['walk', 'bib', '--body', body, '--json', '--set', 'misfit=2']);
+    const result = JSON.parse(out);
+    expect(code).toBe(1);
+    expect(keysOf(result)).toEqual([
+      'ok',
+      'garment',
+      'body',
+      'styling',
+      'seams',
+      'joins',
+      'girths',
+      'issues',
+    ]);
+    expect(keysOf(result.seams[0])).toEqual([
+      'name',
+      'a',
+      'b',
+      'lengthA',
+      'lengthB',
+      'ease',
+      'gatherRatio',
+      'mismatch',
+    ]);
+    expect(keysOf(result.joins[0])).toEqual(['name', 'pieces', 'angle']);
+    expect(keysOf(result.girths[0])).toEqual(['level', 'body', 'ease', 'target', 'finished', 'error']);
+    for (const issue of result.issues) expect(keysOf(issue)).toEqual(['code', 'path', 'message', 'limits']);
+    expect(result).toMatchObject({ ok: false, garment: 'bib', body: 'prompter', styling: { misfit: 2 } });
+    expect(result.seams[0].b).toEqual([{ piece: 'side front', edge: 'princess', reversed: true }]);
+    expect(result.seams[0].mismatch).toBeCloseTo(2, 6);
+  });
+
+  test('as JSON keeps its shape when nothing could be drafted, and ends with 2', async () => {
+    const { code, out } = await bodkin(['walk', 'bib', '--body', body, '--json', '--set', 'mood=bad']);
+    expect(code).toBe(2);
+    const { issues, ...rest } = JSON.parse(out);
+    expect(rest).toEqual({
+      ok: false,
+      garment: 'bib',
+      body: '',
+      styling: {},
+      seams: [],
+      joins: [],
+      girths: [],
+    });
+    expect(issues).toContainEqual({
+      code: 'no-bib',
+      path: 'princess',
+      message: 'No bib today.',
+      limits: null,
+    });
+  });
+
+  test('prints a line for each seam, join and girth', async () => {
+    const { code, out } = await bodkin(['walk', 'bib', '--body', body]);
+    expect(code).toBe(0);
+    expect(out).toMatch(
+      /princess seam +centre front\/princess +side front\/princess +201\.\d\d +201\.\d\d +0\.0000/,
+    );
+    expect(out).toMatch(/waist over princess +centre front, side front +0\.000/);
+    expect(out).toMatch(/waist +340\.0/);
+  });
+
+  test('of a written sheet finds what the garment had, and what was bent since', async () => {
+    const out = join(folder, 'out');
+    await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    const sheet = join(out, 'sheet.svg');
+    const walked = await bodkin(['walk', '--file', sheet, '--json']);
+    const result = JSON.parse(walked.out);
+    expect(walked.code).toBe(0);
+    expect(result).toMatchObject({ ok: true, garment: 'bib', body: 'prompter' });
+    expect(result.seams[0].mismatch).toBeLessThan(0.001);
+    const bent = (await readFile(sheet, 'utf8')).replace(
+      /(data-edge="princess"[^>]* d="M[\d.]+ [\d.]+C)([\d.]+)/,
+      (_, before, x) => `${before}${Number(x) + 20}`,
+    );
+    await writeFile(sheet, bent);
+    const again = await bodkin(['walk', '--file', sheet]);
+    expect(again.code).toBe(1);
+    expect(again.err).toContain('princess seam');
+    const piece = await bodkin(['walk', '--file', join(out, '1-centre-front.svg')]);
+    expect(piece.code).toBe(2);
+    expect(piece.err).toContain('Walk sheet.svg instead');
+  });
+});
+
+describe('walk over many bodies', () => {
+  const many = async (rows: readonly string[], ...more: readonly string[]) => {
+    const file = join(folder, 'many.ndjson');
+    await writeFile(file, rows.join('\n'));
+    const ran = await bodkin(['walk', 'bib', '--bodies', file, ...more]);
+    const results = ran.out
+      .split('\n')
+      .filter((line) => line !== '')
+      .map((line) => JSON.parse(line));
+    return { ...ran, results };
+  };
+  const row = (more: object) => JSON.stringify({ ...measurements, ...more });
+
+  test('gives one line a body with exactly the fields it promises, in order', async () => {
+    const rows = Array.from({ length: 40 }, (_, i) => row({ id: `w${i}` }));
+    const { code, results } = await many(rows);
+    expect(code).toBe(0);
+    expect(results.map(({ id }) => id)).toEqual(rows.map((_, i) => `w${i}`));
+    expect(keysOf(results[0])).toEqual(['id', 'ok', 'issues', 'worst', 'milliseconds']);
+    expect(keysOf(results[0].worst)).toEqual(['seam', 'join', 'girth']);
+  });
+
+  test('answers a bad line with its issues and goes on', async () => {
+    const { code, results } = await many([
+      'not JSON',
+      '[]',
+      '"word"',
+      'null',
+      '',
+      '{}',
+      row({ id: 7, bustGirth: 'wide' }),
+      row({ id: 'last' }),
+    ]);
+    expect(code).toBe(2);
+    expect(results.map(({ ok }) => ok)).toEqual([false, false, false, false, false, false, true]);
+    expect(results.map(({ id }) => id)).toEqual([1, 2, 3, 4, 6, 7, 'last']);
+    for (const { issues, worst } of results.slice(0, -1)) {
+      expect(issues.length).toBeGreaterThan(0);
+      expect(worst).toEqual({ seam: null, join: null, girth: null });
+    }
+  });
+
+  test('ends with 1 when a check fails, and carries the worst of each kind', async () => {
+    const { code, results } = await many([row({ id: 'a' })], '--set', 'misfit=2');
+    expect(code).toBe(1);
+    expect(results[0]).toMatchObject({ ok: false, worst: { join: 0, girth: 0 } });
+    expect(results[0].worst.seam).toBeCloseTo(2, 6);
+  });
+
+  test('a fault of the program on one body is told on its line', async () => {
+    const { code, results } = await many([row({ id: 'a' })], '--set', 'mood=broken');
+    expect(code).toBe(2);
+    expect(results[0].issues[0]).toMatchObject({ code: 'program-fault' });
+    expect(results[0].issues[0].message).toContain('scissors lost');
+  });
+
+  test('an empty file gives no lines and ends with 0', async () => {
+    expect(await many([])).toMatchObject({ code: 0, out: '' });
+  });
+});
