@@ -1,3 +1,5 @@
+import { rankOf } from '../finishing/cut-line.ts';
+import { SHARPEST } from '../finishing/turn-corner.ts';
 import { endDirection, startDirection } from '../geometry/edge.ts';
 import { cross, dot, type Vector } from '../geometry/vector.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
@@ -23,4 +25,13 @@ export function insideAngle(piece: Piece, first: string, second: string): number
   if ((a + 1) % piece.edges.length === b) return Math.PI - turnInto(edgeA, edgeB);
   if ((b + 1) % piece.edges.length === a) return Math.PI - turnInto(edgeB, edgeA);
   return undefined;
+}
+
+/**
+ * Whether at a corner the allowance of `through` ends square: it is sewn before `across`, the corner is an outward
+ * one, and neither so sharp nor so blunt that the end would reach out of all proportion.
+ */
+export function endsSquare(through: PieceEdge, across: PieceEdge, turn: number): boolean {
+  const limit = SHARPEST * Math.max(through.allowance, across.allowance);
+  return rankOf(through) < rankOf(across) && turn > 0 && across.allowance <= limit * Math.sin(turn);
 }

@@ -1,0 +1,134 @@
+import { type Chord, chordsOf, type Stroke } from '../finishing/chords.ts';
+import type { Curve, Edge } from '../geometry/curve.ts';
+import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { headingAt, pointAt } from '../geometry/evaluate.ts';
+import { between, distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
+import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
+import type { Issue } from '../issue.ts';
+import type { Piece, PieceEdge } from '../pattern/piece.ts';
+import { endsSquare, turnInto } from './corner.ts';
+import { nearest } from './nearest.ts';
+import { inMm } from './words.ts';
+
+/** Chords this near their curves take nothing from the bound of 0.05 mm, mm. */
+const FINE = 0.001;
+
+/** Places looked at lie no farther apart than this, mm. */
+const SPACING = 4;
+
+/** An edge with what is needed to measure from it. */
+interface Side {
+  readonly edge: PieceEdge;
+  readonly chords: readonly Stroke[];
+  /** Places along the edge with the outward normal there. */
+  readonly places: readonly { readonly at: Point; readonly normal: Vector }[];
+  /** Narrowest allowance that its start and its end must keep clear. */
+  readonly corners: readonly { readonly at: Point; readonly clear: number; readonly blunt: number }[];
+}
+
+/**
+ * Measures a piece's cutting line against its stitching line, at places no more than 4 mm apart on both. From
+ * the stitching line: one allowance out, the cutting line must be there; unless a hollow or an inward corner
+ * takes the place, or, beside a blunt corner, the allowance of the seam that runs through is wider for it.
+ * From the cutting line: no place beside an edge may be nearer to it than its allowance, no place around a
+ * corner nearer to it than the narrower of the two. One issue an edge, for its worst place.
+ */
+export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
+  const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i));
+  const cutChords = cut.curves.flatMap((curve) => chordsOf(curve, FINE));
+  const cutPlaces = cutChords.flatMap((chord) => places(chord));
+  return sides.flatMap((side) => {
+    const found = [...fromStitching(side, sides, cutChords, bound), ...fromCutting(side, cutPlaces, bound)];
+    if (found.length === 0) return [];
+    const off = (value: number): number => Math.abs(value - side.edge.allowance);
+    return [
+      fault(
+        piece,
+        side.edge,
+        found.reduce((a, b) => (off(b) > off(a) ? b : a)),
+        bound,
+      ),
+    ];
+  });
+}
+
+/** Widths found where the cutting line is not one allowance out from the edge. */
+function fromStitching(side: Side, sides: readonly Side[], cut: readonly Chord[], bound: number): number[] {
+  const { allowance } = side.edge;
+  return side.places.flatMap(({ at, normal }) => {
+    const out = moved(at, scaled(normal, allowance));
+    if (nearest(cut, out, bound)) return [];
+    if (side.corners.some((corner) => distance(at, corner.at) < corner.blunt)) return [];
+    if (sides.some((other) => nearest(other.chords, out, other.edge.allowance - 2 * FINE))) return [];
+    return [nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0];
+  });
+}
+
+/** Distances of places on the cutting line that are too near to the edge. */
+function fromCutting(side: Side, cut: readonly Point[], bound: number): number[] {
+  const { allowance } = side.edge;
+  return cut.flatMap((p) => {
+    const near = nearest(side.chords, p, allowance - bound);
+    if (!near) return [];
+    const corner = side.corners.find(({ at }) => distance(at, near.at) <= bound);
+    const tooNear = corner
+      ? near.distance < corner.clear - bound
+      : dot(outward(near.heading), vectorBetween(near.at, p)) > 0;
+    return tooNear ? [near.distance] : [];
+  });
+}
+
+function sideOf(piece: Piece, edge: PieceEdge, i: number): Side {
+  const count = piece.edges.length;
+  const before = piece.edges[(i - 1 + count) % count] ?? edge;
+  const after = piece.edges[(i + 1) % count] ?? edge;
+  return {
+    edge,
+    chords: edge.curves.flatMap((curve) => chordsOf(curve, FINE)),
+    places: edge.curves.flatMap(placesOn),
+    corners: [
+      { at: edgeStart(edge), ...cornerOf(edge, before, turnInto(before, edge)) },
+      { at: edgeEnd(edge), ...cornerOf(edge, after, turnInto(edge, after)) },
+    ],
+  };
+}
+
+/**
+ * What the corner with a neighbour asks of the edge: how wide the corner must be kept clear, and how far along
+ * the edge its allowance may be wider, because the neighbour runs through and ends square beyond (a blunt corner
+ * with the edge's parallel trimmed by w cot t; a tenth more for curved edges).
+ */
+function cornerOf(edge: PieceEdge, neighbour: PieceEdge, turn: number): { clear: number; blunt: number } {
+  const clear = Math.min(edge.allowance, neighbour.allowance);
+  const blunt = endsSquare(neighbour, edge, turn) ? (1.1 * edge.allowance) / Math.tan(turn) : 0;
+  return { clear, blunt: Math.max(0, blunt) };
+}
+
+const places = ({ from, to }: Stroke): Point[] => {
+  const count = Math.max(1, Math.ceil(distance(from, to) / SPACING));
+  return Array.from({ length: count }, (_, i) => between(from, to, i / count));
+};
+
+/** Places inside a curve; its ends belong to corners or to the next curve. */
+function placesOn(curve: Curve): { at: Point; normal: Vector }[] {
+  return chordsOf(curve, FINE).flatMap(({ from, to, t0, t1 }) => {
+    const count = Math.max(1, Math.ceil(distance(from, to) / SPACING));
+    return Array.from({ length: count }, (_, i) => {
+      const t = t0 + ((i + 0.5) / count) * (t1 - t0);
+      return { at: pointAt(curve, t), normal: outward(headingAt(curve, t)) };
+    });
+  });
+}
+
+function fault(piece: Piece, edge: PieceEdge, found: number, bound: number): Issue {
+  return {
+    code: 'allowance-not-kept',
+    severity: 'error',
+    path: `${piece.name}/${edge.name}`,
+    message:
+      `The cutting line of ${piece.name} is not ${inMm(edge.allowance)} away from the edge "${edge.name}" ` +
+      `everywhere: at its worst place it is ${inMm(found)}.`,
+    value: found,
+    limits: { min: edge.allowance - bound, max: edge.allowance + bound, unit: 'mm' },
+  };
+}

@@ -1,0 +1,92 @@
+import type { Edge } from '../geometry/curve.ts';
+import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
+import { edgeCrossings } from '../geometry/intersect.ts';
+import { moved, type Point } from '../geometry/point.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { outward, scaled, type Vector } from '../geometry/vector.ts';
+import type { Issue } from '../issue.ts';
+import type { EdgeRef, Garment, Seam } from '../pattern/garment.ts';
+import { endsSquare, turnInto } from './corner.ts';
+import type { Tape } from './tape.ts';
+import { inMm } from './words.ts';
+
+/** One side of a seam at its end: where it ends, which way it would go on, and its allowance there. */
+interface SeamEnd {
+  readonly piece: string;
+  readonly at: Point;
+  readonly onward: Vector;
+  readonly outward: Vector;
+  readonly allowance: number;
+}
+
+/** Where across the allowance its end is measured, as shares of its width. */
+const ACROSS = [0.1, 0.5, 0.9] as const;
+
+/**
+ * Lays the allowances of both sides of every seam on one another and compares how far they reach beyond the
+ * seam's ends, measured along the seam prolonged, near the seam, in the middle and near the cut edge. Only where
+ * the seam runs through on both sides: where another seam crosses it, where one side lies on a fold, or where
+ * the line goes straight on, there is nothing to match.
+ */
+export function flushFaults(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  tape: Tape,
+  bound: number,
+): Issue[] {
+  return garment.seams.flatMap((seam) =>
+    (['start', 'end'] as const).flatMap((which) => {
+      const a = endOf(seam.a, which, tape);
+      const b = endOf(seam.b, which, tape);
+      const cutA = a && cutLines.get(a.piece);
+      const cutB = b && cutLines.get(b.piece);
+      if (!cutA || !cutB) return [];
+      const width = Math.min(a.allowance, b.allowance);
+      const gaps = ACROSS.map((share) => reach(a, cutA, share * width) - reach(b, cutB, share * width));
+      const worst = gaps.reduce((x, y) => (Math.abs(y) > Math.abs(x) ? y : x));
+      return Math.abs(worst) <= bound ? [] : [fault(seam, which, a, b, worst, bound)];
+    }),
+  );
+}
+
+/** How far the cutting line lies beyond a seam's end, along the seam prolonged, `out` mm outside it. */
+function reach(end: SeamEnd, cut: Edge, out: number): number {
+  const through = moved(end.at, scaled(end.outward, out));
+  const beyond = edgeCrossings(cut, { through, heading: end.onward }).map(({ along }) => along);
+  return Math.min(...beyond.filter((along) => along >= -COINCIDENCE));
+}
+
+function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): SeamEnd | undefined {
+  const ref = which === 'start' ? refs[0] : refs.at(-1);
+  const piece = ref && tape.piece(ref.piece);
+  const place = piece?.edges.findIndex((candidate) => candidate.name === ref?.edge) ?? -1;
+  const edge = piece?.edges[place];
+  if (!piece || !edge) return undefined;
+  const atEnd = (which === 'end') !== (ref?.reversed ?? false);
+  const neighbour = piece.edges[(place + (atEnd ? 1 : -1) + piece.edges.length) % piece.edges.length];
+  const turn = neighbour && (atEnd ? turnInto(edge, neighbour) : turnInto(neighbour, edge));
+  if (!neighbour || turn === undefined || neighbour.turn === 'fold') return undefined;
+  if (edge.allowance === 0 || !endsSquare(edge, neighbour, turn)) return undefined;
+  const heading = atEnd ? endDirection(edge) : startDirection(edge);
+  return {
+    piece: piece.name,
+    at: atEnd ? edgeEnd(edge) : edgeStart(edge),
+    onward: atEnd ? heading : scaled(heading, -1),
+    outward: outward(heading),
+    allowance: edge.allowance,
+  };
+}
+
+function fault(seam: Seam, which: string, a: SeamEnd, b: SeamEnd, gap: number, bound: number): Issue {
+  const [longer, shorter] = gap > 0 ? [a, b] : [b, a];
+  return {
+    code: 'allowances-not-flush',
+    severity: 'error',
+    path: seam.name,
+    message:
+      `At the ${which} of the seam "${seam.name}" the allowances do not end flush: that of ${longer.piece} ` +
+      `reaches ${inMm(Math.abs(gap))} farther than that of ${shorter.piece}.`,
+    value: Math.abs(gap),
+    limits: { max: bound, unit: 'mm' },
+  };
+}
