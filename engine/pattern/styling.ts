@@ -29,3 +29,14 @@ export type Choice =
 
 /** The choices made for one garment: every declared choice has a value within its range. */
 export type Styling = Readonly<Record<string, number | string>>;
+
+/** The styling of a draft with these choices, each with its own type: what a draft's steps read from. */
+export type StylingOf<Choices extends readonly Choice[]> = {
+  readonly [C in Choices[number] as C['name']]: C extends { readonly kind: 'number' }
+    ? number
+    : C extends { readonly kind: 'number or auto' }
+      ? number | 'auto'
+      : C extends { readonly words: readonly (infer Word)[] }
+        ? Word
+        : never;
+};

@@ -1,0 +1,110 @@
+import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
+import type { Body } from '../../engine/body/body.ts';
+import { moved, type Point, point } from '../../engine/geometry/point.ts';
+import { heading, scaled } from '../../engine/geometry/vector.ts';
+import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
+import { commonPractice } from '../../engine/pattern/rule.ts';
+import type { BodiceStyling } from './choices.ts';
+import type { Levels } from './levels.ts';
+import { bodiceRules as rules } from './rules.ts';
+import { layStrap, type StrapPath } from './straps-path.ts';
+import type { Widths } from './widths.ts';
+
+/** The back before it is cut into panels. Centre back is x = 0, the back neck point is the origin. */
+export interface BackFoundation {
+  readonly strap: StrapPath;
+  /** The centre back seam at the neckline, and at the waist. */
+  readonly centreNeck: Point;
+  readonly centreWaist: Point;
+  /** The side seam at the underarm, and at the waist. */
+  readonly underarm: Point;
+  readonly sideWaist: Point;
+  /** x of the princess line at bust level, and at the waist before anything is taken in. */
+  readonly princessAtBust: number;
+  readonly princessAtWaist: number;
+  /** How far the centre back seam has come in at a level. */
+  readonly centreBackAt: (level: number) => number;
+}
+
+/** Draws the back neck, shoulder, strap, centre back and side seam. */
+export function drawBack(
+  body: Body,
+  styling: BodiceStyling,
+  levels: Levels,
+  widths: Widths,
+  log: ConstructionLog,
+): BackFoundation {
+  const { neckBaseGirth, shoulderSlope } = body.size;
+  const neckWidth = log.mm(
+    'Back neck width',
+    `from neck base girth ${figure(neckBaseGirth)}`,
+    backNeckWidth(neckBaseGirth),
+    'a sixth of the neck girth: I. Rosenfeld, The Practical Designer, 1911; L. I. Baldt, Clothing for Women, 1916',
+  );
+  const neckRise = log.mm(
+    'Side neck above the back neck point',
+    `from back neck width ${figure(neckWidth)}`,
+    backNeckRise(neckBaseGirth),
+    commonPractice,
+  );
+  const slope = log.angle(
+    'Back shoulder slope',
+    `shoulder slope ${degrees(shoulderSlope)} - ${rules.shoulderTilt.value}°`,
+    shoulderSlope - (rules.shoulderTilt.value * Math.PI) / 180,
+    rules.shoulderTilt,
+  );
+  const sideNeck = point(neckWidth, -neckRise);
+
+  const centreBackAt = (level: number): number => (widths.centreBackAtWaist * level) / levels.waist;
+  const depth = styling.backNecklineDepth;
+  const centreNeck = point(centreBackAt(depth), depth);
+  const centreWaist = point(widths.centreBackAtWaist, levels.waist);
+  log.say(
+    'Centre back seam',
+    `straight from the back neck point to ${figure(widths.centreBackAtWaist)} mm in at the waist; the neckline begins ${depth} mm down`,
+    'styling',
+  );
+
+  const crossing = moved(sideNeck, scaled(heading(slope), styling.strapPosition));
+  const cornerDown = depth - rules.backNecklineRise.value;
+  const neckCorner = point(
+    log.mm(
+      'Back neckline corner from centre back',
+      `strap crosses the shoulder at ${figure(crossing.x)} + ${rules.backStrapLean.value} x ${figure(cornerDown - crossing.y)} further down`,
+      crossing.x + rules.backStrapLean.value * (cornerDown - crossing.y),
+      rules.backStrapLean,
+    ),
+    cornerDown,
+  );
+  const strap = layStrap(neckCorner, sideNeck, slope, styling.strapPosition, styling.strapWidth);
+  log.mm(
+    'Back strap',
+    'from the neckline corner to the shoulder',
+    strap.length,
+    rules.backNecklineRise,
+  );
+
+  const side = centreBackAt(levels.bust) + widths.back + widths.backPrincess.bust;
+  const perMm = widths.sideAtWaist / (levels.waist - levels.bust);
+  const underarm = point(side + perMm * (levels.bust - levels.underarm), levels.underarm);
+  const sideWaist = point(side - widths.sideAtWaist, levels.waist);
+  log.say(
+    'Back side seam',
+    `straight through ${figure(side)} mm at bust level to ${figure(sideWaist.x)} mm at the waist`,
+    'construction',
+  );
+
+  const princessAtBust = log.mm(
+    'Back princess line at bust level',
+    `${rules.backPrincess.value} x back width ${figure(widths.back)} from the centre back seam`,
+    centreBackAt(levels.bust) + rules.backPrincess.value * widths.back,
+    rules.backPrincess,
+  );
+  const princessAtWaist = log.mm(
+    'Back princess line at the waist',
+    `${rules.backPrincessLean.value} x back width nearer to the centre`,
+    princessAtBust - rules.backPrincessLean.value * widths.back,
+    rules.backPrincessLean,
+  );
+  return { strap, centreNeck, centreWaist, underarm, sideWaist, princessAtBust, princessAtWaist, centreBackAt };
+}

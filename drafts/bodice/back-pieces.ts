@@ -1,0 +1,128 @@
+import type { Solution } from '../../engine/constraints/solution.ts';
+import { between, moved, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import { bodiceCut, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+import type { BackFoundation } from './back-foundation.ts';
+import type { BackLines } from './back-lines.ts';
+import type { BodiceStyling } from './choices.ts';
+import type { LevelTexts } from './level-texts.ts';
+import type { Levels } from './levels.ts';
+import { armholeEdges, grainSquareToWaist, jointNotches, sideAtLevel, sideNotches } from './panel-marks.ts';
+import { bodiceRules as rules } from './rules.ts';
+
+/** Cuts the centre back panel: neckline, princess edge, waist, and the seam that opens. */
+export function centreBackPiece(
+  back: BackFoundation,
+  lines: BackLines,
+  solution: Solution,
+  levels: Levels,
+  styling: BodiceStyling,
+  texts: LevelTexts,
+): Piece {
+  const allowance = styling.seamAllowance;
+  const princess = seamEdge(
+    'princess',
+    solvedCurves(solution, lines.centrePrincess),
+    allowance,
+    sewingRank.princess,
+    2,
+  );
+  const towardsSide = unit(outward(vectorBetween(back.centreWaist, back.centreNeck)));
+  const inset = scaled(towardsSide, -0.4 * solvedPoint(solution, 'centre back waist').x);
+  const onGrain = (share: number) => moved(between(back.centreNeck, back.centreWaist, share), inset);
+  return {
+    name: 'centre back',
+    number: 4,
+    edges: [
+      seamEdge('neckline', solvedCurves(solution, [lines.neckline]), allowance, sewingRank.neckline, 1),
+      princess,
+      seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance, sewingRank.waist, 1),
+      seamEdge('centre back', straight(back.centreWaist, back.centreNeck), allowance, sewingRank.centreBack),
+    ],
+    grain: { from: onGrain(0.25), to: onGrain(0.85) },
+    notches: jointNotches(princess, [
+      { name: 'bust level', mark: 'double' },
+      { name: 'under-bust level', mark: 'level' },
+    ]),
+    lines: [
+      levelLine(
+        'bust level',
+        point(back.centreBackAt(levels.bust), levels.bust),
+        solvedPoint(solution, 'centre back bust'),
+        texts.bust,
+      ),
+      levelLine(
+        'under-bust level',
+        point(back.centreBackAt(levels.underBust), levels.underBust),
+        solvedPoint(solution, 'centre back under bust'),
+        texts.underBust,
+      ),
+    ],
+    marks: [],
+    cut: bodiceCut({ count: 2, onFold: false, pair: true }),
+  };
+}
+
+/** Cuts the side back panel: strap end, armhole, side seam, waist and princess edge. */
+export function sideBackPiece(
+  back: BackFoundation,
+  lines: BackLines,
+  solution: Solution,
+  levels: Levels,
+  styling: BodiceStyling,
+  texts: LevelTexts,
+): Piece {
+  const allowance = styling.seamAllowance;
+  const { underarm, sideWaist } = back;
+  const [upperArmhole, underarmEdge] = armholeEdges(
+    solvedCurves(solution, [lines.armhole]),
+    rules.backNotch.value,
+    allowance,
+  );
+  const princess = seamEdge(
+    'princess',
+    solvedCurves(solution, lines.sidePrincess),
+    allowance,
+    sewingRank.princess,
+    2,
+  );
+  return {
+    name: 'side back',
+    number: 5,
+    edges: [
+      seamEdge('strap', straight(back.strap.inner, back.strap.outer), allowance, sewingRank.strap),
+      upperArmhole,
+      underarmEdge,
+      seamEdge('side', solvedCurves(solution, [lines.side]), allowance, sewingRank.side),
+      seamEdge('waist', solvedCurves(solution, [lines.sideWaist]), allowance, sewingRank.waist, 1),
+      princess,
+    ],
+    grain: grainSquareToWaist(solvedPoint(solution, 'side back waist'), sideWaist, levels),
+    notches: [
+      ...jointNotches(princess, [
+        { name: 'under-bust level', mark: 'level' },
+        { name: 'bust level', mark: 'double' },
+      ]),
+      { name: 'back armhole notch', edge: underarmEdge.name, at: 0, mark: 'double' },
+      ...sideNotches(underarm, sideWaist, levels),
+    ],
+    lines: [
+      levelLine(
+        'bust level',
+        solvedPoint(solution, 'side back bust'),
+        sideAtLevel(underarm, sideWaist, levels, levels.bust),
+        texts.bust,
+      ),
+      levelLine(
+        'under-bust level',
+        solvedPoint(solution, 'side back under bust'),
+        sideAtLevel(underarm, sideWaist, levels, levels.underBust),
+        texts.underBust,
+      ),
+    ],
+    marks: [],
+    cut: bodiceCut({ count: 2, onFold: false, pair: true }),
+  };
+}

@@ -1,0 +1,79 @@
+import type { Body } from '../../engine/body/body.ts';
+import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
+import type { Draft } from '../../engine/pattern/draft.ts';
+import type { StylingOf } from '../../engine/pattern/styling.ts';
+import { type Cut, drawGarment } from '../draw-garment.ts';
+import { insertChoices } from '../insert/choices.ts';
+import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
+import { planInsert } from '../insert/insert-lines.ts';
+import { insertPiece } from '../insert/insert-piece.ts';
+import { insertSeams } from '../insert/insert-seams.ts';
+import { solvedCurves } from '../piece-edges.ts';
+import { strapPiece } from '../straps/strap-piece.ts';
+import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
+import {
+  type BodicePlan,
+  bodiceGirths,
+  bodiceJoins,
+  bodicePieces,
+  bodiceSeams,
+  planBodice,
+} from './bodice.ts';
+import { bodiceChoices } from './choices.ts';
+import { levelTexts } from './level-texts.ts';
+
+/** The choices of the bodice with all that fills and holds it: panels, insert and straps. */
+export const fullBodiceChoices = [...bodiceChoices, ...insertChoices] as const;
+
+export type FullBodiceStyling = StylingOf<typeof fullBodiceChoices>;
+
+/** Plans panels, insert and straps; the plan of the panels is handed on for what is sewn to them. */
+export function planFullBodice(
+  sketch: SketchBuilder,
+  body: Body,
+  styling: FullBodiceStyling,
+  log: ConstructionLog,
+): { readonly plan: BodicePlan; readonly cut: Cut } {
+  const plan = planBodice(sketch, body, styling, log);
+  const { front, frontLines, back, levels } = plan;
+  const insert = planInsert(sketch, body, styling, levels, front, frontLines, log);
+  const cut: Cut = (solution) => {
+    const aboveBust = solvedCurves(solution, frontLines.sidePrincess.slice(2));
+    const insertSeam = {
+      toBust: edgeLength({ name: 'strap to bust level', curves: aboveBust }),
+      allowance: styling.seamAllowance,
+      bustText: levelTexts(body, styling).bust,
+    };
+    const strap = {
+      width: styling.strapWidth,
+      back: back.strap.length,
+      front: front.strap.length,
+      allowance: styling.seamAllowance,
+    };
+    return {
+      pieces: [
+        ...bodicePieces(plan, solution, body, styling),
+        insertPiece(insert, solution, styling, insertSeam),
+        strapPiece(strap),
+      ].toSorted((a, b) => a.number - b.number),
+      seams: [...insertSeams(insert.fullness), ...bodiceSeams, ...strapSeams],
+      joins: [...bodiceJoins, ...strapJoins],
+      girths: bodiceGirths(body, styling),
+      notions: drawstringNotions(insert, solution, styling),
+    };
+  };
+  return { plan, cut };
+}
+
+/** The bodice on its own, without sleeves. */
+export const bodice: Draft<FullBodiceStyling> = {
+  name: 'bodice',
+  title: 'Princess-seam bodice with a gathered front insert and shoulder straps',
+  choices: fullBodiceChoices,
+  draw: (body, styling) =>
+    withDrawstringAllowed(body, styling, () =>
+      drawGarment('bodice', body, (sketch, log) => planFullBodice(sketch, body, styling, log).cut),
+    ),
+};

@@ -1,0 +1,126 @@
+import type { Solution } from '../../engine/constraints/solution.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import { point } from '../../engine/geometry/point.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import { bodiceCut, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+import type { BodiceStyling } from './choices.ts';
+import type { FrontFoundation } from './front-foundation.ts';
+import type { FrontLines } from './front-lines.ts';
+import type { LevelTexts } from './level-texts.ts';
+import type { Levels } from './levels.ts';
+import { armholeEdges, grainSquareToWaist, jointNotches, sideAtLevel, sideNotches } from './panel-marks.ts';
+import { bodiceRules as rules } from './rules.ts';
+
+/** Cuts the centre front panel, from the under-bust seam to the waist, on the fold. */
+export function centreFrontPiece(
+  front: FrontFoundation,
+  lines: FrontLines,
+  solution: Solution,
+  levels: Levels,
+  styling: BodiceStyling,
+): Piece {
+  const allowance = styling.seamAllowance;
+  const foldTop = point(0, levels.underBust);
+  const foldWaist = solvedPoint(solution, 'centre front fold at waist');
+  const grainX = front.underBust.centre.x * 0.35;
+  const drop = foldWaist.y - foldTop.y;
+  return {
+    name: 'centre front',
+    number: 1,
+    edges: [
+      seamEdge('under-bust', straight(foldTop, front.underBust.centre), allowance, sewingRank.underBust),
+      seamEdge(
+        'princess',
+        solvedCurves(solution, [lines.centrePrincess]),
+        allowance,
+        sewingRank.princess,
+        1,
+      ),
+      seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance, sewingRank.waist, 1),
+      {
+        name: 'centre front',
+        curves: straight(foldWaist, foldTop),
+        turn: 'fold',
+        allowance: 0,
+        rank: sewingRank.fold,
+        inflections: 0,
+      },
+    ],
+    grain: { from: point(grainX, foldTop.y + 0.15 * drop), to: point(grainX, foldTop.y + 0.85 * drop) },
+    notches: [
+      { name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' },
+      {
+        name: 'centre front',
+        edge: 'waist',
+        at: edgeLength({ name: 'waist', curves: solvedCurves(solution, [lines.centreWaist]) }),
+        mark: 'fold',
+      },
+    ],
+    lines: [],
+    marks: [],
+    cut: bodiceCut({ count: 1, onFold: true, pair: false }),
+  };
+}
+
+/** Cuts the side front panel: strap end, armhole, side seam, waist, and the princess edge shaped to the bust. */
+export function sideFrontPiece(
+  front: FrontFoundation,
+  lines: FrontLines,
+  solution: Solution,
+  levels: Levels,
+  styling: BodiceStyling,
+  texts: LevelTexts,
+): Piece {
+  const allowance = styling.seamAllowance;
+  const { underarm, sideWaist } = front;
+  const [upperArmhole, underarmEdge] = armholeEdges(
+    solvedCurves(solution, [lines.armhole]),
+    rules.frontNotch.value,
+    allowance,
+  );
+  const princess = (name: string, from: number, to: number, inflections: number) =>
+    seamEdge(
+      name,
+      solvedCurves(solution, lines.sidePrincess.slice(from, to)),
+      allowance,
+      sewingRank.princess,
+      inflections,
+    );
+  const upperPrincess = princess('princess upper', 1, 3, 1);
+  return {
+    name: 'side front',
+    number: 2,
+    edges: [
+      seamEdge('strap', straight(front.strapInner, front.strapOuter), allowance, sewingRank.strap),
+      upperArmhole,
+      underarmEdge,
+      seamEdge('side', solvedCurves(solution, [lines.side]), allowance, sewingRank.side),
+      seamEdge('waist', solvedCurves(solution, [lines.sideWaist]), allowance, sewingRank.waist, 1),
+      princess('princess lower', 0, 1, 1),
+      upperPrincess,
+    ],
+    grain: grainSquareToWaist(solvedPoint(solution, 'side front waist'), sideWaist, levels),
+    notches: [
+      ...jointNotches(upperPrincess, [{ name: 'bust level', mark: 'single' }]),
+      { name: 'front armhole notch', edge: underarmEdge.name, at: 0, mark: 'single' },
+      ...sideNotches(underarm, sideWaist, levels),
+    ],
+    lines: [
+      levelLine(
+        'bust level',
+        front.pivot,
+        sideAtLevel(underarm, sideWaist, levels, levels.bust),
+        texts.bust,
+      ),
+      levelLine(
+        'under-bust level',
+        front.underBust.side,
+        sideAtLevel(underarm, sideWaist, levels, levels.underBust),
+        texts.underBust,
+      ),
+    ],
+    marks: [],
+    cut: bodiceCut({ count: 2, onFold: false, pair: true }),
+  };
+}

@@ -1,0 +1,110 @@
+import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+
+/** The numbers of the bodice draft, each with its reason and source. */
+export const bodiceRules = ruleTable('B', {
+  underarmDrop: [
+    15,
+    'mm',
+    'the underarm of a bodice with sleeves lies this far below the scye depth',
+    commonPractice,
+  ],
+  underarmAboveBust: [
+    8,
+    'mm',
+    'the underarm stays at least this far above the bust level, so that the level can be measured',
+    'so that the bust girth can be checked across the pieces',
+  ],
+  underBustShare: [
+    0.42,
+    'share',
+    'the under-bust seam lies at this share of the way from bust point to waist',
+    commonPractice,
+  ],
+  underBustLimit: [95, 'mm', 'the under-bust seam lies no further below the bust point', commonPractice],
+  leastMidriff: [25, 'mm', 'cloth left between the under-bust seam and the waist', commonPractice],
+  cupInBoth: [
+    100,
+    'mm',
+    'cup difference up to here is shared by front and back; the back does not know the rest',
+    'EN 13402: the smallest named cup begins at 10 cm',
+  ],
+  frontNeckNarrower: [2, 'mm', 'the front neck is narrower than the back neck by this', 'from memory'],
+  shoulderTilt: [
+    2,
+    'degrees',
+    'the front shoulder slopes this much more, the back this much less than the body',
+    'Bunka draft, 22 and 18 degrees about 20; from memory',
+  ],
+  frontHang: [
+    15,
+    'mm',
+    'the front armhole hangs this much shorter than the back, as the shoulder leans forward',
+    commonPractice,
+  ],
+  leastBustDart: [2, 'degrees', 'a smaller bust dart is no dart', commonPractice],
+  greatestBustDart: [50, 'degrees', 'a larger bust dart does not lie flat in one seam', commonPractice],
+  sideShare: [
+    0.27,
+    'share',
+    'part of the waist suppression taken at the side seam, half on each edge',
+    'Bunka draft shares, regrouped for four seams; from memory',
+  ],
+  centreBackShare: [
+    0.1,
+    'share',
+    'part of the waist suppression taken at the centre back seam',
+    'Bunka draft shares, regrouped for four seams; from memory',
+  ],
+  centreBackLimit: [20, 'mm', 'the centre back seam takes no more than this', commonPractice],
+  frontShareAtUnderBust: [
+    0.57,
+    'share',
+    'of what both princess seams take under the bust, the front takes this: the bust is in front',
+    commonPractice,
+  ],
+  frontShareAtWaist: [
+    0.53,
+    'share',
+    'of what both princess seams take at the waist, the front takes this',
+    commonPractice,
+  ],
+  bladeShare: [
+    0.35,
+    'share',
+    'the back princess seam begins to take in above the bust level, for the shoulder blade: there it takes this share',
+    commonPractice,
+  ],
+  centreFrontPart: [
+    0.45,
+    'share',
+    'of the front princess intake, the centre front panel gives this',
+    commonPractice,
+  ],
+  backPrincess: [
+    0.45,
+    'share',
+    'the back princess line crosses the bust level at this share of the back width',
+    commonPractice,
+  ],
+  backPrincessLean: [
+    0.07,
+    'share',
+    'and comes this share of the back width nearer to the centre at the waist',
+    commonPractice,
+  ],
+  backStrapLean: [
+    0.15,
+    'share',
+    'down the back, the strap runs out to the side by this share of its height',
+    commonPractice,
+  ],
+  backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
+  frontNotch: [
+    0.75,
+    'share',
+    'the front armhole is sewn flat from the underarm to this share, and gathered beyond',
+    commonPractice,
+  ],
+  backNotch: [0.6, 'share', 'the same for the back armhole', commonPractice],
+  leastRadius: [16, 'mm', 'no armhole bends tighter than this, so that its allowance can be turned', commonPractice],
+});

@@ -1,0 +1,14 @@
+import type { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
+
+/** Wishes that a line be fair: bend little, and change its bend little. */
+export function fairLine(sketch: SketchBuilder, curve: string): void {
+  sketch.wish(
+    { kind: 'low bending', name: `${curve} bends little`, curve, weight: 1 },
+    { kind: 'fair', name: `${curve} bends evenly`, curve, weight: 0.05 },
+  );
+}
+
+/** The same for several lines. */
+export function fairLines(sketch: SketchBuilder, curves: readonly string[]): void {
+  for (const curve of curves) fairLine(sketch, curve);
+}

@@ -1,0 +1,6 @@
+import type { Draft } from '../engine/pattern/draft.ts';
+import { bodice } from './bodice/draft.ts';
+import { dress } from './dress.ts';
+
+/** Every garment that can be drafted. */
+export const garments: readonly Draft[] = [dress, bodice];

@@ -1,0 +1,149 @@
+import type { Solution } from '../../engine/constraints/solution.ts';
+import type { Curve } from '../../engine/geometry/curve.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import { between, distance, type Point, point } from '../../engine/geometry/point.ts';
+import { reversed } from '../../engine/geometry/split.ts';
+import { mirroredIn, transformedCurve } from '../../engine/geometry/transform.ts';
+import type { Mark, Piece } from '../../engine/pattern/piece.ts';
+import { seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+import type { InsertStyling } from './choices.ts';
+import type { InsertLines } from './insert-lines.ts';
+import { insertRules as rules } from './rules.ts';
+
+/** What the insert is told about the seam its side is sewn to. */
+export interface InsertSeam {
+  /** Down the side from the neckline to the bust level, mm. */
+  readonly toBust: number;
+  readonly allowance: number;
+  readonly bustText: string;
+}
+
+/** Cuts the insert, both halves in one, double on a fold at the neckline. */
+export function insertPiece(
+  lines: InsertLines,
+  solution: Solution,
+  styling: InsertStyling,
+  seam: InsertSeam,
+): Piece {
+  const flip = mirroredIn(point(0, 0), point(0, 1));
+  const mirror = (curves: readonly Curve[]): readonly Curve[] =>
+    curves.toReversed().map((curve) => reversed(transformedCurve(curve, flip)));
+  const top = solvedPoint(solution, lines.top);
+  const foot = solvedPoint(solution, lines.foot);
+  const rightSide = solvedCurves(solution, [lines.side]);
+  const bottomHalf = solvedCurves(solution, [lines.bottom]);
+  const sideLength = distance(top, foot);
+  const atBust = between(top, foot, seam.toBust / sideLength);
+  const side = (name: string, curves: readonly Curve[]) =>
+    seamEdge(name, curves, seam.allowance, sewingRank.princess);
+  return {
+    name: 'insert',
+    number: 3,
+    edges: [
+      {
+        name: 'neckline',
+        curves: straight(flip(top), top),
+        turn: 'fold',
+        allowance: 0,
+        rank: sewingRank.fold,
+        inflections: 0,
+      },
+      side('right side', rightSide),
+      seamEdge('bottom', [...bottomHalf, ...mirror(bottomHalf)], seam.allowance, sewingRank.underBust, 2),
+      side('left side', mirror(rightSide)),
+    ],
+    grain: { from: point(0.12 * top.x, 0.3 * sideLength), to: point(0.12 * top.x, 0.8 * sideLength) },
+    notches: [
+      { name: 'neckline fold', edge: 'right side', at: 0, mark: 'fold' },
+      { name: 'neckline fold', edge: 'left side', at: sideLength, mark: 'fold' },
+      { name: 'bust level', edge: 'right side', at: seam.toBust, mark: 'single' },
+      { name: 'bust level', edge: 'left side', at: sideLength - seam.toBust, mark: 'single' },
+      {
+        name: 'centre front',
+        edge: 'bottom',
+        at: edgeLength({ name: 'bottom', curves: bottomHalf }),
+        mark: 'single',
+      },
+    ],
+    lines: [
+      {
+        name: 'bust level',
+        kind: 'level',
+        curves: straight(flip(atBust), atBust),
+        fullness: 2 * fullnessAtBust(lines, top, foot, seam.toBust),
+        text: seam.bustText,
+      },
+      ...casing(styling, top, foot, flip),
+      ...slashLines(styling, top, foot, flip),
+    ],
+    marks: drawn(styling) ? buttonholes(styling) : [],
+    cut: [{ cloth: 'self', count: 1, onFold: true, pair: false }],
+  };
+}
+
+const drawn = (styling: InsertStyling): boolean => styling.necklineGathers === 'drawstring';
+
+/**
+ * What a half was spread by at the bust level, mm. Before spreading, the side ran straight from the neckline
+ * corner through the princess line's place at bust level; between top and foot the spread changes in proportion.
+ */
+function fullnessAtBust(lines: InsertLines, top: Point, foot: Point, toBust: number): number {
+  const share = toBust / distance(top, foot);
+  const plainFoot = lines.necklineHalf + (lines.bustHalf - lines.necklineHalf) / share;
+  const spreadAtTop = top.x - lines.necklineHalf;
+  const spreadAtFoot = foot.x - plainFoot;
+  return spreadAtTop + share * (spreadAtFoot - spreadAtTop);
+}
+
+/** The stitching of the casing, or two gathering rows where the neckline is gathered for good. */
+function casing(
+  styling: InsertStyling,
+  top: Point,
+  foot: Point,
+  flip: (p: Point) => Point,
+): Piece['lines'] {
+  const across = (depth: number) => {
+    const end = between(top, foot, depth / (foot.y - top.y));
+    return straight(flip(end), end);
+  };
+  const depth = styling.casingDepth;
+  return drawn(styling)
+    ? [{ name: 'casing', kind: 'casing', curves: across(depth) }]
+    : [
+        { name: 'gathering row 1', kind: 'gathering', curves: across(depth / 2) },
+        { name: 'gathering row 2', kind: 'gathering', curves: across(depth) },
+      ];
+}
+
+/** Where each half was slashed: lines that share out top and foot evenly. */
+function slashLines(
+  styling: InsertStyling,
+  top: Point,
+  foot: Point,
+  flip: (p: Point) => Point,
+): Piece['lines'] {
+  const count = styling.slashLines;
+  return Array.from({ length: count }, (_, i) => {
+    const share = (i + 1) / (count + 1);
+    const from = point(top.x * share, top.y);
+    const to = point(foot.x * share, foot.y * 0.92);
+    return [
+      { name: `right slash line ${i + 1}`, kind: 'slash' as const, curves: straight(from, to) },
+      { name: `left slash line ${i + 1}`, kind: 'slash' as const, curves: straight(flip(from), flip(to)) },
+    ];
+  }).flat();
+}
+
+/** Two buttonholes in the outer layer, through which the drawstrings come out either side of centre front. */
+function buttonholes(styling: InsertStyling): readonly Mark[] {
+  const hole = (name: string, x: number): Mark => ({
+    name,
+    kind: 'buttonhole',
+    at: point(x, styling.casingDepth / 2),
+    angle: Math.PI / 2,
+    length: Math.min(rules.buttonholeLength.value, styling.casingDepth - 4),
+  });
+  const x = rules.buttonholeFromCentre.value;
+  return [hole('left buttonhole', -x), hole('right buttonhole', x)];
+}

@@ -1,0 +1,61 @@
+import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+
+/** What the puff sleeve leaves to taste. */
+export const sleeveChoices = [
+  {
+    kind: 'number',
+    name: 'upperArmEase',
+    unit: 'mm',
+    default: 50,
+    min: 20,
+    max: 120,
+    help: 'room around the upper arm before the sleeve is made full',
+  },
+  {
+    kind: 'number',
+    name: 'sleeveLength',
+    unit: 'mm',
+    default: 90,
+    min: 40,
+    max: 400,
+    help: 'length of the sleeve seam from underarm to hem',
+  },
+  {
+    kind: 'number',
+    name: 'sleeveFullness',
+    unit: 'ratio',
+    default: 1.6,
+    min: 1.2,
+    max: 2.5,
+    help: 'cap gathered into the armhole between the notches, for each mm of armhole',
+  },
+  {
+    kind: 'number',
+    name: 'puffHeight',
+    unit: 'mm',
+    default: 40,
+    min: 10,
+    max: 80,
+    help: 'how much higher than a plain cap the puffed cap stands',
+  },
+  {
+    kind: 'number or auto',
+    name: 'hemElastic',
+    unit: 'mm',
+    default: 'auto',
+    min: 100,
+    max: 700,
+    help: 'finished girth of the elastic in the sleeve hem',
+  },
+  {
+    kind: 'number',
+    name: 'elasticWidth',
+    unit: 'mm',
+    default: 10,
+    min: 5,
+    max: 25,
+    help: 'width of the elastic in the sleeve hem',
+  },
+] as const satisfies readonly Choice[];
+
+export type SleeveStyling = StylingOf<typeof sleeveChoices>;

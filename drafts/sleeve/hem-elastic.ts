@@ -1,0 +1,31 @@
+import type { Body } from '../../engine/body/body.ts';
+import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import type { Notion } from '../../engine/pattern/garment.ts';
+import type { SleeveStyling } from './choices.ts';
+import { sleeveRules as rules } from './rules.ts';
+
+/** The elastic in the sleeve hem: a little shorter than the arm, and cut with an overlap to join it. */
+export function hemElastic(body: Body, styling: SleeveStyling, log: ConstructionLog): Notion {
+  const arm = body.size.upperArmGirth;
+  const finished =
+    styling.hemElastic === 'auto'
+      ? log.mm(
+          'Hem elastic, finished girth',
+          `upper arm girth ${figure(arm)} - ${rules.elasticLess.value}`,
+          arm - rules.elasticLess.value,
+          rules.elasticLess,
+        )
+      : log.mm('Hem elastic, finished girth', 'as chosen', styling.hemElastic, 'styling');
+  const length = log.mm(
+    'Hem elastic, cut',
+    `${figure(finished)} + overlap ${rules.elasticOverlap.value}`,
+    finished + rules.elasticOverlap.value,
+    rules.elasticOverlap,
+  );
+  return {
+    name: 'sleeve elastic',
+    count: 2,
+    length,
+    note: `${styling.elasticWidth} mm wide; try it round the arm before sewing, it must not bind`,
+  };
+}

@@ -1,0 +1,73 @@
+import type { Solution } from '../../engine/constraints/solution.ts';
+import type { Curve } from '../../engine/geometry/curve.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import { moved, point } from '../../engine/geometry/point.ts';
+import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
+import { vector } from '../../engine/geometry/vector.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import { levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+import type { SleeveStyling } from './choices.ts';
+import { sleeveRules as rules } from './rules.ts';
+import type { SleeveLines } from './sleeve-lines.ts';
+
+/** Cuts the puff sleeve: the fitted cap below the notches moved apart, the spread crown between, a straight hem. */
+export function sleevePiece(
+  lines: SleeveLines,
+  solution: Solution,
+  styling: SleeveStyling,
+  allowance: number,
+  shoulder: number,
+  armText: string,
+): Piece {
+  const spread = solution.scalars[lines.spread] ?? 0;
+  const half = (lines.fitted + spread) / 2;
+  const apart = (names: readonly string[], x: number): readonly Curve[] =>
+    solvedCurves(solution, names).map((curve) => transformedCurve(curve, movedBy(vector(x, 0))));
+  const cap = (name: string, curves: readonly Curve[], inflections: number) =>
+    seamEdge(name, curves, allowance, sewingRank.armhole, inflections);
+  const backFlat = cap('cap back underarm', apart([lines.backFlat], -spread / 2), 1);
+  const frontFlat = cap('cap front underarm', apart([lines.frontFlat], spread / 2), 1);
+  const crown = cap('crown', solvedCurves(solution, lines.crown), 2);
+  const hem = styling.sleeveLength;
+  const top = crown.curves[0]?.to ?? point(0, 0);
+  const hemAllowance = styling.elasticWidth + rules.casingRoom.value + rules.turnUnder.value;
+  return {
+    name: 'sleeve',
+    number: 7,
+    edges: [
+      backFlat,
+      crown,
+      frontFlat,
+      seamEdge('front seam', straight(point(half, 0), point(half, hem)), allowance, sewingRank.sleeveSeam),
+      {
+        name: 'hem',
+        curves: straight(point(half, hem), point(-half, hem)),
+        turn: 'hem',
+        allowance: hemAllowance,
+        rank: sewingRank.hem,
+        inflections: 0,
+      },
+      seamEdge('back seam', straight(point(-half, hem), point(-half, 0)), allowance, sewingRank.sleeveSeam),
+    ],
+    grain: { from: moved(top, vector(0, 0.35 * (hem - top.y))), to: moved(top, vector(0, 0.9 * (hem - top.y))) },
+    notches: [
+      { name: 'back armhole notch', edge: backFlat.name, at: edgeLength(backFlat), mark: 'double' },
+      { name: 'front armhole notch', edge: frontFlat.name, at: 0, mark: 'single' },
+      { name: 'shoulder', edge: 'crown', at: shoulder * styling.sleeveFullness, mark: 'level' },
+    ],
+    lines: [
+      { ...levelLine('upper arm level', point(-half, 0), point(half, 0), armText), fullness: spread },
+      {
+        name: 'casing',
+        kind: 'casing',
+        curves: straight(
+          point(-half, hem - styling.elasticWidth - rules.casingRoom.value),
+          point(half, hem - styling.elasticWidth - rules.casingRoom.value),
+        ),
+      },
+    ],
+    marks: [],
+    cut: [{ cloth: 'self', count: 2, onFold: false, pair: true }],
+  };
+}

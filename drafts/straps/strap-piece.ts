@@ -1,0 +1,48 @@
+import { point } from '../../engine/geometry/point.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import { seamEdge, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+
+/** What a strap is drawn from. */
+export interface StrapSize {
+  /** Finished width, mm. */
+  readonly width: number;
+  /** From the back panel up to the shoulder line, and from there down to the side front, mm. */
+  readonly back: number;
+  readonly front: number;
+  readonly allowance: number;
+}
+
+/**
+ * Cuts a strap double width, to be folded lengthwise: the fold lies at the neck, both long edges at the armhole,
+ * where the sleeve is sewn to them. Drawn upright with the back end on top and the outer edge on the right.
+ */
+export function strapPiece(size: StrapSize): Piece {
+  const length = size.back + size.front;
+  const corner = (across: number, down: number) => point(across * size.width, down * length);
+  const edge = (name: string, from: ReturnType<typeof corner>, to: ReturnType<typeof corner>, rank: number) =>
+    seamEdge(name, straight(from, to), size.allowance, rank);
+  const { strap, armhole } = sewingRank;
+  return {
+    name: 'strap',
+    number: 6,
+    edges: [
+      edge('back end facing', corner(-1, 0), corner(0, 0), strap),
+      edge('back end', corner(0, 0), corner(1, 0), strap),
+      edge('outer', corner(1, 0), corner(1, 1), armhole),
+      edge('front end', corner(1, 1), corner(0, 1), strap),
+      edge('front end facing', corner(0, 1), corner(-1, 1), strap),
+      edge('outer facing', corner(-1, 1), corner(-1, 0), armhole),
+    ],
+    grain: { from: corner(0.5, 0.55), to: corner(0.5, 0.9) },
+    notches: [
+      { name: 'strap fold, back', edge: 'back end', at: 0, mark: 'fold' },
+      { name: 'strap fold, front', edge: 'front end', at: size.width, mark: 'fold' },
+      { name: 'shoulder', edge: 'outer', at: size.back, mark: 'level' },
+      { name: 'shoulder', edge: 'outer facing', at: size.front, mark: 'level' },
+    ],
+    lines: [{ name: 'fold', kind: 'fold', curves: straight(corner(0, 0), corner(0, 1)) }],
+    marks: [],
+    cut: [{ cloth: 'self', count: 2, onFold: false, pair: false }],
+  };
+}
