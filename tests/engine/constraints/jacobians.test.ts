@@ -1,0 +1,146 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Equations } from '../../../engine/constraints/compile/equations.ts';
+import { compiled } from '../../../engine/constraints/compile/program.ts';
+import type { Relation, Wish } from '../../../engine/constraints/relations.ts';
+import { endOf, SketchBuilder, startOf } from '../../../engine/constraints/sketch-builder.ts';
+
+const RELATIONS: readonly Relation[] = [
+  { kind: 'coincident', name: 'coincident', a: 'p', b: 'q' },
+  { kind: 'on line', name: 'on line', point: 'p', through: ['q', 'r'] },
+  { kind: 'distance', name: 'distance', a: 'p', b: 'q', mm: 30 },
+  { kind: 'heading', name: 'heading', a: 'p', b: 'q', angle: 0.4 },
+  { kind: 'turn', name: 'turn, line to cubic', from: startOf('line'), to: endOf('one'), angle: 0.3 },
+  { kind: 'turn', name: 'turn, cubic to line', from: startOf('two'), to: endOf('line'), angle: -0.3 },
+  {
+    kind: 'sum',
+    name: 'sum',
+    terms: [
+      { point: 'p', axis: 'x', times: 2 },
+      { point: 'q', axis: 'y', times: -0.5 },
+      { scalar: 'one start length', times: 3 },
+    ],
+    value: 7,
+  },
+  {
+    kind: 'length',
+    name: 'length',
+    terms: [
+      { curves: ['one', 'line'], times: 1 },
+      { curves: ['two'], times: -1.5 },
+    ],
+    mm: 3,
+  },
+  { kind: 'tangent', name: 'tangent', a: endOf('one'), b: startOf('line') },
+  { kind: 'tangent', name: 'tangent, both ends', a: endOf('one'), b: endOf('two') },
+  { kind: 'curvature', name: 'curvature, end to start', a: endOf('one'), b: startOf('two') },
+  { kind: 'curvature', name: 'curvature, start to start', a: startOf('one'), b: startOf('two') },
+  { kind: 'curvature', name: 'curvature, line to end', a: startOf('line'), b: endOf('two') },
+  {
+    kind: 'smooth across seam',
+    name: 'smooth across seam',
+    a: { from: endOf('one'), to: startOf('line') },
+    b: { from: startOf('two'), to: endOf('line') },
+  },
+  { kind: 'no inflection', name: 'no inflection, clockwise', curve: 'one', turns: 1 },
+  { kind: 'no inflection', name: 'no inflection, the other way', curve: 'one', turns: -1 },
+  { kind: 'least radius', name: 'least radius', curve: 'one', mm: 25 },
+];
+
+const WISHES: readonly Wish[] = [
+  { kind: 'near', name: 'near', terms: [{ point: 'p', axis: 'y', times: 2 }], value: 3, weight: 4 },
+  { kind: 'low bending', name: 'low bending', curve: 'one', weight: 2 },
+  { kind: 'fair', name: 'fair', curve: 'two', weight: 0.5 },
+];
+
+/** Near a cusp a curvature is steeper than differences can follow. */
+const CUSP = 1e4;
+
+const place = fc.record({
+  x: fc.double({ min: -100, max: 100, noNaN: true }),
+  y: fc.double({ min: -100, max: 100, noNaN: true }),
+});
+const angle = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
+const handle = fc.double({ min: 20, max: 120, noNaN: true });
+
+/** Every kind of relation and wish over two cubics that meet, a line and three points. */
+const equations = fc
+  .record({
+    p: place,
+    q: place,
+    r: place,
+    angles: fc.tuple(angle, angle, angle),
+    handles: fc.tuple(handle, handle, handle, handle),
+  })
+  .filter(({ p, q, r }) => apart(p, q) > 20 && apart(q, r) > 20 && apart(p, r) > 20)
+  .map(({ p, q, r, angles, handles }) => {
+    const draw = new SketchBuilder();
+    draw.point('p', p);
+    draw.point('q', q);
+    draw.point('r', r);
+    draw.line('line', 'p', 'r');
+    draw.angle('joint', angles[1]);
+    draw.curve('one', 'p', 'q', {
+      start: { angle: angles[0], length: handles[0] },
+      end: { angle: 'joint', length: handles[1] },
+    });
+    draw.curve('two', 'q', 'r', {
+      start: { angle: 'joint', length: handles[2] },
+      end: { angle: angles[2], length: handles[3] },
+    });
+    draw.relation(...RELATIONS);
+    draw.wish(...WISHES);
+    const { slots, relations, parts } = compiled(draw.sketch());
+    const wishes = parts.flatMap((part) => part.wishes.map((wish) => wish.equations));
+    return { x: slots.guess, all: [...relations, ...wishes] };
+  });
+
+describe('the derivatives of every kind of relation and wish', () => {
+  for (const { name } of [...RELATIONS, ...WISHES])
+    it(`agree with central differences: ${name}`, () => {
+      fc.assert(
+        fc.property(equations, ({ x, all }) => {
+          const one = all.find((equation) => equation.name === name);
+          expect(one).toBeDefined();
+          if (one) expectDerivatives(one, x);
+        }),
+        { numRuns: 60 },
+      );
+    });
+});
+
+function expectDerivatives(one: Equations, x: Float64Array): void {
+  const { rows, slots } = one;
+  const values = new Float64Array(rows);
+  const exact = new Float64Array(rows * slots.length);
+  one.evaluate(x, values, exact);
+  const scratch = new Float64Array(exact.length);
+  for (const slot of new Set(slots)) {
+    const at = (off: number): Float64Array => {
+      const moved = Float64Array.from(x);
+      moved[slot] = (moved[slot] ?? 0) + off;
+      const result = new Float64Array(rows);
+      one.evaluate(moved, result, scratch);
+      return result;
+    };
+    const differences = (h: number): number[] =>
+      Array.from(at(h), (above, r) => (above - (at(-h)[r] ?? 0)) / (2 * h));
+    const coarse = differences(2e-4);
+    const fine = differences(1e-4);
+    for (let r = 0; r < rows; r++) {
+      const derivative = slots.reduce(
+        (sum, used, k) => (used === slot ? sum + (exact[r * slots.length + k] ?? 0) : sum),
+        0,
+      );
+      const estimate = fine[r] ?? NaN;
+      // Where the two step widths disagree the function has a kink or is too steep for differences to judge.
+      const doubt = Math.abs(estimate - (coarse[r] ?? NaN));
+      const size = Math.abs(derivative) + Math.abs(values[r] ?? 0) + 1e-3;
+      if (doubt < 1e-5 * size && size < CUSP) expect(Math.abs(derivative - estimate)).toBeLessThan(1e-5 * size);
+    }
+  }
+}
+
+function apart(a: { x: number; y: number }, b: { x: number; y: number }): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
