@@ -1,3 +1,5 @@
+import { bernstein, bernsteinSlope } from './bernstein.ts';
+
 /**
  * The roots in [0, 1], in rising order, of a polynomial given by its Bernstein coefficients, to about 1e-14.
  *
@@ -80,26 +82,4 @@ function onlyRoot(b: readonly number[]): number {
     t = next;
   }
   return t;
-}
-
-/** Value of a polynomial in Bernstein form at t. */
-export function bernstein(b: readonly number[], t: number): number {
-  const n = b.length - 1;
-  const u = 1 - t;
-  let binomial = 1;
-  let power = 1;
-  let sum = (b[0] ?? 0) * u;
-  for (let i = 1; i < n; i++) {
-    power *= t;
-    binomial = (binomial * (n - i + 1)) / i;
-    sum = (sum + power * binomial * (b[i] ?? 0)) * u;
-  }
-  return sum + power * t * (b[n] ?? 0);
-}
-
-function bernsteinSlope(b: readonly number[], t: number): number {
-  const n = b.length - 1;
-  const differences: number[] = [];
-  for (let i = 0; i < n; i++) differences.push(n * ((b[i + 1] ?? 0) - (b[i] ?? 0)));
-  return bernstein(differences, t);
 }

@@ -1,0 +1,131 @@
+import type { Cubic } from './curve.ts';
+import type { Point } from './point.ts';
+import type { Vector } from './vector.ts';
+
+/** A point of a curve with its unit tangent in the direction of travel. */
+export interface Sample {
+  readonly point: Point;
+  readonly tangent: Vector;
+}
+
+/** One cubic and its largest distance from the samples, measured along their normals (mm). */
+export interface HermiteFit {
+  readonly cubic: Cubic;
+  readonly deviation: number;
+}
+
+const MOST_STEPS = 12;
+
+/**
+ * The cubic that has the ends and end tangents of the samples and the handle lengths that make the squared distances
+ * to the samples least. Gauss-Newton steps in the two lengths; before each, every sample finds the place where the
+ * cubic crosses its normal by a Newton step (the separable scheme of L. Piegl and W. Tiller, "The NURBS Book", 1997,
+ * section 9.4, with the parameters along the normals). Stops early once the deviation is below `enough` (mm) and no
+ * longer falls, or stays hopelessly above it.
+ */
+export function fitOneCubic(samples: readonly Sample[], enough: number): HermiteFit {
+  const first = samples[0];
+  const last = samples.at(-1);
+  if (!first || !last) throw new RangeError('A cubic cannot be fitted to nothing.');
+  const p = first.point;
+  const q = last.point;
+  const s = first.tangent;
+  const e = last.tangent;
+  const chord = Math.hypot(q.x - p.x, q.y - p.y);
+  let { start, end } = firstHandles(chord, q.x - p.x, q.y - p.y, s, e);
+  const places = chordPlaces(samples);
+  let deviation = Infinity;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const x1 = p.x + start * s.x;
+    const y1 = p.y + start * s.y;
+    const x2 = q.x - end * e.x;
+    const y2 = q.y - end * e.y;
+    // Normal equations of the residual r + ds * a + de * b = 0 along each sample's normal.
+    let aa = 0;
+    let ab = 0;
+    let bb = 0;
+    let ar = 0;
+    let br = 0;
+    let worst = 0;
+    for (let i = 1; i + 1 < samples.length; i++) {
+      const sample = samples[i];
+      if (!sample) break;
+      const { point, tangent } = sample;
+      let t = places[i] ?? 0;
+      let u = 1 - t;
+      for (let newton = 0; newton < 2; newton++) {
+        const dx = u * u * (x1 - p.x) + 2 * u * t * (x2 - x1) + t * t * (q.x - x2);
+        const dy = u * u * (y1 - p.y) + 2 * u * t * (y2 - y1) + t * t * (q.y - y2);
+        const x = u * u * u * p.x + 3 * u * t * (u * x1 + t * x2) + t * t * t * q.x;
+        const y = u * u * u * p.y + 3 * u * t * (u * y1 + t * y2) + t * t * t * q.y;
+        const ahead = (point.x - x) * tangent.x + (point.y - y) * tangent.y;
+        const speed = 3 * (dx * tangent.x + dy * tangent.y);
+        if (speed > 0) t = Math.min(1, Math.max(0, t + ahead / speed));
+        u = 1 - t;
+      }
+      places[i] = t;
+      const x = u * u * u * p.x + 3 * u * t * (u * x1 + t * x2) + t * t * t * q.x - point.x;
+      const y = u * u * u * p.y + 3 * u * t * (u * y1 + t * y2) + t * t * t * q.y - point.y;
+      worst = Math.max(worst, x * x + y * y);
+      const r = tangent.x * y - tangent.y * x;
+      const a = 3 * u * u * t * (tangent.x * s.y - tangent.y * s.x);
+      const b = -3 * u * t * t * (tangent.x * e.y - tangent.y * e.x);
+      aa += a * a;
+      ab += a * b;
+      bb += b * b;
+      ar += a * r;
+      br += b * r;
+    }
+    const before = deviation;
+    deviation = Math.sqrt(worst);
+    if (deviation <= enough && deviation > 0.7 * before) break;
+    if (step > 2 && deviation > 0.9 * before && deviation > 1.5 * enough) break;
+    const det = aa * bb - ab * ab;
+    if (!(det > 1e-12 * aa * bb)) break;
+    const nextStart = start + (ab * br - bb * ar) / det;
+    const nextEnd = end + (ab * ar - aa * br) / det;
+    if (step + 1 === MOST_STEPS) break;
+    start = Math.max(0, Math.min(nextStart, 4 * chord));
+    end = Math.max(0, Math.min(nextEnd, 4 * chord));
+  }
+  return {
+    cubic: {
+      kind: 'cubic',
+      from: p,
+      handle1: { x: p.x + start * s.x, y: p.y + start * s.y },
+      handle2: { x: q.x - end * e.x, y: q.y - end * e.y },
+      to: q,
+    },
+    deviation,
+  };
+}
+
+/** Handle lengths of a circular arc with this chord that turns half as far at each end as the tangents do. */
+function firstHandles(
+  chord: number,
+  x: number,
+  y: number,
+  s: Vector,
+  e: Vector,
+): { start: number; end: number } {
+  if (chord === 0) return { start: 0, end: 0 };
+  const length = (cos: number): number => (2 * chord) / (3 * (1 + Math.max(0, cos)));
+  const startCos = (s.x * x + s.y * y) / chord;
+  const endCos = (e.x * x + e.y * y) / chord;
+  const both = length((startCos + endCos) / 2);
+  return { start: both, end: both };
+}
+
+/** First guess of each sample's parameter: its share of the way along the chords. */
+function chordPlaces(samples: readonly Sample[]): Float64Array {
+  const places = new Float64Array(samples.length);
+  let sum = 0;
+  for (let i = 1; i < samples.length; i++) {
+    const a = samples[i - 1]?.point;
+    const b = samples[i]?.point;
+    if (a && b) sum += Math.sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y));
+    places[i] = sum;
+  }
+  if (sum > 0) for (let i = 1; i < samples.length; i++) places[i] = (places[i] ?? 0) / sum;
+  return places;
+}

@@ -1,0 +1,87 @@
+import { boundingBox, boundsMeet, turningParameters } from './bounds.ts';
+import type { Curve, Outline } from './curve.ts';
+import { curveCrossings } from './curve-crossings.ts';
+import { directionAt, pointAt } from './evaluate.ts';
+import { crossings, level } from './intersect.ts';
+import { outlineCurves } from './outline.ts';
+import { distance, type Point } from './point.ts';
+import { part } from './split.ts';
+import { COINCIDENCE } from './tolerance.ts';
+import { cross, dot } from './vector.ts';
+
+/**
+ * Whether a point lies inside an outline, by counting how often a level ray to its right crosses the curves
+ * themselves (M. Shimrat, "Algorithm 112", 1962). Points on the outline, within rounding, may count either way.
+ */
+export function contains(outline: Outline, p: Point): boolean {
+  let inside = false;
+  for (const curve of outlineCurves(outline)) {
+    if (rightmost(curve) < p.x) continue;
+    for (const piece of monotone(curve, ['y'])) {
+      // Half-open, so that a ray through a joint meets exactly one of the two pieces, or both, or neither.
+      if (piece.from.y > p.y === piece.to.y > p.y) continue;
+      const at = crossings(piece, level(p.y))[0];
+      if ((at?.point.x ?? piece.to.x) > p.x) inside = !inside;
+    }
+  }
+  return inside;
+}
+
+/**
+ * Whether an outline never meets itself, apart from each curve meeting the next at their common end. An outline that
+ * turns straight back on itself is not simple.
+ */
+export function isSimple(outline: Outline): boolean {
+  const pieces = outlineCurves(outline)
+    .filter((curve) => distance(curve.from, curve.to) > 0 || curve.kind === 'cubic')
+    .flatMap((curve) => monotone(curve, ['x', 'y']));
+  const boxes = pieces.map((piece) => boundingBox([piece]));
+  for (const [i, a] of pieces.entries()) {
+    const next = pieces[(i + 1) % pieces.length] ?? a;
+    if (turnsBack(a, next)) return false;
+    for (let j = i + 1; j < pieces.length; j++) {
+      const b = pieces[j];
+      const boxA = boxes[i];
+      const boxB = boxes[j];
+      if (!b || !boxA || !boxB || !boundsMeet(boxA, boxB)) continue;
+      const joints = [
+        ...(j === i + 1 ? [a.to] : []),
+        ...(i === 0 && j === pieces.length - 1 ? [a.from] : []),
+      ];
+      const meets = curveCrossings(a, b).some(
+        ({ point }) => !joints.some((joint) => distance(point, joint) <= 10 * COINCIDENCE),
+      );
+      if (meets) return false;
+    }
+  }
+  return true;
+}
+
+function turnsBack(a: Curve, b: Curve): boolean {
+  const into = directionAt(a, 'end');
+  const outOf = directionAt(b, 'start');
+  return dot(into, outOf) < 0 && Math.abs(cross(into, outOf)) < 1e-12;
+}
+
+/** A curve cut where it turns back along an axis: the pieces cannot cross themselves. */
+export function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] {
+  if (curve.kind === 'line') return [curve];
+  const { from, handle1, handle2, to } = curve;
+  const turns = axes
+    .flatMap((axis) => turningParameters(from, handle1, handle2, to, axis))
+    .filter((t) => t > 0 && t < 1 && away(curve, t))
+    .sort((a, b) => a - b);
+  if (turns.length === 0) return [curve];
+  const stops = [0, ...turns.filter((t, i) => t - (turns[i - 1] ?? 0) > 1e-12), 1];
+  return stops.slice(1).map((end, i) => part(curve, stops[i] ?? 0, end));
+}
+
+const away = (curve: Curve, t: number): boolean => {
+  const at = pointAt(curve, t);
+  return distance(at, curve.from) > 0 && distance(at, curve.to) > 0;
+};
+
+const rightmost = (curve: Curve): number =>
+  curve.kind === 'line'
+    ? Math.max(curve.from.x, curve.to.x)
+    : Math.max(curve.from.x, curve.handle1.x, curve.handle2.x, curve.to.x);

@@ -1,0 +1,89 @@
+import { bernsteinProduct } from './bernstein.ts';
+import type { Curve, Edge } from './curve.ts';
+import { asCubic, pointAt } from './evaluate.ts';
+import { distance, type Point, vectorBetween } from './point.ts';
+import { rootsBetween01 } from './roots.ts';
+import { cross, dot, magnitude } from './vector.ts';
+
+/** The place on a curve nearest to a point. */
+export interface Nearest {
+  readonly t: number;
+  readonly point: Point;
+  /** mm */
+  readonly distance: number;
+}
+
+/** The place on an edge nearest to a point. */
+export interface NearestOnEdge extends Nearest {
+  /** Which curve of the edge. */
+  readonly curve: number;
+}
+
+/** The place on a curve nearest to p, to rounding; the first one where several are equally near. */
+export function nearestOnCurve(curve: Curve, p: Point): Nearest {
+  let best = placeOf(curve, 0, p);
+  for (const t of [...squareTo(curve, p), 1]) {
+    const place = placeOf(curve, t, p);
+    if (place.distance < best.distance) best = place;
+  }
+  return best;
+}
+
+/** The place on an edge, or on any chain of curves, nearest to p, to rounding. */
+export function nearestOnEdge(edge: Pick<Edge, 'curves'>, p: Point): NearestOnEdge {
+  let best: NearestOnEdge = { curve: 0, t: 0, point: p, distance: Infinity };
+  for (const [index, curve] of edge.curves.entries()) {
+    if (leastDistance(curve, p) >= best.distance) continue;
+    const place = nearestOnCurve(curve, p);
+    if (place.distance < best.distance) best = { ...place, curve: index };
+  }
+  return best;
+}
+
+function placeOf(curve: Curve, t: number, p: Point): Nearest {
+  const point = pointAt(curve, t);
+  return { t, point, distance: distance(point, p) };
+}
+
+/**
+ * Where the line from p to the curve stands square on it: the roots of (B - p) . B', of degree 5 for a cubic. They
+ * are found with certainty, so no nearer place is missed.
+ */
+function squareTo(curve: Curve, p: Point): number[] {
+  if (curve.kind === 'line') {
+    const along = vectorBetween(curve.from, curve.to);
+    const t = dot(along, vectorBetween(curve.from, p)) / dot(along, along);
+    return t > 0 && t < 1 ? [t] : [];
+  }
+  const { from, handle1, handle2, to } = asCubic(curve);
+  const along = (axis: 'x' | 'y'): number[] =>
+    bernsteinProduct(
+      [from[axis] - p[axis], handle1[axis] - p[axis], handle2[axis] - p[axis], to[axis] - p[axis]],
+      [handle1[axis] - from[axis], handle2[axis] - handle1[axis], to[axis] - handle2[axis]],
+    );
+  const y = along('y');
+  return rootsBetween01(along('x').map((value, i) => value + (y[i] ?? 0)));
+}
+
+/** No place on the curve is nearer to p than this: its distance from the box about the control points. */
+function leastDistance(curve: Curve, p: Point): number {
+  const points =
+    curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
+  let left = Infinity;
+  let right = -Infinity;
+  let top = Infinity;
+  let bottom = -Infinity;
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  return Math.hypot(Math.max(0, left - p.x, p.x - right), Math.max(0, top - p.y, p.y - bottom));
+}
+
+/** Distance from p to the straight line through two different points (mm), positive on the right of the heading. */
+export function distanceFromLine(a: Point, b: Point, p: Point): number {
+  const along = vectorBetween(a, b);
+  return cross(along, vectorBetween(a, p)) / magnitude(along);
+}

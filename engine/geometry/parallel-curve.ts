@@ -1,0 +1,88 @@
+import { bernsteinProduct } from './bernstein.ts';
+import type { Cubic, Curve } from './curve.ts';
+import { curvatureAt, headingAt, pointAt } from './evaluate.ts';
+import { fitCurve } from './fit.ts';
+import type { Sample } from './fit-one-cubic.ts';
+import { moved, vectorBetween } from './point.ts';
+import { rootsBetween01 } from './roots.ts';
+import { cross, dot, outward, scaled, unit, type Vector } from './vector.ts';
+
+/** A chain of curves at a distance from another one, and how far it strays from the true parallel (mm). */
+export interface Parallel {
+  readonly curves: readonly Curve[];
+  readonly deviation: number;
+}
+
+/**
+ * The curve that runs `distance` (mm) to the left of a curve as drawn (outward of an outline; a negative distance is
+ * inward), refitted with cubics to within `tolerance` (mm). The parallel of a line is a line.
+ *
+ * It is the whole true parallel: where a curve bends to the side of the parallel with a radius below the distance,
+ * the parallel has two cusps and runs backward between them. Curves are split there, so the fit is G1 elsewhere.
+ */
+export function parallelCurve(curve: Curve, distance: number, tolerance: number): Parallel {
+  if (curve.kind === 'line') {
+    const aside = scaled(outward(unit(vectorBetween(curve.from, curve.to))), distance);
+    const line = { kind: 'line', from: moved(curve.from, aside), to: moved(curve.to, aside) } as const;
+    return { curves: [line], deviation: 0 };
+  }
+  const stops = [0, ...cusps(curve, distance), 1];
+  const curves: Curve[] = [];
+  let deviation = 0;
+  for (const [i, end] of stops.slice(1).entries()) {
+    const start = stops[i] ?? 0;
+    const runsOn = 1 + distance * curvatureAt(curve, (start + end) / 2) >= 0;
+    const fit = fitCurve((t) => parallelSample(curve, t, distance, runsOn), start, end, tolerance);
+    curves.push(...fit.curves);
+    deviation = Math.max(deviation, fit.deviation);
+  }
+  return { curves, deviation };
+}
+
+function parallelSample(curve: Cubic, t: number, distance: number, runsOn: boolean): Sample {
+  const heading = headingAt(curve, t);
+  const at = pointAt(curve, t);
+  return {
+    point: { x: at.x + distance * heading.y, y: at.y - distance * heading.x },
+    tangent: runsOn ? heading : { x: -heading.x, y: -heading.y },
+  };
+}
+
+/** Parameters nearer to an end than this are the end: no piece of a parallel is worth fitting there. */
+const BESIDE_END = 1e-9;
+
+/**
+ * Where the parallel at `distance` has its cusps: where the radius of curvature equals the distance on its side,
+ * |B'|^3 + distance (x'y" - y'x") = 0. Squared this is a polynomial of degree 12, of which the roots with the right
+ * sign count. Most curves are far from it, which their control polygons show at once.
+ */
+export function cusps(cubic: Cubic, distance: number): number[] {
+  const a = vectorBetween(cubic.from, cubic.handle1);
+  const b = vectorBetween(cubic.handle1, cubic.handle2);
+  const c = vectorBetween(cubic.handle2, cubic.to);
+  // In units of the sides: B' = 3 (...), x'y" - y'x" = 18 (...), so the equation is 27 speed^3 + 18 distance turn.
+  const turn = [cross(a, b), cross(a, c) / 2, cross(b, c)].map((w) => (2 / 3) * distance * w);
+  const hollow = -Math.min(...turn);
+  if (hollow <= 0) return [];
+  const chord = unit(vectorBetween(cubic.from, cubic.to));
+  const slowest = Math.min(dot(a, chord), dot(b, chord), dot(c, chord));
+  if (slowest > 0 && slowest ** 3 > hollow) return [];
+  const speed2 = squared(a, b, c);
+  const speed6 = bernsteinProduct(bernsteinProduct(speed2, speed2), speed2);
+  const turn2 = raised(bernsteinProduct(turn, turn), 12);
+  const difference = speed6.map((value, i) => value - (turn2[i] ?? 0));
+  return rootsBetween01(difference).filter(
+    (t) => t > BESIDE_END && t < 1 - BESIDE_END && distance * curvatureAt(cubic, t) < 0,
+  );
+}
+
+/** Bernstein coefficients of the squared size of the quadratic vector polynomial a, b, c. */
+function squared(a: Vector, b: Vector, c: Vector): number[] {
+  const x = bernsteinProduct([a.x, b.x, c.x], [a.x, b.x, c.x]);
+  const y = bernsteinProduct([a.y, b.y, c.y], [a.y, b.y, c.y]);
+  return x.map((value, i) => value + (y[i] ?? 0));
+}
+
+/** The same polynomial with the Bernstein coefficients of a higher degree: it is multiplied by one. */
+const raised = (b: readonly number[], degree: number): number[] =>
+  bernsteinProduct(b, new Array<number>(degree + 2 - b.length).fill(1));
