@@ -50,11 +50,11 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
     throw new Unusable(evaluated.issues);
   }
-  const { garment, report } = evaluated.value;
+  const { garment, cutLines, report } = evaluated.value;
   const result = json(walkResult(report, evaluated.value.styling));
   const print = { date, notches: notchesOf(evaluated.value.styling) };
-  const pieces = pieceSvgs(garment, print);
-  const sheet = sheetSvg(garment, print);
+  const pieces = pieceSvgs(garment, cutLines, print);
+  const sheet = sheetSvg(garment, cutLines, print);
   await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', result]]));
   if (options.json) await session.write(result);
   else {

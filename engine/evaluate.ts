@@ -2,7 +2,11 @@ import type { Body } from './body/body.ts';
 import { readBody } from './body/read.ts';
 import { draftBounds } from './checks/bounds.ts';
 import { checkGarment } from './checks/check-garment.ts';
+import { cutReady } from './checks/cut-ready.ts';
 import type { Report } from './checks/report.ts';
+import { cuttingLines } from './finishing/cut-lines.ts';
+import type { Edge } from './geometry/curve.ts';
+import { PARALLEL } from './geometry/tolerance.ts';
 import type { Issue, Result } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
@@ -14,6 +18,8 @@ export interface Evaluation {
   readonly body: Body;
   readonly styling: Styling;
   readonly garment: Garment;
+  /** The cutting lines by piece name. */
+  readonly cutLines: ReadonlyMap<string, Edge>;
   /** All checks; its issues hold the remarks of the body's reader and of the draft too. */
   readonly report: Report;
 }
@@ -34,10 +40,12 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const drawn = draft.draw(body.value, styling.value);
   if (!drawn.ok) return { ok: false, issues: [...read, ...drawn.issues] };
   const garment = drawn.value;
+  const cutLines = cuttingLines(garment, PARALLEL);
   const checked = checkGarment(garment, draftBounds);
-  const issues = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues]);
-  const report = { ...checked, issues, ok: checked.ok && !issues.some((i) => i.severity === 'error') };
-  return { ok: true, value: { body: body.value, styling: styling.value, garment, report }, issues };
+  const cut = cutReady(garment, cutLines, draftBounds.cutLine);
+  const issues = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues, ...cut]);
+  const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
+  return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
 }
 
 /** The same remark made at two places is said once. */

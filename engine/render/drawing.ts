@@ -1,7 +1,7 @@
 import type { NotchStrokes } from '../finishing/notches.ts';
-import { distance, moved } from '../geometry/point.ts';
+import { distance, moved, type Point } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
-import { heading, scaled } from '../geometry/vector.ts';
+import { heading, outward, scaled } from '../geometry/vector.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
 import { arrowhead, arrowheads } from './arrows.ts';
@@ -28,7 +28,7 @@ export function drawing(finished: FinishedPiece, garment: Garment, date: string 
     ...piece.lines.map((line) => inside(name, line)),
     ...grain(piece),
     ...notches.flatMap((marked) => notch(name, marked)),
-    ...piece.marks.map((mark) => drawnMark(name, mark)),
+    ...piece.marks.flatMap((mark) => drawnMark(name, mark)),
     ...signs.flatMap((sign) => foldSign(name, sign)),
     ...piece.lines.filter((line) => line.kind === 'level').map((line) => levelWords(line, crowded)),
     label(garment, crowded, date),
@@ -90,21 +90,25 @@ const notch = (piece: string, { notch: marked, strokes }: NotchStrokes): readonl
     }),
   );
 
-/** Radius of the circle that stands for a drill hole, mm. */
+/** Radius of the circle that stands for a drill hole, and length of the bars at a buttonhole's ends, mm. */
 const drillRadius = 1.5;
+const buttonholeBar = 4;
 
-function drawnMark(piece: string, mark: Mark): Node {
+function drawnMark(piece: string, mark: Mark): readonly Node[] {
   const known = { class: mark.kind, 'data-piece': piece, 'data-mark': mark.name };
-  if (mark.kind === 'drill')
-    return element('circle', {
-      ...known,
-      cx: numeral(mark.at.x),
-      cy: numeral(mark.at.y),
-      r: numeral(drillRadius),
-    });
-  const half = scaled(heading(mark.angle), mark.length / 2);
-  const [from, to] = [moved(mark.at, scaled(half, -1)), moved(mark.at, half)];
-  return element('path', { ...known, d: pathData([{ kind: 'line', from, to }]) });
+  if (mark.kind === 'drill') {
+    const at = { cx: numeral(mark.at.x), cy: numeral(mark.at.y), r: numeral(drillRadius) };
+    return [element('circle', { ...known, ...at })];
+  }
+  const along = heading(mark.angle);
+  const from = moved(mark.at, scaled(along, -mark.length / 2));
+  const to = moved(mark.at, scaled(along, mark.length / 2));
+  const bar = (end: Point): Node => {
+    const across = scaled(outward(along), buttonholeBar / 2);
+    const d = pathData([{ kind: 'line', from: moved(end, across), to: moved(end, scaled(across, -1)) }]);
+    return element('path', { class: 'bar', d });
+  };
+  return [element('path', { ...known, d: pathData([{ kind: 'line', from, to }]) }), bar(from), bar(to)];
 }
 
 /** A fold sign as a line inside the piece, which words keep clear of. */

@@ -1,16 +1,17 @@
-import { cuttingLines } from '../finishing/cut-lines.ts';
-import { type NotchType, notchStrokes } from '../finishing/notches.ts';
-import { PARALLEL } from '../geometry/tolerance.ts';
+import type { NotchType } from '../finishing/notches.ts';
+import { notchStrokes } from '../finishing/notches.ts';
+import type { Edge } from '../geometry/curve.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { turnedPiece, turnToGrain } from './place.ts';
 
 /** The pieces of a garment with their cutting lines and notches, each turned upright on its grain. */
-export function finishedPieces(garment: Garment, notches: NotchType): readonly FinishedPiece[] {
-  const cuts = cuttingLines(garment, PARALLEL);
-  return garment.pieces.map((piece) => {
-    const cut = cuts.get(piece.name)?.curves ?? [];
-    const finished = { piece, cut, notches: notchStrokes(piece, notches) };
-    return turnedPiece(finished, turnToGrain(piece));
+export const finishedPieces = (
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  notches: NotchType,
+): readonly FinishedPiece[] =>
+  garment.pieces.map((piece) => {
+    const cut = cutLines.get(piece.name)?.curves ?? [];
+    return turnedPiece({ piece, cut, notches: notchStrokes(piece, notches) }, turnToGrain(piece));
   });
-}

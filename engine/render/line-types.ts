@@ -28,7 +28,7 @@ export const styleSheet = [
   ),
   '.gather,.key-gather{stroke-linecap:round}',
   '.stitch[data-turn="fold"]{stroke:none}',
-  '.notch,.buttonhole,.drill{stroke-width:0.4}',
+  '.notch,.buttonhole,.bar,.drill{stroke-width:0.4}',
   '.square{stroke-width:0.25}',
   '.arrow{fill:#000;stroke:none}',
   'text{font-family:sans-serif;font-size:3.5px;fill:#000}',

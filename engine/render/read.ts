@@ -1,4 +1,4 @@
-import type { Curve } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/curve.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
@@ -11,7 +11,7 @@ import { readScale } from './read-scale.ts';
 /** A sheet as it stands in the file: a garment measured from its paths, and the cutting line of each piece. */
 export interface Sheet {
   readonly garment: Garment;
-  readonly cuts: ReadonlyMap<string, readonly Curve[]>;
+  readonly cutLines: ReadonlyMap<string, Edge>;
 }
 
 /**
@@ -34,8 +34,8 @@ export function readSheet(svg: string): Result<Sheet> {
   drawn.refuseUnknown();
   if (drawn.issues.length > 0) return { ok: false, issues: drawn.issues };
   const pieces = read.map(({ piece }) => piece);
-  const cuts = new Map(read.map(({ piece, cut }) => [piece.name, cut]));
-  return { ok: true, value: { garment: garmentOf(metadata.value, pieces), cuts }, issues: [] };
+  const cutLines = new Map(read.map(({ piece, cut }) => [piece.name, { name: 'cutting line', curves: cut }]));
+  return { ok: true, value: { garment: garmentOf(metadata.value, pieces), cutLines }, issues: [] };
 }
 
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({

@@ -1,3 +1,4 @@
+import type { Edge } from '../geometry/curve.ts';
 import { point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { drawing } from './drawing.ts';
@@ -17,9 +18,14 @@ const gap = 20;
 /** Width of the paper when no piece asks for more, mm: a 36 in plotter roll. */
 const rollWidth = 914;
 
-/** All pieces on one paper, side by side and upright on their grain, with test squares and key; SVG, 1:1. */
-export function sheetSvg(garment: Garment, options: PrintOptions = {}): string {
-  const pieces = finishedPieces(garment, options.notches ?? 'slit');
+/** All pieces on one paper, side by side and upright on their grain, with test squares and key; SVG, 1:1.
+ * `cutLines` holds the cutting lines by piece name. */
+export function sheetSvg(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  options: PrintOptions = {},
+): string {
+  const pieces = finishedPieces(garment, cutLines, options.notches ?? 'slit');
   const boxes = pieces.map(boxOf);
   const sizes = [...boxes, testSquaresSize, keySize];
   const { corners, paper: size } = standInRows(sizes, rollWidth, gap);

@@ -1,4 +1,5 @@
 import type { NotchType } from '../finishing/notches.ts';
+import type { Edge } from '../geometry/curve.ts';
 import { point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
@@ -37,10 +38,14 @@ function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOpti
   ]);
 }
 
-/** One SVG file a piece: its name and its text. */
-export const pieceSvgs = (garment: Garment, options: PrintOptions = {}): ReadonlyMap<string, string> =>
+/** One SVG file a piece: its name and its text. `cutLines` holds the cutting lines by piece name. */
+export const pieceSvgs = (
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  options: PrintOptions = {},
+): ReadonlyMap<string, string> =>
   new Map(
-    finishedPieces(garment, options.notches ?? 'slit').map((finished) => [
+    finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) => [
       fileNameOf(finished.piece),
       pieceSvg(garment, finished, options),
     ]),

@@ -1,5 +1,6 @@
 import { type Bounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
+import { cutReady } from '../checks/cut-ready.ts';
 import type { Report } from '../checks/report.ts';
 import { FILE } from '../geometry/tolerance.ts';
 import type { Result } from '../issue.ts';
@@ -18,6 +19,8 @@ const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e
 export function walkSheet(svg: string): Result<Report> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const report = checkGarment(sheet.value.garment, fileBounds);
-  return { ok: true, value: report, issues: report.issues };
+  const { garment, cutLines } = sheet.value;
+  const walked = checkGarment(garment, fileBounds);
+  const issues = [...walked.issues, ...cutReady(garment, cutLines, fileBounds.cutLine)];
+  return { ok: true, value: { ...walked, issues, ok: issues.length === 0 }, issues };
 }

@@ -5,9 +5,9 @@ import { readSheet } from '../../../engine/render/read.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { pieceSvgs } from '../../../engine/render/svg.ts';
 import { walkSheet } from '../../../engine/render/walk-sheet.ts';
-import { smallGarment } from './small-garment.ts';
+import { smallCutLines, smallGarment } from './small-garment.ts';
 
-const svg = sheetSvg(smallGarment);
+const svg = sheetSvg(smallGarment, smallCutLines);
 
 const codesOf = (text: string): readonly string[] => readSheet(text).issues.map(({ code }) => code);
 
@@ -76,7 +76,8 @@ describe('reading a sheet back', () => {
   });
 
   test('the drawing of one piece is sent back: its neighbours are not there', () => {
-    for (const text of pieceSvgs(smallGarment).values()) expect(codesOf(text)).toEqual(['one-piece-only']);
+    for (const text of pieceSvgs(smallGarment, smallCutLines).values())
+      expect(codesOf(text)).toEqual(['one-piece-only']);
   });
 
   test('all that is wrong is said at once', () => {

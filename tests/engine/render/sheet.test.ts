@@ -5,7 +5,7 @@ import { readMarkup } from '../../../engine/render/read-markup.ts';
 import { readPath } from '../../../engine/render/read-path.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { fileNameOf, pieceSvgs } from '../../../engine/render/svg.ts';
-import { smallGarment } from './small-garment.ts';
+import { smallCutLines, smallGarment } from './small-garment.ts';
 
 const elementsOf = (svg: string) => {
   const read = readMarkup(svg);
@@ -13,7 +13,7 @@ const elementsOf = (svg: string) => {
   return read.value;
 };
 
-const svg = sheetSvg(smallGarment, { date: '2031-05-04' });
+const svg = sheetSvg(smallGarment, smallCutLines, { date: '2031-05-04' });
 const elements = elementsOf(svg);
 const ofClass = (name: string) => elements.filter(({ attributes }) => attributes.class === name);
 
@@ -86,7 +86,7 @@ describe('a sheet', () => {
   });
 
   test('is the same to the byte each time', () => {
-    expect(sheetSvg(smallGarment, { date: '2031-05-04' })).toBe(svg);
+    expect(sheetSvg(smallGarment, smallCutLines, { date: '2031-05-04' })).toBe(svg);
   });
 
   test('holds no markup that came from a name', () => {
@@ -97,7 +97,7 @@ describe('a sheet', () => {
       body: evil,
       pieces: smallGarment.pieces.map((piece) => ({ ...piece, name: `${piece.name} ${evil}` })),
     };
-    const outside = sheetSvg(named, { date: evil })
+    const outside = sheetSvg(named, new Map(), { date: evil })
       .replace(/<!\[CDATA\[[\s\S]*?\]\]>/g, '')
       .replace(/="[^"]*"/g, '');
     expect(outside).not.toContain('<script');
@@ -107,7 +107,7 @@ describe('a sheet', () => {
 
 describe('the drawing of one piece', () => {
   test('holds that piece alone, on paper just large enough', () => {
-    const drawn = elementsOf(pieceSvgs(smallGarment).get('2-side-front.svg') ?? '');
+    const drawn = elementsOf(pieceSvgs(smallGarment, smallCutLines).get('2-side-front.svg') ?? '');
     const pieces = new Set(drawn.flatMap(({ attributes }) => attributes['data-piece'] ?? []));
     expect([...pieces]).toEqual(['side front']);
     expect(drawn.filter(({ attributes }) => attributes.class === 'square')).toHaveLength(2);

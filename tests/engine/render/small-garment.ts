@@ -1,7 +1,9 @@
+import { cuttingLines } from '../../../engine/finishing/cut-lines.ts';
 import type { Cubic, Curve } from '../../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf } from '../../../engine/geometry/edge.ts';
 import { type Point, point } from '../../../engine/geometry/point.ts';
 import { reversed } from '../../../engine/geometry/split.ts';
+import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
 
@@ -109,3 +111,6 @@ export const smallGarment: Garment = {
   steps: [],
   issues: [],
 };
+
+/** Its cutting lines. */
+export const smallCutLines = cuttingLines(smallGarment, PARALLEL);

@@ -1,0 +1,54 @@
+import { type Body, type MeasurementName, measurementNames, type Provenance } from '../engine/body/body.ts';
+import { cupOf } from '../engine/body/cup.ts';
+import type { Issue } from '../engine/issue.ts';
+import { type Column, fixed, table } from './table.ts';
+import { issuesResult } from './walk-result.ts';
+
+const columns: readonly Column[] = [
+  { title: 'measurement' },
+  { title: 'value', right: true },
+  { title: 'unit' },
+  { title: 'likely error', right: true },
+  { title: 'from' },
+];
+
+/** Every measurement with where it came from, and the cup; lengths in cm, angles in degrees. */
+export function bodyTable(body: Body): string {
+  const rows = measurementNames.map((name) => {
+    const { unit, of } = scaleOf(name);
+    const known = body.known[name];
+    const spread = known.from === 'estimated' ? `± ${fixed(of(known.spread), 1)}` : '';
+    return [name, fixed(of(body.size[name]), 1), unit, spread, fromWhat(known)];
+  });
+  const cup = cupOf(body);
+  const cupLine = `cup ${cup.letter} (bust girth less under-bust girth: ${fixed(cup.difference / 10, 1)} cm)`;
+  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}\n${cupLine}\n`;
+}
+
+/** The same as data; lengths in mm, angles in degrees. */
+export function bodyResult(body: Body, issues: readonly Issue[]) {
+  const measurements = measurementNames.map((name) => {
+    const known = body.known[name];
+    const { of } = name === 'shoulderSlope' ? inDegrees : inMm;
+    const spread = known.from === 'estimated' ? { spread: of(known.spread) } : {};
+    return [name, { value: of(body.size[name]), ...known, ...spread }];
+  });
+  const { letter, difference } = cupOf(body);
+  return {
+    ok: true,
+    body: body.name,
+    wearer: body.wearer,
+    measurements: Object.fromEntries(measurements),
+    cup: { letter, difference },
+    issues: issuesResult(issues),
+  };
+}
+
+const inDegrees = { unit: '°', of: (radians: number) => (radians * 180) / Math.PI };
+const inMm = { unit: 'mm', of: (mm: number) => mm };
+const inCm = { unit: 'cm', of: (mm: number) => mm / 10 };
+
+const scaleOf = (name: MeasurementName) => (name === 'shoulderSlope' ? inDegrees : inCm);
+
+const fromWhat = (known: Provenance): string =>
+  known.from === 'measured' ? 'measured' : `${known.from}: ${known.basis}`;

@@ -1,0 +1,59 @@
+import { execFile, spawn } from 'node:child_process';
+import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { measurements } from './session.ts';
+
+const program = new URL('../../cli/bodkin.js', import.meta.url).pathname;
+const runFile = promisify(execFile);
+
+let folder = '';
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+});
+
+afterAll(async () => {
+  await rm(folder, { recursive: true });
+});
+
+describe('the program as installed', () => {
+  test('drafts the dress from any folder, in plain text where nobody sees colours', async () => {
+    await writeFile(join(folder, 'body.json'), JSON.stringify(measurements));
+    const words = ['draft', 'dress', '--body', 'body.json', '--out', 'out'];
+    const { stdout, stderr } = await runFile(process.execPath, [program, ...words], { cwd: folder });
+    expect(stdout).toMatch(/^dress for prompter: all true\n/);
+    expect(stdout + stderr).not.toContain('\u001b');
+    expect(await readdir(join(folder, 'out'))).toContain('sheet.svg');
+  });
+
+  test('walks many bodies on two threads as on one', async () => {
+    const rows = Array.from({ length: 50 }, (_, i) =>
+      JSON.stringify({ ...measurements, id: i, bustGirth: 86 + i / 4 }),
+    );
+    const file = join(folder, 'many.ndjson');
+    await writeFile(file, ['broken', ...rows].join('\n'));
+    const walk = async (workers: string): Promise<string> => {
+      const words = ['walk', 'bodice', '--bodies', file, '--workers', workers];
+      const ran = await runFile(process.execPath, [program, ...words]).catch((error) => error);
+      expect(ran.code).toBe(2);
+      return ran.stdout.replace(/"milliseconds":[\d.]+/g, '');
+    };
+    const [one, two] = [await walk('1'), await walk('2')];
+    expect(one.split('\n')).toHaveLength(52);
+    expect(two).toBe(one);
+  });
+
+  test('ends quietly when its reader has seen enough', async () => {
+    const child = spawn(process.execPath, [program, 'list']);
+    child.stdout.destroy();
+    let said = '';
+    child.stderr.on('data', (part) => {
+      said += part;
+    });
+    expect(await new Promise((resolve) => child.on('close', resolve))).toBe(0);
+    expect(said).toBe('');
+  });
+});
