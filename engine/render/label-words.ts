@@ -34,9 +34,15 @@ function allowanceWords({ edges }: Piece): string {
   return words.length > 0 ? `${words.join(', ')} included` : 'no allowance';
 }
 
-/** The girths that a level line or an edge of this piece is part of. */
+/** The girths that this piece is part of and that no words on one of its level lines tell. */
 const levelsOf = (garment: Garment, piece: Piece): readonly Girth[] =>
-  garment.girths.filter((girth) => girth.parts.some((part) => part.piece === piece.name));
+  garment.girths.filter((girth) =>
+    girth.parts.some((part) => {
+      if (part.piece !== piece.name) return false;
+      const line = part.kind === 'line' && piece.lines.find(({ name }) => name === part.line);
+      return !line || line.text === undefined;
+    }),
+  );
 
 const girthWords = ({ level, body, ease }: Girth): string => `${level} finished ${figure(body + ease)} mm`;
 

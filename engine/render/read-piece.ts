@@ -1,10 +1,11 @@
 import type { Curve } from '../geometry/curve.ts';
+import { lengthUpTo } from '../geometry/edge.ts';
+import { nearestOnEdge } from '../geometry/nearest.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
 import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { insideClass } from './drawing.ts';
 import { type Drawn, notchName } from './drawn.ts';
-import { footOn } from './foot.ts';
 import type { PieceMetadata } from './metadata.ts';
 
 /** A piece with its cutting line, both as drawn. Whatever is not drawn becomes an issue of the drawing. */
@@ -43,8 +44,11 @@ function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, draw
   const edge = edges.find(({ name }) => name === said.edge);
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return said;
   const places = strokes.map((curves) => {
-    const feet = curves.flatMap(({ from, to }) => [footOn(edge, from), footOn(edge, to)]);
-    return feet.reduce((farthest, foot) => (foot.off > farthest.off ? foot : farthest)).along;
+    const feet = curves.flatMap(({ from, to }) => [nearestOnEdge(edge, from), nearestOnEdge(edge, to)]);
+    return lengthUpTo(
+      edge,
+      feet.reduce((farthest, foot) => (foot.distance > farthest.distance ? foot : farthest)),
+    );
   });
   return { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length };
 }
