@@ -21,22 +21,33 @@ export interface Parallel {
  * the parallel has two cusps and runs backward between them. Curves are split there, so the fit is G1 elsewhere.
  */
 export function parallelCurve(curve: Curve, distance: number, tolerance: number): Parallel {
+  const pieces = parallelPieces(curve, distance, tolerance);
+  return {
+    curves: pieces.flatMap((piece) => piece.curves),
+    deviation: Math.max(...pieces.map((piece) => piece.deviation)),
+  };
+}
+
+/** A part of a parallel without cusps inside it. */
+export interface ParallelPiece extends Parallel {
+  /** False between two cusps, where the parallel runs against the curve. */
+  readonly runsOn: boolean;
+}
+
+/** The parallel of a curve as `parallelCurve` makes it, in parts from cusp to cusp. */
+export function parallelPieces(curve: Curve, distance: number, tolerance: number): readonly ParallelPiece[] {
   if (curve.kind === 'line') {
     const aside = scaled(outward(unit(vectorBetween(curve.from, curve.to))), distance);
     const line = { kind: 'line', from: moved(curve.from, aside), to: moved(curve.to, aside) } as const;
-    return { curves: [line], deviation: 0 };
+    return [{ curves: [line], deviation: 0, runsOn: true }];
   }
   const stops = [0, ...cusps(curve, distance), 1];
-  const curves: Curve[] = [];
-  let deviation = 0;
-  for (const [i, end] of stops.slice(1).entries()) {
+  return stops.slice(1).map((end, i) => {
     const start = stops[i] ?? 0;
     const runsOn = 1 + distance * curvatureAt(curve, (start + end) / 2) >= 0;
     const fit = fitCurve((t) => parallelSample(curve, t, distance, runsOn), start, end, tolerance);
-    curves.push(...fit.curves);
-    deviation = Math.max(deviation, fit.deviation);
-  }
-  return { curves, deviation };
+    return { ...fit, runsOn };
+  });
 }
 
 function parallelSample(curve: Cubic, t: number, distance: number, runsOn: boolean): Sample {
