@@ -16,10 +16,16 @@ export function bernstein(b: readonly number[], t: number): number {
 /** Derivative at t of a polynomial with these Bernstein coefficients. */
 export function bernsteinSlope(b: readonly number[], t: number): number {
   const n = b.length - 1;
-  return bernstein(
-    b.slice(1).map((value, i) => n * (value - (b[i] ?? 0))),
-    t,
-  );
+  const u = 1 - t;
+  let weight = n;
+  let power = 1;
+  let sum = 0;
+  for (let i = 0; i < n; i++) {
+    sum = sum * u + weight * power * ((b[i + 1] ?? 0) - (b[i] ?? 0));
+    power *= t;
+    weight = (weight * (n - 1 - i)) / (i + 1);
+  }
+  return sum;
 }
 
 /**
@@ -29,13 +35,22 @@ export function bernsteinSlope(b: readonly number[], t: number): number {
 export function bernsteinProduct(a: readonly number[], b: readonly number[]): number[] {
   const m = a.length - 1;
   const n = b.length - 1;
-  const product = new Array<number>(m + n + 1).fill(0);
-  for (const [i, x] of a.entries()) {
-    for (const [j, y] of b.entries()) {
-      product[i + j] = (product[i + j] ?? 0) + binomial(m, i) * x * binomial(n, j) * y;
+  const product: number[] = [];
+  let below = 1;
+  for (let k = 0; k <= m + n; k++) {
+    const first = Math.max(0, k - n);
+    let sum = 0;
+    let left = binomial(m, first);
+    let right = binomial(n, k - first);
+    for (let i = first; i <= Math.min(m, k); i++) {
+      sum += left * (a[i] ?? 0) * right * (b[k - i] ?? 0);
+      left = (left * (m - i)) / (i + 1);
+      right = (right * (k - i)) / (n - k + i + 1);
     }
+    product.push(sum / below);
+    below = (below * (m + n - k)) / (k + 1);
   }
-  return product.map((value, k) => value / binomial(m + n, k));
+  return product;
 }
 
 function binomial(n: number, k: number): number {

@@ -117,14 +117,14 @@ function firstHandles(
 }
 
 /** First guess of each sample's parameter: its share of the way along the chords. */
-function chordPlaces(samples: readonly Sample[]): Float64Array {
-  const places = new Float64Array(samples.length);
+function chordPlaces(samples: readonly Sample[]): number[] {
+  const places = [0];
   let sum = 0;
   for (let i = 1; i < samples.length; i++) {
     const a = samples[i - 1]?.point;
     const b = samples[i]?.point;
     if (a && b) sum += Math.sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y));
-    places[i] = sum;
+    places.push(sum);
   }
   if (sum > 0) for (let i = 1; i < samples.length; i++) places[i] = (places[i] ?? 0) / sum;
   return places;

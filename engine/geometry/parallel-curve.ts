@@ -50,12 +50,13 @@ export function parallelPieces(curve: Curve, distance: number, tolerance: number
   });
 }
 
+/** A point of the true parallel with the heading of the parallel there. */
 function parallelSample(curve: Cubic, t: number, distance: number, runsOn: boolean): Sample {
-  const heading = headingAt(curve, t);
   const at = pointAt(curve, t);
+  const heading = headingAt(curve, t);
   return {
     point: { x: at.x + distance * heading.y, y: at.y - distance * heading.x },
-    tangent: runsOn ? heading : { x: -heading.x, y: -heading.y },
+    tangent: runsOn ? heading : scaled(heading, -1),
   };
 }
 

@@ -1,6 +1,7 @@
 import { boundingBox } from './bounds.ts';
 import { asOneLine, cornerJoin, type Join } from './corner-join.ts';
 import type { Curve, Edge, Outline } from './curve.ts';
+import { least } from './curve-crossings.ts';
 import { pointAt } from './evaluate.ts';
 import { nearestOnEdge } from './nearest.ts';
 import { outlineCurves, signedArea } from './outline.ts';
@@ -139,8 +140,16 @@ function trimmedLoops(all: readonly Stretch[], outline: Outline, aside: number, 
 
 /** The stretch that reaches farthest left: nothing outward of an outline lies beyond it, so it is never cut away. */
 function leftmost(all: readonly Stretch[]): number {
-  const lefts = all.map(({ curve }) => boundingBox([curve]).left);
-  return lefts.indexOf(Math.min(...lefts));
+  let best = 0;
+  let left = Infinity;
+  for (const [i, { curve }] of all.entries()) {
+    if (least(curve, 'x') >= left) continue;
+    const own = boundingBox([curve]).left;
+    if (own >= left) continue;
+    best = i;
+    left = own;
+  }
+  return best;
 }
 
 /** A loop of stretches as an outline: one edge for each source, from where it first begins. */

@@ -28,7 +28,8 @@ export const between = (a: Point, b: Point, t: number): Point => ({
 });
 
 /** Straight distance from `a` to `b` (mm). */
-export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
+export const distance = (a: Point, b: Point): number =>
+  Math.sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y));
 
 /** `p` turned about `pivot` by `angle` (radians, clockwise as drawn, since y runs down). */
 export function turnedAbout(p: Point, pivot: Point, angle: number): Point {

@@ -10,6 +10,7 @@ import { bernstein, bernsteinSlope } from './bernstein.ts';
  */
 export function rootsBetween01(coefficients: readonly number[]): number[] {
   const found: number[] = [];
+  if (signChanges(coefficients) === 0 && coefficients[0] !== 0 && coefficients.at(-1) !== 0) return found;
   collect(coefficients, 0, 1, found);
   return found;
 }
@@ -50,16 +51,13 @@ function signChanges(b: readonly number[]): number {
   return changes;
 }
 
+/** The coefficients on both halves of the interval (de Casteljau). */
 function halves(b: readonly number[]): readonly [number[], number[]] {
   const left: number[] = [];
-  const right: number[] = [];
-  let row = [...b];
-  while (row.length > 0) {
-    left.push(row[0] ?? 0);
-    right.unshift(row.at(-1) ?? 0);
-    const next: number[] = [];
-    for (let i = 0; i + 1 < row.length; i++) next.push(((row[i] ?? 0) + (row[i + 1] ?? 0)) / 2);
-    row = next;
+  const right = [...b];
+  for (let length = b.length; length > 0; length--) {
+    left.push(right[0] ?? 0);
+    for (let i = 0; i + 1 < length; i++) right[i] = ((right[i] ?? 0) + (right[i + 1] ?? 0)) / 2;
   }
   return [left, right];
 }
@@ -78,7 +76,7 @@ function onlyRoot(b: readonly number[]): number {
     const slope = bernsteinSlope(b, t);
     let next = t - value / slope;
     if (!(next > low && next < high)) next = (low + high) / 2;
-    if (Math.abs(next - t) <= 1e-16 || high - low < 1e-15) return next;
+    if (Math.abs(next - t) <= 1e-15 || high - low < 1e-15) return next;
     t = next;
   }
   return t;

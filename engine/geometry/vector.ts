@@ -15,7 +15,7 @@ export const heading = (angle: number): Vector => ({ x: Math.cos(angle), y: Math
 export const angleOf = (v: Vector): number => Math.atan2(v.y, v.x);
 
 /** Length of `v` (mm). */
-export const magnitude = (v: Vector): number => Math.hypot(v.x, v.y);
+export const magnitude = (v: Vector): number => Math.sqrt(v.x * v.x + v.y * v.y);
 
 /** `v` made `factor` times as long. */
 export const scaled = (v: Vector, factor: number): Vector => ({ x: v.x * factor, y: v.y * factor });
