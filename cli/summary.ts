@@ -6,7 +6,7 @@ import { type Column, fixed, table } from './table.ts';
 
 /** The short table: what was drafted, whether it is true, and what it measures finished. */
 export function summary({ body, garment, report }: Evaluation): string {
-  const cup = cupOf(body);
+  const cup = cupOf(body).letter;
   const rows = [
     ['pieces', `${garment.pieces.length}: ${garment.pieces.map((p) => `${p.number} ${p.name}`).join(', ')}`],
     ['seams walked', String(report.seams.length)],

@@ -1,5 +1,7 @@
 import type { NotchStrokes } from '../finishing/notches.ts';
-import { distance, moved, type Point } from '../geometry/point.ts';
+import type { Rectangle } from '../finishing/rectangle.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { distance, moved, type Point, point } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { heading, outward, scaled } from '../geometry/vector.ts';
 import type { Garment } from '../pattern/garment.ts';
@@ -8,7 +10,8 @@ import { arrowhead, arrowheads } from './arrows.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { type FoldSign, foldSigns } from './fold-sign.ts';
 import { label } from './label.ts';
-import { levelWords } from './level-words.ts';
+import { labelWords } from './label-words.ts';
+import { levelWords, wordsOf } from './level-words.ts';
 import type { LineClass } from './line-types.ts';
 import { element, type Node } from './markup.ts';
 import { numeral, pathData } from './path-data.ts';
@@ -20,8 +23,19 @@ import { numeral, pathData } from './path-data.ts';
 export function drawing(finished: FinishedPiece, garment: Garment, date: string | undefined): Node {
   const { piece, cut, notches } = finished;
   const name = piece.name;
-  const signs = foldSigns(piece.edges);
-  const crowded: Piece = { ...piece, lines: [...piece.lines, ...signs.map(asLine)] };
+  const signs = foldSigns(piece);
+  const signed = withLines(
+    piece,
+    signs.flatMap(({ curves }) => curves),
+  );
+  const levels = piece.lines.filter(({ kind }) => kind === 'level');
+  const placed = levels.map((line) => levelWords(line, signed));
+  const onLevels = placed.flatMap((found) => found ?? []);
+  const unplaced = levels.filter((_, i) => !placed[i]).map(wordsOf);
+  const crowded = withLines(
+    signed,
+    onLevels.flatMap(({ box }) => diagonals(box)),
+  );
   return element('g', { class: 'piece', 'data-piece': name }, [
     element('path', { class: 'cut', 'data-piece': name, d: pathData(cut, true) }),
     ...piece.edges.map((edge, i) => stitch(name, edge, piece.edges.at(i - 1))),
@@ -30,9 +44,25 @@ export function drawing(finished: FinishedPiece, garment: Garment, date: string 
     ...notches.flatMap((marked) => notch(name, marked)),
     ...piece.marks.flatMap((mark) => drawnMark(name, mark)),
     ...signs.flatMap((sign) => foldSign(name, sign)),
-    ...piece.lines.filter((line) => line.kind === 'level').map((line) => levelWords(line, crowded)),
-    label(garment, crowded, date),
+    ...onLevels.map(({ node }) => node),
+    label(crowded, labelWords(garment, piece, unplaced, date)),
   ]);
+}
+
+/** The piece with more lines inside, for words to keep clear of. */
+const withLines = (piece: Piece, curves: readonly Curve[]): Piece => ({
+  ...piece,
+  lines: [...piece.lines, { name: 'taken', kind: 'fold', curves }],
+});
+
+/** Two lines across a box, which nothing can lie in without meeting one of them unless it is far smaller. */
+function diagonals({ middle, width, height }: Rectangle): readonly Curve[] {
+  const corner = (x: number, y: number): Point =>
+    point(middle.x + (x * width) / 2, middle.y + (y * height) / 2);
+  return [
+    { kind: 'line', from: corner(-1, -1), to: corner(1, 1) },
+    { kind: 'line', from: corner(-1, 1), to: corner(1, -1) },
+  ];
 }
 
 /** The edge starts at the very point where the one before it ends, so that rounding cannot open the corner. */
@@ -110,9 +140,6 @@ function drawnMark(piece: string, mark: Mark): readonly Node[] {
   };
   return [element('path', { ...known, d: pathData([{ kind: 'line', from, to }]) }), bar(from), bar(to)];
 }
-
-/** A fold sign as a line inside the piece, which words keep clear of. */
-const asLine = ({ curves }: FoldSign): InsideLine => ({ name: 'fold sign', kind: 'fold', curves });
 
 const foldSign = (piece: string, { curves, tips, towards }: FoldSign): readonly Node[] => [
   element('path', { class: 'fold', 'data-piece': piece, d: pathData(curves) }),

@@ -7,14 +7,23 @@ export interface LabelWords {
   readonly lines: readonly string[];
 }
 
-/** Heading and lines of a piece's label. The date is whatever the caller wants printed. */
-export function labelWords(garment: Garment, piece: Piece, date: string | undefined): LabelWords {
+/**
+ * Heading and lines of a piece's label. `unplaced` are words of its level lines that found no place there. The date is
+ * whatever the caller wants printed.
+ */
+export function labelWords(
+  garment: Garment,
+  piece: Piece,
+  unplaced: readonly string[],
+  date: string | undefined,
+): LabelWords {
   return {
     heading: `${piece.number} ${piece.name}`,
     lines: [
       ...piece.cut.map(cutWords),
       allowanceWords(piece),
       ...levelsOf(garment, piece).map(girthWords),
+      ...unplaced,
       [`${garment.name} for ${garment.body}`, date].filter(Boolean).join(', '),
     ],
   };

@@ -1,7 +1,6 @@
 import { labelPlace } from '../finishing/label.ts';
-import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { labelWords } from './label-words.ts';
+import type { LabelWords } from './label-words.ts';
 import { element, type Node, words } from './markup.ts';
 import { numeral } from './path-data.ts';
 import { textWidth } from './text-size.ts';
@@ -27,8 +26,7 @@ interface Row {
  * The label of a piece, at the roomiest place inside it. A narrow piece gets a smaller setting; one with no room
  * at all gets its heading alone, on the middle of the grainline.
  */
-export function label(garment: Garment, piece: Piece, date: string | undefined): Node {
-  const { heading, lines } = labelWords(garment, piece, date);
+export function label(piece: Piece, { heading, lines }: LabelWords): Node {
   for (const setting of settings) {
     const rows: readonly Row[] = [
       { text: heading, size: headingSize * setting, heading: true },

@@ -1,4 +1,4 @@
-import type { Point } from '../geometry/point.ts';
+import { type Point, point } from '../geometry/point.ts';
 
 /** How much room something takes, mm. */
 export interface Size {
@@ -12,26 +12,37 @@ export interface Shelves {
   readonly paper: Size;
 }
 
+interface Row {
+  readonly top: number;
+  readonly height: number;
+  /** Where the next rectangle may begin. */
+  readonly end: number;
+}
+
 /**
  * Stands rectangles in rows on paper of about `width` (wider if one of them is), each row as high as its highest,
- * `gap` apart and as far from the edge. Higher ones come first, which wastes least (next-fit decreasing height:
- * E. G. Coffman, M. R. Garey, D. S. Johnson, R. E. Tarjan, 1980).
+ * `gap` apart and as far from the edge. Highest first, each into the first row that has room (first-fit decreasing
+ * height: E. G. Coffman, M. R. Garey, D. S. Johnson, R. E. Tarjan, 1980).
  */
 export function standInRows(sizes: readonly Size[], width: number, gap: number): Shelves {
   const roll = Math.max(width, ...sizes.map((size) => size.width + 2 * gap));
-  const highestFirst = sizes.map((size, index) => ({ size, index }));
-  highestFirst.sort((a, b) => b.size.height - a.size.height || a.index - b.index);
+  const highestFirst = sizes
+    .map((size, index) => ({ size, index }))
+    .sort((a, b) => b.size.height - a.size.height || a.index - b.index);
   const corners: Point[] = [];
-  let [x, y, rowHeight, used] = [gap, gap, 0, 0];
+  const rows: Row[] = [];
   for (const { size, index } of highestFirst) {
-    if (x > gap && x + size.width + gap > roll) {
-      y += rowHeight + gap;
-      [x, rowHeight] = [gap, 0];
-    }
-    corners[index] = { x, y };
-    x += size.width + gap;
-    rowHeight = Math.max(rowHeight, size.height);
-    used = Math.max(used, x);
+    const found = rows.findIndex(({ end }) => end + size.width + gap <= roll);
+    const last = rows.at(-1);
+    const below: Row = { top: last ? last.top + last.height + gap : gap, height: size.height, end: gap };
+    const row = rows[found] ?? below;
+    corners[index] = point(row.end, row.top);
+    rows[found < 0 ? rows.length : found] = { ...row, end: row.end + size.width + gap };
   }
-  return { corners, paper: { width: used, height: y + rowHeight + gap } };
+  const last = rows.at(-1);
+  const paper = {
+    width: Math.max(2 * gap, ...rows.map(({ end }) => end)),
+    height: last ? last.top + last.height + gap : 2 * gap,
+  };
+  return { corners, paper };
 }
