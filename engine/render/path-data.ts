@@ -15,16 +15,26 @@ export const numeral = (value: number): string => {
   return text === '-0' ? '0' : text;
 };
 
-/** The `d` attribute of one chain of curves (mm, absolute commands, so that rounding does not add up). */
+/**
+ * The `d` attribute of one chain of curves (mm, absolute commands, so that rounding does not add up). A line too
+ * short to be seen in the digits is left out.
+ */
 export function pathData(curves: readonly Curve[], closed = false): string {
-  const words: string[] = [];
+  const commands: string[] = [];
+  let here = '';
   const at = (p: Point): string => `${numeral(p.x)} ${numeral(p.y)}`;
+  const go = (letter: string, ...points: readonly Point[]): void => {
+    const stops = points.map(at);
+    if (stops.every((stop) => stop === here)) return;
+    commands.push(letter + stops.join(' '));
+    here = stops.at(-1) ?? here;
+  };
   const pen: Pen = {
-    moveTo: (to) => words.push(`M${at(to)}`),
-    lineTo: (to) => words.push(`L${at(to)}`),
-    cubicTo: (handle1, handle2, to) => words.push(`C${at(handle1)} ${at(handle2)} ${at(to)}`),
-    close: () => words.push('Z'),
+    moveTo: (to) => go('M', to),
+    lineTo: (to) => go('L', to),
+    cubicTo: (handle1, handle2, to) => go('C', handle1, handle2, to),
+    close: () => commands.push('Z'),
   };
   trace(pen, curves, closed);
-  return words.join('');
+  return commands.join('');
 }
