@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { stringify } from 'yaml';
 import { writeFiles } from '../../cli/write-files.ts';
-import { bodkin, measurements } from './session.ts';
+import { measurements } from '../engine/bib.ts';
+import { bodkin } from './session.ts';
 
 let folder = '';
 let body = '';

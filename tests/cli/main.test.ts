@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { measurements } from './session.ts';
+import { measurements } from '../engine/bib.ts';
 
 const program = new URL('../../cli/bodkin.js', import.meta.url).pathname;
 const runFile = promisify(execFile);

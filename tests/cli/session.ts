@@ -1,41 +1,6 @@
 import { run } from '../../cli/program.ts';
 import type { ExitCode, Session } from '../../cli/session.ts';
-import type { Draft } from '../../engine/pattern/draft.ts';
-import { smallGarment } from '../engine/render/small-garment.ts';
-
-/** A draft of two pieces whose seam is as wrong as its styling asks for. */
-export const bib: Draft = {
-  name: 'bib',
-  title: 'A bib of two pieces',
-  choices: [
-    { kind: 'number', name: 'misfit', unit: 'mm', default: 0, min: 0, max: 9, help: 'how wrong the seam is' },
-    {
-      kind: 'word',
-      name: 'notchType',
-      default: 'slit',
-      words: ['slit', 'wedge'],
-      help: 'how notches are drawn',
-    },
-    {
-      kind: 'word',
-      name: 'mood',
-      default: 'good',
-      words: ['good', 'bad', 'broken'],
-      help: 'whether it drafts',
-    },
-  ],
-  draw: (body, { misfit, mood }) => {
-    if (mood === 'broken') throw new Error('scissors lost');
-    if (mood === 'bad')
-      return {
-        ok: false,
-        issues: [{ code: 'no-bib', severity: 'error', path: 'princess', message: 'No bib today.' }],
-      };
-    const seams = smallGarment.seams.map((seam) => ({ ...seam, ease: Number(misfit) }));
-    const steps = [{ number: 1, title: 'Fold', text: 'the cloth', source: 'common practice, no source' }];
-    return { ok: true, value: { ...smallGarment, body: body.name, seams, steps }, issues: [] };
-  },
-};
+import { bib } from '../engine/bib.ts';
 
 export interface Ran {
   readonly code: ExitCode;
@@ -62,14 +27,3 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
   const code = await run(words, session);
   return { code, out, err };
 }
-
-/** Measurements that can be used, in cm. */
-export const measurements = {
-  name: 'prompter',
-  units: 'cm',
-  bustGirth: 92,
-  underBustGirth: 78,
-  waistGirth: 74,
-  hipGirth: 98,
-  backNeckPointToWaist: 41,
-};

@@ -2,7 +2,8 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bodkin, measurements } from './session.ts';
+import { measurements } from '../engine/bib.ts';
+import { bodkin } from './session.ts';
 
 let folder = '';
 let body = '';
