@@ -20,9 +20,14 @@ export function bodyTable(body: Body): string {
     const spread = known.from === 'estimated' ? `± ${fixed(of(known.spread), 1)}` : '';
     return [name, fixed(of(body.size[name]), 1), unit, spread, fromWhat(known)];
   });
-  const cup = cupOf(body);
-  const cupLine = `cup ${cup.letter} (bust girth less under-bust girth: ${fixed(cup.difference / 10, 1)} cm)`;
-  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}\n${cupLine}\n`;
+  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}\n${cupLines(body)}`;
+}
+
+function cupLines(body: Body): string {
+  const { letter, difference, band, upperChestDifference } = cupOf(body);
+  const less = (other: string, by: number): string =>
+    `bust girth less ${other} girth: ${fixed(by / 10, 1)} cm\n`;
+  return `cup ${letter}, band ${band}; ${less('under-bust', difference)}${less('upper chest', upperChestDifference)}`;
 }
 
 /** The same as data; lengths in mm, angles in degrees. */
@@ -33,13 +38,12 @@ export function bodyResult(body: Body, issues: readonly Issue[]) {
     const spread = known.from === 'estimated' ? { spread: of(known.spread) } : {};
     return [name, { value: of(body.size[name]), ...known, ...spread }];
   });
-  const { letter, difference } = cupOf(body);
   return {
     ok: true,
     body: body.name,
     wearer: body.wearer,
     measurements: Object.fromEntries(measurements),
-    cup: { letter, difference },
+    cup: cupOf(body),
     issues: issuesResult(issues),
   };
 }
