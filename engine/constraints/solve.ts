@@ -4,6 +4,7 @@ import { RELATION } from '../geometry/tolerance.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import { SCALE } from './compile/equations.ts';
 import { type Compiled, compiled } from './compile/program.ts';
+import { residualsOf } from './compile/residuals.ts';
 import type { CurveSlots, Slots } from './compile/slots.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
@@ -46,19 +47,18 @@ export function solve(sketch: Sketch): Solution {
 /** Solves one part. Where the first attempt sticks, the relations alone are brought to hold before another. */
 function solvePart(model: Model, x: Float64Array): { readonly steps: number; readonly stalled: boolean } {
   const first = solveBySequentialPrograms(model, x);
-  if (first.end === 'held') return { steps: first.steps, stalled: false };
+  if (first.held) return { steps: first.steps, stalled: false };
   const relaxed = makeMissesLeast(model, x);
   if (model.worst > RELATION) return { steps: first.steps + relaxed.steps, stalled: !relaxed.settled };
   const held = Float64Array.from(x);
   const again = solveBySequentialPrograms(model, x);
-  if (again.end === 'stuck') x.set(held);
+  if (!again.held) x.set(held);
   return { steps: first.steps + relaxed.steps + again.steps, stalled: false };
 }
 
 function residualsAt({ relations, slots }: Compiled, sketch: Sketch, x: Float64Array): readonly Residual[] {
   const ofRelations = relations.map((equations): Residual => {
-    const values = new Float64Array(equations.rows);
-    equations.evaluate(x, values, new Float64Array(equations.rows * equations.slots.length));
+    const values = residualsOf(equations, x);
     const misses = equations.goal === 'zero' ? values : values.map((value) => Math.min(0, value));
     const error = misses.reduce((worst, miss) => (Math.abs(miss) > Math.abs(worst) ? miss : worst), 0);
     return { relation: equations.name, unit: equations.unit, error };

@@ -41,15 +41,20 @@ function bodice(draw: SketchBuilder, size: number, off: number): void {
   ];
   const wishes: Wish[] = [];
   for (const { half, x, bust, waist, dart } of halves) {
+    const target = new Map<string, { readonly x: number; readonly y: number }>();
+    const free = (name: string, px: number, py: number): void => {
+      target.set(name, at(x + px, py));
+      draw.point(name, near(x + px, py));
+    };
     draw.fixed(`${half} top`, at(x + 80, 60));
     draw.fixed(`${half} side top`, at(x + 180, 60));
-    draw.point(`${half} apex`, near(x + bust, 190));
-    draw.point(`${half} waist`, near(x + waist, 380), 'both');
-    draw.point(`${half} side apex`, near(x + 180, 190));
-    draw.point(`${half} side waist`, near(x + 190 + dart, 380));
-    draw.point(`${half} underarm`, near(x + 300, 150));
-    draw.point(`${half} notch`, near(x + 250, 120));
-    draw.point(`${half} side seam foot`, near(x + 280, 375));
+    free(`${half} apex`, bust, 190);
+    free(`${half} waist`, waist, 380);
+    free(`${half} side apex`, 180, 190);
+    free(`${half} side waist`, 190 + dart, 380);
+    free(`${half} underarm`, 300, 150);
+    free(`${half} notch`, 250, 120);
+    free(`${half} side seam foot`, 280, 375);
     const centre = draw.smoothLine(`${half} princess`, [`${half} top`, `${half} apex`, `${half} waist`], {
       start: { angle: 1.4 + off },
       end: { angle: 1.7 - off },
@@ -106,28 +111,14 @@ function bodice(draw: SketchBuilder, size: number, off: number): void {
         name: `${half} waist square`,
         from: endOf(seam),
         to: startOf(`${half} waistline`),
-        angle: Math.PI / 2,
+        angle: -Math.PI / 2,
       },
     );
-    for (const point of ['apex', 'waist', 'side apex', 'side waist', 'underarm', 'notch', 'side seam foot']) {
-      const { x: px, y: py } = draw.sketch().points[`${half} ${point}`]?.at ?? { x: 0, y: 0 };
+    for (const [point, place] of target)
       wishes.push(
-        {
-          kind: 'near',
-          name: `${half} ${point} x`,
-          terms: [xOf(`${half} ${point}`)],
-          value: px,
-          weight: 1e-4,
-        },
-        {
-          kind: 'near',
-          name: `${half} ${point} y`,
-          terms: [yOf(`${half} ${point}`)],
-          value: py,
-          weight: 1e-4,
-        },
+        { kind: 'near', name: `${point} x`, terms: [xOf(point)], value: place.x, weight: 1e-4 },
+        { kind: 'near', name: `${point} y`, terms: [yOf(point)], value: place.y, weight: 1e-4 },
       );
-    }
     for (const curve of [...centre, ...side, ...armhole, seam])
       wishes.push(
         { kind: 'low bending', name: `${curve} bends little`, curve, weight: 0.1 },

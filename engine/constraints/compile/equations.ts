@@ -2,8 +2,8 @@
 export type Unit = 'mm' | 'rad' | '1/mm';
 
 /**
- * A relation or wish made ready for computing: some residuals, each a function of a few slots of the vector of
- * values, with their exact derivatives.
+ * A relation or wish made ready for computing: some residuals, each the sum of what its elements give, with exact
+ * derivatives.
  */
 export interface Equations {
   /** The relation or wish this came from. */
@@ -13,12 +13,19 @@ export interface Equations {
   readonly unit: Unit;
   /** The factor that makes a residual comparable with millimetres. */
   readonly scale: number;
-  /** Slots the residuals depend on. The same slot may come twice; its derivatives then add. */
-  readonly slots: readonly number[];
   readonly rows: number;
+  readonly elements: readonly Element[];
+}
+
+/** A function of a few slots of the vector of values: a part of some residuals that depends on no other slot. */
+export interface Element {
+  /** Slots the element depends on. The same slot may come twice; its derivatives then add. */
+  readonly slots: readonly number[];
+  /** Whether the derivatives are the same everywhere. */
+  readonly linear: boolean;
   /**
-   * Writes the residuals at `x` into `values`, and their derivatives into `jacobian`, row by row: the derivative of
-   * residual r by slots[k] stands at r * slots.length + k. Both are overwritten.
+   * Writes the values at `x` into `values`, and their derivatives into `jacobian`, row by row: the derivative of
+   * value r by slots[k] stands at r * slots.length + k. Both are overwritten.
    */
   readonly evaluate: (x: Float64Array, values: Float64Array, jacobian: Float64Array) => void;
 }

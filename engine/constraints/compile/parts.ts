@@ -1,4 +1,4 @@
-import { ARM, type Equations, type Unit } from './equations.ts';
+import { ARM, type Element, type Equations, type Unit } from './equations.ts';
 import type { Slots } from './slots.ts';
 
 /** Unknowns that hang together through relations and wishes, and nothing else does: solved on their own. */
@@ -12,9 +12,15 @@ export interface Part {
   readonly wishes: readonly Placed[];
 }
 
-/** Equations with the columns of their slots among a part's unknowns: -1 where a slot is not free. */
+/** Equations placed among a part's unknowns. */
 export interface Placed {
   readonly equations: Equations;
+  readonly elements: readonly PlacedElement[];
+}
+
+/** An element with the columns of its slots: -1 where a slot is not free. */
+export interface PlacedElement {
+  readonly element: Element;
   readonly columns: readonly number[];
 }
 
@@ -45,13 +51,19 @@ export function partsOf(
     part.push(slot);
   }
   const home = (equations: Equations): number => {
-    const free = equations.slots.find((slot) => slots.free[slot] === 1);
+    const free = slotsOf(equations).find((slot) => slots.free[slot] === 1);
     return free === undefined ? -1 : (root[free] as number);
   };
   const placedIn = (all: readonly Equations[], own: number): readonly Placed[] =>
     all
       .filter((equations) => home(equations) === own)
-      .map((equations) => ({ equations, columns: equations.slots.map((slot) => columnOf[slot] as number) }));
+      .map((equations) => ({
+        equations,
+        elements: equations.elements.map((element) => ({
+          element,
+          columns: element.slots.map((slot) => columnOf[slot] as number),
+        })),
+      }));
   return Array.from(members, ([own, part]) => ({
     slots: part,
     arms: part.map((slot) => (slots.angle[slot] === 1 ? ARM : 1)),
@@ -83,7 +95,7 @@ function joined(slots: Slots, all: readonly Equations[]): Int32Array {
   };
   for (const equations of all) {
     let first = -1;
-    for (const slot of equations.slots) {
+    for (const slot of slotsOf(equations)) {
       if (slots.free[slot] !== 1) continue;
       const other = find(slot);
       if (first === -1) first = other;
@@ -95,3 +107,6 @@ function joined(slots: Slots, all: readonly Equations[]): Int32Array {
   }
   return parent.map((_, slot) => find(slot));
 }
+
+/** Every slot that some equations depend on. */
+export const slotsOf = ({ elements }: Equations): readonly number[] => elements.flatMap(({ slots }) => slots);

@@ -25,11 +25,13 @@ export class Model {
   readonly equal: LinearRows;
   /** Relations and bounds that must not be negative, the same way. */
   readonly atLeast: LinearRows;
+  /** The relations behind the rows of `equal`, and those behind the first rows of `atLeast`; bounds follow. */
+  readonly zero: readonly Placed[];
+  readonly notNegative: readonly Placed[];
+  /** Room for the values and derivatives of any one element. */
+  readonly values: Float64Array;
+  readonly jacobian: Float64Array;
   readonly #guess: Float64Array;
-  readonly #zero: readonly Placed[];
-  readonly #notNegative: readonly Placed[];
-  readonly #values: Float64Array;
-  readonly #jacobian: Float64Array;
 
   constructor(part: Part, guess: Float64Array) {
     const n = part.slots.length;
@@ -38,13 +40,19 @@ export class Model {
     this.gradient = new Float64Array(n);
     this.hessian = new Float64Array(n * n);
     this.#guess = guess;
-    this.#zero = part.relations.filter(({ equations }) => equations.goal === 'zero');
-    this.#notNegative = part.relations.filter(({ equations }) => equations.goal === 'not negative');
-    this.equal = emptyRows(rowsOf(this.#zero), n);
-    this.atLeast = emptyRows(rowsOf(this.#notNegative) + part.bounds.length, n);
-    const all = [...part.relations, ...part.wishes].map(({ equations }) => equations);
-    this.#values = new Float64Array(Math.max(0, ...all.map(({ rows }) => rows)));
-    this.#jacobian = new Float64Array(Math.max(0, ...all.map(({ rows, slots }) => rows * slots.length)));
+    this.zero = part.relations.filter(({ equations }) => equations.goal === 'zero');
+    this.notNegative = part.relations.filter(({ equations }) => equations.goal === 'not negative');
+    this.equal = emptyRows(rowsOf(this.zero), n);
+    this.atLeast = emptyRows(rowsOf(this.notNegative) + part.bounds.length, n);
+    let rows = 0;
+    let derivatives = 0;
+    for (const { equations } of [...part.relations, ...part.wishes]) {
+      rows = Math.max(rows, equations.rows);
+      for (const { slots } of equations.elements)
+        derivatives = Math.max(derivatives, equations.rows * slots.length);
+    }
+    this.values = new Float64Array(rows);
+    this.jacobian = new Float64Array(derivatives);
   }
 
   /** Sum of what the relations and bounds miss, in millimetres at arm's length. */
@@ -67,31 +75,35 @@ export class Model {
 
   /** Evaluates everything at the values `x` of all slots. */
   evaluate(x: Float64Array): void {
-    this.#evaluateRows(x, this.#zero, this.equal);
-    const next = this.#evaluateRows(x, this.#notNegative, this.atLeast);
+    this.#evaluateRows(x, this.zero, this.equal);
+    const next = this.#evaluateRows(x, this.notNegative, this.atLeast);
     this.#evaluateBounds(x, next);
     this.#evaluateWishes(x);
   }
 
   #evaluateRows(x: Float64Array, relations: readonly Placed[], into: LinearRows): number {
     const { n } = this;
-    const values = this.#values;
-    const jacobian = this.#jacobian;
+    const values = this.values;
+    const jacobian = this.jacobian;
     into.rows.fill(0);
+    into.values.fill(0);
     let row = 0;
-    for (const { equations, columns } of relations) {
-      equations.evaluate(x, values, jacobian);
+    for (const { equations, elements } of relations) {
       const { scale, rows } = equations;
-      const width = columns.length;
-      for (let r = 0; r < rows; r++, row++) {
-        into.values[row] = -scale * (values[r] as number);
-        for (let k = 0; k < width; k++) {
-          const column = columns[k] as number;
-          if (column < 0) continue;
-          const at = row * n + column;
-          into.rows[at] = (into.rows[at] as number) + scale * (jacobian[r * width + k] as number);
+      for (const { element, columns } of elements) {
+        element.evaluate(x, values, jacobian);
+        const width = columns.length;
+        for (let r = 0; r < rows; r++) {
+          into.values[row + r] = (into.values[row + r] as number) - scale * (values[r] as number);
+          for (let k = 0; k < width; k++) {
+            const column = columns[k] as number;
+            if (column < 0) continue;
+            const at = (row + r) * n + column;
+            into.rows[at] = (into.rows[at] as number) + scale * (jacobian[r * width + k] as number);
+          }
         }
       }
+      row += rows;
     }
     return row;
   }
@@ -109,8 +121,8 @@ export class Model {
 
   #evaluateWishes(x: Float64Array): void {
     const { n, part, gradient, hessian } = this;
-    const values = this.#values;
-    const jacobian = this.#jacobian;
+    const values = this.values;
+    const jacobian = this.jacobian;
     hessian.fill(0);
     let sum = 0;
     for (let j = 0; j < n; j++) {
@@ -122,22 +134,24 @@ export class Model {
       gradient[j] = weight * off;
       hessian[j * n + j] = weight;
     }
-    for (const { equations, columns } of part.wishes) {
-      equations.evaluate(x, values, jacobian);
-      const width = columns.length;
-      for (let r = 0; r < equations.rows; r++) {
-        const value = values[r] as number;
-        sum += value * value;
-        for (let k = 0; k < width; k++) {
-          const column = columns[k] as number;
-          if (column < 0) continue;
-          const slope = jacobian[r * width + k] as number;
-          gradient[column] = (gradient[column] as number) + slope * value;
-          for (let other = 0; other < width; other++) {
-            const second = columns[other] as number;
-            if (second < 0 || second > column) continue;
-            const at = column * n + second;
-            hessian[at] = (hessian[at] as number) + slope * (jacobian[r * width + other] as number);
+    for (const { equations, elements } of part.wishes) {
+      for (const { element, columns } of elements) {
+        element.evaluate(x, values, jacobian);
+        const width = columns.length;
+        for (let r = 0; r < equations.rows; r++) {
+          const value = values[r] as number;
+          sum += value * value;
+          for (let k = 0; k < width; k++) {
+            const column = columns[k] as number;
+            if (column < 0) continue;
+            const slope = jacobian[r * width + k] as number;
+            gradient[column] = (gradient[column] as number) + slope * value;
+            for (let other = 0; other < width; other++) {
+              const second = columns[other] as number;
+              if (second < 0 || second > column) continue;
+              const at = column * n + second;
+              hessian[at] = (hessian[at] as number) + slope * (jacobian[r * width + other] as number);
+            }
           }
         }
       }

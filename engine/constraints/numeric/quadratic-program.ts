@@ -70,6 +70,14 @@ export class QuadraticProgram {
     return found;
   }
 
+  /** The greatest multiplier in size. */
+  get greatestForce(): number {
+    let most = 0;
+    for (const force of this.equalityForces) most = Math.max(most, Math.abs(force));
+    for (const force of this.inequalityForces) most = Math.max(most, force);
+    return most;
+  }
+
   /**
    * The least move, in the metric of H, that changes each active row times p by the value given for it (in the
    * order of `active`). Written over `into`.

@@ -12,13 +12,18 @@ export function coincident(relation: RelationOf<'coincident'>, slots: Slots): Eq
     goal: 'zero',
     unit: 'mm',
     scale: 1,
-    slots: [a, a + 1, b, b + 1],
     rows: 2,
-    evaluate: (x, values, jacobian) => {
-      values[0] = (x[b] as number) - (x[a] as number);
-      values[1] = (x[b + 1] as number) - (x[a + 1] as number);
-      jacobian.set(DERIVATIVES);
-    },
+    elements: [
+      {
+        slots: [a, a + 1, b, b + 1],
+        linear: true,
+        evaluate: (x, values, jacobian) => {
+          values[0] = (x[b] as number) - (x[a] as number);
+          values[1] = (x[b + 1] as number) - (x[a + 1] as number);
+          jacobian.set(DERIVATIVES);
+        },
+      },
+    ],
   };
 }
 

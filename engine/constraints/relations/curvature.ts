@@ -1,5 +1,5 @@
 import { bulge } from '../compile/bulge.ts';
-import { type Equations, SCALE } from '../compile/equations.ts';
+import { ARM, type Equations } from '../compile/equations.ts';
 import { type CurveSlots, curveSlots, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
 
@@ -16,15 +16,44 @@ export function curvature(relation: RelationOf<'curvature'>, slots: Slots): Equa
     name,
     goal: 'zero',
     unit: '1/mm',
-    scale: SCALE['1/mm'],
-    slots: [...first.slots, ...second.slots],
+    scale: bulgeScale(first, a.end, second, b.end, slots.guess),
     rows: 1,
-    evaluate: (x, values, jacobian) => {
-      const split = first.slots.length;
-      values[0] =
-        endCurvature(x, first, a.end, sign, jacobian, 0) + endCurvature(x, second, b.end, 1, jacobian, split);
-    },
+    elements: [
+      {
+        slots: [...first.slots, ...second.slots],
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          const split = first.slots.length;
+          values[0] =
+            endCurvature(x, first, a.end, sign, jacobian, 0) +
+            endCurvature(x, second, b.end, 1, jacobian, split);
+        },
+      },
+    ],
   };
+}
+
+/**
+ * A curvature counts as the bulge it stands for: 3/2 times a handle's length squared, from the two first guesses.
+ * A greater factor, such as that of an arm of 100 mm, would let this relation bend every other one's steps.
+ */
+function bulgeScale(
+  first: CurveSlots,
+  firstEnd: 'start' | 'end',
+  second: CurveSlots,
+  secondEnd: 'start' | 'end',
+  guess: Float64Array,
+): number {
+  const lengths = [handleSlot(first, firstEnd), handleSlot(second, secondEnd)]
+    .filter((slot) => slot !== undefined)
+    .map((slot) => Math.abs(guess[slot] as number));
+  const [one = ARM, other = one] = lengths;
+  return Math.max(1.5 * one * other, 1);
+}
+
+function handleSlot(curve: CurveSlots, end: 'start' | 'end'): number | undefined {
+  if (curve.kind === 'line') return undefined;
+  return curve.slots[end === 'start' ? 5 : 7];
 }
 
 function endCurvature(

@@ -69,16 +69,21 @@ function angleSum(
     goal: 'zero',
     unit: 'rad',
     scale: SCALE.rad,
-    slots,
     rows: 1,
-    evaluate: (x, values, jacobian) => {
-      let sum = constant;
-      for (const part of parts) {
-        sum += part.times * part.angle(x, jacobian, part.offset);
-        for (let k = part.offset; k < part.offset + part.count; k++)
-          jacobian[k] = part.times * (jacobian[k] as number);
-      }
-      values[0] = wrapped(sum);
-    },
+    elements: [
+      {
+        slots,
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          let sum = constant;
+          for (const part of parts) {
+            sum += part.times * part.angle(x, jacobian, part.offset);
+            for (let k = part.offset; k < part.offset + part.count; k++)
+              jacobian[k] = part.times * (jacobian[k] as number);
+          }
+          values[0] = wrapped(sum);
+        },
+      },
+    ],
   };
 }

@@ -16,19 +16,24 @@ export function distanceApart(relation: RelationOf<'distance'>, slots: Slots): E
     goal: 'zero',
     unit: 'mm',
     scale: 1,
-    slots: [a, a + 1, b, b + 1],
     rows: 1,
-    evaluate: (x, values, jacobian) => {
-      const dx = (x[b] as number) - (x[a] as number);
-      const dy = (x[b + 1] as number) - (x[a + 1] as number);
-      const apart = Math.sqrt(dx * dx + dy * dy);
-      const ux = apart === 0 ? 1 : dx / apart;
-      const uy = apart === 0 ? 0 : dy / apart;
-      values[0] = apart - mm;
-      jacobian[0] = -ux;
-      jacobian[1] = -uy;
-      jacobian[2] = ux;
-      jacobian[3] = uy;
-    },
+    elements: [
+      {
+        slots: [a, a + 1, b, b + 1],
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          const dx = (x[b] as number) - (x[a] as number);
+          const dy = (x[b + 1] as number) - (x[a + 1] as number);
+          const apart = Math.sqrt(dx * dx + dy * dy);
+          const ux = apart === 0 ? 1 : dx / apart;
+          const uy = apart === 0 ? 0 : dy / apart;
+          values[0] = apart - mm;
+          jacobian[0] = -ux;
+          jacobian[1] = -uy;
+          jacobian[2] = ux;
+          jacobian[3] = uy;
+        },
+      },
+    ],
   };
 }

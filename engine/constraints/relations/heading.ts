@@ -15,10 +15,15 @@ export function headingFrom(relation: RelationOf<'heading'>, slots: Slots): Equa
     goal: 'zero',
     unit: 'rad',
     scale: SCALE.rad,
-    slots: direction.slots,
     rows: 1,
-    evaluate: (x, values, jacobian) => {
-      values[0] = wrapped(direction.angle(x, jacobian, 0) - angle);
-    },
+    elements: [
+      {
+        slots: direction.slots,
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          values[0] = wrapped(direction.angle(x, jacobian, 0) - angle);
+        },
+      },
+    ],
   };
 }

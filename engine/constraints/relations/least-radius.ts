@@ -35,20 +35,25 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
     goal: 'not negative',
     unit: '1/mm',
     scale: radius * radius,
-    slots: curve.slots,
     rows: PIECES,
-    evaluate: (x, values, jacobian) => {
-      place(x, curve, p);
-      for (let piece = 0; piece < PIECES; piece++) {
-        const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES);
-        jetAt(p, t, jet);
-        const bent = curvatureOf(jet);
-        curvatureBy(jet, bent, -Math.sign(bent), byJet);
-        spread(byJet, t, by);
-        pullBack(x, curve, p, by, jacobian, 8 * piece);
-        values[piece] = 1 / radius - Math.abs(bent);
-      }
-    },
+    elements: [
+      {
+        slots: curve.slots,
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          place(x, curve, p);
+          for (let piece = 0; piece < PIECES; piece++) {
+            const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES);
+            jetAt(p, t, jet);
+            const bent = curvatureOf(jet);
+            curvatureBy(jet, bent, -Math.sign(bent), byJet);
+            spread(byJet, t, by);
+            pullBack(x, curve, p, by, jacobian, 8 * piece);
+            values[piece] = 1 / radius - Math.abs(bent);
+          }
+        },
+      },
+    ],
   };
 }
 

@@ -1,15 +1,8 @@
 import { arcLengthGradient } from '../../geometry/arc-length-gradient.ts';
 import { ARC_LENGTH } from '../../geometry/tolerance.ts';
 import { type ControlPoints, noControlPoints, place, pullBack } from '../compile/control-points.ts';
-import type { Equations } from '../compile/equations.ts';
-import {
-  type CubicSlots,
-  type CurveSlots,
-  curveSlots,
-  finite,
-  type LineSlots,
-  type Slots,
-} from '../compile/slots.ts';
+import type { Element, Equations } from '../compile/equations.ts';
+import { type CubicSlots, curveSlots, finite, type LineSlots, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
 
 /** Lengths are taken ten times as exactly as a relation between them must hold. */
@@ -22,60 +15,63 @@ export function edgeLengths(relation: RelationOf<'length'>, slots: Slots): Equat
   const parts = terms.flatMap((term) =>
     term.curves.map((curve) => ({ curve: curveSlots(slots, curve, name), times: finite(term.times, name) })),
   );
-  const measured = parts.map(({ curve, times }) => ({
-    measure: measureOf(curve, parts.length),
-    times,
-    count: curve.slots.length,
-  }));
   return {
     name,
     goal: 'zero',
     unit: 'mm',
     scale: 1,
-    slots: parts.flatMap(({ curve }) => curve.slots),
     rows: 1,
-    evaluate: (x, values, jacobian) => {
-      let sum = -mm;
-      let offset = 0;
-      for (const { measure, times, count } of measured) {
-        sum += times * measure(x, jacobian, offset);
-        for (let k = offset; k < offset + count; k++) jacobian[k] = times * (jacobian[k] as number);
-        offset += count;
-      }
-      values[0] = sum;
+    elements: [
+      constant(-mm),
+      ...parts.map(({ curve, times }) =>
+        curve.kind === 'line' ? lineLength(curve, times) : cubicLength(curve, times, ACCURACY / parts.length),
+      ),
+    ],
+  };
+}
+
+function constant(value: number): Element {
+  return {
+    slots: [],
+    linear: true,
+    evaluate: (_, values) => {
+      values[0] = value;
     },
   };
 }
 
-/** A curve's length at `x`; its derivatives by the curve's slots are written from `offset` on. */
-type Measure = (x: Float64Array, jacobian: Float64Array, offset: number) => number;
-
-const measureOf = (curve: CurveSlots, parts: number): Measure =>
-  curve.kind === 'line' ? lineMeasure(curve) : cubicMeasure(curve, ACCURACY / parts);
-
-function lineMeasure({ slots: [fx, fy, tx, ty] }: LineSlots): Measure {
-  return (x, jacobian, offset) => {
-    const dx = (x[tx] as number) - (x[fx] as number);
-    const dy = (x[ty] as number) - (x[fy] as number);
-    const length = Math.sqrt(dx * dx + dy * dy);
-    const ux = length === 0 ? 1 : dx / length;
-    const uy = length === 0 ? 0 : dy / length;
-    jacobian[offset] = -ux;
-    jacobian[offset + 1] = -uy;
-    jacobian[offset + 2] = ux;
-    jacobian[offset + 3] = uy;
-    return length;
+function lineLength({ slots }: LineSlots, times: number): Element {
+  const [fx, fy, tx, ty] = slots;
+  return {
+    slots,
+    linear: false,
+    evaluate: (x, values, jacobian) => {
+      const dx = (x[tx] as number) - (x[fx] as number);
+      const dy = (x[ty] as number) - (x[fy] as number);
+      const length = Math.sqrt(dx * dx + dy * dy);
+      const ux = length === 0 ? times : (times * dx) / length;
+      const uy = length === 0 ? 0 : (times * dy) / length;
+      values[0] = times * length;
+      jacobian[0] = -ux;
+      jacobian[1] = -uy;
+      jacobian[2] = ux;
+      jacobian[3] = uy;
+    },
   };
 }
 
-function cubicMeasure(curve: CubicSlots, accuracy: number): Measure {
+function cubicLength(curve: CubicSlots, times: number, accuracy: number): Element {
   const p = noControlPoints();
   const by = noControlPoints();
-  return (x, jacobian, offset) => {
-    place(x, curve, p);
-    const length = lengthAndDerivatives(p, by, accuracy);
-    pullBack(x, curve, p, by, jacobian, offset);
-    return length;
+  return {
+    slots: curve.slots,
+    linear: false,
+    evaluate: (x, values, jacobian) => {
+      place(x, curve, p);
+      values[0] = times * lengthAndDerivatives(p, by, accuracy);
+      pullBack(x, curve, p, by, jacobian, 0);
+      for (let k = 0; k < 8; k++) jacobian[k] = times * (jacobian[k] as number);
+    },
   };
 }
 

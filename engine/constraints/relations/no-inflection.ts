@@ -25,33 +25,38 @@ export function noInflection(relation: RelationOf<'no inflection'>, slots: Slots
     goal: 'not negative',
     unit: 'mm',
     scale: 1,
-    slots: curve.slots,
     rows: 3,
-    evaluate: (x, values, jacobian) => {
-      const atStart = turns * bulge(x, curve, 'start', jacobian, 0);
-      const atEnd = turns * bulge(x, curve, 'end', jacobian, 8);
-      for (let k = 0; k < 16; k++) jacobian[k] = turns * (jacobian[k] as number);
-      values[0] = atStart;
-      values[1] = atEnd;
-      const turned = (x[endAngle] as number) - (x[startAngle] as number);
-      const s = turns * Math.sin(turned);
-      if (s >= 0) {
-        values[2] = chord;
-        jacobian.fill(0, 16);
-        return;
-      }
-      const start = x[startLength] as number;
-      const end = x[endLength] as number;
-      values[2] = (4 * atStart * atEnd - start * end * s * s) / chord;
-      for (let k = 0; k < 8; k++)
-        jacobian[16 + k] =
-          (4 * (atStart * (jacobian[8 + k] as number) + atEnd * (jacobian[k] as number))) / chord;
-      const byAngle = (2 * start * end * s * turns * Math.cos(turned)) / chord;
-      jacobian[20] = (jacobian[20] as number) + byAngle;
-      jacobian[21] = (jacobian[21] as number) - (end * s * s) / chord;
-      jacobian[22] = (jacobian[22] as number) - byAngle;
-      jacobian[23] = (jacobian[23] as number) - (start * s * s) / chord;
-    },
+    elements: [
+      {
+        slots: curve.slots,
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          const atStart = turns * bulge(x, curve, 'start', jacobian, 0);
+          const atEnd = turns * bulge(x, curve, 'end', jacobian, 8);
+          for (let k = 0; k < 16; k++) jacobian[k] = turns * (jacobian[k] as number);
+          values[0] = atStart;
+          values[1] = atEnd;
+          const turned = (x[endAngle] as number) - (x[startAngle] as number);
+          const s = turns * Math.sin(turned);
+          if (s >= 0) {
+            values[2] = chord;
+            jacobian.fill(0, 16);
+            return;
+          }
+          const start = x[startLength] as number;
+          const end = x[endLength] as number;
+          values[2] = (4 * atStart * atEnd - start * end * s * s) / chord;
+          for (let k = 0; k < 8; k++)
+            jacobian[16 + k] =
+              (4 * (atStart * (jacobian[8 + k] as number) + atEnd * (jacobian[k] as number))) / chord;
+          const byAngle = (2 * start * end * s * turns * Math.cos(turned)) / chord;
+          jacobian[20] = (jacobian[20] as number) + byAngle;
+          jacobian[21] = (jacobian[21] as number) - (end * s * s) / chord;
+          jacobian[22] = (jacobian[22] as number) - byAngle;
+          jacobian[23] = (jacobian[23] as number) - (start * s * s) / chord;
+        },
+      },
+    ],
   };
 }
 

@@ -14,13 +14,19 @@ export function weightedSum(relation: RelationOf<'sum'>, slots: Slots): Equation
     goal: 'zero',
     unit,
     scale: SCALE[unit],
-    slots: used,
     rows: 1,
-    evaluate: (x, values, jacobian) => {
-      let sum = -value;
-      for (let k = 0; k < used.length; k++) sum += (times[k] as number) * (x[used[k] as number] as number);
-      values[0] = sum;
-      jacobian.set(times);
-    },
+    elements: [
+      {
+        slots: used,
+        linear: true,
+        evaluate: (x, values, jacobian) => {
+          let sum = -value;
+          for (let k = 0; k < used.length; k++)
+            sum += (times[k] as number) * (x[used[k] as number] as number);
+          values[0] = sum;
+          jacobian.set(times);
+        },
+      },
+    ],
   };
 }

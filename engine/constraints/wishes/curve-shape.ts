@@ -88,29 +88,34 @@ function integral(
     goal: 'least',
     unit: 'mm',
     scale: 1,
-    slots: curve.slots,
     rows: NODES,
-    evaluate: (x, values, jacobian) => {
-      place(x, curve, p);
-      const dx = p.x3 - p.x0;
-      const dy = p.y3 - p.y0;
-      const square = dx * dx + dy * dy;
-      const chord = square ** (power / 2);
-      for (let i = 0; i < NODES; i++) {
-        const t = PLACES[i] as number;
-        const factor = (factors[i] as number) * chord;
-        jetAt(p, t, jet);
-        const value = factor * integrand(jet, byJet);
-        spread(byJet, t, by);
-        pullBack(x, curve, p, by, jacobian, 8 * i);
-        for (let k = 8 * i; k < 8 * i + 8; k++) jacobian[k] = factor * (jacobian[k] as number);
-        const byChord = (power * value) / square;
-        jacobian[8 * i] = (jacobian[8 * i] as number) - byChord * dx;
-        jacobian[8 * i + 1] = (jacobian[8 * i + 1] as number) - byChord * dy;
-        jacobian[8 * i + 2] = (jacobian[8 * i + 2] as number) + byChord * dx;
-        jacobian[8 * i + 3] = (jacobian[8 * i + 3] as number) + byChord * dy;
-        values[i] = value;
-      }
-    },
+    elements: [
+      {
+        slots: curve.slots,
+        linear: false,
+        evaluate: (x, values, jacobian) => {
+          place(x, curve, p);
+          const dx = p.x3 - p.x0;
+          const dy = p.y3 - p.y0;
+          const square = dx * dx + dy * dy;
+          const chord = square ** (power / 2);
+          for (let i = 0; i < NODES; i++) {
+            const t = PLACES[i] as number;
+            const factor = (factors[i] as number) * chord;
+            jetAt(p, t, jet);
+            const value = factor * integrand(jet, byJet);
+            spread(byJet, t, by);
+            pullBack(x, curve, p, by, jacobian, 8 * i);
+            for (let k = 8 * i; k < 8 * i + 8; k++) jacobian[k] = factor * (jacobian[k] as number);
+            const byChord = (power * value) / square;
+            jacobian[8 * i] = (jacobian[8 * i] as number) - byChord * dx;
+            jacobian[8 * i + 1] = (jacobian[8 * i + 1] as number) - byChord * dy;
+            jacobian[8 * i + 2] = (jacobian[8 * i + 2] as number) + byChord * dx;
+            jacobian[8 * i + 3] = (jacobian[8 * i + 3] as number) + byChord * dy;
+            values[i] = value;
+          }
+        },
+      },
+    ],
   };
 }

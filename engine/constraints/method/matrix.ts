@@ -1,0 +1,70 @@
+import { factor } from '../numeric/cholesky.ts';
+import type { QuadraticProgram } from '../numeric/quadratic-program.ts';
+import { addCurvature } from './curvature.ts';
+import type { Model } from './model.ts';
+
+/** Shares of the mean stiffness tried as the weight of the relations' own squares. */
+const WEIGHTS = [0, 0.01, 1];
+
+/**
+ * The matrix of a quadratic program, factored. At best it is the Hessian of the Lagrangian, by which the steps
+ * converge quadratically; where that is not positive definite as it stands, the squares of the linearised equalities
+ * are added, which changes nothing on them (Nocedal & Wright 2006, section 16.5 and 17.3); and where that does not help
+ * either, far from the answer, it is the Gauss-Newton matrix, which always is.
+ */
+export class ProgramMatrix {
+  readonly lower: Float64Array;
+  readonly #curvature: Float64Array;
+
+  constructor(n: number) {
+    this.lower = new Float64Array(n * n);
+    this.#curvature = new Float64Array(n * n);
+  }
+
+  /** Factors the matrix at `x`, given the forces of the last program. False only for numbers that overflow. */
+  prepare(
+    model: Model,
+    x: Float64Array,
+    { equalityForces, inequalityForces }: QuadraticProgram,
+    damping: number,
+  ): boolean {
+    const { n, hessian } = model;
+    const { lower } = this;
+    const curvature = this.#curvature.fill(0);
+    addCurvature(model, x, equalityForces, inequalityForces, curvature);
+    const stiffness = meanStiffness(model);
+    for (const weight of WEIGHTS) {
+      for (let k = 0; k < n * n; k++) lower[k] = (hessian[k] as number) + (curvature[k] as number);
+      addDamping(model, damping, lower);
+      if (weight > 0) addSquares(model, weight * stiffness, lower);
+      if (factor(lower, n)) return true;
+    }
+    lower.set(hessian);
+    addDamping(model, damping, lower);
+    return factor(lower, n);
+  }
+}
+
+/** Mean diagonal of the Gauss-Newton matrix at arm's length. */
+function meanStiffness({ n, part, hessian }: Model): number {
+  let sum = 0;
+  for (let k = 0; k < n; k++) sum += (hessian[k * n + k] as number) / (part.arms[k] as number) ** 2;
+  return sum / n;
+}
+
+function addDamping({ n, part }: Model, damping: number, lower: Float64Array): void {
+  for (let k = 0; k < n; k++)
+    lower[k * n + k] = (lower[k * n + k] as number) + damping * (part.arms[k] as number) ** 2;
+}
+
+function addSquares({ n, equal }: Model, weight: number, lower: Float64Array): void {
+  const { rows, count } = equal;
+  for (let row = 0; row < count; row++) {
+    for (let i = 0; i < n; i++) {
+      const slope = weight * (rows[row * n + i] as number);
+      if (slope === 0) continue;
+      for (let j = 0; j <= i; j++)
+        lower[i * n + j] = (lower[i * n + j] as number) + slope * (rows[row * n + j] as number);
+    }
+  }
+}
