@@ -10,7 +10,7 @@ export type PathReading =
 const arity: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, C: 6, S: 4, Q: 4, T: 2, Z: 0 };
 
 /** More curves than any pattern line has; a file that holds more is damaged. */
-const mostNumbers = 100_000;
+const mostNumbers = 6_000;
 
 const token = /([A-Za-z])|([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)|([\s,]+)|([\s\S])/g;
 
