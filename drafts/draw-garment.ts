@@ -5,10 +5,10 @@ import { solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
 import { type ConstructionLog, constructionLog } from '../engine/pattern/construction-log.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import { conflictIssues } from './conflict.ts';
+import { conflictIssue } from './conflict.ts';
 
 /** What one part of a garment adds to it. */
-export type Parts = Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions'>;
+export type Parts = Required<Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'figures'>>;
 
 /**
  * A part of a garment on paper: it has asked the sketch for its lines, and waits to cut its pieces from the
@@ -18,19 +18,30 @@ export type Cut = (solution: Solution) => Parts;
 
 /**
  * Draws a garment: plans all its parts in one sketch, solves that as a whole, and cuts the pieces. When no
- * solution holds, answers with the relations that cannot agree for this body.
+ * solution holds, answers with what cannot agree for this body, and which measurements to look at again.
  */
 export function drawGarment(
   name: string,
   body: Body,
-  plan: (sketch: SketchBuilder, log: ConstructionLog) => Cut,
+  plan: (body: Body, sketch: SketchBuilder, log: ConstructionLog) => Cut,
 ): Result<Garment> {
-  const log = constructionLog();
-  const sketch = new SketchBuilder();
-  const cut = plan(sketch, log);
+  const planned = (someBody: Body) => {
+    const log = constructionLog();
+    const sketch = new SketchBuilder();
+    const cut = plan(someBody, sketch, log);
+    return { cut, sketch, log };
+  };
+  const { cut, sketch, log } = planned(body);
+  const refusals = log.refusals();
+  if (refusals.length > 0) return { ok: false, issues: refusals };
   const solution = solve(sketch.sketch());
-  const conflicts = conflictIssues(solution);
-  if (conflicts.length > 0) return { ok: false, issues: conflicts };
+  if (solution.status !== 'solved') {
+    const again = (other: Body): Solution | undefined => {
+      const plannedAgain = planned(other);
+      return plannedAgain.log.refusals().length > 0 ? undefined : solve(plannedAgain.sketch.sketch());
+    };
+    return { ok: false, issues: [conflictIssue(body, solution, again)] };
+  }
   const garment = { name, body: body.name, ...cut(solution), steps: log.steps(), issues: [] };
   return { ok: true, value: garment, issues: [] };
 }
@@ -42,4 +53,5 @@ export const together = (...parts: readonly Parts[]): Parts => ({
   joins: parts.flatMap((part) => part.joins),
   girths: parts.flatMap((part) => part.girths),
   notions: parts.flatMap((part) => part.notions),
+  figures: parts.flatMap((part) => part.figures),
 });

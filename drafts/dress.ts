@@ -15,9 +15,9 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
   choices: dressChoices,
   draw: (body, styling) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment('dress', body, (sketch, log) => {
-        const bodice = planFullBodice(sketch, body, styling, log);
-        const sleeve = planPuffSleeve(sketch, body, styling, bodice.plan, log);
+      drawGarment('dress', body, (drawn, sketch, log) => {
+        const bodice = planFullBodice(sketch, drawn, styling, log);
+        const sleeve = planPuffSleeve(sketch, drawn, styling, bodice.plan, log);
         return (solution) => together(bodice.cut(solution), sleeve(solution));
       }),
     ),

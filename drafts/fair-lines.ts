@@ -1,9 +1,9 @@
 import type { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 
-/** Wishes that a line be fair: bend little, and change its bend little. */
-export function fairLine(sketch: SketchBuilder, curve: string): void {
+/** Wishes that a line be fair: bend little, `straightness` times as much as usual, and change its bend little. */
+export function fairLine(sketch: SketchBuilder, curve: string, straightness = 1): void {
   sketch.wish(
-    { kind: 'low bending', name: `${curve} bends little`, curve, weight: 1 },
+    { kind: 'low bending', name: `${curve} bends little`, curve, weight: straightness },
     { kind: 'fair', name: `${curve} bends evenly`, curve, weight: 0.05 },
   );
 }

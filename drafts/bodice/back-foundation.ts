@@ -1,5 +1,5 @@
-import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import type { Body } from '../../engine/body/body.ts';
+import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import { moved, type Point, point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
 import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
@@ -13,6 +13,8 @@ import type { Widths } from './widths.ts';
 /** The back before it is cut into panels. Centre back is x = 0, the back neck point is the origin. */
 export interface BackFoundation {
   readonly strap: StrapPath;
+  /** Where along the shoulder, from the side neck, the strap's inner edge crosses it, mm. */
+  readonly strapPosition: number;
   /** The centre back seam at the neckline, and at the waist. */
   readonly centreNeck: Point;
   readonly centreWaist: Point;
@@ -65,25 +67,6 @@ export function drawBack(
     'styling',
   );
 
-  const crossing = moved(sideNeck, scaled(heading(slope), styling.strapPosition));
-  const cornerDown = depth - rules.backNecklineRise.value;
-  const neckCorner = point(
-    log.mm(
-      'Back neckline corner from centre back',
-      `strap crosses the shoulder at ${figure(crossing.x)} + ${rules.backStrapLean.value} x ${figure(cornerDown - crossing.y)} further down`,
-      crossing.x + rules.backStrapLean.value * (cornerDown - crossing.y),
-      rules.backStrapLean,
-    ),
-    cornerDown,
-  );
-  const strap = layStrap(neckCorner, sideNeck, slope, styling.strapPosition, styling.strapWidth);
-  log.mm(
-    'Back strap',
-    'from the neckline corner to the shoulder',
-    strap.length,
-    rules.backNecklineRise,
-  );
-
   const side = centreBackAt(levels.bust) + widths.back + widths.backPrincess.bust;
   const perMm = widths.sideAtWaist / (levels.waist - levels.bust);
   const underarm = point(side + perMm * (levels.bust - levels.underarm), levels.underarm);
@@ -93,6 +76,33 @@ export function drawBack(
     `straight through ${figure(side)} mm at bust level to ${figure(sideWaist.x)} mm at the waist`,
     'construction',
   );
+
+  const cornerDown = depth - rules.backNecklineRise.value;
+  const leanFrom = (crossing: Point): number =>
+    crossing.x + rules.backStrapLean.value * (cornerDown - crossing.y);
+  const crossingAt = (position: number): Point => moved(sideNeck, scaled(heading(slope), position));
+  const outermost = underarm.x - rules.strapInsideUnderarm.value - styling.strapWidth;
+  const strapPosition = log.mm(
+    'Strap from the side neck',
+    `${styling.strapPosition} as chosen, but its outer corner ${rules.strapInsideUnderarm.value} inside the underarm`,
+    Math.min(
+      styling.strapPosition,
+      Math.max(0, styling.strapPosition - (leanFrom(crossingAt(styling.strapPosition)) - outermost)),
+    ),
+    rules.strapInsideUnderarm,
+  );
+  const crossing = crossingAt(strapPosition);
+  const neckCorner = point(
+    log.mm(
+      'Back neckline corner from centre back',
+      `strap crosses the shoulder at ${figure(crossing.x)} + ${rules.backStrapLean.value} x ${figure(cornerDown - crossing.y)} further down`,
+      leanFrom(crossing),
+      rules.backStrapLean,
+    ),
+    cornerDown,
+  );
+  const strap = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  log.mm('Back strap', 'from the neckline corner to the shoulder', strap.length, rules.backNecklineRise);
 
   const princessAtBust = log.mm(
     'Back princess line at bust level',
@@ -106,5 +116,15 @@ export function drawBack(
     princessAtBust - rules.backPrincessLean.value * widths.back,
     rules.backPrincessLean,
   );
-  return { strap, centreNeck, centreWaist, underarm, sideWaist, princessAtBust, princessAtWaist, centreBackAt };
+  return {
+    strap,
+    strapPosition,
+    centreNeck,
+    centreWaist,
+    underarm,
+    sideWaist,
+    princessAtBust,
+    princessAtWaist,
+    centreBackAt,
+  };
 }

@@ -2,17 +2,16 @@ import {
   endOf,
   lengthOf,
   type SketchBuilder,
-  scalarOf,
   startOf,
   xOf,
   yOf,
 } from '../../engine/constraints/sketch-builder.ts';
 import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
+import { fairLine, fairLines } from '../fair-lines.ts';
 import type { BackFoundation } from './back-foundation.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
-import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Widths } from './widths.ts';
 
 /** The names of the back's lines in the sketch, each along its panel's outline. */
@@ -82,25 +81,21 @@ export function planBack(
     },
   );
 
-  const topDown = sketch.angle('back princess at the strap', Math.PI / 2);
-  const topUp = sketch.angle('back princess at the strap, upwards', -Math.PI / 2);
-  const centrePrincess = sketch.smoothLine(
-    'centre back princess',
-    [strapInner, atBust.centre, atUnderBust.centre, atWaist.centre],
-    { start: { angle: topDown } },
-  );
-  const sidePrincess = sketch.smoothLine(
-    'side back princess',
-    [atWaist.side, atUnderBust.side, atBust.side, strapInner],
-    { end: { angle: topUp } },
-  );
-  sketch.relation({
-    kind: 'sum',
-    name: 'back princess edges leave the strap as one',
-    terms: [scalarOf(topDown), scalarOf(topUp, -1)],
-    value: Math.PI,
-  });
-  fairLines(sketch, [...centrePrincess, ...sidePrincess]);
+  const centrePrincess = sketch.smoothLine('centre back princess', [
+    strapInner,
+    atBust.centre,
+    atUnderBust.centre,
+    atWaist.centre,
+  ]);
+  const sidePrincess = sketch.smoothLine('side back princess', [
+    atWaist.side,
+    atUnderBust.side,
+    atBust.side,
+    strapInner,
+  ]);
+  fairLines(sketch, [...centrePrincess.slice(1), ...sidePrincess.slice(0, 2)]);
+  for (const upper of [...centrePrincess.slice(0, 1), ...sidePrincess.slice(2)])
+    fairLine(sketch, upper, rules.bladeStraightness.value);
   const stretches = ['to the bust level', 'to the under-bust level', 'to the waist'];
   for (const [i, stretch] of stretches.entries()) {
     const centre = centrePrincess[i] ?? '';

@@ -11,6 +11,7 @@ import type { BodiceStyling } from './choices.ts';
 import { drawFront, type FrontFoundation } from './front-foundation.ts';
 import { type FrontLines, planFront } from './front-lines.ts';
 import { centreFrontPiece, sideFrontPiece } from './front-pieces.ts';
+import { refuseImpossible } from './impossible.ts';
 import { levelTexts } from './level-texts.ts';
 import { drawLevels, type Levels } from './levels.ts';
 import { shareWidths, type Widths } from './widths.ts';
@@ -35,7 +36,8 @@ export function planBodice(
   const levels = drawLevels(body, styling, log);
   const widths = shareWidths(body, styling, levels, log);
   const back = drawBack(body, styling, levels, widths, log);
-  const front = drawFront(body, styling, levels, widths, log);
+  const front = drawFront(body, styling, levels, widths, back.strapPosition, log);
+  refuseImpossible(body, { levels, front }, log);
   const backLines = planBack(sketch, back, levels, widths);
   const frontLines = planFront(sketch, front, levels);
   sketch.relation(
@@ -43,12 +45,7 @@ export function planBodice(
       kind: 'length',
       name: 'the waist measures half the girth and its ease',
       terms: [
-        lengthOf([
-          backLines.centreWaist,
-          backLines.sideWaist,
-          frontLines.sideWaist,
-          frontLines.centreWaist,
-        ]),
+        lengthOf([backLines.centreWaist, backLines.sideWaist, frontLines.sideWaist, frontLines.centreWaist]),
       ],
       mm: widths.halfWaist,
     },

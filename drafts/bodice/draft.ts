@@ -7,6 +7,7 @@ import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { type Cut, drawGarment } from '../draw-garment.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
+import { insertFigures } from '../insert/figures.ts';
 import { planInsert } from '../insert/insert-lines.ts';
 import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
@@ -22,6 +23,7 @@ import {
   planBodice,
 } from './bodice.ts';
 import { bodiceChoices } from './choices.ts';
+import { bodiceFigures } from './figures.ts';
 import { levelTexts } from './level-texts.ts';
 
 /** The choices of the bodice with all that fills and holds it: panels, insert and straps. */
@@ -62,6 +64,7 @@ export function planFullBodice(
       joins: [...bodiceJoins, ...strapJoins],
       girths: bodiceGirths(body, styling),
       notions: drawstringNotions(insert, solution, styling),
+      figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
     };
   };
   return { plan, cut };
@@ -74,6 +77,6 @@ export const bodice: Draft<FullBodiceStyling> = {
   choices: fullBodiceChoices,
   draw: (body, styling) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment('bodice', body, (sketch, log) => planFullBodice(sketch, body, styling, log).cut),
+      drawGarment('bodice', body, (drawn, sketch, log) => planFullBodice(sketch, drawn, styling, log).cut),
     ),
 };

@@ -1,5 +1,5 @@
-import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import type { Body } from '../../engine/body/body.ts';
+import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import { angleOf, heading, type Vector } from '../../engine/geometry/vector.ts';
 import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
@@ -29,12 +29,16 @@ export interface FrontFoundation {
   readonly waist: { readonly centre: Point; readonly side: Point };
 }
 
-/** Draws the front neck, shoulder, bust dart, strap and side seam, and turns the dart into the princess seam. */
+/**
+ * Draws the front neck, shoulder, bust dart, strap and side seam, and turns the dart into the princess seam. The
+ * strap crosses the shoulder where the back has it, `strapPosition` mm from the side neck.
+ */
 export function drawFront(
   body: Body,
   styling: BodiceStyling,
   levels: Levels,
   widths: Widths,
+  strapPosition: number,
   log: ConstructionLog,
 ): FrontFoundation {
   const {
@@ -96,22 +100,25 @@ export function drawFront(
     shoulderSlope + (rules.shoulderTilt.value * Math.PI) / 180,
     rules.shoulderTilt,
   );
-  const necklineHeight = log.mm(
-    'Front neckline above the bust level',
-    `(1 - ${styling.necklineDepth}) x ${figure(neckHeight)}`,
-    (1 - styling.necklineDepth) * neckHeight,
+  const halfWidth = log.mm(
+    'Front neckline half width',
+    `${styling.necklineWidth} x ${figure(bustPoint)}`,
+    styling.necklineWidth * bustPoint,
     'styling',
   );
-  const neckCorner = point(
-    log.mm(
-      'Front neckline half width',
-      `${styling.necklineWidth} x ${figure(bustPoint)}`,
-      styling.necklineWidth * bustPoint,
-      'styling',
-    ),
-    levels.bust - necklineHeight,
+  const chosenHeight = (1 - styling.necklineDepth) * neckHeight;
+  const outerFromPivot = halfWidth + styling.strapWidth - pivot.x;
+  const neededHeight =
+    (rules.armholeRoom.value + levels.bust - levels.underarm + outerFromPivot * Math.sin(dart)) /
+    Math.cos(dart);
+  const necklineHeight = log.mm(
+    'Front neckline above the bust level',
+    `(1 - ${styling.necklineDepth}) x ${figure(neckHeight)}, at least ${figure(neededHeight)} so that the closed dart leaves ${rules.armholeRoom.value} above the underarm`,
+    Math.max(chosenHeight, neededHeight),
+    rules.armholeRoom,
   );
-  const strap = layStrap(neckCorner, sideNeck, slope, styling.strapPosition, styling.strapWidth);
+  const neckCorner = point(halfWidth, levels.bust - necklineHeight);
+  const strap = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
   log.mm('Front strap', 'from the neckline corner to the shoulder', strap.length, 'construction');
 
   log.say(

@@ -1,10 +1,17 @@
-import { endOf, lengthOf, type SketchBuilder, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
+import {
+  endOf,
+  lengthOf,
+  type SketchBuilder,
+  startOf,
+  xOf,
+  yOf,
+} from '../../engine/constraints/sketch-builder.ts';
 import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
+import { fairLine, fairLines } from '../fair-lines.ts';
 import type { FrontFoundation } from './front-foundation.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
-import { fairLine, fairLines } from '../fair-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
 export interface FrontLines {
@@ -48,7 +55,12 @@ export function planFront(sketch: SketchBuilder, front: FrontFoundation, levels:
   fairLine(sketch, armhole);
   sketch.relation(
     { kind: 'no inflection', name: 'front armhole is hollow throughout', curve: armhole, turns: -1 },
-    { kind: 'least radius', name: 'front armhole can be turned', curve: armhole, mm: rules.leastRadius.value },
+    {
+      kind: 'least radius',
+      name: 'front armhole can be turned',
+      curve: armhole,
+      mm: rules.leastRadius.value,
+    },
   );
 
   const sideWaist = sketch.curve('side front waist', sideAtWaist, sideWaistPoint);

@@ -30,13 +30,7 @@ export function centreFrontPiece(
     number: 1,
     edges: [
       seamEdge('under-bust', straight(foldTop, front.underBust.centre), allowance, sewingRank.underBust),
-      seamEdge(
-        'princess',
-        solvedCurves(solution, [lines.centrePrincess]),
-        allowance,
-        sewingRank.princess,
-        1,
-      ),
+      seamEdge('princess', solvedCurves(solution, [lines.centrePrincess]), allowance, sewingRank.princess, 1),
       seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance, sewingRank.waist, 1),
       {
         name: 'centre front',
@@ -107,12 +101,7 @@ export function sideFrontPiece(
       ...sideNotches(underarm, sideWaist, levels),
     ],
     lines: [
-      levelLine(
-        'bust level',
-        front.pivot,
-        sideAtLevel(underarm, sideWaist, levels, levels.bust),
-        texts.bust,
-      ),
+      levelLine('bust level', front.pivot, sideAtLevel(underarm, sideWaist, levels, levels.bust), texts.bust),
       levelLine(
         'under-bust level',
         front.underBust.side,

@@ -13,7 +13,8 @@ export interface Levels {
 
 /** Draws the level lines across the paper. */
 export function drawLevels(body: Body, styling: BodiceStyling, log: ConstructionLog): Levels {
-  const { backNeckPointToWaist, neckShoulderPointToWaist, neckShoulderPointToBustPoint, scyeDepth } = body.size;
+  const { backNeckPointToWaist, neckShoulderPointToWaist, neckShoulderPointToBustPoint, scyeDepth } =
+    body.size;
 
   const waist = log.mm(
     'Waist level',

@@ -22,6 +22,7 @@ export const bodiceRules = ruleTable('B', {
   ],
   underBustLimit: [95, 'mm', 'the under-bust seam lies no further below the bust point', commonPractice],
   leastMidriff: [25, 'mm', 'cloth left between the under-bust seam and the waist', commonPractice],
+  leastCentreFront: [25, 'mm', 'a narrower centre front panel cannot carry the insert', commonPractice],
   cupInBoth: [
     100,
     'mm',
@@ -57,7 +58,7 @@ export const bodiceRules = ruleTable('B', {
   ],
   centreBackLimit: [20, 'mm', 'the centre back seam takes no more than this', commonPractice],
   frontShareAtUnderBust: [
-    0.57,
+    0.6,
     'share',
     'of what both princess seams take under the bust, the front takes this: the bust is in front',
     commonPractice,
@@ -69,9 +70,15 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   bladeShare: [
-    0.35,
+    0.25,
     'share',
     'the back princess seam begins to take in above the bust level, for the shoulder blade: there it takes this share',
+    commonPractice,
+  ],
+  bladeStraightness: [
+    5,
+    'ratio',
+    'above the bust level the back princess edges are kept this much straighter than below',
     commonPractice,
   ],
   centreFrontPart: [
@@ -98,7 +105,19 @@ export const bodiceRules = ruleTable('B', {
     'down the back, the strap runs out to the side by this share of its height',
     commonPractice,
   ],
+  strapInsideUnderarm: [
+    60,
+    'mm',
+    'the strap meets the back at least this far inside the underarm, or it moves nearer to the neck',
+    commonPractice,
+  ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
+  armholeRoom: [
+    48,
+    'mm',
+    'the strap end of the side front stays at least this far above the underarm, for the armhole to hollow out',
+    commonPractice,
+  ],
   frontNotch: [
     0.75,
     'share',
@@ -106,5 +125,10 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   backNotch: [0.6, 'share', 'the same for the back armhole', commonPractice],
-  leastRadius: [16, 'mm', 'no armhole bends tighter than this, so that its allowance can be turned', commonPractice],
+  leastRadius: [
+    16,
+    'mm',
+    'no armhole bends tighter than this, so that its allowance can be turned',
+    commonPractice,
+  ],
 });

@@ -97,12 +97,7 @@ function fullnessAtBust(lines: InsertLines, top: Point, foot: Point, toBust: num
 }
 
 /** The stitching of the casing, or two gathering rows where the neckline is gathered for good. */
-function casing(
-  styling: InsertStyling,
-  top: Point,
-  foot: Point,
-  flip: (p: Point) => Point,
-): Piece['lines'] {
+function casing(styling: InsertStyling, top: Point, foot: Point, flip: (p: Point) => Point): Piece['lines'] {
   const across = (depth: number) => {
     const end = between(top, foot, depth / (foot.y - top.y));
     return straight(flip(end), end);

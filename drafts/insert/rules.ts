@@ -2,7 +2,12 @@ import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
 
 /** The numbers of the insert draft, each with its reason and source. */
 export const insertRules = ruleTable('I', {
-  leastCup: [110, 'mm', 'the cup difference for which the least fullness is meant', 'EN 13402, middle of cup AA'],
+  leastCup: [
+    110,
+    'mm',
+    'the cup difference for which the least fullness is meant',
+    'EN 13402, middle of cup AA',
+  ],
   leastFullness: [
     1.45,
     'ratio',
@@ -13,7 +18,12 @@ export const insertRules = ruleTable('I', {
   leastDrawn: [1.3, 'ratio', 'neckline fullness at that cup difference', commonPractice],
   drawnPerMm: [0.003, 'ratio', 'and so much more for each mm of cup difference', commonPractice],
   mostFullness: [2.6, 'ratio', 'no more than this is gathered without being asked for', commonPractice],
-  buttonholeFromCentre: [15, 'mm', 'each of the two buttonholes lies this far from centre front', commonPractice],
+  buttonholeFromCentre: [
+    15,
+    'mm',
+    'each of the two buttonholes lies this far from centre front',
+    commonPractice,
+  ],
   buttonholeLength: [12, 'mm', 'a buttonhole that lets a doubled cord through', commonPractice],
   cordEnd: [250, 'mm', 'cord left outside each buttonhole to tie with', commonPractice],
 });

@@ -9,6 +9,7 @@ import { bodiceRules } from '../bodice/rules.ts';
 import type { Cut } from '../draw-garment.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
+import { sleeveFigures } from './figures.ts';
 import { hemElastic } from './hem-elastic.ts';
 import { planSleeve } from './sleeve-lines.ts';
 import { sleevePiece } from './sleeve-piece.ts';
@@ -40,10 +41,9 @@ export function planPuffSleeve(
   );
   const elastic = hemElastic(body, styling, log);
   return (solution) => {
-    const backArmhole = edgeLength({
-      name: 'back armhole',
-      curves: solvedCurves(solution, [backLines.armhole]),
-    });
+    const lengthOf = (name: string): number => edgeLength({ name, curves: solvedCurves(solution, [name]) });
+    const backArmhole = lengthOf(backLines.armhole);
+    const armhole = backArmhole + strap + lengthOf(frontLines.armhole);
     const toShoulder = backArmhole * (1 - bodiceRules.backNotch.value) + back.strap.length;
     const armText = `upper arm: finished girth ${figure(body.size.upperArmGirth + styling.upperArmEase)} mm`;
     return {
@@ -51,7 +51,8 @@ export function planPuffSleeve(
       seams: sleeveSeams(styling.sleeveFullness),
       joins: sleeveJoins,
       girths: sleeveGirths(body, styling),
-      notions: [elastic],
+      notions: [elastic.notion],
+      figures: sleeveFigures(sleeve, solution, body, styling, armhole, elastic.finished),
     };
   };
 }

@@ -4,8 +4,14 @@ import type { Notion } from '../../engine/pattern/garment.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
+/** The elastic as it will sit on the arm (mm), and as it is cut. */
+export interface HemElastic {
+  readonly finished: number;
+  readonly notion: Notion;
+}
+
 /** The elastic in the sleeve hem: a little shorter than the arm, and cut with an overlap to join it. */
-export function hemElastic(body: Body, styling: SleeveStyling, log: ConstructionLog): Notion {
+export function hemElastic(body: Body, styling: SleeveStyling, log: ConstructionLog): HemElastic {
   const arm = body.size.upperArmGirth;
   const finished =
     styling.hemElastic === 'auto'
@@ -22,10 +28,6 @@ export function hemElastic(body: Body, styling: SleeveStyling, log: Construction
     finished + rules.elasticOverlap.value,
     rules.elasticOverlap,
   );
-  return {
-    name: 'sleeve elastic',
-    count: 2,
-    length,
-    note: `${styling.elasticWidth} mm wide; try it round the arm before sewing, it must not bind`,
-  };
+  const note = `${styling.elasticWidth} mm wide; try it round the arm before sewing, it must not bind`;
+  return { finished, notion: { name: 'sleeve elastic', count: 2, length, note } };
 }

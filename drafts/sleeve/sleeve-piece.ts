@@ -50,7 +50,10 @@ export function sleevePiece(
       },
       seamEdge('back seam', straight(point(-half, hem), point(-half, 0)), allowance, sewingRank.sleeveSeam),
     ],
-    grain: { from: moved(top, vector(0, 0.35 * (hem - top.y))), to: moved(top, vector(0, 0.9 * (hem - top.y))) },
+    grain: {
+      from: moved(top, vector(0, 0.35 * (hem - top.y))),
+      to: moved(top, vector(0, 0.9 * (hem - top.y))),
+    },
     notches: [
       { name: 'back armhole notch', edge: backFlat.name, at: edgeLength(backFlat), mark: 'double' },
       { name: 'front armhole notch', edge: frontFlat.name, at: 0, mark: 'single' },

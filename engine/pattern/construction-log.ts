@@ -1,3 +1,4 @@
+import type { Issue } from '../issue.ts';
 import type { Step } from './garment.ts';
 import type { Rule } from './rule.ts';
 
@@ -17,6 +18,9 @@ export interface ConstructionLog {
   readonly ratio: (title: string, how: string, value: number, source: Source) => number;
   /** A step that gives no number. */
   readonly say: (title: string, text: string, source: Source) => void;
+  /** A step that cannot be drawn for this body: nothing is cut once one is refused. */
+  readonly refuse: (issue: Issue) => void;
+  readonly refusals: () => readonly Issue[];
   /** All steps so far, numbered from 1. */
   readonly steps: () => readonly Step[];
 }
@@ -30,6 +34,7 @@ export const degrees = (angle: number): string => `${figure((angle * 180) / Math
 /** Starts an empty log. */
 export function constructionLog(): ConstructionLog {
   const steps: Step[] = [];
+  const refused: Issue[] = [];
   const say = (title: string, text: string, source: Source): void => {
     const named = typeof source === 'string' ? source : `${source.id}, ${source.source}`;
     steps.push({ number: steps.length + 1, title, text, source: named });
@@ -45,6 +50,10 @@ export function constructionLog(): ConstructionLog {
     angle: valued(degrees),
     ratio: valued((value) => String(Math.round(value * 100) / 100)),
     say,
+    refuse: (issue) => {
+      refused.push(issue);
+    },
+    refusals: () => [...refused],
     steps: () => [...steps],
   };
 }

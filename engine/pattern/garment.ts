@@ -1,4 +1,5 @@
 import type { Issue } from '../issue.ts';
+import type { Figure } from './figure.ts';
 import type { Piece } from './piece.ts';
 
 /**
@@ -14,6 +15,8 @@ export interface Garment {
   readonly girths: readonly Girth[];
   readonly notions: readonly Notion[];
   readonly steps: readonly Step[];
+  /** What a pattern cutter would look at; none on a garment read from a file. */
+  readonly figures?: readonly Figure[];
   readonly issues: readonly Issue[];
 }
 

@@ -1,0 +1,22 @@
+import type { Figure } from '../../engine/pattern/figure.ts';
+import type { InsertLines } from './insert-lines.ts';
+
+/** What a pattern cutter looks at in the insert. */
+export const insertFigures = ({ fullness, drawn }: InsertLines): readonly Figure[] => [
+  {
+    name: 'insert gathered at the bottom',
+    value: fullness,
+    unit: 'ratio',
+    low: 1.3,
+    high: 2.2,
+    outside: 'more cup, more gathers; or as chosen',
+  },
+  {
+    name: 'insert drawn along the neckline',
+    value: drawn,
+    unit: 'ratio',
+    low: 1.2,
+    high: 2.2,
+    outside: 'as chosen',
+  },
+];
