@@ -1,10 +1,12 @@
-import type { Curve, Edge } from '../geometry/curve.ts';
+import type { Curve, Edge, Line } from '../geometry/curve.ts';
 import { edgeEnd, endDirection, startDirection } from '../geometry/edge.ts';
+import { isStraight } from '../geometry/inflections.ts';
 import { parallelCurve } from '../geometry/parallel-curve.ts';
-import { distance, type Point } from '../geometry/point.ts';
+import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { cross, dot, unit } from '../geometry/vector.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import { type AllowanceCorner, type EdgeAllowance, turnCorner } from './turn-corner.ts';
+import { type AllowanceCorner, type EdgeAllowance, FOLD, turnCorner } from './turn-corner.ts';
 import { untangled } from './untangle.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
@@ -29,13 +31,16 @@ export const allowancesOf = (piece: Piece, tolerance: number): readonly EdgeAllo
   }));
 
 /** The rank of an edge at its corners: a fold runs through whatever meets it. */
-export const rankOf = (edge: PieceEdge): number =>
-  edge.turn === 'fold' ? Number.NEGATIVE_INFINITY : edge.rank;
+export const rankOf = (edge: PieceEdge): number => (edge.turn === 'fold' ? FOLD : edge.rank);
 
 const parallelOf = (edge: PieceEdge, tolerance: number): readonly Curve[] =>
   edge.allowance === 0
     ? edge.curves
-    : edge.curves.flatMap((curve) => parallelCurve(curve, edge.allowance, tolerance).curves);
+    : edge.curves.flatMap((curve) => parallelCurve(plain(curve), edge.allowance, tolerance).curves);
+
+/** A cubic that is straight to rounding has no curvature to fit a parallel to: it is its chord. */
+const plain = (curve: Curve): Curve =>
+  isStraight(curve, COINCIDENCE) ? { kind: 'line', from: curve.from, to: curve.to } : curve;
 
 /** The corner at the end of the edge at place `i`, undefined when there is no such edge. */
 export function cornerAfter(
@@ -68,22 +73,37 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
 
 /** Curves and points linked up to one closed chain, by straight lines wherever they do not touch. */
 function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
-  const chain: Curve[] = [];
-  const go = (to: Point): void => {
-    const from = chain.at(-1)?.to ?? start;
-    if (distance(from, to) > COINCIDENCE) chain.push({ kind: 'line', from, to });
-  };
   const first = stops[0];
   if (!first) return [];
   const start = 'kind' in first ? first.from : first;
+  const chain: Curve[] = [];
+  const here = (): Point => chain.at(-1)?.to ?? start;
+  const go = (to: Point): void => {
+    if (distance(here(), to) <= COINCIDENCE) return;
+    const last = chain.at(-1);
+    if (last?.kind === 'line' && runsOn(last, to)) chain[chain.length - 1] = { ...last, to };
+    else chain.push({ kind: 'line', from: here(), to });
+  };
   for (const stop of stops) {
     if (!('kind' in stop)) go(stop);
     else {
       go(stop.from);
-      if (distance(stop.from, stop.to) > COINCIDENCE)
-        chain.push({ ...stop, from: chain.at(-1)?.to ?? start });
+      if (stop.kind === 'line') go(stop.to);
+      else if (distance(stop.from, stop.to) > COINCIDENCE) chain.push({ ...stop, from: here() });
     }
   }
   go(start);
-  return chain.map((curve, i) => (i === chain.length - 1 ? { ...curve, to: start } : curve));
+  const [head, last] = [chain[0], chain.at(-1)];
+  if (!head || !last) return [];
+  if (head !== last && head.kind === 'line' && last.kind === 'line' && runsOn(last, head.to)) {
+    return [{ ...head, from: last.from }, ...chain.slice(1, -1)];
+  }
+  return [...chain.slice(0, -1), { ...last, to: start }];
+}
+
+/** Whether a line would go on straight to a place. */
+function runsOn(line: Line, to: Point): boolean {
+  const along = unit(vectorBetween(line.from, line.to));
+  const on = vectorBetween(line.to, to);
+  return dot(along, on) > 0 && Math.abs(cross(along, on)) <= COINCIDENCE;
 }

@@ -18,11 +18,14 @@ export interface AllowanceCorner {
 export interface EdgeAllowance {
   /** mm */
   readonly width: number;
-  /** The lower runs through, the higher crosses it. A fold is lower than everything. */
+  /** The lower runs through, the higher crosses it; `FOLD` is lower than everything. */
   readonly rank: number;
   /** The true parallel of the edge at its allowance. */
   readonly parallel: readonly Curve[];
 }
+
+/** The rank of a fold: it runs through whatever meets it, and nothing is cut beyond it. */
+export const FOLD = Number.NEGATIVE_INFINITY;
 
 /** A corner turned: what is left of the two parallels, and the corners of the cutting line between them. */
 export interface TurnedCorner {
@@ -45,13 +48,16 @@ export const SHARPEST = 2.5;
  *   meets the parallel of the edge that crosses (its straight prolongation at a sharp corner, the parallel curve
  *   itself at a blunt one), then E = X + n d, square to the seam. The neighbour's corner is pi - t when the line
  *   across is true, its sine the same: both allowances end at one distance beyond the seam's end, flush.
- *   `reach` asks for a longer end, when the neighbour's comes out longer.
+ *   `reach` asks for a longer end, when the neighbour's comes out longer. At a blunt corner the end is at least
+ *   w cos t wide, or the strip of the edge that crosses would be cut short; not on folds, where the other half
+ *   of the cloth has it.
  * - Mitre, for equal ranks and where a square end would reach farther than `SHARPEST` allowances at a blunt
  *   corner: the two parallels prolonged meet at V + (n1 d1 + s u1), s = (d2 - d1 cos t) / sin t. Where one
  *   allowance is so much wider that they do not meet beyond the corner, a straight step joins them.
  * - Corners sharper than `SHARPEST` are cut off there: a square end across the seam's prolongation, a mitre
  *   across its bisector.
- * - Inward corners need no more than the two parallels, which cross; the loop beyond is cut away afterwards.
+ * - Inward corners need no more than the two parallels, which cross; the loop beyond is cut away afterwards. Where
+ *   one allowance is so much wider that they do not cross, it ends square to its edge on the other.
  *
  * The square end is common practice, no source.
  */
@@ -59,7 +65,7 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
   const { into, outOf, before, after } = corner;
   const turn = Math.atan2(cross(into, outOf), dot(into, outOf));
   const plain: TurnedCorner = { before: before.parallel, between: [], after: after.parallel };
-  if (turn <= 0) return plain;
+  if (turn <= 0) return inward(corner);
   const square =
     before.rank < after.rank
       ? squareEnd(
@@ -75,7 +81,7 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
               { along: scaled(outOf, -1), outward: outward(outOf), edge: after },
               {
                 along: scaled(into, -1),
-                edge: { ...before, parallel: before.parallel.toReversed().map(reversed) },
+                edge: { ...before, parallel: walkedFromEnd(before.parallel) },
               },
               reach,
             ),
@@ -84,10 +90,26 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
   return square ?? { ...plain, between: mitre(corner) };
 }
 
+/** An inward corner: a much wider allowance ends square, on the narrower one. */
+function inward({ at, into, outOf, before, after }: AllowanceCorner): TurnedCorner {
+  const cosine = dot(into, outOf);
+  const kept = { before: before.parallel, between: [], after: after.parallel };
+  if (before.width * cosine > after.width) {
+    return { ...kept, after: trimmedAt(after.parallel, at, outward(into))?.rest ?? kept.after };
+  }
+  if (after.width * cosine > before.width) {
+    const rest = trimmedAt(walkedFromEnd(before.parallel), at, outward(outOf))?.rest;
+    return { ...kept, before: rest ? walkedFromEnd(rest) : kept.before };
+  }
+  return kept;
+}
+
+const walkedFromEnd = (curves: readonly Curve[]): readonly Curve[] => curves.toReversed().map(reversed);
+
 const walkedBack = (turned: TurnedCorner | undefined): TurnedCorner | undefined =>
   turned && {
     ...turned,
-    before: turned.after.toReversed().map(reversed),
+    before: walkedFromEnd(turned.after),
     between: turned.between.toReversed(),
     after: turned.before,
   };
@@ -104,8 +126,11 @@ function squareEnd(
   const sine = Math.abs(cross(through.along, across.along));
   const straight = width === 0 ? 0 : width / sine;
   const blunt = dot(through.along, across.along) > 0;
+  // The strip beside a blunt corner's crossing edge leans out over the seam's prolongation by this much.
+  const leaning = blunt && through.edge.rank !== FOLD ? width * dot(through.along, across.along) : 0;
+  const out = Math.max(through.edge.width, leaning);
   const outer = (along: number): Point =>
-    moved(at, plus(scaled(through.along, along), scaled(through.outward, through.edge.width)));
+    moved(at, plus(scaled(through.along, along), scaled(through.outward, out)));
   const kept = { before: through.edge.parallel, after: across.edge.parallel };
 
   if (straight > limit) {
@@ -121,7 +146,7 @@ function squareEnd(
   const onSeam = (along: number): Point => moved(at, scaled(through.along, along));
   return {
     before: kept.before,
-    between: [outer(end), onSeam(end), onSeam(natural)],
+    between: [...(out > through.edge.width ? [outer(0)] : []), outer(end), onSeam(end), onSeam(natural)],
     after: trimmed?.rest ?? kept.after,
     reach: end,
   };
@@ -167,7 +192,3 @@ function mitre({ at, into, outOf, before, after }: AllowanceCorner): Point[] {
   };
   return [upTo(foot1, into), upTo(foot2, scaled(outOf, -1))];
 }
-
-/** Places without their repetitions. */
-export const withoutRepeats = (points: readonly Point[]): Point[] =>
-  points.filter((p, i) => i === 0 || distance(p, points[i - 1] ?? p) > COINCIDENCE);

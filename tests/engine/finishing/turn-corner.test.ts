@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { SHARPEST, turnCorner } from '../../../engine/finishing/turn-corner.ts';
+import { FOLD, SHARPEST, turnCorner } from '../../../engine/finishing/turn-corner.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../../../engine/geometry/point.ts';
 import { cross, dot, heading, outward, scaled, type Vector } from '../../../engine/geometry/vector.ts';
 import { line } from '../garments.ts';
@@ -86,7 +86,7 @@ describe('turning the corner of a cutting line', () => {
   it('is the mirror image when the edge after is the one that runs through', () => {
     fc.assert(
       fc.property(straightOn, ({ inside, turned, d }) => {
-        const given = corner({ inside, turned, widths: [12.7, d], ranks: [2, 1] });
+        const given = corner({ inside, turned, widths: [12.7, 12.7 + d], ranks: [2, 1] });
         const through = scaled(given.outOf, -1);
         const { between, reach } = turnCorner(given);
         const width = 12.7 / Math.sin(degrees(inside));
@@ -95,7 +95,7 @@ describe('turning the corner of a cutting line', () => {
         const outer = between.at(-1) ?? point(0, 0);
         expect(seenFrom(through, outer).along).toBeCloseTo(width, 9);
         // Its outward side lies to the right of the heading back along it.
-        expect(seenFrom(through, outer).out).toBeCloseTo(-d, 9);
+        expect(seenFrom(through, outer).out).toBeCloseTo(-12.7 - d, 9);
       }),
     );
   });
@@ -108,6 +108,15 @@ describe('turning the corner of a cutting line', () => {
     expect(turnCorner(sharp).after).toEqual(sharp.after.parallel);
   });
 
+  it('widens the end at a blunt corner where the strip of the edge that crosses leans out farther', () => {
+    const given = corner({ inside: 120, widths: [2, 10], ranks: [1, 2] });
+    // The foot of the crossing edge's parallel lies 10 cos 60 = 5 mm outside the seam's prolongation.
+    const outs = turnCorner(given).between.map((p) => seenFrom(given.into, p).out);
+    expect(outs.map((out) => Math.round(out * 1e9) / 1e9 + 0)).toEqual([5, 5, 0, 0]);
+    const onFold = corner({ inside: 120, widths: [0, 10], ranks: [FOLD, 2] });
+    for (const p of turnCorner(onFold).between) expect(seenFrom(onFold.into, p).out).toBeCloseTo(0, 9);
+  });
+
   it('lengthens an end when the neighbour asks for it, and never shortens one', () => {
     const given = corner({ inside: 90, widths: [10, 10], ranks: [1, 2] });
     expect(turnCorner(given, 10.3)).toMatchObject({ reach: 10.3 });
@@ -118,12 +127,10 @@ describe('turning the corner of a cutting line', () => {
   });
 
   it('ends an allowance on the prolonged fold', () => {
-    const foldFirst = turnCorner(
-      corner({ inside: 75, widths: [0, 10], ranks: [Number.NEGATIVE_INFINITY, 2] }),
-    );
+    const foldFirst = turnCorner(corner({ inside: 75, widths: [0, 10], ranks: [FOLD, 2] }));
     for (const p of foldFirst.between) expect(p.y).toBeCloseTo(0, 12);
     expect(foldFirst.reach).toBeCloseTo(10 / Math.sin(degrees(75)), 9);
-    const square = turnCorner(corner({ inside: 90, widths: [0, 10], ranks: [Number.NEGATIVE_INFINITY, 2] }));
+    const square = turnCorner(corner({ inside: 90, widths: [0, 10], ranks: [FOLD, 2] }));
     expect(square.reach).toBeCloseTo(10, 12);
   });
 
