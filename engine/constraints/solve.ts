@@ -2,15 +2,14 @@ import type { Curve } from '../geometry/curve.ts';
 import { moved, type Point } from '../geometry/point.ts';
 import { RELATION } from '../geometry/tolerance.ts';
 import { heading, scaled } from '../geometry/vector.ts';
-import { SCALE } from './compile/equations.ts';
-import { type Compiled, compiled } from './compile/program.ts';
-import { residualsOf } from './compile/residuals.ts';
+import { compiled } from './compile/program.ts';
+import { boundMisses, holds, missOf } from './compile/residuals.ts';
 import type { CurveSlots, Slots } from './compile/slots.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
 import { solveBySequentialPrograms } from './method/sequential-programs.ts';
 import type { Sketch } from './sketch.ts';
-import type { Residual, Solution } from './solution.ts';
+import type { Solution } from './solution.ts';
 
 /**
  * Solves a sketch: finds the points and scalars for which every relation holds to 1e-6 mm and 1e-8 rad, and among
@@ -32,10 +31,10 @@ export function solve(sketch: Sketch): Solution {
     iterations += outcome.steps;
     stalled ||= outcome.stalled;
   }
-  const residuals = residualsAt(ready, sketch, x);
-  const missed = residuals.some(({ unit, error }) => Math.abs(error) * SCALE[unit] > RELATION);
+  const misses = ready.relations.map((equations) => missOf(equations, x));
+  const residuals = [...misses, ...boundMisses(ready.slots, x)];
   return {
-    status: missed ? (stalled ? 'stalled' : 'conflict') : 'solved',
+    status: residuals.every(holds) ? 'solved' : stalled ? 'stalled' : 'conflict',
     points: pointsAt(ready.slots, x),
     scalars: Object.fromEntries(Array.from(ready.slots.scalars, ([name, slot]) => [name, x[slot] as number])),
     curves: curvesAt(ready.slots, x),
@@ -54,27 +53,6 @@ function solvePart(model: Model, x: Float64Array): { readonly steps: number; rea
   const again = solveBySequentialPrograms(model, x);
   if (!again.held) x.set(held);
   return { steps: first.steps + relaxed.steps + again.steps, stalled: false };
-}
-
-function residualsAt({ relations, slots }: Compiled, sketch: Sketch, x: Float64Array): readonly Residual[] {
-  const ofRelations = relations.map((equations): Residual => {
-    const values = residualsOf(equations, x);
-    const misses = equations.goal === 'zero' ? values : values.map((value) => Math.min(0, value));
-    const error = misses.reduce((worst, miss) => (Math.abs(miss) > Math.abs(worst) ? miss : worst), 0);
-    return { relation: equations.name, unit: equations.unit, error };
-  });
-  const ofBounds = Array.from(slots.scalars)
-    .filter(([, slot]) => Number.isFinite(slots.min[slot]) || Number.isFinite(slots.max[slot]))
-    .map(([name, slot]): Residual => {
-      const value = x[slot] as number;
-      const inside = Math.min(Math.max(value, slots.min[slot] as number), slots.max[slot] as number);
-      return {
-        relation: `bounds of ${name}`,
-        unit: sketch.scalars[name]?.unit ?? 'mm',
-        error: value - inside,
-      };
-    });
-  return [...ofRelations, ...ofBounds];
 }
 
 const pointsAt = (slots: Slots, x: Float64Array): Readonly<Record<string, Point>> =>

@@ -30,11 +30,14 @@ export interface Element {
   readonly evaluate: (x: Float64Array, values: Float64Array, jacobian: Float64Array) => void;
 }
 
-/**
- * An angle counts as the way it moves the end of an arm of 100 mm, about a handle's length; a curvature as the
- * way it moves the end of an arm that long twice over. One number then measures every miss.
- */
+/** Angles are compared with lengths by the move of the end of an arm this long (mm): about a handle's length. */
 export const ARM = 100;
 
-/** The factor from a unit to millimetres at arm's length. */
-export const SCALE: Readonly<Record<Unit, number>> = { mm: 1, rad: ARM, '1/mm': ARM * ARM };
+/**
+ * The factor from a unit to millimetres at arm's length. A curvature counts by how far it bows an arm off its chord:
+ * arm squared over eight.
+ */
+export const SCALE: Readonly<Record<Unit, number>> = { mm: 1, rad: ARM, '1/mm': (ARM * ARM) / 8 };
+
+/** No curvature counts for less than this (mm squared), however tight: it could not be told from rounding. */
+export const LEAST_CURVATURE_SCALE = 100;

@@ -38,7 +38,7 @@ export function makeMissesLeast(
     let length = 0;
     for (let k = 0; k < n; k++)
       length = Math.max(length, Math.abs(p[k] as number) * (part.arms[k] as number));
-    if (length <= RELATION / 1e3) return { settled: damping < 1, steps: step };
+    if (length <= RELATION / 1e3) return { settled: true, steps: step };
     const before = sumOfSquares(model);
     for (let k = 0; k < n; k++) x[part.slots[k] as number] = (start[k] as number) + (p[k] as number);
     model.evaluate(x);

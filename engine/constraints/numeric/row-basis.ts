@@ -1,5 +1,8 @@
-/** A row that keeps less than this share of its length outside the span of the others is counted as dependent. */
-export const DEPENDENT = 1e-9;
+/**
+ * A row that keeps less than this share of its length outside the span of the others is counted as dependent.
+ * Larger: nearly parallel relations would be dropped. Smaller: rounding would pass for a direction.
+ */
+const DEPENDENT = 1e-9;
 
 /**
  * Rows of length n with an orthonormal basis of their span, grown and shrunk row by row: Gram-Schmidt, each row
@@ -19,8 +22,11 @@ export class RowBasis {
   /** Row i of the rows is the sum over j <= i of #triangle[i, j] times row j of the basis. */
   readonly #triangle: Float64Array;
 
-  constructor(n: number) {
+  readonly #dependent: number;
+
+  constructor(n: number, dependent: number = DEPENDENT) {
     this.n = n;
+    this.#dependent = dependent;
     this.rest = new Float64Array(n);
     this.along = new Float64Array(n);
     this.#rows = new Float64Array(n * n);
@@ -56,7 +62,7 @@ export class RowBasis {
     }
     let after = 0;
     for (let k = 0; k < n; k++) after += (rest[k] as number) ** 2;
-    return count < n && after > DEPENDENT * DEPENDENT * before ? Math.sqrt(after) : 0;
+    return count < n && after > this.#dependent * this.#dependent * before ? Math.sqrt(after) : 0;
   }
 
   /** Adds a row; false, and nothing added, where it depends on those already here. */

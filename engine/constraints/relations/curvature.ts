@@ -1,5 +1,5 @@
 import { bulge } from '../compile/bulge.ts';
-import { ARM, type Equations } from '../compile/equations.ts';
+import { ARM, type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
 import { type CurveSlots, curveSlots, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
 
@@ -48,7 +48,7 @@ function bulgeScale(
     .filter((slot) => slot !== undefined)
     .map((slot) => Math.abs(guess[slot] as number));
   const [one = ARM, other = one] = lengths;
-  return Math.max(1.5 * one * other, 1);
+  return Math.max(1.5 * one * other, LEAST_CURVATURE_SCALE);
 }
 
 function handleSlot(curve: CurveSlots, end: 'start' | 'end'): number | undefined {

@@ -1,5 +1,5 @@
 import { noControlPoints, place, pullBack } from '../compile/control-points.ts';
-import type { Equations } from '../compile/equations.ts';
+import { type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
 import { type Jet, jetAt, noJet, spread } from '../compile/jet.ts';
 import { finite, type Slots } from '../compile/slots.ts';
 import { cubicNamed } from './no-inflection.ts';
@@ -34,7 +34,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
     name,
     goal: 'not negative',
     unit: '1/mm',
-    scale: radius * radius,
+    scale: Math.max(radius * radius, LEAST_CURVATURE_SCALE),
     rows: PIECES,
     elements: [
       {

@@ -1,0 +1,83 @@
+import { type Compiled, compiled, settledRelations } from './compile/program.ts';
+import { holds } from './compile/residuals.ts';
+import { smallestConflict } from './conflict.ts';
+import { Model } from './method/model.ts';
+import { RowBasis } from './numeric/row-basis.ts';
+import type { Sketch } from './sketch.ts';
+import type { Diagnosis, Solution } from './solution.ts';
+
+/**
+ * What a relation must add, and an unknown keep, as a share, to count. Larger: relations at a sharp angle to each
+ * other would count as the same. Smaller: what a solution misses by would count as a difference.
+ */
+const COUNTS = 1e-6;
+
+/**
+ * Says what the relations of a sketch fix at a solution and what they leave open, by rank: an orthonormal basis of
+ * the rows of their Jacobian, built relation by relation in the sketch's order, shows which add nothing to those
+ * before them, and what of each unknown lies outside it. Unknowns are measured at arm's length.
+ *
+ * - `degreesOfFreedom`: unknowns less rank. Inequalities and bounds fix nothing.
+ * - `redundant`: relations that hold and add nothing to the ones before them.
+ * - `conflicting`: for a solution whose relations do not all hold, a smallest set that cannot hold together: without
+ *   any one of them the others can. Bounds appear as `bounds of <scalar>`.
+ * - `free`: points and scalars that can still move.
+ *
+ * Throws as `solve` does. At a place where relations only touch, such as a triangle as flat as its sides allow, rank
+ * is that of the place and not of places nearby.
+ */
+export function diagnose(sketch: Sketch, solution: Solution): Diagnosis {
+  const ready = compiled(sketch);
+  const x = valuesOf(ready, solution);
+  const held = new Set(solution.residuals.filter(holds).map(({ relation }) => relation));
+  const redundant = settledRelations(ready).map(({ name }) => name);
+  const free = new Set<number>();
+  let degreesOfFreedom = 0;
+  for (const part of ready.parts) {
+    const model = new Model(part, ready.slots.guess);
+    model.evaluate(x);
+    const { n, equal } = model;
+    const rows = equal.rows.map((slope, i) => slope / (part.arms[i % n] as number));
+    const basis = new RowBasis(n, COUNTS);
+    let row = 0;
+    for (const { equations } of model.zero) {
+      const before = basis.count;
+      for (let r = 0; r < equations.rows; r++, row++) basis.add(rows, row * n);
+      if (basis.count === before) redundant.push(equations.name);
+    }
+    degreesOfFreedom += n - basis.count;
+    for (const column of movable(basis)) free.add(part.slots[column] as number);
+  }
+  return {
+    degreesOfFreedom,
+    redundant: redundant.filter((name) => held.has(name)),
+    conflicting: solution.status === 'solved' ? [] : smallestConflict(sketch, solution),
+    free: [
+      ...[...ready.slots.points].filter(([, slot]) => free.has(slot) || free.has(slot + 1)),
+      ...[...ready.slots.scalars].filter(([, slot]) => free.has(slot)),
+    ].map(([name]) => name),
+  };
+}
+
+/** The columns that can move while every row of a basis stays at zero. */
+function movable(basis: RowBasis): readonly number[] {
+  const unit = new Float64Array(basis.n);
+  return Array.from(unit, (_, column) => column).filter((column) => {
+    unit.fill(0);
+    unit[column] = 1;
+    return basis.project(unit) > 0;
+  });
+}
+
+function valuesOf({ slots }: Compiled, { points, scalars }: Solution): Float64Array {
+  const x = Float64Array.from(slots.guess);
+  for (const [name, slot] of slots.points) {
+    const at = points[name];
+    if (at) x.set([at.x, at.y], slot);
+  }
+  for (const [name, slot] of slots.scalars) {
+    const value = scalars[name];
+    if (value !== undefined) x[slot] = value;
+  }
+  return x;
+}
