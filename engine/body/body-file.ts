@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { type MeasurementName, measurementNames } from './body.ts';
+import { cupLetters } from './cup.ts';
+import { essentialNames } from './found.ts';
+import { numberIn, unitNames, writtenNumber } from './units.ts';
+import { howTaken } from './words.ts';
+
+/** A number, or a text with a fraction; what it means is read later, with the units. */
+const number = z.union([
+  z.number(),
+  z
+    .string()
+    .regex(writtenNumber)
+    .refine((text) => numberIn(text) !== undefined),
+]);
+
+/** Control characters, which cannot be printed and may not stand in an SVG. */
+const printable = /^[^\p{Cc}\p{Cs}\uFFFE\uFFFF]*$/u;
+
+const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);
+
+const measurements = Object.fromEntries(
+  measurementNames.map((name) => {
+    const field = number.describe(howTaken[name]);
+    return [name, essential.has(name) ? field : field.optional()];
+  }),
+) as Record<MeasurementName, typeof number | z.ZodOptional<typeof number>>;
+
+/** One file of measurements, field by field. */
+export const bodyFile = z.strictObject({
+  name: z
+    .union([z.string().max(80).regex(printable), z.number()])
+    .optional()
+    .describe('Whose measurements these are: a role, say. It is printed on the pieces.'),
+  age: z.number().min(0).max(130).optional().describe('In years. A child under 14 gets no drawstring.'),
+  units: z.enum(unitNames).describe('The unit of all lengths below.'),
+  ...measurements,
+  cup: z
+    .enum(cupLetters)
+    .optional()
+    .describe('The cup after EN 13402, where the under-bust girth was not measured.'),
+});
+
+export type BodyField = keyof typeof bodyFile.shape;
+
+/** The names a file may use. */
+export const bodyFields = Object.keys(bodyFile.shape) as readonly BodyField[];
+
+/** The same as a JSON Schema, for editors to complete the fields by. */
+export const bodyJsonSchema = (): object => ({
+  ...z.toJSONSchema(bodyFile, { target: 'draft-7', io: 'input' }),
+  title: 'Measurements of one person',
+});

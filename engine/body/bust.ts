@@ -1,0 +1,32 @@
+/**
+ * What a bust of a given cup does to a bodice where the front lengths were not measured. Lengths in mm, angles in
+ * radians. Common practice, no source, except where named.
+ */
+
+/** Bust point to bust point: 19 cm at a bust of 92, growing more slowly than the bust. */
+export const expectedBustPointWidth = (bustGirth: number): number =>
+  clamp(190 + 0.13 * (bustGirth - 920), 145, 280);
+
+/** The bust dart's angle at the bust point: 13.5 degrees in the middle of an A cup, 3.5 more with every cup. */
+export const expectedDartAngle = (cupDifference: number): number =>
+  (clamp(0.175 * cupDifference - 9.25, 6, 45) * Math.PI) / 180;
+
+/** From the bust point to the side seam along the bust level, in a bodice with some ease. */
+const expectedDartLeg = (bustGirth: number, bustPointWidth: number): number =>
+  Math.max(40, bustGirth / 4 - bustPointWidth / 2 + 25);
+
+/** The front armhole hangs this much shorter than the back, for the shoulder leans forward. */
+const frontHang = 15;
+
+/**
+ * How much longer the front is than the back, from side neck to waist, over the bust: the side seam's dart, as
+ * textbooks take it, less what the front armhole hangs shorter.
+ */
+export const expectedFrontExcess = (
+  bustGirth: number,
+  cupDifference: number,
+  bustPointWidth: number,
+): number =>
+  2 * expectedDartLeg(bustGirth, bustPointWidth) * Math.sin(expectedDartAngle(cupDifference) / 2) - frontHang;
+
+const clamp = (value: number, least: number, most: number): number => Math.min(Math.max(value, least), most);

@@ -1,0 +1,51 @@
+import { expectation } from './conditional.ts';
+import { type Essential, estimated, type Found, type FoundSizes } from './found.ts';
+import { relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
+
+/** The part of a body that the survey tells about directly. */
+interface Frame {
+  readonly stature: Found;
+  readonly neckBaseGirth: Found;
+  readonly shoulderLength: Found;
+  readonly acrossBackWidth: Found;
+  readonly upperArmGirth: Found;
+  readonly wristGirth: Found;
+}
+
+/**
+ * The frame, from stature and the girths: conditional means of the survey. Stature itself, where it was not
+ * measured, from the girths and the back length.
+ */
+export function estimateFrame(given: FoundSizes & Essential): Frame {
+  const stature = given.stature ?? estimateStature(given);
+  const { known, basis } = surveyKnowledge({ ...given, stature });
+  const expect = expectation(known);
+  const neck = expect([['neckBaseGirth', 1]]);
+  const shoulder = expect([['shoulderLength', 1]]);
+  const back = expect([['acrossBackWidth', 1]]);
+  const arm = expect([['upperArmGirthFlexed', relaxedArm]]);
+  const wrist = expect([['wristGirth', 1]]);
+  return {
+    stature,
+    neckBaseGirth: estimated(neck.mean, basis, neck.spread),
+    shoulderLength: estimated(shoulder.mean, basis, shoulder.spread),
+    acrossBackWidth: estimated(back.mean, basis, back.spread),
+    upperArmGirth: estimated(arm.mean, `${basis}; flexed arm less 3 % (from memory)`, arm.spread),
+    wristGirth: estimated(wrist.mean, basis, wrist.spread),
+  };
+}
+
+/**
+ * Mean back lengths to the natural waist (NATICK/TR-89/044, 1988) and to the navel (the survey), mm. Nobody knows
+ * to which of the two a body's was taken, so it is moved half-way, and that half is its noise.
+ */
+const [toNaturalWaist, toNavel] = [367.3, 425.4];
+const halfWay = (toNavel - toNaturalWaist) / 2;
+
+function estimateStature(given: FoundSizes & Essential): Found {
+  const { known, basis } = surveyKnowledge(given);
+  const backLength = { value: given.backNeckPointToWaist.value + halfWay, noise: halfWay };
+  const expect = expectation(new Map(known).set('backNeckPointToWaistAtNavel', backLength));
+  const { mean, spread } = expect([['stature', 1]]);
+  return estimated(mean, `${basis}; and from back neck point to waist`, spread);
+}

@@ -1,0 +1,112 @@
+import type { Issue } from '../issue.ts';
+import { nearestWord } from '../pattern/nearest-word.ts';
+import { type MeasurementName, measurementNames } from './body.ts';
+import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
+import { cupLetters } from './cup.ts';
+import { essentialNames } from './found.ts';
+import { numberIn, type Unit, unitNames } from './units.ts';
+import { howTaken, measurementWords } from './words.ts';
+
+/** What a file says, as far as it can be read: numbers still in the file's own unit, the slope in degrees. */
+export interface Written {
+  readonly name: string;
+  readonly age: number | undefined;
+  readonly units: Unit | undefined;
+  readonly cup: string | undefined;
+  readonly numbers: Readonly<Partial<Record<MeasurementName, number>>>;
+}
+
+/** Reads every field by itself, so that one mistake hides no other. */
+export function readNumbers(fields: Readonly<Record<string, unknown>>): {
+  readonly written: Written;
+  readonly issues: readonly Issue[];
+} {
+  const issues = unknownFields(fields);
+  const read = <Field extends BodyField>(field: Field) => {
+    const value = Object.hasOwn(fields, field) ? fields[field] : undefined;
+    if (value === undefined || value === null) return undefined;
+    const parsed = bodyFile.shape[field].safeParse(value);
+    if (parsed.success) return parsed.data;
+    issues.push(unreadable(field, value));
+    return undefined;
+  };
+  const numbers: Partial<Record<MeasurementName, number>> = {};
+  for (const name of measurementNames) {
+    const value = read(name);
+    const number = typeof value === 'string' ? numberIn(value) : value;
+    if (number !== undefined) numbers[name] = number;
+    else if (value !== undefined) issues.push(unreadable(name, value));
+  }
+  issues.push(...missingFields(fields));
+  const written = {
+    name: String(read('name') ?? 'unnamed'),
+    age: read('age') as number | undefined,
+    units: read('units') as Unit | undefined,
+    cup: read('cup') as string | undefined,
+    numbers,
+  };
+  return { written, issues };
+}
+
+function unknownFields(fields: Readonly<Record<string, unknown>>): Issue[] {
+  const known: ReadonlySet<string> = new Set(bodyFields);
+  return Object.keys(fields)
+    .filter((field) => !known.has(field))
+    .map((field) => {
+      const nearest = nearestWord(field, bodyFields);
+      const hint = nearest ? ` Do you mean ${nearest}?` : ` Known are ${bodyFields.join(', ')}.`;
+      return issue('unknown-field', shown(field), `There is no measurement called ${shown(field)}.${hint}`);
+    });
+}
+
+const missingFields = (fields: Readonly<Record<string, unknown>>): readonly Issue[] =>
+  (['units', ...essentialNames] as const)
+    .filter((field) => !Object.hasOwn(fields, field) || fields[field] === undefined || fields[field] === null)
+    .map((field) =>
+      field === 'units'
+        ? issue('units-missing', field, `Say in which unit you measured: units: ${unitNames.join(', ')}.`)
+        : issue(
+            'measurement-missing',
+            field,
+            `Nothing can be drafted without the ${measurementWords(field)}. ${howTaken[field]}`,
+          ),
+    );
+
+function unreadable(field: BodyField, value: unknown): Issue {
+  const given = shown(value);
+  const simple = typeof value === 'string' || typeof value === 'number' ? { value: given } : {};
+  const refuse = (code: string, message: string): Issue => ({ ...issue(code, field, message), ...simple });
+  switch (field) {
+    case 'units':
+      return refuse('unknown-unit', `${given} is no unit for measurements: use ${unitNames.join(', ')}.`);
+    case 'cup':
+      return refuse('unknown-cup', `${given} is no cup of EN 13402: use ${cupLetters.join(', ')}.`);
+    case 'age':
+      return {
+        ...refuse('age-out-of-range', `${given} is no age: give whole years, such as 34.`),
+        limits: { min: 0, max: 130, unit: 'years' },
+      };
+    case 'name':
+      return refuse('name-unusable', 'The name must be one line of text, no longer than 80 characters.');
+    default:
+      return refuse(
+        'not-a-number',
+        `${given} is no number for the ${measurementWords(field)}: write it like 36.25, 36 1/4 or 36-1/4, without the unit.`,
+      );
+  }
+}
+
+const issue = (code: string, path: string, message: string): Issue => ({
+  code,
+  severity: 'error',
+  path,
+  message,
+});
+
+/** A value from a file as a message shows it: short, on one line. */
+function shown(value: unknown): string {
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object') return 'a group of fields';
+  const text = String(value).replace(/[\p{Cc}\p{Cs}]+/gu, ' ');
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text === '' ? 'an empty text' : text;
+}

@@ -1,0 +1,43 @@
+import type { MeasurementName } from './body.ts';
+import type { KnownDimension, KnownDimensions } from './conditional.ts';
+import { type FoundSizes, listed } from './found.ts';
+import { type SurveyDimension, surveyName } from './survey.ts';
+import { measurementWords } from './words.ts';
+
+/**
+ * Girth of the relaxed upper arm for one of the arm flexed. The survey flexed it; no publication with both was
+ * read, so this is from memory. In 1988 the relaxed arm, at the armpit where it is thickest, was 29.16 cm and
+ * the flexed one 28.13 cm (NATICK/TR-89/044), which sets no closer bound.
+ */
+export const relaxedArm = 0.97;
+
+/**
+ * Which measurements the survey took too. Its waist is not among them: it lies at the navel, a dressmaker's
+ * wherever she tied the tape. Nor is its back width, taken over the flesh at another height than here.
+ */
+const shared = [
+  ['stature', 'stature', 1],
+  ['bustGirth', 'bustGirth', 1],
+  ['hipGirth', 'hipGirth', 1],
+  ['neckBaseGirth', 'neckBaseGirth', 1],
+  ['shoulderLength', 'shoulderLength', 1],
+  ['upperArmGirth', 'upperArmGirthFlexed', relaxedArm],
+  ['wristGirth', 'wristGirth', 1],
+] as const satisfies readonly (readonly [MeasurementName, SurveyDimension, number])[];
+
+/** What of a body the survey can be asked by, and how that is put in words. */
+export function surveyKnowledge(found: FoundSizes): {
+  readonly known: KnownDimensions;
+  readonly basis: string;
+} {
+  const known = new Map<SurveyDimension, KnownDimension>();
+  const words: string[] = [];
+  for (const [name, dimension, ratio] of shared) {
+    const size = found[name];
+    if (!size) continue;
+    const spread = size.known.from === 'estimated' ? { spread: size.known.spread } : {};
+    known.set(dimension, { value: size.value / ratio, ...spread });
+    words.push(`${size.known.from === 'estimated' ? 'estimated ' : ''}${measurementWords(name)}`);
+  }
+  return { known, basis: `from ${listed(words)}: ${surveyName}` };
+}

@@ -1,0 +1,30 @@
+import type { MeasurementName } from './body.ts';
+
+/** A measurement's name as it is spoken: `bustGirth` is the bust girth. */
+export const measurementWords = (name: MeasurementName): string =>
+  name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
+/** How each measurement is taken (ISO 8559-1:2017, paraphrased; clauses not read are from memory). */
+export const howTaken: Readonly<Record<MeasurementName, string>> = {
+  bustGirth: 'Horizontal, at the level of the bust points, over the bra she will wear.',
+  underBustGirth: 'Horizontal, directly below the breasts.',
+  upperChestGirth: 'High under the armpits and above the breasts, as horizontal as it goes.',
+  waistGirth: 'Horizontal, midway between the lowest rib and the top of the hip bone.',
+  hipGirth: 'Horizontal, where the seat stands out most.',
+  neckBaseGirth: 'Round the base of the neck, over the back neck point and the front neck point.',
+  upperArmGirth: 'Midway between shoulder point and elbow, the arm hanging loose.',
+  armscyeGirth: 'Over the shoulder point and through the armpit, the arm hanging.',
+  wristGirth: 'Over the wrist bone.',
+  shoulderLength: 'From the neck shoulder point to the shoulder point.',
+  shoulderSlope: 'How far the shoulder falls below the horizontal. Always in degrees.',
+  backNeckPointToWaist: 'From the bone at the back of the neck down the spine to the waist.',
+  neckShoulderPointToBustPoint: 'From the neck shoulder point to the bust point.',
+  neckShoulderPointToWaist: 'From the neck shoulder point over the bust point to the waist.',
+  bustPointWidth: 'Straight from bust point to bust point.',
+  acrossBackWidth: 'Between the folds of the arms at the back, half-way down to the underarm.',
+  acrossFrontWidth: 'Between the folds of the arms in front, half-way down to the underarm.',
+  scyeDepth: 'From the bone at the back of the neck down to the level of the underarm.',
+  waistToHip: 'Along the side, from the waist to the level of the hip girth.',
+  waistHeight: 'From the floor to the waist.',
+  stature: 'From the floor to the crown, without shoes.',
+};
