@@ -1,8 +1,10 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import type { Report } from '../engine/checks/report.ts';
 import { evaluate } from '../engine/evaluate.ts';
+import type { Figure } from '../engine/pattern/figure.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/render/walk-sheet.ts';
+import { bandsTable } from './bands-table.ts';
 import { heading } from './heading.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
@@ -22,6 +24,7 @@ interface WalkOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly workers: number;
+  readonly bands?: true;
   readonly json?: true;
 }
 
@@ -44,6 +47,13 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(new Option('--workers <count>', 'threads for --bodies').argParser(threads).default(1))
+    .addOption(
+      new Option('--bands', 'print the drafted figures beside the bands a pattern cutter expects').conflicts([
+        'bodies',
+        'file',
+        'json',
+      ]),
+    )
     .addOption(jsonOption())
     .action(async (name: string | undefined, options: WalkOptions) =>
       finish(await walk(session, name, options)),
@@ -64,7 +74,8 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
     throw new Unusable(evaluated.issues);
   }
-  return show(session, evaluated.value.report, evaluated.value.styling, options);
+  const { report, styling: resolved, garment } = evaluated.value;
+  return show(session, report, resolved, options, garment.figures);
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
@@ -76,9 +87,16 @@ async function walkFile(session: Session, file: string, options: WalkOptions): P
   return show(session, walked.value, {}, options);
 }
 
-async function show(session: Session, report: Report, styling: Styling, { json: asJson }: WalkOptions) {
+async function show(
+  session: Session,
+  report: Report,
+  styling: Styling,
+  { json: asJson, bands }: WalkOptions,
+  figures: readonly Figure[] = [],
+): Promise<ExitCode> {
   if (asJson) await session.write(json(walkResult(report, styling)));
   else await session.write(heading(session, report) + plain(walkTables(report)));
+  if (bands) await session.write(`\n${plain(bandsTable(figures))}`);
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }
