@@ -22,8 +22,18 @@ interface Side {
   readonly chords: readonly Stroke[];
   /** Places along the edge with the outward normal there. */
   readonly places: readonly { readonly at: Point; readonly normal: Vector }[];
-  /** Narrowest allowance that its start and its end must keep clear. */
-  readonly corners: readonly { readonly at: Point; readonly clear: number; readonly blunt: number }[];
+  readonly corners: readonly SideCorner[];
+}
+
+/** The corner at one end of an edge. */
+interface SideCorner {
+  readonly at: Point;
+  /** The place of the edge it is made with. */
+  readonly neighbour: number;
+  /** How wide the cutting line must go round the corner, mm. */
+  readonly clear: number;
+  /** How far along the edge its allowance may be wider, because the neighbour's ends square across it, mm. */
+  readonly blunt: number;
 }
 
 /**
@@ -38,7 +48,10 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
   const cutChords = cut.curves.flatMap((curve) => chordsOf(curve, FINE));
   const cutPlaces = cutChords.flatMap((chord) => places(chord));
   return sides.flatMap((side) => {
-    const found = [...fromStitching(side, sides, cutChords, bound), ...fromCutting(side, cutPlaces, bound)];
+    const found = [
+      ...fromStitching(side, sides, cutChords, bound),
+      ...fromCutting(side, sides, cutPlaces, bound),
+    ];
     if (found.length === 0) return [];
     const off = (value: number): number => Math.abs(value - side.edge.allowance);
     return [
@@ -64,44 +77,45 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Chord[]
   });
 }
 
-/** Distances of places on the cutting line that are too near to the edge. */
-function fromCutting(side: Side, cut: readonly Point[], bound: number): number[] {
+/** Distances of places on the cutting line that are too near to the edge, or to a corner it makes with the next. */
+function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], bound: number): number[] {
   const { allowance } = side.edge;
   return cut.flatMap((p) => {
     const near = nearest(side.chords, p, allowance - bound);
     if (!near) return [];
     const corner = side.corners.find(({ at }) => distance(at, near.at) <= bound);
-    const tooNear = corner
-      ? near.distance < corner.clear - bound
-      : dot(outward(near.heading), vectorBetween(near.at, p)) > 0;
-    return tooNear ? [near.distance] : [];
+    if (!corner) return dot(outward(near.heading), vectorBetween(near.at, p)) > 0 ? [near.distance] : [];
+    // Beside the neighbour it is for the neighbour to say.
+    const next = sides[corner.neighbour];
+    const beside = next && nearest(next.chords, p, Number.POSITIVE_INFINITY);
+    if (beside && distance(beside.at, corner.at) > bound) return [];
+    return near.distance < corner.clear - bound ? [near.distance] : [];
   });
 }
 
 function sideOf(piece: Piece, edge: PieceEdge, i: number): Side {
   const count = piece.edges.length;
-  const before = piece.edges[(i - 1 + count) % count] ?? edge;
-  const after = piece.edges[(i + 1) % count] ?? edge;
+  const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
+  const before = piece.edges[first] ?? edge;
+  const after = piece.edges[last] ?? edge;
   return {
     edge,
     chords: edge.curves.flatMap((curve) => chordsOf(curve, FINE)),
     places: edge.curves.flatMap(placesOn),
     corners: [
-      { at: edgeStart(edge), ...cornerOf(edge, before, turnInto(before, edge)) },
-      { at: edgeEnd(edge), ...cornerOf(edge, after, turnInto(edge, after)) },
+      { at: edgeStart(edge), neighbour: first, ...cornerOf(edge, before, turnInto(before, edge)) },
+      { at: edgeEnd(edge), neighbour: last, ...cornerOf(edge, after, turnInto(edge, after)) },
     ],
   };
 }
 
 /**
- * What the corner with a neighbour asks of the edge: how wide the corner must be kept clear, and how far along
- * the edge its allowance may be wider, because the neighbour runs through and ends square beyond (a blunt corner
- * with the edge's parallel trimmed by w cot t; a tenth more for curved edges).
+ * What the corner with a neighbour asks of an edge. The allowance may be wider where its parallel is trimmed by
+ * the neighbour's square end: w cot t along the edge (see `turnCorner`), and a tenth more where it is curved.
  */
 function cornerOf(edge: PieceEdge, neighbour: PieceEdge, turn: number): { clear: number; blunt: number } {
-  const clear = Math.min(edge.allowance, neighbour.allowance);
   const blunt = endsSquare(neighbour, edge, turn) ? (1.1 * edge.allowance) / Math.tan(turn) : 0;
-  return { clear, blunt: Math.max(0, blunt) };
+  return { clear: Math.min(edge.allowance, neighbour.allowance), blunt: Math.max(0, blunt) };
 }
 
 const places = ({ from, to }: Stroke): Point[] => {
