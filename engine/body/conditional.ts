@@ -25,38 +25,61 @@ export interface Expected {
  * What the survey expects of a woman of whom some dimensions are known: the conditional mean and standard
  * deviation of the multivariate normal distribution, mu + S12 S22^-1 (x - mu) and S11 - S12 S22^-1 S21 (T. W.
  * Anderson, An Introduction to Multivariate Statistical Analysis, 1958, theorem 2.5.1). Continuous in the values.
+ * Outside the survey the mean is held back, and by how much is added to the spread.
  */
 export function expectation(known: KnownDimensions): (combination: Combination) => Expected {
-  const dimensions = [...known].map(([dimension, { value, noise = 0, spread = 0 }]) => {
-    const { mean, sd } = statisticsOf(dimension);
-    return { dimension, score: limitedScore((value - mean) / sd), noise: noise / sd, spread: spread / sd };
-  });
-  const between = dimensions.map((a) =>
-    dimensions.map((b) => correlationOf(a.dimension, b.dimension) + (a === b ? a.noise ** 2 : 0)),
+  const dimensions = [...known.keys()];
+  const inSds = (of: (size: KnownDimension) => number): readonly number[] =>
+    Array.from(known, ([dimension, size]) => of(size) / statisticsOf(dimension).sd);
+  const noise = inSds((size) => size.noise ?? 0);
+  const spreads = inSds((size) => size.spread ?? 0);
+  const scores = Array.from(known, ([dimension, { value }]) => scoreOf(dimension, value));
+  const limited = scores.map(limitedScore);
+  const inverse = inverseOf(
+    dimensions.map((a, i) =>
+      dimensions.map((b, j) => correlationOf(a, b) + (i === j ? (noise[i] ?? 0) ** 2 : 0)),
+    ),
   );
-  const knownPart = dimensions.length > 0 ? new CholeskyDecomposition(new Matrix(between)) : undefined;
 
   return (combination) => {
-    const parts = combination.map(([dimension, factor]) => {
+    let [average, variance] = [0, 0];
+    for (const [dimension, factor] of combination) {
       const { mean, sd } = statisticsOf(dimension);
-      return { dimension, mean: factor * mean, sd: factor * sd };
-    });
-    const covariance = (other: SurveyDimension): number =>
-      sum(parts.map((part) => part.sd * correlationOf(part.dimension, other)));
-    const variance = sum(parts.map((part) => part.sd * covariance(part.dimension)));
-    const withKnown = dimensions.map(({ dimension }) => covariance(dimension));
-    const weights = knownPart ? knownPart.solve(Matrix.columnVector(withKnown)).to1DArray() : [];
-    const weighted = dimensions.map((d, i) => ({ ...d, weight: weights[i] ?? 0, with: withKnown[i] ?? 0 }));
-    const explained = sum(weighted.map((d) => d.weight * d.with));
-    const borrowed = sum(weighted.map((d) => (d.weight * d.spread) ** 2));
+      average += factor * mean;
+      variance += factor * sd * covariance(combination, dimension);
+    }
+    const withKnown = dimensions.map((dimension) => covariance(combination, dimension));
+    const weights = inverse.map((row) => product(row, withKnown));
     const sd = Math.sqrt(variance);
+    const shift = sd * limitedScore(product(weights, limited) / sd);
+    const heldBack = product(weights, scores) - shift;
+    const borrowed = weights.map((weight, i) => weight * (spreads[i] ?? 0));
+    const unexplained = Math.max(0, variance - product(weights, withKnown));
     return {
-      mean:
-        sum(parts.map((part) => part.mean)) +
-        sd * limitedScore(sum(weighted.map((d) => d.weight * d.score)) / sd),
-      spread: Math.sqrt(Math.max(0, variance - explained) + borrowed),
+      mean: average + shift,
+      spread: Math.sqrt(unexplained + product(borrowed, borrowed) + heldBack ** 2),
     };
   };
+}
+
+/** How many standard deviations a value lies above the survey's mean. */
+function scoreOf(dimension: SurveyDimension, value: number): number {
+  const { mean, sd } = statisticsOf(dimension);
+  return (value - mean) / sd;
+}
+
+/** Covariance of a combination with another dimension's score, mm. */
+function covariance(combination: Combination, other: SurveyDimension): number {
+  let sum = 0;
+  for (const [dimension, factor] of combination)
+    sum += factor * statisticsOf(dimension).sd * correlationOf(dimension, other);
+  return sum;
+}
+
+function inverseOf(matrix: number[][]): readonly (readonly number[])[] {
+  if (matrix.length === 0) return [];
+  const triangle = new CholeskyDecomposition(new Matrix(matrix));
+  return triangle.solve(Matrix.eye(matrix.length)).to2DArray();
 }
 
 /** Beyond this many standard deviations the survey met nobody, and a straight line is taken on trust. */
@@ -72,4 +95,8 @@ function limitedScore(score: number): number {
   return Math.sign(score) * (trusted + beyond / (1 + beyond / trusted));
 }
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+function product(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  return sum;
+}

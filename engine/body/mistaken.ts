@@ -4,6 +4,7 @@ import { isWithin, limitsOf } from './limits.ts';
 import { inUnit, millimetres, type Unit, unitNames } from './units.ts';
 import { measurementWords } from './words.ts';
 
+/** Lengths in the unit of the file. */
 type Numbers = Readonly<Partial<Record<MeasurementName, number>>>;
 
 /** A mistake that was recognised, and the measurements it explains. */
@@ -13,7 +14,13 @@ export interface Mistake {
 }
 
 /** The girths of the trunk, which stand in some proportion to one another. */
-const trunkGirths = ['bustGirth', 'underBustGirth', 'upperChestGirth', 'waistGirth', 'hipGirth'] as const;
+const trunkGirths: ReadonlySet<MeasurementName> = new Set([
+  'bustGirth',
+  'underBustGirth',
+  'upperChestGirth',
+  'waistGirth',
+  'hipGirth',
+]);
 
 /** Girths that may have been measured across a body lying flat, or on a folded tape. */
 const girths: ReadonlySet<MeasurementName> = new Set([
@@ -24,108 +31,129 @@ const girths: ReadonlySet<MeasurementName> = new Set([
   'wristGirth',
 ]);
 
-const isLength = (name: MeasurementName): boolean => name !== 'shoulderSlope';
+const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
+
+const unitWords: Readonly<Record<Unit, string>> = { cm: 'centimetres', in: 'inches', mm: 'millimetres' };
 
 const isLikely = (name: MeasurementName, mm: number): boolean => isWithin(mm, limitsOf[name].likely);
 const isPossible = (name: MeasurementName, mm: number): boolean => isWithin(mm, limitsOf[name].possible);
 
 /**
  * Recognises what commonly goes wrong with numbers: all of them in another unit than the file says, one of them in
- * another unit, or a girth given as half. Numbers are in the file's unit.
+ * another unit, or a girth given as half.
  */
 export function recognisedMistakes(numbers: Numbers, units: Unit): readonly Mistake[] {
-  const whole = wholeFileInOtherUnit(numbers, units);
-  return whole ? [whole] : measurementNames.flatMap((name) => singleMistake(name, numbers, units) ?? []);
+  const names = lengthNames.filter((name) => numbers[name] !== undefined);
+  const mm = (name: MeasurementName, unit: Unit = units): number => (numbers[name] ?? 0) * millimetres[unit];
+  const meant = unitMeant(names, mm, units);
+  if (meant) return [{ explains: names, issue: wholeFile(units, meant) }];
+  return names.flatMap((name) => {
+    const reading = readingMeant(name, names, mm, units);
+    return reading
+      ? [{ explains: [name], issue: singleNumber(name, numbers[name] ?? 0, units, reading) }]
+      : [];
+  });
 }
 
-/** The whole file is in another unit when most of its lengths are unlikely, and likely in that one. */
-function wholeFileInOtherUnit(numbers: Numbers, units: Unit): Mistake | undefined {
-  const names = measurementNames.filter((name) => isLength(name) && numbers[name] !== undefined);
-  const likelyIn = (unit: Unit): readonly MeasurementName[] =>
-    names.filter((name) => isLikely(name, (numbers[name] ?? 0) * millimetres[unit]));
-  if (names.every((name) => isPossible(name, (numbers[name] ?? 0) * millimetres[units]))) return undefined;
-  const asSaid = likelyIn(units).length;
-  for (const unit of unitNames) {
-    const explains = likelyIn(unit);
-    if (unit === units || asSaid > names.length / 2 || explains.length < 3) continue;
-    if (explains.length < 0.8 * names.length) continue;
-    return {
-      explains: names,
-      issue: {
-        code: 'unit-mistaken',
-        severity: 'error',
-        path: 'units',
-        value: units,
-        message: `These numbers look like ${unitWords[unit]}, but the file says units: ${units}. Write units: ${unit}.`,
-      },
-    };
-  }
-  return undefined;
+type InMillimetres = (name: MeasurementName, unit?: Unit) => number;
+
+/** So large a part of the numbers must be likely in another unit for the whole file to be in it. */
+const mostOfFile = 0.8;
+
+/** The unit of a whole file, where some number is impossible in the one it says and most are likely in another. */
+function unitMeant(names: readonly MeasurementName[], mm: InMillimetres, units: Unit): Unit | undefined {
+  if (names.length < 3 || names.every((name) => isPossible(name, mm(name)))) return undefined;
+  const likelyIn = (unit: Unit): number => names.filter((name) => isLikely(name, mm(name, unit))).length;
+  if (likelyIn(units) > names.length / 2) return undefined;
+  return unitNames.find((unit) => unit !== units && likelyIn(unit) >= mostOfFile * names.length);
 }
 
-const unitWords: Readonly<Record<Unit, string>> = { cm: 'centimetres', in: 'inches', mm: 'millimetres' };
+const wholeFile = (units: Unit, meant: Unit): Issue => ({
+  code: 'unit-mistaken',
+  severity: 'error',
+  path: 'units',
+  value: units,
+  message: `These numbers look like ${unitWords[meant]}, but the file says units: ${units}. Write units: ${meant}.`,
+});
 
-/** How far a girth may be from what the other girths make of it, and how near its double must come. */
+/** What a number was probably meant to say. */
+interface Reading {
+  readonly code: 'girth-halved' | 'unit-mistaken';
+  readonly mm: number;
+  readonly as: string;
+}
+
+function readingMeant(
+  name: MeasurementName,
+  names: readonly MeasurementName[],
+  mm: InMillimetres,
+  units: Unit,
+): Reading | undefined {
+  const usual = usualGirth(name, names, mm);
+  const half = isHalf(name, mm, usual);
+  if (isPossible(name, mm(name)) && !half) return undefined;
+  const doubled: Reading = { code: 'girth-halved', mm: 2 * mm(name), as: 'doubled' };
+  const otherUnits = unitNames
+    .filter((unit) => unit !== units)
+    .map((unit): Reading => ({ code: 'unit-mistaken', mm: mm(name, unit), as: `as ${unitWords[unit]}` }));
+  const readings = [...(girths.has(name) ? [doubled] : []), ...otherUnits].filter((reading) =>
+    isLikely(name, reading.mm),
+  );
+  const off = (reading: Reading): number => Math.abs(Math.log(reading.mm / (usual ?? middleOf(name))));
+  return half ? doubled : readings.toSorted((a, b) => off(a) - off(b))[0];
+}
+
+/** A girth this much smaller than the others make it is wrong, and half when its double comes this near. */
 const tooSmall = 0.58;
 const nearEnough = [0.75, 1.4] as const;
 
-function singleMistake(name: MeasurementName, numbers: Numbers, units: Unit): Mistake | undefined {
-  const number = numbers[name];
-  if (number === undefined || !isLength(name)) return undefined;
-  const mm = number * millimetres[units];
-  const usual = usualSize(name, numbers, units);
-  const isTrunk = trunkGirths.some((trunk) => trunk === name);
-  const isHalf =
-    isTrunk && usual !== undefined && mm < tooSmall * usual && isWithin((2 * mm) / usual, nearEnough);
-  if (isPossible(name, mm) && !isHalf) return undefined;
+/** Without other girths to go by, a girth so far below the likely is half, if the back length has its full size. */
+const farBelow = 0.9;
 
-  const readings = [
-    ...(girths.has(name) ? [{ code: 'girth-halved', mm: 2 * mm, as: 'doubled' }] : []),
-    ...unitNames
-      .filter((unit) => unit !== units)
-      .map((unit) => ({
-        code: 'unit-mistaken',
-        mm: number * millimetres[unit],
-        as: `taken as ${unitWords[unit]}`,
-      })),
-  ].filter((reading) => isLikely(name, reading.mm));
-  const expected = usual ?? middleOf(name);
-  const off = (reading: { readonly mm: number }): number => Math.abs(Math.log(reading.mm / expected));
-  // With no other girth to go by, half is likelier than another unit, for not all lengths were in that one.
-  const decided = isHalf || (usual === undefined && girths.has(name));
-  const best = decided ? readings[0] : readings.toSorted((a, b) => off(a) - off(b))[0];
-  if (!best) return undefined;
-  const given = inUnit(number, units);
-  const meant = inUnit(best.mm / millimetres[units], units);
-  const message =
-    best.code === 'girth-halved'
-      ? `The ${measurementWords(name)} of ${given} looks like half the girth: ${best.as} it is ${meant}. Give the whole girth.`
-      : `The ${measurementWords(name)} of ${given} looks like another unit: ${best.as} it is ${meant}. Give all lengths in ${units}.`;
-  const [min, max] = limitsOf[name].possible.map((limit) => limit / millimetres[units]) as [number, number];
+function isHalf(name: MeasurementName, mm: InMillimetres, usual: number | undefined): boolean {
+  if (!girths.has(name) || !isLikely(name, 2 * mm(name))) return false;
+  if (usual === undefined)
+    return (
+      mm(name) < farBelow * limitsOf[name].likely[0] &&
+      isLikely('backNeckPointToWaist', mm('backNeckPointToWaist'))
+    );
+  return trunkGirths.has(name) && mm(name) < tooSmall * usual && isWithin((2 * mm(name)) / usual, nearEnough);
+}
+
+function singleNumber(name: MeasurementName, number: number, units: Unit, { code, mm, as }: Reading): Issue {
+  const [least, most] = limitsOf[name].possible;
+  const meant = inUnit(mm / millimetres[units], units);
+  const looks =
+    code === 'girth-halved'
+      ? `half the girth: ${as} it is ${meant}. Give the whole girth.`
+      : `another unit: ${as} it is ${meant}. Give all lengths in ${units}.`;
   return {
-    explains: [name],
-    issue: {
-      code: best.code,
-      severity: 'error',
-      path: name,
-      value: number,
-      message,
-      limits: { min, max, unit: units },
-    },
+    code,
+    severity: 'error',
+    path: name,
+    value: number,
+    message: `The ${measurementWords(name)} of ${inUnit(number, units)} looks like ${looks}`,
+    limits: { min: least / millimetres[units], max: most / millimetres[units], unit: units },
   };
 }
 
-/** The geometric middle of what is likely. */
-const middleOf = (name: MeasurementName): number =>
-  Math.sqrt(limitsOf[name].likely[0] * limitsOf[name].likely[1]);
+/** The geometric middle of what is likely, mm. */
+function middleOf(name: MeasurementName): number {
+  const [least, most] = limitsOf[name].likely;
+  return Math.sqrt(least * most);
+}
 
-/** What the likely girths among the others make of a girth: its middle, larger or smaller as theirs are. */
-function usualSize(name: MeasurementName, numbers: Numbers, units: Unit): number | undefined {
+/** What the likely girths of the trunk make of another girth, mm: its middle, larger or smaller as theirs are. */
+function usualGirth(
+  name: MeasurementName,
+  names: readonly MeasurementName[],
+  mm: InMillimetres,
+): number | undefined {
   if (!girths.has(name)) return undefined;
-  const ratios = trunkGirths.flatMap((other) => {
-    const mm = (numbers[other] ?? 0) * millimetres[units];
-    return other !== name && isLikely(other, mm) ? [Math.log(mm / middleOf(other))] : [];
-  });
-  if (ratios.length === 0) return undefined;
-  return middleOf(name) * Math.exp(ratios.reduce((a, b) => a + b, 0) / ratios.length);
+  const others = names.filter(
+    (other) => other !== name && trunkGirths.has(other) && isLikely(other, mm(other)),
+  );
+  if (others.length === 0) return undefined;
+  const logs = others.map((other) => Math.log(mm(other) / middleOf(other)));
+  return middleOf(name) * Math.exp(logs.reduce((a, b) => a + b, 0) / logs.length);
 }

@@ -1,52 +1,68 @@
 import type { Issue } from '../issue.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
-import { childShare, isWithin, limitsOf } from './limits.ts';
+import { childShare, isWithin, type Limits, limitsOf, type Span } from './limits.ts';
 import { inUnit, millimetres, type Unit } from './units.ts';
 import { measurementWords } from './words.ts';
 
 /**
- * Refuses numbers that no body has and points out those that few women have. A child's possible
- * sizes are smaller. Numbers and limits are in the file's unit, the slope in degrees.
+ * Refuses numbers that no body has, warns of those that hardly any woman has, and notes those beyond the usual. A
+ * child's possible sizes are smaller. Numbers and limits are in the file's unit, the slope in degrees.
  */
 export function outOfRange(
   numbers: Readonly<Partial<Record<MeasurementName, number>>>,
   units: Unit,
   child: boolean,
 ): readonly Issue[] {
-  return measurementNames.flatMap((name): readonly Issue[] => {
+  return measurementNames.flatMap((name) => {
     const value = numbers[name];
-    if (value === undefined) return [];
-    const unit = name === 'shoulderSlope' ? 'degrees' : units;
     const scale = unitScale(name, units);
-    const inFile = ([min, max]: readonly [number, number]) => [min / scale, max / scale] as const;
-    const { likely, possible } = limitsOf[name];
-    const allowed = inFile([possible[0] * (child ? childShare : 1), possible[1]]);
-    const about = (
-      code: string,
-      severity: Issue['severity'],
-      limits: readonly [number, number],
-      say: string,
-    ) => ({
-      code,
-      severity,
-      path: name,
-      value,
-      limits: { min: limits[0], max: limits[1], unit },
-      message: `The ${measurementWords(name)} of ${inUnit(value, unit)} ${say} ${inUnit(limits[0], unit)} and ${inUnit(limits[1], unit)}.`,
-    });
-    if (!isWithin(value, allowed))
-      return [about('measurement-out-of-range', 'error', allowed, 'is impossible: it lies between')];
-    if (!isWithin(value, inFile(likely)))
-      return [
-        about(
-          'measurement-unlikely',
-          'warning',
-          inFile(likely),
-          'is unusual, measure again: most lie between',
-        ),
-      ];
-    return [];
+    const found = value === undefined ? undefined : verdict(value * scale, limitsOf[name], child);
+    if (value === undefined || !found) return [];
+    const unit = name === 'shoulderSlope' ? 'degrees' : units;
+    const [min, max] = [found.span[0] / scale, found.span[1] / scale];
+    return [
+      {
+        code: found.code,
+        severity: found.severity,
+        path: name,
+        value,
+        limits: { min, max, unit },
+        message: `The ${measurementWords(name)} of ${inUnit(value, unit)} ${found.says} ${inUnit(min, unit)} and ${inUnit(max, unit)}.`,
+      },
+    ];
   });
+}
+
+interface Verdict extends Pick<Issue, 'code' | 'severity'> {
+  readonly span: Span;
+  readonly says: string;
+}
+
+/** The gravest thing to be said of a value, mm or radians. */
+function verdict(value: number, { usual, likely, possible }: Limits, child: boolean): Verdict | undefined {
+  const allowed: Span = [possible[0] * (child ? childShare : 1), possible[1]];
+  if (!isWithin(value, allowed))
+    return {
+      code: 'measurement-out-of-range',
+      severity: 'error',
+      span: allowed,
+      says: 'cannot be right. It lies between',
+    };
+  if (!isWithin(value, likely))
+    return {
+      code: 'measurement-unlikely',
+      severity: 'warning',
+      span: likely,
+      says: 'is very unusual: measure again. Nearly all women lie between',
+    };
+  if (usual && !isWithin(value, usual))
+    return {
+      code: 'measurement-unusual',
+      severity: 'note',
+      span: usual,
+      says: 'is beyond the usual. Nine in ten women lie between',
+    };
+  return undefined;
 }
 
 /** Millimetres, or radians, in one unit of the file. */

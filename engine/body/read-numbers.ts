@@ -35,7 +35,6 @@ export function readNumbers(fields: Readonly<Record<string, unknown>>): {
     const value = read(name);
     const number = typeof value === 'string' ? numberIn(value) : value;
     if (number !== undefined) numbers[name] = number;
-    else if (value !== undefined) issues.push(unreadable(name, value));
   }
   issues.push(...missingFields(fields));
   const written = {

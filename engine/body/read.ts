@@ -27,16 +27,18 @@ export function readBody(data: unknown): Result<Body> {
   const all = inMillimetres(written.numbers, units);
   const wrongValues = valueIssues(written, units);
   const refused = new Set(wrongValues.filter(isError).map(({ path }) => path));
-  const sizes: Sizes = Object.fromEntries(Object.entries(all).filter(([name]) => !refused.has(name)));
-  const child = !refused.has('units') && isChild(written.age, sizes);
+  const sizes: Sizes = refused.has('units')
+    ? {}
+    : Object.fromEntries(Object.entries(all).filter(([name]) => !refused.has(name)));
+  const child = isChild(written.age, sizes);
+  const found = foundSizes(sizes, written.cup);
   const issues = [
     ...unread,
     // What is likely is likely of women.
     ...wrongValues.filter((issue) => isError(issue) || !child),
-    ...(refused.has('units') ? [] : contradictions(sizes, units)),
+    ...contradictions({ ...sizes, ...underBustOf(found) }, units),
     ...(child ? [childNote(written.age)] : []),
   ];
-  const found = foundSizes(sizes, written.cup);
   if (issues.some(isError) || !isEnough(found)) return { ok: false, issues };
 
   const body: Body = { name: written.name, wearer: child ? 'child' : 'adult', ...completed(found) };
@@ -89,6 +91,9 @@ function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
   const basis = `bust girth less ${difference / 10} cm, the middle of cup ${cup} (EN 13402)`;
   return { ...found, underBustGirth: derived(sizes.bustGirth - difference, basis) };
 }
+
+const underBustOf = ({ underBustGirth }: FoundSizes): Sizes =>
+  underBustGirth ? { underBustGirth: underBustGirth.value } : {};
 
 const isEnough = (found: FoundSizes): found is FoundSizes & Essential =>
   essentialNames.every((name) => found[name] !== undefined);
