@@ -30,11 +30,11 @@ describe('the program as installed', () => {
   });
 
   test('walks many bodies on two threads as on one', async () => {
-    const rows = Array.from({ length: 50 }, (_, i) =>
-      JSON.stringify({ ...measurements, id: i, bustGirth: 86 + i / 4 }),
+    const rows = Array.from({ length: 40 }, (_, i) =>
+      JSON.stringify(i % 10 ? { id: i } : { ...measurements, id: i }),
     );
     const file = join(folder, 'many.ndjson');
-    await writeFile(file, ['broken', ...rows].join('\n'));
+    await writeFile(file, rows.join('\n'));
     const walk = async (workers: string): Promise<string> => {
       const words = ['walk', 'bodice', '--bodies', file, '--workers', workers];
       const ran = await runFile(process.execPath, [program, ...words]).catch((error) => error);
@@ -42,7 +42,7 @@ describe('the program as installed', () => {
       return ran.stdout.replace(/"milliseconds":[\d.]+/g, '');
     };
     const [one, two] = [await walk('1'), await walk('2')];
-    expect(one.split('\n')).toHaveLength(52);
+    expect(one.split('\n')).toHaveLength(41);
     expect(two).toBe(one);
   });
 
