@@ -1,32 +1,50 @@
-import type { Stroke } from '../finishing/chords.ts';
+import { chordsOf, type Stroke } from '../finishing/chords.ts';
+import { type Bounds, boundingBox } from '../geometry/bounds.ts';
+import type { Curve } from '../geometry/curve.ts';
 import { distance, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
 
-/** The place of a chain of strokes that is nearest to a point. */
+/** A curve made ready for many questions of what is near: its chords, and the upright box about it. */
+export interface Drawn {
+  readonly chords: readonly Stroke[];
+  readonly box: Bounds;
+}
+
+/** A curve by chords within `flatness` (mm) of it. */
+export const drawn = (curve: Curve, flatness: number): Drawn => ({
+  chords: chordsOf(curve, flatness),
+  box: boundingBox([curve]),
+});
+
+/** The place of some curves that is nearest to a point. */
 export interface Nearest {
   readonly distance: number;
   readonly at: Point;
-  /** Unit heading of the stroke there. */
+  /** Unit heading of the chord there. */
   readonly heading: Vector;
 }
 
-/** The nearest place of some strokes to `p`, if it is nearer than `within` (mm). Exact. */
-export function nearest(strokes: readonly Stroke[], p: Point, within: number): Nearest | undefined {
+/** The nearest place of some curves' chords to `p`, if it is nearer than `within` (mm). */
+export function nearest(curves: readonly Drawn[], p: Point, within: number): Nearest | undefined {
   let best: Stroke | undefined;
   let bestAt = p;
   let least = within;
-  for (const stroke of strokes) {
-    const { from, to } = stroke;
-    if (from.x > p.x + least && to.x > p.x + least) continue;
-    if (from.x < p.x - least && to.x < p.x - least) continue;
-    if (from.y > p.y + least && to.y > p.y + least) continue;
-    if (from.y < p.y - least && to.y < p.y - least) continue;
-    const at = nearestOn(stroke, p);
-    const apart = distance(p, at);
-    if (apart >= least) continue;
-    least = apart;
-    best = stroke;
-    bestAt = at;
+  for (const { chords, box } of curves) {
+    if (box.left > p.x + least || box.right < p.x - least) continue;
+    if (box.top > p.y + least || box.bottom < p.y - least) continue;
+    for (const chord of chords) {
+      const { from, to } = chord;
+      if (from.x > p.x + least && to.x > p.x + least) continue;
+      if (from.x < p.x - least && to.x < p.x - least) continue;
+      if (from.y > p.y + least && to.y > p.y + least) continue;
+      if (from.y < p.y - least && to.y < p.y - least) continue;
+      const at = nearestOn(chord, p);
+      const apart = distance(p, at);
+      if (apart >= least) continue;
+      least = apart;
+      best = chord;
+      bestAt = at;
+    }
   }
   return best && { distance: least, at: bestAt, heading: unit(vectorBetween(best.from, best.to)) };
 }
