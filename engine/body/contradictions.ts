@@ -23,9 +23,10 @@ const shares: readonly (readonly [MeasurementName, MeasurementName, number, numb
   ['bustPointWidth', 'bustGirth', 0.1, 0.33],
   ['acrossBackWidth', 'bustGirth', 0.2, 0.6],
   ['acrossFrontWidth', 'bustGirth', 0.18, 0.55],
-  ['scyeDepth', 'backNeckPointToWaist', 0.3, 0.75],
-  ['neckShoulderPointToWaist', 'backNeckPointToWaist', 0.75, 1.8],
-  ['neckShoulderPointToBustPoint', 'neckShoulderPointToWaist', 0.35, 0.87],
+  ['shoulderLength', 'acrossBackWidth', 0.15, 0.6],
+  ['scyeDepth', 'backNeckPointToWaist', 0.25, 0.75],
+  ['neckShoulderPointToWaist', 'backNeckPointToWaist', 0.75, 2],
+  ['neckShoulderPointToBustPoint', 'neckShoulderPointToWaist', 0.35, 0.93],
   ['backNeckPointToWaist', 'stature', 0.12, 0.42],
   ['waistHeight', 'stature', 0.4, 0.78],
   ['waistToHip', 'waistHeight', 0.05, 0.5],
@@ -49,7 +50,8 @@ export function contradictions(sizes: Sizes, units: Unit): readonly Issue[] {
           ),
         ];
   });
-  return [...pairs, ...bustLevel(sizes, units)];
+  const said = new Set(pairs.map(({ path }) => path));
+  return [...pairs, ...bustLevel(sizes, units).filter(({ path }) => !said.has(path))];
 }
 
 /** The bust level must come out between underarm and waist; it can lie a little above a loosely taken scye depth. */

@@ -11,8 +11,8 @@ interface Girths {
   readonly armscyeGirth: Found;
 }
 
-/** How far the under-bust girths of twelve women lie from the line (Royal Australian Navy survey, 2015), mm. */
-export const underBustSpread = 18;
+/** How far the under-bust girths of twelve women lie from the line, root mean square (ASRAN 2015, read), mm. */
+export const underBustSpread = 15.5;
 
 /**
  * Width across the front as a share of the upper chest girth: 32.4 cm at a bust of 88 and 37.2 cm at one of 104

@@ -24,4 +24,4 @@ export function numberIn(text: string): number | undefined {
 }
 
 /** A number and its unit as a message says them: at most two decimals. */
-export const inUnit = (value: number, unit: string): string => `${Math.round(value * 100) / 100} ${unit}`;
+export const inUnit = (value: number, unit: string): string => `${Number(value.toFixed(2))} ${unit}`;
