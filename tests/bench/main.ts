@@ -1,7 +1,14 @@
 import { arcLengthBench } from './arc-length.ts';
+import { benchBodies } from './bodies.ts';
+import { benchGarment } from './garment.ts';
 import { offsetBench } from './offset.ts';
 
 /** Every topic that is measured; each returns its table as text. */
-const topics: readonly (() => string | Promise<string>)[] = [arcLengthBench, offsetBench];
+const topics: readonly (() => string | Promise<string>)[] = [
+  arcLengthBench,
+  offsetBench,
+  benchGarment,
+  benchBodies,
+];
 
 for (const topic of topics) console.log(`${await topic()}\n`);
