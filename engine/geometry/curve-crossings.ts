@@ -75,12 +75,12 @@ function bend({ curve, start, end }: Stretch): number {
 
 function boxesMeet(a: Curve, b: Curve): boolean {
   return (
-    apart(least(a, 'x'), most(a, 'x'), least(b, 'x'), most(b, 'x')) &&
-    apart(least(a, 'y'), most(a, 'y'), least(b, 'y'), most(b, 'y'))
+    overlap(least(a, 'x'), most(a, 'x'), least(b, 'x'), most(b, 'x')) &&
+    overlap(least(a, 'y'), most(a, 'y'), least(b, 'y'), most(b, 'y'))
   );
 }
 
-const apart = (low: number, high: number, otherLow: number, otherHigh: number): boolean =>
+const overlap = (low: number, high: number, otherLow: number, otherHigh: number): boolean =>
   low <= otherHigh + COINCIDENCE && otherLow <= high + COINCIDENCE;
 
 /** Least coordinate of a curve's control points. */
@@ -95,7 +95,7 @@ export const most = (curve: Curve, axis: 'x' | 'y'): number =>
     ? Math.max(curve.from[axis], curve.to[axis])
     : Math.max(curve.from[axis], curve.handle1[axis], curve.handle2[axis], curve.to[axis]);
 
-/** Reports where two chords, each lengthened a little, cross; parallel chords report the middle if they touch. */
+/** Reports where two chords, each lengthened a little, cross; parallel ones do not. */
 function chordsCross(a: Stretch, b: Stretch, report: (t: number, u: number) => void): void {
   const p = a.curve.from;
   const q = b.curve.from;

@@ -78,15 +78,14 @@ export function fitOneCubic(samples: readonly Sample[], enough: number): Hermite
     }
     const before = deviation;
     deviation = Math.sqrt(worst);
-    if (deviation <= enough && deviation > 0.7 * before) break;
+    if (deviation <= 0.1 * enough || (deviation <= enough && deviation > 0.7 * before)) break;
     if (step > 2 && deviation > 0.9 * before && deviation > 1.5 * enough) break;
-    const det = aa * bb - ab * ab;
-    if (!(det > 1e-12 * aa * bb)) break;
-    const nextStart = start + (ab * br - bb * ar) / det;
-    const nextEnd = end + (ab * ar - aa * br) / det;
     if (step + 1 === MOST_STEPS) break;
-    start = Math.max(0, Math.min(nextStart, 4 * chord));
-    end = Math.max(0, Math.min(nextEnd, 4 * chord));
+    // Handles that move no sample sideways, as on a straight line, stay as they are.
+    const det = aa * bb - ab * ab;
+    if (!(det > 1e-12 * aa * bb)) continue;
+    start = Math.max(0, Math.min(start + (ab * br - bb * ar) / det, 4 * chord));
+    end = Math.max(0, Math.min(end + (ab * ar - aa * br) / det, 4 * chord));
   }
   return {
     cubic: {

@@ -1,6 +1,7 @@
 import type { Cubic } from './curve.ts';
 import { fitOneCubic, type HermiteFit, type Sample } from './fit-one-cubic.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
+import { ROUNDING } from './tolerance.ts';
 import { plus, unit, type Vector } from './vector.ts';
 
 /** A chain of cubics that runs smoothly (G1) along a given curve, and how far it strays from it (mm). */
@@ -23,8 +24,8 @@ const MOST_HALVINGS = 24;
  * to within `tolerance` (mm). Each cubic takes its ends and end tangents from the curve; its two handle lengths are
  * fitted by least squares. The error falls with the sixth power of a piece's length (C. de Boor, K. Hollig and
  * M. Sabin, "High accuracy geometric Hermite interpolation", 1987), so the number of pieces is known from the first
- * fit. The deviation reached is returned; a curve with a corner between t0 and t1 is the one case where it can stay
- * above the tolerance.
+ * fit. The deviation reached is returned: it can stay above the tolerance only where the curve has a corner between
+ * t0 and t1, or the tolerance is below the rounding of coordinates.
  */
 export function fitCurve(curveAt: (t: number) => Sample, t0: number, t1: number, tolerance: number): Fit {
   const curves: Cubic[] = [];
@@ -44,7 +45,7 @@ function fitInto(
   for (let i = 0; i < SAMPLES; i++) samples.push(curveAt(t0 + ((t1 - t0) * i) / (SAMPLES - 1)));
   const fit = fitOneCubic(samples, tolerance / BETWEEN_SAMPLES);
   const deviation = fit.deviation * BETWEEN_SAMPLES;
-  if (deviation <= tolerance || halvings === 0) {
+  if (deviation <= Math.max(tolerance, ROUNDING) || halvings === 0) {
     curves.push(fit.cubic);
     return deviation;
   }

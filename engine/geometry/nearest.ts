@@ -1,9 +1,8 @@
-import { bernsteinProduct } from './bernstein.ts';
 import type { Curve, Edge } from './curve.ts';
-import { asCubic, pointAt } from './evaluate.ts';
+import { pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
-import { cross, dot, magnitude } from './vector.ts';
+import { cross, dot, magnitude, minus } from './vector.ts';
 
 /** The place on a curve nearest to a point. */
 export interface Nearest {
@@ -55,14 +54,22 @@ function squareTo(curve: Curve, p: Point): number[] {
     const t = dot(along, vectorBetween(curve.from, p)) / dot(along, along);
     return t > 0 && t < 1 ? [t] : [];
   }
-  const { from, handle1, handle2, to } = asCubic(curve);
-  const along = (axis: 'x' | 'y'): number[] =>
-    bernsteinProduct(
-      [from[axis] - p[axis], handle1[axis] - p[axis], handle2[axis] - p[axis], to[axis] - p[axis]],
-      [handle1[axis] - from[axis], handle2[axis] - handle1[axis], to[axis] - handle2[axis]],
-    );
-  const y = along('y');
-  return rootsBetween01(along('x').map((value, i) => value + (y[i] ?? 0)));
+  const d0 = vectorBetween(p, curve.from);
+  const d1 = vectorBetween(p, curve.handle1);
+  const d2 = vectorBetween(p, curve.handle2);
+  const d3 = vectorBetween(p, curve.to);
+  const a = minus(d1, d0);
+  const b = minus(d2, d1);
+  const c = minus(d3, d2);
+  // Bernstein coefficients of the product of a cubic and a quadratic vector polynomial.
+  return rootsBetween01([
+    dot(d0, a),
+    (3 * dot(d1, a) + 2 * dot(d0, b)) / 5,
+    (3 * dot(d2, a) + 6 * dot(d1, b) + dot(d0, c)) / 10,
+    (dot(d3, a) + 6 * dot(d2, b) + 3 * dot(d1, c)) / 10,
+    (2 * dot(d3, b) + 3 * dot(d2, c)) / 5,
+    dot(d3, c),
+  ]);
 }
 
 /** No place on the curve is nearer to p than this: its distance from the box about the control points. */

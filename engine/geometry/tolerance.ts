@@ -10,6 +10,12 @@
  */
 const BASE = 1e-6;
 
+/**
+ * Below this, differences of coordinates are rounding: doubles of a few metres in mm are exact to about 1e-12.
+ * Larger: fits to very small tolerances would stop early. Smaller: they would chase noise and never end.
+ */
+export const ROUNDING = BASE / 100_000;
+
 /** Arc lengths are this exact. Larger or smaller: see the base. */
 export const ARC_LENGTH = BASE;
 

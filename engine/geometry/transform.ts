@@ -35,6 +35,7 @@ export const scaledFrom =
   (p) => ({ x: centre.x + (p.x - centre.x) * factor, y: centre.y + (p.y - centre.y) * factor });
 
 /** A curve with every control point put through a transform. */
+export function transformedCurve<C extends Curve>(curve: C, to: Transform): C;
 export function transformedCurve(curve: Curve, to: Transform): Curve {
   if (curve.kind === 'line') return { kind: 'line', from: to(curve.from), to: to(curve.to) };
   return {

@@ -1,0 +1,55 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { curvatureAt } from '../../../engine/geometry/evaluate.ts';
+import { inflectionCount, inflections, isStraight, joints } from '../../../engine/geometry/inflections.ts';
+import { reversed } from '../../../engine/geometry/split.ts';
+import { anyCubic, cubic, line } from './generators.ts';
+
+const hollow = cubic(0, 0, 30, 20, 60, 20, 90, 0);
+const round = cubic(90, 0, 120, -20, 150, -20, 180, 0);
+
+describe('inflections', () => {
+  it('finds the middle of an even S and none in an arch', () => {
+    expect(inflections(cubic(0, 0, 30, 40, 60, -40, 90, 0))).toEqual([expect.closeTo(0.5, 12)]);
+    expect(inflections(hollow)).toEqual([]);
+  });
+
+  it('are where the curvature changes sign', () => {
+    fc.assert(
+      fc.property(anyCubic, (curve) => {
+        for (const t of inflections(curve)) {
+          const h = Math.min(1e-4, t / 2, (1 - t) / 2);
+          expect(Math.sign(curvatureAt(curve, t - h))).toBe(-Math.sign(curvatureAt(curve, t + h)));
+        }
+        expect(inflections(reversed(curve))).toHaveLength(inflections(curve).length);
+      }),
+    );
+  });
+
+  it('do not count where the curve is straight to within a thousandth of a millimetre', () => {
+    expect(inflections(cubic(0, 0, 30, 5e-4, 60, -5e-4, 90, 0))).toEqual([]);
+    expect(inflections(cubic(0, 0, 30, 5e-2, 60, -5e-2, 90, 0))).toHaveLength(1);
+    expect(isStraight(cubic(0, 0, 30, 5e-4, 60, 0, 90, 0))).toBe(true);
+    expect(isStraight(hollow)).toBe(false);
+  });
+
+  it('count over a whole edge, across joints and straight parts', () => {
+    expect(inflectionCount({ name: 'e', curves: [hollow, round] })).toBe(1);
+    expect(inflectionCount({ name: 'e', curves: [hollow, line(90, 0, 120, -15), round] })).toBe(1);
+    expect(inflectionCount({ name: 'e', curves: [hollow, hollow] })).toBe(0);
+  });
+});
+
+describe('joints', () => {
+  it('tell the corner and the jump of curvature between neighbouring curves', () => {
+    const arch = cubic(0, 0, 10, 0, 20, 10, 20, 20);
+    const [joint] = joints({ name: 'e', curves: [line(-50, 0, 0, 0), arch] });
+    expect(joint?.angle).toBe(0);
+    expect(joint?.curvatureJump).toBeCloseTo(curvatureAt(arch, 0), 12);
+    expect(joints({ name: 'e', curves: [line(0, 0, 10, 0), line(10, 0, 10, 10)] })[0]?.angle).toBeCloseTo(
+      Math.PI / 2,
+      12,
+    );
+    expect(joints({ name: 'e', curves: [arch] })).toEqual([]);
+  });
+});

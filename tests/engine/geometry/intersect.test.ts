@@ -1,0 +1,143 @@
+import { Bezier } from 'bezier-js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Cubic } from '../../../engine/geometry/curve.ts';
+import { curveCrossings } from '../../../engine/geometry/curve-crossings.ts';
+import { pointAt } from '../../../engine/geometry/evaluate.ts';
+import {
+  crossings,
+  edgeCrossings,
+  level,
+  outlineCrossings,
+  throughPoints,
+  upright,
+} from '../../../engine/geometry/intersect.ts';
+import { distanceFromLine, nearestOnCurve, nearestOnEdge } from '../../../engine/geometry/nearest.ts';
+import { distance, point } from '../../../engine/geometry/point.ts';
+import { rootsBetween01 } from '../../../engine/geometry/roots.ts';
+import { movedBy, transformedCurve } from '../../../engine/geometry/transform.ts';
+import { anyCubic, anyCurve, anyPoint, cubic, line, polygon, seamCubic } from './generators.ts';
+
+describe('crossings with a straight line', () => {
+  it('lie on both, and are as many as the changes of side', () => {
+    fc.assert(
+      fc.property(anyCurve, anyPoint, anyPoint, (curve, a, b) => {
+        fc.pre(distance(a, b) > 1);
+        const found = crossings(curve, throughPoints(a, b));
+        for (const { t, point: at, along } of found) {
+          expect(distance(pointAt(curve, t), at)).toBe(0);
+          expect(Math.abs(distanceFromLine(a, b, at))).toBeLessThan(1e-8);
+          expect(Math.abs(along)).toBeCloseTo(distance(a, at), 6);
+        }
+        const sides = [curve.from, curve.to].map((p) => distanceFromLine(a, b, p) > 0);
+        expect(found.length % 2 === 1).toBe(sides[0] !== sides[1]);
+      }),
+    );
+  });
+
+  it('count a touch once and a curve within the line not at all', () => {
+    expect(crossings(cubic(0, 0, 0, 4, 4, 4, 4, 0), level(3)).map(({ t }) => t)).toEqual([
+      expect.closeTo(0.5, 7),
+    ]);
+    expect(crossings(line(0, 3, 10, 3), level(3))).toEqual([]);
+  });
+
+  it('count the joint of an edge, and the corner of an outline, once', () => {
+    const edge = { name: 'e', curves: [line(0, 0, 10, 10), line(10, 10, 20, 20)] };
+    expect(edgeCrossings(edge, level(10)).map(({ curve, point: at }) => [curve, at.x])).toEqual([[0, 10]]);
+    const diamond = polygon([0, -10], [10, 0], [0, 10], [-10, 0]);
+    expect(outlineCrossings(diamond, level(0)).map(({ along }) => along)).toEqual([-10, 10]);
+    expect(outlineCrossings(diamond, upright(5)).map(({ along }) => along)).toEqual([-5, 5]);
+  });
+});
+
+describe('curveCrossings', () => {
+  it('finds three crossings of a line with an S and nine of two entwined cubics', () => {
+    expect(curveCrossings(line(-10, 0, 110, 0), cubic(0, -20, 40, 120, 60, -120, 100, 20))).toHaveLength(3);
+    const wave = cubic(0, 0, 300, 90, -200, 90, 100, 0);
+    const turned = cubic(5, -20, 95, 280, 95, -220, 5, 80);
+    expect(curveCrossings(wave, turned)).toHaveLength(9);
+  });
+
+  it('finds at least the crossings that bezier-js finds, each on both curves', () => {
+    const bezier = ({ from: a, handle1: b, handle2: c, to: d }: Cubic) =>
+      new Bezier(a.x, a.y, b.x, b.y, c.x, c.y, d.x, d.y);
+    fc.assert(
+      fc.property(seamCubic, seamCubic, anyPoint, (a, other, p) => {
+        const b = transformedCurve(other, movedBy({ x: p.x / 4, y: p.y / 4 }));
+        const found = curveCrossings(a, b);
+        for (const { t, u } of found) expect(distance(pointAt(a, t), pointAt(b, u))).toBeLessThan(1e-5);
+        const theirs = bezier(a)
+          .intersects(bezier(b), 0.5)
+          .map((pair) => Number(String(pair).split('/')[0]));
+        for (const t of theirs) {
+          const near = pointAt(a, t);
+          // It reports places where two small boxes meet; those where the curves do not are no crossings.
+          if (nearestOnCurve(b, near).distance > 1e-2) continue;
+          expect(Math.min(...found.map((own) => distance(own.point, near)))).toBeLessThan(20);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('agrees with the crossings of a straight line', () => {
+    fc.assert(
+      fc.property(anyCubic, anyPoint, anyPoint, (curve, a, b) => {
+        fc.pre(distance(a, b) > 10);
+        const within = crossings(curve, throughPoints(a, b)).filter(
+          ({ along }) => along > 1e-3 && along < distance(a, b) - 1e-3,
+        );
+        const found = curveCrossings(curve, line(a.x, a.y, b.x, b.y));
+        for (const { point: at } of within)
+          expect(Math.min(...found.map((own) => distance(own.point, at)))).toBeLessThan(1e-4);
+      }),
+    );
+  });
+
+  it('counts a common end', () => {
+    expect(curveCrossings(line(0, 0, 10, 0), line(10, 0, 10, 10))).toEqual([
+      { t: 1, u: 0, point: point(10, 0) },
+    ]);
+    expect(curveCrossings(line(0, 0, 10, 0), line(0, 1, 10, 1))).toEqual([]);
+  });
+});
+
+describe('nearestOnCurve', () => {
+  it('is no farther than any of many places on the curve, and what bezier-js finds', () => {
+    fc.assert(
+      fc.property(anyCubic, anyPoint, (curve, p) => {
+        const nearest = nearestOnCurve(curve, p);
+        for (let i = 0; i <= 200; i++)
+          expect(distance(pointAt(curve, i / 200), p)).toBeGreaterThanOrEqual(nearest.distance - 1e-9);
+        const { from, handle1, handle2, to } = curve;
+        const bezier = new Bezier(from.x, from.y, handle1.x, handle1.y, handle2.x, handle2.y, to.x, to.y);
+        const theirs = bezier.project(p).t ?? 0;
+        // It may run a little beyond the ends of the curve.
+        fc.pre(theirs >= 0 && theirs <= 1);
+        expect(distance(pointAt(curve, theirs), p)).toBeGreaterThanOrEqual(nearest.distance - 1e-9);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('names the curve of an edge that is nearest', () => {
+    const edge = { name: 'e', curves: [line(0, 0, 10, 0), line(10, 0, 10, 10)] };
+    expect(nearestOnEdge(edge, point(13, 6))).toEqual({ curve: 1, t: 0.6, point: point(10, 6), distance: 3 });
+    expect(nearestOnEdge(edge, point(-3, -4)).distance).toBe(5);
+  });
+});
+
+describe('rootsBetween01', () => {
+  it('finds simple, double and end roots', () => {
+    // (t - 1/4) (t - 3/4); (t - 1/2)^2; t (1 - t): in Bernstein form of degree 2.
+    expect(rootsBetween01([3 / 16, -5 / 16, 3 / 16])).toEqual([
+      expect.closeTo(0.25, 14),
+      expect.closeTo(0.75, 14),
+    ]);
+    expect(rootsBetween01([1 / 4, -1 / 4, 1 / 4])).toEqual([expect.closeTo(0.5, 7)]);
+    expect(rootsBetween01([0, 1, 0])).toEqual([0, 1]);
+    expect(rootsBetween01([1, 2, 3])).toEqual([]);
+    expect(rootsBetween01([0, 0, 0])).toEqual([]);
+  });
+});
