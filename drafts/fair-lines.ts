@@ -4,7 +4,7 @@ import type { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 export function fairLine(sketch: SketchBuilder, curve: string, straightness = 1): void {
   sketch.wish(
     { kind: 'low bending', name: `${curve} bends little`, curve, weight: straightness },
-    { kind: 'fair', name: `${curve} bends evenly`, curve, weight: 0.05 },
+    { kind: 'fair', name: `${curve} bends evenly`, curve, weight: 0.3 },
   );
 }
 

@@ -92,9 +92,12 @@ export type Wish =
       readonly value: number;
       readonly weight: number;
     }
-  /** Little bending: chord length times the integral of curvature squared over arc length. */
+  /**
+   * Little bending: the integral of the squared second derivative over the parameter, by chord squared. For a curve
+   * of even speed, chord times the integral of curvature squared over arc length.
+   */
   | { readonly kind: 'low bending'; readonly name: string; readonly curve: string; readonly weight: number }
-  /** Little change of curvature: chord length cubed times the integral of (dk/ds) squared over arc length. */
+  /** Little change of bend: the squared third derivative by chord squared. */
   | {
       readonly kind: 'fair';
       readonly name: string;

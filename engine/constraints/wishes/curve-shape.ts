@@ -1,94 +1,45 @@
-import { gaussPairs } from '../../geometry/gauss-legendre.ts';
 import { noControlPoints, place, pullBack } from '../compile/control-points.ts';
 import type { Equations } from '../compile/equations.ts';
-import { type Jet, jetAt, noJet, spread } from '../compile/jet.ts';
 import type { Slots } from '../compile/slots.ts';
 import { cubicNamed } from '../relations/no-inflection.ts';
 import { rootOfWeight, type WishOf } from './wish-of.ts';
 
-/** Pairs of Gauss-Legendre nodes on a cubic. */
-const PAIRS = 5;
-const NODES = 2 * PAIRS;
-const RULE = gaussPairs(PAIRS);
-/** The nodes and their weights on [0, 1]. */
-const PLACES = Array.from({ length: NODES }, (_, i) => {
-  const node = RULE[i - (i % 2)] as number;
-  return (1 + (i % 2 === 0 ? node : -node)) / 2;
-});
-const WEIGHTS = PLACES.map((_, i) => (RULE[i - (i % 2) + 1] as number) / 2);
+/** Weights of the four control points in a sum, taken for x and for y. */
+type Weights = readonly [number, number, number, number];
 
 /**
- * Chord times the integral of k^2 ds, as a sum of squares: at the node t with weight w the residual is
- * sqrt(w chord) q / |v|^(5/2), where v, a are the derivatives of the cubic and q = cross(v, a), so that
- * k = q / |v|^3 and ds = |v| dt.
+ * The second derivative of a cubic runs straight from a = 6 (p0 - 2 p1 + p2) to b = 6 (p1 - 2 p2 + p3); the integral
+ * of its square is |(a + b) / 2|^2 + |b - a|^2 / 12, and b - a is the third derivative.
+ */
+const MEAN_BEND: Weights = [3, -3, -3, 3];
+const CHANGE_OF_BEND: Weights = [-6, 18, -18, 6];
+const SPREAD_OF_BEND = CHANGE_OF_BEND.map((w) => w / Math.sqrt(12)) as unknown as Weights;
+
+/**
+ * The integral of the squared second derivative over the parameter, by chord squared. On a curve that is travelled
+ * at an even speed this is chord times the integral of k^2 ds, the bending energy; on others it also evens out the
+ * speed, which keeps the handles apart. Being quadratic in the control points it is made least in a few steps
+ * (the linearised thin beam of spline theory: de Boor, A Practical Guide to Splines, 1978; from memory).
  */
 export const lowBending = (wish: WishOf<'low bending'>, slots: Slots): Equations =>
-  integral(wish, slots, 0.5, (jet, by) => {
-    const { vx, vy, ax, ay } = jet;
-    const square = vx * vx + vy * vy;
-    const f = square ** -1.25;
-    const q = vx * ay - vy * ax;
-    const byQ = f;
-    const along = (-2.5 * f * q) / square;
-    by.vx = byQ * ay + along * vx;
-    by.vy = -byQ * ax + along * vy;
-    by.ax = -byQ * vy;
-    by.ay = byQ * vx;
-    by.jx = 0;
-    by.jy = 0;
-    return f * q;
-  });
+  squares(wish, slots, [MEAN_BEND, SPREAD_OF_BEND]);
 
-/**
- * Chord cubed times the integral of (dk/ds)^2 ds, as a sum of squares: with the third derivative j the residual is
- * sqrt(w chord^3) (cross(v, j) |v|^2 - 3 q dot(v, a)) / |v|^(11/2).
- */
-export const fair = (wish: WishOf<'fair'>, slots: Slots): Equations =>
-  integral(wish, slots, 1.5, (jet, by) => {
-    const { vx, vy, ax, ay, jx, jy } = jet;
-    const square = vx * vx + vy * vy;
-    const f = square ** -2.75;
-    const q = vx * ay - vy * ax;
-    const rise = vx * jy - vy * jx;
-    const dot = vx * ax + vy * ay;
-    const top = rise * square - 3 * q * dot;
-    const along = f * (2 * rise - (5.5 * top) / square);
-    const byRise = f * square;
-    const byQ = -3 * f * dot;
-    const byDot = -3 * f * q;
-    by.vx = along * vx + byRise * jy + byQ * ay + byDot * ax;
-    by.vy = along * vy - byRise * jx - byQ * ax + byDot * ay;
-    by.ax = -byQ * vy + byDot * vx;
-    by.ay = byQ * vx + byDot * vy;
-    by.jx = -byRise * vy;
-    by.jy = byRise * vx;
-    return f * top;
-  });
+/** The squared third derivative, by chord squared: in the same sense chord cubed times the integral of (dk/ds)^2 ds. */
+export const fair = (wish: WishOf<'fair'>, slots: Slots): Equations => squares(wish, slots, [CHANGE_OF_BEND]);
 
-/** The integrand's root at a jet, without chord and weight; its derivatives by the jet are written to `by`. */
-type Integrand = (jet: Jet, by: Jet) => number;
-
-/** One residual a Gauss node: sqrt(weight of the node) chord^power times the integrand's root. */
-function integral(
-  wish: WishOf<'low bending' | 'fair'>,
-  slots: Slots,
-  power: number,
-  integrand: Integrand,
-): Equations {
+/** Two residuals for each sum of control points: its x and its y, by the chord. */
+function squares(wish: WishOf<'low bending' | 'fair'>, slots: Slots, sums: readonly Weights[]): Equations {
   const { name } = wish;
   const curve = cubicNamed(slots, wish.curve, name);
   const root = rootOfWeight(wish);
-  const factors = WEIGHTS.map((weight) => root * Math.sqrt(weight));
   const p = noControlPoints();
   const by = noControlPoints();
-  const jet = noJet();
-  const byJet = noJet();
   return {
     name,
     goal: 'least',
     unit: 'mm',
     scale: 1,
-    rows: NODES,
+    rows: 2 * sums.length,
     elements: [
       {
         slots: curve.slots,
@@ -98,21 +49,25 @@ function integral(
           const dx = p.x3 - p.x0;
           const dy = p.y3 - p.y0;
           const square = dx * dx + dy * dy;
-          const chord = square ** (power / 2);
-          for (let i = 0; i < NODES; i++) {
-            const t = PLACES[i] as number;
-            const factor = (factors[i] as number) * chord;
-            jetAt(p, t, jet);
-            const value = factor * integrand(jet, byJet);
-            spread(byJet, t, by);
-            pullBack(x, curve, p, by, jacobian, 8 * i);
-            for (let k = 8 * i; k < 8 * i + 8; k++) jacobian[k] = factor * (jacobian[k] as number);
-            const byChord = (power * value) / square;
-            jacobian[8 * i] = (jacobian[8 * i] as number) - byChord * dx;
-            jacobian[8 * i + 1] = (jacobian[8 * i + 1] as number) - byChord * dy;
-            jacobian[8 * i + 2] = (jacobian[8 * i + 2] as number) + byChord * dx;
-            jacobian[8 * i + 3] = (jacobian[8 * i + 3] as number) + byChord * dy;
-            values[i] = value;
+          const factor = root / Math.sqrt(square);
+          const finish = (row: number, sum: number): void => {
+            const value = factor * sum;
+            const byChord = value / square;
+            const first = 8 * row;
+            pullBack(x, curve, p, by, jacobian, first);
+            for (let k = first; k < first + 8; k++) jacobian[k] = factor * (jacobian[k] as number);
+            jacobian[first] = (jacobian[first] as number) + byChord * dx;
+            jacobian[first + 1] = (jacobian[first + 1] as number) + byChord * dy;
+            jacobian[first + 2] = (jacobian[first + 2] as number) - byChord * dx;
+            jacobian[first + 3] = (jacobian[first + 3] as number) - byChord * dy;
+            values[row] = value;
+          };
+          for (let i = 0; i < sums.length; i++) {
+            const [w0, w1, w2, w3] = sums[i] as Weights;
+            Object.assign(by, { x0: w0, x1: w1, x2: w2, x3: w3, y0: 0, y1: 0, y2: 0, y3: 0 });
+            finish(2 * i, w0 * p.x0 + w1 * p.x1 + w2 * p.x2 + w3 * p.x3);
+            Object.assign(by, { x0: 0, x1: 0, x2: 0, x3: 0, y0: w0, y1: w1, y2: w2, y3: w3 });
+            finish(2 * i + 1, w0 * p.y0 + w1 * p.y1 + w2 * p.y2 + w3 * p.y3);
           }
         },
       },
