@@ -2,12 +2,13 @@ import type { Curve } from '../geometry/curve.ts';
 import { moved, type Point } from '../geometry/point.ts';
 import { RELATION } from '../geometry/tolerance.ts';
 import { heading, scaled } from '../geometry/vector.ts';
+import type { Bound } from './compile/parts.ts';
 import { compiled } from './compile/program.ts';
 import { boundMisses, holds, missOf } from './compile/residuals.ts';
 import type { CurveSlots, Slots } from './compile/slots.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
-import { solveBySequentialPrograms } from './method/sequential-programs.ts';
+import { AIM, solveBySequentialPrograms } from './method/sequential-programs.ts';
 import type { Sketch } from './sketch.ts';
 import type { Solution } from './solution.ts';
 
@@ -28,6 +29,7 @@ export function solve(sketch: Sketch): Solution {
   let stalled = false;
   for (const part of ready.parts) {
     const outcome = solvePart(new Model(part, ready.slots.guess), x);
+    for (const bound of part.bounds) keepWithin(bound, x);
     iterations += outcome.steps;
     stalled ||= outcome.stalled;
   }
@@ -53,6 +55,12 @@ function solvePart(model: Model, x: Float64Array): { readonly steps: number; rea
   const again = solveBySequentialPrograms(model, x);
   if (!again.held) x.set(held);
   return { steps: first.steps + relaxed.steps + again.steps, stalled: false };
+}
+
+/** Takes the rounding off a scalar that came to rest on its bound. */
+function keepWithin({ slot, limit, side }: Bound, x: Float64Array): void {
+  const excess = side * (limit - (x[slot] as number));
+  if (excess > 0 && excess < AIM) x[slot] = limit;
 }
 
 const pointsAt = (slots: Slots, x: Float64Array): Readonly<Record<string, Point>> =>

@@ -5,7 +5,7 @@ import type { Model } from './model.ts';
 import { inner, longest, quadratic, squareLength } from './vectors.ts';
 
 /** Relations are brought this near, a hundredth of what they must hold to, so that no reader's rounding matters. */
-const AIM = RELATION / 100;
+export const AIM = RELATION / 100;
 /** When the next step is shorter than this at arm's length, the wishes are at their least. */
 const LAST_STEP = RELATION;
 /** An unknown moves no further than this at arm's length in one step: half a radian, half a handle. */
