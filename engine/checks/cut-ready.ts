@@ -1,7 +1,7 @@
 import { insideStrokes, strokes } from '../finishing/label.ts';
 import { distanceToStroke, type Rectangle } from '../finishing/rectangle.ts';
-import { isSimple } from '../finishing/untangle.ts';
 import type { Edge } from '../geometry/curve.ts';
+import { isSimple } from '../geometry/inside.ts';
 import { signedArea } from '../geometry/outline.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
@@ -30,7 +30,7 @@ function cutLineFaults(piece: Piece, cut: Edge | undefined, bound: number): Issu
   if (!cut || cut.curves.length === 0) return wrong('cutting-line-missing', 'is missing');
   if (!isClosed([cut])) return wrong('cutting-line-open', 'does not close');
   if (!(signedArea([cut]) > 0)) return wrong('cutting-line-anticlockwise', 'runs anticlockwise');
-  if (!isSimple(cut.curves)) return wrong('cutting-line-crosses', 'crosses itself');
+  if (!isSimple([cut])) return wrong('cutting-line-crosses', 'crosses itself');
   return allowanceFaults(piece, cut, bound);
 }
 

@@ -27,9 +27,6 @@ export function untangled(chain: readonly Curve[]): readonly Curve[] {
 /** No cutting line has a tenth as many crossings; a chain that still has some then is left to the checks. */
 const MOST_CUTS = 200;
 
-/** Whether a closed chain crosses itself nowhere, to `FLATNESS`. */
-export const isSimple = (chain: readonly Curve[]): boolean => firstCrossing(chain) === undefined;
-
 interface Place {
   readonly curve: number;
   readonly t: number;

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutReady } from '../../../engine/checks/cut-ready.ts';
 import { cuttingLine } from '../../../engine/finishing/cut-line.ts';
-import { isSimple } from '../../../engine/finishing/untangle.ts';
 import type { Curve, Edge } from '../../../engine/geometry/curve.ts';
 import { edgeLength, reversedEdge } from '../../../engine/geometry/edge.ts';
+import { isSimple } from '../../../engine/geometry/inside.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
 import { moved, type Point, point } from '../../../engine/geometry/point.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
@@ -226,7 +226,7 @@ describe('the cutting line of a piece', () => {
       edge('centre', [line(point(0, 150), point(0, 0))]),
     ]);
     const cut = cuttingLine(made, PARALLEL);
-    expect(isSimple(cut.curves)).toBe(true);
+    expect(isSimple([cut])).toBe(true);
     expect(faults(made, cut)).toEqual([]);
   });
 
@@ -251,7 +251,7 @@ describe('the cutting line of a piece', () => {
     fc.assert(
       fc.property(pieces, (made) => {
         const cut = cuttingLine(made, PARALLEL);
-        expect(isSimple(cut.curves)).toBe(true);
+        expect(isSimple([cut])).toBe(true);
         expect(signedArea([cut])).toBeGreaterThan(signedArea(made.edges));
         expect(faults(made, cut)).toEqual([]);
       }),
