@@ -64,17 +64,18 @@ export function planBodice(
   return { levels, widths, back, front, backLines, frontLines };
 }
 
-/** Cuts the four panels from the solved sketch. */
+/** Cuts the four panels from the solved sketch; the insert's gathers end `gathersEndAt` mm before the princess seam. */
 export function bodicePieces(
   plan: BodicePlan,
   solution: Solution,
   body: Body,
   styling: BodiceStyling,
+  gathersEndAt: number,
 ): readonly Piece[] {
   const { back, backLines, front, frontLines, levels } = plan;
   const texts = levelTexts(body, styling);
   return [
-    centreFrontPiece(front, frontLines, solution, levels, styling),
+    centreFrontPiece(front, frontLines, solution, levels, styling, gathersEndAt),
     sideFrontPiece(front, frontLines, solution, levels, styling, texts),
     centreBackPiece(back, backLines, solution, levels, styling, texts),
     sideBackPiece(back, backLines, solution, levels, styling, texts),
@@ -192,6 +193,7 @@ export function bodiceGirths(body: Body, styling: BodiceStyling): readonly Girth
         line('side back', 'under-bust level'),
         line('side front', 'under-bust level'),
         edge('centre front', 'under-bust'),
+        edge('centre front', 'under-bust end'),
       ],
     },
     {

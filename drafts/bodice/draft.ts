@@ -11,6 +11,7 @@ import { insertFigures } from '../insert/figures.ts';
 import { planInsert } from '../insert/insert-lines.ts';
 import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
+import { insertRules } from '../insert/rules.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
@@ -56,7 +57,7 @@ export function planFullBodice(
     };
     return {
       pieces: [
-        ...bodicePieces(plan, solution, body, styling),
+        ...bodicePieces(plan, solution, body, styling, insertRules.flatEnds.value),
         insertPiece(insert, solution, styling, insertSeam),
         strapPiece(strap),
       ].toSorted((a, b) => a.number - b.number),

@@ -12,24 +12,35 @@ import type { Levels } from './levels.ts';
 import { armholeEdges, grainSquareToWaist, jointNotches, sideAtLevel, sideNotches } from './panel-marks.ts';
 import { bodiceRules as rules } from './rules.ts';
 
-/** Cuts the centre front panel, from the under-bust seam to the waist, on the fold. */
+/**
+ * Cuts the centre front panel, from the under-bust seam to the waist, on the fold. The insert's gathers end
+ * `gathersEndAt` mm before the princess seam.
+ */
 export function centreFrontPiece(
   front: FrontFoundation,
   lines: FrontLines,
   solution: Solution,
   levels: Levels,
   styling: BodiceStyling,
+  gathersEndAt: number,
 ): Piece {
   const allowance = styling.seamAllowance;
   const foldTop = point(0, levels.underBust);
   const foldWaist = solvedPoint(solution, 'centre front fold at waist');
   const grainX = front.underBust.centre.x * 0.35;
   const drop = foldWaist.y - foldTop.y;
+  const gatherEnd = point(front.underBust.centre.x - gathersEndAt, levels.underBust);
   return {
     name: 'centre front',
     number: 1,
     edges: [
-      seamEdge('under-bust', straight(foldTop, front.underBust.centre), allowance, sewingRank.underBust),
+      seamEdge('under-bust', straight(foldTop, gatherEnd), allowance, sewingRank.underBust),
+      seamEdge(
+        'under-bust end',
+        straight(gatherEnd, front.underBust.centre),
+        allowance,
+        sewingRank.underBust,
+      ),
       seamEdge('princess', solvedCurves(solution, [lines.centrePrincess]), allowance, sewingRank.princess, 1),
       seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance, sewingRank.waist, 1),
       {
@@ -44,6 +55,8 @@ export function centreFrontPiece(
     grain: { from: point(grainX, foldTop.y + 0.15 * drop), to: point(grainX, foldTop.y + 0.85 * drop) },
     notches: [
       { name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' },
+      { name: 'right end of gathers', edge: 'under-bust end', at: 0, mark: 'gather' },
+      { name: 'left end of gathers', edge: 'under-bust end', at: 0, mark: 'gather' },
       {
         name: 'centre front',
         edge: 'waist',

@@ -1,3 +1,4 @@
+import { frontHang } from '../../engine/body/bust.ts';
 import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
 
 /** The numbers of the bodice draft, each with its reason and source. */
@@ -37,7 +38,7 @@ export const bodiceRules = ruleTable('B', {
     'Bunka draft, 22 and 18 degrees about 20; from memory',
   ],
   frontHang: [
-    15,
+    frontHang,
     'mm',
     'the front armhole hangs this much shorter than the back, as the shoulder leans forward',
     commonPractice,

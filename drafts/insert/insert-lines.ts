@@ -69,7 +69,14 @@ export function planInsert(
   const top = sketch.fixed('insert top', point(drawn * necklineHalf, 0));
   const centreFoot = sketch.fixed('insert foot at centre front', point(0, centreDepth));
   const seam = front.underBust.centre.x;
-  const foot = sketch.point('insert foot at the side', point(fullness * seam, centreDepth * 1.05));
+  const flat = rules.flatEnds.value;
+  const gathered = log.mm(
+    'Insert bottom between its notches, each half',
+    `${figure(fullness)} x (seam ${figure(seam)} - ${flat} sewn flat at its end)`,
+    fullness * (seam - flat),
+    rules.flatEnds,
+  );
+  const foot = sketch.point('insert foot at the side', point(gathered + flat, centreDepth));
   const side = sketch.line('insert side', top, foot);
   const bottom = sketch.curve('insert bottom', foot, centreFoot, {
     end: { angle: sketch.fixedAngle('insert bottom square to centre front', Math.PI) },
@@ -86,12 +93,12 @@ export function planInsert(
       kind: 'length',
       name: 'insert bottom gathers into the under-bust seam',
       terms: [lengthOf([bottom])],
-      mm: fullness * seam,
+      mm: gathered + flat,
     },
   );
   log.say(
     'Insert, slashed and spread',
-    `cut into ${styling.slashLines + 1} strips a half and spread evenly until the bottom measures ${figure(fullness * seam)} mm for ${figure(seam)} mm of seam and the top ${figure(drawn * necklineHalf)} mm for ${figure(necklineHalf)} mm of neckline; the edges are blended`,
+    `cut into ${styling.slashLines + 1} strips a half and spread evenly until the bottom measures ${figure(gathered + flat)} mm for ${figure(seam)} mm of seam and the top ${figure(drawn * necklineHalf)} mm for ${figure(necklineHalf)} mm of neckline; the edges are blended`,
     'slash and spread in parallel, common practice, no source',
   );
   return { bottom, side, top, foot, fullness, drawn, necklineHalf, bustHalf: front.pivot.x };

@@ -1,10 +1,11 @@
 import type { Solution } from '../../engine/constraints/solution.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
-import { edgeLength } from '../../engine/geometry/edge.ts';
+import { edgeLength, splitEdgeAt } from '../../engine/geometry/edge.ts';
 import { between, distance, type Point, point } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import { mirroredIn, transformedCurve } from '../../engine/geometry/transform.ts';
 import type { Mark, Piece } from '../../engine/pattern/piece.ts';
+import { gatheringRows } from '../gathering-rows.ts';
 import { seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { InsertStyling } from './choices.ts';
@@ -35,6 +36,13 @@ export function insertPiece(
   const bottomHalf = solvedCurves(solution, [lines.bottom]);
   const sideLength = distance(top, foot);
   const atBust = between(top, foot, seam.toBust / sideLength);
+  const [rightEnd, gatheredHalf] = splitEdgeAt({ name: 'bottom', curves: bottomHalf }, rules.flatEnds.value, [
+    'bottom right end',
+    'bottom',
+  ]);
+  const bottom = (name: string, curves: readonly Curve[], inflections = 0) =>
+    seamEdge(name, curves, seam.allowance, sewingRank.underBust, inflections);
+  const gathered = edgeLength(gatheredHalf);
   const side = (name: string, curves: readonly Curve[]) =>
     seamEdge(name, curves, seam.allowance, sewingRank.princess);
   return {
@@ -50,7 +58,9 @@ export function insertPiece(
         inflections: 0,
       },
       side('right side', rightSide),
-      seamEdge('bottom', [...bottomHalf, ...mirror(bottomHalf)], seam.allowance, sewingRank.underBust, 2),
+      bottom('bottom right end', rightEnd.curves),
+      bottom('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)], 2),
+      bottom('bottom left end', mirror(rightEnd.curves)),
       side('left side', mirror(rightSide)),
     ],
     grain: { from: point(0.12 * top.x, 0.3 * sideLength), to: point(0.12 * top.x, 0.8 * sideLength) },
@@ -62,9 +72,11 @@ export function insertPiece(
       {
         name: 'centre front',
         edge: 'bottom',
-        at: edgeLength({ name: 'bottom', curves: bottomHalf }),
+        at: gathered,
         mark: 'single',
       },
+      { name: 'right end of gathers', edge: 'bottom right end', at: rules.flatEnds.value, mark: 'gather' },
+      { name: 'left end of gathers', edge: 'bottom left end', at: 0, mark: 'gather' },
     ],
     lines: [
       {
@@ -75,6 +87,7 @@ export function insertPiece(
         text: seam.bustText,
       },
       ...casing(styling, top, foot, flip),
+      ...gatheringRows('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)]),
       ...slashLines(styling, top, foot, flip),
     ],
     marks: drawn(styling) ? buttonholes(styling) : [],

@@ -1,9 +1,9 @@
 import type { Seam } from '../../engine/pattern/garment.ts';
 
-/** How the insert is sewn in: flat to both side fronts, gathered to the under-bust seam. */
+/** How the insert is sewn in: flat to both side fronts, gathered to the under-bust seam between notches. */
 export const insertSeams = (fullness: number): readonly Seam[] => [
   {
-    name: 'under-bust',
+    name: 'under-bust, gathered',
     a: [{ piece: 'insert', edge: 'bottom' }],
     b: [
       { piece: 'centre front', edge: 'under-bust', reversed: true },
@@ -11,6 +11,20 @@ export const insertSeams = (fullness: number): readonly Seam[] => [
     ],
     ease: 0,
     gatherRatio: fullness,
+  },
+  {
+    name: 'under-bust, right end',
+    a: [{ piece: 'insert', edge: 'bottom right end' }],
+    b: [{ piece: 'centre front', edge: 'under-bust end', reversed: true }],
+    ease: 0,
+    gatherRatio: 1,
+  },
+  {
+    name: 'under-bust, left end',
+    a: [{ piece: 'insert', edge: 'bottom left end' }],
+    b: [{ piece: 'centre front', edge: 'under-bust end' }],
+    ease: 0,
+    gatherRatio: 1,
   },
   {
     name: 'front princess, upper right',

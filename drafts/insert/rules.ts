@@ -18,6 +18,12 @@ export const insertRules = ruleTable('I', {
   leastDrawn: [1.3, 'ratio', 'neckline fullness at that cup difference', commonPractice],
   drawnPerMm: [0.003, 'ratio', 'and so much more for each mm of cup difference', commonPractice],
   mostFullness: [2.6, 'ratio', 'no more than this is gathered without being asked for', commonPractice],
+  flatEnds: [
+    15,
+    'mm',
+    'at both ends of the under-bust seam the insert is sewn flat for this far, and gathered between',
+    commonPractice,
+  ],
   buttonholeFromCentre: [
     15,
     'mm',

@@ -5,6 +5,7 @@ import { moved, point } from '../../engine/geometry/point.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { gatheringRows } from '../gathering-rows.ts';
 import { levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { SleeveStyling } from './choices.ts';
@@ -60,6 +61,7 @@ export function sleevePiece(
       { name: 'shoulder', edge: 'crown', at: shoulder * styling.sleeveFullness, mark: 'level' },
     ],
     lines: [
+      ...gatheringRows('crown', crown.curves),
       { ...levelLine('upper arm level', point(-half, 0), point(half, 0), armText), fullness: spread },
       {
         name: 'casing',

@@ -7,16 +7,16 @@
 export const expectedBustPointWidth = (bustGirth: number): number =>
   clamp(190 + 0.13 * (bustGirth - 920), 145, 280);
 
-/** The bust dart's angle at the bust point: 13.5 degrees in the middle of an A cup, 3.5 more with every cup. */
+/** The bust dart's angle at the bust point: 12.5 degrees in the middle of an A cup, 3.2 more with every cup. */
 export const expectedDartAngle = (cupDifference: number): number =>
-  (clamp(0.175 * cupDifference - 9.25, 6, 45) * Math.PI) / 180;
+  (clamp(0.16 * cupDifference - 8.3, 6, 45) * Math.PI) / 180;
 
 /** From the bust point to the side seam along the bust level, in a bodice with some ease. */
 const expectedDartLeg = (bustGirth: number, bustPointWidth: number): number =>
   Math.max(40, bustGirth / 4 - bustPointWidth / 2 + 25);
 
-/** The front armhole hangs this much shorter than the back, for the shoulder leans forward. */
-const frontHang = 15;
+/** The front armhole hangs this much shorter than the back, for the shoulder leans forward (mm). */
+export const frontHang = 20;
 
 /**
  * How much longer the front is than the back, from side neck to waist, over the bust: the side seam's dart, as
