@@ -1,5 +1,5 @@
 import type { Curve, Edge } from '../geometry/curve.ts';
-import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
@@ -43,8 +43,8 @@ interface SideCorner {
   readonly neighbour: number;
   /** How wide the cutting line must go round the corner, mm. */
   readonly clear: number;
-  /** How far along the edge its allowance may be wider, because the neighbour's ends square across it, mm. */
-  readonly blunt: number;
+  /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
+  readonly across?: { readonly onward: Vector; readonly normal: Vector };
 }
 
 /**
@@ -85,7 +85,7 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
   return side.places.flatMap(({ at, normal }) => {
     const out = moved(at, scaled(normal, allowance));
     if (nearest(cut, out, bound)) return [];
-    if (side.corners.some((corner) => distance(at, corner.at) < corner.blunt)) return [];
+    if (side.corners.some((corner) => isBeyond(corner, out))) return [];
     if (sides.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) return [];
     return [nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0];
   });
@@ -117,19 +117,33 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number): Side {
     curves: edge.curves.map((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
     corners: [
-      { at: edgeStart(edge), neighbour: first, ...cornerOf(edge, before, turnInto(before, edge)) },
-      { at: edgeEnd(edge), neighbour: last, ...cornerOf(edge, after, turnInto(edge, after)) },
+      cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), endDirection(before), 1),
+      cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), startDirection(after), -1),
     ],
   };
 }
 
-/**
- * What the corner with a neighbour asks of an edge. The allowance may be wider where its parallel is trimmed by
- * the neighbour's square end: w cot t along the edge (see `turnCorner`), and up to half as much more where it is curved.
- */
-function cornerOf(edge: PieceEdge, neighbour: PieceEdge, turn: number): { clear: number; blunt: number } {
-  const blunt = endsSquare(neighbour, edge, turn) ? (1.5 * edge.allowance) / Math.tan(turn) : 0;
-  return { clear: Math.min(edge.allowance, neighbour.allowance), blunt: Math.max(0, blunt) };
+/** The corner of an edge with a neighbour, whose seam goes on beyond it with (1) or against (-1) its heading there. */
+function cornerWith(
+  edge: PieceEdge,
+  neighbour: PieceEdge,
+  place: number,
+  at: Point,
+  turn: number,
+  heading: Vector,
+  sense: 1 | -1,
+): SideCorner {
+  const clear = Math.min(edge.allowance, neighbour.allowance);
+  const corner = { at, neighbour: place, clear };
+  if (!endsSquare(neighbour, edge, turn)) return corner;
+  return { ...corner, across: { onward: scaled(heading, sense), normal: outward(heading) } };
+}
+
+/** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */
+function isBeyond({ at, across }: SideCorner, p: Point): boolean {
+  if (!across) return false;
+  const away = vectorBetween(at, p);
+  return dot(away, across.onward) >= 0 && dot(away, across.normal) > 0;
 }
 
 /** Places inside a curve; its ends belong to corners or to the next curve. */

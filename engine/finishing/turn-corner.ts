@@ -142,6 +142,7 @@ function squareEnd(
   }
   const trimmed = blunt ? trimmedAt(across.edge.parallel, at, through.along) : undefined;
   const natural = trimmed?.along ?? straight;
+  if (natural > limit) return undefined;
   const end = Math.max(natural, atLeast);
   const onSeam = (along: number): Point => moved(at, scaled(through.along, along));
   return {
