@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
 import { nearestWord } from '../pattern/nearest-word.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
@@ -16,32 +17,34 @@ export interface Written {
   readonly numbers: Readonly<Partial<Record<MeasurementName, number>>>;
 }
 
+const { shape } = bodyFile;
+
 /** Reads every field by itself, so that one mistake hides no other. */
 export function readNumbers(fields: Readonly<Record<string, unknown>>): {
   readonly written: Written;
   readonly issues: readonly Issue[];
 } {
   const issues = unknownFields(fields);
-  const read = <Field extends BodyField>(field: Field) => {
+  const read = <Value>(field: BodyField, type: z.ZodType<Value>): Value | undefined => {
     const value = Object.hasOwn(fields, field) ? fields[field] : undefined;
     if (value === undefined || value === null) return undefined;
-    const parsed = bodyFile.shape[field].safeParse(value);
+    const parsed = type.safeParse(value);
     if (parsed.success) return parsed.data;
     issues.push(unreadable(field, value));
     return undefined;
   };
   const numbers: Partial<Record<MeasurementName, number>> = {};
   for (const name of measurementNames) {
-    const value = read(name);
+    const value = read<number | string | undefined>(name, shape[name]);
     const number = typeof value === 'string' ? numberIn(value) : value;
     if (number !== undefined) numbers[name] = number;
   }
   issues.push(...missingFields(fields));
   const written = {
-    name: String(read('name') ?? 'unnamed'),
-    age: read('age') as number | undefined,
-    units: read('units') as Unit | undefined,
-    cup: read('cup') as string | undefined,
+    name: String(read('name', shape.name) ?? 'unnamed'),
+    age: read('age', shape.age),
+    units: read('units', shape.units),
+    cup: read('cup', shape.cup),
     numbers,
   };
   return { written, issues };
