@@ -88,7 +88,8 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
       .filter((name) => name !== 'underBustGirth')
       .map((name) => {
         const from = known[name];
-        const by = from.from === 'estimated' ? from.spread * (off[measurementNames.indexOf(name)] ?? 0) : 0;
+        const by =
+          from.from === 'estimated' ? from.spread * (off[measurementNames.indexOf(goesWith(name))] ?? 0) : 0;
         return [name, inFile(name, size[name] + by)] as const;
       });
     return {
@@ -148,6 +149,10 @@ function orderly(others: Readonly<Record<string, number>>, back: number): Readon
   const { neckShoulderPointToBustPoint: _, ...rest } = others;
   return rest;
 }
+
+/** A thick arm has a large armscye: the two are off alike. */
+const goesWith = (name: MeasurementName): MeasurementName =>
+  name === 'armscyeGirth' ? 'upperArmGirth' : name;
 
 const letterOf = (difference: number): string | undefined =>
   gridCups.find((cup) => difference <= (cupDifference(cup) ?? 0) + 10);

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type MeasurementName, measurementNames } from '../../../engine/body/body.ts';
-import { expectedDartAngle } from '../../../engine/body/bust.ts';
+import { expectedDartAngle, frontHang } from '../../../engine/body/bust.ts';
+import { contradictions } from '../../../engine/body/contradictions.ts';
 import { cupDifference, cupLetters } from '../../../engine/body/cup.ts';
 import { completed } from '../../../engine/body/estimate.ts';
 import { essentialNames, measured } from '../../../engine/body/found.ts';
@@ -40,7 +41,7 @@ function sizesOf(data: BodyData): Sizes {
   return difference === undefined ? sizes : { ...sizes, underBustGirth: Number(data.bustGirth) - difference };
 }
 
-/** Every body that the reader lets through without a warning, with nothing but the essentials, and her stature. */
+/** Sizes as far apart as the reader lets through without a warning, whether or not anyone has them together. */
 const anyBody: fc.Arbitrary<Sizes> = fc
   .record({
     bustGirth: fc.integer({ min: 650, max: 1700 }),
@@ -48,8 +49,13 @@ const anyBody: fc.Arbitrary<Sizes> = fc
     hipGirth: fc.integer({ min: 700, max: 1750 }),
     backNeckPointToWaist: fc.integer({ min: 280, max: 550 }),
     stature: fc.option(fc.integer({ min: 1350, max: 2000 }), { nil: undefined }),
+    difference: fc.option(fc.integer({ min: 50, max: 350 }), { nil: undefined }),
   })
-  .map(({ stature, ...essentials }) => (stature === undefined ? essentials : { ...essentials, stature }));
+  .map(({ stature, difference, ...essentials }) => ({
+    ...essentials,
+    ...(stature === undefined ? {} : { stature }),
+    ...(difference === undefined ? {} : { underBustGirth: essentials.bustGirth - difference }),
+  }));
 
 const likelyBody: fc.Arbitrary<Sizes> = plausibleBody.map(sizesOf);
 
@@ -153,7 +159,10 @@ describe('a completed body', () => {
     const { size } = alone;
     const leg = size.bustGirth / 4 - size.bustPointWidth / 2 + 25;
     const intake =
-      size.neckShoulderPointToWaist - size.backNeckPointToWaist - backNeckRise(size.neckBaseGirth) + 15;
+      size.neckShoulderPointToWaist -
+      size.backNeckPointToWaist -
+      backNeckRise(size.neckBaseGirth) +
+      frontHang;
     const angle = 2 * Math.asin(intake / (2 * leg));
     expect(angle).toBeCloseTo(expectedDartAngle(size.bustGirth - size.underBustGirth), 9);
   });
@@ -207,6 +216,11 @@ describe.each(everyBody)('%s', (_, bodies) => {
     const ordered = (body: ReturnType<typeof complete>): boolean =>
       bustLevel(body) > body.size.scyeDepth + 10 && bustLevel(body) < body.size.backNeckPointToWaist - 40;
     expect(broken(ordered)).toEqual([]);
+  });
+
+  it('gets no estimate that contradicts another measurement', () => {
+    const contradicted = (sizes: Sizes): boolean => contradictions(sizes, 'mm').length > 0;
+    expect(broken(({ size }, given) => contradicted(given) || !contradicted(size))).toEqual([]);
   });
 
   it('has girths, widths and heights that go together', () => {
