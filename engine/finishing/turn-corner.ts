@@ -1,7 +1,8 @@
 import type { Curve } from '../geometry/curve.ts';
+import { curveCrossings } from '../geometry/curve-crossings.ts';
 import { crossings } from '../geometry/intersect.ts';
 import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
-import { reversed, split } from '../geometry/split.ts';
+import { part, reversed, split } from '../geometry/split.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot, outward, plus, scaled, unit, type Vector } from '../geometry/vector.ts';
 
@@ -56,7 +57,8 @@ export const SHARPEST = 2.5;
  *   allowance is so much wider that they do not meet beyond the corner, a straight step joins them.
  * - Corners sharper than `SHARPEST` are cut off there: a square end across the seam's prolongation, a mitre
  *   across its bisector.
- * - Inward corners need no more than the two parallels, which cross; the loop beyond is cut away afterwards. Where
+ * - At an inward corner the two parallels are cut off where they cross; if that is farther along than their
+ *   curves at the corner, the loop beyond is cut away afterwards (`untangled`). Where
  *   one allowance is so much wider that they do not cross, it ends square to its edge on the other.
  *
  * The square end is common practice, no source.
@@ -101,7 +103,20 @@ function inward({ at, into, outOf, before, after }: AllowanceCorner): TurnedCorn
     const rest = trimmedAt(walkedFromEnd(before.parallel), at, outward(outOf))?.rest;
     return { ...kept, before: rest ? walkedFromEnd(rest) : kept.before };
   }
-  return kept;
+  return crossed(before.parallel, after.parallel) ?? kept;
+}
+
+/** Two parallels cut off where the last curve of the one crosses the first of the other. */
+function crossed(before: readonly Curve[], after: readonly Curve[]): TurnedCorner | undefined {
+  const last = before.at(-1);
+  const first = after[0];
+  const crossing = last && first && curveCrossings(last, first).at(-1);
+  if (!crossing || crossing.t <= 0 || crossing.u >= 1) return undefined;
+  return {
+    before: [...before.slice(0, -1), part(last, 0, crossing.t)],
+    between: [],
+    after: [part(first, crossing.u, 1), ...after.slice(1)],
+  };
 }
 
 const walkedFromEnd = (curves: readonly Curve[]): readonly Curve[] => curves.toReversed().map(reversed);

@@ -252,7 +252,8 @@ describe('the cutting line of a piece', () => {
       fc.property(pieces, (made) => {
         const cut = cuttingLine(made, PARALLEL);
         expect(isSimple([cut])).toBe(true);
-        expect(signedArea([cut])).toBeGreaterThan(signedArea(made.edges));
+        // A piece that has no allowance anywhere is cut on its stitching line.
+        expect(signedArea([cut])).toBeGreaterThan(signedArea(made.edges) - 1e-6);
         expect(faults(made, cut)).toEqual([]);
       }),
       { numRuns: 200 },

@@ -178,13 +178,16 @@ describe('turning the corner of a cutting line', () => {
     expect(seenFrom(given.outOf, between[0] ?? point(0, 0)).out).toBeCloseTo(10, 9);
   });
 
-  it('leaves inward corners to the crossing of the parallels', () => {
-    const given = corner({ inside: 250, widths: [10, 10], ranks: [1, 2] });
-    expect(turnCorner(given)).toEqual({
-      before: given.before.parallel,
-      between: [],
-      after: given.after.parallel,
-    });
+  it('cuts off both parallels of an inward corner where they cross, however slight the corner is', () => {
+    for (const inside of [180.01, 181, 200, 250, 300]) {
+      const given = corner({ inside, widths: [10, 10], ranks: [1, 2] });
+      const { before, between, after } = turnCorner(given);
+      expect(between).toEqual([]);
+      const [end, start] = [before.at(-1)?.to ?? point(0, 0), after[0]?.from ?? point(1, 1)];
+      expect(distance(end, start)).toBeLessThan(1e-9);
+      expect(seenFrom(given.into, end).out).toBeCloseTo(10, 9);
+      expect(seenFrom(given.outOf, end).out).toBeCloseTo(10, 9);
+    }
   });
 });
 
