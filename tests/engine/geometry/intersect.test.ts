@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Cubic } from '../../../engine/geometry/curve.ts';
 import { curveCrossings } from '../../../engine/geometry/curve-crossings.ts';
-import { pointAt } from '../../../engine/geometry/evaluate.ts';
+import { headingAt, pointAt } from '../../../engine/geometry/evaluate.ts';
 import {
   crossings,
   edgeCrossings,
@@ -16,6 +16,7 @@ import { distanceFromLine, nearestOnCurve, nearestOnEdge } from '../../../engine
 import { distance, point } from '../../../engine/geometry/point.ts';
 import { rootsBetween01 } from '../../../engine/geometry/roots.ts';
 import { movedBy, transformedCurve } from '../../../engine/geometry/transform.ts';
+import { cross } from '../../../engine/geometry/vector.ts';
 import { anyCubic, anyCurve, anyPoint, cubic, line, polygon, seamCubic } from './generators.ts';
 
 describe('crossings with a straight line', () => {
@@ -59,7 +60,7 @@ describe('curveCrossings', () => {
     expect(curveCrossings(wave, turned)).toHaveLength(9);
   });
 
-  it('finds at least the crossings that bezier-js finds, each on both curves', () => {
+  it('finds every clear crossing that bezier-js finds, and none that is not on both curves', () => {
     const bezier = ({ from: a, handle1: b, handle2: c, to: d }: Cubic) =>
       new Bezier(a.x, a.y, b.x, b.y, c.x, c.y, d.x, d.y);
     fc.assert(
@@ -67,17 +68,17 @@ describe('curveCrossings', () => {
         const b = transformedCurve(other, movedBy({ x: p.x / 4, y: p.y / 4 }));
         const found = curveCrossings(a, b);
         for (const { t, u } of found) expect(distance(pointAt(a, t), pointAt(b, u))).toBeLessThan(1e-5);
-        const theirs = bezier(a)
-          .intersects(bezier(b), 0.5)
-          .map((pair) => Number(String(pair).split('/')[0]));
-        for (const t of theirs) {
-          const near = pointAt(a, t);
-          // It reports places where two small boxes meet; those where the curves do not are no crossings.
-          if (nearestOnCurve(b, near).distance > 1e-2) continue;
-          expect(Math.min(...found.map((own) => distance(own.point, near)))).toBeLessThan(20);
+        for (const pair of bezier(a).intersects(bezier(b), 0.5)) {
+          const t = Number(String(pair).split('/')[0]);
+          const near = nearestOnCurve(b, pointAt(a, t));
+          // It reports where two small boxes meet. Near the ends, and where the curves run nearly side by side, the
+          // curves themselves need not.
+          const across = Math.abs(cross(headingAt(a, t), headingAt(b, near.t)));
+          if (across < 0.5 || Math.min(t, near.t) < 0.05 || Math.max(t, near.t) > 0.95) continue;
+          expect(Math.min(...found.map((own) => distance(own.point, near.point)))).toBeLessThan(3);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
