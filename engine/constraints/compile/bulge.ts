@@ -14,7 +14,6 @@ export function bulge(
   offset: number,
 ): number {
   const slots: readonly number[] = curve.slots;
-  const valueAt = (k: number): number => x[slots[k] as number] as number;
   // Seen from the end the roles of the two ends change over, and the far handle points the other way.
   const atStart = end === 'start';
   const side = atStart ? -1 : 1;
@@ -22,13 +21,13 @@ export function bulge(
   const far = 2 - near;
   const angle = atStart ? 4 : 6;
   const farAngle = 10 - angle;
-  const ux = Math.cos(valueAt(angle));
-  const uy = Math.sin(valueAt(angle));
-  const wx = Math.cos(valueAt(farAngle));
-  const wy = Math.sin(valueAt(farAngle));
-  const reach = side * valueAt(farAngle + 1);
-  const dx = valueAt(far) - valueAt(near) + reach * wx;
-  const dy = valueAt(far + 1) - valueAt(near + 1) + reach * wy;
+  const ux = Math.cos(valueAt(x, slots, angle));
+  const uy = Math.sin(valueAt(x, slots, angle));
+  const wx = Math.cos(valueAt(x, slots, farAngle));
+  const wy = Math.sin(valueAt(x, slots, farAngle));
+  const reach = side * valueAt(x, slots, farAngle + 1);
+  const dx = valueAt(x, slots, far) - valueAt(x, slots, near) + reach * wx;
+  const dy = valueAt(x, slots, far + 1) - valueAt(x, slots, near + 1) + reach * wy;
   jacobian[offset + near] = uy;
   jacobian[offset + near + 1] = -ux;
   jacobian[offset + far] = -uy;
@@ -39,3 +38,6 @@ export function bulge(
   jacobian[offset + farAngle + 1] = side * (ux * wy - uy * wx);
   return ux * dy - uy * dx;
 }
+
+const valueAt = (x: Float64Array, slots: readonly number[], k: number): number =>
+  x[slots[k] as number] as number;

@@ -12,6 +12,14 @@ export interface ControlPoints {
   y3: number;
 }
 
+/** A cubic's control points with the unit headings at its ends. */
+export interface PlacedCubic extends ControlPoints {
+  startX: number;
+  startY: number;
+  endX: number;
+  endY: number;
+}
+
 export const noControlPoints = (): ControlPoints => ({
   x0: 0,
   y0: 0,
@@ -23,42 +31,49 @@ export const noControlPoints = (): ControlPoints => ({
   y3: 0,
 });
 
-/** Writes the control points of a cubic at the values `x`. */
-export function place(x: Float64Array, { slots }: CubicSlots, into: ControlPoints): void {
+export const noCubic = (): PlacedCubic => ({ ...noControlPoints(), startX: 1, startY: 0, endX: 1, endY: 0 });
+
+/** Writes the control points and headings of a cubic at the values `x`. */
+export function place(x: Float64Array, { slots }: CubicSlots, into: PlacedCubic): void {
   const startAngle = x[slots[4]] as number;
   const startLength = x[slots[5]] as number;
   const endAngle = x[slots[6]] as number;
   const endLength = x[slots[7]] as number;
+  into.startX = Math.cos(startAngle);
+  into.startY = Math.sin(startAngle);
+  into.endX = Math.cos(endAngle);
+  into.endY = Math.sin(endAngle);
   into.x0 = x[slots[0]] as number;
   into.y0 = x[slots[1]] as number;
   into.x3 = x[slots[2]] as number;
   into.y3 = x[slots[3]] as number;
-  into.x1 = into.x0 + startLength * Math.cos(startAngle);
-  into.y1 = into.y0 + startLength * Math.sin(startAngle);
-  into.x2 = into.x3 - endLength * Math.cos(endAngle);
-  into.y2 = into.y3 - endLength * Math.sin(endAngle);
+  into.x1 = into.x0 + startLength * into.startX;
+  into.y1 = into.y0 + startLength * into.startY;
+  into.x2 = into.x3 - endLength * into.endX;
+  into.y2 = into.y3 - endLength * into.endY;
 }
 
 /**
- * Chain rule: turns derivatives by control points into derivatives by the cubic's eight slots, written from
- * `offset` on. `p` holds the control points placed at the values `x`.
+ * Chain rule: turns `factor` times derivatives by the control points `p` into derivatives by the cubic's eight slots,
+ * written from `offset` on.
  */
 export function pullBack(
-  x: Float64Array,
-  { slots }: CubicSlots,
-  p: ControlPoints,
+  p: PlacedCubic,
   by: ControlPoints,
+  factor: number,
   into: Float64Array,
   offset: number,
 ): void {
-  const startAngle = x[slots[4]] as number;
-  const endAngle = x[slots[6]] as number;
-  into[offset] = by.x0 + by.x1;
-  into[offset + 1] = by.y0 + by.y1;
-  into[offset + 2] = by.x2 + by.x3;
-  into[offset + 3] = by.y2 + by.y3;
-  into[offset + 4] = by.y1 * (p.x1 - p.x0) - by.x1 * (p.y1 - p.y0);
-  into[offset + 5] = by.x1 * Math.cos(startAngle) + by.y1 * Math.sin(startAngle);
-  into[offset + 6] = by.y2 * (p.x2 - p.x3) - by.x2 * (p.y2 - p.y3);
-  into[offset + 7] = -by.x2 * Math.cos(endAngle) - by.y2 * Math.sin(endAngle);
+  const x1 = factor * by.x1;
+  const y1 = factor * by.y1;
+  const x2 = factor * by.x2;
+  const y2 = factor * by.y2;
+  into[offset] = factor * by.x0 + x1;
+  into[offset + 1] = factor * by.y0 + y1;
+  into[offset + 2] = x2 + factor * by.x3;
+  into[offset + 3] = y2 + factor * by.y3;
+  into[offset + 4] = y1 * (p.x1 - p.x0) - x1 * (p.y1 - p.y0);
+  into[offset + 5] = x1 * p.startX + y1 * p.startY;
+  into[offset + 6] = y2 * (p.x2 - p.x3) - x2 * (p.y2 - p.y3);
+  into[offset + 7] = -x2 * p.endX - y2 * p.endY;
 }

@@ -18,10 +18,12 @@ export interface Placed {
   readonly elements: readonly PlacedElement[];
 }
 
-/** An element with the columns of its slots: -1 where a slot is not free. */
+/** An element with the columns of its slots, -1 where a slot is not free. */
 export interface PlacedElement {
   readonly element: Element;
   readonly columns: readonly number[];
+  /** For each of its slots, where the same slot comes first. */
+  readonly first: readonly number[];
 }
 
 /** One side of the bounds of an unknown: `side` times (its value less the limit) may not be negative. */
@@ -40,73 +42,93 @@ export function partsOf(
   wishes: readonly Equations[],
 ): readonly Part[] {
   const root = joined(slots, [...relations, ...wishes]);
-  const members = new Map<number, number[]>();
   const columnOf = new Int32Array(root.length).fill(-1);
+  const slotsOfPart = new Map<number, number[]>();
   for (let slot = 0; slot < root.length; slot++) {
     if (slots.free[slot] !== 1) continue;
-    const own = root[slot] as number;
-    const part = members.get(own) ?? [];
-    members.set(own, part);
+    const part = slotsOfPart.get(root[slot] as number) ?? [];
+    if (part.length === 0) slotsOfPart.set(slot, part);
     columnOf[slot] = part.length;
     part.push(slot);
   }
-  const home = (equations: Equations): number => {
-    const free = slotsOf(equations).find((slot) => slots.free[slot] === 1);
-    return free === undefined ? -1 : (root[free] as number);
-  };
-  const placedIn = (all: readonly Equations[], own: number): readonly Placed[] =>
-    all
-      .filter((equations) => home(equations) === own)
-      .map((equations) => ({
-        equations,
-        elements: equations.elements.map((element) => ({
-          element,
-          columns: element.slots.map((slot) => columnOf[slot] as number),
-        })),
-      }));
-  return Array.from(members, ([own, part]) => ({
+  const relationsOf = sorted(relations, slots, root, columnOf);
+  const wishesOf = sorted(wishes, slots, root, columnOf);
+  return Array.from(slotsOfPart, ([first, part]) => ({
     slots: part,
     arms: part.map((slot) => (slots.angle[slot] === 1 ? ARM : 1)),
-    relations: placedIn(relations, own),
+    relations: relationsOf.get(first) ?? [],
     bounds: part.flatMap((slot, column) => boundsOf(slots, slot, column)),
-    wishes: placedIn(wishes, own),
+    wishes: wishesOf.get(first) ?? [],
   }));
 }
 
-function boundsOf(slots: Slots, slot: number, column: number): readonly Bound[] {
-  const unit = slots.angle[slot] === 1 ? 'rad' : 'mm';
-  const sides = [
-    { limit: slots.min[slot] as number, side: 1 },
-    { limit: slots.max[slot] as number, side: -1 },
-  ] as const;
-  return sides.filter(({ limit }) => Number.isFinite(limit)).map((side) => ({ ...side, column, slot, unit }));
+/** Equations by the first slot of the part they belong to; those of fixed slots only belong to none. */
+function sorted(
+  all: readonly Equations[],
+  slots: Slots,
+  root: Int32Array,
+  columnOf: Int32Array,
+): ReadonlyMap<number, readonly Placed[]> {
+  const groups = new Map<number, Placed[]>();
+  for (const equations of all) {
+    const free = freeSlot(equations, slots);
+    if (free === undefined) continue;
+    const group = groups.get(root[free] as number) ?? [];
+    if (group.length === 0) groups.set(root[free] as number, group);
+    group.push({ equations, elements: equations.elements.map((element) => placedAt(element, columnOf)) });
+  }
+  return groups;
 }
 
-/** For each free slot the first slot of its part: the union-find of Galler & Fischer (1964), paths halved. */
+const placedAt = (element: Element, columnOf: Int32Array): PlacedElement => ({
+  element,
+  columns: element.slots.map((slot) => columnOf[slot] as number),
+  first: element.slots.map((slot) => element.slots.indexOf(slot)),
+});
+
+function boundsOf({ min, max, angle }: Slots, slot: number, column: number): readonly Bound[] {
+  const unit = angle[slot] === 1 ? 'rad' : 'mm';
+  const bounds: Bound[] = [];
+  const [least, greatest] = [min[slot] as number, max[slot] as number];
+  if (least > -Infinity) bounds.push({ column, slot, limit: least, side: 1, unit });
+  if (greatest < Infinity) bounds.push({ column, slot, limit: greatest, side: -1, unit });
+  return bounds;
+}
+
+/** For each free slot the first slot of its part: union-find, paths halved (Galler & Fischer, 1964; Tarjan, 1975). */
 function joined(slots: Slots, all: readonly Equations[]): Int32Array {
-  const parent = Int32Array.from(slots.guess, (_, slot) => slot);
-  const find = (slot: number): number => {
-    let at = slot;
-    while (parent[at] !== at) {
-      parent[at] = parent[parent[at] as number] as number;
-      at = parent[at] as number;
-    }
-    return at;
-  };
-  for (const equations of all) {
+  const parent = new Int32Array(slots.guess.length);
+  for (let slot = 0; slot < parent.length; slot++) parent[slot] = slot;
+  for (const { elements } of all) {
     let first = -1;
-    for (const slot of slotsOf(equations)) {
-      if (slots.free[slot] !== 1) continue;
-      const other = find(slot);
-      if (first === -1) first = other;
-      else {
+    for (const element of elements) {
+      for (const slot of element.slots) {
+        if (slots.free[slot] !== 1) continue;
+        const other = rootOf(parent, slot);
+        if (first === -1) first = other;
         parent[Math.max(first, other)] = Math.min(first, other);
         first = Math.min(first, other);
       }
     }
   }
-  return parent.map((_, slot) => find(slot));
+  for (let slot = 0; slot < parent.length; slot++) parent[slot] = rootOf(parent, slot);
+  return parent;
 }
 
-/** Every slot that some equations depend on. */
-export const slotsOf = ({ elements }: Equations): readonly number[] => elements.flatMap(({ slots }) => slots);
+function rootOf(parent: Int32Array, slot: number): number {
+  let at = slot;
+  while (parent[at] !== at) {
+    parent[at] = parent[parent[at] as number] as number;
+    at = parent[at] as number;
+  }
+  return at;
+}
+
+function freeSlot({ elements }: Equations, { free }: Slots): number | undefined {
+  for (const { slots } of elements) for (const slot of slots) if (free[slot] === 1) return slot;
+  return undefined;
+}
+
+/** Whether some equations are about fixed things only. */
+export const isSettled = (equations: Equations, slots: Slots): boolean =>
+  freeSlot(equations, slots) === undefined;

@@ -2,7 +2,7 @@ import { equationsOf } from '../relations/table.ts';
 import type { Sketch } from '../sketch.ts';
 import { wishEquations } from '../wishes/table.ts';
 import type { Equations } from './equations.ts';
-import { type Part, partsOf, slotsOf } from './parts.ts';
+import { isSettled, type Part, partsOf } from './parts.ts';
 import { numbered, type Slots } from './slots.ts';
 
 /** A sketch made ready for computing. */
@@ -30,4 +30,4 @@ export function compiled(sketch: Sketch): Compiled {
 
 /** Relations between fixed things only: they belong to no part, and hold or do not. */
 export const settledRelations = ({ slots, relations }: Compiled): readonly Equations[] =>
-  relations.filter((equations) => slotsOf(equations).every((slot) => slots.free[slot] !== 1));
+  relations.filter((equations) => isSettled(equations, slots));

@@ -1,6 +1,6 @@
 import { factor } from '../numeric/cholesky.ts';
 import type { QuadraticProgram } from '../numeric/quadratic-program.ts';
-import { addCurvature } from './curvature.ts';
+import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
 
 /** Shares of the mean stiffness tried as the weight of the relations' own squares. */
@@ -14,34 +14,35 @@ const WEIGHTS = [0, 0.01, 1];
  */
 export class ProgramMatrix {
   readonly lower: Float64Array;
-  readonly #curvature: Float64Array;
+  readonly #model: Model;
+  readonly #curvature: Curvature;
+  readonly #whole: Float64Array;
 
-  constructor(n: number) {
+  constructor(model: Model) {
+    const { n } = model;
     this.lower = new Float64Array(n * n);
-    this.#curvature = new Float64Array(n * n);
+    this.#model = model;
+    this.#curvature = new Curvature(model);
+    this.#whole = new Float64Array(n * n);
   }
 
   /** Factors the matrix at `x`, given the forces of the last program. False only for numbers that overflow. */
-  prepare(
-    model: Model,
-    x: Float64Array,
-    { equalityForces, inequalityForces }: QuadraticProgram,
-    damping: number,
-  ): boolean {
-    const { n, hessian } = model;
+  prepare(x: Float64Array, { equalityForces, inequalityForces }: QuadraticProgram, damping: number): boolean {
+    const model = this.#model;
     const { lower } = this;
-    const curvature = this.#curvature.fill(0);
-    addCurvature(model, x, equalityForces, inequalityForces, curvature);
+    const whole = this.#whole;
+    whole.set(model.hessian);
+    this.#curvature.add(x, equalityForces, inequalityForces, whole);
     const stiffness = meanStiffness(model);
     for (const weight of WEIGHTS) {
-      for (let k = 0; k < n * n; k++) lower[k] = (hessian[k] as number) + (curvature[k] as number);
+      lower.set(whole);
       addDamping(model, damping, lower);
       if (weight > 0) addSquares(model, weight * stiffness, lower);
-      if (factor(lower, n)) return true;
+      if (factor(lower, model.n)) return true;
     }
-    lower.set(hessian);
+    lower.set(model.hessian);
     addDamping(model, damping, lower);
-    return factor(lower, n);
+    return factor(lower, model.n);
   }
 }
 

@@ -31,11 +31,11 @@ export interface Outcome {
 export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcome {
   const { part } = model;
   const program = new QuadraticProgram(model.n);
-  const matrix = new ProgramMatrix(model.n);
+  const matrix = new ProgramMatrix(model);
   const walk = new Walk(model, program, x);
   model.evaluate(x);
   for (let steps = 0; steps < MOST_STEPS; steps++) {
-    const ready = matrix.prepare(model, x, program, walk.damping);
+    const ready = matrix.prepare(x, program, walk.damping);
     if (!ready || !program.solve(matrix.lower, model.gradient, model.equal, model.atLeast))
       return { held: false, steps };
     if (model.worst <= AIM && longest(program.step, part.arms) <= LAST_STEP) return { held: true, steps };

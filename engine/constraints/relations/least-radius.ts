@@ -1,4 +1,4 @@
-import { noControlPoints, place, pullBack } from '../compile/control-points.ts';
+import { noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
 import { type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
 import { type Jet, jetAt, noJet, spread } from '../compile/jet.ts';
 import { finite, type Slots } from '../compile/slots.ts';
@@ -22,7 +22,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
   const radius = finite(relation.mm, name);
   if (radius <= 0) throw new Error(`"${name}" needs a radius above zero, not ${radius}.`);
   const curve = cubicNamed(slots, relation.curve, name);
-  const p = noControlPoints();
+  const p = noCubic();
   const by = noControlPoints();
   const jet = noJet();
   const byJet = noJet();
@@ -48,7 +48,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
             const bent = curvatureOf(jet);
             curvatureBy(jet, bent, -Math.sign(bent), byJet);
             spread(byJet, t, by);
-            pullBack(x, curve, p, by, jacobian, 8 * piece);
+            pullBack(p, by, 1, jacobian, 8 * piece);
             values[piece] = 1 / radius - Math.abs(bent);
           }
         },

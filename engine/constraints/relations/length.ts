@@ -1,6 +1,6 @@
 import { arcLengthGradient } from '../../geometry/arc-length-gradient.ts';
 import { ARC_LENGTH } from '../../geometry/tolerance.ts';
-import { type ControlPoints, noControlPoints, place, pullBack } from '../compile/control-points.ts';
+import { type ControlPoints, noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
 import type { Element, Equations } from '../compile/equations.ts';
 import { type CubicSlots, curveSlots, finite, type LineSlots, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
@@ -61,7 +61,7 @@ function lineLength({ slots }: LineSlots, times: number): Element {
 }
 
 function cubicLength(curve: CubicSlots, times: number, accuracy: number): Element {
-  const p = noControlPoints();
+  const p = noCubic();
   const by = noControlPoints();
   return {
     slots: curve.slots,
@@ -69,8 +69,7 @@ function cubicLength(curve: CubicSlots, times: number, accuracy: number): Elemen
     evaluate: (x, values, jacobian) => {
       place(x, curve, p);
       values[0] = times * lengthAndDerivatives(p, by, accuracy);
-      pullBack(x, curve, p, by, jacobian, 0);
-      for (let k = 0; k < 8; k++) jacobian[k] = times * (jacobian[k] as number);
+      pullBack(p, by, times, jacobian, 0);
     },
   };
 }

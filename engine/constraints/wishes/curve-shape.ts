@@ -1,4 +1,4 @@
-import { noControlPoints, place, pullBack } from '../compile/control-points.ts';
+import { type ControlPoints, noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
 import type { Equations } from '../compile/equations.ts';
 import type { Slots } from '../compile/slots.ts';
 import { cubicNamed } from '../relations/no-inflection.ts';
@@ -32,14 +32,16 @@ function squares(wish: WishOf<'low bending' | 'fair'>, slots: Slots, sums: reado
   const { name } = wish;
   const curve = cubicNamed(slots, wish.curve, name);
   const root = rootOfWeight(wish);
-  const p = noControlPoints();
-  const by = noControlPoints();
+  const alongX = sums.map(([x0, x1, x2, x3]) => ({ ...noControlPoints(), x0, x1, x2, x3 }));
+  const alongY = sums.map(([y0, y1, y2, y3]) => ({ ...noControlPoints(), y0, y1, y2, y3 }));
+  const all = [...alongX, ...alongY];
+  const p = noCubic();
   return {
     name,
     goal: 'least',
     unit: 'mm',
     scale: 1,
-    rows: 2 * sums.length,
+    rows: all.length,
     elements: [
       {
         slots: curve.slots,
@@ -50,27 +52,30 @@ function squares(wish: WishOf<'low bending' | 'fair'>, slots: Slots, sums: reado
           const dy = p.y3 - p.y0;
           const square = dx * dx + dy * dy;
           const factor = root / Math.sqrt(square);
-          const finish = (row: number, sum: number): void => {
-            const value = factor * sum;
+          for (let row = 0; row < all.length; row++) {
+            const by = all[row] as ControlPoints;
+            const value = factor * weighted(p, by);
             const byChord = value / square;
             const first = 8 * row;
-            pullBack(x, curve, p, by, jacobian, first);
-            for (let k = first; k < first + 8; k++) jacobian[k] = factor * (jacobian[k] as number);
+            pullBack(p, by, factor, jacobian, first);
             jacobian[first] = (jacobian[first] as number) + byChord * dx;
             jacobian[first + 1] = (jacobian[first + 1] as number) + byChord * dy;
             jacobian[first + 2] = (jacobian[first + 2] as number) - byChord * dx;
             jacobian[first + 3] = (jacobian[first + 3] as number) - byChord * dy;
             values[row] = value;
-          };
-          for (let i = 0; i < sums.length; i++) {
-            const [w0, w1, w2, w3] = sums[i] as Weights;
-            Object.assign(by, { x0: w0, x1: w1, x2: w2, x3: w3, y0: 0, y1: 0, y2: 0, y3: 0 });
-            finish(2 * i, w0 * p.x0 + w1 * p.x1 + w2 * p.x2 + w3 * p.x3);
-            Object.assign(by, { x0: 0, x1: 0, x2: 0, x3: 0, y0: w0, y1: w1, y2: w2, y3: w3 });
-            finish(2 * i + 1, w0 * p.y0 + w1 * p.y1 + w2 * p.y2 + w3 * p.y3);
           }
         },
       },
     ],
   };
 }
+
+const weighted = (p: ControlPoints, by: ControlPoints): number =>
+  by.x0 * p.x0 +
+  by.x1 * p.x1 +
+  by.x2 * p.x2 +
+  by.x3 * p.x3 +
+  by.y0 * p.y0 +
+  by.y1 * p.y1 +
+  by.y2 * p.y2 +
+  by.y3 * p.y3;
