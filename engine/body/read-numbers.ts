@@ -76,7 +76,7 @@ const missingFields = (fields: Readonly<Record<string, unknown>>): readonly Issu
 
 function unreadable(field: BodyField, value: unknown): Issue {
   const given = shown(value);
-  const simple = typeof value === 'string' || typeof value === 'number' ? { value: given } : {};
+  const simple = typeof value === 'string' || Number.isFinite(value) ? { value: given } : {};
   const refuse = (code: string, message: string): Issue => ({ ...issue(code, field, message), ...simple });
   switch (field) {
     case 'units':
@@ -109,6 +109,8 @@ const issue = (code: string, path: string, message: string): Issue => ({
 function shown(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a group of fields';
+  if (typeof value === 'number' && !Number.isFinite(value)) return 'what stands there';
+  if (Number.isNaN(value)) return '.nan';
   const text = String(value).replace(/[\p{Cc}\p{Cs}]+/gu, ' ');
   return text.length > 40 ? `${text.slice(0, 39)}…` : text === '' ? 'an empty text' : text;
 }

@@ -181,6 +181,13 @@ describe('an issue', () => {
     expect(first({ waistGirth: 37 })?.message).toContain('74 cm');
   });
 
+  test('quotes what was written, short and on one line, and never as NaN', () => {
+    expect(first({ bustGirth: Number.NaN })?.message).toMatch(/^\.nan is no number/);
+    const { message = '' } = first({ bustGirth: `9\n${'2'.repeat(1000)}` }) ?? {};
+    expect(message).not.toContain('\n');
+    expect(message.length).toBeLessThan(200);
+  });
+
   test('names both measurements that contradict each other', () => {
     const { message = '' } = first({ underBustGirth: 101 }) ?? {};
     expect(message).toContain('under-bust girth');
