@@ -11,9 +11,17 @@ export const expectedBustPointWidth = (bustGirth: number): number =>
 export const expectedDartAngle = (cupDifference: number): number =>
   (clamp(0.16 * cupDifference - 8.3, 6, 45) * Math.PI) / 180;
 
-/** From the bust point to the side seam along the bust level, in a bodice with some ease. */
-const expectedDartLeg = (bustGirth: number, bustPointWidth: number): number =>
-  Math.max(40, bustGirth / 4 - bustPointWidth / 2 + 25);
+/** From here on (mm, a bust of about 103) the leg counts half: the same cup lies flatter on a larger frame. */
+const legOfRegularFrame = 180;
+
+/**
+ * From the bust point to the side seam along the bust level, in a bodice with some ease. Counted in full on a large
+ * frame, a full cup would ask for a dart that no armhole has room for.
+ */
+function expectedDartLeg(bustGirth: number, bustPointWidth: number): number {
+  const leg = Math.max(40, bustGirth / 4 - bustPointWidth / 2 + 25);
+  return leg - Math.max(0, leg - legOfRegularFrame) / 2;
+}
 
 /** The front armhole hangs this much shorter than the back, for the shoulder leans forward (mm). */
 export const frontHang = 20;

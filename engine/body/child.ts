@@ -11,8 +11,8 @@ export const childAge = 14;
  */
 const childSizes = { stature: 1500, bustGirth: 760, waistGirth: 660, hipGirth: 820 };
 
-/** The back length that speaks for a stature that was not measured; girls' 12, from memory, mm. */
-const childBackLength = 340;
+/** A back as long as this is no child's; it speaks for a stature that was not measured. Girls' 12, from memory, mm. */
+export const childBackLength = 340;
 
 /** Whether someone of this age (years), or of these sizes (mm), counts as a child. */
 export function isChild(

@@ -1,5 +1,6 @@
 import type { Issue } from '../issue.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
+import { childBackLength } from './child.ts';
 import { isWithin, limitsOf } from './limits.ts';
 import { inUnit, millimetres, type Unit, unitNames } from './units.ts';
 import { measurementWords } from './words.ts';
@@ -112,13 +113,21 @@ const farBelow = 0.9;
 
 function isHalf(name: MeasurementName, mm: InMillimetres, usual: number | undefined): boolean {
   if (!girths.has(name) || !isLikely(name, 2 * mm(name))) return false;
+  if (trunkGirths.has(name) && isTrunkHalved(mm)) return true;
+  const [least] = limitsOf[name].likely;
   if (usual === undefined)
-    return (
-      mm(name) < farBelow * limitsOf[name].likely[0] &&
-      isLikely('backNeckPointToWaist', mm('backNeckPointToWaist'))
-    );
+    return mm(name) < farBelow * least && isLikely('backNeckPointToWaist', mm('backNeckPointToWaist'));
   return trunkGirths.has(name) && mm(name) < tooSmall * usual && isWithin((2 * mm(name)) / usual, nearEnough);
 }
+
+/** Bust and hip are both smaller than any woman's, on a back too long for a child: all girths were halved. */
+const isTrunkHalved = (mm: InMillimetres): boolean =>
+  mm('bustGirth') < limitsOf.bustGirth.likely[0] &&
+  mm('hipGirth') < limitsOf.hipGirth.likely[0] &&
+  isLikely('bustGirth', 2 * mm('bustGirth')) &&
+  isLikely('hipGirth', 2 * mm('hipGirth')) &&
+  mm('backNeckPointToWaist') >= childBackLength &&
+  isLikely('backNeckPointToWaist', mm('backNeckPointToWaist'));
 
 function singleNumber(name: MeasurementName, number: number, units: Unit, { code, mm, as }: Reading): Issue {
   const [least, most] = limitsOf[name].possible;

@@ -42,4 +42,10 @@ describe('practice about a bust', () => {
     const dart = 2 * 160 * Math.sin(expectedDartAngle(170) / 2);
     expect(expectedFrontExcess(920, 170, 190)).toBeCloseTo(dart - frontHang, 9);
   });
+
+  it('counts the leg of a dart half beyond 180 mm, where the frame is large', () => {
+    // The leg is 1300 / 4 - 240 / 2 + 25 = 230 mm, counted as 180 + 50 / 2.
+    const dart = 2 * 205 * Math.sin(expectedDartAngle(170) / 2);
+    expect(expectedFrontExcess(1300, 170, 240)).toBeCloseTo(dart - frontHang, 9);
+  });
 });
