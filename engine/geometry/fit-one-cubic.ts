@@ -78,7 +78,7 @@ export function fitOneCubic(samples: readonly Sample[], enough: number): Hermite
     }
     const before = deviation;
     deviation = Math.sqrt(worst);
-    if (deviation <= 0.1 * enough || (deviation <= enough && deviation > 0.7 * before)) break;
+    if (deviation <= 0.25 * enough || (deviation <= enough && deviation > 0.7 * before)) break;
     if (step > 2 && deviation > 0.9 * before && deviation > 1.5 * enough) break;
     if (step + 1 === MOST_STEPS) break;
     // Handles that move no sample sideways, as on a straight line, stay as they are.

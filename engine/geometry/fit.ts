@@ -11,10 +11,10 @@ export interface Fit {
 }
 
 /** Points of the given curve that one cubic is fitted to, its ends among them. */
-const SAMPLES = 18;
+const SAMPLES = 13;
 
-/** The deviation between two samples can be this much larger than at the samples: each bulge has four of them. */
-const BETWEEN_SAMPLES = 1.1;
+/** The deviation between two samples can be this much larger than at the samples: each of its bulges has three or four of them. */
+const BETWEEN_SAMPLES = 1.15;
 
 /** Halving a smooth curve this often makes it shorter than the rounding of its coordinates. */
 const MOST_HALVINGS = 24;

@@ -118,17 +118,17 @@ const hasExtent = (curve: Curve): boolean =>
 /** The closed walks through the stretches, from one whose middle is the distance away but for `slack` (mm). */
 function trimmedLoops(all: readonly Stretch[], outline: Outline, aside: number, slack: number): Stretch[][] {
   const loops: Stretch[][] = [];
-  const seen = new Set<number>();
+  const seen = all.map(() => false);
   const source = { curves: outlineCurves(outline) };
   const isAway = ({ curve }: Stretch): boolean =>
     nearestOnEdge(source, pointAt(curve, 0.5)).distance >= Math.abs(aside) - slack;
   for (const start of aside > 0 ? [leftmost(all)] : all.keys()) {
     const first = all[start];
-    if (!first || seen.has(start) || (aside < 0 && !isAway(first))) continue;
+    if (!first || seen[start] || (aside < 0 && !isAway(first))) continue;
     const loop: Stretch[] = [];
     let at: number | undefined = start;
-    while (at !== undefined && !seen.has(at)) {
-      seen.add(at);
+    while (at !== undefined && !seen[at]) {
+      seen[at] = true;
       const stretch: Stretch | undefined = all[at];
       if (stretch) loop.push(stretch);
       at = stretch?.next;

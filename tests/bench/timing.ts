@@ -5,10 +5,10 @@ export interface Timing {
 }
 
 /**
- * Times a function: warms it up, then runs it `rounds` times in batches long enough for the clock to resolve, and
+ * Times a function: warms it up, then runs it `rounds` times in batches, and
  * gives the median and the 99th percentile of one call's mean over a batch.
  */
-export function timed(run: () => unknown, rounds = 200): Timing {
+export function timed(run: () => unknown, rounds = 100): Timing {
   const batch = batchOf(run);
   return summary(Array.from({ length: rounds }, () => once(run, batch)));
 }
@@ -17,7 +17,7 @@ export function timed(run: () => unknown, rounds = 200): Timing {
  * Times several functions that do the same job, turn by turn, so that a machine that changes its pace changes it for
  * all of them. The answers come in the order of the functions.
  */
-export function timedTogether(runs: readonly (() => unknown)[], rounds = 200): Timing[] {
+export function timedTogether(runs: readonly (() => unknown)[], rounds = 100): Timing[] {
   const batches = runs.map(batchOf);
   const times: number[][] = runs.map(() => []);
   for (let round = 0; round < rounds; round++) {
@@ -26,8 +26,8 @@ export function timedTogether(runs: readonly (() => unknown)[], rounds = 200): T
   return times.map(summary);
 }
 
-/** Shortest batch that the clock can be trusted with, milliseconds. */
-const BATCH = 1;
+/** Length of a batch, milliseconds: long enough that each pays for its own garbage, not for the last one's. */
+const BATCH = 10;
 
 function batchOf(run: () => unknown): number {
   const start = performance.now();
