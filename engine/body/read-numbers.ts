@@ -109,7 +109,6 @@ const issue = (code: string, path: string, message: string): Issue => ({
 function shown(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a group of fields';
-  if (typeof value === 'number' && !Number.isFinite(value)) return 'what stands there';
   if (Number.isNaN(value)) return '.nan';
   const text = String(value).replace(/[\p{Cc}\p{Cs}]+/gu, ' ');
   return text.length > 40 ? `${text.slice(0, 39)}…` : text === '' ? 'an empty text' : text;
