@@ -101,7 +101,8 @@ function readingMeant(
     isLikely(name, reading.mm),
   );
   const off = (reading: Reading): number => Math.abs(Math.log(reading.mm / (usual ?? middleOf(name))));
-  return half ? doubled : readings.toSorted((a, b) => off(a) - off(b))[0];
+  const noneToCompare = usual === undefined || isTrunkHalved(mm);
+  return half && noneToCompare ? doubled : readings.toSorted((a, b) => off(a) - off(b))[0];
 }
 
 /** A girth this much smaller than the others make it is wrong, and half when its double comes this near. */
