@@ -182,7 +182,7 @@ describe('an issue', () => {
   });
 
   test('quotes what was written, short and on one line, and never as NaN', () => {
-    expect(first({ bustGirth: Number.NaN })?.message).toMatch(/^\.nan is no number/);
+    expect(first({ bustGirth: Number.NaN })?.message).not.toContain('NaN');
     const { message = '' } = first({ bustGirth: `9\n${'2'.repeat(1000)}` }) ?? {};
     expect(message).not.toContain('\n');
     expect(message.length).toBeLessThan(200);
