@@ -32,7 +32,10 @@ export function conflictIssue(
   const advice = helpful
     .toSorted((a, b) => b.gain - a.gain)
     .slice(0, 3)
-    .map(({ name, way }) => `${inWords(name)} (${way > 0 ? 'larger' : 'smaller'} would help)`);
+    .map(({ name, way }) => {
+      const estimated = body.known[name].from === 'measured' ? '' : ', so far only estimated';
+      return `${inWords(name)} (${way > 0 ? 'larger' : 'smaller'} would help${estimated})`;
+    });
   const lookAgain =
     advice.length > 0
       ? ` Measure again: ${advice.join(', ')}.`

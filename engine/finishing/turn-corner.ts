@@ -67,6 +67,7 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
   const { into, outOf, before, after } = corner;
   const turn = Math.atan2(cross(into, outOf), dot(into, outOf));
   const plain: TurnedCorner = { before: before.parallel, between: [], after: after.parallel };
+  if (touching(before.parallel, after.parallel)) return plain;
   if (turn <= 0) return inward(corner);
   const square =
     before.rank < after.rank
@@ -90,6 +91,12 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
           )
         : undefined;
   return square ?? { ...plain, between: mitre(corner) };
+}
+
+/** Whether two parallels meet by themselves, as they do where one stitching line runs smoothly on into the next. */
+function touching(before: readonly Curve[], after: readonly Curve[]): boolean {
+  const [last, first] = [before.at(-1), after[0]];
+  return last !== undefined && first !== undefined && distance(last.to, first.from) <= COINCIDENCE;
 }
 
 /** An inward corner: a much wider allowance ends square, on the narrower one. */

@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'yaml';
+import { garments } from '../../drafts/garments.ts';
+import { type Evaluation, evaluate } from '../../engine/evaluate.ts';
+import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+
+/** The eight bodies that ship, by file name. */
+export const shippedBodies = [
+  'front-of-house',
+  'leading-lady',
+  'lighting-operator',
+  'prompter',
+  'scene-painter',
+  'stage-manager',
+  'understudy',
+  'wardrobe-mistress',
+] as const;
+
+/** The data of a shipped body file. */
+export function shippedBody(name: string): Record<string, unknown> {
+  const data: unknown = parse(
+    readFileSync(new URL(`../../measurements/${name}.yaml`, import.meta.url), 'utf8'),
+  );
+  return data as Record<string, unknown>;
+}
+
+/** A garment drafted for body data; throws with the issues where it cannot be. */
+export function drafted(garment: string, body: unknown, styling?: unknown): Evaluation {
+  const draft = garments.find((candidate) => candidate.name === garment);
+  if (!draft) throw new Error(`no garment ${garment}`);
+  const result = evaluate(draft, body, styling);
+  if (!result.ok) throw new Error(result.issues.map((issue) => issue.message).join('\n'));
+  return result.value;
+}
+
+export function pieceOf({ garment }: Evaluation, name: string): Piece {
+  const piece = garment.pieces.find((candidate) => candidate.name === name);
+  if (!piece) throw new Error(`no piece ${name}`);
+  return piece;
+}
+
+export function edgeOf(evaluation: Evaluation, piece: string, edge: string): PieceEdge {
+  const found = pieceOf(evaluation, piece).edges.find((candidate) => candidate.name === edge);
+  if (!found) throw new Error(`no edge ${edge} on ${piece}`);
+  return found;
+}
