@@ -77,3 +77,24 @@ export function pullBack(
   into[offset + 6] = y2 * (p.x2 - p.x3) - x2 * (p.y2 - p.y3);
   into[offset + 7] = -x2 * p.endX - y2 * p.endY;
 }
+
+/**
+ * Adds to the lower triangle of `into` (8 x 8) the second derivatives, by the cubic's slots, of a sum of its control
+ * points with the weights `by`: they come from the turning of the handles alone.
+ */
+export function addHandleCurvature(p: PlacedCubic, by: ControlPoints, into: Float64Array): void {
+  into[36] = (into[36] as number) - by.x1 * (p.x1 - p.x0) - by.y1 * (p.y1 - p.y0);
+  into[44] = (into[44] as number) - by.x1 * p.startY + by.y1 * p.startX;
+  into[54] = (into[54] as number) - by.x2 * (p.x2 - p.x3) - by.y2 * (p.y2 - p.y3);
+  into[62] = (into[62] as number) + by.x2 * p.endY - by.y2 * p.endX;
+}
+
+/** Adds `factor` times the product of two rows of eight, made symmetric, to the lower triangle of `into` (8 x 8). */
+export function addProduct(one: Float64Array, other: Float64Array, factor: number, into: Float64Array): void {
+  for (let k = 0; k < 8; k++) {
+    const a = (factor * (one[k] as number)) / 2;
+    const b = (factor * (other[k] as number)) / 2;
+    for (let m = 0; m <= k; m++)
+      into[8 * k + m] = (into[8 * k + m] as number) + a * (other[m] as number) + b * (one[m] as number);
+  }
+}

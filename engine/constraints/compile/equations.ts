@@ -28,6 +28,12 @@ export interface Element {
    * value r by slots[k] stands at r * slots.length + k. Both are overwritten.
    */
   readonly evaluate: (x: Float64Array, values: Float64Array, jacobian: Float64Array) => void;
+  /**
+   * Writes the second derivatives at `x` of the sum of the values times `weights`: by slots[k] and slots[m], m <= k,
+   * at k * slots.length + m. May be left out: they are then taken as differences of the first ones, which takes some
+   * five times as long.
+   */
+  readonly curve?: (x: Float64Array, weights: Float64Array, into: Float64Array) => void;
 }
 
 /** Angles are compared with lengths by the move of the end of an arm this long (mm): about a handle's length. */

@@ -15,12 +15,14 @@ export class Curvature {
   readonly #weights: Float64Array;
   readonly #here: Float64Array;
   readonly #there: Float64Array;
+  readonly #second: Float64Array;
 
   constructor(model: Model) {
     this.#model = model;
     this.#weights = new Float64Array(model.values.length);
     this.#here = new Float64Array(model.jacobian.length);
     this.#there = new Float64Array(model.jacobian.length);
+    this.#second = new Float64Array(model.widest * model.widest);
   }
 
   /** Adds the curvature at the values `x`, given the forces of the relations, to a matrix (lower triangle). */
@@ -60,6 +62,11 @@ export class Curvature {
     if (element.linear) return;
     const { n, part } = this.#model;
     const width = columns.length;
+    if (element.curve) {
+      element.curve(x, this.#weights, this.#second);
+      this.#scatter(columns, into);
+      return;
+    }
     this.#writeGradient(x, placed, rows, this.#here);
     for (let k = 0; k < width; k++) {
       const column = columns[k] as number;
@@ -77,6 +84,23 @@ export class Curvature {
         // The matrix is symmetric: each of two differences gives half of an entry, and on the diagonal one gives all.
         const at = column > second ? column * n + second : second * n + column;
         into[at] = (into[at] as number) + (column === second ? slope : slope / 2);
+      }
+    }
+  }
+
+  #scatter(columns: readonly number[], into: Float64Array): void {
+    const { n } = this.#model;
+    const width = columns.length;
+    for (let k = 0; k < width; k++) {
+      const column = columns[k] as number;
+      if (column < 0) continue;
+      for (let m = 0; m <= k; m++) {
+        const second = columns[m] as number;
+        if (second < 0) continue;
+        // An unknown that stands in two slots has both of their mixed derivatives on its diagonal.
+        const times = column === second && k !== m ? 2 : 1;
+        const at = column > second ? column * n + second : second * n + column;
+        into[at] = (into[at] as number) + times * (this.#second[k * width + m] as number);
       }
     }
   }

@@ -16,26 +16,33 @@ export class ProgramMatrix {
   readonly lower: Float64Array;
   readonly #model: Model;
   readonly #curvature: Curvature;
-  readonly #whole: Float64Array;
+  readonly #bent: Float64Array;
 
   constructor(model: Model) {
     const { n } = model;
     this.lower = new Float64Array(n * n);
     this.#model = model;
     this.#curvature = new Curvature(model);
-    this.#whole = new Float64Array(n * n);
+    this.#bent = new Float64Array(n * n);
   }
 
-  /** Factors the matrix at `x`, given the forces of the last program. False only for numbers that overflow. */
-  prepare(x: Float64Array, { equalityForces, inequalityForces }: QuadraticProgram, damping: number): boolean {
+  /**
+   * Factors the matrix at `x`, given the forces of the last program, with the curvature there or the one it had
+   * before. False only for numbers that overflow.
+   */
+  prepare(
+    x: Float64Array,
+    { equalityForces, inequalityForces }: QuadraticProgram,
+    damping: number,
+    anew: boolean,
+  ): boolean {
     const model = this.#model;
     const { lower } = this;
-    const whole = this.#whole;
-    whole.set(model.hessian);
-    this.#curvature.add(x, equalityForces, inequalityForces, whole);
+    const bent = this.#bent;
+    if (anew) this.#curvature.add(x, equalityForces, inequalityForces, bent.fill(0));
     const stiffness = meanStiffness(model);
     for (const weight of WEIGHTS) {
-      lower.set(whole);
+      for (let k = 0; k < bent.length; k++) lower[k] = (model.hessian[k] as number) + (bent[k] as number);
       addDamping(model, damping, lower);
       if (weight > 0) addSquares(model, weight * stiffness, lower);
       if (factor(lower, model.n)) return true;

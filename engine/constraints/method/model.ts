@@ -31,6 +31,8 @@ export class Model {
   /** Room for the values and derivatives of any one element. */
   readonly values: Float64Array;
   readonly jacobian: Float64Array;
+  /** Most slots of any one element. */
+  readonly widest: number;
   readonly #guess: Float64Array;
 
   constructor(part: Part, guess: Float64Array) {
@@ -46,11 +48,15 @@ export class Model {
     this.atLeast = emptyRows(rowsOf(this.notNegative) + part.bounds.length, n);
     let rows = 0;
     let derivatives = 0;
+    let widest = 0;
     for (const { equations } of [...part.relations, ...part.wishes]) {
       rows = Math.max(rows, equations.rows);
-      for (const { slots } of equations.elements)
+      for (const { slots } of equations.elements) {
         derivatives = Math.max(derivatives, equations.rows * slots.length);
+        widest = Math.max(widest, slots.length);
+      }
     }
+    this.widest = widest;
     this.values = new Float64Array(rows);
     this.jacobian = new Float64Array(derivatives);
   }

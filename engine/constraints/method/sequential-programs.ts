@@ -10,6 +10,8 @@ export const AIM = RELATION / 100;
 const LAST_STEP = RELATION;
 /** An unknown moves no further than this at arm's length in one step: half a radian, half a handle. */
 const LONGEST_STEP = 50;
+/** After a step shorter than this the curvature is kept as long as the steps shrink tenfold: it hardly changes. */
+const CLOSE = 0.3;
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 30;
 /** Share of the promised gain that a step must bring at the least (Nocedal & Wright 2006, section 18.3). */
@@ -35,11 +37,14 @@ export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcom
   const walk = new Walk(model, program, x);
   model.evaluate(x);
   for (let steps = 0; steps < MOST_STEPS; steps++) {
-    const ready = matrix.prepare(x, program, walk.damping);
+    const ready = matrix.prepare(x, program, walk.damping, walk.moved > CLOSE || !walk.shrinks);
     if (!ready || !program.solve(matrix.lower, model.gradient, model.equal, model.atLeast))
       return { held: false, steps };
     if (model.worst <= AIM && longest(program.step, part.arms) <= LAST_STEP) return { held: true, steps };
     if (!walk.step()) return { held: model.worst <= RELATION, steps: steps + 1 };
+    // Steps that shrink at a steady rate at least: what is still to come is about the next one.
+    if (walk.shrinks && walk.toCome <= LAST_STEP && model.worst <= AIM)
+      return { held: true, steps: steps + 1 };
   }
   return { held: model.worst <= RELATION, steps: MOST_STEPS };
 }
@@ -47,6 +52,9 @@ export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcom
 /** Takes the steps of the programs, each as far as it makes things better. */
 class Walk {
   damping = 0;
+  /** How far the last step went, and the one before, at arm's length. */
+  moved = 0;
+  #movedBefore = 0;
   #penalty = 0;
   readonly #model: Model;
   readonly #program: QuadraticProgram;
@@ -62,6 +70,16 @@ class Walk {
     this.#start = new Float64Array(model.n);
     this.#corrected = new Float64Array(model.n);
     this.#misses = new Float64Array(model.n);
+  }
+
+  /** Whether the last step was less than a tenth as long as the one before. */
+  get shrinks(): boolean {
+    return this.moved < 0.1 * this.#movedBefore;
+  }
+
+  /** How far the next step should go if the steps go on shrinking as they did. */
+  get toCome(): number {
+    return (this.moved * this.moved) / this.#movedBefore;
   }
 
   /** Steps from where the model was last evaluated. False, and back there, where no part of the step helps. */
@@ -82,6 +100,8 @@ class Walk {
       if (share === 1 && !(gain > 0.5 * promised)) gain = Math.max(gain, this.#correct(before, gain));
       // Rounding in the merit must not stop the last, shortest steps.
       if (gain >= -ENOUGH * share * slope - 1e-13 * (1 + Math.abs(before))) {
+        this.#movedBefore = this.moved;
+        this.moved = share * longest(p, arms);
         this.#adaptDamping(share, gain / promised, bend / squareLength(p, arms));
         return true;
       }

@@ -11,8 +11,16 @@ export function factor(a: Float64Array, n: number): boolean {
     const row = i * n;
     for (let j = 0; j <= i; j++) {
       const other = j * n;
+      // Two sums at a time: a processor adds faster than one sum can wait for.
       let sum = a[row + j] as number;
-      for (let k = 0; k < j; k++) sum -= (a[row + k] as number) * (a[other + k] as number);
+      let second = 0;
+      let k = 0;
+      for (; k + 1 < j; k += 2) {
+        sum -= (a[row + k] as number) * (a[other + k] as number);
+        second -= (a[row + k + 1] as number) * (a[other + k + 1] as number);
+      }
+      if (k < j) sum -= (a[row + k] as number) * (a[other + k] as number);
+      sum += second;
       if (j < i) a[row + j] = sum / (a[other + j] as number);
       else if (sum > 0) a[row + i] = Math.sqrt(sum);
       else return false;

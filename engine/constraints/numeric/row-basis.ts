@@ -6,7 +6,7 @@ const DEPENDENT = 1e-9;
 
 /**
  * Rows of length n with an orthonormal basis of their span, grown and shrunk row by row: Gram-Schmidt, each row
- * projected twice, which keeps the basis orthogonal to rounding (Giraud, Langou & Rozloznik, 2005, "The loss of
+ * projected twice where once is not enough, which keeps the basis orthogonal to rounding (Giraud, Langou & Rozloznik, 2005, "The loss of
  * orthogonality in the Gram-Schmidt orthogonalization process").
  */
 export class RowBasis {
@@ -44,7 +44,6 @@ export class RowBasis {
    */
   project(row: Float64Array, offset = 0): number {
     const { n, rest, along, count } = this;
-    const basis = this.#basis;
     let before = 0;
     for (let k = 0; k < n; k++) {
       const value = row[offset + k] as number;
@@ -52,17 +51,27 @@ export class RowBasis {
       before += value * value;
     }
     along.fill(0, 0, count);
-    for (let pass = 0; pass < 2; pass++) {
-      for (let i = 0; i < count; i++) {
-        let dot = 0;
-        for (let k = 0; k < n; k++) dot += (basis[i * n + k] as number) * (rest[k] as number);
-        for (let k = 0; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[i * n + k] as number);
-        along[i] = (along[i] as number) + dot;
-      }
-    }
-    let after = 0;
-    for (let k = 0; k < n; k++) after += (rest[k] as number) ** 2;
+    let after = this.#takeOut();
+    // A row that has lost most of itself has lost digits too.
+    if (after < 0.25 * before) after = this.#takeOut();
     return count < n && after > this.#dependent * this.#dependent * before ? Math.sqrt(after) : 0;
+  }
+
+  /** Takes the part along the basis out of `rest`, adds it to `along`, and returns the square length that remains. */
+  #takeOut(): number {
+    const { n, rest, along, count } = this;
+    const basis = this.#basis;
+    for (let i = 0; i < count; i++) {
+      const row = i * n;
+      let dot = 0;
+      for (let k = 0; k < n; k++) dot += (basis[row + k] as number) * (rest[k] as number);
+      along[i] = (along[i] as number) + dot;
+      if (dot === 0) continue;
+      for (let k = 0; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[row + k] as number);
+    }
+    let sum = 0;
+    for (let k = 0; k < n; k++) sum += (rest[k] as number) * (rest[k] as number);
+    return sum;
   }
 
   /** Adds a row; false, and nothing added, where it depends on those already here. */

@@ -1,12 +1,29 @@
 import { arcLengthGradient } from '../../geometry/arc-length-gradient.ts';
+import { gaussPairs } from '../../geometry/gauss-legendre.ts';
 import { ARC_LENGTH } from '../../geometry/tolerance.ts';
-import { type ControlPoints, noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
+import {
+  addHandleCurvature,
+  addProduct,
+  type ControlPoints,
+  noControlPoints,
+  noCubic,
+  place,
+  pullBack,
+} from '../compile/control-points.ts';
 import type { Element, Equations } from '../compile/equations.ts';
+import { jetAt, noJet, spread } from '../compile/jet.ts';
 import { type CubicSlots, curveSlots, finite, type LineSlots, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
 
 /** Lengths are taken ten times as exactly as a relation between them must hold. */
 const ACCURACY = ARC_LENGTH / 10;
+/** First derivatives that only enter second ones. */
+const ROUGHLY = 1e-3;
+/** Gauss nodes and weights on [0, 1], by turns: for second derivatives, which steer steps but settle nothing. */
+const NODES = [...gaussPairs(3)].flatMap((node, i, rule) => {
+  const half = (rule[i + 1] ?? 0) / 2;
+  return i % 2 === 1 ? [] : [(1 - node) / 2, half, (1 + node) / 2, half];
+});
 
 /** A weighted sum of arc lengths, less its value (mm). */
 export function edgeLengths(relation: RelationOf<'length'>, slots: Slots): Equations {
@@ -63,6 +80,10 @@ function lineLength({ slots }: LineSlots, times: number): Element {
 function cubicLength(curve: CubicSlots, times: number, accuracy: number): Element {
   const p = noCubic();
   const by = noControlPoints();
+  const byNode = noControlPoints();
+  const jet = noJet();
+  const across = noJet();
+  const row = new Float64Array(8);
   return {
     slots: curve.slots,
     linear: false,
@@ -70,6 +91,25 @@ function cubicLength(curve: CubicSlots, times: number, accuracy: number): Elemen
       place(x, curve, p);
       values[0] = times * lengthAndDerivatives(p, by, accuracy);
       pullBack(p, by, times, jacobian, 0);
+    },
+    // A change of the curve's speed across its heading lengthens it by half its square over the speed.
+    curve: (x, weights, into) => {
+      place(x, curve, p);
+      const factor = times * (weights[0] as number);
+      lengthAndDerivatives(p, by, ROUGHLY);
+      into.fill(0, 0, 64);
+      for (let i = 0; i < NODES.length; i += 2) {
+        const t = NODES[i] as number;
+        jetAt(p, t, jet);
+        const speed = Math.sqrt(jet.vx * jet.vx + jet.vy * jet.vy) || 1;
+        across.vx = -jet.vy / speed;
+        across.vy = jet.vx / speed;
+        spread(across, t, byNode);
+        pullBack(p, byNode, 1, row, 0);
+        addProduct(row, row, (NODES[i + 1] as number) / speed, into);
+      }
+      addHandleCurvature(p, by, into);
+      for (let k = 0; k < 64; k++) into[k] = factor * (into[k] as number);
     },
   };
 }

@@ -1,4 +1,12 @@
-import { type ControlPoints, noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
+import {
+  addHandleCurvature,
+  addProduct,
+  type ControlPoints,
+  noControlPoints,
+  noCubic,
+  place,
+  pullBack,
+} from '../compile/control-points.ts';
 import type { Equations } from '../compile/equations.ts';
 import type { Slots } from '../compile/slots.ts';
 import { cubicNamed } from '../relations/no-inflection.ts';
@@ -36,6 +44,9 @@ function squares(wish: WishOf<'low bending' | 'fair'>, slots: Slots, sums: reado
   const alongY = sums.map(([y0, y1, y2, y3]) => ({ ...noControlPoints(), y0, y1, y2, y3 }));
   const all = [...alongX, ...alongY];
   const p = noCubic();
+  const total = noControlPoints();
+  const slope = new Float64Array(8);
+  const factorSlope = new Float64Array(8);
   return {
     name,
     goal: 'least',
@@ -55,19 +66,70 @@ function squares(wish: WishOf<'low bending' | 'fair'>, slots: Slots, sums: reado
           for (let row = 0; row < all.length; row++) {
             const by = all[row] as ControlPoints;
             const value = factor * weighted(p, by);
-            const byChord = value / square;
             const first = 8 * row;
             pullBack(p, by, factor, jacobian, first);
-            jacobian[first] = (jacobian[first] as number) + byChord * dx;
-            jacobian[first + 1] = (jacobian[first + 1] as number) + byChord * dy;
-            jacobian[first + 2] = (jacobian[first + 2] as number) - byChord * dx;
-            jacobian[first + 3] = (jacobian[first + 3] as number) - byChord * dy;
+            addAlongChord(jacobian, first, (-value * dx) / square, (-value * dy) / square);
             values[row] = value;
           }
+        },
+        // The product rule on factor times sum, with factor = root / chord.
+        curve: (x, weights, into) => {
+          place(x, curve, p);
+          const dx = p.x3 - p.x0;
+          const dy = p.y3 - p.y0;
+          const square = dx * dx + dy * dy;
+          const factor = root / Math.sqrt(square);
+          addUp(all, weights, factor, total);
+          into.fill(0, 0, 64);
+          addHandleCurvature(p, total, into);
+          pullBack(p, total, 1, slope, 0);
+          factorSlope.fill(0);
+          addAlongChord(factorSlope, 0, -dx / square, -dy / square);
+          addProduct(slope, factorSlope, 2, into);
+          const sum = weighted(p, total);
+          addProduct(factorSlope, factorSlope, 3 * sum, into);
+          addOnChord(into, -sum / square);
         },
       },
     ],
   };
+}
+
+/** Adds derivatives by the chord, from first point to last, to derivatives by the slots of its ends. */
+function addAlongChord(into: Float64Array, offset: number, byX: number, byY: number): void {
+  into[offset] = (into[offset] as number) - byX;
+  into[offset + 1] = (into[offset + 1] as number) - byY;
+  into[offset + 2] = (into[offset + 2] as number) + byX;
+  into[offset + 3] = (into[offset + 3] as number) + byY;
+}
+
+/** Adds a second derivative that is the same along every direction of the chord. */
+function addOnChord(into: Float64Array, value: number): void {
+  for (const k of [0, 9, 18, 27]) into[k] = (into[k] as number) + value;
+  for (const k of [16, 25]) into[k] = (into[k] as number) - value;
+}
+
+/** Writes `factor` times the sum of rows of weights, each times its own weight. */
+function addUp(
+  all: readonly ControlPoints[],
+  weights: Float64Array,
+  factor: number,
+  into: ControlPoints,
+): void {
+  into.x0 = into.x1 = into.x2 = into.x3 = 0;
+  into.y0 = into.y1 = into.y2 = into.y3 = 0;
+  for (let row = 0; row < all.length; row++) {
+    const by = all[row] as ControlPoints;
+    const weight = factor * (weights[row] as number);
+    into.x0 += weight * by.x0;
+    into.x1 += weight * by.x1;
+    into.x2 += weight * by.x2;
+    into.x3 += weight * by.x3;
+    into.y0 += weight * by.y0;
+    into.y1 += weight * by.y1;
+    into.y2 += weight * by.y2;
+    into.y3 += weight * by.y3;
+  }
 }
 
 const weighted = (p: ControlPoints, by: ControlPoints): number =>
