@@ -31,7 +31,20 @@ export const noControlPoints = (): ControlPoints => ({
   y3: 0,
 });
 
-export const noCubic = (): PlacedCubic => ({ ...noControlPoints(), startX: 1, startY: 0, endX: 1, endY: 0 });
+export const noCubic = (): PlacedCubic => ({
+  x0: 0,
+  y0: 0,
+  x1: 0,
+  y1: 0,
+  x2: 0,
+  y2: 0,
+  x3: 0,
+  y3: 0,
+  startX: 1,
+  startY: 0,
+  endX: 1,
+  endY: 0,
+});
 
 /** Writes the control points and headings of a cubic at the values `x`. */
 export function place(x: Float64Array, { slots }: CubicSlots, into: PlacedCubic): void {

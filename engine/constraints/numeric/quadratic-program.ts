@@ -19,7 +19,8 @@ const SLACK = 1e-10;
  * -L^-1 g in a polyhedron, adding the inequality missed most until none is missed.
  *
  * An equality that depends on those before it is left out. The npm package quadprog is the same method; it takes
- * twenty times as long here, as it copies into nested arrays, and it takes a redundant equality for a contradiction.
+ * ten times as long here (1.5 ms against 0.15 ms for 66 unknowns), as it works on nested arrays, and it takes a
+ * redundant equality for a contradiction.
  */
 export class QuadraticProgram {
   readonly n: number;

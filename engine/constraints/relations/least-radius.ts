@@ -88,10 +88,24 @@ function placeOfGreatest(f: (t: number) => number, t0: number, t1: number): numb
   }
   let low = Math.max(t0, best - step);
   let high = Math.min(t1, best + step);
+  let left = high - GOLDEN * (high - low);
+  let right = low + GOLDEN * (high - low);
+  let atLeft = f(left);
+  let atRight = f(right);
   for (let i = 0; i < SECTIONS; i++) {
-    const reach = GOLDEN * (high - low);
-    if (f(high - reach) < f(low + reach)) low = high - reach;
-    else high = low + reach;
+    if (atLeft < atRight) {
+      low = left;
+      left = right;
+      atLeft = atRight;
+      right = low + GOLDEN * (high - low);
+      atRight = f(right);
+    } else {
+      high = right;
+      right = left;
+      atRight = atLeft;
+      left = high - GOLDEN * (high - low);
+      atLeft = f(left);
+    }
   }
   const middle = (low + high) / 2;
   return f(middle) >= greatest ? middle : best;

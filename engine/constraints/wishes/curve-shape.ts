@@ -23,6 +23,14 @@ const MEAN_BEND: Weights = [3, -3, -3, 3];
 const CHANGE_OF_BEND: Weights = [-6, 18, -18, 6];
 const SPREAD_OF_BEND = CHANGE_OF_BEND.map((w) => w / Math.sqrt(12)) as unknown as Weights;
 
+/** The same weights for x alone and for y alone. */
+const forEachAxis = ([w0, w1, w2, w3]: Weights): readonly ControlPoints[] => [
+  { x0: w0, y0: 0, x1: w1, y1: 0, x2: w2, y2: 0, x3: w3, y3: 0 },
+  { x0: 0, y0: w0, x1: 0, y1: w1, x2: 0, y2: w2, x3: 0, y3: w3 },
+];
+const BEND = [...forEachAxis(MEAN_BEND), ...forEachAxis(SPREAD_OF_BEND)];
+const CHANGE = forEachAxis(CHANGE_OF_BEND);
+
 /**
  * The integral of the squared second derivative over the parameter, by chord squared. On a curve that is travelled
  * at an even speed this is chord times the integral of k^2 ds, the bending energy; on others it also evens out the
@@ -30,19 +38,20 @@ const SPREAD_OF_BEND = CHANGE_OF_BEND.map((w) => w / Math.sqrt(12)) as unknown a
  * (the linearised thin beam of spline theory: de Boor, A Practical Guide to Splines, 1978; from memory).
  */
 export const lowBending = (wish: WishOf<'low bending'>, slots: Slots): Equations =>
-  squares(wish, slots, [MEAN_BEND, SPREAD_OF_BEND]);
+  squares(wish, slots, BEND);
 
 /** The squared third derivative, by chord squared: in the same sense chord cubed times the integral of (dk/ds)^2 ds. */
-export const fair = (wish: WishOf<'fair'>, slots: Slots): Equations => squares(wish, slots, [CHANGE_OF_BEND]);
+export const fair = (wish: WishOf<'fair'>, slots: Slots): Equations => squares(wish, slots, CHANGE);
 
-/** Two residuals for each sum of control points: its x and its y, by the chord. */
-function squares(wish: WishOf<'low bending' | 'fair'>, slots: Slots, sums: readonly Weights[]): Equations {
+/** A residual for each weighted sum of the control points' coordinates, by the chord. */
+function squares(
+  wish: WishOf<'low bending' | 'fair'>,
+  slots: Slots,
+  all: readonly ControlPoints[],
+): Equations {
   const { name } = wish;
   const curve = cubicNamed(slots, wish.curve, name);
   const root = rootOfWeight(wish);
-  const alongX = sums.map(([x0, x1, x2, x3]) => ({ ...noControlPoints(), x0, x1, x2, x3 }));
-  const alongY = sums.map(([y0, y1, y2, y3]) => ({ ...noControlPoints(), y0, y1, y2, y3 }));
-  const all = [...alongX, ...alongY];
   const p = noCubic();
   const total = noControlPoints();
   const slope = new Float64Array(8);

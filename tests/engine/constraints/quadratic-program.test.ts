@@ -1,0 +1,105 @@
+import { createRequire } from 'node:module';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { factor } from '../../../engine/constraints/numeric/cholesky.ts';
+import { QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
+
+/** The npm package quadprog: a translation of Turlach's Fortran code. Its arrays count from one. */
+interface Other {
+  readonly solveQP: (
+    d: number[][],
+    linear: number[],
+    a: number[][],
+    b: number[],
+    equalities: number,
+  ) => { readonly solution: readonly number[]; readonly message: string };
+}
+
+const { solveQP } = createRequire(import.meta.url)('quadprog') as Other;
+
+const number = fc.integer({ min: -50, max: 50 }).map((tenths) => tenths / 10);
+const vector = (n: number) => fc.array(number, { minLength: n, maxLength: n });
+const matrix = (rows: number, n: number) => fc.array(vector(n), { minLength: rows, maxLength: rows });
+
+/** Programs that have a point in common with all their constraints, since these are written around one. */
+const program = fc
+  .record({ n: fc.integer({ min: 2, max: 8 }), inequalities: fc.integer({ min: 0, max: 10 }) })
+  .chain(({ n, inequalities }) =>
+    fc.record({
+      n: fc.constant(n),
+      root: matrix(n, n),
+      linear: vector(n),
+      inside: vector(n),
+      equal: matrix(Math.floor(n / 3), n),
+      atLeast: matrix(inequalities, n),
+      slack: fc.array(fc.double({ min: 0, max: 4, noNaN: true }), {
+        minLength: inequalities,
+        maxLength: inequalities,
+      }),
+    }),
+  );
+
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
+
+describe('the quadratic program', () => {
+  it('has the answer that the package quadprog gives', () => {
+    fc.assert(
+      fc.property(program, ({ n, root, linear, inside, equal, atLeast, slack }) => {
+        const h = root.map((a, i) => root.map((b, j) => dot(a, b) + (i === j ? 1 : 0)));
+        const equalValues = equal.map((row) => dot(row, inside));
+        const atLeastValues = atLeast.map((row, i) => dot(row, inside) - (slack[i] ?? 0));
+        const theirs = solveQP(
+          fromOne(h.map(fromOne)),
+          fromOne(linear.map((value) => -value)),
+          fromOne(
+            Array.from({ length: n }, (_, k) => fromOne([...equal, ...atLeast].map((row) => row[k] ?? 0))),
+          ),
+          fromOne([...equalValues, ...atLeastValues]),
+          equal.length,
+        );
+        fc.pre(theirs.message === '' && atLeast.length + equal.length > 0);
+        const lower = Float64Array.from(h.flat());
+        expect(factor(lower, n)).toBe(true);
+        const own = new QuadraticProgram(n);
+        const rows = (all: readonly number[][], values: readonly number[]) => ({
+          count: all.length,
+          rows: Float64Array.from(all.flat()),
+          values: Float64Array.from(values),
+        });
+        expect(
+          own.solve(lower, Float64Array.from(linear), rows(equal, equalValues), rows(atLeast, atLeastValues)),
+        ).toBe(true);
+        for (let k = 0; k < n; k++) expect(own.step[k]).toBeCloseTo(theirs.solution[k + 1] ?? NaN, 5);
+        for (const force of own.inequalityForces) expect(force).toBeGreaterThanOrEqual(-1e-9);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('passes over an equality that repeats another', () => {
+    const own = new QuadraticProgram(2);
+    const equal = {
+      count: 3,
+      rows: Float64Array.of(1, 1, 2, 2, 1, -1),
+      values: Float64Array.of(2, 4, 0),
+    };
+    const none = { count: 0, rows: new Float64Array(0), values: new Float64Array(0) };
+    expect(own.solve(Float64Array.of(1, 0, 0, 1), Float64Array.of(0, 0), equal, none)).toBe(true);
+    expect([...own.step]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12)]);
+    expect(own.equalityForces[1]).toBe(0);
+  });
+
+  it('says so when the inequalities exclude each other', () => {
+    const own = new QuadraticProgram(1);
+    const none = { count: 0, rows: new Float64Array(0), values: new Float64Array(0) };
+    const apart = { count: 2, rows: Float64Array.of(1, -1), values: Float64Array.of(3, -2) };
+    expect(own.solve(Float64Array.of(1), Float64Array.of(0), none, apart)).toBe(false);
+  });
+});
+
+function fromOne<T>(values: readonly T[]): T[] {
+  const shifted = new Array<T>(1);
+  shifted.push(...values);
+  return shifted;
+}
