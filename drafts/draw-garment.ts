@@ -16,6 +16,9 @@ export type Parts = Required<Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girth
  */
 export type Cut = (solution: Solution) => Parts;
 
+/** The same for a whole garment, of which a part drawn later may still turn out impossible. */
+export type CutAll = (solution: Solution) => Result<Parts>;
+
 /**
  * Draws a garment: plans all its parts in one sketch, solves that as a whole, and cuts the pieces. When no
  * solution holds, answers with what cannot agree for this body, and which measurements to look at again.
@@ -23,7 +26,7 @@ export type Cut = (solution: Solution) => Parts;
 export function drawGarment(
   name: string,
   body: Body,
-  plan: (body: Body, sketch: SketchBuilder, log: ConstructionLog) => Cut,
+  plan: (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll,
 ): Result<Garment> {
   const planned = (someBody: Body) => {
     const log = constructionLog();
@@ -42,7 +45,9 @@ export function drawGarment(
     };
     return { ok: false, issues: [conflictIssue(body, solution, again)] };
   }
-  const garment = { name, body: body.name, ...cut(solution), steps: log.steps(), issues: [] };
+  const parts = cut(solution);
+  if (!parts.ok) return parts;
+  const garment = { name, body: body.name, ...parts.value, steps: log.steps(), issues: [] };
   return { ok: true, value: garment, issues: [] };
 }
 

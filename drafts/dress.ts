@@ -1,24 +1,53 @@
+import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import type { Piece } from '../engine/pattern/piece.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
 import { fullBodiceChoices, planFullBodice } from './bodice/draft.ts';
 import { drawGarment, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
+import { skirtChoices } from './skirt/choices.ts';
+import { drawSkirt } from './skirt/draft.ts';
+import type { ByGore, GoreName } from './skirt/gore-sizes.ts';
+import { waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
 import { planPuffSleeve } from './sleeve/draft.ts';
 
-const dressChoices = [...fullBodiceChoices, ...sleeveChoices] as const;
+const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices] as const;
 
-/** The dress: bodice, insert and straps, with the sleeves set into their armholes. */
+/** The waists the bodice panels came out with: the skirt continues them exactly. */
+function panelWaists(panels: readonly Piece[]): ByGore {
+  const waist = (name: GoreName): number => {
+    const edge = panels
+      .find((panel) => panel.name === name)
+      ?.edges.find((candidate) => candidate.name === 'waist');
+    if (!edge) throw new Error(`The bodice has no panel "${name}" with a waist.`);
+    return edgeLength(edge);
+  };
+  return {
+    'centre front': waist('centre front'),
+    'side front': waist('side front'),
+    'side back': waist('side back'),
+    'centre back': waist('centre back'),
+  };
+}
+
+/** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */
 export const dress: Draft<StylingOf<typeof dressChoices>> = {
   name: 'dress',
-  title: 'Fitted dress: princess-seam bodice, gathered front insert, straps, puff sleeves',
+  title: 'Fitted dress: princess-seam bodice, gathered front insert, straps, puff sleeves, gored skirt',
   choices: dressChoices,
   draw: (body, styling) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment('dress', body, (drawn, sketch, log) => {
         const bodice = planFullBodice(sketch, drawn, styling, log);
         const sleeve = planPuffSleeve(sketch, drawn, styling, bodice.plan, log);
-        return (solution) => together(bodice.cut(solution), sleeve(solution));
+        return (solution) => {
+          const above = together(bodice.cut(solution), sleeve(solution));
+          const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log);
+          if (!skirt.ok) return skirt;
+          const dress = together(above, skirt.value);
+          return { ok: true, value: { ...dress, seams: [...dress.seams, ...waistSeams] }, issues: [] };
+        };
       }),
     ),
 };

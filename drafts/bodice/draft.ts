@@ -78,6 +78,9 @@ export const bodice: Draft<FullBodiceStyling> = {
   choices: fullBodiceChoices,
   draw: (body, styling) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment('bodice', body, (drawn, sketch, log) => planFullBodice(sketch, drawn, styling, log).cut),
+      drawGarment('bodice', body, (drawn, sketch, log) => {
+        const { cut } = planFullBodice(sketch, drawn, styling, log);
+        return (solution) => ({ ok: true, value: cut(solution), issues: [] });
+      }),
     ),
 };

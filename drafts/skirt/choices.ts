@@ -1,0 +1,50 @@
+import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+
+/** What the gored skirt leaves to taste. */
+export const skirtChoices = [
+  {
+    kind: 'number',
+    name: 'hipEase',
+    unit: 'mm',
+    default: 60,
+    min: 20,
+    max: 400,
+    help: 'room around the hips beyond the body',
+  },
+  {
+    kind: 'word',
+    name: 'skirtTo',
+    default: 'knee',
+    words: ['knee', 'calf', 'ankle'],
+    help: 'where the hem lies, level to the floor',
+  },
+  {
+    kind: 'number or auto',
+    name: 'skirtLength',
+    unit: 'mm',
+    default: 'auto',
+    min: 300,
+    max: 1300,
+    help: 'length at centre front from waist to hem, instead of to knee, calf or ankle',
+  },
+  {
+    kind: 'number',
+    name: 'skirtFullness',
+    unit: 'ratio',
+    default: 1.7,
+    min: 1.1,
+    max: 5,
+    help: 'hem sweep for each mm of finished hip girth',
+  },
+  {
+    kind: 'number or auto',
+    name: 'hemSweep',
+    unit: 'mm',
+    default: 'auto',
+    min: 900,
+    max: 7000,
+    help: 'hem sweep in mm, instead of by fullness',
+  },
+] as const satisfies readonly Choice[];
+
+export type SkirtStyling = StylingOf<typeof skirtChoices>;

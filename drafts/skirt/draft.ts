@@ -1,0 +1,102 @@
+import type { Body } from '../../engine/body/body.ts';
+import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { solve } from '../../engine/constraints/solve.ts';
+import type { Result } from '../../engine/issue.ts';
+import { type ConstructionLog, constructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { conflictIssue } from '../conflict.ts';
+import type { Parts } from '../draw-garment.ts';
+import type { SkirtStyling } from './choices.ts';
+import { skirtFigures } from './figures.ts';
+import { type GoreLines, planGore } from './gore-lines.ts';
+import { gorePiece } from './gore-piece.ts';
+import {
+  type ByGore,
+  type GoreName,
+  type GoreSeam,
+  type GoreSizes,
+  goreNames,
+  goreSizes,
+} from './gore-sizes.ts';
+import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
+
+/** The seams of each gore, left and right as drawn. The back gores are drawn like the front, centre on the left. */
+const seamsOf: Readonly<Record<GoreName, readonly [left: GoreSeam, right: GoreSeam]>> = {
+  'centre front': ['centre front', 'front princess'],
+  'side front': ['front princess', 'side'],
+  'side back': ['back princess', 'side'],
+  'centre back': ['centre back', 'back princess'],
+};
+
+/** A skirt planned in a sketch of its own. */
+interface SkirtPlan {
+  readonly sizes: GoreSizes;
+  readonly sketch: SketchBuilder;
+  readonly gores: readonly {
+    readonly name: GoreName;
+    readonly left: GoreSeam;
+    readonly right: GoreSeam;
+    readonly lines: GoreLines;
+  }[];
+}
+
+function planSkirt(body: Body, styling: SkirtStyling, waist: ByGore, log: ConstructionLog): SkirtPlan {
+  const sizes = goreSizes(body, styling, waist, log);
+  const sketch = new SketchBuilder();
+  const gores = goreNames.map((name) => {
+    const [left, right] = seamsOf[name];
+    const lines = planGore(sketch, {
+      name: `skirt ${name}`,
+      half: name === 'centre front' || name === 'centre back',
+      waist: sizes.waist[name],
+      hip: sizes.hip[name],
+      hem: sizes.hem[name],
+      leftToHip: sizes.toHip[left],
+      rightToHip: sizes.toHip[right],
+      belowHip: sizes.belowHip,
+    });
+    return { name, left, right, lines };
+  });
+  log.say(
+    'Gores',
+    'below the hip every seam runs straight and leans out by one angle, with the hem an arc square to it; above, it curves to the waist, which is square to it and as long as the bodice',
+    'sector of a cone',
+  );
+  return { sizes, sketch, gores };
+}
+
+/**
+ * Draws the gored skirt to the waists the bodice panels came out with. Nothing in a bodice depends on its skirt, so
+ * the skirt is solved after it, in a sketch of its own.
+ */
+export function drawSkirt(
+  body: Body,
+  styling: SkirtStyling & { readonly seamAllowance: number },
+  waist: ByGore,
+  log: ConstructionLog,
+): Result<Parts> {
+  const { sizes, sketch, gores } = planSkirt(body, styling, waist, log);
+  const solution = solve(sketch.sketch());
+  if (solution.status !== 'solved') {
+    const again = (other: Body) => solve(planSkirt(other, styling, waist, constructionLog()).sketch.sketch());
+    return { ok: false, issues: [conflictIssue(body, solution, again)] };
+  }
+  const hipText = `hip: finished girth ${figure(body.size.hipGirth + styling.hipEase)} mm`;
+  const parts: Parts = {
+    pieces: gores.map(({ name, left, right, lines }, i) =>
+      gorePiece(lines, solution, {
+        name: `skirt ${name}`,
+        number: 8 + i,
+        left,
+        right,
+        allowance: styling.seamAllowance,
+        hipText,
+      }),
+    ),
+    seams: skirtSeams,
+    joins: skirtJoins,
+    girths: skirtGirths(body.size.hipGirth, styling.hipEase, sizes),
+    notions: [],
+    figures: skirtFigures(body, styling, sizes),
+  };
+  return { ok: true, value: parts, issues: [] };
+}

@@ -1,0 +1,32 @@
+import type { Body } from '../../engine/body/body.ts';
+import type { Figure } from '../../engine/pattern/figure.ts';
+import type { SkirtStyling } from './choices.ts';
+import type { GoreSizes } from './gore-sizes.ts';
+
+/** What a pattern cutter looks at in a gored skirt. */
+export const skirtFigures = (body: Body, styling: SkirtStyling, sizes: GoreSizes): readonly Figure[] => [
+  {
+    name: 'skirt at hip level beyond the body',
+    value: styling.hipEase,
+    unit: 'mm',
+    low: 50,
+    high: 400,
+    outside: 'as chosen',
+  },
+  {
+    name: 'hem sweep',
+    value: sizes.sweep,
+    unit: 'mm',
+    low: 1600,
+    high: 3200,
+    outside: 'as chosen, or a body larger or smaller than the regular adult',
+  },
+  {
+    name: 'skirt waist rises from centre front to side',
+    value: sizes.toHip.side - sizes.toHip['centre front'],
+    unit: 'mm',
+    low: 6,
+    high: 20,
+    outside: `hip less waist is ${Math.round(body.size.hipGirth - body.size.waistGirth)} mm`,
+  },
+];

@@ -1,0 +1,107 @@
+import type { Solution } from '../../engine/constraints/solution.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import { point } from '../../engine/geometry/point.ts';
+import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import { levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+import type { GoreLines } from './gore-lines.ts';
+import type { GoreSeam } from './gore-sizes.ts';
+import { skirtRules as rules } from './rules.ts';
+
+/** How a gore is finished: its seams by name, left and right as drawn, and what is written on it. */
+export interface GoreFinish {
+  readonly name: string;
+  readonly number: number;
+  readonly left: GoreSeam;
+  readonly right: GoreSeam;
+  readonly allowance: number;
+  readonly hipText: string;
+}
+
+const rankOf: Readonly<Record<GoreSeam, number>> = {
+  'centre front': sewingRank.fold,
+  'front princess': sewingRank.princess,
+  side: sewingRank.side,
+  'back princess': sewingRank.princess,
+  'centre back': sewingRank.centreBack,
+};
+
+/** Single notches in front, double ones towards the back (common practice, no source). */
+const hipMark: Readonly<Record<GoreSeam, Notch['mark']>> = {
+  'centre front': 'fold',
+  'front princess': 'single',
+  side: 'level',
+  'back princess': 'double',
+  'centre back': 'level',
+};
+
+/** Cuts a gore from the solved sketch. */
+export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFinish): Piece {
+  const { hipLeft, hipRight, hemLeft, hemRight } = lines;
+  const onFold = finish.left === 'centre front';
+  const seam = (name: GoreSeam, curves: PieceEdge['curves']): PieceEdge =>
+    seamEdge(name, curves, finish.allowance, rankOf[name], 1);
+  const rightUpper = solvedCurves(solution, [lines.right]);
+  const right = seam(finish.right, [...rightUpper, ...straight(hipRight, hemRight)]);
+  const waistLeft = solvedPoint(solution, lines.waistLeft);
+  const left =
+    lines.left === undefined
+      ? seam(finish.left, straight(hemLeft, waistLeft))
+      : seam(finish.left, [...straight(hemLeft, hipLeft), ...solvedCurves(solution, [lines.left])]);
+  const waist = seamEdge(
+    'waist',
+    solvedCurves(solution, [lines.waist]),
+    finish.allowance,
+    sewingRank.waist,
+    1,
+  );
+  const belowHip = edgeLength({ name: 'left below the hip', curves: left.curves.slice(0, 1) });
+  const middle = lines.left === undefined ? 0.4 * hipRight.x : 0;
+  return {
+    name: finish.name,
+    number: finish.number,
+    edges: [
+      waist,
+      right,
+      {
+        name: 'hem',
+        curves: lines.hem,
+        turn: 'hem',
+        allowance: rules.hemAllowance.value,
+        rank: sewingRank.hem,
+        inflections: 0,
+      },
+      onFold ? { ...left, turn: 'fold', allowance: 0 } : left,
+    ],
+    grain: { from: point(middle, 0.1 * hemRight.y), to: point(middle, 0.7 * hemRight.y) },
+    notches: [
+      {
+        name: 'hip level',
+        edge: right.name,
+        at: edgeLength({ name: 'to hip', curves: rightUpper }),
+        mark: hipMark[finish.right],
+      },
+      ...(lines.left === undefined
+        ? []
+        : [{ name: 'hip level', edge: left.name, at: belowHip, mark: hipMark[finish.left] }]),
+      ...(onFold
+        ? [
+            { name: 'centre front', edge: 'waist', at: 0, mark: 'fold' as const },
+            {
+              name: 'centre front',
+              edge: 'hem',
+              at: edgeLength({ name: 'hem', curves: lines.hem }),
+              mark: 'fold' as const,
+            },
+          ]
+        : []),
+    ],
+    lines: [levelLine('hip level', hipLeft, hipRight, finish.hipText)],
+    marks: [],
+    cut: [
+      onFold
+        ? { cloth: 'self', count: 1, onFold: true, pair: false }
+        : { cloth: 'self', count: 2, onFold: false, pair: true },
+    ],
+  };
+}

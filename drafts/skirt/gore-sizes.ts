@@ -1,0 +1,139 @@
+import type { Body } from '../../engine/body/body.ts';
+import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import type { SkirtStyling } from './choices.ts';
+import { skirtRules as rules } from './rules.ts';
+
+/** The gores of half a skirt, from centre front to centre back. */
+export const goreNames = ['centre front', 'side front', 'side back', 'centre back'] as const;
+
+export type GoreName = (typeof goreNames)[number];
+
+/** One number for each gore. */
+export type ByGore = Readonly<Record<GoreName, number>>;
+
+/** The seams of half a skirt, from centre front to centre back. */
+export type GoreSeam = 'centre front' | 'front princess' | 'side' | 'back princess' | 'centre back';
+
+/** What the gores are drawn from, mm. */
+export interface GoreSizes {
+  /** Waist, hip and hem of each gore; the centre gores' are halves. */
+  readonly waist: ByGore;
+  readonly hip: ByGore;
+  readonly hem: ByGore;
+  /** Along each seam from the waist to the hip level. */
+  readonly toHip: Readonly<Record<GoreSeam, number>>;
+  /** From the hip level to the hem, the same along every seam: the hem hangs level. */
+  readonly belowHip: number;
+  /** The whole hem. */
+  readonly sweep: number;
+}
+
+/** Edges of a gore that are sewn to another gore and so can be shaped: the centres run straight. */
+const shapedEdges: ByGore = { 'centre front': 1, 'side front': 2, 'side back': 2, 'centre back': 1 };
+const allEdges = 6;
+
+const hipShares: ByGore = {
+  'centre front': rules.centreFrontHip.value,
+  'side front': rules.sideFrontHip.value,
+  'side back': rules.sideBackHip.value,
+  'centre back': rules.centreBackHip.value,
+};
+
+/** Shares hip and hem among the gores of a skirt whose waists are given by the bodice. */
+export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log: ConstructionLog): GoreSizes {
+  const { waistGirth, hipGirth, waistToHip, waistHeight, stature } = body.size;
+  const halfWaist = goreNames.reduce((sum, name) => sum + waist[name], 0);
+  const halfHip = log.mm(
+    'Half hip',
+    `(hip girth ${figure(hipGirth)} + ease ${styling.hipEase}) / 2`,
+    (hipGirth + styling.hipEase) / 2,
+    'measurement and styling',
+  );
+  const hipMore = log.mm(
+    'The gores grow from waist to hip',
+    `half hip ${figure(halfHip)} - half waist ${figure(halfWaist)}, shared ${goreNames.map((name) => hipShares[name]).join(', ')} from front to back`,
+    halfHip - halfWaist,
+    rules.centreFrontHip,
+  );
+  const sweep =
+    styling.hemSweep === 'auto'
+      ? log.mm(
+          'Hem sweep',
+          `${styling.skirtFullness} x finished hip ${figure(2 * halfHip)}`,
+          styling.skirtFullness * 2 * halfHip,
+          'styling',
+        )
+      : log.mm('Hem sweep', 'as chosen', styling.hemSweep, 'styling');
+  const flare = log.mm(
+    'Each gore edge flares from hip to hem',
+    `(half sweep ${figure(sweep / 2)} - half hip ${figure(halfHip)}) / ${allEdges} edges`,
+    (sweep / 2 - halfHip) / allEdges,
+    'a flare of e on each of 2n edges adds 2ne to the hem',
+  );
+  const hip = grown(waist, hipMore, hipShares);
+
+  const rise = log.mm(
+    'Waist rises to the side',
+    `${rules.sideRise.value} x (hip ${figure(hipGirth)} - waist ${figure(waistGirth)}), from ${rules.leastRise.value} to ${rules.mostRise.value}`,
+    Math.min(
+      Math.max(rules.sideRise.value * (hipGirth - waistGirth), rules.leastRise.value),
+      rules.mostRise.value,
+    ),
+    rules.sideRise,
+  );
+  const atCentre = log.mm(
+    'Waist to hip at the centres',
+    `waist to hip ${figure(waistToHip)} along the side - rise ${figure(rise)}`,
+    waistToHip - rise,
+    'measurement',
+  );
+  const atPrincess = atCentre + rules.princessRise.value * rise;
+  const length = skirtLength(styling, waistHeight, stature, log);
+  const belowHip = log.mm(
+    'Hip to hem along every seam',
+    `length ${figure(length)} - ${figure(atCentre)}, at least ${rules.leastBelowHip.value}`,
+    Math.max(length - atCentre, rules.leastBelowHip.value),
+    rules.leastBelowHip,
+  );
+  return {
+    waist,
+    hip,
+    hem: grown(hip, flare, shapedEdges),
+    toHip: {
+      'centre front': atCentre,
+      'front princess': atPrincess,
+      side: waistToHip,
+      'back princess': atPrincess,
+      'centre back': atCentre,
+    },
+    belowHip,
+    sweep,
+  };
+}
+
+/** Each gore's width and its share of what is added. */
+const grown = (from: ByGore, more: number, shares: ByGore): ByGore => ({
+  'centre front': from['centre front'] + more * shares['centre front'],
+  'side front': from['side front'] + more * shares['side front'],
+  'side back': from['side back'] + more * shares['side back'],
+  'centre back': from['centre back'] + more * shares['centre back'],
+});
+
+function skirtLength(
+  styling: SkirtStyling,
+  waistHeight: number,
+  stature: number,
+  log: ConstructionLog,
+): number {
+  if (styling.skirtLength !== 'auto')
+    return log.mm('Skirt length', 'as chosen', styling.skirtLength, 'styling');
+  const height = { knee: rules.kneeHeight, calf: rules.calfHeight, ankle: rules.ankleHeight }[
+    styling.skirtTo
+  ];
+  return log.mm(
+    'Skirt length',
+    `waist height ${figure(waistHeight)} - ${height.value} x stature ${figure(stature)}`,
+    waistHeight - height.value * stature,
+    height,
+  );
+}

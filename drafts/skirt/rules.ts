@@ -1,0 +1,44 @@
+import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+
+/** The numbers of the skirt draft, each with its reason and source. */
+export const skirtRules = ruleTable('K', {
+  sideRise: [
+    0.05,
+    'share',
+    'the waist rises to the side by this share of hip less waist, for the seam runs over the curve of the hip',
+    commonPractice,
+  ],
+  leastRise: [4, 'mm', 'and by no less than this', commonPractice],
+  mostRise: [20, 'mm', 'nor more than this', commonPractice],
+  princessRise: [0.4, 'share', 'at the princess seams it has risen by this share of that', commonPractice],
+  kneeHeight: [
+    0.265,
+    'share',
+    'the hem of a knee-length skirt hangs this share of the stature above the floor',
+    'knee at a quarter of the stature: Extension Circular 306, 1943; the hem covers its upper edge',
+  ],
+  calfHeight: [0.19, 'share', 'a calf-length one this', commonPractice],
+  ankleHeight: [0.065, 'share', 'an ankle-length one this', commonPractice],
+  centreFrontHip: [
+    0.12,
+    'share',
+    'of what the half skirt grows from waist to hip, the centre front gore takes this',
+    commonPractice,
+  ],
+  sideFrontHip: [0.34, 'share', 'the side front gore this, half on each edge', commonPractice],
+  sideBackHip: [0.38, 'share', 'the side back gore this, half on each edge', commonPractice],
+  centreBackHip: [0.16, 'share', 'the centre back gore this: together one', commonPractice],
+  seamStraightness: [
+    20,
+    'ratio',
+    'from waist to hip the seams are kept this much straighter than the waist itself, which takes the curve',
+    commonPractice,
+  ],
+  leastBelowHip: [80, 'mm', 'a gore runs straight for at least this far below the hip level', commonPractice],
+  hemAllowance: [
+    12.7,
+    'mm',
+    'a narrow hem is turned twice by half of this: a quarter inch',
+    'a quarter inch turned twice, common practice, no source',
+  ],
+});
