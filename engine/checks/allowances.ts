@@ -18,8 +18,11 @@ const FINE = 0.005;
  */
 const CORNER = 0.5;
 
-/** Places looked at lie no farther apart than this, mm. */
-const SPACING = 4;
+/** Places looked at on a curve lie no farther apart than this, mm. */
+const SPACING = 5;
+
+/** And on a straight line, whose parallel can only be wrong altogether or at its ends, mm. */
+const SPACING_ON_LINES = 30;
 
 /** An edge with what is needed to measure from it. */
 interface Side {
@@ -48,7 +51,7 @@ interface SideCorner {
 }
 
 /**
- * Measures a piece's cutting line against its stitching line, at places no more than 4 mm apart on both. From
+ * Measures a piece's cutting line against its stitching line, at places no more than 5 mm apart along curves, on both. From
  * the stitching line: one allowance out, the cutting line must be there; unless a hollow or an inward corner
  * takes the place, or, beside a blunt corner, the allowance of the seam that runs through is wider for it.
  * From the cutting line: no place beside an edge may be nearer to it than its allowance, no place around a
@@ -148,7 +151,8 @@ function isBeyond({ at, across }: SideCorner, p: Point): boolean {
 
 /** Places inside a curve; its ends belong to corners or to the next curve. */
 function places(curve: Curve): Place[] {
-  const count = Math.max(1, Math.ceil(roughLength(curve) / SPACING));
+  const spacing = curve.kind === 'line' ? SPACING_ON_LINES : SPACING;
+  const count = Math.max(1, Math.ceil(roughLength(curve) / spacing));
   return Array.from({ length: count }, (_, i) => {
     const t = (i + 0.5) / count;
     return { at: pointAt(curve, t), normal: outward(headingAt(curve, t)) };
