@@ -9,20 +9,19 @@ import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
 import { arrowhead, arrowheads } from './arrows.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { type FoldSign, foldSigns } from './fold-sign.ts';
+import { type Chain, type Ink, stroke } from './ink.ts';
 import { label } from './label.ts';
 import { labelWords } from './label-words.ts';
 import { levelWords, wordsOf } from './level-words.ts';
 import type { LineClass } from './line-types.ts';
-import { element, type Node } from './markup.ts';
-import { numeral, pathData } from './path-data.ts';
+import { numeral } from './path-data.ts';
 
-/**
- * Everything that is printed of one piece, as SVG in millimetres of the paper. No path carries a transform, so
- * that each can be measured as it stands.
- */
-export function drawing(finished: FinishedPiece, garment: Garment, date: string | undefined): Node {
-  const { piece, cut, notches } = finished;
-  const name = piece.name;
+/** Everything that is printed of one piece. */
+export function drawing(
+  { piece, cut, notches }: FinishedPiece,
+  garment: Garment,
+  date: string | undefined,
+): readonly Ink[] {
   const signs = foldSigns(piece);
   const signed = withLines(
     piece,
@@ -36,17 +35,17 @@ export function drawing(finished: FinishedPiece, garment: Garment, date: string 
     signed,
     onLevels.flatMap(({ box }) => diagonals(box)),
   );
-  return element('g', { class: 'piece', 'data-piece': name }, [
-    element('path', { class: 'cut', 'data-piece': name, d: pathData(cut, true) }),
-    ...piece.edges.map((edge, i) => stitch(name, edge, piece.edges.at(i - 1))),
-    ...piece.lines.map((line) => inside(name, line)),
+  return [
+    { kind: 'chain', class: 'cut', names: { piece: piece.name }, curves: cut, closed: true },
+    ...piece.edges.map((edge, i) => stitch(piece.name, edge, piece.edges.at(i - 1))),
+    ...piece.lines.map((line) => inside(piece.name, line)),
     ...grain(piece),
-    ...notches.flatMap((marked) => notch(name, marked)),
-    ...piece.marks.flatMap((mark) => drawnMark(name, mark)),
-    ...signs.flatMap((sign) => foldSign(name, sign)),
-    ...onLevels.map(({ node }) => node),
-    label(crowded, labelWords(garment, piece, unplaced, date)),
-  ]);
+    ...notches.flatMap((marked) => notch(piece.name, marked)),
+    ...piece.marks.flatMap((mark) => drawnMark(piece.name, mark)),
+    ...signs.flatMap((sign) => foldSign(piece.name, sign)),
+    ...onLevels.map(({ words }) => words),
+    ...label(crowded, labelWords(garment, piece, unplaced, date)),
+  ];
 }
 
 /** The piece with more lines inside, for words to keep clear of. */
@@ -66,17 +65,16 @@ function diagonals({ middle, width, height }: Rectangle): readonly Curve[] {
 }
 
 /** The edge starts at the very point where the one before it ends, so that rounding cannot open the corner. */
-function stitch(piece: string, edge: PieceEdge, before: PieceEdge | undefined): Node {
+function stitch(piece: string, edge: PieceEdge, before: PieceEdge | undefined): Chain {
   const corner = before?.curves.at(-1)?.to;
   const [first, ...others] = edge.curves;
   const joined = first && corner && distance(first.from, corner) <= COINCIDENCE;
-  return element('path', {
+  return {
+    kind: 'chain',
     class: 'stitch',
-    'data-piece': piece,
-    'data-edge': edge.name,
-    'data-turn': edge.turn,
-    d: pathData(joined ? [{ ...first, from: corner }, ...others] : edge.curves),
-  });
+    names: { piece, edge: edge.name, turn: edge.turn },
+    curves: joined ? [{ ...first, from: corner }, ...others] : edge.curves,
+  };
 }
 
 /** The class of each kind of inside line. */
@@ -88,60 +86,47 @@ export const insideClass: Readonly<Record<InsideLine['kind'], LineClass>> = {
   fold: 'fold',
 };
 
-function inside(piece: string, line: InsideLine): Node {
-  const name = line.kind === 'level' ? { 'data-level': line.name } : { 'data-line': line.name };
-  return element('path', {
+function inside(piece: string, line: InsideLine): Chain {
+  const name = line.kind === 'level' ? { level: line.name } : { line: line.name };
+  const fullness = line.fullness === undefined ? undefined : numeral(line.fullness);
+  return {
+    kind: 'chain',
     class: insideClass[line.kind],
-    'data-piece': piece,
-    ...name,
-    'data-fullness': line.fullness === undefined ? undefined : numeral(line.fullness),
-    d: pathData(line.curves),
-  });
+    names: { piece, ...name, fullness },
+    curves: line.curves,
+  };
 }
 
-function grain({ name, grain: { from, to } }: Piece): readonly Node[] {
-  const line = element('path', {
-    class: 'grain',
-    'data-piece': name,
-    d: pathData([{ kind: 'line', from, to }]),
-  });
-  return [line, ...arrowheads(from, to)];
-}
+const grain = ({ name, grain: { from, to } }: Piece): readonly Ink[] => [
+  stroke('grain', from, to, { piece: name }),
+  ...arrowheads(from, to),
+];
 
-const notch = (piece: string, { notch: marked, strokes }: NotchStrokes): readonly Node[] =>
-  strokes.map((curves) =>
-    element('path', {
-      class: 'notch',
-      'data-piece': piece,
-      'data-edge': marked.edge,
-      'data-notch': marked.name,
-      'data-kind': marked.mark,
-      d: pathData(curves),
-    }),
-  );
+const notch = (piece: string, { notch: marked, strokes }: NotchStrokes): readonly Ink[] =>
+  strokes.map((curves) => ({
+    kind: 'chain',
+    class: 'notch',
+    names: { piece, edge: marked.edge, notch: marked.name, kind: marked.mark },
+    curves,
+  }));
 
 /** Radius of the circle that stands for a drill hole, and length of the bars at a buttonhole's ends, mm. */
 const drillRadius = 1.5;
 const buttonholeBar = 4;
 
-function drawnMark(piece: string, mark: Mark): readonly Node[] {
-  const known = { class: mark.kind, 'data-piece': piece, 'data-mark': mark.name };
-  if (mark.kind === 'drill') {
-    const at = { cx: numeral(mark.at.x), cy: numeral(mark.at.y), r: numeral(drillRadius) };
-    return [element('circle', { ...known, ...at })];
-  }
+function drawnMark(piece: string, mark: Mark): readonly Ink[] {
+  const names = { piece, mark: mark.name };
+  if (mark.kind === 'drill')
+    return [{ kind: 'circle', class: 'drill', names, middle: mark.at, radius: drillRadius }];
   const along = heading(mark.angle);
   const from = moved(mark.at, scaled(along, -mark.length / 2));
   const to = moved(mark.at, scaled(along, mark.length / 2));
-  const bar = (end: Point): Node => {
-    const across = scaled(outward(along), buttonholeBar / 2);
-    const d = pathData([{ kind: 'line', from: moved(end, across), to: moved(end, scaled(across, -1)) }]);
-    return element('path', { class: 'bar', d });
-  };
-  return [element('path', { ...known, d: pathData([{ kind: 'line', from, to }]) }), bar(from), bar(to)];
+  const across = scaled(outward(along), buttonholeBar / 2);
+  const bar = (end: Point): Ink => stroke('bar', moved(end, across), moved(end, scaled(across, -1)));
+  return [stroke('buttonhole', from, to, names), bar(from), bar(to)];
 }
 
-const foldSign = (piece: string, { curves, tips, towards }: FoldSign): readonly Node[] => [
-  element('path', { class: 'fold', 'data-piece': piece, d: pathData(curves) }),
+const foldSign = (piece: string, { curves, tips, towards }: FoldSign): readonly Ink[] => [
+  { kind: 'chain', class: 'fold', names: { piece }, curves },
   ...tips.map((tip) => arrowhead(tip, towards)),
 ];

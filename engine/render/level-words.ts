@@ -2,12 +2,11 @@ import { insideStrokes, strokes } from '../finishing/label.ts';
 import { distanceToStroke, type Rectangle } from '../finishing/rectangle.ts';
 import { between, point } from '../geometry/point.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
-import { element, type Node, words } from './markup.ts';
-import { numeral } from './path-data.ts';
+import type { Words } from './ink.ts';
+import { textSizes } from './line-types.ts';
 import { textWidth } from './text-size.ts';
 
-/** Font size of the words on a level line, and how far they stand off it and everything else, mm. */
-const size = 2.8;
+/** How far the words on a level line stand off it and everything else, mm. */
 const clearance = 0.8;
 
 /** Places tried along the line. */
@@ -15,7 +14,7 @@ const tries = 24;
 
 /** Words with the room they take. */
 export interface PlacedWords {
-  readonly node: Node;
+  readonly words: Words;
   readonly box: Rectangle;
 }
 
@@ -29,6 +28,7 @@ export function levelWords(line: InsideLine, piece: Piece): PlacedWords | undefi
   if (!from || !to) return undefined;
   const drawn = [...piece.edges.flatMap((edge) => edge.curves.flatMap(strokes)), ...insideStrokes(piece)];
   const text = wordsOf(line);
+  const size = textSizes.small;
   const width = textWidth(text, size);
   const [left, right] = from.x <= to.x ? [from, to] : [to, from];
   const rise = (Math.abs(right.y - left.y) / (right.x - left.x)) * (width / 2);
@@ -37,8 +37,8 @@ export function levelWords(line: InsideLine, piece: Piece): PlacedWords | undefi
     const middle = point(foot.x, foot.y - rise - clearance - size / 2);
     const box: Rectangle = { middle, width, height: size };
     if (drawn.some((stroke) => distanceToStroke(box, stroke) < 0.9 * clearance)) continue;
-    const at = { x: numeral(middle.x), y: numeral(middle.y + 0.3 * size), 'text-anchor': 'middle' };
-    return { box, node: element('text', { class: 'label small', ...at }, words(text)) };
+    const at = point(middle.x, middle.y + 0.3 * size);
+    return { box, words: { kind: 'words', text, at, size, centred: true } };
   }
   return undefined;
 }

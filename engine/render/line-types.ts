@@ -15,23 +15,64 @@ export const lineTypes = [
 
 export type LineClass = (typeof lineTypes)[number]['class'];
 
+/** Lines that need no place in the key, black but for those with a shade (0 black, 1 white). */
+const plainTypes = [
+  { class: 'notch', width: 0.4 },
+  { class: 'buttonhole', width: 0.4 },
+  { class: 'bar', width: 0.4 },
+  { class: 'drill', width: 0.4 },
+  { class: 'square', width: 0.25 },
+  { class: 'arrow', width: 0 },
+  { class: 'crossing', width: 0.25 },
+  { class: 'join', width: 0.18, dashes: '1 3', shade: 0.4 },
+  { class: 'tile', width: 0.25, shade: 0.6 },
+  { class: 'grid', width: 0.18, shade: 0.75 },
+] as const;
+
+/** What any ink may be: a kind of line, a sample of one in the key, or one of the plain lines. */
+export type InkClass = LineClass | `key-${LineClass}` | (typeof plainTypes)[number]['class'];
+
+/** How a line is drawn. Without a width it is filled instead. */
+export interface LineStyle {
+  /** mm */
+  readonly width: number;
+  /** Lengths of dashes and gaps in turn, mm; none for a solid line. */
+  readonly dashes: readonly number[];
+  readonly roundEnds: boolean;
+  /** 0 black to 1 white. */
+  readonly shade: number;
+}
+
+const styleOf = (type: { class: InkClass; width: number; dashes?: string; shade?: number }): LineStyle => ({
+  width: type.width,
+  dashes: (type.dashes ?? '').split(' ').filter(Boolean).map(Number),
+  roundEnds: type.class === 'gather',
+  shade: type.shade ?? 0,
+});
+
+/** The style of every class of ink. */
+export const lineStyles: ReadonlyMap<InkClass, LineStyle> = new Map<InkClass, LineStyle>([
+  ...[...lineTypes, ...plainTypes].map((type) => [type.class, styleOf(type)] as const),
+  ...lineTypes.map((type) => [`key-${type.class}`, styleOf(type)] as const),
+]);
+
+/** Font sizes, mm. */
+export const textSizes = { heading: 6, plain: 3.5, small: 2.8 } as const;
+
 /**
- * The style sheet of every drawing. A stitching line on a fold shows no dashes of its own: the cutting line runs
- * there.
+ * The style sheet of every SVG drawing. A stitching line on a fold shows no dashes of its own: the cutting line
+ * runs there.
  */
 export const styleSheet = [
   'path,circle,rect{fill:none;stroke:#000;stroke-linejoin:round}',
   '.paper{fill:#fff;stroke:none}',
-  ...lineTypes.map(
-    ({ class: name, width, dashes }) =>
-      `.${name},.key-${name}{stroke-width:${width}${dashes ? `;stroke-dasharray:${dashes}` : ''}}`,
-  ),
-  '.gather,.key-gather{stroke-linecap:round}',
+  ...Array.from(lineStyles, ([name, { width, dashes, roundEnds, shade }]) => {
+    if (width === 0) return `.${name}{fill:#000;stroke:none}`;
+    const dashed = dashes.length > 0 ? `;stroke-dasharray:${dashes.join(' ')}` : '';
+    const ends = roundEnds ? ';stroke-linecap:round' : '';
+    const grey = shade > 0 ? `;stroke:rgb(${Array(3).fill(`${shade * 100}%`)})` : '';
+    return `.${name}{stroke-width:${width}${dashed}${ends}${grey}}`;
+  }),
   '.stitch[data-turn="fold"]{stroke:none}',
-  '.notch,.buttonhole,.bar,.drill{stroke-width:0.4}',
-  '.square{stroke-width:0.25}',
-  '.arrow{fill:#000;stroke:none}',
-  'text{font-family:sans-serif;font-size:3.5px;fill:#000}',
-  '.name{font-size:6px;font-weight:bold}',
-  '.small{font-size:2.8px}',
+  'text{font-family:sans-serif;fill:#000}',
 ].join('\n');

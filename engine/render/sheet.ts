@@ -10,6 +10,7 @@ import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
 import { movedPiece } from './place.ts';
 import type { PrintOptions } from './svg.ts';
+import { svgInk, svgPiece } from './svg-ink.ts';
 import { testSquares, testSquaresSize } from './test-squares.ts';
 
 /** White between neighbours and at the paper's edge, mm. */
@@ -32,12 +33,13 @@ export function sheetSvg(
   const cornerOf = (index: number) => corners[index] ?? point(gap, gap);
   const drawn = pieces.map((finished, index) => {
     const corner = boxes[index]?.corner ?? point(0, 0);
-    return drawing(movedPiece(finished, corner, cornerOf(index)), garment, options.date);
+    const placed = movedPiece(finished, corner, cornerOf(index));
+    return svgPiece(finished.piece.name, drawing(placed, garment, options.date));
   });
   const title = `${garment.name} for ${garment.body}`;
   return paper(title, size, metadataOf(garment, garment.pieces, 'sheet', options.date), [
     ...drawn,
-    ...testSquares(cornerOf(drawn.length)),
-    ...lineKey(cornerOf(drawn.length + 1)),
+    ...testSquares(cornerOf(drawn.length)).map(svgInk),
+    ...lineKey(cornerOf(drawn.length + 1)).map(svgInk),
   ]);
 }

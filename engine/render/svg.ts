@@ -9,6 +9,7 @@ import { boxOf, type FinishedPiece } from './finished-piece.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
 import { movedPiece } from './place.ts';
+import { svgInk, svgPiece } from './svg-ink.ts';
 import { testSquares, testSquaresSize } from './test-squares.ts';
 
 /** What the caller wants printed besides the garment itself. */
@@ -33,8 +34,8 @@ function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOpti
   };
   const title = `${garment.name}: ${piece.number} ${piece.name}`;
   return paper(title, size, metadataOf(garment, [piece], 'piece', date), [
-    drawing(placed, garment, date),
-    ...testSquares(point(margin, box.height + 2 * margin)),
+    svgPiece(piece.name, drawing(placed, garment, date)),
+    ...testSquares(point(margin, box.height + 2 * margin)).map(svgInk),
   ]);
 }
 

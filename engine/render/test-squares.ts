@@ -1,7 +1,7 @@
-import type { Point } from '../geometry/point.ts';
+import { type Point, point } from '../geometry/point.ts';
+import type { Ink } from './ink.ts';
 import type { Size } from './layout.ts';
-import { element, type Node, words } from './markup.ts';
-import { numeral } from './path-data.ts';
+import { textSizes } from './line-types.ts';
 
 /** The squares to lay a ruler on before anything is cut: 50 mm and 2 in. */
 const squares = [
@@ -17,18 +17,18 @@ const below = 8;
 export const testSquaresSize: Size = { width: 50 + gap + 50.8, height: 50.8 + below };
 
 /** Both squares, with their top left corner here. */
-export function testSquares({ x, y }: Point): readonly Node[] {
+export function testSquares({ x, y }: Point): readonly Ink[] {
   let left = x;
-  const drawn = squares.flatMap(({ side, text }) => {
-    const at = { x: numeral(left), y: numeral(y), width: numeral(side), height: numeral(side) };
-    const middle = { x: numeral(left + side / 2), y: numeral(y + side / 2 + 1.2), 'text-anchor': 'middle' };
+  const drawn = squares.flatMap(({ side, text }): readonly Ink[] => {
+    const middle = point(left + side / 2, y + side / 2 + 1.2);
+    const corner = point(left, y);
     left += side + gap;
     return [
-      element('rect', { class: 'square', ...at }),
-      element('text', { class: 'label', ...middle }, words(text)),
+      { kind: 'box', class: 'square', corner, width: side, height: side },
+      { kind: 'words', text, at: middle, size: textSizes.plain, centred: true },
     ];
   });
-  const hint = { x: numeral(x), y: numeral(y + testSquaresSize.height - 1) };
   const note = 'Print at 100 %. Measure both squares first.';
-  return [...drawn, element('text', { class: 'label small', ...hint }, words(note))];
+  const below = point(x, y + testSquaresSize.height - 1);
+  return [...drawn, { kind: 'words', text: note, at: below, size: textSizes.small }];
 }

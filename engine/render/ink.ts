@@ -1,0 +1,61 @@
+import type { Curve } from '../geometry/curve.ts';
+import type { Point } from '../geometry/point.ts';
+import type { InkClass } from './line-types.ts';
+
+/** Everything that can be printed, in millimetres of the paper. Each kind of file has one writer for it. */
+export type Ink = Chain | Circle | Box | Words;
+
+/**
+ * What a line is called beside its class: its piece, and there its own name under the kind of thing it is (an
+ * edge, a notch on an edge, a level, a line, a mark). Names without a value are left out.
+ */
+export type InkNames = Readonly<Record<string, string | undefined>>;
+
+/** A chain of curves, each starting where the last one ended. */
+export interface Chain {
+  readonly kind: 'chain';
+  readonly class: InkClass;
+  readonly curves: readonly Curve[];
+  readonly closed?: boolean;
+  readonly names?: InkNames;
+}
+
+export interface Circle {
+  readonly kind: 'circle';
+  readonly class: InkClass;
+  readonly middle: Point;
+  readonly radius: number;
+  readonly names?: InkNames;
+}
+
+/** An upright rectangle. */
+export interface Box {
+  readonly kind: 'box';
+  readonly class: InkClass;
+  /** Top left. */
+  readonly corner: Point;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One line of text. */
+export interface Words {
+  readonly kind: 'words';
+  readonly text: string;
+  /** On the baseline: where the text begins, or its middle when `centred`. */
+  readonly at: Point;
+  /** Font size, mm. */
+  readonly size: number;
+  readonly bold?: boolean;
+  readonly centred?: boolean;
+  /** Turned a quarter to read upwards, about this point. */
+  readonly turnedAbout?: Point;
+}
+
+/** A straight line. */
+export const stroke = (kind: InkClass, from: Point, to: Point, names?: InkNames): Chain => ({
+  kind: 'chain',
+  class: kind,
+  curves: [{ kind: 'line', from, to }],
+  ...(names && { names }),
+});
