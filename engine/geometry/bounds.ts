@@ -1,5 +1,5 @@
+import { Bezier } from 'bezier-js';
 import type { Curve } from './curve.ts';
-import { pointAt } from './evaluate.ts';
 import { rootsBetween01 } from './roots.ts';
 
 /** An upright rectangle (mm). */
@@ -26,12 +26,9 @@ export function boundingBox(curves: readonly Curve[]): Bounds {
     take(curve.from.x, curve.from.y);
     take(curve.to.x, curve.to.y);
     if (curve.kind === 'line') continue;
-    for (const axis of ['x', 'y'] as const) {
-      for (const t of turningParameters(curve.from, curve.handle1, curve.handle2, curve.to, axis)) {
-        const at = pointAt(curve, t);
-        take(at.x, at.y);
-      }
-    }
+    const { x, y } = new Bezier([curve.from, curve.handle1, curve.handle2, curve.to]).bbox();
+    take(x.min, y.min);
+    take(x.max, y.max);
   }
   return { left, right, top, bottom };
 }
