@@ -1,4 +1,4 @@
-import { ARM, type Element, type Equations, type Unit } from './equations.ts';
+import { ARM, type Element, type Equations } from './equations.ts';
 import type { Slots } from './slots.ts';
 
 /** Unknowns that hang together through relations and wishes, and nothing else does: solved on their own. */
@@ -32,7 +32,6 @@ export interface Bound {
   readonly slot: number;
   readonly limit: number;
   readonly side: 1 | -1;
-  readonly unit: Unit;
 }
 
 /** The parts of a sketch, in the order of their first unknown. */
@@ -86,12 +85,11 @@ const placedAt = (element: Element, columnOf: Int32Array): PlacedElement => ({
   first: element.slots.map((slot) => element.slots.indexOf(slot)),
 });
 
-function boundsOf({ min, max, angle }: Slots, slot: number, column: number): readonly Bound[] {
-  const unit = angle[slot] === 1 ? 'rad' : 'mm';
+function boundsOf({ min, max }: Slots, slot: number, column: number): readonly Bound[] {
   const bounds: Bound[] = [];
   const [least, greatest] = [min[slot] as number, max[slot] as number];
-  if (least > -Infinity) bounds.push({ column, slot, limit: least, side: 1, unit });
-  if (greatest < Infinity) bounds.push({ column, slot, limit: greatest, side: -1, unit });
+  if (least > -Infinity) bounds.push({ column, slot, limit: least, side: 1 });
+  if (greatest < Infinity) bounds.push({ column, slot, limit: greatest, side: -1 });
   return bounds;
 }
 

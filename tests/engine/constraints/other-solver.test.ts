@@ -25,7 +25,7 @@ describe('next to a general geometric solver', () => {
         const theirs = solvedByOther(other, sketch);
         for (const [name, at] of theirs) expect(distance(placed(answer, name), at)).toBeLessThan(1e-6);
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 });

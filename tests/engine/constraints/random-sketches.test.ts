@@ -27,7 +27,7 @@ describe('random well-posed sketches', () => {
         for (const [name, at] of Object.entries(truth))
           expect(distance(placed(answer, name), at)).toBeLessThan(1e-5);
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -41,7 +41,7 @@ describe('random well-posed sketches', () => {
           free: [],
         });
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
   });
 
