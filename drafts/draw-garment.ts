@@ -6,9 +6,15 @@ import type { Result } from '../engine/issue.ts';
 import { type ConstructionLog, constructionLog } from '../engine/pattern/construction-log.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { conflictIssue } from './conflict.ts';
+import { cuttingSteps } from './cutting-steps.ts';
+import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 
 /** What one part of a garment adds to it. */
-export type Parts = Required<Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'figures'>>;
+export type Parts = Required<
+  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'figures'>
+> & {
+  readonly sewing?: StagedSewing;
+};
 
 /**
  * A part of a garment on paper: it has asked the sketch for its lines, and waits to cut its pieces from the
@@ -47,7 +53,9 @@ export function drawGarment(
   }
   const parts = cut(solution);
   if (!parts.ok) return parts;
-  const garment = { name, body: body.name, ...parts.value, steps: log.steps(), issues: [] };
+  const { sewing: staged = {}, ...made } = parts.value;
+  const sewing = inStages([cuttingSteps(made.pieces), staged]);
+  const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues: [] };
   return { ok: true, value: garment, issues: [] };
 }
 
@@ -59,4 +67,5 @@ export const together = (...parts: readonly Parts[]): Parts => ({
   girths: parts.flatMap((part) => part.girths),
   notions: parts.flatMap((part) => part.notions),
   figures: parts.flatMap((part) => part.figures),
+  sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
 });

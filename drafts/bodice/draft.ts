@@ -12,7 +12,10 @@ import { planInsert } from '../insert/insert-lines.ts';
 import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
 import { insertRules } from '../insert/rules.ts';
+import { insertSewing } from '../insert/sewing.ts';
 import { solvedCurves } from '../piece-edges.ts';
+import { stagesTogether } from '../sewing-stages.ts';
+import { strapSewing } from '../straps/sewing.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
 import {
@@ -26,6 +29,7 @@ import {
 import { bodiceChoices } from './choices.ts';
 import { bodiceFigures } from './figures.ts';
 import { levelTexts } from './level-texts.ts';
+import { bodiceSewing } from './sewing.ts';
 
 /** The choices of the bodice with all that fills and holds it: panels, insert and straps. */
 export const fullBodiceChoices = [...bodiceChoices, ...insertChoices] as const;
@@ -66,6 +70,7 @@ export function planFullBodice(
       girths: bodiceGirths(body, styling),
       notions: drawstringNotions(insert, solution, styling),
       figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
+      sewing: stagesTogether([insertSewing(insert, styling), bodiceSewing, strapSewing]),
     };
   };
   return { plan, cut };

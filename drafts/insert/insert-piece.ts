@@ -119,8 +119,8 @@ function casing(styling: InsertStyling, top: Point, foot: Point, flip: (p: Point
   return drawn(styling)
     ? [{ name: 'casing', kind: 'casing', curves: across(depth) }]
     : [
-        { name: 'gathering row 1', kind: 'gathering', curves: across(depth / 2) },
-        { name: 'gathering row 2', kind: 'gathering', curves: across(depth) },
+        { name: 'neckline, gathering row 1', kind: 'gathering', curves: across(depth / 2) },
+        { name: 'neckline, gathering row 2', kind: 'gathering', curves: across(depth) },
       ];
 }
 

@@ -11,6 +11,7 @@ import { solvedCurves } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveFigures } from './figures.ts';
 import { hemElastic } from './hem-elastic.ts';
+import { sleeveSewing } from './sewing.ts';
 import { planSleeve } from './sleeve-lines.ts';
 import { sleevePiece } from './sleeve-piece.ts';
 import { sleeveGirths, sleeveJoins, sleeveSeams } from './sleeve-seams.ts';
@@ -53,6 +54,7 @@ export function planPuffSleeve(
       girths: sleeveGirths(body, styling),
       notions: [elastic.notion],
       figures: sleeveFigures(sleeve, solution, body, styling, armhole, elastic.finished),
+      sewing: sleeveSewing(styling),
     };
   };
 }

@@ -1,6 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Figure } from './figure.ts';
 import type { Piece } from './piece.ts';
+import type { SewingStep } from './sewing.ts';
 
 /**
  * Everything a draft makes: pieces, how they are sewn together, what must come out, and the construction log.
@@ -17,6 +18,8 @@ export interface Garment {
   readonly steps: readonly Step[];
   /** What a pattern cutter would look at; none on a garment read from a file. */
   readonly figures?: readonly Figure[];
+  /** The order in which it is sewn; none on a garment read from a file. */
+  readonly sewing?: readonly SewingStep[];
   readonly issues: readonly Issue[];
 }
 

@@ -1,0 +1,50 @@
+import { type StagedSewing, state } from '../sewing-stages.ts';
+import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
+
+/** How the panels of the bodice are sewn. */
+export const bodiceSewing: StagedSewing = {
+  'stay-stitch': [
+    {
+      title: 'Stay-stitch neckline and armholes',
+      brings: [
+        state('centre back', 'stay-stitched', 'neckline'),
+        ...['side front', 'side back'].flatMap((piece) => [
+          state(piece, 'stay-stitched', 'armhole upper'),
+          state(piece, 'stay-stitched', 'armhole underarm'),
+        ]),
+      ],
+      stitch: '301',
+      seamClass: 8,
+      how: ['Stitch each curve by itself, within the allowance, so that it does not stretch while you sew.'],
+      amounts: amounts(rules.stayLine),
+    },
+  ],
+  princess: [
+    {
+      title: 'Sew the back princess seams',
+      sews: ['back princess'],
+      presses: ['back princess'],
+      stitch: '301',
+      seamClass: 1,
+      how: [
+        'Pin each side back to its centre back, right sides together, notch to notch, and sew from the waist up.',
+        'Neaten the edges; clip the hollow one where it pulls; press open over something round.',
+      ],
+      cautions: [cautions.iron],
+    },
+  ],
+  side: [
+    {
+      title: 'Sew the side seams',
+      sews: ['side'],
+      presses: ['side'],
+      stitch: '301',
+      seamClass: 1,
+      how: [
+        'Tack the side seams first and try the bodice on: here it is most easily let out or taken in.',
+        'Sew from underarm to waist, neaten the edges and press open.',
+      ],
+      cautions: [cautions.pins],
+    },
+  ],
+};

@@ -1,0 +1,41 @@
+import type { Piece } from '../engine/pattern/piece.ts';
+import type { StagedSewing } from './sewing-stages.ts';
+import { amounts, cautions, workroomRules as rules } from './sewing-words.ts';
+
+/** What comes before all sewing: a trial, cutting and marking. */
+export const cuttingSteps = (pieces: readonly Piece[]): StagedSewing => ({
+  trial: [
+    {
+      title: 'Sew a trial bodice and fit it',
+      how: [
+        'Check the printed test squares with a ruler before you cut anything.',
+        'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
+        'Try it on over the underwear the dress will be worn with. Correct the measurements where it pulls or gapes, and draft again.',
+      ],
+      amounts: amounts(rules.trialAllowance),
+      cautions: [cautions.pins],
+    },
+  ],
+  cut: [
+    {
+      title: 'Cut out',
+      brings: pieces.map(({ name }) => ({ piece: name, is: 'cut' })),
+      how: [
+        'Wash the cloth as the dress will be washed, and press it.',
+        'Lay the pieces out with their arrows along the grain and their folds on the fold; cut along the outer line.',
+      ],
+      cautions: [cautions.iron, cautions.rotaryCutter],
+    },
+  ],
+  mark: [
+    {
+      title: 'Mark',
+      needs: pieces.map(({ name }) => ({ piece: name, is: 'cut' })),
+      brings: pieces.map(({ name }) => ({ piece: name, is: 'marked' })),
+      how: [
+        'Snip or chalk every notch. Mark casing lines, gathering lines, folds and buttonholes on the wrong side.',
+        'Pin a slip with its name on each piece, and keep lefts and rights apart.',
+      ],
+    },
+  ],
+});

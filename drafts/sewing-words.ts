@@ -1,0 +1,46 @@
+import type { Rule } from '../engine/pattern/rule.ts';
+import { commonPractice, ruleTable } from '../engine/pattern/rule.ts';
+import type { Amount } from '../engine/pattern/sewing.ts';
+
+/** The numbers of the workroom, each with its source. */
+export const workroomRules = ruleTable('W', {
+  rowsApart: [6.35, 'mm', 'gathering rows lie this far apart', 'a quarter inch: lesson pages, second-hand'],
+  longStitch: [4, 'mm', 'length of the stitches of a gathering row', commonPractice],
+  stayLine: [
+    2,
+    'mm',
+    'stay stitching lies this far inside the allowance, beside the stitching line',
+    commonPractice,
+  ],
+  trialAllowance: [25, 'mm', 'allowance of a trial bodice, for letting out', commonPractice],
+  opening: [50, 'mm', 'opening left in a casing', 'two inches: a sewing handbook’s chapter on casings'],
+  edgeStitch: [
+    3.175,
+    'mm',
+    'the fold of a casing is stitched this far from its edge',
+    'an eighth of an inch: Sewing & Craft Alliance, guideline 12.150',
+  ],
+  underarmTrim: [
+    6.35,
+    'mm',
+    'the allowance of the armhole is trimmed to this at the underarm',
+    'a quarter inch: Association of Sewing and Design Professionals, Standards of Quality, p. 19',
+  ],
+});
+
+/** Numbers of the trade as amounts of a step. */
+export const amounts = (...rules: readonly Rule[]): readonly Amount[] =>
+  rules.map(({ id, says, value, source }) => ({ says, mm: value, source: `${id}, ${source}` }));
+
+/** Warnings, each given at the step where it matters. */
+export const cautions = {
+  iron: 'The iron is hot: try it on a scrap of the cloth first, keep fingers off the steam, stand it up, and unplug it when you leave it.',
+  rotaryCutter:
+    'Close the blade of a rotary cutter each time you lay it down, and cut away from the hand that holds the ruler.',
+  pins: 'Take each pin out before the needle reaches it, and count pins and needles when you stop.',
+  elastic:
+    'Elastic must not bind: bend and lift the arm with it on. If it leaves a mark after ten minutes, use a longer piece.',
+  drawstring:
+    'A drawstring at the neck is for grown women only. Never make it for a child: gather the neckline for good instead.',
+  buttonhole: 'Put a pin across the end of a buttonhole before you slit it, so that the blade stops there.',
+} as const;

@@ -1,0 +1,100 @@
+import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { type StagedSewing, state } from '../sewing-stages.ts';
+import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
+import type { SleeveStyling } from './choices.ts';
+import { sleeveRules as rules } from './rules.ts';
+
+/** How the puff sleeves are made up, each closed to a ring before it is set in. */
+export const sleeveSewing = (styling: SleeveStyling): StagedSewing => ({
+  prepare: [
+    {
+      title: 'Stitch the gathering rows of the sleeves',
+      brings: [state('sleeve', 'rows stitched', 'crown')],
+      stitch: '301',
+      seamClass: 6,
+      how: [
+        'Stitch two rows of long stitches along the crown from notch to notch, one on either side of the stitching line, and leave the thread ends long.',
+      ],
+      amounts: amounts(workroom.rowsApart, workroom.longStitch),
+    },
+  ],
+  sleeve: [
+    {
+      title: 'Sew the sleeve seams',
+      sews: ['sleeve seam'],
+      presses: ['sleeve seam'],
+      stitch: '301',
+      seamClass: 1,
+      how: ['Fold each sleeve right sides together, sew its seam, neaten the edges and press open.'],
+    },
+    ...elasticHem(styling),
+  ],
+  armhole: [setIn],
+});
+
+const elasticHem = (styling: SleeveStyling): readonly SewingStep[] => [
+  {
+    title: 'Turn up the sleeve hems as casings',
+    turns: [{ piece: 'sleeve', edge: 'hem' }],
+    brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
+    stitch: '301',
+    seamClass: 6,
+    how: [
+      'Turn the raw edge under, turn the hem up along its line, and press.',
+      'Stitch round close to the inner fold. Leave an opening beside the sleeve seam.',
+    ],
+    amounts: [
+      ...amounts(rules.turnUnder),
+      {
+        says: 'room in the casing: the elastic and a quarter inch',
+        mm: styling.elasticWidth + rules.casingRoom.value,
+        source: `${rules.casingRoom.id}, ${rules.casingRoom.source}`,
+      },
+      ...amounts(workroom.edgeStitch, workroom.opening),
+    ],
+    cautions: [cautions.iron],
+  },
+  {
+    title: 'Thread the elastic',
+    needs: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
+    brings: [state('sleeve', 'threaded', 'casing')],
+    uses: ['sleeve elastic'],
+    stitch: '304',
+    seamClass: 2,
+    how: [
+      'Mark the overlap on both ends, pin the elastic to a ring and try it round the arm.',
+      'Thread it through the casing without twisting it, lap the ends to the marks and sew them together.',
+    ],
+    amounts: amounts(rules.elasticOverlap),
+    cautions: [cautions.elastic],
+  },
+  {
+    title: 'Close the casings',
+    needs: [state('sleeve', 'threaded', 'casing')],
+    brings: [state('sleeve', 'casing closed', 'casing')],
+    stitch: '301',
+    seamClass: 6,
+    how: ['Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.'],
+  },
+];
+
+const setIn: SewingStep = {
+  title: 'Gather the crowns and set in the sleeves',
+  needs: [
+    state('sleeve', 'rows stitched', 'crown'),
+    state('side front', 'stay-stitched', 'armhole underarm'),
+    state('side back', 'stay-stitched', 'armhole underarm'),
+  ],
+  brings: [state('sleeve', 'gathered', 'crown')],
+  sews: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
+  presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to the shoulder mark of the strap.',
+    'Below the notches the edges lie flat on each other. Draw up the rows until the crown fits between the notches, keep most of the fullness over the strap, and sew with the gathers on top.',
+    'Trim the underarm, neaten all layers together, and press the allowance only.',
+  ],
+  amounts: amounts(workroom.underarmTrim),
+  cautions: [cautions.pins],
+};

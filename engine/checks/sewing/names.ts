@@ -1,0 +1,46 @@
+import type { Issue } from '../../issue.ts';
+import type { Garment } from '../../pattern/garment.ts';
+import type { SewingStep, State } from '../../pattern/sewing.ts';
+import type { Tape } from '../tape.ts';
+
+/** Everything in the steps that names a seam, edge, piece, place or notion which the garment does not have. */
+export function unknownNames(garment: Garment, steps: readonly SewingStep[], tape: Tape): Issue[] {
+  const seams = new Set(garment.seams.map(({ name }) => name));
+  const notions = new Set(garment.notions.map(({ name }) => name));
+  const titles = new Set<string>();
+  return steps.flatMap((step) => {
+    const unknown = (what: string): Issue =>
+      fault('no-such-part', step, `speaks of ${what}, which is not there`);
+    const again = titles.has(step.title);
+    titles.add(step.title);
+    const states = [...(step.needs ?? []), ...(step.brings ?? []), ...(step.closes ?? [])];
+    return [
+      ...(again ? [fault('step-twice', step, 'is there twice')] : []),
+      ...[...(step.sews ?? []), ...(step.presses ?? [])].flatMap((name) =>
+        seams.has(name) ? [] : [unknown(`the seam “${name}”`)],
+      ),
+      ...(step.uses ?? []).flatMap((name) => (notions.has(name) ? [] : [unknown(`the notion “${name}”`)])),
+      ...(step.turns ?? []).flatMap(({ piece, edge }) =>
+        tape.edge(piece, edge) ? [] : [unknown(`the edge “${edge}” of the piece “${piece}”`)],
+      ),
+      ...states.flatMap((state) =>
+        isThere(state, tape) ? [] : [unknown(`“${state.at ?? ''}” of the piece “${state.piece}”`)],
+      ),
+    ];
+  });
+}
+
+/** Whole pieces are cut and marked; all else is done at an edge or at a line inside. */
+function isThere({ piece: name, is, at }: State, tape: Tape): boolean {
+  const piece = tape.piece(name);
+  if (!piece) return false;
+  if (is === 'cut' || is === 'marked') return at === undefined;
+  return at !== undefined && (!!tape.edge(name, at) || piece.lines.some((line) => line.name === at));
+}
+
+const fault = (code: string, { title }: SewingStep, what: string): Issue => ({
+  code: `sewing-${code}`,
+  severity: 'error',
+  path: title,
+  message: `The sewing step “${title}” ${what}.`,
+});
