@@ -9,6 +9,7 @@ import {
 import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
+import { keepNear } from '../keep-near.ts';
 import type { BackFoundation } from './back-foundation.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
@@ -47,15 +48,8 @@ export function planBack(
     const free = level === 'waist' ? 'both' : 'x';
     const put = (panel: string, at: Point): string => {
       const name = sketch.point(`${panel} ${level}`, at, free);
-      sketch.wish({
-        kind: 'near',
-        name: `${name} near its place`,
-        terms: [xOf(name)],
-        value: at.x,
-        weight: 0.05,
-      });
-      if (level === 'waist')
-        sketch.wish({ kind: 'near', name: `${name} level`, terms: [yOf(name)], value: y, weight: 0.02 });
+      keepNear(sketch, `${name} near its place`, [xOf(name)], at.x, 'firm');
+      if (level === 'waist') keepNear(sketch, `${name} level`, [yOf(name)], y, 'loose');
       return name;
     };
     return {

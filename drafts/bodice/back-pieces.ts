@@ -1,7 +1,8 @@
 import type { Solution } from '../../engine/constraints/solution.ts';
-import { between, moved, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { moved, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { grainline } from '../grainline.ts';
 import { bodiceCut, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BackFoundation } from './back-foundation.ts';
@@ -30,8 +31,8 @@ export function centreBackPiece(
     2,
   );
   const towardsSide = unit(outward(vectorBetween(back.centreWaist, back.centreNeck)));
-  const inset = scaled(towardsSide, -0.4 * solvedPoint(solution, 'centre back waist').x);
-  const onGrain = (share: number) => moved(between(back.centreNeck, back.centreWaist, share), inset);
+  const waistWidth = solvedPoint(solution, 'centre back waist').x - back.centreWaist.x;
+  const inset = scaled(towardsSide, -waistWidth / 2);
   return {
     name: 'centre back',
     number: 4,
@@ -41,7 +42,7 @@ export function centreBackPiece(
       seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance, sewingRank.waist, 1),
       seamEdge('centre back', straight(back.centreWaist, back.centreNeck), allowance, sewingRank.centreBack),
     ],
-    grain: { from: onGrain(0.25), to: onGrain(0.85) },
+    grain: grainline(moved(back.centreNeck, inset), moved(back.centreWaist, inset)),
     notches: jointNotches(princess, [
       { name: 'bust level', mark: 'double' },
       { name: 'under-bust level', mark: 'level' },

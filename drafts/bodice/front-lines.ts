@@ -9,6 +9,7 @@ import {
 import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
+import { keepNear } from '../keep-near.ts';
 import type { FrontFoundation } from './front-foundation.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
@@ -96,11 +97,10 @@ export function planFront(sketch: SketchBuilder, front: FrontFoundation, levels:
       b: { from: endOf(centrePrincess), to: startOf(centreWaist) },
     },
   );
-  const nearWaist = (name: string, at: string, x: number): void =>
-    sketch.wish(
-      { kind: 'near', name: `${name} across`, terms: [xOf(at)], value: x, weight: 0.05 },
-      { kind: 'near', name: `${name} down`, terms: [yOf(at)], value: levels.waist, weight: 0.02 },
-    );
+  const nearWaist = (name: string, at: string, x: number): void => {
+    keepNear(sketch, `${name} across`, [xOf(at)], x, 'firm');
+    keepNear(sketch, `${name} down`, [yOf(at)], levels.waist, 'loose');
+  };
   nearWaist('side front waist near its place', sideWaistPoint, front.waist.side.x);
   nearWaist('centre front waist near its place', centreWaistPoint, front.waist.centre.x);
   return { centrePrincess, centreWaist, sidePrincess, armhole, side, sideWaist };

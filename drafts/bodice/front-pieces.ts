@@ -2,6 +2,7 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { grainline } from '../grainline.ts';
 import { bodiceCut, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BodiceStyling } from './choices.ts';
@@ -27,8 +28,7 @@ export function centreFrontPiece(
   const allowance = styling.seamAllowance;
   const foldTop = point(0, levels.underBust);
   const foldWaist = solvedPoint(solution, 'centre front fold at waist');
-  const grainX = front.underBust.centre.x * 0.35;
-  const drop = foldWaist.y - foldTop.y;
+  const middle = front.underBust.centre.x / 2;
   const gatherEnd = point(front.underBust.centre.x - gathersEndAt, levels.underBust);
   return {
     name: 'centre front',
@@ -52,7 +52,7 @@ export function centreFrontPiece(
         inflections: 0,
       },
     ],
-    grain: { from: point(grainX, foldTop.y + 0.15 * drop), to: point(grainX, foldTop.y + 0.85 * drop) },
+    grain: grainline(point(middle, foldTop.y), point(middle, foldWaist.y)),
     notches: [
       { name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' },
       { name: 'right end of gathers', edge: 'under-bust end', at: 0, mark: 'gather' },

@@ -3,6 +3,7 @@ import { edgeLength, splitEdgeAt } from '../../engine/geometry/edge.ts';
 import { between, distance, moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import { grainline } from '../grainline.ts';
 import { seamEdge } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { Levels } from './levels.ts';
@@ -52,10 +53,9 @@ export function armholeEdges(
   return [edge(upper), edge(underarm)];
 }
 
-/** A grainline square to the middle of a side panel's waist, from just above it to the bust level. */
+/** A grainline square to the middle of a side panel's waist, up to the bust level. */
 export function grainSquareToWaist(waistIn: Point, waistOut: Point, levels: Levels): Piece['grain'] {
   const middle = between(waistIn, waistOut, 0.5);
   const up = unit(outward(vectorBetween(waistIn, waistOut)));
-  const height = levels.waist - levels.bust;
-  return { from: moved(middle, scaled(up, 0.95 * height)), to: moved(middle, scaled(up, 0.12 * height)) };
+  return grainline(moved(middle, scaled(up, levels.waist - levels.bust)), middle);
 }

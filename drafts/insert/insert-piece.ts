@@ -6,6 +6,7 @@ import { reversed } from '../../engine/geometry/split.ts';
 import { mirroredIn, transformedCurve } from '../../engine/geometry/transform.ts';
 import type { Mark, Piece } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
+import { grainline } from '../grainline.ts';
 import { seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { InsertStyling } from './choices.ts';
@@ -63,7 +64,7 @@ export function insertPiece(
       bottom('bottom left end', mirror(rightEnd.curves)),
       side('left side', mirror(rightSide)),
     ],
-    grain: { from: point(0.12 * top.x, 0.3 * sideLength), to: point(0.12 * top.x, 0.8 * sideLength) },
+    grain: grainline(point(foot.x / 2, styling.casingDepth), point(foot.x / 2, foot.y)),
     notches: [
       { name: 'neckline fold', edge: 'right side', at: 0, mark: 'fold' },
       { name: 'neckline fold', edge: 'left side', at: sideLength, mark: 'fold' },
@@ -124,6 +125,9 @@ function casing(styling: InsertStyling, top: Point, foot: Point, flip: (p: Point
       ];
 }
 
+/** Slash lines are drawn down to this far above the foot of the side, clear of the gathering rows, mm. */
+const ABOVE_BOTTOM = 16;
+
 /** Where each half was slashed: lines that share out top and foot evenly. */
 function slashLines(
   styling: InsertStyling,
@@ -135,7 +139,7 @@ function slashLines(
   return Array.from({ length: count }, (_, i) => {
     const share = (i + 1) / (count + 1);
     const from = point(top.x * share, top.y);
-    const to = point(foot.x * share, foot.y * 0.92);
+    const to = point(foot.x * share, foot.y - ABOVE_BOTTOM);
     return [
       { name: `right slash line ${i + 1}`, kind: 'slash' as const, curves: straight(from, to) },
       { name: `left slash line ${i + 1}`, kind: 'slash' as const, curves: straight(flip(from), flip(to)) },

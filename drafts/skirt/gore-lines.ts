@@ -5,6 +5,7 @@ import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts
 import { COINCIDENCE, RELATION, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine } from '../fair-lines.ts';
+import { keepNear } from '../keep-near.ts';
 import { straight } from '../piece-edges.ts';
 import { skirtRules as rules } from './rules.ts';
 
@@ -86,13 +87,7 @@ export function planGore(sketch: SketchBuilder, shape: GoreShape): GoreLines {
       value: Math.PI / 2,
     },
   );
-  sketch.wish({
-    kind: 'near',
-    name: `${name} waist level`,
-    terms: [yOf(waistRight)],
-    value: -shape.rightToHip,
-    weight: 0.01,
-  });
+  keepNear(sketch, `${name} waist level`, [yOf(waistRight)], -shape.rightToHip, 'loose');
 
   let left: string | undefined;
   if (!half) {

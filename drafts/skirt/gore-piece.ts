@@ -2,6 +2,7 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import { grainline } from '../grainline.ts';
 import { levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { GoreLines } from './gore-lines.ts';
@@ -56,7 +57,7 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
     1,
   );
   const belowHip = edgeLength({ name: 'left below the hip', curves: left.curves.slice(0, 1) });
-  const middle = lines.left === undefined ? 0.4 * hipRight.x : 0;
+  const middle = (hipLeft.x + hipRight.x) / 2;
   return {
     name: finish.name,
     number: finish.number,
@@ -73,7 +74,7 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
       },
       onFold ? { ...left, turn: 'fold', allowance: 0 } : left,
     ],
-    grain: { from: point(middle, 0.1 * hemRight.y), to: point(middle, 0.7 * hemRight.y) },
+    grain: grainline(point(middle, 0), point(middle, hemRight.y)),
     notches: [
       {
         name: 'hip level',

@@ -3,6 +3,7 @@ import { lengthOf, type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/c
 import { point } from '../../engine/geometry/point.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
+import { keepNear } from '../keep-near.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
@@ -159,17 +160,9 @@ export function planSleeve(
       value: -styling.puffHeight,
     },
   );
-  sketch.wish(
-    {
-      kind: 'near',
-      name: 'notches level with each other',
-      terms: [yOf(backNotch), yOf(frontNotch, -1)],
-      value: 0,
-      weight: 0.002,
-    },
-    { kind: 'near', name: 'back notch across', terms: [xOf(backNotch)], value: -notchX, weight: 0.01 },
-    { kind: 'near', name: 'front notch across', terms: [xOf(frontNotch)], value: notchX, weight: 0.01 },
-  );
+  keepNear(sketch, 'notches level with each other', [yOf(backNotch), yOf(frontNotch, -1)], 0, 'faint');
+  keepNear(sketch, 'back notch across', [xOf(backNotch)], -notchX, 'loose');
+  keepNear(sketch, 'front notch across', [xOf(frontNotch)], notchX, 'loose');
   log.say(
     'Plain cap',
     'solved so that it equals the armhole below the notches, edge for edge, and above them altogether',

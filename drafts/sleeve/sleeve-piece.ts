@@ -1,11 +1,12 @@
 import type { Solution } from '../../engine/constraints/solution.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import { moved, point } from '../../engine/geometry/point.ts';
+import { point } from '../../engine/geometry/point.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
+import { grainline } from '../grainline.ts';
 import { levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { SleeveStyling } from './choices.ts';
@@ -51,10 +52,7 @@ export function sleevePiece(
       },
       seamEdge('back seam', straight(point(-half, hem), point(-half, 0)), allowance, sewingRank.sleeveSeam),
     ],
-    grain: {
-      from: moved(top, vector(0, 0.35 * (hem - top.y))),
-      to: moved(top, vector(0, 0.9 * (hem - top.y))),
-    },
+    grain: grainline(top, point(top.x, hem)),
     notches: [
       { name: 'back armhole notch', edge: backFlat.name, at: edgeLength(backFlat), mark: 'double' },
       { name: 'front armhole notch', edge: frontFlat.name, at: 0, mark: 'single' },

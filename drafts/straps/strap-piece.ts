@@ -1,5 +1,6 @@
 import { point } from '../../engine/geometry/point.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { grainline } from '../grainline.ts';
 import { seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 
@@ -34,7 +35,7 @@ export function strapPiece(size: StrapSize): Piece {
       edge('front end facing', corner(0, 1), corner(-1, 1), strap),
       edge('outer facing', corner(-1, 1), corner(-1, 0), armhole),
     ],
-    grain: { from: corner(0.5, 0.55), to: corner(0.5, 0.9) },
+    grain: grainline(corner(0.5, 0.5), corner(0.5, 1)),
     notches: [
       { name: 'strap fold, back', edge: 'back end', at: 0, mark: 'fold' },
       { name: 'strap fold, front', edge: 'front end', at: size.width, mark: 'fold' },
