@@ -19,7 +19,7 @@ const FINE = 0.005;
 const CORNER = 0.5;
 
 /** Places looked at on a curve lie no farther apart than this, mm. */
-const SPACING = 5;
+const SPACING = 8;
 
 /** And on a straight line, whose parallel can only be wrong altogether or at its ends, mm. */
 const SPACING_ON_LINES = 30;
@@ -51,7 +51,7 @@ interface SideCorner {
 }
 
 /**
- * Measures a piece's cutting line against its stitching line, at places no more than 5 mm apart along curves, on both. From
+ * Measures a piece's cutting line against its stitching line, at places no more than 8 mm apart along curves, on both. From
  * the stitching line: one allowance out, the cutting line must be there; unless a hollow or an inward corner
  * takes the place, or, beside a blunt corner, the allowance of the seam that runs through is wider for it.
  * From the cutting line: no place beside an edge may be nearer to it than its allowance, no place around a

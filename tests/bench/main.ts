@@ -2,11 +2,13 @@ import { arcLengthBench } from './arc-length.ts';
 import { benchBodies } from './bodies.ts';
 import { benchGarment } from './garment.ts';
 import { offsetBench } from './offset.ts';
+import { benchSolve } from './solve.ts';
 
 /** Every topic that is measured; each returns its table as text. */
 const topics: readonly (() => string | Promise<string>)[] = [
   arcLengthBench,
   offsetBench,
+  benchSolve,
   benchGarment,
   benchBodies,
 ];
