@@ -5,9 +5,11 @@ import type { StylingOf } from '../engine/pattern/styling.ts';
 import { fullBodiceChoices, planFullBodice } from './bodice/draft.ts';
 import { drawGarment, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
+import { stagesTogether } from './sewing-stages.ts';
 import { skirtChoices } from './skirt/choices.ts';
 import { drawSkirt } from './skirt/draft.ts';
 import type { ByGore, GoreName } from './skirt/gore-sizes.ts';
+import { waistSewing } from './skirt/sewing.ts';
 import { waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
 import { planPuffSleeve } from './sleeve/draft.ts';
@@ -46,7 +48,12 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
           const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log);
           if (!skirt.ok) return skirt;
           const dress = together(above, skirt.value);
-          return { ok: true, value: { ...dress, seams: [...dress.seams, ...waistSeams] }, issues: [] };
+          const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
+          return {
+            ok: true,
+            value: { ...dress, seams: [...dress.seams, ...waistSeams], sewing },
+            issues: [],
+          };
         };
       }),
     ),

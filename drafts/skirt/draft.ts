@@ -17,6 +17,7 @@ import {
   goreNames,
   goreSizes,
 } from './gore-sizes.ts';
+import { skirtSewing } from './sewing.ts';
 import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
 
 /** The seams of each gore, left and right as drawn. The back gores are drawn like the front, centre on the left. */
@@ -97,6 +98,7 @@ export function drawSkirt(
     girths: skirtGirths(body.size.hipGirth, styling.hipEase, sizes),
     notions: [],
     figures: skirtFigures(body, styling, sizes),
+    sewing: skirtSewing,
   };
   return { ok: true, value: parts, issues: [] };
 }

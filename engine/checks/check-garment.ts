@@ -6,13 +6,14 @@ import { markFaults } from './marks.ts';
 import { misnamed } from './misnamed.ts';
 import { outlineFaults } from './outlines.ts';
 import type { Report } from './report.ts';
+import { sewingFaults } from './sewing.ts';
 import { tapeFor } from './tape.ts';
 import { trueJoins } from './true.ts';
 import { walk } from './walk.ts';
 
 /**
  * Checks a garment as drawn: walks its seams, trues its joins, closes its girths, and looks over its curves,
- * outlines and marks. `ok` when nothing was found. The draft's own issues are not repeated here. What
+ * outlines, marks and sewing order. `ok` when nothing was found. The draft's own issues are not repeated here. What
  * is cut is checked apart, by `cutReady`, since its lines take longer to make than all of this.
  */
 export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Report {
@@ -28,6 +29,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
     ...corners,
     ...gaps,
     ...markFaults(garment, tape),
+    ...sewingFaults(garment, tape),
   ];
   return {
     ok: issues.length === 0,

@@ -1,6 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { completeness } from './sewing/complete.ts';
+import { crossingFaults } from './sewing/crossings.ts';
 import { unknownNames } from './sewing/names.ts';
 import { scheduleOf } from './sewing/schedule.ts';
 import { seamFaults } from './sewing/seam-order.ts';
@@ -20,5 +21,6 @@ export function sewingFaults(garment: Garment, tape: Tape): Issue[] {
     ...completeness(garment, schedule),
     ...stateFaults(schedule),
     ...seamFaults(garment, schedule),
+    ...crossingFaults(garment, schedule),
   ];
 }

@@ -1,4 +1,4 @@
-import type { EdgeRef, Garment } from '../../pattern/garment.ts';
+import type { EdgeRef } from '../../pattern/garment.ts';
 import type { Condition, SewingStep, State } from '../../pattern/sewing.ts';
 
 /** When everything happens: the places (from 0) of the steps that sew a seam, work an edge, or reach a state. */
@@ -42,15 +42,6 @@ export const reachedBefore = (
 
 /** The same for a state as written. */
 export const keyOf = ({ piece, is, at }: State): string => stateKey(piece, is, at);
-
-/** The pieces that a step has in hand. */
-export function piecesOf(step: SewingStep, garment: Garment): readonly string[] {
-  const seams = garment.seams.filter(({ name }) => step.sews?.includes(name) || step.presses?.includes(name));
-  const refs = [...seams.flatMap(({ a, b }) => [...a, ...b]), ...(step.turns ?? [])];
-  const states = [...(step.needs ?? []), ...(step.brings ?? [])];
-  const named = new Set([...refs, ...states].map(({ piece }) => piece));
-  return garment.pieces.flatMap(({ name }) => (named.has(name) ? [name] : []));
-}
 
 /** A step as a message calls it. */
 export const stepNamed = (place: number, { title }: SewingStep): string => `step ${place + 1}, “${title}”`;

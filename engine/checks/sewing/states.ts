@@ -1,5 +1,5 @@
 import type { Issue } from '../../issue.ts';
-import type { Condition, State } from '../../pattern/sewing.ts';
+import type { Condition, SewingStep, State } from '../../pattern/sewing.ts';
 import { keyOf, reachedBefore, type Schedule, stepNamed } from './schedule.ts';
 
 /** What must and what must not have been done, at the same place, before something is done. */
@@ -14,8 +14,10 @@ const rule = (after: readonly (readonly Condition[])[], before: readonly Conditi
   before,
 });
 
-/** How the states of a piece follow each other (common practice, no source): each on account of the hand, not of
- * taste, so that no order that breaks one can be sewn. */
+/**
+ * How the states of a piece follow each other (common practice, no source): each on account of the hand, not of
+ * taste, so that no order that breaks one can be sewn.
+ */
 const rules: Readonly<Record<Condition, Rule>> = {
   cut: rule([]),
   marked: rule([['cut']]),
@@ -30,7 +32,7 @@ const rules: Readonly<Record<Condition, Rule>> = {
   'casing closed': rule([['threaded']]),
 };
 
-/** As a sentence says it: “before its …”. */
+/** As a sentence says it: “must wait until …”. */
 const inWords: Readonly<Record<Condition, string>> = {
   cut: 'it is cut out',
   marked: 'it is marked',
@@ -45,63 +47,50 @@ const inWords: Readonly<Record<Condition, string>> = {
   'casing closed': 'its casing is closed',
 };
 
-const wholePiece = (is: Condition): boolean => is === 'cut' || is === 'marked';
-
 /** Steps that bring a piece to a state it is not ready for, need what nobody has done, or come when it is too late. */
 export function stateFaults(schedule: Schedule): Issue[] {
   return schedule.steps.flatMap((step, place) => {
-    const said = stepNamed(place, step);
-    const known = (piece: string, is: Condition, at: string | undefined): boolean =>
-      reachedBefore(schedule, place, piece, is, wholePiece(is) ? undefined : at);
-    const unready = (piece: string, missing: readonly Condition[], at: string | undefined): Issue =>
-      fault('not-ready', step.title, `${upper(said)}, comes too early: ${of(piece, at)} must wait until`, [
-        missing.map((is) => inWords[is]).join(' or '),
-      ]);
-    const brought = (step.brings ?? []).flatMap(({ piece, is, at }) => [
-      ...rules[is].after.flatMap((ways) =>
-        ways.some((way) => known(piece, way, at)) ? [] : [unready(piece, ways, at)],
-      ),
-      ...rules[is].before.flatMap((end) =>
-        known(piece, end, at)
-          ? [
-              fault('too-late', step.title, `${upper(said)}, comes too late for ${of(piece, at)}:`, [
-                `${inWords[end]} already`,
-              ]),
-            ]
-          : [],
-      ),
-    ]);
-    const needed = (step.needs ?? []).flatMap(({ piece, is, at }) =>
-      known(piece, is, at) ? [] : [unready(piece, [is], at)],
-    );
-    return [...brought, ...needed, ...closedOff(schedule, place)];
+    const done = ({ piece, at }: State, is: Condition): boolean =>
+      reachedBefore(schedule, place, piece, is, isOfWholePiece(is) ? undefined : at);
+    const tooEarly = (state: State, missing: readonly Condition[]): Issue => {
+      const until = missing.map((is) => inWords[is]).join(' or ');
+      return fault(step, place, 'too-early', `comes too early: ${placed(state)} must wait until ${until}`);
+    };
+    const tooLate = (state: State, end: Condition): Issue =>
+      fault(step, place, 'too-late', `comes too late for ${placed(state)}: ${inWords[end]} already`);
+    return [
+      ...(step.needs ?? []).flatMap((state) => (done(state, state.is) ? [] : [tooEarly(state, [state.is])])),
+      ...(step.brings ?? []).flatMap((state) => [
+        ...rules[state.is].after
+          .filter((ways) => !ways.some((way) => done(state, way)))
+          .map((ways) => tooEarly(state, ways)),
+        ...rules[state.is].before.filter((end) => done(state, end)).map((end) => tooLate(state, end)),
+      ]),
+      ...closedOff(schedule, step, place),
+    ];
   });
 }
 
 /** What later steps do although this one has closed it off. */
-function closedOff({ steps, reached }: Schedule, place: number): Issue[] {
-  const step = steps[place];
-  if (!step?.closes) return [];
-  return step.closes.flatMap((state) =>
-    (reached.get(keyOf(state)) ?? []).flatMap((later) => {
-      const late = steps[later];
-      if (later <= place || !late) return [];
-      const closed = `${upper(stepNamed(later, late))}, comes too late: ${stepNamed(place, step)}, closes off`;
-      return [fault('too-late', late.title, closed, [placed(state)])];
+function closedOff({ steps, reached }: Schedule, step: SewingStep, place: number): Issue[] {
+  return (step.closes ?? []).flatMap((state) =>
+    (reached.get(keyOf(state)) ?? []).flatMap((at) => {
+      const late = steps[at];
+      if (at <= place || !late) return [];
+      const by = `comes too late: ${stepNamed(place, step)}, has closed off ${placed(state)}`;
+      return [fault(late, at, 'too-late', by)];
     }),
   );
 }
 
-const placed = ({ piece, at }: State): string => of(piece, at);
+const isOfWholePiece = (is: Condition): boolean => is === 'cut' || is === 'marked';
 
-const of = (piece: string, at: string | undefined): string =>
-  at === undefined ? `the ${piece}` : `the ${piece} at “${at}”`;
+const placed = ({ piece, at }: State): string =>
+  at === undefined ? `the ${piece}` : `“${at}” of the ${piece}`;
 
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const fault = (code: string, path: string, begins: string, ends: readonly string[]): Issue => ({
+const fault = (step: SewingStep, place: number, code: string, what: string): Issue => ({
   code: `sewing-${code}`,
   severity: 'error',
-  path,
-  message: `${begins} ${ends.join('')}.`,
+  path: step.title,
+  message: `The sewing order cannot be followed: ${stepNamed(place, step)}, ${what}.`,
 });

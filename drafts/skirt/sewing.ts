@@ -1,0 +1,54 @@
+import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import type { StagedSewing } from '../sewing-stages.ts';
+import { amounts, cautions } from '../sewing-words.ts';
+import { goreNames } from './gore-sizes.ts';
+import { skirtRules as rules } from './rules.ts';
+import { skirtSeams, waistSeams } from './skirt-seams.ts';
+
+const gores = skirtSeams.map(({ name }) => name);
+const waist = waistSeams.map(({ name }) => name);
+
+const sewGores: SewingStep = {
+  title: 'Sew the gores of the skirt together',
+  sews: gores,
+  presses: gores,
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'Lay the gores out in order round the skirt. Pin neighbours right sides together, hip notch to hip notch, and sew each seam from the hem up, so that the slanting edges do not stretch.',
+    'Neaten the edges and press open. Let the skirt hang overnight before you turn up the hem.',
+  ],
+  cautions: [cautions.iron],
+};
+
+const joinWaist: SewingStep = {
+  title: 'Join the skirt to the bodice',
+  sews: waist,
+  presses: waist,
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'Put the bodice into the skirt, right sides together; pin centre front, then seam to seam, princess on princess and side on side, and sew once round.',
+    'Neaten both allowances together and press them up.',
+  ],
+  cautions: [cautions.pins],
+};
+
+const hem: SewingStep = {
+  title: 'Hem the skirt',
+  turns: goreNames.map((name) => ({ piece: `skirt ${name}`, edge: 'hem' })),
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    'Try the dress on and have the hem measured up from the floor all round; trim what has dropped.',
+    'Turn the hem up by half of its allowance, press, turn once more, and stitch close to the inner fold.',
+  ],
+  amounts: amounts(rules.hemAllowance),
+  cautions: [cautions.iron],
+};
+
+/** How the skirt itself is sewn. */
+export const skirtSewing: StagedSewing = { waist: [sewGores], hem: [hem] };
+
+/** How it is sewn to a bodice. */
+export const waistSewing: StagedSewing = { waist: [joinWaist] };
