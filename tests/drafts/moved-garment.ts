@@ -1,0 +1,44 @@
+import { edgeLength, reversedEdge } from '../../engine/geometry/edge.ts';
+import { type Transform, transformedCurve, transformedEdge } from '../../engine/geometry/transform.ts';
+import type { Garment } from '../../engine/pattern/garment.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+
+/** A garment with every piece redrawn by a transform that multiplies lengths by `factor`; `flips` mirrors it. */
+export function redrawn(garment: Garment, to: Transform, factor: number, flips: boolean): Garment {
+  return {
+    ...garment,
+    pieces: garment.pieces.map((piece) => redrawnPiece(piece, to, factor, flips)),
+    seams: garment.seams.map((seam) => ({
+      ...seam,
+      ease: seam.ease * factor,
+    })),
+    girths: garment.girths.map((girth) => ({
+      ...girth,
+      body: girth.body * factor,
+      ease: girth.ease * factor,
+    })),
+  };
+}
+
+function redrawnPiece(piece: Piece, to: Transform, factor: number, flips: boolean): Piece {
+  const edges = piece.edges.map((edge) => {
+    const moved = { ...transformedEdge(edge, to), allowance: edge.allowance * factor };
+    return flips ? reversedEdge(moved) : moved;
+  });
+  return {
+    ...piece,
+    edges: flips ? edges.toReversed() : edges,
+    grain: { from: to(piece.grain.from), to: to(piece.grain.to) },
+    notches: piece.notches.map((notch) => {
+      const edge = edges.find((candidate) => candidate.name === notch.edge);
+      const at = notch.at * factor;
+      return { ...notch, at: flips && edge ? edgeLength(edge) - at : at };
+    }),
+    lines: piece.lines.map((line) => ({
+      ...line,
+      curves: line.curves.map((curve) => transformedCurve(curve, to)),
+      ...(line.fullness === undefined ? {} : { fullness: line.fullness * factor }),
+    })),
+    marks: piece.marks.map((mark) => ({ ...mark, at: to(mark.at), length: mark.length * factor })),
+  };
+}
