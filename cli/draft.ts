@@ -1,18 +1,25 @@
 import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
-import type { NotchType } from '../engine/finishing/notches.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import type { Styling } from '../engine/pattern/styling.ts';
 import { sheetSvg } from '../engine/render/sheet.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
 import { heading } from './heading.ts';
-import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
+import {
+  dateOption,
+  findGarment,
+  jsonOption,
+  notchesOf,
+  readDate,
+  readStyling,
+  setOption,
+  stylingOption,
+} from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { summary } from './summary.ts';
-import { Unusable, unusable } from './unusable.ts';
+import { Unusable } from './unusable.ts';
 import { json, nothingWalked, walkResult } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -35,7 +42,7 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
     .requiredOption('--out <folder>', 'where to write; made if it is not there')
     .addOption(stylingOption())
     .addOption(setOption())
-    .option('--date <text>', 'a date to print on every piece')
+    .addOption(dateOption())
     .option('--steps', 'print the construction log, step by step, with the numbers of this body')
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
@@ -66,17 +73,8 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   return report.ok ? 0 : 1;
 }
 
-/** Drafts that leave the kind of notch open call the choice `notchType`. */
-const notchesOf = (styling: Styling): NotchType => (styling.notchType === 'wedge' ? 'wedge' : 'slit');
-
 /** The construction log: what was done, with which numbers, on whose word. */
 const construction = (garment: Garment): string =>
   garment.steps
     .map((step) => `${String(step.number).padStart(3)}. ${step.title}: ${step.text} [${step.source}]\n`)
     .join('');
-
-function readDate(text: string | undefined): string | undefined {
-  if (text !== undefined && text.length > 40)
-    throw unusable('date-too-long', '--date', 'The date should be at most 40 letters, such as 2031-05-04.');
-  return text;
-}

@@ -1,6 +1,8 @@
 import { Option } from 'commander';
+import type { NotchType } from '../engine/finishing/notches.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { nearestWord } from '../engine/pattern/nearest-word.ts';
+import type { Styling } from '../engine/pattern/styling.ts';
 import { readDataFile } from './read-data.ts';
 import { unusable } from './unusable.ts';
 
@@ -14,6 +16,9 @@ export const setOption = (): Option =>
 /** `--styling FILE`. */
 export const stylingOption = (): Option =>
   new Option('--styling <file>', 'take styling choices from a YAML or JSON file');
+
+/** `--date TEXT`. */
+export const dateOption = (): Option => new Option('--date <text>', 'a date to print on every piece');
 
 /** `--json`. */
 export const jsonOption = (): Option => new Option('--json', 'print JSON instead of tables');
@@ -51,4 +56,14 @@ export async function readStyling(
     return [setting.slice(0, at).trim(), setting.slice(at + 1).trim()];
   });
   return Object.fromEntries([...Object.entries(written), ...made]);
+}
+
+/** Drafts that leave the kind of notch open call the choice `notchType`. */
+export const notchesOf = (styling: Styling): NotchType => (styling.notchType === 'wedge' ? 'wedge' : 'slit');
+
+/** The date as it was given, if it is short enough for a label. */
+export function readDate(text: string | undefined): string | undefined {
+  if (text !== undefined && text.length > 40)
+    throw unusable('date-too-long', '--date', 'The date should be at most 40 letters, such as 2031-05-04.');
+  return text;
 }

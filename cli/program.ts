@@ -3,6 +3,7 @@ import { bodyCommand } from './body.ts';
 import { draftCommand } from './draft.ts';
 import { listCommand } from './list.ts';
 import { plain } from './plain.ts';
+import { printCommand } from './print.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable } from './unusable.ts';
@@ -22,7 +23,7 @@ export async function run(words: readonly string[], session: Session): Promise<E
     .description('Drafts a fitted dress from one person’s measurements and proves that its pieces fit.')
     .addHelpText('after', help)
     .helpCommand(false);
-  for (const command of [draftCommand, walkCommand, bodyCommand, listCommand])
+  for (const command of [draftCommand, printCommand, walkCommand, bodyCommand, listCommand])
     program.addCommand(command(session, finish));
   let said = '';
   for (const command of [program, ...program.commands])

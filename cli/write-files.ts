@@ -6,7 +6,10 @@ import { unusable } from './unusable.ts';
  * Writes a set of files into one folder, each whole or not at all: every file is written under a passing name
  * first, and only when all are there do they take their own names. Names lead nowhere but into the folder.
  */
-export async function writeFiles(folder: string, files: ReadonlyMap<string, string>): Promise<void> {
+export async function writeFiles(
+  folder: string,
+  files: ReadonlyMap<string, string | Uint8Array>,
+): Promise<void> {
   const passing: { readonly from: string; readonly to: string }[] = [];
   try {
     await mkdir(folder, { recursive: true });

@@ -1,6 +1,7 @@
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
+import { ownNames } from './ink.ts';
 import { lineTypes } from './line-types.ts';
 import type { Found } from './read-markup.ts';
 import { readPath } from './read-path.ts';
@@ -12,9 +13,6 @@ export interface LineName {
   /** The edge, the edge and the notch, the line or the mark; nothing where a piece has only one of the kind. */
   readonly own?: string;
 }
-
-/** The attributes that hold a line's own name. */
-const ownNames = ['data-edge', 'data-notch', 'data-level', 'data-line', 'data-mark'] as const;
 
 /** The own name of a notch: the same one may stand on two edges of a piece. */
 export const notchName = (edge: string, notch: string): string => `${edge}/${notch}`;
@@ -31,7 +29,7 @@ export class Drawn {
     for (const element of elements) {
       const { class: kind = '', 'data-piece': piece } = element.attributes;
       if (piece === undefined || (element.name !== 'path' && element.name !== 'circle')) continue;
-      const own = ownNames.flatMap((attribute) => element.attributes[attribute] ?? []).join('/');
+      const own = ownNames.flatMap((name) => element.attributes[`data-${name}`] ?? []).join('/');
       const name = { kind, piece, own };
       const known = this.named.get(keyOf(name));
       if (known) known.elements.push(element);

@@ -47,6 +47,8 @@ export interface Words {
   /** Font size, mm. */
   readonly size: number;
   readonly bold?: boolean;
+  /** Grey, for what helps to put the paper together and is no part of the pattern. */
+  readonly pale?: boolean;
   readonly centred?: boolean;
   /** Turned a quarter to read upwards, about this point. */
   readonly turnedAbout?: Point;
@@ -59,3 +61,9 @@ export const stroke = (kind: InkClass, from: Point, to: Point, names?: InkNames)
   curves: [{ kind: 'line', from, to }],
   ...(names && { names }),
 });
+
+/** The names that tell lines of one class and piece apart. */
+export const ownNames = ['edge', 'notch', 'level', 'line', 'mark'] as const;
+
+/** The own name of a line: that of its edge, line or mark, of a notch with its edge. */
+export const ownName = (names: InkNames): string => ownNames.flatMap((own) => names[own] ?? []).join('/');

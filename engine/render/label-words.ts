@@ -29,7 +29,7 @@ export function labelWords(
   };
 }
 
-const cutWords = ({ cloth, count, onFold, pair }: CutCount): string =>
+export const cutWords = ({ cloth, count, onFold, pair }: CutCount): string =>
   `cut ${count} ${cloth}${onFold ? ' on the fold' : ''}${pair ? (count === 2 ? ', a pair' : ', in pairs') : ''}`;
 
 /** Seam allowances are mostly one width; a hem of another width is named beside it. */

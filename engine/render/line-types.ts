@@ -26,6 +26,7 @@ const plainTypes = [
   { class: 'crossing', width: 0.25 },
   { class: 'join', width: 0.18, dashes: '1 3', shade: 0.4 },
   { class: 'tile', width: 0.25, shade: 0.6 },
+  { class: 'outline', width: 0.25 },
   { class: 'grid', width: 0.18, shade: 0.75 },
 ] as const;
 
@@ -74,5 +75,5 @@ export const styleSheet = [
     return `.${name}{stroke-width:${width}${dashed}${ends}${grey}}`;
   }),
   '.stitch[data-turn="fold"]{stroke:none}',
-  'text{font-family:sans-serif;fill:#000}',
+  'text{font-family:sans-serif}',
 ].join('\n');

@@ -32,7 +32,7 @@ export const document = (root: Node): string =>
  * Text with what XML 1.0 (section 2.2) cannot carry replaced by a space: control characters, halves of
  * surrogate pairs, and the two non-characters.
  */
-const printable = (text: string): string =>
+export const printable = (text: string): string =>
   Array.from(text, (character) => (isPrintable(character.codePointAt(0) ?? 0) ? character : ' ')).join('');
 
 const isPrintable = (code: number): boolean =>

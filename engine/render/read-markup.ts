@@ -10,6 +10,8 @@ export interface Found {
   readonly text: string;
   /** It or something around it carries a transform, so its numbers are not those of the paper. */
   readonly transformed: boolean;
+  /** The element it stands in; none for the root. */
+  readonly parent: Found | undefined;
 }
 
 /** The elements of an SVG file in the order in which they stand; the first is the root. */
@@ -23,17 +25,20 @@ export function readMarkup(svg: string): Result<readonly Found[]> {
     return { ok: false, issues: [notSvg] };
   }
   const found: Found[] = [];
-  const open: { readonly node: Node; readonly transformed: boolean }[] = [{ node: root, transformed: false }];
+  const open: { readonly node: Node; readonly parent: Found | undefined }[] = [
+    { node: root, parent: undefined },
+  ];
   for (let next = open.pop(); next; next = open.pop()) {
-    const { node } = next;
+    const { node, parent } = next;
     if (node.type !== 'element') continue;
     const attributes = Object.fromEntries(
       Object.entries(node.attributes).map(([key, value]) => [key, decoded(value)]),
     );
-    const transformed = next.transformed || attributes.transform !== undefined;
+    const transformed = (parent?.transformed ?? false) || attributes.transform !== undefined;
     const text = node.children.map((child) => (child.type === 'text' ? child.value : '')).join('');
-    found.push({ name: node.name, attributes, text, transformed });
-    for (const child of node.children.toReversed()) open.push({ node: child, transformed });
+    const element: Found = { name: node.name, attributes, text, transformed, parent };
+    found.push(element);
+    for (const child of node.children.toReversed()) open.push({ node: child, parent: element });
   }
   return { ok: true, value: found, issues: [] };
 }

@@ -1,87 +1,52 @@
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
+import { ellipticalArc } from './elliptical-arc.ts';
+import { splitCommands } from './path-commands.ts';
 
 /** Curves read from the `d` attribute of a path, or the reason why they cannot be. */
 export type PathReading =
   | { readonly ok: true; readonly curves: readonly Curve[]; readonly closed: boolean }
   | { readonly ok: false; readonly reason: string };
 
-/** How many numbers each path command takes (SVG 2, section 9.3). Arcs are no pattern line and are refused. */
-const arity: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, C: 6, S: 4, Q: 4, T: 2, Z: 0 };
-
-/** More curves than any pattern line has; a file that holds more is damaged. */
+/** More numbers than any pattern line has; a file that holds more is damaged. */
 const mostNumbers = 6_000;
-
-const token = /([A-Za-z])|([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)|([\s,]+)|([\s\S])/g;
 
 /**
  * Reads one chain of curves, absolute or relative, `scale` times as large as written (mm). Quadratics become the
- * cubics that draw the same line exactly. A second start within the path is refused: an edge is one chain.
+ * cubics that draw the same line exactly. A second start within the path is refused: an edge is one chain. So are
+ * arcs, which no pattern line written here has.
  */
 export function readPath(d: string, scale = 1): PathReading {
-  const commands = splitCommands(d);
+  const commands = splitCommands(d, mostNumbers);
   if (typeof commands === 'string') return { ok: false, reason: commands };
   const first = commands[0];
   if (first?.letter.toUpperCase() !== 'M') return { ok: false, reason: 'it does not start with a move' };
   const pen = new PathReader(scale);
   for (const [index, command] of commands.entries()) {
     if (pen.closed) return { ok: false, reason: 'it goes on after it was closed' };
-    if (index > 0 && command.letter.toUpperCase() === 'M')
-      return { ok: false, reason: 'it is made of several lines' };
+    const kind = command.letter.toUpperCase();
+    if (index > 0 && kind === 'M') return { ok: false, reason: 'it is made of several lines' };
+    if (kind === 'A') return { ok: false, reason: `it holds the command “${command.letter}”` };
     pen.follow(command.letter, command.numbers);
   }
   if (pen.curves.length === 0) return { ok: false, reason: 'it draws nothing' };
   return { ok: true, curves: pen.curves, closed: pen.closed };
 }
 
-interface Command {
-  readonly letter: string;
-  readonly numbers: readonly number[];
-}
-
-/** The commands with their numbers, repeated numbers split into repeated commands; a reason when it cannot be. */
-function splitCommands(d: string): Command[] | string {
-  const read: { letter: string; numbers: number[] }[] = [];
-  let count = 0;
-  for (const [text, letter, number, , other] of d.matchAll(token)) {
-    if (other !== undefined) return `it holds “${other}”`;
-    if (letter !== undefined) {
-      if (arity[letter.toUpperCase()] === undefined) return `it holds the command “${letter}”`;
-      read.push({ letter, numbers: [] });
-    } else if (number !== undefined) {
-      const value = Number(text);
-      if (!Number.isFinite(value) || Math.abs(value) > 1e6) return `the number ${text} is too large`;
-      read.at(-1)?.numbers.push(value);
-      if (++count > mostNumbers) return 'it is too long';
-    }
-  }
-  const commands: Command[] = [];
-  for (const { letter, numbers } of read) {
-    const size = arity[letter.toUpperCase()] ?? 0;
-    const whole = size === 0 ? numbers.length === 0 : numbers.length > 0 && numbers.length % size === 0;
-    if (!whole) return `“${letter}” is followed by ${numbers.length} numbers`;
-    if (size === 0) commands.push({ letter, numbers });
-    for (let i = 0; size > 0 && i < numbers.length; i += size)
-      commands.push({ letter: i === 0 ? letter : afterFirst(letter), numbers: numbers.slice(i, i + size) });
-  }
-  return commands;
-}
-
-/** Further numbers after a move are lines. */
-const afterFirst = (letter: string): string => (letter === 'M' ? 'L' : letter === 'm' ? 'l' : letter);
-
 /** Follows path commands one by one and keeps the curves they draw. */
 class PathReader {
   readonly curves: Curve[] = [];
   closed = false;
   private readonly scale: number;
-  private start: Point = point(0, 0);
-  private here: Point = point(0, 0);
+  private start: Point;
+  here: Point;
   /** The last handle and the kind of curve it belonged to, for the smooth commands S and T. */
   private last: { readonly handle: Point; readonly of: 'cubic' | 'quadratic' } | undefined;
 
-  constructor(scale: number) {
+  constructor(scale: number, here: Point = point(0, 0)) {
     this.scale = scale;
+    this.here = here;
+    this.start = here;
   }
 
   follow(letter: string, numbers: readonly number[]): void {
@@ -97,6 +62,7 @@ class PathReader {
     else if (kind === 'C') this.cubic(at(0), at(2), at(4));
     else if (kind === 'S') this.cubic(this.mirrored('cubic'), at(0), at(2));
     else if (kind === 'Q') this.quadratic(at(0), at(2));
+    else if (kind === 'A') this.arc(numbers, at(5));
     else if (kind === 'T') this.quadratic(this.mirrored('quadratic'), at(0));
     else this.close();
     if (kind === 'M') this.start = this.here;
@@ -126,8 +92,48 @@ class PathReader {
     this.last = { handle, of: 'quadratic' };
   }
 
+  private arc([rx = 0, ry = 0, degrees = 0, large, sweep]: readonly number[], to: Point): void {
+    const radii = { rx: rx * this.scale, ry: ry * this.scale };
+    const turn = { tilt: (degrees * Math.PI) / 180, large: large === 1, clockwise: sweep === 1 };
+    this.curves.push(...ellipticalArc(this.here, to, { ...radii, ...turn }));
+    this.here = to;
+    this.last = undefined;
+  }
+
   private mirrored(of: 'cubic' | 'quadratic'): Point {
     if (this.last?.of !== of) return this.here;
     return point(2 * this.here.x - this.last.handle.x, 2 * this.here.y - this.last.handle.y);
   }
+}
+
+/** Chains of curves read from the `d` attribute of any path, in its own units, or the reason why they cannot be. */
+export type ChainsReading =
+  | { readonly ok: true; readonly chains: readonly Chain[] }
+  | { readonly ok: false; readonly reason: string };
+
+export interface Chain {
+  readonly curves: readonly Curve[];
+  readonly closed: boolean;
+}
+
+/**
+ * Reads a path that someone else drew: any number of chains, elliptical arcs among them (as cubics, to a millionth
+ * of their radius). Holds no more than `most` numbers.
+ */
+export function readChains(d: string, most: number): ChainsReading {
+  const commands = splitCommands(d, most);
+  if (typeof commands === 'string') return { ok: false, reason: commands };
+  if (commands.length > 0 && commands[0]?.letter.toUpperCase() !== 'M')
+    return { ok: false, reason: 'it does not start with a move' };
+  const chains: Chain[] = [];
+  let pen = new PathReader(1);
+  for (const { letter, numbers } of commands) {
+    if (pen.closed || letter.toUpperCase() === 'M') {
+      if (pen.curves.length > 0) chains.push({ curves: pen.curves, closed: pen.closed });
+      pen = new PathReader(1, pen.here);
+    }
+    pen.follow(letter, numbers);
+  }
+  if (pen.curves.length > 0) chains.push({ curves: pen.curves, closed: pen.closed });
+  return { ok: true, chains };
 }

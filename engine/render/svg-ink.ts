@@ -37,7 +37,7 @@ export function svgInk(ink: Ink): Node {
 export const svgPiece = (name: string, ink: readonly Ink[]): Node =>
   element('g', { class: 'piece', 'data-piece': name }, ink.map(svgInk));
 
-function text({ text: said, at, size, bold, centred, turnedAbout: pivot }: Words): Node {
+function text({ text: said, at, size, bold, centred, pale, turnedAbout: pivot }: Words): Node {
   return element(
     'text',
     {
@@ -47,6 +47,7 @@ function text({ text: said, at, size, bold, centred, turnedAbout: pivot }: Words
       'font-size': numeral(size),
       'font-weight': bold ? 'bold' : undefined,
       'text-anchor': centred ? 'middle' : undefined,
+      fill: pale ? '#888' : undefined,
       transform: pivot && `rotate(-90 ${numeral(pivot.x)} ${numeral(pivot.y)})`,
     },
     words(said),

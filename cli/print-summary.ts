@@ -1,0 +1,43 @@
+import type { Report } from '../engine/checks/report.ts';
+import type { Paper } from '../engine/render/tiles/papers.ts';
+import type { Printed } from '../engine/render/tiles/print-pages.ts';
+import { rowLetters } from '../engine/render/tiles/tile-grid.ts';
+
+/** What a print takes: pages, how they join, and what the area alone would need. */
+export function printSummary({ name }: Paper, printed: Printed): string {
+  const { pages, tiles, columns, rows, leftOut, fewestByArea } = printed;
+  const first = pages[0];
+  const size = first && `${name}, ${round(first.width)} × ${round(first.height)} mm`;
+  const across = columns === 1 ? '1 column' : `${columns} columns`;
+  const down = rows === 1 ? 'row A' : `rows A to ${rowLetters(rows - 1)}`;
+  const facts =
+    pages.length === 1
+      ? [
+          ['paper', size],
+          ['pages', '1, with everything on it'],
+        ]
+      : [
+          ['paper', name],
+          ['pages', `${pages.length}: the first page and ${tiles.length} tiles`],
+          ['tiles', `${across}, ${down}${leftOut > 0 ? `; ${leftOut} without any line left out` : ''}`],
+          ['by area', `no fewer than ${fewestByArea} tiles`],
+        ];
+  return facts.map(([label, value]) => `${(label ?? '').padEnd(8)} ${value}\n`).join('');
+}
+
+const round = (mm: number): number => Math.round(mm * 10) / 10;
+
+/** The same for other programs. */
+export const printResult = (report: Report, paper: Paper, printed: Printed) => ({
+  ok: report.ok,
+  garment: report.garment,
+  body: report.body,
+  paper: paper.name,
+  pages: printed.pages.map(({ width, height }) => ({ width, height })),
+  tiles: printed.tiles.map(({ name }) => name),
+  columns: printed.columns,
+  rows: printed.rows,
+  leftOut: printed.leftOut,
+  fewestByArea: printed.fewestByArea,
+  issues: report.issues,
+});

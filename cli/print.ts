@@ -1,0 +1,90 @@
+import { basename, dirname } from 'node:path';
+import { Command } from 'commander';
+import { evaluate } from '../engine/evaluate.ts';
+import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
+import { printPages } from '../engine/render/tiles/print-pages.ts';
+import { readFonts } from './fonts.ts';
+import { heading } from './heading.ts';
+import {
+  dateOption,
+  findGarment,
+  jsonOption,
+  notchesOf,
+  readDate,
+  readStyling,
+  setOption,
+  stylingOption,
+} from './options.ts';
+import { plain } from './plain.ts';
+import { printResult, printSummary } from './print-summary.ts';
+import { readBodyFile } from './read-body.ts';
+import { sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { Unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
+import { writeFiles } from './write-files.ts';
+
+interface PrintCommandOptions {
+  readonly body: string;
+  readonly paper: string;
+  readonly out: string;
+  readonly styling?: string;
+  readonly set?: readonly string[];
+  readonly date?: string;
+  readonly json?: true;
+}
+
+const help = `
+The PDF is drawn at 1:1. Print it at 100 %, “actual size”, never fitted to the page.
+
+On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with
+the map of the tiles, test squares of 50 mm and 2 in, and the pieces to cut. Cut each tile along its
+dotted line on the left and at the top, lay it over the strip of the tile before it so that the
+crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or
+a projector is printed whole. A projector’s page has a grid of 50 mm squares to set the projector by.
+
+  bodkin print dress --body leading-lady.yaml --paper a4 --out dress.pdf
+  bodkin print dress --body leading-lady.yaml --paper roll:914 --out plotter.pdf`;
+
+/** `bodkin print`: a garment for one body as a PDF, written whole or not at all. */
+export const printCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('print')
+    .description('draft a garment for one body and write it as a PDF to print at 1:1, in tiles or whole')
+    .argument('<garment>', 'what to draft (see “bodkin list”)')
+    .requiredOption('--body <file>', 'measurements, YAML or JSON')
+    .requiredOption('--paper <paper>', paperWords)
+    .requiredOption('--out <file>', 'the PDF to write; its folder is made if it is not there')
+    .addOption(stylingOption())
+    .addOption(setOption())
+    .addOption(dateOption())
+    .addOption(jsonOption())
+    .addHelpText('after', help)
+    .action(async (name: string, options: PrintCommandOptions) =>
+      finish(await print(session, name, options)),
+    );
+
+async function print(session: Session, name: string, options: PrintCommandOptions): Promise<ExitCode> {
+  const garmentDraft = findGarment(session.garments, name);
+  const paper = readPaper(options.paper);
+  if (!paper.ok) throw new Unusable(paper.issues);
+  const styling = await readStyling(options.styling, options.set);
+  const body = await readBodyFile(options.body);
+  const date = readDate(options.date);
+  const evaluated = evaluate(garmentDraft, body, styling);
+  if (!evaluated.ok) throw new Unusable(evaluated.issues);
+  const { garment, cutLines, report } = evaluated.value;
+  const notches = notchesOf(evaluated.value.styling);
+  const printed = printPages(garment, cutLines, paper.value, { date, notches });
+  if (!printed.ok) throw new Unusable(printed.issues);
+  const title = `${garment.name} for ${garment.body}`;
+  const pdf = await pdfOf(printed.value.pages, title, await readFonts());
+  await writeFiles(dirname(options.out), new Map([[basename(options.out), pdf]]));
+  if (options.json) await session.write(json(printResult(report, paper.value, printed.value)));
+  else {
+    await session.write(heading(session, report) + plain(printSummary(paper.value, printed.value)));
+    session.tell(plain(`wrote ${options.out}\n`));
+  }
+  sayIssues(session, report.issues);
+  return report.ok ? 0 : 1;
+}

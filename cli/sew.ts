@@ -1,0 +1,11 @@
+import { Command } from 'commander';
+import { evaluate } from '../engine/evaluate.ts';
+import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
+import { heading } from './heading.ts';
+import { dateOption, findGarment, readStyling, setOption, stylingOption } from './options.ts';
+import { plain } from './plain.ts';
+import { readBodyFile } from './read-body.ts';
+import { sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { Unusable } from './unusable.ts';
+import { writeFiles } from './write-files.ts';

@@ -1,0 +1,20 @@
+import type { Pen } from '../pen.ts';
+
+/** Millimetres as units of PDF, which are 1/72 in (ISO 32000-1:2008, 8.3.2.3). */
+export const points = (mm: number): number => (mm * 72) / 25.4;
+
+/** The pen of a PDF page whose y runs down. The library writes six digits behind the point. */
+export const pdfPen = (document: PDFKit.PDFDocument): Pen => ({
+  moveTo: (to) => document.moveTo(points(to.x), points(to.y)),
+  lineTo: (to) => document.lineTo(points(to.x), points(to.y)),
+  cubicTo: (handle1, handle2, to) =>
+    document.bezierCurveTo(
+      points(handle1.x),
+      points(handle1.y),
+      points(handle2.x),
+      points(handle2.y),
+      points(to.x),
+      points(to.y),
+    ),
+  close: () => document.closePath(),
+});

@@ -1,0 +1,101 @@
+import type { Ink, Words } from '../ink.ts';
+import { type LineStyle, lineStyles } from '../line-types.ts';
+import { trace } from '../pen.ts';
+import type { Page, PagePart } from '../tiles/page.ts';
+import { lineTag } from './line-tag.ts';
+import { pdfPen, points } from './pdf-pen.ts';
+
+/** The two faces of one font family, as TrueType or OpenType files. Only the letters used go into the PDF. */
+export interface Fonts {
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+/** The shade of text that is no part of the pattern. */
+const paleShade = 0.55;
+
+/**
+ * A whole PDF file, 1:1, its text embedded. Lines that have names are marked content under their tag
+ * (`line-tag.ts`). The file carries no date, so that the same pages give the same file to the byte.
+ */
+export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
+  // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
+  const { default: PDFDocument } = await import('pdfkit');
+  const info = { Title: title, Creator: 'bodkin', CreationDate: new Date(0) };
+  const document = new PDFDocument({ autoFirstPage: false, pdfVersion: '1.7', info });
+  document.registerFont('regular', Buffer.from(fonts.regular));
+  document.registerFont('bold', Buffer.from(fonts.bold));
+  const written: Uint8Array[] = [];
+  document.on('data', (part: Uint8Array) => written.push(part));
+  const ended = new Promise((resolve) => document.on('end', resolve));
+  for (const page of pages) {
+    document.addPage({ size: [points(page.width), points(page.height)], margin: 0 });
+    document.lineJoin('round');
+    for (const part of page.parts) drawPart(document, part);
+  }
+  document.end();
+  await ended;
+  return Buffer.concat(written);
+}
+
+function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart): void {
+  document.save();
+  if (clip) {
+    const { left, top, right, bottom } = clip;
+    document.rect(points(left), points(top), points(right - left), points(bottom - top)).clip();
+  }
+  document.translate(points(shift.x), points(shift.y));
+  for (const drawn of ink) {
+    const tag = lineTag(drawn);
+    if (tag !== undefined) document.markContent(tag);
+    draw(document, drawn);
+    if (tag !== undefined) document.endMarkedContent();
+  }
+  document.restore();
+}
+
+function draw(document: PDFKit.PDFDocument, ink: Ink): void {
+  if (ink.kind === 'words') {
+    drawWords(document, ink);
+    return;
+  }
+  const style = lineStyles.get(ink.class);
+  if (!style) return;
+  if (ink.kind === 'chain') trace(pdfPen(document), ink.curves, ink.closed);
+  else if (ink.kind === 'circle')
+    document.circle(points(ink.middle.x), points(ink.middle.y), points(ink.radius));
+  else document.rect(points(ink.corner.x), points(ink.corner.y), points(ink.width), points(ink.height));
+  paint(document, style);
+}
+
+function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }: LineStyle): void {
+  if (width === 0) {
+    document.fill(grey(shade));
+    return;
+  }
+  document.lineWidth(points(width)).lineCap(roundEnds ? 'round' : 'butt');
+  // Written out because the library's types know of no pattern but one dash and one gap.
+  document.addContent(`[${dashes.map((length) => points(length).toFixed(3)).join(' ')}] 0 d`);
+  document.stroke(grey(shade));
+}
+
+function drawWords(document: PDFKit.PDFDocument, words: Words): void {
+  const { text, at, size, bold, centred, pale, turnedAbout: pivot } = words;
+  document
+    .font(bold ? 'bold' : 'regular')
+    .fontSize(points(size))
+    .fillColor(grey(pale ? paleShade : 0));
+  const left = points(at.x) - (centred ? document.widthOfString(text) / 2 : 0);
+  document.save();
+  if (pivot) document.rotate(-90, { origin: [points(pivot.x), points(pivot.y)] });
+  document.text(text, left, points(at.y), { lineBreak: false, baseline: 'alphabetic' });
+  document.restore();
+}
+
+/** A shade from 0, black, to 1, white. */
+const grey = (shade: number): string => {
+  const level = Math.round(shade * 255)
+    .toString(16)
+    .padStart(2, '0');
+  return `#${level}${level}${level}`;
+};

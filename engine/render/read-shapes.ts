@@ -1,0 +1,125 @@
+import type { Curve } from '../geometry/curve.ts';
+import { type Point, point } from '../geometry/point.ts';
+import { transformedCurve } from '../geometry/transform.ts';
+import type { Found } from './read-markup.ts';
+import { type Chain, type ChainsReading, readChains } from './read-path.ts';
+import { byMatrix, type Matrix, product, readTransform, unmoved } from './read-transform.ts';
+
+/** A line that someone drew, in units of the drawing, with the words it is marked by. */
+export interface DrawnLine extends Chain {
+  readonly element: Found;
+}
+
+/** All lines of a drawing, and what could not be read or is not drawn. */
+export interface DrawnLines {
+  readonly lines: readonly DrawnLine[];
+  /** Elements that could not be read, with the reason. */
+  readonly unreadable: readonly { readonly element: Found; readonly reason: string }[];
+  /** Names of elements that were left alone though they may draw something. */
+  readonly leftOut: ReadonlySet<string>;
+  /** There is more in the drawing than is ever read. */
+  readonly tooMany: boolean;
+}
+
+/** More numbers in one path, and more curves in one drawing, than any pattern has. */
+const MOST_NUMBERS = 60_000;
+const MOST_CURVES = 100_000;
+
+/** What stands inside these is not drawn where it stands. */
+const notDrawn = new Set(['defs', 'symbol', 'clipPath', 'mask', 'pattern', 'marker', 'metadata', 'template']);
+
+/** What may show a line but is no line to follow. */
+const notFollowed = new Set(['use', 'image', 'text', 'foreignObject', 'script']);
+
+const shapes = new Set(['path', 'line', 'rect', 'polygon', 'polyline', 'circle', 'ellipse']);
+
+/** Reads every path and shape of a drawing with all transforms about it applied. */
+export function readShapes([root, ...elements]: readonly Found[]): DrawnLines {
+  const places = new Map<Found, Matrix | undefined>();
+  const lines: DrawnLine[] = [];
+  const unreadable: { element: Found; reason: string }[] = [];
+  const leftOut = new Set<string>();
+  let count = 0;
+  if (root) places.set(root, own(root));
+  for (const element of elements) {
+    const around = element.parent ? places.get(element.parent) : unmoved;
+    if (!around || isHidden(element)) continue;
+    const here = own(element);
+    if (here) places.set(element, product(around, here));
+    if (notFollowed.has(element.name)) leftOut.add(element.name);
+    if (element.name === 'svg') {
+      leftOut.add('svg');
+      places.delete(element);
+    }
+    if (!here && element.name !== 'svg') unreadable.push({ element, reason: 'its transform makes no sense' });
+    if (!here || !shapes.has(element.name)) continue;
+    const read = chainsOf(element);
+    if (!read.ok) unreadable.push({ element, reason: read.reason });
+    else
+      for (const chain of read.chains) {
+        count += chain.curves.length;
+        if (count > MOST_CURVES) return { lines, unreadable, leftOut, tooMany: true };
+        const to = byMatrix(product(around, here));
+        lines.push({ ...chain, element, curves: chain.curves.map((curve) => transformedCurve(curve, to)) });
+      }
+  }
+  return { lines, unreadable, leftOut, tooMany: false };
+}
+
+const own = ({ attributes }: Found): Matrix | undefined => readTransform(attributes.transform ?? '');
+
+const isHidden = ({ name, attributes }: Found): boolean =>
+  notDrawn.has(name) ||
+  attributes.display === 'none' ||
+  /(?:^|;)\s*display\s*:\s*none/.test(attributes.style ?? '');
+
+function chainsOf({ name, attributes }: Found): ChainsReading {
+  if (name === 'path') return readChains(attributes.d ?? '', MOST_NUMBERS);
+  if (name === 'polygon' || name === 'polyline') {
+    const read = readChains(`M${attributes.points ?? ''}`, MOST_NUMBERS);
+    if (!read.ok || name === 'polyline') return read;
+    return { ok: true, chains: read.chains.map(({ curves }) => ({ curves: closed(curves), closed: true })) };
+  }
+  const numbers = (...keys: readonly string[]): number[] => keys.map((key) => lengthOf(attributes[key]));
+  if (name === 'line') {
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = numbers('x1', 'y1', 'x2', 'y2');
+    return sound([x1, y1, x2, y2], () => [[{ kind: 'line', from: point(x1, y1), to: point(x2, y2) }], false]);
+  }
+  if (name === 'rect') {
+    const [x = 0, y = 0, width = 0, height = 0] = numbers('x', 'y', 'width', 'height');
+    const corners = [point(x, y), point(x + width, y), point(x + width, y + height), point(x, y + height)];
+    return sound([x, y, width, height], () => [closed(through(corners)), true]);
+  }
+  const [cx = 0, cy = 0, r = 0] = numbers('cx', 'cy', 'r');
+  const [rx = r, ry = r] = name === 'circle' ? [r, r] : numbers('rx', 'ry');
+  if (![cx, cy, rx, ry].every(Number.isFinite))
+    return { ok: false, reason: 'its measures are not plain numbers' };
+  if (rx === 0 || ry === 0) return { ok: true, chains: [] };
+  return readChains(
+    `M${cx - rx} ${cy}A${rx} ${ry} 0 0 1 ${cx + rx} ${cy}A${rx} ${ry} 0 0 1 ${cx - rx} ${cy}Z`,
+    20,
+  );
+}
+
+const sound = (
+  numbers: readonly number[],
+  draw: () => readonly [curves: readonly Curve[], closed: boolean],
+): ChainsReading => {
+  if (!numbers.every((value) => Math.abs(value) <= 1e6))
+    return { ok: false, reason: 'its measures are not plain numbers' };
+  const [curves, isClosed] = draw();
+  return { ok: true, chains: [{ curves, closed: isClosed }] };
+};
+
+const through = (corners: readonly Point[]): readonly Curve[] =>
+  corners.slice(1).map((to, i): Curve => ({ kind: 'line', from: corners[i] ?? to, to }));
+
+function closed(curves: readonly Curve[]): readonly Curve[] {
+  const [from, to] = [curves.at(-1)?.to, curves[0]?.from];
+  if (!from || !to || (from.x === to.x && from.y === to.y)) return curves;
+  return [...curves, { kind: 'line', from, to }];
+}
+
+/** A coordinate in units of the drawing; percentages and other units are not numbers here. */
+const lengthOf = (text: string | undefined): number =>
+  text === undefined ? 0 : text.trim() === '' ? Number.NaN : Number(text.trim().replace(/px$/, ''));

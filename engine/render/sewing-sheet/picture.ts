@@ -1,0 +1,45 @@
+import type { Curve } from '../../geometry/curve.ts';
+import type { Point } from '../../geometry/point.ts';
+import { numeral, pathData } from '../path-data.ts';
+import { type Html, html } from './html.ts';
+
+/** A small drawing, in millimetres of the page. */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  readonly lines: readonly PictureLine[];
+  readonly words: readonly PictureWord[];
+}
+
+export interface PictureLine {
+  readonly weight: 'cut' | 'stitch' | 'inside' | 'notch' | 'heavy';
+  readonly curves: readonly Curve[];
+  readonly closed?: true;
+}
+
+export interface PictureWord {
+  readonly kind: 'name' | 'letter';
+  readonly text: string;
+  /** The middle of its baseline. */
+  readonly at: Point;
+}
+
+/** A picture as SVG inside a page, as large as it says. */
+export const pictureSvg = ({ width, height, lines, words }: Picture, title: string): Html =>
+  html(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      role: 'img',
+      width: `${numeral(width)}mm`,
+      height: `${numeral(height)}mm`,
+      viewBox: `0 0 ${numeral(width)} ${numeral(height)}`,
+    },
+    html('title', {}, title),
+    lines.map(({ weight, curves, closed }) =>
+      html('path', { class: weight, d: pathData(curves, closed ?? false) }),
+    ),
+    words.map(({ kind, text, at }) =>
+      html('text', { class: kind, x: numeral(at.x), y: numeral(at.y) }, text),
+    ),
+  );

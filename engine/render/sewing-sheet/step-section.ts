@@ -1,0 +1,64 @@
+import type { Amount, SewingStep } from '../../pattern/sewing.ts';
+import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
+import { type Html, html } from './html.ts';
+import { type Picture, pictureSvg } from './picture.ts';
+import { seamTable } from './seam-table.ts';
+import type { StepFacts } from './step-facts.ts';
+import { capital, fineMm, wholeMm } from './words.ts';
+
+/** A numbered step as it stands on the page: what to do, its figures, its cautions, its drawing. */
+export function stepSection(
+  number: number,
+  step: SewingStep,
+  facts: StepFacts,
+  picture: Picture | undefined,
+  wide: boolean,
+): Html {
+  const words = html(
+    'div',
+    { class: 'words' },
+    html('h3', {}, html('span', { class: 'number' }, String(number)), step.title),
+    step.how.map((sentence) => html('p', {}, sentence)),
+    facts.notions.map(({ name, count, length, note }) =>
+      html('p', { class: 'use' }, `${capital(name)}: ${count} of ${wholeMm(length)}; ${note}.`),
+    ),
+    seamTable(facts),
+    amountList(step.amounts ?? []),
+    madeWith(step, facts),
+    (step.cautions ?? []).map((caution) => html('p', { class: 'caution' }, html('b', {}, 'Care: '), caution)),
+  );
+  const drawn = picture
+    ? html('figure', {}, pictureSvg(picture, `The pieces of step ${number}, what is worked on drawn heavy`))
+    : [];
+  return html('section', { class: wide ? 'step wide' : 'step' }, words, drawn);
+}
+
+const amountList = (amounts: readonly Amount[]): readonly Html[] =>
+  amounts.length === 0
+    ? []
+    : [
+        html(
+          'ul',
+          { class: 'amounts' },
+          amounts.map(({ says, mm, source }) =>
+            html(
+              'li',
+              {},
+              `${capital(says)}: `,
+              html('b', {}, fineMm(mm)),
+              ' ',
+              html('span', { class: 'source' }, `[${source}]`),
+            ),
+          ),
+        ),
+      ];
+
+/** Stitch, seam class and allowance in one line. */
+function madeWith({ stitch, seamClass }: SewingStep, { allowances }: StepFacts): readonly Html[] {
+  const parts = [
+    ...(stitch ? [`stitch ${stitch}, ${stitchTypes[stitch]}`] : []),
+    ...(seamClass ? [`seam class ${seamClass}, ${seamClasses[seamClass]}`] : []),
+    ...(allowances.length > 0 ? [`allowance ${allowances.map(fineMm).join(' and ')}`] : []),
+  ];
+  return parts.length > 0 ? [html('p', { class: 'made-with' }, `${capital(parts.join('; '))}.`)] : [];
+}

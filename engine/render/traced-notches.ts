@@ -1,0 +1,65 @@
+import { lengthUpTo } from '../geometry/edge.ts';
+import { nearestOnEdge } from '../geometry/nearest.ts';
+import type { Point } from '../geometry/point.ts';
+import type { Issue } from '../issue.ts';
+import type { Notch } from '../pattern/piece.ts';
+import type { TracedEdge } from '../shaping/traced.ts';
+import { marksOf, ownName } from './marked.ts';
+import type { DrawnLine } from './read-shapes.ts';
+
+/** A notch farther than this from every edge belongs to something else, mm: the width of a generous allowance. */
+const FARTHEST = 30;
+
+const kinds = ['single', 'double', 'fold', 'level', 'gather'] as const;
+
+/**
+ * Notches from the strokes marked as such: each stands where the outline is nearest to it. Strokes of one name on
+ * one edge are one notch, in their middle. `notch-far` tells of those that stand nowhere near the outline.
+ */
+export function tracedNotches(
+  strokes: readonly DrawnLine[],
+  edges: readonly TracedEdge[],
+): { readonly notches: readonly Notch[]; readonly issues: readonly Issue[] } {
+  const issues: Issue[] = [];
+  const found = new Map<string, { readonly notch: Notch; readonly places: number[] }>();
+  for (const [i, stroke] of strokes.entries()) {
+    const name = ownName(stroke.element, 'notch') ?? `notch ${i + 1}`;
+    const place = placeOf(stroke, edges);
+    if (!place || place.away > FARTHEST) {
+      const message = `The notch “${name}” stands nowhere near the outline and was left out.`;
+      issues.push({ code: 'notch-far', severity: 'warning', path: name, message });
+      continue;
+    }
+    const key = JSON.stringify([place.edge, name]);
+    const known = found.get(key);
+    if (known) known.places.push(place.at);
+    else {
+      const marks = marksOf(stroke.element);
+      const mark = kinds.find((kind) => marks.includes(kind)) ?? 'single';
+      found.set(key, { notch: { name, edge: place.edge, at: place.at, mark }, places: [place.at] });
+    }
+  }
+  const notches = [...found.values()].map(({ notch, places }) => ({
+    ...notch,
+    at: places.reduce((sum, at) => sum + at, 0) / places.length,
+  }));
+  return { notches, issues };
+}
+
+/** Where the outline is nearest to either end of a stroke, on the edge it names where it names one. */
+function placeOf({ curves, element }: DrawnLine, edges: readonly TracedEdge[]) {
+  const own = edges.filter(({ name }) => name === element.attributes['data-edge']);
+  const ends: readonly Point[] = curves.flatMap(({ from, to }) => [from, to]);
+  let best: { edge: string; at: number; away: number } | undefined;
+  for (const edge of own.length > 0 ? own : edges)
+    for (const end of ends) {
+      const foot = nearestOnEdge(edge, end);
+      // Both ends of a stroke square across an edge have the same foot; the first found may stay.
+      if (foot.distance < (best?.away ?? Infinity) - SAME)
+        best = { edge: edge.name, at: lengthUpTo(edge, foot), away: foot.distance };
+    }
+  return best;
+}
+
+/** Distances that differ by less are equal, mm. */
+const SAME = 1e-3;
