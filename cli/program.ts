@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { alterCommand } from './alter.ts';
 import { bodyCommand } from './body.ts';
 import { draftCommand } from './draft.ts';
 import { listCommand } from './list.ts';
@@ -23,7 +24,7 @@ export async function run(words: readonly string[], session: Session): Promise<E
     .description('Drafts a fitted dress from one person’s measurements and proves that its pieces fit.')
     .addHelpText('after', help)
     .helpCommand(false);
-  for (const command of [draftCommand, printCommand, walkCommand, bodyCommand, listCommand])
+  for (const command of [draftCommand, printCommand, walkCommand, alterCommand, bodyCommand, listCommand])
     program.addCommand(command(session, finish));
   let said = '';
   for (const command of [program, ...program.commands])

@@ -106,6 +106,7 @@ function findEdges(
       ? refuse('outline-missing', 'There is no line in this drawing that could be a piece.')
       : refuse('no-such-piece', `No line in this drawing is called “${piece.slice(0, 60)}”.`);
   const open = candidates.filter(({ closed }) => !closed);
+  if (!largest.closed && open.length > MOST_CURVES) return tooDetailed;
   const loop = linked(
     largest.closed ? [largest] : [largest, ...open.filter((line) => line !== largest)],
     MEANT_TO_MEET,
@@ -145,11 +146,7 @@ function faultOf(edges: readonly TracedEdge[]): Extract<Result<never>, { ok: fal
     return refuse('outline-too-large', `At this scale the piece measures ${size}. Look at the scale again.`);
   if (!(signedArea(edges) >= LEAST_AREA))
     return refuse('outline-too-small', `At this scale the outline encloses next to nothing (${size}).`);
-  if (edges.reduce((sum, { curves }) => sum + curves.length, 0) > MOST_CURVES)
-    return refuse(
-      'outline-too-detailed',
-      `The outline is drawn with more than ${MOST_CURVES} curves; simplify it first.`,
-    );
+  if (edges.reduce((sum, { curves }) => sum + curves.length, 0) > MOST_CURVES) return tooDetailed;
   return isSimple(edges) ? undefined : refuse('outline-crosses', 'The outline crosses or touches itself.');
 }
 
@@ -196,6 +193,11 @@ function longest(lines: readonly DrawnLine[]): { readonly from: Point; readonly 
   return ends.toSorted((a, b) => distance(b.from, b.to) - distance(a.from, a.to))[0];
 }
 
+const tooDetailed = refuse(
+  'outline-too-detailed',
+  `The outline is drawn with more than ${MOST_CURVES} lines and curves; simplify it first.`,
+);
+
 const openOutline = (gap: number, at: Point) =>
   refuse(
     'outline-open',
@@ -209,7 +211,6 @@ const closingNote = (gap: number): readonly Issue[] =>
 
 const note = (code: string, message: string): Issue => ({ code, severity: 'note', path: 'file', message });
 
-const refuse = (code: string, message: string): Extract<Result<never>, { ok: false }> => ({
-  ok: false,
-  issues: [{ code, severity: 'error', path: 'file', message }],
-});
+function refuse(code: string, message: string): Extract<Result<never>, { ok: false }> {
+  return { ok: false, issues: [{ code, severity: 'error', path: 'file', message }] };
+}

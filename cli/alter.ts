@@ -1,0 +1,172 @@
+import { basename, extname } from 'node:path';
+import { Command } from 'commander';
+import { draftBounds } from '../engine/checks/bounds.ts';
+import { checkGarment } from '../engine/checks/check-garment.ts';
+import { cutReady } from '../engine/checks/cut-ready.ts';
+import { cuttingLines } from '../engine/finishing/cut-lines.ts';
+import { edgeLength } from '../engine/geometry/edge.ts';
+import { isSimple } from '../engine/geometry/inside.ts';
+import { PARALLEL } from '../engine/geometry/tolerance.ts';
+import type { Issue, Result } from '../engine/issue.ts';
+import type { Garment } from '../engine/pattern/garment.ts';
+import type { Piece } from '../engine/pattern/piece.ts';
+import { readOutline } from '../engine/render/read-outline.ts';
+import { pieceSvgs } from '../engine/render/svg.ts';
+import { ownPiece } from '../engine/shaping/own-piece.ts';
+import type { TracedPiece } from '../engine/shaping/traced.ts';
+import { walkPartner } from '../engine/shaping/walk-partner.ts';
+import { type AlterOptions, alteringOptions, outcomeOptions, readingOptions } from './alter-options.ts';
+import { type AlterOutcome, alterResult, alterTables } from './alter-result.ts';
+import { alteration } from './alteration.ts';
+import { jsonOption } from './options.ts';
+import { plain } from './plain.ts';
+import { readTextFile } from './read-data.ts';
+import { sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { Unusable, unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
+import { writeFiles } from './write-files.ts';
+
+/** A drawing larger than this (bytes) is not read. */
+const largestDrawing = 50_000_000;
+
+/** `bodkin alter`: a traced piece, altered as on paper, blended, with its allowance redrawn. */
+export function alterCommand(session: Session, finish: (code: ExitCode) => void): Command {
+  const command = new Command('alter')
+    .description(
+      'alter a piece you own, from an outline traced as SVG; without an alteration, show its edges',
+    )
+    .argument('<svg>', 'the traced piece, with a 50 mm square marked “test square”');
+  for (const option of [...readingOptions(), ...alteringOptions(), ...outcomeOptions(), jsonOption()])
+    command.addOption(option);
+  return command.action(async (file: string, options: AlterOptions) =>
+    finish(await alter(session, file, options)),
+  );
+}
+
+async function alter(session: Session, file: string, options: AlterOptions): Promise<ExitCode> {
+  const traced = await readTraced(file, options, options.piece);
+  const named = used(withNames(traced.value, options.edges));
+  const before = used(ownPiece(named, toldOf(file, options)));
+  const partner = await readPartner(options);
+  const partnerLength = partner && edgeLength(partner.own);
+  const done = used(alteration(before, options, partnerLength));
+  if (!isSimple(done.piece.edges))
+    throw unusable(
+      'outline-crosses',
+      done.piece.name,
+      'Altered so, the outline would cross itself. Alter it by less.',
+    );
+  const edge = options.seam ?? options.along?.[0] ?? done.piece.edges[0]?.name ?? '';
+  const seam = partner && used(walkPartner(before, { piece: done.piece, edge }, partner));
+  const garment = garmentOf(done.piece, options);
+  const cutLines = cuttingLines(garment, PARALLEL);
+  const issues = [
+    ...traced.issues,
+    ...checkGarment(garment).issues,
+    ...cutReady(garment, cutLines, draftBounds.cutLine),
+  ];
+  const outcome: AlterOutcome = {
+    traced: named,
+    before,
+    after: done.piece,
+    said: done.said,
+    deviation: done.deviation,
+    seam,
+    issues,
+  };
+  const result = json(alterResult(outcome));
+  if (options.out !== undefined) {
+    const drawn = pieceSvgs(garment, cutLines, { date: options.date });
+    await writeFiles(options.out, new Map([...drawn, ['report.json', result]]));
+  }
+  if (options.json) await session.write(result);
+  else {
+    await session.write(plain(alterTables(outcome)));
+    if (options.out !== undefined)
+      session.tell(plain(`wrote the piece and report.json into ${options.out}\n`));
+  }
+  sayIssues(session, issues);
+  return issues.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+/** The value of a result, or the end of the command. */
+function used<T>(result: Result<T>): T {
+  if (!result.ok) throw new Unusable(result.issues);
+  return result.value;
+}
+
+async function readTraced(file: string, { mmPerUnit, corner }: AlterOptions, piece: string | undefined) {
+  const read = readOutline(await readTextFile(file, largestDrawing), {
+    corner: (corner * Math.PI) / 180,
+    ...(mmPerUnit === undefined ? {} : { mmPerUnit }),
+    ...(piece === undefined ? {} : { piece }),
+  });
+  if (!read.ok) throw new Unusable(read.issues);
+  return read;
+}
+
+/** The traced edges under the names she gives them. */
+function withNames(traced: TracedPiece, names: readonly string[] | undefined): Result<TracedPiece> {
+  if (!names) return { ok: true, value: traced, issues: [] };
+  const { edges } = traced;
+  const path = '--edges';
+  const refuse = (code: string, message: string): Result<TracedPiece> => ({
+    ok: false,
+    issues: [{ code, severity: 'error', path, message }],
+  });
+  if (names.length !== edges.length)
+    return refuse(
+      'edges-miscounted',
+      `The outline has ${edges.length} edges, but there are ${names.length} names.`,
+    );
+  if (new Set(names).size < names.length) return refuse('edge-twice', 'Every edge needs a name of its own.');
+  const renamed = new Map(edges.map(({ name }, i) => [name, names[i] ?? name]));
+  const of = (name: string): string => renamed.get(name) ?? name;
+  const value = {
+    ...traced,
+    edges: edges.map((edge) => ({ ...edge, name: of(edge.name) })),
+    notches: traced.notches.map((notch) => ({ ...notch, edge: of(notch.edge) })),
+  };
+  return { ok: true, value, issues: [] };
+}
+
+const toldOf = (file: string, { name, allowance, hemAllowance, fold, hem }: AlterOptions) => ({
+  name: name ?? basename(file, extname(file)).slice(0, 40),
+  allowance,
+  hem: hemAllowance,
+  folds: fold ?? [],
+  hems: hem ?? [],
+});
+
+/** The edge it is sewn to: `FILE.svg#edge`, or `FILE.svg#piece/edge` where the drawing holds several pieces. */
+async function readPartner(options: AlterOptions) {
+  if (!options.partner) return undefined;
+  const [file, named] = options.partner;
+  const slash = named.indexOf('/');
+  const [piece, edge] = slash < 0 ? [undefined, named] : [named.slice(0, slash), named.slice(slash + 1)];
+  const traced = await readTraced(file, options, piece);
+  const told = { name: 'partner', allowance: 0, hem: 0, folds: [], hems: [] };
+  const drawn = used(ownPiece(traced.value, told));
+  const own = drawn.edges.find(({ name }) => name === edge);
+  if (!own) {
+    const known = drawn.edges.map(({ name }) => name).join(', ');
+    throw unusable('no-such-edge', file, `${file} has no edge called “${edge}”. Its edges are: ${known}.`);
+  }
+  return { piece: drawn, edge, own };
+}
+
+/** One piece alone as a garment, to be checked and drawn like any other. */
+const garmentOf = (piece: Piece, { wearer }: AlterOptions): Garment => ({
+  name: 'own pattern',
+  body: wearer,
+  pieces: [piece],
+  seams: [],
+  joins: [],
+  girths: [],
+  notions: [],
+  steps: [],
+  issues: noIssues,
+});
+
+const noIssues: readonly Issue[] = [];

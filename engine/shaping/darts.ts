@@ -1,0 +1,46 @@
+import type { Edge } from '../geometry/curve.ts';
+import { edgeEnd, edgeLength, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
+import { isStraight } from '../geometry/inflections.ts';
+import { type Point, vectorBetween } from '../geometry/point.ts';
+import { cross, dot } from '../geometry/vector.ts';
+import type { PieceEdge } from '../pattern/piece.ts';
+
+/** A dart cut out of an outline: two legs of one length that meet at its apex. */
+export interface Dart {
+  /** The edges that are its legs, clockwise. */
+  readonly legs: readonly [PieceEdge, PieceEdge];
+  readonly apex: Point;
+  /** Angle between the legs, radians. */
+  readonly angle: number;
+  /** Length of the legs, mm. */
+  readonly leg: number;
+  /** Width at the mouth, mm: 2 leg sin(angle / 2) where the legs are equal. */
+  readonly intake: number;
+}
+
+/** Legs may differ by so much and still be sewn together, mm, for a traced dart. */
+const UNEQUAL = 3;
+
+/** Wider than this it is no dart but the shape of the piece, radians. */
+const WIDEST = (100 * Math.PI) / 180;
+
+/** A leg may bend this far from straight, mm: legs are often curved a little. */
+const BEND = 6;
+
+/** The darts of an outline: where it turns inward between two nearly straight edges of one length. */
+export function dartsOf(outline: readonly PieceEdge[]): readonly Dart[] {
+  return outline.flatMap((first, i) => {
+    const second = outline[(i + 1) % outline.length];
+    if (!second || second === first || ![first, second].every(nearlyStraight)) return [];
+    const apex = edgeEnd(first);
+    const [a, b] = [vectorBetween(apex, edgeStart(first)), vectorBetween(apex, edgeEnd(second))];
+    const angle = Math.atan2(cross(a, b), dot(a, b));
+    const [one, other] = [edgeLength(first), edgeLength(second)];
+    const inward = cross(endDirection(first), startDirection(second)) < 0;
+    if (!inward || !(angle > 0 && angle < WIDEST) || Math.abs(one - other) > UNEQUAL) return [];
+    const intake = Math.hypot(a.x - b.x, a.y - b.y);
+    return [{ legs: [first, second], apex, angle, leg: (one + other) / 2, intake }];
+  });
+}
+
+const nearlyStraight = (edge: Edge): boolean => edge.curves.every((curve) => isStraight(curve, BEND));

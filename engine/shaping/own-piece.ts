@@ -1,0 +1,110 @@
+import { edgeLength } from '../geometry/edge.ts';
+import { inflectionCount } from '../geometry/inflections.ts';
+import { level, outlineCrossings } from '../geometry/intersect.ts';
+import { centroid, outlineBounds } from '../geometry/outline.ts';
+import { between, type Point, point } from '../geometry/point.ts';
+import type { Issue, Result } from '../issue.ts';
+import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { noSuchEdge } from './cut-up.ts';
+import { faired } from './fair-edge.ts';
+import { levelLine } from './reassemble.ts';
+import type { TracedPiece } from './traced.ts';
+
+/** What the tracing does not say of a piece. */
+export interface OwnPiece {
+  readonly name: string;
+  /** Width of cloth to add beyond the stitching line, mm. */
+  readonly allowance: number;
+  /** Width to add at hems, mm. */
+  readonly hem: number;
+  readonly folds: readonly string[];
+  readonly hems: readonly string[];
+}
+
+/** The trade's name of the line that is kept level while a piece is altered. */
+export const GUIDE = 'guide line';
+
+/**
+ * A piece of pattern from a tracing: kinks of tracing are faired out of its edges, allowances and folds are as
+ * told, all corners are mitred (nobody knows what is sewn first), and a level guide line runs across. Where no
+ * grainline was drawn it runs down the middle.
+ *
+ * Issues: `no-such-edge`; `edge-faired` as a note.
+ */
+export function ownPiece(traced: TracedPiece, told: OwnPiece): Result<Piece> {
+  const unknown = [...told.folds, ...told.hems].find((name) =>
+    traced.edges.every((edge) => edge.name !== name),
+  );
+  if (unknown !== undefined) return noSuchEdge(unknown, traced.edges);
+  const issues: Issue[] = [];
+  const edges = traced.edges.map((edge): PieceEdge => {
+    const fair = faired(edge);
+    if (fair.deviation > 0) issues.push(fairedNote(edge.name, fair.deviation));
+    const { curves } = fair;
+    const known = edge.turn ?? 'seam';
+    const turn = told.folds.includes(edge.name) ? 'fold' : told.hems.includes(edge.name) ? 'hem' : known;
+    const allowance = turn === 'fold' ? 0 : turn === 'hem' ? told.hem : told.allowance;
+    return {
+      name: edge.name,
+      curves,
+      turn,
+      allowance,
+      rank: 1,
+      inflections: inflectionCount({ name: '', curves }),
+    };
+  });
+  const { top, bottom } = outlineBounds(edges);
+  const onFold = edges.some(({ turn }) => turn === 'fold');
+  const guide = { name: GUIDE, kind: 'level' as const, curves: [], text: GUIDE };
+  const piece: Piece = {
+    name: told.name,
+    number: 1,
+    edges,
+    grain: traced.grain ?? grainDown(edges),
+    notches: [...traced.notches, ...foldNotches(edges, traced.notches)],
+    lines: levelLine(guide, edges, traced.guide ?? (top + bottom) / 2),
+    marks: [],
+    cut: [{ cloth: 'self', count: onFold ? 1 : 2, onFold, pair: !onFold }],
+  };
+  return { ok: true, value: piece, issues };
+}
+
+/** A notch at either end of every fold, on the edges that run into it, where none was traced. */
+function foldNotches(edges: readonly PieceEdge[], traced: readonly Notch[]): readonly Notch[] {
+  if (traced.some(({ mark }) => mark === 'fold')) return [];
+  return edges.flatMap((fold, i): readonly Notch[] => {
+    const [before, after] = [edges.at(i - 1), edges[(i + 1) % edges.length]];
+    if (fold.turn !== 'fold' || !before || !after || before === after) return [];
+    return [
+      { name: `${fold.name} fold`, edge: before.name, at: edgeLength(before), mark: 'fold' },
+      { name: `${fold.name} fold`, edge: after.name, at: 0, mark: 'fold' },
+    ];
+  });
+}
+
+const fairedNote = (edge: string, deviation: number): Issue => ({
+  code: 'edge-faired',
+  severity: 'note',
+  path: edge,
+  message: `The traced kinks of “${edge}” were smoothed out; it moved by ${deviation.toFixed(2)} mm at most.`,
+  value: deviation,
+});
+
+/** Half the widest height that the piece has straight below or above its middle, as an upright grainline. */
+function grainDown(edges: readonly PieceEdge[]): { readonly from: Point; readonly to: Point } {
+  const { x } = centroid(edges);
+  const found = outlineCrossings(edges, { through: point(x, 0), heading: { x: 0, y: 1 } });
+  let [from, to] = [point(x, 0), point(x, 0)];
+  for (let i = 0; i + 1 < found.length; i += 2) {
+    const [above, below] = [found[i]?.point, found[i + 1]?.point];
+    if (above && below && below.y - above.y > to.y - from.y) [from, to] = [above, below];
+  }
+  return { from: between(from, to, 0.2), to: between(from, to, 0.8) };
+}
+
+/** Where a piece is widest across at a level, mm; nothing where it does not reach. */
+export function widthAt(piece: Piece, y: number): number {
+  const found = outlineCrossings(piece.edges, level(y));
+  const [left, right] = [found[0]?.point, found.at(-1)?.point];
+  return left && right ? right.x - left.x : 0;
+}

@@ -1,0 +1,139 @@
+import { edgeLength } from '../geometry/edge.ts';
+import { between, distance, vectorBetween } from '../geometry/point.ts';
+import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
+import type { Result } from '../issue.ts';
+import type { InsideLine, Piece } from '../pattern/piece.ts';
+import { type Cut, cutUp, movesOf, noSuchEdge, partAt, type Slash } from './cut-up.ts';
+import { type Altered, reassembled } from './reassemble.ts';
+import { refused } from './refusal.ts';
+import { asTransform, type RigidMove, shifted, stays, turnedAboutPin } from './rigid-move.ts';
+
+/** How a piece is slashed and spread. */
+export interface Spread {
+  /** The two edges the slash lines run between; they share out both edges evenly. */
+  readonly from: string;
+  readonly to: string;
+  readonly lines: number;
+  /** How far it opens in all, mm: along the guide when parallel, at the other edge when hinged. */
+  readonly amount: number;
+  /** The edge where the strips stay joined, one of the two; without it they part in parallel. */
+  readonly hinge?: string;
+}
+
+/** More slash lines than anyone would cut. */
+const MOST_LINES = 60;
+
+/** Strips narrower than this fall apart in the hand, mm. */
+const NARROWEST = 2;
+
+/**
+ * Slashes a piece into strips and spreads them evenly, in parallel or hinged on one edge.
+ *
+ * In parallel the strips part along the guide, so a level guide line stays level, every width across the slash
+ * lines grows by exactly the amount and no length down them changes. Hinged by angles a1, a2 ..., each of
+ * 2 asin(opening / (2 slash length)), an edge at distance d from the hinges grows by d (a1 + a2 + ...), and the
+ * hinge edge keeps its length. The part that lies on a fold stays, or else the part with the grainline. Cut edges
+ * are blended.
+ *
+ * Issues: `no-such-edge`, `slash-edges-same`, `hinge-not-slashed`, `too-many-slashes`, `spread-impossible`, and
+ * those of `cutUp`.
+ */
+export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
+  const slashes = slashLines(piece, spread);
+  if (!slashes.ok) return slashes;
+  const cut = cutUp(piece.edges, slashes.value);
+  if (!cut.ok) return cut;
+  const opening = spread.amount / spread.lines;
+  const across = acrossCuts(cut.value.cuts, opening, spread.hinge);
+  if (!across)
+    return refused(
+      'spread-impossible',
+      spread.from,
+      `The slash lines are too short to be opened by ${Math.abs(opening).toFixed(1)} mm each.`,
+      { value: opening },
+    );
+  const fold = piece.edges.findIndex(({ turn }) => turn === 'fold');
+  const onFold = cut.value.stretches.find(({ edge }) => edge === fold)?.part;
+  const keep = onFold ?? partAt(cut.value, between(piece.grain.from, piece.grain.to, 0.5));
+  const moves = movesOf(cut.value, across, keep);
+  const keepLength = spread.hinge === undefined ? [] : [spread.hinge];
+  const altered = reassembled(piece, cut.value, moves, keepLength);
+  const drawn = cut.value.cuts.map((made, i) => gapLine(made, moves, i));
+  return {
+    ok: true,
+    value: { ...altered, piece: { ...altered.piece, lines: [...altered.piece.lines, ...drawn] } },
+    issues: [],
+  };
+}
+
+function slashLines(piece: Piece, { from, to, lines, hinge }: Spread): Result<readonly Slash[]> {
+  const [first, second] = [from, to].map((wanted) => piece.edges.find(({ name }) => name === wanted));
+  if (!first) return noSuchEdge(from, piece.edges);
+  if (!second) return noSuchEdge(to, piece.edges);
+  if (first === second)
+    return refused('slash-edges-same', from, 'Slash lines run between two different edges.');
+  if (hinge !== undefined && hinge !== from && hinge !== to)
+    return refused(
+      'hinge-not-slashed',
+      hinge,
+      `The hinge should be one of the slashed edges, ${from} or ${to}.`,
+    );
+  const [a, b] = [edgeLength(first), edgeLength(second)];
+  const most = Math.min(MOST_LINES, Math.floor(Math.min(a, b) / NARROWEST) - 1);
+  if (!Number.isInteger(lines) || lines < 1 || lines > most)
+    return refused(
+      'too-many-slashes',
+      from,
+      `This piece can take 1 to ${most} slash lines there, not ${lines}.`,
+      {
+        value: lines,
+        limits: { min: 1, max: most, unit: 'count' },
+      },
+    );
+  const value = Array.from({ length: lines }, (_, i): Slash => {
+    const share = (i + 1) / (lines + 1);
+    return { from: { edge: from, at: a * share }, to: { edge: to, at: b * (1 - share) } };
+  });
+  return { ok: true, value, issues: [] };
+}
+
+/** What each cut does to the part beyond it; nothing when a slash line is too short to open so far. */
+function acrossCuts(
+  cuts: readonly Cut[],
+  opening: number,
+  hinge: string | undefined,
+): ((cut: Cut) => RigidMove) | undefined {
+  if (hinge === undefined) {
+    const guide = guideOf(cuts);
+    return ({ p, q }) => {
+      const side = Math.sign(dot(outward(vectorBetween(p, q)), guide));
+      return shifted(scaled(guide, side * opening));
+    };
+  }
+  if (cuts.some(({ p, q }) => Math.abs(opening) >= distance(p, q))) return undefined;
+  return ({ p, q, slash, first }) => {
+    const angle = 2 * Math.asin(opening / (2 * distance(p, q)));
+    const pin = slash.from.edge === hinge ? slash.from : slash.to;
+    // The part beyond lies on the left of the heading from p to q, and opens to the left.
+    return pin === first ? turnedAboutPin(p, -angle) : turnedAboutPin(q, angle);
+  };
+}
+
+/** Strips that stand upright part sideways, strips that lie part upwards and down. */
+function guideOf(cuts: readonly Cut[]): Vector {
+  const [across, down] = cuts.reduce(
+    ([x, y], { p, q }) => [x + Math.abs(q.x - p.x), y + Math.abs(q.y - p.y)],
+    [0, 0],
+  );
+  return down >= across ? { x: 1, y: 0 } : { x: 0, y: 1 };
+}
+
+/** Where a slash was: the middle of the gap it left. */
+function gapLine({ p, q, parent, child }: Cut, moves: readonly RigidMove[], i: number): InsideLine {
+  const [one, other] = [asTransform(moves[parent] ?? stays), asTransform(moves[child] ?? stays)];
+  return {
+    name: `slash line ${i + 1}`,
+    kind: 'slash',
+    curves: [{ kind: 'line', from: between(one(p), other(p), 0.5), to: between(one(q), other(q), 0.5) }],
+  };
+}
