@@ -114,7 +114,7 @@ export const bodiceRules = ruleTable('B', {
   ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
   armholeRoom: [
-    48,
+    50,
     'mm',
     'the strap end of the side front stays at least this far above the underarm, for the armhole to hollow out',
     commonPractice,
@@ -127,7 +127,7 @@ export const bodiceRules = ruleTable('B', {
   ],
   backNotch: [0.6, 'share', 'the same for the back armhole', commonPractice],
   leastRadius: [
-    16,
+    13,
     'mm',
     'no armhole bends tighter than this, so that its allowance can be turned',
     commonPractice,
