@@ -1,11 +1,14 @@
+import { boundsMeet, controlBox } from '../geometry/bounds.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { derivativeAt, pointAt } from '../geometry/evaluate.ts';
+import { runOneWay } from '../geometry/one-way.ts';
 import { signedArea } from '../geometry/outline.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { part } from '../geometry/split.ts';
 import { COINCIDENCE, FLATNESS } from '../geometry/tolerance.ts';
 import { cross } from '../geometry/vector.ts';
-import { type Chord, chordsOf } from './chords.ts';
+import { type ChordMeeting, firstMeeting } from './chord-meeting.ts';
+import { chordPoints } from './chords.ts';
 
 /**
  * A closed chain without its crossings. A parallel crosses itself where the stitching line is hollower than the
@@ -33,10 +36,6 @@ interface Place {
 }
 
 type Crossing = readonly [Place, Place];
-
-interface ChainChord extends Chord {
-  readonly curve: number;
-}
 
 const area = (curves: readonly Curve[]): number => signedArea([{ name: '', curves }]);
 
@@ -69,58 +68,41 @@ function tied(loop: readonly Curve[], at: Point): readonly Curve[] {
   }));
 }
 
+/** A crossing of chords with another curve of the chain. */
+interface Found extends ChordMeeting {
+  readonly other: number;
+}
+
 /** The first place of a chain that it comes to again, with that second place; undefined when there is none. */
 function firstCrossing(chain: readonly Curve[]): Crossing | undefined {
-  const chords = chain.flatMap((curve, i) =>
-    chordsOf(curve, FLATNESS).map((chord) => ({ ...chord, curve: i })),
-  );
-  const order = chords.map((_, i) => i).sort((i, j) => left(chords, i) - left(chords, j));
-  let best: readonly [number, number, Crossing] | undefined;
-  for (const [rank, i] of order.entries()) {
-    const a = chords[i];
-    if (!a) continue;
-    const right = Math.max(a.from.x, a.to.x);
-    for (let next = rank + 1; next < order.length; next++) {
-      const j = order[next] ?? 0;
-      const b = chords[j];
-      if (!b || Math.min(b.from.x, b.to.x) > right) break;
-      if (neighbours(i, j, chords.length)) continue;
-      const met = i < j ? meeting(a, b) : meeting(b, a);
-      if (!met) continue;
-      const [low, high] = [Math.min(i, j), Math.max(i, j)];
-      if (best && (best[0] < low || (best[0] === low && best[1] <= high))) continue;
-      best = [low, high, met];
+  const boxes = chain.map(controlBox);
+  const known: Float64Array[] = [];
+  const chords = (i: number, curve: Curve): Float64Array => {
+    known[i] ??= chordPoints(curve, FLATNESS);
+    return known[i];
+  };
+  for (const [i, a] of chain.entries()) {
+    let first: Found | undefined;
+    for (let j = i; j < chain.length; j++) {
+      const [b, boxA, boxB] = [chain[j], boxes[i], boxes[j]];
+      if (!b || !boxA || !boxB || !boundsMeet(boxA, boxB)) continue;
+      // All but a few curves meet only the one before and the one after, and those only at their joint.
+      const follows = j - i <= 1;
+      const closes = i === 0 && j === chain.length - 1;
+      if ((follows && runOneWay(a, b)) || (closes && runOneWay(b, a))) continue;
+      const met = firstMeeting(chords(i, a), chords(j, b), { apart: j - i, closes });
+      if (met && !(first && first.chord <= met.chord)) first = { ...met, other: j };
+    }
+    if (first) {
+      const { s, t, other } = first;
+      return exact(chain, [
+        { curve: i, t: s },
+        { curve: other, t },
+      ]);
     }
   }
-  return best && exact(chain, best[2]);
+  return undefined;
 }
-
-const left = (chords: readonly ChainChord[], i: number): number => {
-  const chord = chords[i];
-  return chord ? Math.min(chord.from.x, chord.to.x) : 0;
-};
-
-const neighbours = (i: number, j: number, count: number): boolean => {
-  const apart = Math.abs(i - j);
-  return apart <= 1 || apart === count - 1;
-};
-
-/** Where two chords cross, as places on their curves. */
-function meeting(a: ChainChord, b: ChainChord): Crossing | undefined {
-  const u = vectorBetween(a.from, a.to);
-  const v = vectorBetween(b.from, b.to);
-  const apart = vectorBetween(a.from, b.from);
-  const sine = cross(u, v);
-  if (sine === 0) return undefined;
-  const s = cross(apart, v) / sine;
-  const t = cross(apart, u) / sine;
-  if (s < 0 || s > 1 || t < 0 || t > 1) return undefined;
-  return [
-    { curve: a.curve, t: a.t0 + s * (a.t1 - a.t0) },
-    { curve: b.curve, t: b.t0 + t * (b.t1 - b.t0) },
-  ];
-}
-
 /** Steps that make a crossing exact; Newton's method doubles its digits in each. */
 const STEPS = 8;
 

@@ -33,6 +33,19 @@ export function boundingBox(curves: readonly Curve[]): Bounds {
   return { left, right, top, bottom };
 }
 
+/** The upright rectangle about a curve's control points: it holds the curve, with room to spare, and costs little. */
+export function controlBox(curve: Curve): Bounds {
+  const { from, to } = curve;
+  const handle1 = curve.kind === 'line' ? from : curve.handle1;
+  const handle2 = curve.kind === 'line' ? to : curve.handle2;
+  return {
+    left: Math.min(from.x, handle1.x, handle2.x, to.x),
+    right: Math.max(from.x, handle1.x, handle2.x, to.x),
+    top: Math.min(from.y, handle1.y, handle2.y, to.y),
+    bottom: Math.max(from.y, handle1.y, handle2.y, to.y),
+  };
+}
+
 type Coordinates = { readonly x: number; readonly y: number };
 
 /** Where a cubic is farthest along one axis between its ends; none when its handles lie between its ends. */

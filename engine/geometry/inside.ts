@@ -1,8 +1,9 @@
-import { boundingBox, boundsMeet, turningParameters } from './bounds.ts';
+import { boundsMeet, controlBox, turningParameters } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
 import { crossings, level } from './intersect.ts';
+import { runOneWay } from './one-way.ts';
 import { outlineCurves } from './outline.ts';
 import { distance, type Point } from './point.ts';
 import { part } from './split.ts';
@@ -35,19 +36,17 @@ export function isSimple(outline: Outline): boolean {
   const pieces = outlineCurves(outline)
     .filter((curve) => distance(curve.from, curve.to) > 0 || curve.kind === 'cubic')
     .flatMap((curve) => monotone(curve, ['x', 'y']));
-  const boxes = pieces.map((piece) => boundingBox([piece]));
+  const last = pieces.length - 1;
+  const boxes = pieces.map(controlBox);
   for (const [i, a] of pieces.entries()) {
-    const next = pieces[(i + 1) % pieces.length] ?? a;
-    if (turnsBack(a, next)) return false;
-    for (let j = i + 1; j < pieces.length; j++) {
-      const b = pieces[j];
-      const boxA = boxes[i];
-      const boxB = boxes[j];
+    if (turnsBack(a, pieces[(i + 1) % pieces.length] ?? a)) return false;
+    for (let j = i + 1; j <= last; j++) {
+      const [b, boxA, boxB] = [pieces[j], boxes[i], boxes[j]];
       if (!b || !boxA || !boxB || !boundsMeet(boxA, boxB)) continue;
-      const joints = [
-        ...(j === i + 1 ? [a.to] : []),
-        ...(i === 0 && j === pieces.length - 1 ? [a.from] : []),
-      ];
+      const follows = j === i + 1;
+      const closes = i === 0 && j === last;
+      if ((follows && runOneWay(a, b)) || (closes && runOneWay(b, a))) continue;
+      const joints = [...(follows ? [a.to] : []), ...(closes ? [a.from] : [])];
       const meets = curveCrossings(a, b).some(
         ({ point }) => !joints.some((joint) => distance(point, joint) <= 10 * COINCIDENCE),
       );
