@@ -5,6 +5,8 @@ import type { StylingOf } from '../engine/pattern/styling.ts';
 import { fullBodiceChoices, planFullBodice } from './bodice/draft.ts';
 import { drawGarment, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
+import { openingChoices } from './opening/choices.ts';
+import { openDress } from './opening/opening.ts';
 import { stagesTogether } from './sewing-stages.ts';
 import { skirtChoices } from './skirt/choices.ts';
 import { drawSkirt } from './skirt/draft.ts';
@@ -14,7 +16,7 @@ import { waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
 import { planPuffSleeve } from './sleeve/draft.ts';
 
-const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices] as const;
+const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, ...openingChoices] as const;
 
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
 function panelWaists(panels: readonly Piece[]): ByGore {
@@ -42,18 +44,16 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
     withDrawstringAllowed(body, styling, () =>
       drawGarment('dress', body, (drawn, sketch, log) => {
         const bodice = planFullBodice(sketch, drawn, styling, log);
-        const sleeve = planPuffSleeve(sketch, drawn, styling, bodice.plan, log);
+        const sleeves =
+          styling.sleeve === 'none' ? [] : [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)];
         return (solution) => {
-          const above = together(bodice.cut(solution), sleeve(solution));
+          const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));
           const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log);
           if (!skirt.ok) return skirt;
           const dress = together(above, skirt.value);
           const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
-          return {
-            ok: true,
-            value: { ...dress, seams: [...dress.seams, ...waistSeams], sewing },
-            issues: [],
-          };
+          const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
+          return { ok: true, value: openDress(joined, styling, log), issues: [] };
         };
       }),
     ),

@@ -30,7 +30,6 @@ export const bodiceSewing: StagedSewing = {
         'Pin each side back to its centre back, right sides together, notch to notch, and sew from the waist up.',
         'Neaten the edges; clip the hollow one where it pulls; press open over something round.',
       ],
-      cautions: [cautions.iron],
     },
   ],
   side: [

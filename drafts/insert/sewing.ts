@@ -17,8 +17,8 @@ export function insertSewing(lines: InsertLines, styling: InsertStyling): Staged
 
 /** What the neckline measures before and after it is drawn up. */
 const neckline = ({ drawn, necklineHalf }: InsertLines): readonly Amount[] => [
-  { says: 'neckline of the insert, flat', mm: 2 * drawn * necklineHalf, source: 'this garment' },
-  { says: 'neckline of the insert, drawn up', mm: 2 * necklineHalf, source: 'this garment' },
+  { says: 'neckline of the insert, flat', mm: 2 * drawn * necklineHalf },
+  { says: 'neckline of the insert, drawn up', mm: 2 * necklineHalf },
 ];
 
 const drawstringCasing = (lines: InsertLines, styling: InsertStyling): readonly SewingStep[] => [
@@ -44,10 +44,8 @@ const drawstringCasing = (lines: InsertLines, styling: InsertStyling): readonly 
       'Fold the insert along its neckline, wrong sides together, and press. Tack the two layers together round the open edges.',
       'Stitch the casing through both layers, from side to side.',
     ],
-    amounts: [
-      { says: 'casing, from the fold to its stitching', mm: styling.casingDepth, source: 'casingDepth' },
-    ],
-    cautions: [cautions.iron],
+    amounts: [{ says: 'casing, from the fold to its stitching', mm: styling.casingDepth }],
+    cautions: [cautions.hotEdge],
   },
   {
     title: 'Thread the drawstrings',
@@ -76,7 +74,7 @@ const fixedNeckline = (lines: InsertLines): readonly SewingStep[] => [
       'Stitch two rows of long stitches along the lines below the fold, and leave the thread ends long.',
     ],
     amounts: amounts(workroom.longStitch),
-    cautions: [cautions.iron],
+    cautions: [cautions.hotEdge],
   },
   {
     title: 'Gather the neckline of the insert for good',
@@ -117,7 +115,7 @@ const underBust: SewingStep = {
     'Press only the allowance, downwards, with the tip of the iron.',
   ],
   amounts: amounts(rules.flatEnds),
-  cautions: [cautions.pins],
+  cautions: [cautions.gathers],
 };
 
 /** The princess seam crosses the ends of the casing, so the cords must be in. */
@@ -133,5 +131,4 @@ const frontPrincess = (drawn: boolean): SewingStep => ({
     'Pin each side front to the front, right sides together: waist, under-bust seam, bust notch, neckline fold. The round edge over the bust is as long as the straight one: clip the straight one to within a thread or two of the line where it must bend.',
     'Sew in one go from the waist up to the fold. Neaten the edges and press towards the side.',
   ],
-  cautions: [cautions.pins],
 });

@@ -18,7 +18,6 @@ const sewGores: SewingStep = {
     'Lay the gores out in order round the skirt. Pin neighbours right sides together, hip notch to hip notch, and sew each seam from the hem up, so that the slanting edges do not stretch.',
     'Neaten the edges and press open. Let the skirt hang overnight before you turn up the hem.',
   ],
-  cautions: [cautions.iron],
 };
 
 const joinWaist: SewingStep = {
@@ -31,7 +30,6 @@ const joinWaist: SewingStep = {
     'Put the bodice into the skirt, right sides together; pin centre front, then seam to seam, princess on princess and side on side, and sew once round.',
     'Neaten both allowances together and press them up.',
   ],
-  cautions: [cautions.pins],
 };
 
 const hem: SewingStep = {
@@ -44,7 +42,7 @@ const hem: SewingStep = {
     'Turn the hem up by half of its allowance, press, turn once more, and stitch close to the inner fold.',
   ],
   amounts: amounts(rules.hemAllowance),
-  cautions: [cautions.iron],
+  cautions: [cautions.hotEdge],
 };
 
 /** How the skirt itself is sewn. */

@@ -52,7 +52,7 @@ const elasticHem = (styling: SleeveStyling): readonly SewingStep[] => [
       },
       ...amounts(workroom.edgeStitch, workroom.opening),
     ],
-    cautions: [cautions.iron],
+    cautions: [cautions.hotEdge],
   },
   {
     title: 'Thread the elastic',
@@ -96,5 +96,5 @@ const setIn: SewingStep = {
     'Trim the underarm, neaten all layers together, and press the allowance only.',
   ],
   amounts: amounts(workroom.underarmTrim),
-  cautions: [cautions.pins],
+  cautions: [cautions.gathers],
 };

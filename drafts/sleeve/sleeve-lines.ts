@@ -31,6 +31,8 @@ export interface SleeveLines {
   readonly spread: string;
   /** Width of the fitted sleeve at the underarm line, mm. */
   readonly fitted: number;
+  /** From the underarm line to the hem, mm. */
+  readonly length: number;
 }
 
 /**
@@ -51,6 +53,11 @@ export function planSleeve(
     upperArmGirth + styling.upperArmEase,
     'measurement and styling',
   );
+  const usual = styling.sleeve === 'long puff' ? rules.longPuffLength : rules.puffLength;
+  const length =
+    styling.sleeveLength === 'auto'
+      ? log.mm('Sleeve seam', `a ${styling.sleeve} sleeve`, usual.value, usual)
+      : log.mm('Sleeve seam', 'as chosen', styling.sleeveLength, 'styling');
   const half = fitted / 2;
   const height = rules.capShare.value * armhole.guess;
   const notchX = rules.notchWidth.value * half;
@@ -173,5 +180,5 @@ export function planSleeve(
     `slash between the notches, spread in parallel until ${ratio} mm of crown meet each mm of armhole, raise the top ${styling.puffHeight} mm, blend`,
     'slash and spread in parallel, common practice, no source',
   );
-  return { backFlat, frontFlat, crown, spread, fitted };
+  return { backFlat, frontFlat, crown, spread, fitted, length };
 }

@@ -31,7 +31,7 @@ export function sleevePiece(
   const backFlat = cap('cap back underarm', apart([lines.backFlat], -spread / 2), 1);
   const frontFlat = cap('cap front underarm', apart([lines.frontFlat], spread / 2), 1);
   const crown = cap('crown', solvedCurves(solution, lines.crown), 2);
-  const hem = styling.sleeveLength;
+  const hem = lines.length;
   const top = crown.curves[0]?.to ?? point(0, 0);
   const hemAllowance = styling.elasticWidth + rules.casingRoom.value + rules.turnUnder.value;
   return {

@@ -8,7 +8,7 @@ export const strapSewing: StagedSewing = {
       title: 'Fold the straps',
       brings: [state('strap', 'folded', 'fold')],
       how: ['Fold each strap lengthwise along its line, wrong sides together, and press the fold.'],
-      cautions: [cautions.iron],
+      cautions: [cautions.hotEdge],
     },
   ],
   strap: [
@@ -17,6 +17,10 @@ export const strapSewing: StagedSewing = {
       needs: [state('strap', 'folded', 'fold')],
       sews: ['front strap', 'back strap'],
       presses: ['front strap', 'back strap'],
+      catches: [
+        { piece: 'strap', edge: 'front end facing' },
+        { piece: 'strap', edge: 'back end facing' },
+      ],
       stitch: '301',
       seamClass: 1,
       how: [

@@ -1,0 +1,104 @@
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
+import type { Notch, Piece } from '../../engine/pattern/piece.ts';
+import type { Parts } from '../draw-garment.ts';
+import type { OpeningStyling } from './choices.ts';
+import { openingRules as rules } from './rules.ts';
+import { openingSewing } from './sewing.ts';
+
+/** The edges an opening runs along: on the bodice, and going on below the waist. */
+interface OpeningEdges {
+  readonly bodice: EdgeRef;
+  readonly skirt: EdgeRef;
+  /** What of the bodice's edge stays closed above the zip, mm. */
+  readonly closedAbove: number;
+}
+
+const edgesOf: Readonly<Record<OpeningStyling['opening'], OpeningEdges>> = {
+  back: {
+    bodice: { piece: 'centre back', edge: 'centre back' },
+    skirt: { piece: 'skirt centre back', edge: 'centre back' },
+    closedAbove: 0,
+  },
+  side: {
+    bodice: { piece: 'side front', edge: 'side' },
+    skirt: { piece: 'skirt side front', edge: 'side' },
+    closedAbove: rules.belowUnderarm.value,
+  },
+};
+
+/** The left and right centre backs, sewn to each other from the hem to the neckline. */
+const centreBackSeam: Seam = {
+  name: 'centre back',
+  a: [
+    { piece: 'skirt centre back', edge: 'centre back' },
+    { piece: 'centre back', edge: 'centre back' },
+  ],
+  b: [
+    { piece: 'skirt centre back', edge: 'centre back' },
+    { piece: 'centre back', edge: 'centre back' },
+  ],
+  ease: 0,
+  gatherRatio: 1,
+};
+
+/**
+ * Opens a dress: the longest zip in stock that ends high enough, a notch where it ends, a hook and eye above it, and
+ * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
+ */
+export function openDress(dress: Parts, styling: OpeningStyling, log: ConstructionLog): Parts {
+  const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
+  const onBodice = lengthOf(dress.pieces, bodice) - closedAbove;
+  const step = rules.stockStep.value;
+  const zip = log.mm(
+    'Zip',
+    `the longest stock length up to ${figure(onBodice)} on the bodice + ${rules.belowWaist.value} below the waist`,
+    step * Math.floor((onBodice + rules.belowWaist.value) / step),
+    rules.belowWaist,
+  );
+  const below = log.mm(
+    'Zip ends below the waist',
+    `${zip} - ${figure(onBodice)}`,
+    zip - onBodice,
+    'construction',
+  );
+  const skirtLength = lengthOf(dress.pieces, skirt);
+  const ends = (edge: string, fromTop: boolean): Notch => ({
+    name: 'end of the zip',
+    edge,
+    at: fromTop ? below : skirtLength - below,
+    mark: 'level',
+  });
+  const marked: Readonly<Record<string, Notch>> =
+    styling.opening === 'back'
+      ? { 'skirt centre back': ends('centre back', false) }
+      : { 'skirt side front': ends('side', true), 'skirt side back': ends('side', true) };
+  return {
+    ...dress,
+    pieces: dress.pieces.map((piece) => {
+      const notch = marked[piece.name];
+      return notch ? { ...piece, notches: [...piece.notches, notch] } : piece;
+    }),
+    seams: [...dress.seams, centreBackSeam],
+    notions: [
+      ...dress.notions,
+      {
+        name: 'zip',
+        count: 1,
+        length: zip,
+        note: `set into the ${styling.opening === 'back' ? 'centre back' : 'left side'} seam`,
+      },
+      { name: 'hook and eye', count: 1, length: 0, note: 'above the zip' },
+    ],
+    sewing: openingSewing(dress.sewing ?? {}, styling, below),
+  };
+}
+
+function lengthOf(pieces: readonly Piece[], ref: EdgeRef): number {
+  const edge = pieces
+    .find((piece) => piece.name === ref.piece)
+    ?.edges.find((candidate) => candidate.name === ref.edge);
+  if (!edge) throw new Error(`The dress has no edge "${ref.edge}" on "${ref.piece}".`);
+  return edgeLength(edge);
+}

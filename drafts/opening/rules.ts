@@ -1,0 +1,13 @@
+import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+
+/** The numbers of the opening, each with its reason and source. */
+export const openingRules = ruleTable('O', {
+  belowWaist: [
+    200,
+    'mm',
+    'the zip of a fitted skirt ends no further below the waist than this',
+    '18 to 20 cm, from memory',
+  ],
+  stockStep: [50, 'mm', 'zips are sold in lengths that differ by this', 'stock lengths, from memory'],
+  belowUnderarm: [20, 'mm', 'a side zip begins this far below the underarm', commonPractice],
+});
