@@ -2,6 +2,15 @@ import { type Bounds, boundingBox } from '../../geometry/bounds.ts';
 import type { Ink } from '../ink.ts';
 import { textWidth } from '../text-size.ts';
 
+/** Ink with the upright rectangle about it, to find quickly what falls on a page. */
+export interface BoundedInk {
+  readonly ink: Ink;
+  readonly bounds: Bounds;
+}
+
+export const bounded = (ink: readonly Ink[]): readonly BoundedInk[] =>
+  ink.map((drawn) => ({ ink: drawn, bounds: inkBounds(drawn) }));
+
 /** The upright rectangle about some ink, its line width not counted; about text the room that is kept for it. */
 export function inkBounds(ink: Ink): Bounds {
   switch (ink.kind) {

@@ -1,8 +1,9 @@
 import type { Stroke } from '../../finishing/chords.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import type { Size } from '../layout.ts';
+import { PagesUnder } from './pages-under.ts';
 import { type PixelSize, type Silhouette, silhouette } from './silhouette.ts';
-import { Table } from './table.ts';
+import { type Movable, type PixelField, Table } from './table.ts';
 
 /** Something to place: its closed outline, from its own top left corner, one for each way it may lie. */
 export interface Shape {
@@ -32,9 +33,9 @@ const roughPixel = 10;
 /**
  * Places shapes on a field of pages joined edge to edge (each a `cell`, mm), so that lines fall on few pages. The
  * largest shape first, each goes where it takes the fewest new pages, then the fewest pages at all, then highest,
- * then leftmost (a bottom-left rule: B. S. Baker, E. G. Coffman, R. L. Rivest, 1980, on pixels). Tried for
- * fields of one to `most` columns and two orders of the shapes; the best is kept. No more than `rows` rows are
- * used. Undefined when there is no room.
+ * then leftmost (a bottom-left rule: B. S. Baker, E. G. Coffman, R. L. Rivest, 1980, on pixels). Tried for fields
+ * of one to `most.columns` columns and two orders of the shapes; the best is kept. No more than `most.rows` rows
+ * are used. Undefined when there is no room.
  */
 export function placeShapes(
   shapes: readonly Shape[],
@@ -45,18 +46,29 @@ export function placeShapes(
   const down = Math.round(cell.height / roughPixel);
   const pixel = { width: cell.width / across, height: cell.height / down };
   const solid = shapes.map(({ outlines }) => outlines.map((outline) => silhouette(outline, pixel, border)));
+  const covered = solid.reduce((sum, ways) => sum + (ways[0] ? pixelsOf(ways[0]) : 0), 0) / (across * down);
+  const height = solid.reduce((sum, ways) => sum + (ways[0]?.rows ?? 0), 0);
   let best: Placing | undefined;
-  for (let columns = 1; columns <= most.columns; columns++) {
+  for (let columns = 1; columns <= Math.min(most.columns, Math.ceil(Math.sqrt(covered)) + spare); columns++) {
+    const rows = Math.min(most.rows, Math.ceil(height / down) + 1);
+    const movable = solid.map((ways) =>
+      ways.map((way) => ({ silhouette: way, pages: new PagesUnder(way, across, down, columns) })),
+    );
     for (const order of orders(solid)) {
-      const found = placeInOrder(solid, order, pixel, { across, down, columns, rows: most.rows });
+      const found = placeInOrder(movable, order, pixel, { across, down, columns, rows });
       if (found && (!best || isBetter(found, best))) best = found;
     }
   }
   return best;
 }
 
+/** Columns tried beyond those of a square field that the shapes would cover wholly. */
+const spare = 2;
+
+const pixelsOf = ({ runs }: Silhouette): number => runs.reduce((sum, { from, to }) => sum + to - from, 0);
+
 const isBetter = (a: Placing, b: Placing): boolean =>
-  a.pages - b.pages < 0 || (a.pages === b.pages && a.columns * a.rows < b.columns * b.rows);
+  a.pages < b.pages || (a.pages === b.pages && a.columns * a.rows < b.columns * b.rows);
 
 /** Largest area first, and longest side first. */
 function orders(solid: readonly (readonly Silhouette[])[]): readonly (readonly number[])[] {
@@ -65,28 +77,23 @@ function orders(solid: readonly (readonly Silhouette[])[]): readonly (readonly n
       .map((ways, index) => ({ index, size: ways[0] ? size(ways[0]) : 0 }))
       .sort((a, b) => b.size - a.size || a.index - b.index)
       .map(({ index }) => index);
-  return [by(({ columns, rows }) => columns * rows), by(({ columns, rows }) => Math.max(columns, rows))];
+  return [by(pixelsOf), by(({ columns, rows }) => Math.max(columns, rows))];
 }
 
 function placeInOrder(
-  solid: readonly (readonly Silhouette[])[],
+  shapes: readonly (readonly Movable[])[],
   order: readonly number[],
   pixel: PixelSize,
-  field: { readonly across: number; readonly down: number; readonly columns: number; readonly rows: number },
+  field: PixelField,
 ): Placing | undefined {
-  const tallest = solid.reduce((sum, ways) => sum + (ways[0]?.rows ?? 0), field.down);
-  const depth = Math.min(field.rows, Math.ceil(tallest / field.down));
-  const table = new Table(field.across, field.down, field.columns, depth);
+  const table = new Table(field);
   const places: Place[] = [];
   for (const index of order) {
-    const spot = table.bestSpot(solid[index] ?? []);
+    const spot = table.bestSpot(shapes[index] ?? []);
     if (!spot) return undefined;
     table.put(spot);
     const { row, column, way } = spot;
-    places[index] = {
-      corner: point(column * pixel.width + border, row * pixel.height + border),
-      way,
-    };
+    places[index] = { corner: point(column * pixel.width + border, row * pixel.height + border), way };
   }
-  return { places, columns: table.usedColumns, rows: table.usedRows, pages: table.usedPages };
+  return { places, ...table.used() };
 }

@@ -51,7 +51,7 @@ export function printPages(
     const message = `The pieces do not fit on ${paper.name} paper, however many sheets are joined.`;
     return { ok: false, issues: [{ code: 'paper-too-small', severity: 'error', path: '--paper', message }] };
   }
-  const tiles = tilesOf(laid.ink, cell, laid);
+  const tiles = tilesOf(laid.drawn, cell, laid);
   const words = coverWords(garment, paper, options.date, tiles.length);
   const pages = [firstPage(garment, words, paper, tiles, laid), ...tilePages(garment, tiles, laid, paper)];
   return {
@@ -84,13 +84,13 @@ function onePage(
   const shift = { x: margin, y: margin };
   const { ink } = cover(garment, words, block.height);
   const all = [
-    { ink: laid.ink, shift },
+    { ink: laid.drawn.map(({ ink: drawn }) => drawn), shift },
     { ink, shift: { x: corner.x + margin, y: corner.y + margin } },
   ];
   const used = lowest(all.flatMap((part) => part.ink.map((i) => inkBounds(i).bottom + part.shift.y)));
   const height = paper.kind === 'sheets' ? paper.height : Math.ceil(used + margin);
   const behind = paper.kind === 'projector' ? [onPage(grid(paper.width, height))] : [];
-  const tiles = tilesOf(laid.ink, cell, { columns: 1, rows: 1 });
+  const tiles = tilesOf(laid.drawn, cell, { columns: 1, rows: 1 });
   return {
     pages: [{ width: paper.width, height, parts: [...behind, ...all] }],
     tiles,
@@ -139,6 +139,6 @@ function tilePages(garment: Garment, tiles: readonly Tile[], laid: Spread, paper
       below: nameAt(row + 1, column),
     };
     const marks = crossings.filter((crossing) => crossing.tiles.includes(tile));
-    return tilePage(tile, laid.ink, paper, footer, neighbours, marks);
+    return tilePage(tile, laid.drawn, paper, footer, neighbours, marks);
   });
 }

@@ -7,16 +7,16 @@ import type { Garment } from '../../pattern/garment.ts';
 import { drawing } from '../drawing.ts';
 import { finishedPieces } from '../finish.ts';
 import { boxOf, type FinishedPiece } from '../finished-piece.ts';
-import type { Ink } from '../ink.ts';
 import type { Size } from '../layout.ts';
 import { movedPiece, turnedPiece } from '../place.ts';
 import type { PrintOptions } from '../svg.ts';
+import { type BoundedInk, bounded } from './ink-bounds.ts';
 import { placeShapes, type Shape } from './place-shapes.ts';
 
 /** All pieces of a garment on one sheet that pages are joined to. */
 export interface Spread {
   readonly pieces: readonly FinishedPiece[];
-  readonly ink: readonly Ink[];
+  readonly drawn: readonly BoundedInk[];
   /** Top left corners of the blocks that were to stand beside the pieces. */
   readonly blocks: readonly Point[];
   readonly columns: number;
@@ -57,8 +57,8 @@ export function spread(
     const piece = place && both[place.way];
     return piece ? [movedPiece(piece, point(0, 0), place.corner)] : [];
   });
-  const ink = pieces.flatMap((piece) => drawing(piece, garment, options.date));
-  return { pieces, ink, blocks: places.slice(ways.length).map(({ corner }) => corner), columns, rows };
+  const drawn = bounded(pieces.flatMap((piece) => drawing(piece, garment, options.date)));
+  return { pieces, drawn, blocks: places.slice(ways.length).map(({ corner }) => corner), columns, rows };
 }
 
 /** The fewest pages of this size that could take the pieces if paper had no shape, only area. */

@@ -1,84 +1,103 @@
+import type { PagesUnder } from './pages-under.ts';
 import type { Silhouette } from './silhouette.ts';
 
-/** Where a silhouette may stand: its top left pixel, and which of its ways it lies. */
+/** A field of pages joined edge to edge, each of `across` by `down` pixels. */
+export interface PixelField {
+  readonly across: number;
+  readonly down: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** What may be placed: its silhouette, and the pages it touches wherever it stands. */
+export interface Movable {
+  readonly silhouette: Silhouette;
+  readonly pages: PagesUnder;
+}
+
+/** Where something may stand: its top left pixel, and which of its ways it lies. */
 export interface Spot {
   readonly row: number;
   readonly column: number;
   readonly way: number;
-  readonly silhouette: Silhouette;
+  readonly movable: Movable;
 }
-
-/** Lower is better, the first difference decides: new pages, pages touched, last row, column. */
-type Cost = readonly [number, number, number, number];
 
 /** A field of pages as pixels, some of them taken. */
 export class Table {
-  private readonly across: number;
-  private readonly down: number;
+  private readonly field: PixelField;
   private readonly columns: number;
   private readonly rows: number;
-  private readonly pagesAcross: number;
   /** How many pixels of a row are taken before each column. */
-  private readonly takenBefore: Uint16Array[];
-  private readonly pages = new Set<number>();
+  private readonly takenBefore: readonly Uint16Array[];
+  private readonly pageUsed: Uint8Array;
+  /** The row below everything placed so far. */
+  private bottom = 0;
+  /** The run that last stood in the way: most likely it does so again. */
+  private culprit = 0;
 
-  /** A field of `pagesAcross` by `pagesDown` pages, each of `across` by `down` pixels. */
-  constructor(across: number, down: number, pagesAcross: number, pagesDown: number) {
-    this.across = across;
-    this.down = down;
-    this.pagesAcross = pagesAcross;
-    this.columns = across * pagesAcross;
-    this.rows = down * pagesDown;
+  constructor(field: PixelField) {
+    this.field = field;
+    this.columns = field.across * field.columns;
+    this.rows = field.down * field.rows;
     this.takenBefore = Array.from({ length: this.rows }, () => new Uint16Array(this.columns + 1));
+    this.pageUsed = new Uint8Array(field.columns * field.rows);
   }
 
-  get usedPages(): number {
-    return this.pages.size;
+  /** The pages on which a line runs: how many, and the columns and rows that hold them. */
+  used(): { readonly pages: number; readonly columns: number; readonly rows: number } {
+    const pages = Array.from(this.pageUsed, (is, page) => (is ? page : -1)).filter((page) => page >= 0);
+    return {
+      pages: pages.length,
+      columns: 1 + Math.max(-1, ...pages.map((page) => page % this.field.columns)),
+      rows: 1 + Math.max(-1, ...pages.map((page) => Math.floor(page / this.field.columns))),
+    };
   }
 
-  get usedColumns(): number {
-    return 1 + Math.max(-1, ...Array.from(this.pages, (page) => page % this.pagesAcross));
-  }
-
-  get usedRows(): number {
-    return 1 + Math.max(-1, ...Array.from(this.pages, (page) => Math.floor(page / this.pagesAcross)));
-  }
-
-  /** The best free spot for one of the ways that something may lie. */
-  bestSpot(ways: readonly Silhouette[]): Spot | undefined {
-    let best: { readonly spot: Spot; readonly cost: Cost } | undefined;
-    for (const [way, silhouette] of ways.entries()) {
+  /**
+   * The best free spot for one of the ways that something may lie: the one that takes the fewest new pages, then
+   * the fewest pages at all, then ends highest, then begins leftmost.
+   */
+  bestSpot(ways: readonly Movable[]): Spot | undefined {
+    let best: Spot | undefined;
+    let least = Infinity;
+    for (const [way, movable] of ways.entries()) {
+      const { silhouette } = movable;
       for (let column = 0; column + silhouette.columns <= this.columns; column++) {
         for (const row of this.rowsToTry(silhouette, column)) {
-          const spot = { row, column, way, silhouette };
-          const cost = this.costOf(spot);
-          if (!best || isLower(cost, best.cost)) best = { spot, cost };
+          const cost = this.cost(movable, row, column);
+          if (cost >= least) continue;
+          least = cost;
+          best = { row, column, way, movable };
         }
       }
     }
-    return best?.spot;
+    return best;
   }
 
-  put({ row, column, silhouette }: Spot): void {
+  put({ row, column, movable: { silhouette, pages } }: Spot): void {
     for (const run of silhouette.runs) {
       const counts = this.takenBefore[row + run.row];
       if (!counts) continue;
       for (let i = column + run.from; i <= this.columns; i++)
         counts[i] = (counts[i] ?? 0) + Math.min(i - column - run.from, run.to - run.from);
     }
-    for (const page of this.pagesUnder(row, column, silhouette)) this.pages.add(page);
+    for (const page of pages.at(row, column)) this.pageUsed[this.pageAt(row, column) + page] = 1;
+    this.bottom = Math.max(this.bottom, row + silhouette.rows);
   }
 
   /** The highest free rows in a column: on the whole field, and from the top or to the bottom of each page. */
-  private rowsToTry(silhouette: Silhouette, column: number): Set<number> {
+  private rowsToTry(silhouette: Silhouette, column: number): readonly number[] {
+    const { down } = this.field;
     const last = this.rows - silhouette.rows;
-    const rows = new Set<number>();
-    for (let top = 0; top <= last; top += this.down) {
+    const rows: number[] = [];
+    for (let top = 0; top <= last && top < this.bottom + down; top += down) {
+      if (top <= (rows.at(-1) ?? -1)) continue;
       const highest = this.highestFree(silhouette, column, top, last);
       if (highest === undefined) break;
-      rows.add(highest);
-      const below = Math.ceil((highest + silhouette.rows) / this.down) * this.down - silhouette.rows;
-      if (below !== highest && this.isFree(silhouette, below, column)) rows.add(below);
+      rows.push(highest);
+      const below = Math.ceil((highest + silhouette.rows) / down) * down - silhouette.rows;
+      if (below > highest && below <= last && this.isFree(silhouette, below, column)) rows.push(below);
     }
     return rows;
   }
@@ -88,32 +107,30 @@ export class Table {
     return undefined;
   }
 
-  private isFree(silhouette: Silhouette, row: number, column: number): boolean {
-    for (const run of silhouette.runs) {
-      const counts = this.takenBefore[row + run.row];
-      if (!counts || counts[column + run.to] !== counts[column + run.from]) return false;
+  private isFree({ runs }: Silhouette, row: number, column: number): boolean {
+    for (let i = 0; i < runs.length; i++) {
+      const index = (this.culprit + i) % runs.length;
+      const run = runs[index];
+      const counts = run && this.takenBefore[row + run.row];
+      if (counts && counts[column + run.to] === counts[column + run.from]) continue;
+      this.culprit = index;
+      return false;
     }
     return true;
   }
 
-  private costOf({ row, column, silhouette }: Spot): Cost {
-    const touched = this.pagesUnder(row, column, silhouette);
+  /** One number in which the first difference that counts outweighs all after it. */
+  private cost({ silhouette, pages }: Movable, row: number, column: number): number {
+    const here = this.pageAt(row, column);
+    const touched = pages.at(row, column);
     let fresh = 0;
-    for (const page of touched) if (!this.pages.has(page)) fresh += 1;
-    return [fresh, touched.size, row + silhouette.rows, column];
+    for (const page of touched) if (!this.pageUsed[here + page]) fresh += 1;
+    const place = (row + silhouette.rows) * this.columns + column;
+    return (fresh * 1000 + touched.length) * (this.rows + 1) * this.columns + place;
   }
 
-  private pagesUnder(row: number, column: number, { rim }: Silhouette): Set<number> {
-    const pages = new Set<number>();
-    for (const pixel of rim) {
-      const across = Math.floor((column + pixel.column) / this.across);
-      pages.add(Math.floor((row + pixel.row) / this.down) * this.pagesAcross + across);
-    }
-    return pages;
+  private pageAt(row: number, column: number): number {
+    const { across, down, columns } = this.field;
+    return Math.floor(row / down) * columns + Math.floor(column / across);
   }
-}
-
-function isLower(a: Cost, b: Cost): boolean {
-  for (const i of [0, 1, 2, 3] as const) if (a[i] !== b[i]) return a[i] < b[i];
-  return false;
 }

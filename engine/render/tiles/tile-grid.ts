@@ -5,7 +5,7 @@ import { boundsMeet } from '../../geometry/bounds.ts';
 import { point } from '../../geometry/point.ts';
 import type { Ink } from '../ink.ts';
 import type { Size } from '../layout.ts';
-import { inkBounds } from './ink-bounds.ts';
+import type { BoundedInk } from './ink-bounds.ts';
 
 /** One page's share of the joined sheet. */
 export interface Tile {
@@ -18,18 +18,16 @@ export interface Tile {
 }
 
 /** The tiles of a joined sheet on which anything is drawn, row by row. Tiles side by side share an edge. */
-export function tilesOf(
-  ink: readonly Ink[],
+export const tilesOf = (
+  drawn: readonly BoundedInk[],
   cell: Size,
   grid: { readonly columns: number; readonly rows: number },
-): readonly Tile[] {
-  const bounded = ink.map((drawn) => ({ drawn, bounds: inkBounds(drawn) }));
-  return Array.from({ length: grid.rows * grid.columns }, (_, i) =>
+): readonly Tile[] =>
+  Array.from({ length: grid.rows * grid.columns }, (_, i) =>
     tileAt(Math.floor(i / grid.columns), i % grid.columns, cell),
   ).filter((tile) =>
-    bounded.some(({ drawn, bounds }) => boundsMeet(bounds, tile.cell) && reaches(drawn, tile.cell)),
+    drawn.some(({ ink, bounds }) => boundsMeet(bounds, tile.cell) && reaches(ink, tile.cell)),
   );
-}
 
 function tileAt(row: number, column: number, cell: Size): Tile {
   const left = column * cell.width;

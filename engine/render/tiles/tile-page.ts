@@ -1,8 +1,10 @@
+import { boundsMeet } from '../../geometry/bounds.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import type { Ink } from '../ink.ts';
 import { stroke } from '../ink.ts';
 import { textSizes } from '../line-types.ts';
 import { type Crossing, crossing } from './crossings.ts';
+import type { BoundedInk } from './ink-bounds.ts';
 import { onPage, type Page } from './page.ts';
 import type { Paper } from './papers.ts';
 import type { Tile } from './tile-grid.ts';
@@ -13,10 +15,13 @@ export const margin = 10;
 /** How far a page shows what the next ones to its right and below show too, for glue, mm. */
 export const overlap = 10;
 
+/** A line beside the window may show in it by half its width, mm. */
+const bleed = 1;
+
 /** A tile as it is printed: its window on the sheet, its name, its edges to cut and glue, and crossing marks. */
 export function tilePage(
   tile: Tile,
-  ink: readonly Ink[],
+  drawn: readonly BoundedInk[],
   paper: Paper,
   footer: string,
   neighbours: Neighbours,
@@ -26,6 +31,8 @@ export function tilePage(
   const shift = { x: margin - left, y: margin - top };
   const cell = { left: margin, top: margin, right: right + shift.x, bottom: bottom + shift.y };
   const clip = { ...cell, right: cell.right + overlap, bottom: cell.bottom + overlap };
+  const window = { left: left - bleed, top: top - bleed, right: right + overlap, bottom: bottom + overlap };
+  const shown = drawn.flatMap(({ ink, bounds }) => (boundsMeet(bounds, window) ? [ink] : []));
   const marks = crossings.flatMap((found) =>
     crossing(found, point(found.at.x + shift.x, found.at.y + shift.y)),
   );
@@ -34,7 +41,7 @@ export function tilePage(
     height: paper.height,
     parts: [
       onPage(joins(cell, neighbours)),
-      { ink, clip, shift },
+      { ink: shown, clip, shift },
       onPage([...marks, ...named(tile, cell, footer)]),
     ],
   };
