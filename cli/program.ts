@@ -7,6 +7,7 @@ import { plain } from './plain.ts';
 import { printCommand } from './print.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
+import { sewCommand } from './sew.ts';
 import { Unusable } from './unusable.ts';
 import { walkCommand } from './walk.ts';
 
@@ -24,7 +25,15 @@ export async function run(words: readonly string[], session: Session): Promise<E
     .description('Drafts a fitted dress from one person’s measurements and proves that its pieces fit.')
     .addHelpText('after', help)
     .helpCommand(false);
-  for (const command of [draftCommand, printCommand, walkCommand, alterCommand, bodyCommand, listCommand])
+  for (const command of [
+    draftCommand,
+    printCommand,
+    sewCommand,
+    walkCommand,
+    alterCommand,
+    bodyCommand,
+    listCommand,
+  ])
     program.addCommand(command(session, finish));
   let said = '';
   for (const command of [program, ...program.commands])

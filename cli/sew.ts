@@ -2,10 +2,50 @@ import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
 import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, readStyling, setOption, stylingOption } from './options.ts';
+import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { Unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { writeFiles } from './write-files.ts';
+
+interface SewOptions {
+  readonly body: string;
+  readonly out: string;
+  readonly styling?: string;
+  readonly set?: readonly string[];
+  readonly date?: string;
+}
+
+/** `bodkin sew`: how the garment is sewn, step by step, as a page to print. */
+export const sewCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('sew')
+    .description('write how a garment is sewn, step by step, with drawings and the figures of one body')
+    .argument('<garment>', 'what to sew (see “bodkin list”)')
+    .requiredOption('--body <file>', 'measurements, YAML or JSON')
+    .requiredOption('--out <folder>', 'where to write; made if it is not there')
+    .addOption(stylingOption())
+    .addOption(setOption())
+    .addOption(dateOption())
+    .action(async (name: string, options: SewOptions) => finish(await sew(session, name, options)));
+
+async function sew(session: Session, name: string, options: SewOptions): Promise<ExitCode> {
+  const draft = findGarment(session.garments, name);
+  const styling = await readStyling(options.styling, options.set);
+  const body = await readBodyFile(options.body);
+  const date = readDate(options.date);
+  const evaluated = evaluate(draft, body, styling);
+  if (!evaluated.ok) throw new Unusable(evaluated.issues);
+  const { garment, cutLines, report } = evaluated.value;
+  if (!garment.sewing)
+    throw unusable('no-sewing-order', 'garment', `There is no sewing order for “${garment.name}”.`);
+  await writeFiles(options.out, new Map([['sewing.html', sewingSheet(garment, cutLines, date)]]));
+  await session.write(heading(session, report) + contents(garment.sewing));
+  session.tell(plain(`wrote sewing.html into ${options.out}\n`));
+  sayIssues(session, report.issues);
+  return report.ok ? 0 : 1;
+}
+
+const contents = (steps: readonly { readonly title: string }[]): string =>
+  plain(steps.map(({ title }, i) => `${String(i + 1).padStart(3)}. ${title}\n`).join(''));

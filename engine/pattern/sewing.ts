@@ -14,6 +14,8 @@ export interface SewingStep {
   readonly presses?: readonly string[];
   /** Edges that are turned up, faced or bound. */
   readonly turns?: readonly EdgeRef[];
+  /** Edges that are caught in the same stitching, such as the underside of what is sewn on double. */
+  readonly catches?: readonly EdgeRef[];
   /** What must have been done in an earlier step. */
   readonly needs?: readonly State[];
   /** What is done once the step is. */
@@ -51,9 +53,9 @@ export type Condition =
   | 'threaded'
   | 'casing closed';
 
-/** A length that is no edge of a piece: how wide, how far apart, how much; mm, and on whose word. */
+/** A length that is no edge of a piece: how wide, how far apart, how much; mm, and on whose word where it is no choice of this garment. */
 export interface Amount {
   readonly says: string;
   readonly mm: number;
-  readonly source: string;
+  readonly source?: string;
 }

@@ -20,7 +20,7 @@ export function unknownNames(garment: Garment, steps: readonly SewingStep[], tap
         seams.has(name) ? [] : [unknown(`the seam “${name}”`)],
       ),
       ...(step.uses ?? []).flatMap((name) => (notions.has(name) ? [] : [unknown(`the notion “${name}”`)])),
-      ...(step.turns ?? []).flatMap(({ piece, edge }) =>
+      ...[...(step.turns ?? []), ...(step.catches ?? [])].flatMap(({ piece, edge }) =>
         tape.edge(piece, edge) ? [] : [unknown(`the edge “${edge}” of the piece “${piece}”`)],
       ),
       ...states.flatMap((state) =>

@@ -1,7 +1,7 @@
 import type { Garment } from '../../pattern/garment.ts';
 import { cutWords } from '../label-words.ts';
 import { type Html, html } from './html.ts';
-import { capital, wholeMm } from './words.ts';
+import { capital, quantity } from './words.ts';
 
 /** The pieces to cut, of each cloth. */
 export const cutList = ({ pieces }: Garment): Html =>
@@ -24,13 +24,13 @@ export const notionList = ({ notions }: Garment): Html =>
   html(
     'table',
     { class: 'list' },
-    notions.map(({ name, count, length, note }) =>
+    notions.map((notion) =>
       html(
         'tr',
         {},
-        html('td', {}, capital(name)),
-        html('td', { class: 'figure' }, `${count} × ${wholeMm(length)}`),
-        html('td', {}, note),
+        html('td', {}, capital(notion.name)),
+        html('td', { class: 'figure' }, quantity(notion)),
+        html('td', {}, notion.note),
       ),
     ),
     everyGarment.map(([name, note]) =>
@@ -44,8 +44,12 @@ const everyGarment = [
 ] as const;
 
 /** Edges with a seam allowance that no seam of this garment sews: they wait for what is made apart. */
-export function openEdges({ pieces, seams }: Garment): readonly string[] {
-  const sewn = new Set(seams.flatMap(({ a, b }) => [...a, ...b].map(({ piece, edge }) => `${piece}\n${edge}`)));
+export function openEdges({ pieces, seams, sewing = [] }: Garment): readonly string[] {
+  const stitched = [
+    ...seams.flatMap(({ a, b }) => [...a, ...b]),
+    ...sewing.flatMap(({ turns = [], catches = [] }) => [...turns, ...catches]),
+  ];
+  const sewn = new Set(stitched.map(({ piece, edge }) => `${piece}\n${edge}`));
   return pieces.flatMap(({ name, edges }) => {
     const open = edges.filter((edge) => edge.turn === 'seam' && !sewn.has(`${name}\n${edge.name}`));
     return open.length > 0 ? [`${name}: ${open.map((edge) => edge.name).join(', ')}`] : [];

@@ -24,16 +24,20 @@ export interface PictureWord {
   readonly at: Point;
 }
 
+/** White round a picture, so that no heavy line is cut off, mm. */
+const margin = 0.6;
+
 /** A picture as SVG inside a page, as large as it says. */
-export const pictureSvg = ({ width, height, lines, words }: Picture, title: string): Html =>
-  html(
+export const pictureSvg = ({ width, height, lines, words }: Picture, title: string): Html => {
+  const [outerWidth, outerHeight] = [numeral(width + 2 * margin), numeral(height + 2 * margin)];
+  return html(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
       role: 'img',
-      width: `${numeral(width)}mm`,
-      height: `${numeral(height)}mm`,
-      viewBox: `0 0 ${numeral(width)} ${numeral(height)}`,
+      width: `${outerWidth}mm`,
+      height: `${outerHeight}mm`,
+      viewBox: `-${margin} -${margin} ${outerWidth} ${outerHeight}`,
     },
     html('title', {}, title),
     lines.map(({ weight, curves, closed }) =>
@@ -43,3 +47,4 @@ export const pictureSvg = ({ width, height, lines, words }: Picture, title: stri
       html('text', { class: kind, x: numeral(at.x), y: numeral(at.y) }, text),
     ),
   );
+};

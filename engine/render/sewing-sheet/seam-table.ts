@@ -33,10 +33,10 @@ const seamRow = ({ letter, seam, lengthA, lengthB, matched, between }: SeamFacts
 const turnRow = ({ edge, length, depth }: TurnFacts): Html =>
   row('', `${edge.piece}, ${edge.edge}`, wholeMm(length), `turn ${wholeMm(depth)}`);
 
-/** The pieces of both sides; their edges where a piece is sewn to itself. */
+/** The pieces of both sides; their edges where a piece is sewn to itself, or that a left is sewn to its right. */
 function sidesOf(a: readonly EdgeRef[], b: readonly EdgeRef[]): string {
   const pieces = (side: readonly EdgeRef[]): string => listed(side.map(({ piece }) => piece));
   if (pieces(a) !== pieces(b)) return `${pieces(a)} to ${pieces(b)}`;
   const edges = (side: readonly EdgeRef[]): string => listed(side.map(({ edge }) => edge));
-  return `${pieces(a)}, ${edges(a)} to ${edges(b)}`;
+  return edges(a) === edges(b) ? `${pieces(a)}, left to right` : `${pieces(a)}, ${edges(a)} to ${edges(b)}`;
 }

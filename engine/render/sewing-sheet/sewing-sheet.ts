@@ -5,6 +5,8 @@ import type { Garment } from '../../pattern/garment.ts';
 import { finishedPieces } from '../finish.ts';
 import { type Html, html, page } from './html.ts';
 import { cutList, notionList, openEdges } from './lists.ts';
+import { readyWords } from './ready.ts';
+import { sourceList, sourcesOf } from './sources.ts';
 import { stepFacts } from './step-facts.ts';
 import { stepPicture } from './step-picture.ts';
 import { stepSection } from './step-section.ts';
@@ -12,8 +14,8 @@ import { styleSheet } from './style.ts';
 import { capital } from './words.ts';
 
 /** Room for a drawing beside the words of its step, and for one that needs the whole width; mm. */
-const beside = { width: 82, height: 66 };
-const below = { width: 178, height: 96 };
+const beside = { width: 78, height: 58 };
+const below = { width: 178, height: 58 };
 
 /** More pieces than this do not fit beside the words. */
 const mostBeside = 5;
@@ -31,6 +33,7 @@ export function sewingSheet(garment: Garment, cutLines: ReadonlyMap<string, Edge
     html('title', {}, title),
     html('style', {}, { markup: styleSheet }),
   ];
+  const sources = sourcesOf(garment.sewing ?? []);
   const lead =
     'All figures are for this one body, measured on its own pieces. In the drawings the lines that are worked on are heavy, and a letter stands on both sides of a seam.';
   return page(head, [
@@ -44,33 +47,49 @@ export function sewingSheet(garment: Garment, cutLines: ReadonlyMap<string, Edge
       html('div', {}, html('h2', {}, 'To have at hand'), notionList(garment)),
     ),
     html('h2', {}, 'Step by step'),
-    ...steps(garment, cutLines),
+    ...steps(garment, cutLines, sources),
     ...leftOpen(garment),
     html(
       'p',
       { class: 'source' },
       'Stitch types are numbered as in ISO 4915, seam classes as in ISO 4916. “Common practice, no source” marks what every workroom does and no publication was read for.',
     ),
+    sourceList(sources),
   ]);
 }
 
-function steps(garment: Garment, cutLines: ReadonlyMap<string, Edge>): readonly Html[] {
+function steps(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  sources: readonly string[],
+): readonly Html[] {
+  const { sewing = [] } = garment;
   const tape = tapeFor(garment);
   const pieces = finishedPieces(garment, cutLines, 'slit');
-  return (garment.sewing ?? []).map((step, i) => {
+  const folded = piecesFolded(garment);
+  return sewing.map((step, i) => {
     const facts = stepFacts(garment, step, tape);
     const wide = facts.pieces.length > mostBeside;
-    const picture = stepPicture(step, facts, pieces, wide ? below : beside);
-    return stepSection(i + 1, step, facts, picture, wide);
+    const picture = stepPicture(step, facts, pieces, folded, wide ? below : beside);
+    const ready = readyWords(sewing, i);
+    return stepSection({ number: i + 1, step, facts, ready, picture, wide }, sources);
   });
 }
+
+/** The pieces that are folded double on an edge, and stay so. */
+const piecesFolded = ({ sewing = [] }: Garment): ReadonlySet<string> =>
+  new Set(
+    sewing.flatMap(({ brings = [] }) => brings.flatMap(({ is, piece }) => (is === 'folded' ? piece : []))),
+  );
 
 /** A sheet whose order does not hold must say so before anyone sews by it. */
 function faults(garment: Garment): readonly Html[] {
   const found = sewingFaults(garment, tapeFor(garment));
   if (found.length === 0) return [];
   const items = found.map(({ message }) => html('li', {}, message));
-  return [html('div', { class: 'faults' }, html('b', {}, 'Do not sew by this sheet yet.'), html('ul', {}, items))];
+  return [
+    html('div', { class: 'faults' }, html('b', {}, 'Do not sew by this sheet yet.'), html('ul', {}, items)),
+  ];
 }
 
 function leftOpen(garment: Garment): readonly Html[] {
@@ -78,7 +97,15 @@ function leftOpen(garment: Garment): readonly Html[] {
   if (open.length === 0) return [];
   return [
     html('h2', {}, 'Left open'),
-    html('p', {}, 'These edges have an allowance and are sewn to nothing here: finish them as you like best.'),
-    html('ul', {}, open.map((edge) => html('li', {}, capital(edge)))),
+    html(
+      'p',
+      {},
+      'These edges have an allowance and are sewn to nothing here: finish them as you like best.',
+    ),
+    html(
+      'ul',
+      {},
+      open.map((edge) => html('li', {}, capital(edge))),
+    ),
   ];
 }

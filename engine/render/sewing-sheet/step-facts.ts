@@ -27,6 +27,8 @@ export interface TurnFacts {
 /** Everything measured that belongs to a step. */
 export interface StepFacts {
   readonly pieces: readonly string[];
+  /** All edges that are stitched: sewn, turned or caught in. */
+  readonly edges: readonly EdgeRef[];
   readonly seams: readonly SeamFacts[];
   /** Widths of the allowances of the seams; one, as a rule. */
   readonly allowances: readonly number[];
@@ -39,10 +41,12 @@ export function stepFacts(garment: Garment, step: SewingStep, tape: Tape): StepF
   const sewn = (step.sews ?? []).flatMap((name) => garment.seams.find((seam) => seam.name === name) ?? []);
   const sides = sewn.flatMap(({ a, b }) => [...a, ...b]);
   const widths = sides.flatMap(({ piece, edge }) => tape.edge(piece, edge)?.allowance ?? []);
+  const edges = [...sides, ...(step.turns ?? []), ...(step.catches ?? [])];
   const states = [...(step.needs ?? []), ...(step.brings ?? [])];
-  const named = new Set([...sides, ...(step.turns ?? []), ...states].map(({ piece }) => piece));
+  const named = new Set([...edges, ...states].map(({ piece }) => piece));
   return {
     pieces: garment.pieces.flatMap(({ name }) => (named.has(name) ? [name] : [])),
+    edges,
     seams: sewn.flatMap((seam, i) => seamFacts(seam, String.fromCharCode(0x61 + (i % 26)), tape) ?? []),
     allowances: [...new Set(widths)],
     turns: (step.turns ?? []).flatMap((ref) => {

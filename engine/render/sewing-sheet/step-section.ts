@@ -3,27 +3,36 @@ import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
 import { type Html, html } from './html.ts';
 import { type Picture, pictureSvg } from './picture.ts';
 import { seamTable } from './seam-table.ts';
+import { sourceSign } from './sources.ts';
 import type { StepFacts } from './step-facts.ts';
-import { capital, fineMm, wholeMm } from './words.ts';
+import { capital, fineMm, quantity } from './words.ts';
+
+/** Everything a step has to show. */
+export interface ShownStep {
+  readonly number: number;
+  readonly step: SewingStep;
+  readonly facts: StepFacts;
+  /** What earlier steps must have done, in words. */
+  readonly ready: readonly string[];
+  readonly picture: Picture | undefined;
+  /** The drawing takes the whole width, below the words. */
+  readonly wide: boolean;
+}
 
 /** A numbered step as it stands on the page: what to do, its figures, its cautions, its drawing. */
-export function stepSection(
-  number: number,
-  step: SewingStep,
-  facts: StepFacts,
-  picture: Picture | undefined,
-  wide: boolean,
-): Html {
+export function stepSection(shown: ShownStep, sources: readonly string[]): Html {
+  const { number, step, facts, ready, picture, wide } = shown;
   const words = html(
     'div',
     { class: 'words' },
     html('h3', {}, html('span', { class: 'number' }, String(number)), step.title),
+    ready.length > 0 ? html('p', { class: 'ready' }, `Ready: ${ready.join('; ')}.`) : [],
     step.how.map((sentence) => html('p', {}, sentence)),
-    facts.notions.map(({ name, count, length, note }) =>
-      html('p', { class: 'use' }, `${capital(name)}: ${count} of ${wholeMm(length)}; ${note}.`),
+    facts.notions.map((notion) =>
+      html('p', { class: 'use' }, `${capital(notion.name)}: ${quantity(notion)}; ${notion.note}.`),
     ),
     seamTable(facts),
-    amountList(step.amounts ?? []),
+    amountList(step.amounts ?? [], sources),
     madeWith(step, facts),
     (step.cautions ?? []).map((caution) => html('p', { class: 'caution' }, html('b', {}, 'Care: '), caution)),
   );
@@ -33,7 +42,7 @@ export function stepSection(
   return html('section', { class: wide ? 'step wide' : 'step' }, words, drawn);
 }
 
-const amountList = (amounts: readonly Amount[]): readonly Html[] =>
+const amountList = (amounts: readonly Amount[], sources: readonly string[]): readonly Html[] =>
   amounts.length === 0
     ? []
     : [
@@ -46,8 +55,7 @@ const amountList = (amounts: readonly Amount[]): readonly Html[] =>
               {},
               `${capital(says)}: `,
               html('b', {}, fineMm(mm)),
-              ' ',
-              html('span', { class: 'source' }, `[${source}]`),
+              source ? html('span', { class: 'source' }, ` ${sourceSign(sources, source)}`) : [],
             ),
           ),
         ),
