@@ -3,7 +3,7 @@ import { pointAt } from './evaluate.ts';
 import { type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { COINCIDENCE } from './tolerance.ts';
-import { cross, dot, unit, type Vector } from './vector.ts';
+import { dot, unit, type Vector } from './vector.ts';
 
 /** A straight line without ends: through a point, with a heading. */
 export interface StraightLine {
@@ -48,17 +48,30 @@ export const throughPoints = (a: Point, b: Point): StraightLine => ({
  * once. A curve that lies in the line gives no crossings.
  */
 export function crossings(curve: Curve, line: StraightLine): Crossing[] {
+  const { through } = line;
   const heading = unit(line.heading);
-  const side = (p: Point): number => cross(heading, vectorBetween(line.through, p));
-  const sides =
-    curve.kind === 'line'
-      ? [side(curve.from), side(curve.to)]
-      : [side(curve.from), side(curve.handle1), side(curve.handle2), side(curve.to)];
-  return rootsBetween01(sides).map((t) => {
-    const point = pointAt(curve, t);
-    return { t, point, along: dot(heading, vectorBetween(line.through, point)) };
-  });
+  const start = side(through, heading, curve.from);
+  const end = side(through, heading, curve.to);
+  if (curve.kind === 'line') return onOneSide(start, end) ? [] : metAt([start, end], curve, through, heading);
+  const near = side(through, heading, curve.handle1);
+  const far = side(through, heading, curve.handle2);
+  // Most curves lie on one side of most lines, and so do their control points.
+  if (onOneSide(start, near) && onOneSide(end, far) && onOneSide(start, end)) return [];
+  return metAt([start, near, far, end], curve, through, heading);
 }
+
+/** Distance of a point from a straight line (mm), positive on the right of its unit heading. */
+const side = (through: Point, heading: Vector, p: Point): number =>
+  heading.x * (p.y - through.y) - heading.y * (p.x - through.x);
+
+/** Whether two points lie on one side of a line, and neither on it. */
+const onOneSide = (a: number, b: number): boolean => (a > 0 && b > 0) || (a < 0 && b < 0);
+
+const metAt = (sides: readonly number[], curve: Curve, through: Point, heading: Vector): Crossing[] =>
+  rootsBetween01(sides).map((t) => {
+    const point = pointAt(curve, t);
+    return { t, point, along: dot(heading, vectorBetween(through, point)) };
+  });
 
 /** Where an edge meets a straight line, in order along the edge; a joint on the line counts once. */
 export function edgeCrossings(edge: Edge, line: StraightLine): EdgeCrossing[] {
