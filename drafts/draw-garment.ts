@@ -1,7 +1,7 @@
 import type { Body } from '../engine/body/body.ts';
 import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
-import { solve } from '../engine/constraints/solve.ts';
+import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
 import { type ConstructionLog, constructionLog } from '../engine/pattern/construction-log.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
@@ -33,6 +33,7 @@ export function drawGarment(
   name: string,
   body: Body,
   plan: (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll,
+  solver: Solver = solve,
 ): Result<Garment> {
   const planned = (someBody: Body) => {
     const log = constructionLog();
@@ -43,7 +44,7 @@ export function drawGarment(
   const { cut, sketch, log } = planned(body);
   const refusals = log.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solve(sketch.sketch());
+  const solution = solver(sketch.sketch());
   if (solution.status !== 'solved') {
     const again = (other: Body): Solution | undefined => {
       const plannedAgain = planned(other);

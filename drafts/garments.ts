@@ -1,6 +1,7 @@
 import type { Draft } from '../engine/pattern/draft.ts';
 import { bodice } from './bodice/draft.ts';
 import { dress } from './dress.ts';
+import { skirt } from './skirt/skirt.ts';
 
 /** Every garment that can be drafted. */
-export const garments: readonly Draft[] = [dress, bodice];
+export const garments: readonly Draft[] = [dress, bodice, skirt];

@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { makingChoices, waistEase } from '../making-choices.ts';
 
 /** What the bodice leaves to taste. */
 export const bodiceChoices = [
@@ -20,15 +21,7 @@ export const bodiceChoices = [
     max: 120,
     help: 'room around the ribs under the bust',
   },
-  {
-    kind: 'number',
-    name: 'waistEase',
-    unit: 'mm',
-    default: 30,
-    min: 0,
-    max: 120,
-    help: 'room around the waist',
-  },
+  waistEase,
   {
     kind: 'number',
     name: 'necklineDepth',
@@ -92,22 +85,7 @@ export const bodiceChoices = [
     max: 20,
     help: 'how far the front princess line passes to the side of the bust point',
   },
-  {
-    kind: 'number',
-    name: 'seamAllowance',
-    unit: 'mm',
-    default: 12.7,
-    min: 6,
-    max: 25,
-    help: 'cloth beyond every stitching line',
-  },
-  {
-    kind: 'word',
-    name: 'notchType',
-    default: 'slit',
-    words: ['slit', 'wedge'],
-    help: 'how notches are marked on the cutting line',
-  },
+  ...makingChoices,
 ] as const satisfies readonly Choice[];
 
 export type BodiceStyling = StylingOf<typeof bodiceChoices>;

@@ -1,6 +1,6 @@
 import type { Body } from '../../engine/body/body.ts';
 import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
-import { solve } from '../../engine/constraints/solve.ts';
+import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import { type ConstructionLog, constructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import { conflictIssue } from '../conflict.ts';
@@ -74,9 +74,10 @@ export function drawSkirt(
   styling: SkirtStyling & { readonly seamAllowance: number },
   waist: ByGore,
   log: ConstructionLog,
+  solver: Solver = solve,
 ): Result<Parts> {
   const { sizes, sketch, gores } = planSkirt(body, styling, waist, log);
-  const solution = solve(sketch.sketch());
+  const solution = solver(sketch.sketch());
   if (solution.status !== 'solved') {
     const again = (other: Body) => solve(planSkirt(other, styling, waist, constructionLog()).sketch.sketch());
     return { ok: false, issues: [conflictIssue(body, solution, again)] };

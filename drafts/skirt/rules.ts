@@ -19,6 +19,18 @@ export const skirtRules = ruleTable('K', {
   ],
   calfHeight: [0.19, 'share', 'a calf-length one this', commonPractice],
   ankleHeight: [0.065, 'share', 'an ankle-length one this', commonPractice],
+  centreFrontWaist: [
+    0.21,
+    'share',
+    'a skirt drafted alone has this share of the half waist in its centre front gore, as much in the centre back',
+    'about the shares of the bodice panels above',
+  ],
+  sideFrontWaist: [
+    0.29,
+    'share',
+    'and this in each of the side gores',
+    'about the shares of the bodice panels above',
+  ],
   centreFrontHip: [
     0.12,
     'share',
