@@ -1,5 +1,6 @@
-import { type Compiled, compiled, settledRelations } from './compile/program.ts';
+import { compiled, settledRelations } from './compile/program.ts';
 import { holds } from './compile/residuals.ts';
+import { valuesOf } from './compile/values.ts';
 import { smallestConflict } from './conflict.ts';
 import { Model } from './method/model.ts';
 import { RowBasis } from './numeric/row-basis.ts';
@@ -28,7 +29,7 @@ const COUNTS = 1e-6;
  */
 export function diagnose(sketch: Sketch, solution: Solution): Diagnosis {
   const ready = compiled(sketch);
-  const x = valuesOf(ready, solution);
+  const x = valuesOf(ready.slots, solution);
   const held = new Set(solution.residuals.filter(holds).map(({ relation }) => relation));
   const redundant = settledRelations(ready).map(({ name }) => name);
   const free = new Set<number>();
@@ -67,17 +68,4 @@ function movable(basis: RowBasis): readonly number[] {
     unit[column] = 1;
     return basis.project(unit) > 0;
   });
-}
-
-function valuesOf({ slots }: Compiled, { points, scalars }: Solution): Float64Array {
-  const x = Float64Array.from(slots.guess);
-  for (const [name, slot] of slots.points) {
-    const at = points[name];
-    if (at) x.set([at.x, at.y], slot);
-  }
-  for (const [name, slot] of slots.scalars) {
-    const value = scalars[name];
-    if (value !== undefined) x[slot] = value;
-  }
-  return x;
 }

@@ -1,16 +1,16 @@
-import type { Curve } from '../geometry/curve.ts';
-import { moved, type Point } from '../geometry/point.ts';
 import { RELATION } from '../geometry/tolerance.ts';
-import { heading, scaled } from '../geometry/vector.ts';
 import type { Bound } from './compile/parts.ts';
 import { compiled } from './compile/program.ts';
 import { boundMisses, holds, missOf } from './compile/residuals.ts';
-import type { CurveSlots, Slots } from './compile/slots.ts';
+import { placesAt } from './compile/values.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
 import { AIM, solveBySequentialPrograms } from './method/sequential-programs.ts';
 import type { Sketch } from './sketch.ts';
 import type { Solution } from './solution.ts';
+
+/** What finds the places in a sketch. */
+export type Solver = (sketch: Sketch) => Solution;
 
 /**
  * Solves a sketch: finds the points and scalars for which every relation holds to 1e-6 mm and 1e-8 rad, and among
@@ -37,9 +37,7 @@ export function solve(sketch: Sketch): Solution {
   const residuals = [...misses, ...boundMisses(ready.slots, x)];
   return {
     status: residuals.every(holds) ? 'solved' : stalled ? 'stalled' : 'conflict',
-    points: pointsAt(ready.slots, x),
-    scalars: Object.fromEntries(Array.from(ready.slots.scalars, ([name, slot]) => [name, x[slot] as number])),
-    curves: curvesAt(ready.slots, x),
+    ...placesAt(ready.slots, x),
     residuals,
     iterations,
   };
@@ -61,24 +59,4 @@ function solvePart(model: Model, x: Float64Array): { readonly steps: number; rea
 function keepWithin({ slot, limit, side }: Bound, x: Float64Array): void {
   const excess = side * (limit - (x[slot] as number));
   if (excess > 0 && excess < AIM) x[slot] = limit;
-}
-
-const pointsAt = (slots: Slots, x: Float64Array): Readonly<Record<string, Point>> =>
-  Object.fromEntries(
-    Array.from(slots.points, ([name, slot]) => [name, { x: x[slot] as number, y: x[slot + 1] as number }]),
-  );
-
-const curvesAt = (slots: Slots, x: Float64Array): Readonly<Record<string, Curve>> =>
-  Object.fromEntries(Array.from(slots.curves, ([name, curve]) => [name, curveAt(curve, x)]));
-
-function curveAt(curve: CurveSlots, x: Float64Array): Curve {
-  const values = curve.slots.map((slot) => x[slot] as number);
-  const [fx = 0, fy = 0, tx = 0, ty = 0, startAngle = 0, startLength = 0, endAngle = 0, endLength = 0] =
-    values;
-  const from = { x: fx, y: fy };
-  const to = { x: tx, y: ty };
-  if (curve.kind === 'line') return { kind: 'line', from, to };
-  const handle1 = moved(from, scaled(heading(startAngle), startLength));
-  const handle2 = moved(to, scaled(heading(endAngle), -endLength));
-  return { kind: 'cubic', from, handle1, handle2, to };
 }
