@@ -40,21 +40,26 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
   name: 'dress',
   title: 'Fitted dress: princess-seam bodice, gathered front insert, straps, puff sleeves, gored skirt',
   choices: dressChoices,
-  draw: (body, styling) =>
+  draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment('dress', body, (drawn, sketch, log) => {
-        const bodice = planFullBodice(sketch, drawn, styling, log);
-        const sleeves =
-          styling.sleeve === 'none' ? [] : [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)];
-        return (solution) => {
-          const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));
-          const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log);
-          if (!skirt.ok) return skirt;
-          const dress = together(above, skirt.value);
-          const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
-          const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
-          return { ok: true, value: openDress(joined, styling, log), issues: [] };
-        };
-      }),
+      drawGarment(
+        'dress',
+        body,
+        (drawn, sketch, log) => {
+          const bodice = planFullBodice(sketch, drawn, styling, log);
+          const sleeves =
+            styling.sleeve === 'none' ? [] : [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)];
+          return (solution) => {
+            const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));
+            const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log, solver);
+            if (!skirt.ok) return skirt;
+            const dress = together(above, skirt.value);
+            const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
+            const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
+            return { ok: true, value: openDress(joined, styling, log), issues: [] };
+          };
+        },
+        solver,
+      ),
     ),
 };

@@ -81,11 +81,16 @@ export const bodice: Draft<FullBodiceStyling> = {
   name: 'bodice',
   title: 'Princess-seam bodice with a gathered front insert and shoulder straps',
   choices: fullBodiceChoices,
-  draw: (body, styling) =>
+  draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment('bodice', body, (drawn, sketch, log) => {
-        const { cut } = planFullBodice(sketch, drawn, styling, log);
-        return (solution) => ({ ok: true, value: cut(solution), issues: [] });
-      }),
+      drawGarment(
+        'bodice',
+        body,
+        (drawn, sketch, log) => {
+          const { cut } = planFullBodice(sketch, drawn, styling, log);
+          return (solution) => ({ ok: true, value: cut(solution), issues: [] });
+        },
+        solver,
+      ),
     ),
 };

@@ -1,15 +1,17 @@
 import type { Body } from '../body/body.ts';
+import type { Solver } from '../constraints/solve.ts';
 import type { Result } from '../issue.ts';
 import type { Garment } from './garment.ts';
 import type { Choice, Styling } from './styling.ts';
 
 /**
  * A garment's draft: the choices it leaves open and one pure function from body and styling to pieces. The
- * styling it is given has been resolved against its choices: every name present, every value in range.
+ * styling it is given has been resolved against its choices: every name present, every value in range. Sketches are
+ * solved by `solve` unless another solver is given, such as one that follows a garment already solved.
  */
 export interface Draft<Resolved = Styling> {
   readonly name: string;
   readonly title: string;
   readonly choices: readonly Choice[];
-  draw(body: Body, styling: Resolved): Result<Garment>;
+  draw(body: Body, styling: Resolved, solver?: Solver): Result<Garment>;
 }
