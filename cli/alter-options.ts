@@ -1,5 +1,6 @@
 import { InvalidArgumentError, Option } from 'commander';
 import { cupDifference, cupLetters } from '../engine/body/cup.ts';
+import { paperWords } from '../engine/render/tiles/papers.ts';
 
 /** What `bodkin alter` was told, as read from the command line. */
 export interface AlterOptions {
@@ -33,6 +34,7 @@ export interface AlterOptions {
   readonly wearer: string;
   readonly date?: string;
   readonly out?: string;
+  readonly paper?: string;
   readonly json?: true;
 }
 
@@ -107,6 +109,7 @@ export const outcomeOptions = (): readonly Option[] => [
   new Option('--name <name>', 'what the piece is called; otherwise as its file').argParser(shortText),
   new Option('--wearer <name>', 'whom it is for').argParser(shortText).default('the wearer'),
   new Option('--date <text>', 'a date to print on the piece').argParser(shortText),
+  new Option('--paper <paper>', `write a PDF too: ${paperWords}`),
   new Option('--out <folder>', 'where to write the piece and a report; otherwise only the figures are shown'),
 ];
 

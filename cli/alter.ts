@@ -4,20 +4,25 @@ import { draftBounds } from '../engine/checks/bounds.ts';
 import { checkGarment } from '../engine/checks/check-garment.ts';
 import { cutReady } from '../engine/checks/cut-ready.ts';
 import { cuttingLines } from '../engine/finishing/cut-lines.ts';
+import type { Edge } from '../engine/geometry/curve.ts';
 import { edgeLength } from '../engine/geometry/edge.ts';
 import { isSimple } from '../engine/geometry/inside.ts';
 import { PARALLEL } from '../engine/geometry/tolerance.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
+import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { readOutline } from '../engine/render/read-outline.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
+import { readPaper } from '../engine/render/tiles/papers.ts';
+import { printPages } from '../engine/render/tiles/print-pages.ts';
 import { ownPiece } from '../engine/shaping/own-piece.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import { walkPartner } from '../engine/shaping/walk-partner.ts';
 import { type AlterOptions, alteringOptions, outcomeOptions, readingOptions } from './alter-options.ts';
 import { type AlterOutcome, alterResult, alterTables } from './alter-result.ts';
 import { alteration } from './alteration.ts';
+import { readFonts } from './fonts.ts';
 import { jsonOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readTextFile } from './read-data.ts';
@@ -47,10 +52,12 @@ export function alterCommand(session: Session, finish: (code: ExitCode) => void)
 async function alter(session: Session, file: string, options: AlterOptions): Promise<ExitCode> {
   const traced = await readTraced(file, options, options.piece);
   const named = used(withNames(traced.value, options.edges));
-  const before = used(ownPiece(named, toldOf(file, options)));
+  const own = ownPiece(named, toldOf(file, options));
+  const before = used(own);
   const partner = await readPartner(options);
   const partnerLength = partner && edgeLength(partner.own);
-  const done = used(alteration(before, options, partnerLength));
+  const altered = alteration(before, options, partnerLength);
+  const done = used(altered);
   if (!isSimple(done.piece.edges))
     throw unusable(
       'outline-crosses',
@@ -63,6 +70,8 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   const cutLines = cuttingLines(garment, PARALLEL);
   const issues = [
     ...traced.issues,
+    ...own.issues,
+    ...altered.issues,
     ...checkGarment(garment).issues,
     ...cutReady(garment, cutLines, draftBounds.cutLine),
   ];
@@ -78,7 +87,11 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   const result = json(alterResult(outcome));
   if (options.out !== undefined) {
     const drawn = pieceSvgs(garment, cutLines, { date: options.date });
-    await writeFiles(options.out, new Map([...drawn, ['report.json', result]]));
+    const printed = await pdfFile(garment, cutLines, options);
+    await writeFiles(
+      options.out,
+      new Map<string, string | Uint8Array>([...drawn, ...printed, ['report.json', result]]),
+    );
   }
   if (options.json) await session.write(result);
   else {
@@ -88,6 +101,18 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   }
   sayIssues(session, issues);
   return issues.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+/** The piece as a PDF, where a paper was named. */
+async function pdfFile(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  { paper, date }: AlterOptions,
+): Promise<readonly (readonly [string, Uint8Array])[]> {
+  if (paper === undefined) return [];
+  const { pages } = used(printPages(garment, cutLines, used(readPaper(paper)), { date }));
+  const title = `${garment.name} for ${garment.body}`;
+  return [['pattern.pdf', await pdfOf(pages, title, await readFonts())]];
 }
 
 /** The value of a result, or the end of the command. */

@@ -169,7 +169,6 @@ function remarksOn({ unreadable, leftOut }: DrawnLines): readonly Issue[] {
 const leftOutWords: Readonly<Record<string, string>> = {
   use: 'copies of other lines (use)',
   image: 'pictures',
-  text: 'text',
   foreignObject: 'things that are no drawing',
   script: 'a script, which is never run',
   svg: 'a drawing within the drawing',

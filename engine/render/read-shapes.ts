@@ -29,7 +29,7 @@ const MOST_CURVES = 100_000;
 const notDrawn = new Set(['defs', 'symbol', 'clipPath', 'mask', 'pattern', 'marker', 'metadata', 'template']);
 
 /** What may show a line but is no line to follow. */
-const notFollowed = new Set(['use', 'image', 'text', 'foreignObject', 'script']);
+const notFollowed = new Set(['use', 'image', 'foreignObject', 'script']);
 
 const shapes = new Set(['path', 'line', 'rect', 'polygon', 'polyline', 'circle', 'ellipse']);
 

@@ -1,4 +1,4 @@
-import type { Curve, Edge } from '../geometry/curve.ts';
+import type { Cubic, Curve, Edge } from '../geometry/curve.ts';
 import {
   edgeEnd,
   edgeLength,
@@ -9,8 +9,10 @@ import {
 } from '../geometry/edge.ts';
 import { fitPoints } from '../geometry/fit.ts';
 import { inflectionCount, isStraight } from '../geometry/inflections.ts';
-import { between, distance, type Point } from '../geometry/point.ts';
-import { COINCIDENCE, RELATION } from '../geometry/tolerance.ts';
+import { nearestOnEdge } from '../geometry/nearest.ts';
+import { between, distance, moved, type Point } from '../geometry/point.ts';
+import { RELATION, ROUNDING } from '../geometry/tolerance.ts';
+import { scaled, type Vector } from '../geometry/vector.ts';
 
 /** A fair curve through the moved stretches of a cut edge, and how far it strays from the places it was led by. */
 export interface Blend {
@@ -44,41 +46,64 @@ const STRAYS = [0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.4];
 /**
  * Blends the cut ends of an edge as is done on paper: a smooth line through the middle of every short stretch and
  * of every gap, keeping the corner at either end of the edge as it was. A long stretch is followed until
- * near the cut. The nearest fit (G1) that has no more inflections than wished is taken; if there is none, the one
- * with the fewest.
+ * near the cut. The nearest sound fit (G1) that has no more inflections than wished is taken; if there is none, the
+ * one with the fewest; where the places allow no sound fit at all, one cubic swings from end to end.
  */
 export function blended(stretches: readonly Edge[], wish: BlendWish): Blend {
   const [first, last] = [stretches[0], stretches.at(-1)];
   if (!first || !last) return { curves: [], deviation: 0 };
-  if (wish.straight)
-    return { curves: [{ kind: 'line', from: edgeStart(first), to: edgeEnd(last) }], deviation: 0 };
+  const [from, to] = [edgeStart(first), edgeEnd(last)];
+  if (wish.straight) return { curves: [{ kind: 'line', from, to }], deviation: 0 };
   const ends = { start: startDirection(first), end: endDirection(last) };
-  const led = (points: readonly Point[]): Blend => fairest(points, ends, wish.inflections);
-  if (wish.length === undefined) return led(leadingPlaces(stretches));
-  return ofLength(wish.length, (share) => led(placesInKinkedLine(stretches, share)));
+  const kept = wish.length !== undefined;
+  const points = kept ? placesInKinkedLine(stretches) : leadingPlaces(stretches);
+  const fair = fairest(points, ends, wish.inflections);
+  const sized = kept ? ofLength(fair, wish.length) : fair;
+  const off = points.map((p) => nearestOnEdge({ curves: sized }, p).distance);
+  return { curves: sized.map(plain), deviation: Math.max(...off) };
 }
 
-function fairest(
-  points: readonly Point[],
-  ends: Parameters<typeof fitPoints>[2],
-  inflections: number,
-): Blend {
-  let best: Blend | undefined;
+interface Ends {
+  readonly start: Vector;
+  readonly end: Vector;
+}
+
+function fairest(points: readonly Point[], ends: Ends, inflections: number): readonly Cubic[] {
+  let best: readonly Cubic[] | undefined;
   let fewest = Infinity;
   for (const stray of STRAYS) {
-    const fit = fitPoints(points, stray, ends);
-    const count = inflectionCount({ name: '', curves: fit.curves });
-    if (count >= fewest) continue;
+    const { curves } = fitPoints(points, stray, ends);
+    const count = inflectionCount({ name: '', curves });
+    if (count >= fewest || !curves.every(isSound)) continue;
     fewest = count;
-    best = { deviation: fit.deviation, curves: fit.curves.map(plain) };
+    best = curves;
     if (count <= inflections) break;
   }
-  return best ?? { curves: [], deviation: 0 };
+  return best ?? swing(points, ends);
+}
+
+/** A handle shorter or longer than this share of its chord stands for a fit that had too little to go by. */
+const SOUND = [0.05, 1.2] as const;
+
+function isSound({ from, handle1, handle2, to }: Cubic): boolean {
+  const chord = distance(from, to);
+  return [distance(from, handle1), distance(handle2, to)].every(
+    (handle) => handle >= SOUND[0] * chord && handle <= SOUND[1] * chord,
+  );
+}
+
+/** One cubic from end to end with handles of a third of its chord. */
+function swing(points: readonly Point[], { start, end }: Ends): readonly Cubic[] {
+  const [from, to] = [points[0], points.at(-1)];
+  if (!from || !to) return [];
+  const third = distance(from, to) / 3;
+  const handle1 = moved(from, scaled(start, third));
+  return [{ kind: 'cubic', from, handle1, handle2: moved(to, scaled(end, -third)), to }];
 }
 
 /** A cubic that came out straight is its chord. */
 const plain = (curve: Curve): Curve =>
-  isStraight(curve, COINCIDENCE) ? { kind: 'line', from: curve.from, to: curve.to } : curve;
+  isStraight(curve, ROUNDING * 1000) ? { kind: 'line', from: curve.from, to: curve.to } : curve;
 
 /** The places that lead a blend across gaps. */
 function leadingPlaces(stretches: readonly Edge[]): readonly Point[] {
@@ -105,36 +130,45 @@ const letGo = (before: Edge, after: Edge): number =>
   Math.max(LET_GO, 1.5 * distance(edgeEnd(before), edgeStart(after)));
 
 /**
- * The places that lead a blend of stretches which meet in kinks: in each, `share` of its length on either side of
- * its middle.
+ * A circle as long as a line of equal chords crosses every chord at this share of it on either side of its middle,
+ * for small angles: 1 / sqrt 6, since it lies as far inside the corners as to make up for what it saves.
  */
-function placesInKinkedLine(stretches: readonly Edge[], share: number): readonly Point[] {
+const ON_CIRCLE = 1 / Math.sqrt(6);
+
+/** The places that lead a blend of stretches which meet in kinks and may become neither longer nor shorter. */
+function placesInKinkedLine(stretches: readonly Edge[]): readonly Point[] {
   return stretches.flatMap((stretch, i) => {
     const length = edgeLength(stretch, RELATION);
     const at = (part: number): Point => pointAlong(stretch, part * length).point;
     return [
-      i === 0 ? edgeStart(stretch) : at(0.5 - share),
-      i === stretches.length - 1 ? edgeEnd(stretch) : at(0.5 + share),
+      i === 0 ? edgeStart(stretch) : at(0.5 - ON_CIRCLE),
+      i === stretches.length - 1 ? edgeEnd(stretch) : at(0.5 + ON_CIRCLE),
     ];
   });
 }
 
-/**
- * A line through the kinks is too long, one through the middles too short: somewhere between lies the one of the
- * right length (at 1 / sqrt 6 = 0.41 of each stretch, when they are equal chords of a circle). Bisection.
- */
-function ofLength(length: number, led: (share: number) => Blend): Blend {
-  const excess = ({ curves }: Blend): number => edgeLength({ name: '', curves }, RELATION) - length;
-  let [low, high] = [0.02, 0.49];
-  let best = led(high);
-  for (let step = 0; step < 30 && high - low > 1e-7; step++) {
-    const share = (low + high) / 2;
-    const blend = led(share);
-    const over = excess(blend);
-    if (Math.abs(over) < Math.abs(excess(best))) best = blend;
-    if (Math.abs(over) <= RELATION) break;
-    if (over > 0) high = share;
-    else low = share;
+/** The chain with its handles made longer or shorter together, so that it has the length asked for; by bisection. */
+function ofLength(curves: readonly Cubic[], length: number): readonly Cubic[] {
+  const excess = (chain: readonly Cubic[]): number =>
+    edgeLength({ name: '', curves: chain }, RELATION) - length;
+  let [low, high] = [0.6, 1.6];
+  let best = curves;
+  let least = Math.abs(excess(curves));
+  for (let step = 0; step < 40 && least > RELATION; step++) {
+    const factor = (low + high) / 2;
+    const tried = curves.map((cubic) => withHandles(cubic, factor));
+    const over = excess(tried);
+    if (Math.abs(over) < least) [best, least] = [tried, Math.abs(over)];
+    if (over > 0) high = factor;
+    else low = factor;
   }
   return best;
 }
+
+const withHandles = ({ kind, from, handle1, handle2, to }: Cubic, factor: number): Cubic => ({
+  kind,
+  from,
+  handle1: between(from, handle1, factor),
+  handle2: between(to, handle2, factor),
+  to,
+});

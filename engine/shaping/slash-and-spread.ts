@@ -1,7 +1,8 @@
 import { edgeLength } from '../geometry/edge.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
+import { WALK } from '../geometry/tolerance.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
-import type { Result } from '../issue.ts';
+import type { Issue, Result } from '../issue.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
 import { type Cut, cutUp, movesOf, noSuchEdge, partAt, type Slash } from './cut-up.ts';
 import { type Altered, reassembled } from './reassemble.ts';
@@ -32,7 +33,7 @@ const NARROWEST = 2;
  * In parallel the strips part along the guide, so a level guide line stays level, every width across the slash
  * lines grows by exactly the amount and no length down them changes. Hinged by angles a1, a2 ..., each of
  * 2 asin(opening / (2 slash length)), an edge at distance d from the hinges grows by d (a1 + a2 + ...), and the
- * hinge edge keeps its length. The part that lies on a fold stays, or else the part with the grainline. Cut edges
+ * hinge edge keeps its length as far as a smooth line can (`hinge-edge-changed` warns where not). The part that lies on a fold stays, or else the part with the grainline. Cut edges
  * are blended.
  *
  * Issues: `no-such-edge`, `slash-edges-same`, `hinge-not-slashed`, `too-many-slashes`, `spread-impossible`, and
@@ -56,14 +57,28 @@ export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
   const onFold = cut.value.stretches.find(({ edge }) => edge === fold)?.part;
   const keep = onFold ?? partAt(cut.value, between(piece.grain.from, piece.grain.to, 0.5));
   const moves = movesOf(cut.value, across, keep);
-  const keepLength = spread.hinge === undefined ? [] : [spread.hinge];
+  const { hinge } = spread;
+  const keepLength = hinge === undefined ? [] : [hinge];
   const altered = reassembled(piece, cut.value, moves, keepLength);
   const drawn = cut.value.cuts.map((made, i) => gapLine(made, moves, i));
   return {
     ok: true,
     value: { ...altered, piece: { ...altered.piece, lines: [...altered.piece.lines, ...drawn] } },
-    issues: [],
+    issues: hinge === undefined ? [] : hingeRemark(piece, altered.piece, hinge),
   };
+}
+
+/** A smooth line cannot be as long as one with a sharp kink between the same ends: few lines opened far cost length. */
+function hingeRemark(before: Piece, after: Piece, hinge: string): readonly Issue[] {
+  const [was, is] = [before, after].map((piece) => {
+    const edge = piece.edges.find(({ name }) => name === hinge);
+    return edge ? edgeLength(edge) : 0;
+  });
+  const change = (is ?? 0) - (was ?? 0);
+  if (Math.abs(change) <= WALK) return [];
+  const message = `Smoothed, the hinge edge “${hinge}” is ${Math.abs(change).toFixed(2)} mm ${change < 0 ? 'shorter' : 'longer'} than before; more slash lines keep it truer.`;
+  const limits = { min: -WALK, max: WALK, unit: 'mm' };
+  return [{ code: 'hinge-edge-changed', severity: 'warning', path: hinge, message, value: change, limits }];
 }
 
 function slashLines(piece: Piece, { from, to, lines, hinge }: Spread): Result<readonly Slash[]> {
