@@ -1,7 +1,7 @@
 import type { Issue } from '../../issue.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import type { InsideLine, Piece } from '../../pattern/piece.ts';
-import type { Condition } from '../../pattern/sewing.ts';
+import type { Condition, SewingStep } from '../../pattern/sewing.ts';
 import { edgeKey, type Schedule, stateKey } from './schedule.ts';
 
 /**
@@ -29,11 +29,22 @@ export function completeness(garment: Garment, schedule: Schedule): Issue[] {
         return [fault('left-out', where, `No step brings ${what} to be “${is}”`)];
       }),
     ),
+    ...openCasings(steps, reached),
     ...garment.notions.flatMap(({ name }) =>
       used.has(name) ? [] : [fault('left-out', name, `No step uses the ${name}`)],
     ),
   ];
 }
+
+/** Openings that were left and are never closed. */
+const openCasings = (steps: readonly SewingStep[], reached: Schedule['reached']): Issue[] =>
+  steps.flatMap(({ brings = [] }) =>
+    brings.flatMap(({ piece, is, at = '' }) =>
+      is !== 'opening left' || reached.has(stateKey(piece, 'casing closed', at))
+        ? []
+        : [fault('left-out', `${piece}/${at}`, `No step closes the opening left in “${at}” of the ${piece}`)],
+    ),
+  );
 
 /** What a piece asks for by what is drawn on it. */
 function asked(piece: Piece): readonly { readonly is: Condition; readonly at?: string }[] {

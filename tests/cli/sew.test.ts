@@ -1,0 +1,57 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { stringify } from 'yaml';
+import { garments } from '../../drafts/garments.ts';
+import { measurements } from '../engine/bib.ts';
+import { bodkin } from './session.ts';
+
+let folder = '';
+let body = '';
+let out = '';
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+  body = join(folder, 'body.yaml');
+  out = join(folder, 'out');
+  await writeFile(body, stringify(measurements));
+});
+
+afterEach(async () => {
+  await rm(folder, { recursive: true });
+});
+
+describe('sew', () => {
+  test('writes one page and lists the steps', async () => {
+    const ran = await bodkin(['sew', 'bodice', '--body', body, '--out', out, '--date', '4 May'], {
+      garments,
+    });
+    expect(ran.code).toBe(0);
+    expect(ran.out).toMatch(/^bodice for prompter: all true\n/);
+    expect(ran.out).toMatch(/ 2\. Cut out\n/);
+    expect(ran.err).toContain('wrote sewing.html');
+    expect(await readdir(out)).toEqual(['sewing.html']);
+    const page = await readFile(join(out, 'sewing.html'), 'utf8');
+    expect(page).toContain('Sewing the bodice for prompter');
+    expect(page).toContain('4 May');
+  });
+
+  test('takes styling from the command line', async () => {
+    const words = ['sew', 'bodice', '--body', body, '--out', out, '--set', 'necklineGathers=fixed'];
+    expect((await bodkin(words, { garments })).out).toContain('Gather the neckline of the insert for good');
+  });
+
+  test('of a garment without a sewing order ends with 2 and writes nothing', async () => {
+    const ran = await bodkin(['sew', 'bib', '--body', body, '--out', out]);
+    expect(ran.code).toBe(2);
+    expect(ran.err).toContain('no sewing order');
+    expect(await readdir(folder)).toEqual(['body.yaml']);
+  });
+
+  test('of what cannot be drafted ends with 2 and says why', async () => {
+    const ran = await bodkin(['sew', 'bib', '--body', body, '--out', out, '--set', 'mood=bad']);
+    expect(ran.code).toBe(2);
+    expect(ran.err).toContain('No bib today.');
+  });
+});
