@@ -10,13 +10,15 @@ const WEIGHTS = [0, 0.01, 1];
  * The matrix of a quadratic program, factored. At best it is the Hessian of the Lagrangian, by which the steps
  * converge quadratically; where that is not positive definite as it stands, the squares of the linearised equalities
  * are added, which changes nothing on them (Nocedal & Wright 2006, section 16.5 and 17.3); and where that does not help
- * either, far from the answer, it is the Gauss-Newton matrix, which always is.
+ * either, far from the answer or as long as no forces are known, it is the Gauss-Newton matrix, which always is.
  */
 export class ProgramMatrix {
   readonly lower: Float64Array;
   readonly #model: Model;
   readonly #curvature: Curvature;
   readonly #bent: Float64Array;
+  /** Which of the weights serves. */
+  #weight = 0;
 
   constructor(model: Model) {
     const { n } = model;
@@ -30,22 +32,22 @@ export class ProgramMatrix {
    * Factors the matrix at `x`, given the forces of the last program, with the curvature there or the one it had
    * before. False only for numbers that overflow.
    */
-  prepare(
-    x: Float64Array,
-    { equalityForces, inequalityForces }: QuadraticProgram,
-    damping: number,
-    anew: boolean,
-  ): boolean {
+  prepare(x: Float64Array, program: QuadraticProgram, damping: number, anew: boolean): boolean {
     const model = this.#model;
     const { lower } = this;
     const bent = this.#bent;
-    if (anew) this.#curvature.add(x, equalityForces, inequalityForces, bent.fill(0));
-    const stiffness = meanStiffness(model);
-    for (const weight of WEIGHTS) {
-      for (let k = 0; k < bent.length; k++) lower[k] = (model.hessian[k] as number) + (bent[k] as number);
-      addDamping(model, damping, lower);
-      if (weight > 0) addSquares(model, weight * stiffness, lower);
-      if (factor(lower, model.n)) return true;
+    if (program.solved) {
+      if (anew) this.#curvature.add(x, program.equalityForces, program.inequalityForces, bent.fill(0));
+      const stiffness = meanStiffness(model);
+      // A weight that was too small once is so again: three in four factorings failed where each step began anew.
+      for (; this.#weight < WEIGHTS.length; this.#weight++) {
+        for (let k = 0; k < bent.length; k++) lower[k] = (model.hessian[k] as number) + (bent[k] as number);
+        addDamping(model, damping, lower);
+        const weight = WEIGHTS[this.#weight] as number;
+        if (weight > 0) addSquares(model, weight * stiffness, lower);
+        if (factor(lower, model.n)) return true;
+      }
+      this.#weight = WEIGHTS.length - 1;
     }
     lower.set(model.hessian);
     addDamping(model, damping, lower);

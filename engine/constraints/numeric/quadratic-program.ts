@@ -26,6 +26,8 @@ export class QuadraticProgram {
   readonly n: number;
   /** The answer. */
   readonly step: Float64Array;
+  /** Whether a program was solved yet, so that there are forces. */
+  solved = false;
   /** Multipliers of the equalities (0 for one left out) and, not negative, of the inequalities. */
   equalityForces = new Float64Array(0);
   inequalityForces = new Float64Array(0);
@@ -68,6 +70,7 @@ export class QuadraticProgram {
       if (row < equal.count) this.equalityForces[row] = this.#forces[i] as number;
       else this.inequalityForces[row - equal.count] = this.#forces[i] as number;
     }
+    this.solved = true;
     return found;
   }
 
