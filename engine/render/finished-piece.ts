@@ -22,3 +22,7 @@ export function boxOf({ piece, cut, notches }: FinishedPiece): Size & { readonly
   ]);
   return { corner: point(left, top), width: right - left, height: bottom - top };
 }
+
+/** The line around a piece: the cutting line, or the stitching line where there is none. */
+export const lineAround = ({ piece, cut }: FinishedPiece): readonly Curve[] =>
+  cut.length > 0 ? cut : piece.edges.flatMap(({ curves }) => curves);

@@ -31,14 +31,14 @@ export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts)
   for (const page of pages) {
     document.addPage({ size: [points(page.width), points(page.height)], margin: 0 });
     document.lineJoin('round');
-    for (const part of page.parts) drawPart(document, part);
+    for (const part of page.parts) drawPart(document, part, page.weight ?? 1);
   }
   document.end();
   await ended;
   return Buffer.concat(written);
 }
 
-function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart): void {
+function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart, weight: number): void {
   document.save();
   if (clip) {
     const { left, top, right, bottom } = clip;
@@ -48,13 +48,13 @@ function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart):
   for (const drawn of ink) {
     const tag = lineTag(drawn);
     if (tag !== undefined) document.markContent(tag);
-    draw(document, drawn);
+    draw(document, drawn, weight);
     if (tag !== undefined) document.endMarkedContent();
   }
   document.restore();
 }
 
-function draw(document: PDFKit.PDFDocument, ink: Ink): void {
+function draw(document: PDFKit.PDFDocument, ink: Ink, weight: number): void {
   if (ink.kind === 'words') {
     drawWords(document, ink);
     return;
@@ -65,7 +65,7 @@ function draw(document: PDFKit.PDFDocument, ink: Ink): void {
   else if (ink.kind === 'circle')
     document.circle(points(ink.middle.x), points(ink.middle.y), points(ink.radius));
   else document.rect(points(ink.corner.x), points(ink.corner.y), points(ink.width), points(ink.height));
-  paint(document, style);
+  paint(document, { ...style, width: style.width * weight });
 }
 
 function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }: LineStyle): void {

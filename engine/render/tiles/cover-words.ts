@@ -32,7 +32,7 @@ const projecting: readonly string[] = [
 
 const joining: readonly string[] = [
   'Join the tiles.',
-  'Lay them out as on the map. Cut each tile along its dotted line on the left and at the top.',
-  'Glue it onto the strip of the tile before it: the halves of each crossing mark must meet.',
-  'Join each row first, then the rows.',
+  'Lay them out as on the map. Cut each tile along the dotted lines on its left and at its top, and glue it',
+  'onto the strip of the tile before it: the crossing marks must meet. Join each row first, then the rows.',
+  'Where no line is dotted no piece runs on, and nothing needs joining.',
 ];

@@ -1,7 +1,7 @@
 import { boundingBox } from '../../geometry/bounds.ts';
 import { point } from '../../geometry/point.ts';
 import { type Transform, transformedCurve } from '../../geometry/transform.ts';
-import type { FinishedPiece } from '../finished-piece.ts';
+import { type FinishedPiece, lineAround } from '../finished-piece.ts';
 import type { Ink } from '../ink.ts';
 import type { Size } from '../layout.ts';
 import type { Tile } from './tile-grid.ts';
@@ -14,14 +14,14 @@ export function map(tiles: readonly Tile[], pieces: readonly FinishedPiece[], ro
   const small: Transform = ({ x, y }) => point(x * scale, y * scale);
   return [
     ...tiles.flatMap((tile) => drawnTile(tile, small, scale)),
-    ...pieces.flatMap(({ piece, cut }): readonly Ink[] => {
-      const curves = cut.map((curve) => transformedCurve(curve, small));
+    ...pieces.flatMap((finished): readonly Ink[] => {
+      const curves = lineAround(finished).map((curve) => transformedCurve(curve, small));
       const box = boundingBox(curves);
       const size = Math.min(4.5, (box.right - box.left) * 0.6, (box.bottom - box.top) * 0.6);
       const at = point((box.left + box.right) / 2, (box.top + box.bottom) / 2 + size / 3);
       return [
         { kind: 'chain', class: 'outline', curves, closed: true },
-        { kind: 'words', text: String(piece.number), at, size, bold: true, centred: true },
+        { kind: 'words', text: String(finished.piece.number), at, size, bold: true, centred: true },
       ];
     }),
   ];

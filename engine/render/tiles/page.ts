@@ -7,6 +7,8 @@ export interface Page {
   readonly width: number;
   readonly height: number;
   readonly parts: readonly PagePart[];
+  /** Lines are drawn this many times as wide as on paper; once unless said otherwise. */
+  readonly weight?: number;
 }
 
 /** Ink on a page. */

@@ -4,9 +4,9 @@ import type { Garment } from '../../pattern/garment.ts';
 import type { PrintOptions } from '../svg.ts';
 import { type CoverWords, cover, coverSize } from './cover.ts';
 import { coverWords } from './cover-words.ts';
-import { crossingsOf } from './crossings.ts';
 import { grid } from './grid.ts';
 import { inkBounds } from './ink-bounds.ts';
+import { joinsOf } from './joins.ts';
 import { map } from './map.ts';
 import { onPage, type Page } from './page.ts';
 import type { Paper } from './papers.ts';
@@ -89,10 +89,11 @@ function onePage(
   ];
   const used = lowest(all.flatMap((part) => part.ink.map((i) => inkBounds(i).bottom + part.shift.y)));
   const height = paper.kind === 'sheets' ? paper.height : Math.ceil(used + margin);
-  const behind = paper.kind === 'projector' ? [onPage(grid(paper.width, height))] : [];
+  const projected = paper.kind === 'projector';
+  const behind = projected ? [onPage(grid(paper.width, height))] : [];
   const tiles = tilesOf(laid.drawn, cell, { columns: 1, rows: 1 });
   return {
-    pages: [{ width: paper.width, height, parts: [...behind, ...all] }],
+    pages: [{ width: paper.width, height, parts: [...behind, ...all], weight: projected ? 2.5 : 1 }],
     tiles,
     leftOut: 0,
     fewestByArea: 1,
@@ -126,19 +127,11 @@ function firstPage(
 }
 
 function tilePages(garment: Garment, tiles: readonly Tile[], laid: Spread, paper: Paper): readonly Page[] {
-  const crossings = crossingsOf(tiles);
-  const nameAt = (row: number, column: number): string | undefined =>
-    tiles.find((tile) => tile.row === row && tile.column === column)?.name;
+  const joins = joinsOf(tiles, laid.drawn);
   return tiles.map((tile, i) => {
-    const { row, column } = tile;
-    const footer = `${garment.name} for ${garment.body}, tile ${tile.name}, page ${i + 2} of ${tiles.length + 1}`;
-    const neighbours = {
-      left: nameAt(row, column - 1),
-      above: nameAt(row - 1, column),
-      right: nameAt(row, column + 1),
-      below: nameAt(row + 1, column),
-    };
-    const marks = crossings.filter((crossing) => crossing.tiles.includes(tile));
-    return tilePage(tile, laid.drawn, paper, footer, neighbours, marks);
+    const page = `page ${i + 2} of ${tiles.length + 1}`;
+    const footer = `${garment.name} for ${garment.body}, tile ${tile.name}, ${page}`;
+    const own = joins.filter(({ under, over }) => under === tile || over === tile);
+    return tilePage(tile, laid.drawn, paper, own, footer);
   });
 }

@@ -6,7 +6,7 @@ import { type Point, point } from '../../geometry/point.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import { drawing } from '../drawing.ts';
 import { finishedPieces } from '../finish.ts';
-import { boxOf, type FinishedPiece } from '../finished-piece.ts';
+import { boxOf, type FinishedPiece, lineAround } from '../finished-piece.ts';
 import type { Size } from '../layout.ts';
 import { movedPiece, turnedPiece } from '../place.ts';
 import type { PrintOptions } from '../svg.ts';
@@ -64,22 +64,22 @@ export function spread(
 /** The fewest pages of this size that could take the pieces if paper had no shape, only area. */
 export const pagesByArea = (pieces: readonly FinishedPiece[], { width, height }: Size): number =>
   Math.ceil(
-    pieces.reduce((sum, { cut }) => sum + Math.abs(signedArea([{ name: 'cut', curves: cut }])), 0) /
+    pieces.reduce(
+      (sum, piece) => sum + Math.abs(signedArea([{ name: 'around', curves: lineAround(piece) }])),
+      0,
+    ) /
       (width * height),
   );
 
 const toOrigin = (piece: FinishedPiece): FinishedPiece => movedPiece(piece, boxOf(piece).corner, point(0, 0));
 
 /** The cutting line, with a detour out to the tip of each notch that stands beyond it. */
-function outlineOf({ piece, cut, notches }: FinishedPiece): readonly Stroke[] {
-  const around = cut.length > 0 ? cut : piece.edges.flatMap(({ curves }) => curves);
-  return [
-    ...around.flatMap(strokes),
-    ...notches.flatMap(({ strokes: drawn }) =>
-      drawn.flat().flatMap((curve) => [...strokes(curve), ...strokes(backwards(curve))]),
-    ),
-  ];
-}
+const outlineOf = (finished: FinishedPiece): readonly Stroke[] => [
+  ...lineAround(finished).flatMap(strokes),
+  ...finished.notches.flatMap(({ strokes: drawn }) =>
+    drawn.flat().flatMap((curve) => [...strokes(curve), ...strokes(backwards(curve))]),
+  ),
+];
 
 const backwards = ({ from, to }: Curve): Curve => ({ kind: 'line', from: to, to: from });
 

@@ -1,0 +1,56 @@
+import { boundingBox } from '../../../../engine/geometry/bounds.ts';
+import { distance, type Point } from '../../../../engine/geometry/point.ts';
+import type { Garment } from '../../../../engine/pattern/garment.ts';
+import { document, element, type Node, words } from '../../../../engine/render/markup.ts';
+import { metadataOf, metadataText } from '../../../../engine/render/metadata.ts';
+import { numeral, pathData } from '../../../../engine/render/path-data.ts';
+import type { JoinedLine } from './join-tiles.ts';
+
+/**
+ * The lines that were found on the joined tiles as a sheet that can be walked. From the garment comes only what
+ * no line can say: which edges are sewn together, allowances, counts.
+ */
+export const sheetOfLines = (lines: readonly JoinedLine[], garment: Garment): string =>
+  document(
+    element('svg', { width: '1000mm', height: '1000mm', viewBox: '0 0 1000 1000' }, [
+      element('metadata', {}, words(metadataText(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
+      ...withCorners(lines).map(nodeOf),
+    ]),
+  );
+
+/** Two ends nearer than this are one corner: the reader keeps seven digits of a coordinate of metres; mm. */
+const oneCorner = 0.001;
+
+/** Lines of one piece come from different tiles, each laid by its own marks; where they meet they get one end. */
+function withCorners(lines: readonly JoinedLine[]): readonly JoinedLine[] {
+  const corners: Point[] = [];
+  const corner = (p: Point): Point => {
+    const known = corners.find((other) => distance(other, p) < oneCorner);
+    if (!known) corners.push(p);
+    return known ?? p;
+  };
+  return lines.map((line) => ({
+    ...line,
+    curves: line.curves.map((curve) => ({ ...curve, from: corner(curve.from), to: corner(curve.to) })),
+  }));
+}
+
+function nodeOf({ tag, curves, closed }: JoinedLine): Node {
+  const [kind = '', piece = '', own = ''] = tag.split('|');
+  const names = { class: kind, 'data-piece': piece, ...ownName(kind, own) };
+  if (kind !== 'drill') return element('path', { ...names, d: pathData(curves, closed) });
+  const { left, right, top, bottom } = boundingBox(curves);
+  return element('circle', {
+    ...names,
+    cx: numeral((left + right) / 2),
+    cy: numeral((top + bottom) / 2),
+  });
+}
+
+function ownName(kind: string, own: string): Readonly<Record<string, string>> {
+  if (own === '') return {};
+  if (kind === 'stitch') return { 'data-edge': own };
+  if (kind === 'notch') return { 'data-notch': own };
+  if (kind === 'level') return { 'data-level': own };
+  return kind === 'drill' || kind === 'buttonhole' ? { 'data-mark': own } : { 'data-line': own };
+}
