@@ -23,6 +23,7 @@ export interface AlterOptions {
   readonly pivotDart?: Place;
   readonly dart?: string;
   readonly share: number;
+  readonly short?: number;
   readonly lengthen?: number;
   readonly shorten?: number;
   readonly at?: Measure;
@@ -89,6 +90,7 @@ export const alteringOptions = (): readonly Option[] => [
   alteration('--pivot-dart <edge@place>', 'turn the dart to this place: side@60 (mm) or side@50%', place),
   new Option('--dart <edge>', 'a leg of the dart meant, where there are several'),
   new Option('--share <share>', 'how much of the dart to turn').argParser(between(0.01, 1)).default(1),
+  new Option('--short <mm>', 'draw the point of the dart so far short of the pin').argParser(between(0, 100)),
   alteration('--lengthen <mm>', 'cut across and let down by so much', between(0.1, 2000)),
   alteration('--shorten <mm>', 'cut across and take up by so much', between(0.1, 2000)),
   new Option('--at <level>', 'where to cut across, below the top: 120 (mm) or 40%').argParser(measure),

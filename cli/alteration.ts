@@ -5,6 +5,7 @@ import type { Result } from '../engine/issue.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import { addFullness } from '../engine/shaping/add-fullness.ts';
 import type { OutlinePlace } from '../engine/shaping/cut-up.ts';
+import { dartsOf, drawnShort, SHORT } from '../engine/shaping/darts.ts';
 import { lengthen } from '../engine/shaping/lengthen.ts';
 import { mirror } from '../engine/shaping/mirror.ts';
 import { moveNotch } from '../engine/shaping/move-notch.ts';
@@ -28,15 +29,7 @@ export function alteration(piece: Piece, options: AlterOptions, partner: number 
   if (spread !== undefined) return spreadBy(piece, options, spread);
   if (cupFrom !== undefined || cupTo !== undefined) return spreadBy(piece, options, cupSpread(options));
   if (gather !== undefined) return gathered(piece, options, gather, partner);
-  if (pivot)
-    return said(
-      pivotDart(piece, {
-        to: placeOn(piece, pivot),
-        share: options.share,
-        ...(options.dart === undefined ? {} : { dart: options.dart }),
-      }),
-      `dart pivoted to ${pivot.edge}`,
-    );
+  if (pivot) return pivoted(piece, options, pivot);
   if (options.lengthen !== undefined || options.shorten !== undefined) return lengthened(piece, options);
   if (notch) return plain(moveNotch(piece, notch[0], placeOn(piece, notch[1])), `notch ${notch[0]} moved`);
   if (options.mirror !== undefined)
@@ -56,6 +49,22 @@ function spreadBy(piece: Piece, options: AlterOptions, amount: number): Result<D
     ...(hinge === undefined ? {} : { hinge }),
   });
   return said(spread, `spread ${mm(amount)} between ${lines} slash lines, ${how}`);
+}
+
+/** The dart turned; where some of it stays, the points of both darts are drawn short of the pin they turned about. */
+function pivoted(piece: Piece, { dart, share, short }: AlterOptions, to: Place): Result<Done> {
+  const how = { to: placeOn(piece, to), share, ...(dart === undefined ? {} : { dart }) };
+  const turned = pivotDart(piece, how);
+  if (!turned.ok) return turned;
+  const back = short ?? (share < 1 ? SHORT : 0);
+  const pins = dartsOf(piece.edges).filter(
+    ({ legs }) => dart === undefined || legs.some(({ name }) => name === dart),
+  );
+  let { edges } = turned.value.piece;
+  for (const { apex } of pins) edges = back > 0 ? drawnShort(edges, apex, back) : edges;
+  const points = back > 0 ? `, points drawn ${mm(back)} short` : '';
+  const altered = { ...turned.value, piece: { ...turned.value.piece, edges } };
+  return said({ ...turned, value: altered }, `dart pivoted to ${to.edge}${points}`);
 }
 
 function gathered(

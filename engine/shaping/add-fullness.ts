@@ -1,5 +1,5 @@
 import { edgeLength } from '../geometry/edge.ts';
-import { RELATION, WALK } from '../geometry/tolerance.ts';
+import { WALK } from '../geometry/tolerance.ts';
 import type { Result } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { Altered } from './reassemble.ts';
@@ -16,8 +16,8 @@ export interface Fullness extends Omit<Spread, 'amount'> {
 
 /**
  * Spreads a piece so far that one edge comes out at the length asked for, to 0.05 mm: its seam's length times the
- * gather ratio. A straight edge spread in parallel needs just the difference; for others the amount is found by
- * regula falsi (Illinois variant), since the edge grows steadily with it.
+ * gather ratio. A straight edge spread in parallel needs just the difference; for others the amount is searched for,
+ * and the blend takes up what is left.
  *
  * Issues: `edge-not-slashed`, `no-fullness`, `fullness-impossible`, and those of `slashAndSpread`.
  */
@@ -36,32 +36,46 @@ export function addFullness(piece: Piece, fullness: Fullness): Result<Altered & 
       value: length,
       limits: { min: before, unit: 'mm' },
     });
-  let [low, high] = [0, length - before];
-  let [under, over] = [before - length, Number.NaN];
-  let tried = high;
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const spread = slashAndSpread(piece, { ...slashed, amount: tried });
-    if (!spread.ok) return spread;
-    const opened = spread.value.piece.edges.find((candidate) => candidate.name === name);
-    const excess = (opened ? edgeLength(opened) : 0) - length;
-    if (Math.abs(excess) <= CLOSE) return { ...spread, value: { ...spread.value, amount: tried } };
-    if (excess < 0) {
-      [low, under] = [tried, excess];
-      if (Number.isNaN(over)) high = tried * 1.5;
-      else over /= 2;
-    } else {
-      [high, over] = [tried, excess];
-      if (step > 0) under /= 2;
-    }
-    tried = Number.isNaN(over) ? high : low + ((high - low) * under) / (under - over);
-    if (high - low <= RELATION) break;
-  }
+  const excessAt = (amount: number): Result<number> => {
+    const spread = slashAndSpread(piece, { ...slashed, amount });
+    return spread.ok ? { ...spread, value: lengthOf(spread.value.piece, name) - length } : spread;
+  };
+  const amount = amountFor(excessAt, length - before);
+  if (!amount.ok) return amount;
+  const lengths = new Map([[name, length]]);
+  const full = slashAndSpread(piece, { ...slashed, amount: amount.value, lengths });
+  if (!full.ok) return full;
+  if (Math.abs(lengthOf(full.value.piece, name) - length) <= WALK)
+    return { ...full, value: { ...full.value, amount: amount.value } };
   return refused('fullness-impossible', name, `“${name}” cannot be opened to ${length.toFixed(1)} mm.`, {
     value: length,
   });
 }
 
-const MOST_STEPS = 60;
+function lengthOf(piece: Piece, name: string): number {
+  const edge = piece.edges.find((candidate) => candidate.name === name);
+  return edge ? edgeLength(edge) : 0;
+}
 
-/** Well within what a seam is walked to. */
-const CLOSE = WALK / 10;
+/** The amount that comes nearest, by a few secant steps from the plain difference. */
+function amountFor(excessAt: (amount: number) => Result<number>, first: number): Result<number> {
+  let [before, tried] = [{ amount: 0, excess: -first }, first];
+  let best = { amount: first, excess: Infinity };
+  for (let step = 0; step < STEPS; step++) {
+    const excess = excessAt(tried);
+    if (!excess.ok) return excess;
+    const now = { amount: tried, excess: excess.value };
+    if (Math.abs(now.excess) < Math.abs(best.excess)) best = now;
+    if (Math.abs(now.excess) <= NEAR) break;
+    const slope = (now.excess - before.excess) / (now.amount - before.amount);
+    // An edge grows by something like the amount; a slope far from 1 comes of a blend that changed its kind.
+    tried = now.amount - now.excess / Math.min(2, Math.max(0.5, slope || 1));
+    before = now;
+  }
+  return { ok: true, value: best.amount, issues: [] };
+}
+
+const STEPS = 10;
+
+/** Near enough for the blend to take up the rest, mm. */
+const NEAR = 0.01;

@@ -11,7 +11,7 @@ import { fitPoints } from '../geometry/fit.ts';
 import { inflectionCount, isStraight } from '../geometry/inflections.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import { between, distance, moved, type Point } from '../geometry/point.ts';
-import { RELATION, ROUNDING } from '../geometry/tolerance.ts';
+import { COINCIDENCE, RELATION, ROUNDING } from '../geometry/tolerance.ts';
 import { scaled, type Vector } from '../geometry/vector.ts';
 
 /** A fair curve through the moved stretches of a cut edge, and how far it strays from the places it was led by. */
@@ -27,7 +27,7 @@ export interface BlendWish {
   readonly inflections: number;
   /** The stretches were shifted only and the edge was straight before: so it is afterwards. */
   readonly straight: boolean;
-  /** The length to keep, mm: for the edge at the hinges, where nothing is added. */
+  /** The length it has to come out at, mm, where that can be had. */
   readonly length?: number;
 }
 
@@ -55,13 +55,19 @@ export function blended(stretches: readonly Edge[], wish: BlendWish): Blend {
   const [from, to] = [edgeStart(first), edgeEnd(last)];
   if (wish.straight) return { curves: [{ kind: 'line', from, to }], deviation: 0 };
   const ends = { start: startDirection(first), end: endDirection(last) };
-  const kept = wish.length !== undefined;
-  const points = kept ? placesInKinkedLine(stretches) : leadingPlaces(stretches);
+  const points = isUnbroken(stretches) ? placesInKinkedLine(stretches) : leadingPlaces(stretches);
   const fair = fairest(points, ends, wish.inflections);
-  const sized = kept ? ofLength(fair, wish.length) : fair;
+  const sized = wish.length === undefined ? fair : ofLength(fair, wish.length);
   const off = points.map((p) => nearestOnEdge({ curves: sized }, p).distance);
   return { curves: sized.map(plain), deviation: Math.max(...off) };
 }
+
+/** Whether short stretches still hang together, end to end, as at hinges. */
+const isUnbroken = (stretches: readonly Edge[]): boolean =>
+  stretches.every((stretch, i) => {
+    const before = stretches[i - 1];
+    return !before || distance(edgeEnd(before), edgeStart(stretch)) <= COINCIDENCE;
+  }) && stretches.every((stretch) => edgeLength(stretch, RELATION) <= 2 * LET_GO);
 
 interface Ends {
   readonly start: Vector;
@@ -135,7 +141,7 @@ const letGo = (before: Edge, after: Edge): number =>
  */
 const ON_CIRCLE = 1 / Math.sqrt(6);
 
-/** The places that lead a blend of stretches which meet in kinks and may become neither longer nor shorter. */
+/** The places that lead a blend of short stretches which meet in kinks. */
 function placesInKinkedLine(stretches: readonly Edge[]): readonly Point[] {
   return stretches.flatMap((stretch, i) => {
     const length = edgeLength(stretch, RELATION);

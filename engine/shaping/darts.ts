@@ -1,7 +1,8 @@
 import type { Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeLength, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { isStraight } from '../geometry/inflections.ts';
-import { type Point, vectorBetween } from '../geometry/point.ts';
+import { between, distance, type Point, vectorBetween } from '../geometry/point.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot } from '../geometry/vector.ts';
 import type { PieceEdge } from '../pattern/piece.ts';
 
@@ -44,3 +45,27 @@ export function dartsOf(outline: readonly PieceEdge[]): readonly Dart[] {
 }
 
 const nearlyStraight = (edge: Edge): boolean => edge.curves.every((curve) => isStraight(curve, BEND));
+
+/** A dart's point lies so far short of the place it was pivoted about, mm: 3/4 in, as sewing lessons have it. */
+export const SHORT = 19;
+
+/**
+ * The outline with the points of all darts that meet at a place drawn back by `short` mm along their middle lines,
+ * legs straight; each mouth stays as it was. Darts pivoted apart share one point, which would leave the cloth
+ * hanging together by a thread there.
+ */
+export function drawnShort(outline: readonly PieceEdge[], at: Point, short: number): readonly PieceEdge[] {
+  const redrawn = new Map<PieceEdge, PieceEdge>();
+  for (const { legs, apex, leg, angle } of dartsOf(outline)) {
+    if (distance(apex, at) > COINCIDENCE) continue;
+    const [from, to] = [edgeStart(legs[0]), edgeEnd(legs[1])];
+    const share = Math.min(short / (leg * Math.cos(angle / 2)), LEAST_LEFT);
+    const point = between(apex, between(from, to, 0.5), share);
+    redrawn.set(legs[0], { ...legs[0], curves: [{ kind: 'line', from, to: point }] });
+    redrawn.set(legs[1], { ...legs[1], curves: [{ kind: 'line', from: point, to }] });
+  }
+  return outline.map((edge) => redrawn.get(edge) ?? edge);
+}
+
+/** At least a tenth of a dart is left, however short it is drawn. */
+const LEAST_LEFT = 0.9;

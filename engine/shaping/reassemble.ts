@@ -1,5 +1,5 @@
 import type { Outline } from '../geometry/curve.ts';
-import { edgeLength, lengthUpTo, pointAlong } from '../geometry/edge.ts';
+import { lengthUpTo, pointAlong } from '../geometry/edge.ts';
 import { isStraight } from '../geometry/inflections.ts';
 import { level, outlineCrossings } from '../geometry/intersect.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
@@ -19,13 +19,13 @@ export interface Altered {
 /**
  * Lays the parts of a cut-up piece down again and draws it anew: cut edges are blended to fair curves, notches
  * placed where their part carried them, marks and lines moved with the part they lie in. Level lines stay level
- * and are drawn across the new outline. `keepLength` names the edges that may not become longer or shorter.
+ * and are drawn across the new outline. `lengths` gives edges the length they have to come out at (mm).
  */
 export function reassembled(
   piece: Piece,
   cut: CutPiece,
   moves: readonly RigidMove[],
-  keepLength: readonly string[] = [],
+  lengths: ReadonlyMap<string, number> = new Map(),
 ): Altered {
   let deviation = 0;
   const edges = piece.edges.map((edge, place): PieceEdge => {
@@ -36,10 +36,11 @@ export function reassembled(
     });
     if (laid.length < 2) return { ...edge, curves: laid[0]?.curves ?? [] };
     const turned = stretches.some(({ part }) => moves[part]?.turn !== moves[stretches[0]?.part ?? 0]?.turn);
+    const length = lengths.get(edge.name);
     const blend = blended(laid, {
       inflections: edge.inflections,
       straight: !turned && edge.curves.length === 1 && edge.curves.every((curve) => isStraight(curve)),
-      ...(keepLength.includes(edge.name) ? { length: edgeLength(edge) } : {}),
+      ...(length === undefined ? {} : { length }),
     });
     deviation = Math.max(deviation, blend.deviation);
     return { ...edge, curves: blend.curves };

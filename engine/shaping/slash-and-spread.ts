@@ -19,6 +19,8 @@ export interface Spread {
   readonly amount: number;
   /** The edge where the strips stay joined, one of the two; without it they part in parallel. */
   readonly hinge?: string;
+  /** The length that a blended edge has to come out at, mm, by its name. */
+  readonly lengths?: ReadonlyMap<string, number>;
 }
 
 /** More slash lines than anyone would cut. */
@@ -58,8 +60,12 @@ export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
   const keep = onFold ?? partAt(cut.value, between(piece.grain.from, piece.grain.to, 0.5));
   const moves = movesOf(cut.value, across, keep);
   const { hinge } = spread;
-  const keepLength = hinge === undefined ? [] : [hinge];
-  const altered = reassembled(piece, cut.value, moves, keepLength);
+  const hinged = piece.edges.find(({ name }) => name === hinge);
+  const lengths = new Map([
+    ...(hinged ? [[hinged.name, edgeLength(hinged)] as const] : []),
+    ...(spread.lengths ?? []),
+  ]);
+  const altered = reassembled(piece, cut.value, moves, lengths);
   const drawn = cut.value.cuts.map((made, i) => gapLine(made, moves, i));
   return {
     ok: true,

@@ -33,7 +33,7 @@ describe('lengthening at a level', () => {
         for (const { angle } of joints(edgeNamed(after, 'side'))) expect(Math.abs(angle)).toBeLessThan(1e-6);
         expect(isClosed(after.edges)).toBe(true);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 

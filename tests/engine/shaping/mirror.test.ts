@@ -29,7 +29,7 @@ describe('mirroring a half', () => {
         expect(signedArea(whole.edges)).toBeCloseTo(2 * signedArea(piece.edges), 4);
         expect(isClosed(whole.edges)).toBe(true);
       }),
-      { numRuns: 30 },
+      { numRuns: 30, endOnFailure: true },
     );
   });
 
@@ -39,7 +39,7 @@ describe('mirroring a half', () => {
         const codes = codesOf(mirror(piece, 'hem'));
         expect(codes.length === 0 || codes[0] === 'mirror-not-straight').toBe(true);
       }),
-      { numRuns: 20 },
+      { numRuns: 20, endOnFailure: true },
     );
     expect(codesOf(mirror(rectangle(2, 3), 'neck'))).toEqual(['no-such-edge']);
   });

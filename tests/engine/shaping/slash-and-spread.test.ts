@@ -55,7 +55,7 @@ describe('slash and spread in parallel', () => {
         for (const y of [20, 50, 80]) expect(widthAt(wide, y)).toBeCloseTo(widthAt(piece, y) + how.amount, 6);
         expect(isClosed(wide.edges)).toBe(true);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 
@@ -68,7 +68,7 @@ describe('slash and spread in parallel', () => {
         expect(dot(endDirection(before), endDirection(after))).toBeCloseTo(1, 9);
         expect(inflectionCount(after)).toBeLessThanOrEqual(before.inflections);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 
@@ -86,7 +86,7 @@ describe('slash and spread in parallel', () => {
         const blend = 4 * lengthOf(spread(piece, how), 'hem');
         expect(Math.abs(grown - how.amount * mean)).toBeLessThan(blend);
       }),
-      { numRuns: 40 },
+      { numRuns: 40, endOnFailure: true },
     );
   });
 
@@ -195,7 +195,7 @@ describe('slash and spread hinged on one edge', () => {
           expect(isClosed(open.edges)).toBe(true);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: 40, endOnFailure: true },
     );
   });
 
