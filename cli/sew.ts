@@ -1,6 +1,9 @@
 import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
+import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { sewingPages } from '../engine/render/sewing-sheet/pdf/sewing-pages.ts';
 import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
+import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
 import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
@@ -40,9 +43,15 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
   const { garment, cutLines, report } = evaluated.value;
   if (!garment.sewing)
     throw unusable('no-sewing-order', 'garment', `There is no sewing order for “${garment.name}”.`);
-  await writeFiles(options.out, new Map([['sewing.html', sewingSheet(garment, cutLines, date)]]));
+  const title = `Sewing the ${garment.name} for ${garment.body}`;
+  const pdf = await pdfOf(sewingPages(garment, cutLines, date), title, await readFonts());
+  const files = new Map<string, string | Uint8Array>([
+    ['sewing.html', sewingSheet(garment, cutLines, date)],
+    ['sewing.pdf', pdf],
+  ]);
+  await writeFiles(options.out, files);
   await session.write(heading(session, report) + contents(garment.sewing));
-  session.tell(plain(`wrote sewing.html into ${options.out}\n`));
+  session.tell(plain(`wrote sewing.html and sewing.pdf into ${options.out}\n`));
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }

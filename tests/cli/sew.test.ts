@@ -23,15 +23,16 @@ afterEach(async () => {
 });
 
 describe('sew', () => {
-  test('writes one page and lists the steps', async () => {
+  test('writes the steps as HTML and PDF, and lists them', async () => {
     const ran = await bodkin(['sew', 'bodice', '--body', body, '--out', out, '--date', '4 May'], {
       garments,
     });
     expect(ran.code).toBe(0);
     expect(ran.out).toMatch(/^bodice for prompter: all true\n/);
     expect(ran.out).toMatch(/ 2\. Cut out\n/);
-    expect(ran.err).toContain('wrote sewing.html');
-    expect(await readdir(out)).toEqual(['sewing.html']);
+    expect(ran.err).toContain('wrote sewing.html and sewing.pdf');
+    expect((await readdir(out)).sort()).toEqual(['sewing.html', 'sewing.pdf']);
+    expect((await readFile(join(out, 'sewing.pdf'), 'latin1')).slice(0, 5)).toBe('%PDF-');
     const page = await readFile(join(out, 'sewing.html'), 'utf8');
     expect(page).toContain('Sewing the bodice for prompter');
     expect(page).toContain('4 May');

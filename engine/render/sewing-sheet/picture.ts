@@ -24,6 +24,10 @@ export interface PictureWord {
   readonly at: Point;
 }
 
+/** Sizes of the words in a picture, mm. */
+export const nameSize = 2.6;
+export const letterSize = 3.2;
+
 /** White round a picture, so that no heavy line is cut off, mm. */
 const margin = 0.6;
 
@@ -44,7 +48,16 @@ export const pictureSvg = ({ width, height, lines, words }: Picture, title: stri
       html('path', { class: weight, d: pathData(curves, closed ?? false) }),
     ),
     words.map(({ kind, text, at }) =>
-      html('text', { class: kind, x: numeral(at.x), y: numeral(at.y) }, text),
+      html(
+        'text',
+        {
+          class: kind,
+          x: numeral(at.x),
+          y: numeral(at.y),
+          'font-size': String(kind === 'letter' ? letterSize : nameSize),
+        },
+        text,
+      ),
     ),
   );
 };

@@ -8,15 +8,14 @@ import type { SewingStep } from '../../pattern/sewing.ts';
 import type { FinishedPiece } from '../finished-piece.ts';
 import type { Size } from '../layout.ts';
 import { textWidth } from '../text-size.ts';
-import type { Picture, PictureLine, PictureWord } from './picture.ts';
+import { nameSize, type Picture, type PictureLine, type PictureWord } from './picture.ts';
 import { type PieceLines, pieceLines } from './piece-lines.ts';
 import { inRows } from './rows.ts';
 import type { StepFacts } from './step-facts.ts';
 
-/** White between pieces, room for a name below each, and the size of that name, mm. */
+/** White between pieces, and room for a name below each, mm. */
 const gap = 4;
 const nameRoom = 4;
-const nameSize = 2.6;
 
 /** Distance of a letter from the edge it stands at, mm. */
 const letterInset = 3;

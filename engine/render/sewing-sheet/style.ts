@@ -39,8 +39,7 @@ path { fill: none; stroke: #000; stroke-linejoin: round; stroke-linecap: round; 
 .notch { stroke-width: 0.25; }
 .heavy { stroke-width: 0.75; }
 text { font-family: "Liberation Sans", Arial, sans-serif; text-anchor: middle; }
-.name { font-size: 2.6px; }
-.letter { font-size: 3.2px; font-weight: bold; }
+.letter { font-weight: bold; }
 .faults { border: 0.6mm solid #000; padding: 2mm 4mm; }
 @media screen { body { padding: 10mm 4mm; } }
 `;

@@ -6,8 +6,8 @@ export const wholeMm = (mm: number): string => `${Math.round(mm)}\u00a0mm`;
 /** A width that is set on a machine or a gauge: at most one decimal. */
 export const fineMm = (mm: number): string => `${Math.round(mm * 10) / 10}\u00a0mm`;
 
-/** A ratio such as `1.9 : 1`. */
-export const ratioWords = (ratio: number): string => `${Math.round(ratio * 100) / 100} : 1`;
+/** A ratio such as `1.9 : 1`, kept on one line. */
+export const ratioWords = (ratio: number): string => `${Math.round(ratio * 100) / 100}\u00a0:\u00a01`;
 
 /** How many of a notion, and how long where it is bought by length. */
 export const quantity = ({ count, length }: Notion): string =>

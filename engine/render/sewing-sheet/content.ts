@@ -1,0 +1,89 @@
+import { sewingFaults } from '../../checks/sewing.ts';
+import { tapeFor } from '../../checks/tape.ts';
+import type { Edge } from '../../geometry/curve.ts';
+import type { Garment } from '../../pattern/garment.ts';
+import { finishedPieces } from '../finish.ts';
+import { cutList, type ListRow, notionList, openEdges } from './lists.ts';
+import type { Picture } from './picture.ts';
+import { readyWords } from './ready.ts';
+import { sourcesOf, sourceWords } from './sources.ts';
+import { stepFacts } from './step-facts.ts';
+import { stepPicture } from './step-picture.ts';
+import { type StepWords, stepWords } from './step-words.ts';
+
+/** Everything that stands on a sewing sheet, whatever it is printed as. */
+export interface SheetContent {
+  readonly title: string;
+  readonly lead: string;
+  /** Why nobody should sew by this order; none when it is proved. */
+  readonly faults: readonly string[];
+  readonly cut: readonly ListRow[];
+  readonly notions: readonly ListRow[];
+  readonly steps: readonly ShownStep[];
+  /** Edges that are sewn to nothing. */
+  readonly open: readonly string[];
+  readonly notes: readonly string[];
+}
+
+export interface ShownStep {
+  readonly words: StepWords;
+  readonly picture: Picture | undefined;
+  /** The drawing takes the whole width, below the words. */
+  readonly wide: boolean;
+}
+
+/** Width of the words beside a drawing, and the room for a drawing beside them or below; mm. */
+export const wordsWidth = 98;
+const beside = { width: 78, height: 58 };
+const below = { width: 178, height: 58 };
+
+/** More pieces than this do not fit beside the words. */
+const mostBeside = 5;
+
+/** What the sheet of a garment says and shows. `cutLines` holds the cutting lines by piece name. */
+export function sheetContent(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  date: string | undefined,
+): SheetContent {
+  const { sewing = [] } = garment;
+  const tape = tapeFor(garment);
+  const sources = sourcesOf(sewing);
+  const pieces = finishedPieces(garment, cutLines, 'slit');
+  const folded = piecesFolded(garment);
+  return {
+    title: `Sewing the ${garment.name} for ${garment.body}`,
+    lead: [date, lead].filter(Boolean).join('. '),
+    faults: sewingFaults(garment, tape).map(({ message }) => message),
+    cut: cutList(garment),
+    notions: notionList(garment),
+    steps: sewing.map((step, i) => {
+      const facts = stepFacts(garment, step, tape);
+      const wide = facts.pieces.length > mostBeside;
+      return {
+        words: stepWords(i + 1, step, facts, readyWords(sewing, i), sources),
+        picture: stepPicture(step, facts, pieces, folded, wide ? below : beside),
+        wide,
+      };
+    }),
+    open: openEdges(garment),
+    notes: [classes, sourceWords(sources)],
+  };
+}
+
+/** What stands above faults, and above edges that are left open. */
+export const faultsSay = 'Do not sew by this sheet yet.';
+export const openSays =
+  'These edges have an allowance and are sewn to nothing here: finish them as you like best.';
+
+const lead =
+  'All figures are for this one body, measured on its own pieces. In the drawings the lines that are worked on are heavy, and a letter stands on both sides of a seam.';
+
+const classes =
+  'Stitch types are numbered as in ISO 4915, seam classes as in ISO 4916. “Common practice, no source” marks what every workroom does and no publication was read for.';
+
+/** The pieces that are folded double on an edge, and stay so. */
+const piecesFolded = ({ sewing = [] }: Garment): ReadonlySet<string> =>
+  new Set(
+    sewing.flatMap(({ brings = [] }) => brings.flatMap(({ is, piece }) => (is === 'folded' ? piece : []))),
+  );

@@ -1,0 +1,95 @@
+import type { Edge } from '../../../geometry/curve.ts';
+import { point } from '../../../geometry/point.ts';
+import type { Garment } from '../../../pattern/garment.ts';
+import type { Ink } from '../../ink.ts';
+import { onPage, type Page } from '../../tiles/page.ts';
+import { faultsSay, openSays, type SheetContent, sheetContent } from '../content.ts';
+import type { ListRow } from '../lists.ts';
+import { type Block, besideEachOther, rule, space, stack } from './block.ts';
+import { paragraph } from './paragraph.ts';
+import { stepBlock } from './step-block.ts';
+
+/** A4 upright (ISO 216) and the white round what is printed, mm. */
+const paper = { width: 210, height: 297 };
+const margin = 14;
+const width = paper.width - 2 * margin;
+
+/** Font sizes, mm. */
+const [titleSize, headingSize, textSize, smallSize] = [8, 4.6, 3.4, 2.8];
+
+/** The sewing sheet as pages of A4; the same words and drawings as the page of HTML. */
+export const sewingPages = (
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  date?: string,
+): readonly Page[] => onPages(blocksOf(sheetContent(garment, cutLines, date)));
+
+function blocksOf(content: SheetContent): readonly Block[] {
+  const { title, lead, faults, cut, notions, steps, open, notes } = content;
+  const text = (said: string): Block => paragraph(said, width, { size: textSize });
+  const item = (said: string): Block => paragraph(said, width, { size: textSize, sign: '•', indent: 4.5 });
+  const bold = (said: string, size: number): Block => paragraph(said, width, { size, bold: true });
+  const half = (width - 8) / 2;
+  return [
+    bold(title, titleSize),
+    text(lead),
+    ...(faults.length > 0 ? [bold(faultsSay, headingSize), ...faults.map(item)] : []),
+    space(3),
+    besideEachOther(
+      list('To cut', cut, half, 8, 36),
+      half + 8,
+      list('To have at hand', notions, half, 24, 46),
+    ),
+    rule(width),
+    ...steps.map((step) => stepBlock(step, width)),
+    ...(open.length > 0 ? [bold('Left open', headingSize), text(openSays), ...open.map(item)] : []),
+    space(2),
+    ...notes.map((note) => paragraph(note, width, { size: smallSize })),
+  ];
+}
+
+/** A list under a heading; its second and third column begin at `second` and `third` mm. */
+function list(
+  heading: string,
+  rows: readonly ListRow[],
+  across: number,
+  second: number,
+  third: number,
+): Block {
+  const cell = (text: string, room: number): Block => paragraph(text, room, { size: 3.1, after: 0.8 });
+  return stack(
+    paragraph(heading, across, { size: headingSize, bold: true }),
+    ...rows.map(([what, quantity, note]) =>
+      besideEachOther(
+        cell(what, second),
+        second,
+        besideEachOther(cell(quantity, third - second), third - second, cell(note, across - third)),
+      ),
+    ),
+  );
+}
+
+/** Blocks one below the other; what does not fit any more begins the next page. */
+function onPages(blocks: readonly Block[]): readonly Page[] {
+  const pages: Ink[][] = [[]];
+  let top = margin;
+  for (const block of blocks) {
+    if (top + block.height > paper.height - margin && top > margin) {
+      pages.push([]);
+      top = margin;
+    }
+    pages.at(-1)?.push(...block.ink(point(margin, top)));
+    top += block.height;
+  }
+  return pages.map((ink, i) => {
+    const at = point(paper.width / 2, paper.height - margin / 2);
+    const number: Ink = {
+      kind: 'words',
+      text: `${i + 1} of ${pages.length}`,
+      at,
+      size: smallSize,
+      centred: true,
+    };
+    return { ...paper, parts: [onPage([...ink, number])] };
+  });
+}

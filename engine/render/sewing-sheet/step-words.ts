@@ -1,0 +1,61 @@
+import type { SewingStep } from '../../pattern/sewing.ts';
+import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
+import { type SeamRow, seamRow, turnRow } from './seam-words.ts';
+import { sourceSign } from './sources.ts';
+import type { StepFacts } from './step-facts.ts';
+import { capital, fineMm, quantity } from './words.ts';
+
+/** Everything a step says, ready for any kind of page. */
+export interface StepWords {
+  readonly number: number;
+  readonly title: string;
+  /** What earlier steps must have done. */
+  readonly ready: readonly string[];
+  readonly how: readonly string[];
+  /** Notions that are used, with their lengths. */
+  readonly uses: readonly string[];
+  readonly seams: readonly SeamRow[];
+  readonly amounts: readonly AmountWords[];
+  /** Stitch, seam class and allowance. */
+  readonly madeWith: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface AmountWords {
+  readonly says: string;
+  readonly figure: string;
+  /** Where it comes from, as a sign that the list of sources explains. */
+  readonly sign: string;
+}
+
+/** Puts a step and what was measured for it into words. */
+export const stepWords = (
+  number: number,
+  step: SewingStep,
+  facts: StepFacts,
+  ready: readonly string[],
+  sources: readonly string[],
+): StepWords => ({
+  number,
+  title: step.title,
+  ready: ready.length > 0 ? [`Ready: ${ready.join('; ')}.`] : [],
+  how: step.how,
+  uses: facts.notions.map((notion) => `${capital(notion.name)}: ${quantity(notion)}; ${notion.note}.`),
+  seams: [...facts.seams.map(seamRow), ...facts.turns.map(turnRow)],
+  amounts: (step.amounts ?? []).map(({ says, mm, source }) => ({
+    says: capital(says),
+    figure: fineMm(mm),
+    sign: source ? sourceSign(sources, source) : '',
+  })),
+  madeWith: madeWith(step, facts),
+  cautions: step.cautions ?? [],
+});
+
+function madeWith({ stitch, seamClass }: SewingStep, { allowances }: StepFacts): readonly string[] {
+  const parts = [
+    ...(stitch ? [`stitch ${stitch}, ${stitchTypes[stitch]}`] : []),
+    ...(seamClass ? [`seam class ${seamClass}, ${seamClasses[seamClass]}`] : []),
+    ...(allowances.length > 0 ? [`allowance ${allowances.map(fineMm).join(' and ')}`] : []),
+  ];
+  return parts.length > 0 ? [`${capital(parts.join('; '))}.`] : [];
+}
