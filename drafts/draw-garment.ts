@@ -7,6 +7,8 @@ import { type ConstructionLog, constructionLog } from '../engine/pattern/constru
 import type { Garment } from '../engine/pattern/garment.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
+import { measuredAgain } from './fitting/measured-again.ts';
+import { fittingToBlame } from './fitting/to-blame.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 
 /** What one part of a garment adds to it. */
@@ -25,20 +27,25 @@ export type Cut = (solution: Solution) => Parts;
 /** The same for a whole garment, of which a part drawn later may still turn out impossible. */
 export type CutAll = (solution: Solution) => Result<Parts>;
 
+type Plan = (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll;
+
 /**
- * Draws a garment: plans all its parts in one sketch, solves that as a whole, and cuts the pieces. When no
- * solution holds, answers with what cannot agree for this body, and which measurements to look at again.
+ * Draws a garment: measures the body again as the fitting found it, plans all parts in one sketch, solves that as
+ * a whole, and cuts the pieces. When no solution holds, answers with what cannot agree for this body, and which
+ * measurements, or changes of the fitting, to look at again.
  */
-export function drawGarment(
-  name: string,
-  body: Body,
-  plan: (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll,
-  solver: Solver = solve,
-): Result<Garment> {
+export function drawGarment(name: string, body: Body, plan: Plan, solver: Solver = solve): Result<Garment> {
+  const drawn = drawOnce(name, body, plan, solver);
+  if (drawn.ok) return drawn;
+  const blamed = fittingToBlame(body, (other) => drawOnce(name, other, plan, solve).ok);
+  return blamed ? { ok: false, issues: [blamed, ...drawn.issues] } : drawn;
+}
+
+function drawOnce(name: string, body: Body, plan: Plan, solver: Solver): Result<Garment> {
   const planned = (someBody: Body) => {
     const log = constructionLog();
     const sketch = new SketchBuilder();
-    const cut = plan(someBody, sketch, log);
+    const cut = plan(measuredAgain(someBody, log), sketch, log);
     return { cut, sketch, log };
   };
   const { cut, sketch, log } = planned(body);
@@ -56,7 +63,7 @@ export function drawGarment(
   if (!parts.ok) return parts;
   const { sewing: staged = {}, ...made } = parts.value;
   const sewing = inStages([cuttingSteps(made.pieces), staged]);
-  const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues: [] };
+  const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues: log.remarks() };
   return { ok: true, value: garment, issues: [] };
 }
 

@@ -1,10 +1,12 @@
 import type { Body } from '../../engine/body/body.ts';
+import { fitted } from '../../engine/body/fitting.ts';
 import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import { moved, type Point, point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
 import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
 import { commonPractice } from '../../engine/pattern/rule.ts';
 import type { BodiceStyling } from './choices.ts';
+import { fittedStrap } from './fitted-strap.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { layStrap, type StrapPath } from './straps-path.ts';
@@ -60,7 +62,17 @@ export function drawBack(
   const centreBackAt = (level: number): number => (widths.centreBackAtWaist * level) / levels.waist;
   const depth = styling.backNecklineDepth;
   const centreNeck = point(centreBackAt(depth), depth);
-  const centreWaist = point(widths.centreBackAtWaist, levels.waist);
+  const sway = fitted(body.fitting, 'sway back');
+  const centreWaistLevel =
+    sway === 0
+      ? levels.waist
+      : log.mm(
+          'Waist level at the centre back',
+          `${figure(levels.waist)} - sway back ${figure(sway)}, rising to nothing at the side seam`,
+          levels.waist - sway,
+          'fitting',
+        );
+  const centreWaist = point(centreBackAt(centreWaistLevel), centreWaistLevel);
   log.say(
     'Centre back seam',
     `straight from the back neck point to ${figure(widths.centreBackAtWaist)} mm in at the waist; the neckline begins ${depth} mm down`,
@@ -101,19 +113,22 @@ export function drawBack(
     ),
     cornerDown,
   );
-  const strap = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  const laid = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  const strap = fittedStrap(laid, 'back', body.fitting, log);
   log.mm('Back strap', 'from the neckline corner to the shoulder', strap.length, rules.backNecklineRise);
 
+  const { drafted } = widths;
+  const draftedCentreBack = (drafted.centreBackAtWaist * levels.bust) / levels.waist;
   const princessAtBust = log.mm(
     'Back princess line at bust level',
-    `${rules.backPrincess.value} x back width ${figure(widths.back)} from the centre back seam`,
-    centreBackAt(levels.bust) + rules.backPrincess.value * widths.back,
+    `${rules.backPrincess.value} x back width ${figure(drafted.back)} from the centre back seam`,
+    draftedCentreBack + rules.backPrincess.value * drafted.back,
     rules.backPrincess,
   );
   const princessAtWaist = log.mm(
     'Back princess line at the waist',
     `${rules.backPrincessLean.value} x back width nearer to the centre`,
-    princessAtBust - rules.backPrincessLean.value * widths.back,
+    princessAtBust - rules.backPrincessLean.value * drafted.back,
     rules.backPrincessLean,
   );
   return {

@@ -59,7 +59,14 @@ export function planBack(
   };
   const atBust = pair('bust', back.princessAtBust, levels.bust, widths.backPrincess.bust);
   const atUnderBust = pair('under bust', middle, levels.underBust, widths.backPrincess.underBust);
-  const atWaist = pair('waist', back.princessAtWaist, levels.waist, widths.backPrincess.waist);
+  const swayed = back.centreWaist.y - levels.waist;
+  const fromSide = 1 - back.princessAtWaist / back.sideWaist.x;
+  const atWaist = pair(
+    'waist',
+    back.princessAtWaist,
+    levels.waist + swayed * fromSide,
+    widths.backPrincess.waist,
+  );
   sketch.relation(
     {
       kind: 'sum',

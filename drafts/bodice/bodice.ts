@@ -14,6 +14,7 @@ import { centreFrontPiece, sideFrontPiece } from './front-pieces.ts';
 import { refuseImpossible } from './impossible.ts';
 import { levelTexts } from './level-texts.ts';
 import { drawLevels, type Levels } from './levels.ts';
+import { takeIn } from './take-in.ts';
 import { shareWidths, type Widths } from './widths.ts';
 
 /** The bodice on paper: its foundation, and its lines as the sketch knows them. */
@@ -34,7 +35,7 @@ export function planBodice(
   log: ConstructionLog,
 ): BodicePlan {
   const levels = drawLevels(body, styling, log);
-  const widths = shareWidths(body, styling, levels, log);
+  const widths = takeIn(body, styling, shareWidths(body, styling, levels, log), levels, log);
   const back = drawBack(body, styling, levels, widths, log);
   const front = drawFront(body, styling, levels, widths, back.strapPosition, log);
   refuseImpossible(body, { levels, front }, log);
@@ -64,7 +65,10 @@ export function planBodice(
   return { levels, widths, back, front, backLines, frontLines };
 }
 
-/** Cuts the four panels from the solved sketch; the insert's gathers end `gathersEndAt` mm before the princess seam. */
+/**
+ * Cuts the four panels from the solved sketch, `styling` with the ease that the fitting left; the insert's gathers
+ * end `gathersEndAt` mm before the princess seam.
+ */
 export function bodicePieces(
   plan: BodicePlan,
   solution: Solution,
@@ -169,7 +173,10 @@ export const bodiceJoins: readonly Join[] = [
 const line = (piece: string, name: string): GirthPart => ({ kind: 'line', piece, line: name, times: 2 });
 const edge = (piece: string, name: string): GirthPart => ({ kind: 'edge', piece, edge: name, times: 2 });
 
-/** The girths the bodice must have, measured across its panels and the insert, left and right. */
+/**
+ * The girths the bodice must have, measured across its panels and the insert, left and right; `styling` with the
+ * ease that the fitting left.
+ */
 export function bodiceGirths(body: Body, styling: BodiceStyling): readonly Girth[] {
   const { bustGirth, underBustGirth, waistGirth } = body.size;
   return [

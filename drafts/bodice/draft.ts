@@ -30,6 +30,7 @@ import { bodiceChoices } from './choices.ts';
 import { bodiceFigures } from './figures.ts';
 import { levelTexts } from './level-texts.ts';
 import { bodiceSewing } from './sewing.ts';
+import { easeLeft } from './take-in.ts';
 
 /** The choices of the bodice with all that fills and holds it: panels, insert and straps. */
 export const fullBodiceChoices = [...bodiceChoices, ...insertChoices] as const;
@@ -45,13 +46,14 @@ export function planFullBodice(
 ): { readonly plan: BodicePlan; readonly cut: Cut } {
   const plan = planBodice(sketch, body, styling, log);
   const { front, frontLines, back, levels } = plan;
+  const fittedStyling = { ...styling, ...easeLeft(styling, plan.widths) };
   const insert = planInsert(sketch, body, styling, levels, front, frontLines, log);
   const cut: Cut = (solution) => {
     const aboveBust = solvedCurves(solution, frontLines.sidePrincess.slice(2));
     const insertSeam = {
       toBust: edgeLength({ name: 'strap to bust level', curves: aboveBust }),
       allowance: styling.seamAllowance,
-      bustText: levelTexts(body, styling).bust,
+      bustText: levelTexts(body, fittedStyling).bust,
     };
     const strap = {
       width: styling.strapWidth,
@@ -61,13 +63,13 @@ export function planFullBodice(
     };
     return {
       pieces: [
-        ...bodicePieces(plan, solution, body, styling, insertRules.flatEnds.value),
+        ...bodicePieces(plan, solution, body, fittedStyling, insertRules.flatEnds.value),
         insertPiece(insert, solution, styling, insertSeam),
         strapPiece(strap),
       ].toSorted((a, b) => a.number - b.number),
       seams: [...insertSeams(insert.fullness), ...bodiceSeams, ...strapSeams],
       joins: [...bodiceJoins, ...strapJoins],
-      girths: bodiceGirths(body, styling),
+      girths: bodiceGirths(body, fittedStyling),
       notions: drawstringNotions(insert, solution, styling),
       figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
       sewing: stagesTogether([insertSewing(insert, styling), bodiceSewing, strapSewing]),

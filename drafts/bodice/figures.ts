@@ -42,7 +42,7 @@ export function bodiceFigures(
   const frontHalf = edgeLength(frontArmhole) + front.strap.length;
   const backHalf = edgeLength(backArmhole) + back.strap.length;
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
-  const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.dart).x;
+  const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
   const tilt = rules.shoulderTilt.value;
   const princess = edge('side front princess', ...frontLines.sidePrincess);
   const fullest = fullestPlace(princess);

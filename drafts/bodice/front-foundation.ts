@@ -1,20 +1,25 @@
 import type { Body } from '../../engine/body/body.ts';
+import { fitted } from '../../engine/body/fitting.ts';
 import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import { angleOf, heading, type Vector } from '../../engine/geometry/vector.ts';
 import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
 import type { BodiceStyling } from './choices.ts';
+import { fittedStrap } from './fitted-strap.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { layStrap, type StrapPath } from './straps-path.ts';
+import { armholeWedge, necklineWedge } from './wedges.ts';
 import type { Widths } from './widths.ts';
 
 /** The front before it is cut into panels. Centre front is x = 0; levels are those of the back. */
 export interface FrontFoundation {
   /** Where the princess line crosses the bust level: the pivot of the bust dart. */
   readonly pivot: Point;
-  /** Angle of the bust dart, radians. */
+  /** What the princess seam takes up over the bust, radians: the bust dart and the wedges of a fitting. */
   readonly dart: number;
+  /** How far of it the side front's strap end has turned to the side. */
+  readonly turned: number;
   /** The strap as it lies above the insert, dart open. */
   readonly strap: StrapPath;
   /** The strap's end on the side front, once the dart is turned into the princess seam. */
@@ -79,7 +84,7 @@ export function drawFront(
   );
   const sideNeck = point(neckWidth, levels.bust - neckHeight);
 
-  const backLength = backNeckPointToWaist + backNeckRise(neckBaseGirth);
+  const backLength = backNeckPointToWaist + backNeckRise(neckBaseGirth) - fitted(body.fitting, 'round back');
   const intake = log.mm(
     'Bust dart at the side seam',
     `front length ${figure(neckShoulderPointToWaist)} - back length from side neck ${figure(backLength)} + ${rules.frontHang.value}`,
@@ -118,15 +123,9 @@ export function drawFront(
     rules.armholeRoom,
   );
   const neckCorner = point(halfWidth, levels.bust - necklineHeight);
-  const strap = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  const laid = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  const strap = fittedStrap(laid, 'front', body.fitting, log);
   log.mm('Front strap', 'from the neckline corner to the shoulder', strap.length, 'construction');
-
-  log.say(
-    'Dart into the princess seam',
-    `cut the princess line and close the dart: the strap end turns ${degrees(dart)} to the side about the bust level`,
-    'pivoting a dart, common practice, no source',
-  );
-  const turned = (p: Point): Point => turnedAbout(p, pivot, dart);
 
   const perMm = widths.sideAtWaist / (levels.waist - levels.bust);
   const underarm = point(widths.front + perMm * (levels.bust - levels.underarm), levels.underarm);
@@ -137,13 +136,27 @@ export function drawFront(
     'construction',
   );
 
+  log.say(
+    'Dart into the princess seam',
+    `cut the princess line and close the dart: the strap end turns ${degrees(dart)} to the side about the bust level`,
+    'pivoting a dart, common practice, no source',
+  );
+  const closed = turnedAbout(strap.outer, pivot, dart);
+  const atNeckline = necklineWedge(pivot, strap.inner, fitted(body.fitting, 'wedge from neckline'), log);
+  const atArmhole = armholeWedge(pivot, closed, underarm, fitted(body.fitting, 'wedge from armhole'), log);
+  const turned = dart + atArmhole;
+
   const part = rules.centreFrontPart.value;
-  const split = (taken: number, level: number) => ({
-    centre: point(pivot.x - part * taken, level),
-    side: point(pivot.x + (1 - part) * taken, level),
-  });
-  const underBust = split(widths.frontPrincess.underBust, levels.underBust);
-  const waist = split(widths.frontPrincess.waist, levels.waist);
+  const split = (at: 'underBust' | 'waist') => {
+    const drafted = widths.drafted.frontPrincess[at];
+    const fittedEach = (widths.frontPrincess[at] - drafted) / 2;
+    return {
+      centre: point(pivot.x - part * drafted - fittedEach, levels[at]),
+      side: point(pivot.x + (1 - part) * drafted + fittedEach, levels[at]),
+    };
+  };
+  const underBust = split('underBust');
+  const waist = split('waist');
   log.say(
     'Front princess seam below the bust',
     `centre front panel ${figure(underBust.centre.x)} mm wide under the bust and ${figure(waist.centre.x)} mm at the waist, side front from ${figure(underBust.side.x)} and ${figure(waist.side.x)} mm`,
@@ -151,11 +164,12 @@ export function drawFront(
   );
   return {
     pivot,
-    dart,
-    strap,
-    strapInner: turned(strap.inner),
-    strapOuter: turned(strap.outer),
-    strapDown: heading(angleOf(strap.down) + dart),
+    dart: turned + atNeckline,
+    turned,
+    strap: { ...strap, inner: turnedAbout(strap.inner, pivot, -atNeckline) },
+    strapInner: turnedAbout(strap.inner, pivot, turned),
+    strapOuter: turnedAbout(strap.outer, pivot, turned),
+    strapDown: heading(angleOf(strap.down) + turned),
     underarm,
     sideWaist,
     underBust,

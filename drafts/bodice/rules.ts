@@ -132,4 +132,10 @@ export const bodiceRules = ruleTable('B', {
     'no armhole bends tighter than this, so that its allowance can be turned',
     commonPractice,
   ],
+  leastStrap: [
+    30,
+    'mm',
+    'a fitting leaves at least this of a strap before and behind the shoulder',
+    commonPractice,
+  ],
 });

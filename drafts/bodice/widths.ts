@@ -5,7 +5,7 @@ import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
 
 /** Where the girths go: half a body, from centre back to centre front, mm. */
-export interface Widths {
+export interface SharedWidths {
   /** Width of the back and of the front at bust level, side seam to centre. */
   readonly back: number;
   readonly front: number;
@@ -20,13 +20,21 @@ export interface Widths {
   readonly halfWaist: number;
 }
 
+/** The same once seams were taken in or let out at a fitting. */
+export interface Widths extends SharedWidths {
+  /** As shared out before the fitting: the princess lines stay where that puts them. */
+  readonly drafted: SharedWidths;
+  /** What the fitting took from half the girth at each level, mm; less than nothing where it let out. */
+  readonly taken: { readonly bust: number; readonly underBust: number; readonly waist: number };
+}
+
 /** Shares the girths among the panels. */
 export function shareWidths(
   body: Body,
   styling: BodiceStyling,
   levels: Levels,
   log: ConstructionLog,
-): Widths {
+): SharedWidths {
   const { bustGirth, underBustGirth, waistGirth } = body.size;
 
   const halfBust = log.mm(

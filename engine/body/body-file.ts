@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
+import { fittedLevels, fittedSeams, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
 import { numberIn, unitNames, writtenNumber } from './units.ts';
 import { howTaken } from './words.ts';
@@ -16,6 +17,20 @@ const number = z.union([
 
 /** Control characters, which cannot be printed and may not stand in an SVG. */
 const printable = /^[^\p{Cc}\p{Cs}\uFFFE\uFFFF]*$/u;
+
+/** One change found at a fitting: of a seam at a level, or by an amount alone. */
+const fittingChange = z.union([
+  ...(['take in', 'let out'] as const).flatMap((kind) =>
+    fittedSeams.map((seam) =>
+      z.strictObject({
+        [kind]: z.literal(seam).describe('The seam that was pinned.'),
+        level: z.enum(fittedLevels[seam]),
+        by: number.describe('From the old stitching line to the new one, on each layer.'),
+      }),
+    ),
+  ),
+  ...plainChangeNames.map((name) => z.strictObject({ [name]: number.describe(plainChanges[name].help) })),
+]);
 
 const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);
 
@@ -39,6 +54,10 @@ export const bodyFile = z.strictObject({
     .enum(cupLetters)
     .optional()
     .describe('The cup after EN 13402, where the under-bust girth was not measured.'),
+  fitting: z
+    .array(fittingChange)
+    .optional()
+    .describe('What was found when she tried the trial bodice on, one change after the other.'),
 });
 
 export type BodyField = keyof typeof bodyFile.shape;

@@ -1,3 +1,5 @@
+import type { FittingChange } from './fitting.ts';
+
 /**
  * The measurements of a body, in the terms of ISO 8559-1:2017 written as one word. Girths, widths and lengths
  * are in millimetres, the shoulder slope in radians below the horizontal.
@@ -41,4 +43,6 @@ export interface Body {
   readonly wearer: 'adult' | 'child';
   readonly size: Readonly<Record<MeasurementName, number>>;
   readonly known: Readonly<Record<MeasurementName, Provenance>>;
+  /** What was found at a fitting; the sizes are as they were measured before it. */
+  readonly fitting: readonly FittingChange[];
 }

@@ -19,13 +19,16 @@ export interface Written {
 
 const { shape } = bodyFile;
 
+/** The fitting is read by itself, with its units. */
+type ReadField = Exclude<BodyField, 'fitting'>;
+
 /** Reads every field by itself, so that one mistake hides no other. */
 export function readNumbers(fields: Readonly<Record<string, unknown>>): {
   readonly written: Written;
   readonly issues: readonly Issue[];
 } {
   const issues = unknownFields(fields);
-  const read = <Value>(field: BodyField, type: z.ZodType<Value>): Value | undefined => {
+  const read = <Value>(field: ReadField, type: z.ZodType<Value>): Value | undefined => {
     const value = Object.hasOwn(fields, field) ? fields[field] : undefined;
     if (value === undefined || value === null) return undefined;
     const parsed = type.safeParse(value);
@@ -74,7 +77,7 @@ const missingFields = (fields: Readonly<Record<string, unknown>>): readonly Issu
           ),
     );
 
-function unreadable(field: BodyField, value: unknown): Issue {
+function unreadable(field: ReadField, value: unknown): Issue {
   const given = shown(value);
   const simple = typeof value === 'string' || Number.isFinite(value) ? { value: given } : {};
   const refuse = (code: string, message: string): Issue => ({ ...issue(code, field, message), ...simple });

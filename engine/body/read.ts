@@ -8,6 +8,7 @@ import { derived, type Essential, essentialNames, type Found, type FoundSizes, m
 import { recognisedMistakes } from './mistaken.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
+import { readFitting } from './read-fitting.ts';
 import { readNumbers, type Written } from './read-numbers.ts';
 import { inUnit, millimetres, type Unit } from './units.ts';
 
@@ -20,7 +21,8 @@ type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 export function readBody(data: unknown): Result<Body> {
   if (typeof data !== 'object' || data === null || Array.isArray(data))
     return { ok: false, issues: [notMeasurements] };
-  const { written, issues: unread } = readNumbers(data as Readonly<Record<string, unknown>>);
+  const fields = data as Readonly<Record<string, unknown>>;
+  const { written, issues: unread } = readNumbers(fields);
   const { units } = written;
   if (!units) return { ok: false, issues: unread };
 
@@ -32,16 +34,23 @@ export function readBody(data: unknown): Result<Body> {
     : Object.fromEntries(Object.entries(all).filter(([name]) => !refused.has(name)));
   const child = isChild(written.age, sizes);
   const found = foundSizes(sizes, written.cup);
+  const fitting = readFitting(Object.hasOwn(fields, 'fitting') ? fields.fitting : undefined, units);
   const issues = [
     ...unread,
     // What is likely is likely of women.
     ...wrongValues.filter((issue) => isError(issue) || !child),
     ...contradictions({ ...sizes, ...underBustOf(found) }, units),
     ...(child ? [childNote(written.age)] : []),
+    ...fitting.issues,
   ];
   if (issues.some(isError) || !isEnough(found)) return { ok: false, issues };
 
-  const body: Body = { name: written.name, wearer: child ? 'child' : 'adult', ...completed(found) };
+  const body: Body = {
+    name: written.name,
+    wearer: child ? 'child' : 'adult',
+    ...completed(found),
+    fitting: fitting.changes,
+  };
   const remarks = child ? [] : unlikelyProportions(body, units);
   return {
     ok: true,

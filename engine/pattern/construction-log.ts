@@ -21,6 +21,9 @@ export interface ConstructionLog {
   /** A step that cannot be drawn for this body: nothing is cut once one is refused. */
   readonly refuse: (issue: Issue) => void;
   readonly refusals: () => readonly Issue[];
+  /** Something to be said of the garment that does not stand in its way. */
+  readonly remark: (issue: Issue) => void;
+  readonly remarks: () => readonly Issue[];
   /** All steps so far, numbered from 1. */
   readonly steps: () => readonly Step[];
 }
@@ -35,6 +38,7 @@ export const degrees = (angle: number): string => `${figure((angle * 180) / Math
 export function constructionLog(): ConstructionLog {
   const steps: Step[] = [];
   const refused: Issue[] = [];
+  const remarked: Issue[] = [];
   const say = (title: string, text: string, source: Source): void => {
     const named = typeof source === 'string' ? source : `${source.id}, ${source.source}`;
     steps.push({ number: steps.length + 1, title, text, source: named });
@@ -54,6 +58,10 @@ export function constructionLog(): ConstructionLog {
       refused.push(issue);
     },
     refusals: () => [...refused],
+    remark: (issue) => {
+      remarked.push(issue);
+    },
+    remarks: () => [...remarked],
     steps: () => [...steps],
   };
 }

@@ -1,0 +1,97 @@
+/**
+ * What was found at a fitting, as a fitter says it. Amounts are in mm and above nothing. A seam is taken in or let
+ * out as it is pinned: the amount is how far the stitching line moves on each of the two layers, left and right
+ * alike, so a side seam taken in by 10 makes the girth 40 smaller.
+ */
+export type FittingChange =
+  | {
+      readonly kind: 'take in' | 'let out';
+      readonly seam: FittedSeam;
+      readonly level: FittedLevel;
+      readonly mm: number;
+    }
+  | { readonly kind: PlainChange; readonly mm: number };
+
+/** The seams that can be taken in, and the levels at which each has a place of its own: between, they run on. */
+export const fittedLevels = {
+  'side seam': ['bust', 'waist'],
+  'front princess seam': ['under-bust', 'waist'],
+  'back princess seam': ['under-bust', 'waist'],
+  'centre back seam': ['waist'],
+} as const;
+
+export type FittedSeam = keyof typeof fittedLevels;
+
+export type FittedLevel = (typeof fittedLevels)[FittedSeam][number];
+
+export const fittedSeams = Object.keys(fittedLevels) as readonly FittedSeam[];
+
+/** A seam is taken in or let out no further on each layer, mm. Common practice, no source. */
+export const mostAtSeam = 12;
+
+/** The changes that need no more than an amount, and beyond what (mm) to measure again. Common practice, no source. */
+export const plainChanges = {
+  'raise bust point': { most: 25, help: 'The bust points lie this much higher than drafted.' },
+  'lower bust point': { most: 25, help: 'The bust points lie this much lower than drafted.' },
+  'wedge from neckline': {
+    most: 20,
+    help: 'The front neckline gapes: pinned out on each side, to nothing at the bust point.',
+  },
+  'wedge from armhole': {
+    most: 15,
+    help: 'The front armhole gapes: pinned out of each, to nothing at the bust point.',
+  },
+  'shorten strap': {
+    most: 50,
+    help: 'Each strap is shorter by this, half before the shoulder and half behind.',
+  },
+  'lengthen strap': {
+    most: 50,
+    help: 'Each strap is longer by this, half before the shoulder and half behind.',
+  },
+  'forward shoulder': { most: 25, help: 'The shoulder lies this much further forward than its mark.' },
+  'round back': { most: 30, help: 'The back needs this much more length above the bust level.' },
+  'sway back': {
+    most: 30,
+    help: 'The back is too long at the waist: pinned out at the centre, to nothing at the side seam.',
+  },
+  'more upper arm': { most: 80, help: 'The sleeve needs this much more room around the upper arm.' },
+} as const;
+
+export type PlainChange = keyof typeof plainChanges;
+
+export const plainChangeNames = Object.keys(plainChanges) as readonly PlainChange[];
+
+/** Changes that undo each other. */
+const opposites: readonly (readonly [FittingChange['kind'], FittingChange['kind']])[] = [
+  ['take in', 'let out'],
+  ['raise bust point', 'lower bust point'],
+  ['shorten strap', 'lengthen strap'],
+];
+
+/** Whether one change undoes the other, at the same place. */
+export const isOpposite = (a: FittingChange, b: FittingChange): boolean =>
+  opposites.some(([one, other]) => one === a.kind && other === b.kind) && placeOf(a) === placeOf(b);
+
+/** The seam and level of a change, in words; empty where it needs none. */
+export const placeOf = (change: FittingChange): string =>
+  'seam' in change ? `${change.seam} at the ${change.level}` : '';
+
+/** "take in the side seam at the waist", "round back". */
+export const changeWords = (change: FittingChange): string =>
+  'seam' in change ? `${change.kind} the ${placeOf(change)}` : change.kind;
+
+/** The most there is of a change, mm. */
+export const mostOf = (change: FittingChange): number =>
+  'seam' in change ? mostAtSeam : plainChanges[change.kind].most;
+
+/** All there is of one plain change, mm; said twice, it counts twice. */
+export const fitted = (changes: readonly FittingChange[], kind: PlainChange): number =>
+  changes.reduce((sum, change) => (change.kind === kind ? sum + change.mm : sum), 0);
+
+/** How far a seam is taken in at a level on each layer, mm; less than nothing where it is let out. */
+export const takenIn = (changes: readonly FittingChange[], seam: FittedSeam, level: FittedLevel): number =>
+  changes.reduce((sum, change) => {
+    if (!('seam' in change) || change.seam !== seam || change.level !== level) return sum;
+    return sum + (change.kind === 'take in' ? change.mm : -change.mm);
+  }, 0);

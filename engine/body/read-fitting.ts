@@ -1,0 +1,154 @@
+import type { Issue } from '../issue.ts';
+import { nearestWord } from '../pattern/nearest-word.ts';
+import {
+  changeWords,
+  type FittedLevel,
+  type FittedSeam,
+  type FittingChange,
+  fittedLevels,
+  fittedSeams,
+  isOpposite,
+  mostOf,
+  type PlainChange,
+  plainChangeNames,
+} from './fitting.ts';
+import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
+
+const seamKinds = ['take in', 'let out'] as const;
+
+/** What would make left and right differ. */
+const oneSided = 'lower shoulder';
+
+const changeNames: readonly string[] = [...seamKinds, ...plainChangeNames, oneSided];
+
+type Read = { readonly change: FittingChange } | { readonly issue: Issue };
+
+/** Reads the list of changes found at a fitting, each by itself; then what undoes each other or goes too far. */
+export function readFitting(
+  list: unknown,
+  units: Unit,
+): { readonly changes: readonly FittingChange[]; readonly issues: readonly Issue[] } {
+  if (list === undefined || list === null) return { changes: [], issues: [] };
+  if (!Array.isArray(list)) return { changes: [], issues: [notAList] };
+  const read = list.map((item: unknown, i) => readChange(item, `fitting/${i + 1}`, units));
+  const changes = read.flatMap((r) => ('change' in r ? [r.change] : []));
+  const issues = read.flatMap((r) => ('issue' in r ? [r.issue] : []));
+  return { changes, issues: [...issues, ...contradicting(changes), ...tooMuch(changes, units)] };
+}
+
+function readChange(item: unknown, path: string, units: Unit): Read {
+  const refuse = (code: string, message: string): Read => ({
+    issue: { code, severity: 'error', path, message },
+  });
+  if (typeof item !== 'object' || item === null || Array.isArray(item))
+    return refuse('fitting-not-understood', `Write each change like "round back: 1". ${known}`);
+  const fields = item as Readonly<Record<string, unknown>>;
+  const names = Object.keys(fields);
+  const [name, second] = names.filter((field) => changeNames.includes(field));
+  if (name === undefined) return refuse('unknown-fitting', unknownChange(names[0] ?? ''));
+  if (second !== undefined)
+    return refuse(
+      'fitting-not-understood',
+      `Write ${name} and ${second} as two changes, each with its own dash.`,
+    );
+  if (name === oneSided)
+    return refuse(
+      'fitting-not-available',
+      'One shoulder lower than the other is not available yet: left and right pieces are drafted as mirror images. Draft for the higher shoulder and pad the lower one.',
+    );
+  const kind = seamKinds.find((seamKind) => seamKind === name);
+  const takes = kind ? [kind, 'level', 'by'] : [name];
+  const stray = names.find((field) => !takes.includes(field));
+  if (stray !== undefined)
+    return refuse(
+      'fitting-not-understood',
+      `"${short(stray)}" means nothing beside ${name}: it takes ${takes.join(', ')}.`,
+    );
+  const written = fields[kind ? 'by' : name];
+  const mm = amount(written, units);
+  if (mm === undefined)
+    return refuse(
+      'fitting-amount',
+      `Say by how much after "${kind ? 'by' : name}", above nothing and without the unit: ${short(written)} is no such number.`,
+    );
+  if (!kind) return { change: { kind: name as PlainChange, mm } };
+
+  const seam = fittedSeams.find((candidate) => candidate === fields[kind]);
+  if (!seam)
+    return refuse(
+      'unknown-seam',
+      `${short(fields[kind])} is no seam to ${kind}: use ${fittedSeams.join(', ')}.`,
+    );
+  const levels: readonly FittedLevel[] = fittedLevels[seam];
+  const level = levels.find((candidate) => candidate === fields.level);
+  if (!level) return refuse('unknown-level', wrongLevel(seam, levels, kind));
+  return { change: { kind, seam, level, mm } };
+}
+
+const known = `Known are ${changeNames.slice(0, -1).join(', ')}.`;
+
+const notAList: Issue = {
+  code: 'fitting-not-a-list',
+  severity: 'error',
+  path: 'fitting',
+  message: `The fitting is a list: one change a line, each with a dash, such as "- round back: 1". ${known}`,
+};
+
+function unknownChange(name: string): string {
+  const nearest = nearestWord(name, changeNames);
+  return `${short(name)} is no change known at a fitting. ${nearest ? `Do you mean ${nearest}?` : known}`;
+}
+
+const wrongLevel = (seam: FittedSeam, levels: readonly FittedLevel[], kind: string): string =>
+  `The ${seam} can be ${kind === 'take in' ? 'taken in' : 'let out'} at the level of ${levels.join(' or ')}; elsewhere it runs on from there.`;
+
+/** An amount in mm, or nothing when it is none. */
+function amount(written: unknown, units: Unit): number | undefined {
+  const number = typeof written === 'string' ? numberIn(written) : written;
+  if (typeof number !== 'number' || !Number.isFinite(number) || number <= 0) return undefined;
+  return number * millimetres[units];
+}
+
+const contradicting = (changes: readonly FittingChange[]): readonly Issue[] =>
+  changes.flatMap((change) =>
+    changes
+      .filter((other) => isOpposite(change, other))
+      .map((other) => ({
+        code: 'fitting-contradicts',
+        severity: 'error' as const,
+        path: 'fitting',
+        message: `"${changeWords(change)}" and "${changeWords(other)}" undo each other. Say only what is left of the two.`,
+      })),
+  );
+
+function tooMuch(changes: readonly FittingChange[], units: Unit): readonly Issue[] {
+  const sums = new Map<string, { readonly change: FittingChange; readonly mm: number }>();
+  for (const change of changes) {
+    const words = changeWords(change);
+    sums.set(words, { change, mm: change.mm + (sums.get(words)?.mm ?? 0) });
+  }
+  return [...sums].flatMap(([words, { change, mm }]) => {
+    const most = mostOf(change);
+    const [value, max] = [mm / millimetres[units], most / millimetres[units]];
+    return mm <= most
+      ? []
+      : [
+          {
+            code: 'fitting-too-much',
+            severity: 'error' as const,
+            path: 'fitting',
+            value,
+            limits: { min: 0, max, unit: units },
+            message: `${inUnit(value, units)} is too much for "${words}". Beyond ${inUnit(max, units)} measure again and sew another trial bodice.`,
+          },
+        ];
+  });
+}
+
+/** What was written, as a message shows it. */
+function short(written: unknown): string {
+  if (written === undefined || written === null) return 'an empty place';
+  if (typeof written === 'object') return 'a group of fields';
+  const text = String(written).replace(/[\p{Cc}\p{Cs}]+/gu, ' ');
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text === '' ? 'an empty text' : text;
+}
