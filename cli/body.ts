@@ -1,25 +1,68 @@
 import { Command } from 'commander';
+import type { Body } from '../engine/body/body.ts';
 import { readBody } from '../engine/body/read.ts';
+import type { Issue } from '../engine/issue.ts';
 import { bodyResult, bodyTable } from './body-table.ts';
-import { jsonOption } from './options.ts';
+import { jsonOption, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
+import { type SensitivityOptions, saySensitivity } from './sensitivity.ts';
 import type { ExitCode, Session } from './session.ts';
-import { Unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
+
+interface BodyOptions extends Partial<SensitivityOptions> {
+  readonly sensitivity?: true;
+}
 
 /** `bodkin body`: one set of measurements, validated and completed, and where each number came from. */
 export const bodyCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
   new Command('body')
     .description('read, validate and complete one set of measurements; show what was estimated, and how well')
     .argument('<file>', 'measurements, YAML or JSON')
+    .option(
+      '--sensitivity',
+      'show instead how far the garment moves with each measurement, and which to take again',
+    )
+    .option('--garment <name>', 'the garment for --sensitivity (see “bodkin list”)')
+    .addOption(stylingOption())
+    .addOption(setOption())
     .addOption(jsonOption())
-    .action(async (file: string, options: { readonly json?: true }) => {
+    .action(async (file: string, options: BodyOptions) => {
+      const asked = sensitivityAsked(options);
       const read = readBody(await readBodyFile(file));
       if (!read.ok) throw new Unusable(read.issues);
-      if (options.json) await session.write(json(bodyResult(read.value, read.issues)));
-      else await session.write(plain(bodyTable(read.value)));
-      sayIssues(session, read.issues);
+      if (asked) await saySensitivity(session, read.value, asked, read.issues);
+      else await sayBody(session, read.value, read.issues, options);
       finish(0);
     });
+
+async function sayBody(
+  session: Session,
+  body: Body,
+  issues: readonly Issue[],
+  options: BodyOptions,
+): Promise<void> {
+  await session.write(options.json ? json(bodyResult(body, issues)) : plain(bodyTable(body)));
+  sayIssues(session, issues);
+}
+
+/** What `--sensitivity` is to be about, if it is asked for. */
+function sensitivityAsked({ sensitivity, garment, ...rest }: BodyOptions): SensitivityOptions | undefined {
+  if (!sensitivity) {
+    if (garment === undefined && rest.styling === undefined && rest.set === undefined) return undefined;
+    throw unusable(
+      'sensitivity-not-asked',
+      '--sensitivity',
+      'A garment and its styling are only looked at with --sensitivity: add it, or leave them out.',
+    );
+  }
+  if (garment === undefined)
+    throw unusable(
+      'garment-needed',
+      '--garment',
+      'Say which garment the measurements are for, such as --garment dress.',
+    );
+  return { ...rest, garment };
+}

@@ -1,4 +1,5 @@
 import { type Body, type MeasurementName, measurementNames } from '../engine/body/body.ts';
+import { withSize } from '../engine/body/with-size.ts';
 import type { Residual, Solution } from '../engine/constraints/solution.ts';
 import { RELATION, RELATION_ANGLE } from '../engine/geometry/tolerance.ts';
 import type { Issue } from '../engine/issue.ts';
@@ -22,7 +23,7 @@ export function conflictIssue(
   const before = totalMiss(solution);
   const helpful = measurementNames.flatMap((name) => {
     const gains = ([1, -1] as const).map((way) => {
-      const tried = solveFor(withMeasurement(body, name, body.size[name] * (1 + way * NUDGE)));
+      const tried = solveFor(withSize(body, name, body.size[name] * (1 + way * NUDGE)));
       return { name, way, gain: tried ? before - totalMiss(tried) : 0 };
     });
     const [more, less] = gains;
@@ -50,11 +51,6 @@ export function conflictIssue(
 }
 
 const inWords = (name: MeasurementName): string => name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`);
-
-const withMeasurement = (body: Body, name: MeasurementName, value: number): Body => ({
-  ...body,
-  size: { ...body.size, [name]: value },
-});
 
 const inTolerances = ({ error, unit }: Residual): number =>
   Math.abs(error) / (unit === 'rad' ? RELATION_ANGLE : RELATION);

@@ -1,0 +1,49 @@
+import type { Body } from '../engine/body/body.ts';
+import type { Issue } from '../engine/issue.ts';
+import { resolveStyling } from '../engine/pattern/styling-values.ts';
+import { sensitivities } from '../engine/sensitivity/sensitivity.ts';
+import { byImportance } from '../engine/sensitivity/take-again.ts';
+import { findGarment, readStyling } from './options.ts';
+import { plain } from './plain.ts';
+import { sayIssues } from './say-issues.ts';
+import { sensitivityResult, sensitivityTable } from './sensitivity-table.ts';
+import type { Session } from './session.ts';
+import { Unusable } from './unusable.ts';
+import { issuesResult, json } from './walk-result.ts';
+
+/** What `--sensitivity` needs to know besides the body. */
+export interface SensitivityOptions {
+  readonly garment: string;
+  readonly styling?: string | undefined;
+  readonly set?: readonly string[] | undefined;
+  readonly json?: true | undefined;
+}
+
+/** Says which measurements of a body matter for a garment, and what was found out on the way. */
+export async function saySensitivity(
+  session: Session,
+  body: Body,
+  options: SensitivityOptions,
+  read: readonly Issue[],
+): Promise<void> {
+  const draft = findGarment(session.garments, options.garment);
+  const styling = resolveStyling(draft.choices, await readStyling(options.styling, options.set));
+  if (!styling.ok) throw new Unusable([...read, ...styling.issues]);
+  const found = sensitivities(draft, body, styling.value);
+  if (!found.ok) throw new Unusable([...read, ...styling.issues, ...found.issues]);
+  const issues = [...read, ...styling.issues, ...found.issues];
+  const ranked = byImportance(body, found.value);
+  await session.write(
+    options.json
+      ? json({
+          ok: true,
+          garment: draft.name,
+          body: body.name,
+          styling: styling.value,
+          ...sensitivityResult(ranked),
+          issues: issuesResult(issues),
+        })
+      : plain(sensitivityTable(draft.name, body.name, ranked)),
+  );
+  sayIssues(session, issues);
+}
