@@ -1,26 +1,15 @@
 import type { Piece } from '../engine/pattern/piece.ts';
 import type { StagedSewing } from './sewing-stages.ts';
-import { amounts, cautions, workroomRules as rules } from './sewing-words.ts';
+import { cautions } from './sewing-words.ts';
 
-/** What comes before all sewing: a trial, cutting and marking. */
+/** What comes before all sewing: cutting and marking. */
 export const cuttingSteps = (pieces: readonly Piece[]): StagedSewing => ({
-  trial: [
-    {
-      title: 'Sew a trial bodice and fit it',
-      how: [
-        'Check the printed test squares with a ruler before you cut anything.',
-        'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
-        'Try it on over the underwear the dress will be worn with. Correct the measurements where it pulls or gapes, and draft again.',
-      ],
-      amounts: amounts(rules.trialAllowance),
-      cautions: [cautions.pins],
-    },
-  ],
   cut: [
     {
       title: 'Cut out',
       brings: pieces.map(({ name }) => ({ piece: name, is: 'cut' })),
       how: [
+        'Measure the printed test squares with a ruler before you cut anything.',
         'Wash the cloth as the dress will be washed, and press it.',
         'Lay the pieces out with their arrows along the grain and their folds on the fold; cut along the outer line.',
       ],

@@ -3,6 +3,17 @@ import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
 
 /** How the panels of the bodice are sewn. */
 export const bodiceSewing: StagedSewing = {
+  trial: [
+    {
+      title: 'Sew a trial bodice and fit it',
+      how: [
+        'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
+        'Try it on over the underwear the dress will be worn with. Correct the measurements where it pulls or gapes, and draft again.',
+      ],
+      amounts: amounts(rules.trialAllowance),
+      cautions: [cautions.pins],
+    },
+  ],
   'stay-stitch': [
     {
       title: 'Stay-stitch neckline and armholes',

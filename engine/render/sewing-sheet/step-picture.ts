@@ -98,26 +98,24 @@ const nameOf = ({ piece }: FinishedPiece): string => `${piece.number} ${piece.na
 /** Letters of several seams stand at different places, so that they do not meet in a narrow piece. */
 const letterPlace = (seam: number): number => [0.5, 0.4, 0.6][seam % 3] ?? 0.5;
 
-/** Each seam's letter inside both of its sides, near the middle of each edge. */
+/** At each edge that is sewn, the letters of its seams, inside and near its middle. */
 const letters = (
   { seams }: StepFacts,
   { finished: { piece }, opened }: Shown,
   place: Transform,
 ): readonly PictureWord[] =>
-  seams.flatMap(({ letter, seam }, i) =>
-    [...seam.a, ...seam.b].filter(firstOfItsEdge).flatMap((ref): PictureWord[] => {
-      const edge = piece.edges.find(({ name }) => ref.piece === piece.name && name === ref.edge);
-      if (!edge) return [];
-      const { point: middle, direction } = pointAlong(edge, edgeLength(edge) * letterPlace(i));
-      const inside = (p: Point, across: 1 | -1): Point => {
-        const away = scaled(outward(direction), -letterInset);
-        return moved(place(p), { x: across * away.x, y: away.y + 1 });
-      };
-      const word = (at: Point): PictureWord => ({ kind: 'letter', text: letter, at });
-      return [word(inside(middle, 1)), ...(opened ? [word(inside(opened(middle), -1))] : [])];
-    }),
-  );
-
-/** An edge on a fold is sewn left and right, and named twice. */
-const firstOfItsEdge = (ref: EdgeRef, i: number, all: readonly EdgeRef[]): boolean =>
-  all.findIndex(({ piece, edge }) => piece === ref.piece && edge === ref.edge) === i;
+  piece.edges.flatMap((edge): PictureWord[] => {
+    const isHere = (ref: EdgeRef): boolean => ref.piece === piece.name && ref.edge === edge.name;
+    const here = seams.filter(({ seam }) => [...seam.a, ...seam.b].some(isHere));
+    const [first] = here;
+    if (!first) return [];
+    const along = edgeLength(edge) * letterPlace(seams.indexOf(first));
+    const { point: middle, direction } = pointAlong(edge, along);
+    const away = scaled(outward(direction), -letterInset);
+    const word = (at: Point, across: 1 | -1): PictureWord => ({
+      kind: 'letter',
+      text: here.map(({ letter }) => letter).join(' '),
+      at: moved(place(at), { x: across * away.x, y: away.y + 1 }),
+    });
+    return [word(middle, 1), ...(opened ? [word(opened(middle), -1)] : [])];
+  });

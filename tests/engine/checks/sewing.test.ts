@@ -68,6 +68,42 @@ describe('a sewing order', () => {
   });
 });
 
+describe('of two steps that depend on each other', () => {
+  test.each([
+    ['Cut out', 'Mark'],
+    ['Mark', 'Fold the straps'],
+    ['Work the buttonholes for the drawstrings', 'Fold the insert and stitch its casing'],
+    ['Fold the insert and stitch its casing', 'Thread the drawstrings'],
+    ['Thread the drawstrings', frontPrincess],
+    ['Fold the insert and stitch its casing', rows],
+    [rows, underBust],
+    [underBust, frontPrincess],
+    ['Fold the straps', 'Sew the straps on'],
+    ['Sew the straps on', 'Close the long edges of the straps'],
+    [frontPrincess, 'Sew the straps on'],
+    ['Sew the side seams', setIn],
+    ['Sew the straps on', setIn],
+    ['Stitch the gathering rows of the sleeves', setIn],
+    ['Sew the sleeve seams', 'Turn up the sleeve hems as casings'],
+    ['Turn up the sleeve hems as casings', 'Thread the elastic'],
+    ['Thread the elastic', 'Close the casings'],
+    ['Sew the sleeve seams', setIn],
+    ['Sew the gores of the skirt together', 'Join the skirt to the bodice'],
+    ['Sew the side seams', 'Join the skirt to the bodice'],
+    ['Sew the gores of the skirt together', 'Hem the skirt'],
+  ])('“%s” comes before “%s”', (first, then) => {
+    const swapped = without(then).flatMap((step) => (step.title === first ? [titled(then), step] : [step]));
+    expect(found(swapped)).not.toEqual([]);
+  });
+
+  test('those that do not may change places', () => {
+    const backFirst = without('Sew the back princess seams').flatMap((step) =>
+      step.title === underBust ? [titled('Sew the back princess seams'), step] : [step],
+    );
+    expect(found(backFirst)).toEqual([]);
+  });
+});
+
 describe('every seam is sewn exactly once', () => {
   test('so one left out is named', () => {
     expect(found(changed('Sew the side seams', { sews: [], presses: [] }))).toContain(
