@@ -1,11 +1,14 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
+import { movesBetween, type PieceMove } from '../engine/checks/moves.ts';
 import type { Report } from '../engine/checks/report.ts';
-import { evaluate } from '../engine/evaluate.ts';
+import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
 import type { Figure } from '../engine/pattern/figure.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/render/walk-sheet.ts';
 import { bandsTable } from './bands-table.ts';
 import { heading } from './heading.ts';
+import { movesTable } from './moves-table.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
@@ -25,6 +28,7 @@ interface WalkOptions {
   readonly set?: readonly string[];
   readonly workers: number;
   readonly bands?: true;
+  readonly before?: string;
   readonly json?: true;
 }
 
@@ -54,6 +58,12 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
         'json',
       ]),
     )
+    .addOption(
+      new Option(
+        '--before <file>',
+        'earlier measurements, or the same before the fitting: also print what moved since, edge by edge',
+      ).conflicts(['bodies', 'file']),
+    )
     .addOption(jsonOption())
     .action(async (name: string | undefined, options: WalkOptions) =>
       finish(await walk(session, name, options)),
@@ -69,13 +79,25 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     return walkBodies(session, draft, styling, options.bodies, options.workers);
   if (options.body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
-  const evaluated = evaluate(draft, await readBodyFile(options.body), styling);
-  if (!evaluated.ok) {
-    if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
-    throw new Unusable(evaluated.issues);
-  }
-  const { report, styling: resolved, garment } = evaluated.value;
-  return show(session, report, resolved, options, garment.figures);
+  const now = await evaluateFile(session, draft, styling, options.body, options);
+  const { report, styling: resolved, garment } = now;
+  if (options.before === undefined) return show(session, report, resolved, options, garment.figures);
+  const before = await evaluateFile(session, draft, styling, options.before, options);
+  const moves = movesBetween(before.garment, garment);
+  return show(session, report, resolved, options, garment.figures, moves);
+}
+
+async function evaluateFile(
+  session: Session,
+  draft: Draft,
+  styling: Record<string, unknown>,
+  file: string,
+  options: WalkOptions,
+): Promise<Evaluation> {
+  const evaluated = evaluate(draft, await readBodyFile(file), styling);
+  if (evaluated.ok) return evaluated.value;
+  if (options.json) await session.write(json(nothingWalked(draft.name, evaluated.issues)));
+  throw new Unusable(evaluated.issues);
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
@@ -91,12 +113,14 @@ async function show(
   session: Session,
   report: Report,
   styling: Styling,
-  { json: asJson, bands }: WalkOptions,
+  { json: asJson, bands, before = '' }: WalkOptions,
   figures: readonly Figure[] = [],
+  moves?: readonly PieceMove[],
 ): Promise<ExitCode> {
-  if (asJson) await session.write(json(walkResult(report, styling)));
+  if (asJson) await session.write(json({ ...walkResult(report, styling), ...(moves ? { moves } : {}) }));
   else await session.write(heading(session, report) + plain(walkTables(report)));
   if (bands) await session.write(`\n${plain(bandsTable(figures))}`);
+  if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }

@@ -9,6 +9,7 @@ import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
+import { withoutPlace } from './fitting/without-place.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 
 /** What one part of a garment adds to it. */
@@ -63,7 +64,8 @@ function drawOnce(name: string, body: Body, plan: Plan, solver: Solver): Result<
   if (!parts.ok) return parts;
   const { sewing: staged = {}, ...made } = parts.value;
   const sewing = inStages([cuttingSteps(made.pieces), staged]);
-  const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues: log.remarks() };
+  const issues = [...log.remarks(), ...withoutPlace(body.fitting, made.pieces)];
+  const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues };
   return { ok: true, value: garment, issues: [] };
 }
 

@@ -60,6 +60,12 @@ export const PARALLEL = 20_000 * BASE;
 export const FLATNESS = 10_000 * BASE;
 
 /**
+ * A place nearer than this to where it was counts as not moved when one drawing is laid on another. Larger: what
+ * stayed is smeared by what moved. Smaller: the search settles more slowly, for nothing a pencil could show.
+ */
+export const LAID_ON = 10_000 * BASE;
+
+/**
  * Two sides of a seam may differ by this when walked: no one can mark, cut or see it. Larger: misfits add up
  * along an edge. Smaller: promises more than printing on paper can keep.
  */
