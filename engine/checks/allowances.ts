@@ -60,10 +60,7 @@ interface SideCorner {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i));
   const cutCurves = cut.curves.map((curve) => drawn(curve, FINE));
-  const cutPlaces = [
-    ...cut.curves.map(({ from }) => from),
-    ...cut.curves.flatMap(places).map(({ at }) => at),
-  ];
+  const cutPlaces = cut.curves.flatMap((curve) => [curve.from, ...places(curve).map(({ at }) => at)]);
   return sides.flatMap((side) => {
     const found = [
       ...fromStitching(side, sides, cutCurves, bound),
@@ -85,29 +82,36 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 /** Widths found where the cutting line is not one allowance out from the edge. */
 function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[], bound: number): number[] {
   const { allowance } = side.edge;
-  return side.places.flatMap(({ at, normal }) => {
+  const found: number[] = [];
+  for (const { at, normal } of side.places) {
     const out = moved(at, scaled(normal, allowance));
-    if (nearest(cut, out, bound)) return [];
-    if (side.corners.some((corner) => isBeyond(corner, out))) return [];
-    if (sides.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) return [];
-    return [nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0];
-  });
+    if (nearest(cut, out, bound)) continue;
+    if (side.corners.some((corner) => isBeyond(corner, out))) continue;
+    if (sides.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
+    found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
+  }
+  return found;
 }
 
 /** Distances of places on the cutting line that are too near to the edge, or to a corner it makes with the next. */
 function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], bound: number): number[] {
   const { allowance } = side.edge;
-  return cut.flatMap((p) => {
+  const found: number[] = [];
+  for (const p of cut) {
     const near = nearest(side.curves, p, allowance - bound);
-    if (!near) return [];
+    if (!near) continue;
     const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
-    if (!corner) return dot(outward(near.heading), vectorBetween(near.at, p)) > 0 ? [near.distance] : [];
+    if (!corner) {
+      if (dot(outward(near.heading), vectorBetween(near.at, p)) > 0) found.push(near.distance);
+      continue;
+    }
     // Beside the neighbour it is for the neighbour to say.
     const next = sides[corner.neighbour];
     const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
-    if (beside && distance(beside.at, corner.at) > CORNER) return [];
-    return near.distance < corner.clear - bound ? [near.distance] : [];
-  });
+    if (beside && distance(beside.at, corner.at) > CORNER) continue;
+    if (near.distance < corner.clear - bound) found.push(near.distance);
+  }
+  return found;
 }
 
 function sideOf(piece: Piece, edge: PieceEdge, i: number): Side {

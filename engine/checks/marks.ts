@@ -22,8 +22,8 @@ interface Placed {
 export function markFaults(garment: Garment, tape: Tape): Issue[] {
   return [
     ...garment.pieces.flatMap((piece) => [...strayNotches(piece, tape), ...bareFolds(piece)]),
-    ...lonelyNotches(garment),
-    ...garment.seams.flatMap((seam) => [...repeatedNotches(garment, seam), ...unlikePartners(garment, seam)]),
+    ...lonelyNotches(garment, tape),
+    ...garment.seams.flatMap((seam) => [...repeatedNotches(seam, tape), ...unlikePartners(seam, tape)]),
   ];
 }
 
@@ -60,18 +60,13 @@ function bareFolds(piece: Piece): Issue[] {
   });
 }
 
-function lonelyNotches(garment: Garment): Issue[] {
+function lonelyNotches(garment: Garment, tape: Tape): Issue[] {
+  const opposite = oppositeSides(garment.seams);
   return garment.pieces.flatMap((piece) =>
     piece.notches.flatMap((notch) => {
-      if (notch.mark === 'fold') return [];
-      const opposite = garment.seams.flatMap((seam) => [
-        ...(takes(seam.a, piece.name, notch.edge) ? [seam.b] : []),
-        ...(takes(seam.b, piece.name, notch.edge) ? [seam.a] : []),
-      ]);
-      if (opposite.length === 0) return [];
-      if (
-        opposite.some((refs) => notchesOn(garment, refs).some((other) => other.notch.name === notch.name))
-      ) {
+      const sides = notch.mark === 'fold' ? undefined : opposite.get(`${piece.name}/${notch.edge}`);
+      if (!sides) return [];
+      if (sides.some((refs) => notchesOn(refs, tape).some((other) => other.notch.name === notch.name))) {
         return [];
       }
       const message = `The notch "${notch.name}" on "${notch.edge}" of ${piece.name} has no partner on the edge it is sewn to.`;
@@ -80,9 +75,26 @@ function lonelyNotches(garment: Garment): Issue[] {
   );
 }
 
-function repeatedNotches(garment: Garment, seam: Seam): Issue[] {
+/** What each sewn edge is sewn to, by `piece/edge`. */
+function oppositeSides(seams: readonly Seam[]): ReadonlyMap<string, readonly (readonly EdgeRef[])[]> {
+  const opposite = new Map<string, (readonly EdgeRef[])[]>();
+  const note = (side: readonly EdgeRef[], other: readonly EdgeRef[]): void => {
+    for (const { piece, edge } of side) {
+      const known = opposite.get(`${piece}/${edge}`);
+      if (known) known.push(other);
+      else opposite.set(`${piece}/${edge}`, [other]);
+    }
+  };
+  for (const { a, b } of seams) {
+    note(a, b);
+    note(b, a);
+  }
+  return opposite;
+}
+
+function repeatedNotches(seam: Seam, tape: Tape): Issue[] {
   return [seam.a, seam.b].flatMap((side) => {
-    const placed = notchesOn(garment, side).filter(({ notch }) => notch.mark !== 'fold');
+    const placed = notchesOn(side, tape).filter(({ notch }) => notch.mark !== 'fold');
     return placed.flatMap(({ piece, notch }, i) => {
       if (placed.findIndex((other) => other.notch.name === notch.name) === i) return [];
       const message = `On one side of the seam "${seam.name}" there are two notches "${notch.name}", so it is not clear which is meant.`;
@@ -91,9 +103,9 @@ function repeatedNotches(garment: Garment, seam: Seam): Issue[] {
   });
 }
 
-function unlikePartners(garment: Garment, seam: Seam): Issue[] {
-  const others = new Map(notchesOn(garment, seam.b).map((placed) => [placed.notch.name, placed]));
-  return notchesOn(garment, seam.a).flatMap((a): Issue[] => {
+function unlikePartners(seam: Seam, tape: Tape): Issue[] {
+  const others = new Map(notchesOn(seam.b, tape).map((placed) => [placed.notch.name, placed]));
+  return notchesOn(seam.a, tape).flatMap((a): Issue[] => {
     const b = others.get(a.notch.name);
     if (!b) return [];
     if (isDouble(a) !== isDouble(b)) {
@@ -114,12 +126,9 @@ function unlikePartners(garment: Garment, seam: Seam): Issue[] {
   });
 }
 
-const takes = (refs: readonly EdgeRef[], piece: string, edge: string): boolean =>
-  refs.some((ref) => ref.piece === piece && ref.edge === edge);
-
-const notchesOn = (garment: Garment, refs: readonly EdgeRef[]): Placed[] =>
+const notchesOn = (refs: readonly EdgeRef[], tape: Tape): Placed[] =>
   refs.flatMap((ref) => {
-    const notches = garment.pieces.find((piece) => piece.name === ref.piece)?.notches ?? [];
+    const notches = tape.piece(ref.piece)?.notches ?? [];
     return notches.flatMap((notch) => (notch.edge === ref.edge ? [{ piece: ref.piece, notch }] : []));
   });
 

@@ -75,9 +75,10 @@ export function headingAt(curve: Curve, t: number): Vector {
   return first.x === 0 && first.y === 0 ? unit(secondDerivativeAt(curve, t)) : unit(first);
 }
 
-function firstDirection(start: Point, ...others: readonly Point[]): Vector {
-  const apart = others.find((p) => distance(start, p) > COINCIDENCE);
-  return apart ? unit(vectorBetween(start, apart)) : { x: 0, y: 0 };
+function firstDirection(start: Point, next: Point, nextButOne: Point, end: Point): Vector {
+  if (distance(start, next) > COINCIDENCE) return unit(vectorBetween(start, next));
+  if (distance(start, nextButOne) > COINCIDENCE) return unit(vectorBetween(start, nextButOne));
+  return distance(start, end) > COINCIDENCE ? unit(vectorBetween(start, end)) : { x: 0, y: 0 };
 }
 
 const reverse = (v: Vector): Vector => ({ x: -v.x, y: -v.y });

@@ -64,6 +64,8 @@ function halves(b: readonly number[]): readonly [number[], number[]] {
 
 /** The root of a polynomial whose coefficients change sign once: Newton steps kept inside a shrinking bracket. */
 function onlyRoot(b: readonly number[]): number {
+  const [first = 0, last = 0] = b;
+  if (b.length === 2) return first / (first - last);
   const rises = (b.find((c) => c !== 0) ?? 0) < 0;
   let low = 0;
   let high = 1;
