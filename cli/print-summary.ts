@@ -8,7 +8,7 @@ export function printSummary({ name }: Paper, printed: Printed): string {
   const { pages, tiles, columns, rows, leftOut, fewestByArea } = printed;
   const first = pages[0];
   const size = first && `${name}, ${round(first.width)} × ${round(first.height)} mm`;
-  const across = columns === 1 ? '1 column' : `${columns} columns`;
+  const across = count(columns, 'column');
   const down = rows === 1 ? 'row A' : `rows A to ${rowLetters(rows - 1)}`;
   const facts =
     pages.length === 1
@@ -18,12 +18,14 @@ export function printSummary({ name }: Paper, printed: Printed): string {
         ]
       : [
           ['paper', name],
-          ['pages', `${pages.length}: the first page and ${tiles.length} tiles`],
+          ['pages', `${pages.length}: the first page and ${count(tiles.length, 'tile')}`],
           ['tiles', `${across}, ${down}${leftOut > 0 ? `; ${leftOut} without any line left out` : ''}`],
-          ['by area', `no fewer than ${fewestByArea} tiles`],
+          ['by area', `no fewer than ${count(fewestByArea, 'tile')}`],
         ];
   return facts.map(([label, value]) => `${(label ?? '').padEnd(8)} ${value}\n`).join('');
 }
+
+const count = (many: number, what: string): string => `${many} ${what}${many === 1 ? '' : 's'}`;
 
 const round = (mm: number): number => Math.round(mm * 10) / 10;
 

@@ -5,6 +5,7 @@ describe('help', () => {
   test.each([
     [[], 'Commands:'],
     [['draft'], '--out <folder>'],
+    [['print'], '--paper <paper>'],
     [['walk'], '--bodies <file>'],
     [['body'], 'measurements'],
     [['list'], '--json'],
