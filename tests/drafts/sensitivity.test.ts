@@ -1,0 +1,99 @@
+import { describe, expect, test } from 'vitest';
+import { dress } from '../../drafts/dress.ts';
+import { type Body, measurementNames } from '../../engine/body/body.ts';
+import { readBody } from '../../engine/body/read.ts';
+import { withSize } from '../../engine/body/with-size.ts';
+import type { Draft } from '../../engine/pattern/draft.ts';
+import { resolveStyling } from '../../engine/pattern/styling-values.ts';
+import { placesOf } from '../../engine/sensitivity/places.ts';
+import { perMm, type Sensitivity, sensitivities } from '../../engine/sensitivity/sensitivity.ts';
+import { byImportance, takeAgain } from '../../engine/sensitivity/take-again.ts';
+import { shippedBody } from './drafted.ts';
+
+const draft: Draft = dress as Draft;
+
+function stylingOf(): Record<string, number | string> {
+  const styling = resolveStyling(draft.choices, {});
+  if (!styling.ok) throw new Error('no styling');
+  return { ...styling.value };
+}
+
+function bodyOf(name: string): Body {
+  const read = readBody(shippedBody(name));
+  if (!read.ok) throw new Error('not read');
+  return read.value;
+}
+
+const names = ['leading-lady', 'prompter', 'wardrobe-mistress'] as const;
+
+const found = new Map(names.map((name) => [name, sensitivitiesOf(bodyOf(name))]));
+
+const rankedOf = (name: (typeof names)[number]) => byImportance(bodyOf(name), found.get(name) ?? []);
+
+function sensitivitiesOf(body: Body): readonly Sensitivity[] {
+  const answer = sensitivities(draft, body, stylingOf());
+  if (!answer.ok) throw new Error(answer.issues.map(({ message }) => message).join('\n'));
+  return answer.value;
+}
+
+/** Lengths of all places of the dress, drafted and solved from the beginning. */
+function drafted(body: Body): ReadonlyMap<string, number> {
+  const drawn = draft.draw(body, stylingOf());
+  if (!drawn.ok) throw new Error(drawn.issues.map(({ message }) => message).join('\n'));
+  return new Map(placesOf(drawn.value).map(({ kind, name, on, mm }) => [`${kind} ${name} ${on}`, mm]));
+}
+
+describe.each(names)('the dress of %s', (name) => {
+  const body = bodyOf(name);
+  const all = found.get(name) ?? [];
+
+  test('moves with every measurement as two whole drafts say, to 1 %', () => {
+    const by = 0.1;
+    expect(all).toHaveLength(measurementNames.length);
+    for (const { measurement, slopes } of all) {
+      const [less, more] = [-by, by].map((mm) =>
+        drafted(withSize(body, measurement, body.size[measurement] + mm * perMm(body, measurement))),
+      );
+      expect(slopes.length).toBe(more?.size);
+      for (const { kind, name: place, on, perMm: slope } of slopes) {
+        const key = `${kind} ${place} ${on}`;
+        const difference = ((more?.get(key) ?? Number.NaN) - (less?.get(key) ?? Number.NaN)) / (2 * by);
+        // Below a hundredth of a millimetre for 5 mm, a percentage says nothing.
+        const allowed = 0.01 * Math.abs(difference) + 0.002;
+        expect(Math.abs(slope - difference), `${measurement}: ${key}`).toBeLessThan(allowed);
+      }
+    }
+  });
+
+  test('grows at each girth by what the body grows there', () => {
+    const girth = (measurement: string, level: string): number =>
+      all
+        .find((one) => one.measurement === measurement)
+        ?.slopes.find(({ kind, name: place }) => kind === 'girth' && place === level)?.perMm ?? Number.NaN;
+    expect(girth('bustGirth', 'bust')).toBeCloseTo(1, 5);
+    expect(girth('underBustGirth', 'under-bust')).toBeCloseTo(1, 5);
+    expect(girth('waistGirth', 'waist')).toBeCloseTo(1, 5);
+    expect(girth('hipGirth', 'hip')).toBeCloseTo(1, 5);
+    expect(girth('hipGirth', 'hem')).toBeCloseTo(Number(stylingOf().skirtFullness), 5);
+    expect(girth('bustGirth', 'waist')).toBeCloseTo(0, 5);
+  });
+
+  test('answers to no measurement that its draft does not use', () => {
+    const slopes = all.filter(({ measurement }) => measurement === 'wristGirth').flatMap((one) => one.slopes);
+    for (const { perMm: slope } of slopes) expect(Math.abs(slope)).toBeLessThan(1e-5);
+  });
+});
+
+test('for a body of few measurements, estimates come first and what the dress does not use comes last', () => {
+  const ranked = rankedOf('prompter');
+  expect(ranked).toHaveLength(measurementNames.length);
+  expect(takeAgain(ranked).map(({ from }) => from)).toEqual(['estimated', 'estimated', 'estimated']);
+  const place = (measurement: string): number => ranked.findIndex((one) => one.measurement === measurement);
+  expect(place('waistHeight')).toBeLessThan(place('neckBaseGirth'));
+  expect(place('bustGirth')).toBeLessThan(place('wristGirth'));
+});
+
+test('for a body that was measured throughout, measured ones are named', () => {
+  const again = takeAgain(rankedOf('leading-lady'));
+  expect(again.map(({ from, likelyError }) => [from, likelyError])).toEqual(Array(3).fill(['measured', 5]));
+});
