@@ -13,6 +13,7 @@ import { type DrawnLine, type DrawnLines, readShapes } from './read-shapes.ts';
 import { clockwise, edgesAtCorners } from './traced-edges.ts';
 import { tracedNotches } from './traced-notches.ts';
 import { tracedScale } from './traced-scale.ts';
+import { withoutPictures } from './without-pictures.ts';
 
 /** What the drawing itself may leave open. */
 export interface TracingOptions {
@@ -32,6 +33,9 @@ const LEAST_AREA = 400;
 const LARGEST = 5_000;
 const MOST_CURVES = 3_000;
 
+/** No pattern takes more letters to write down, pictures apart. */
+const MOST_TEXT = 8_000_000;
+
 /**
  * Reads the outline of a piece from any SVG drawing: paths and shapes in nested groups, with transforms, relative
  * commands and arcs. The outline is what is called “outline”, or edges drawn one by one that carry `data-edge`,
@@ -43,11 +47,12 @@ const MOST_CURVES = 3_000;
  * `tracedScale`; beside a piece `path-unreadable`, `left-out`, `outline-closed`, `other-outlines`, `notch-far`.
  */
 export function readOutline(svg: string, options: TracingOptions): Result<TracedPiece> {
-  const markup = readMarkup(svg);
+  const text = withoutPictures(svg);
+  if (text.length > MOST_TEXT) return tooLarge;
+  const markup = readMarkup(text);
   if (!markup.ok) return markup;
   const drawn = readShapes(markup.value);
-  if (drawn.tooMany)
-    return refuse('drawing-too-large', 'There are more lines in this drawing than in any pattern.');
+  if (drawn.tooMany) return tooLarge;
   const meant = new Map(drawn.lines.map((line) => [line, meaningOf(line.element)]));
   const called = (meaning: Meaning): readonly DrawnLine[] =>
     drawn.lines.filter((line) => meant.get(line) === meaning);
@@ -103,7 +108,7 @@ function findEdges(
   const [largest, next] = candidates.toSorted((a, b) => spanOf(b.curves) - spanOf(a.curves));
   if (!largest)
     return piece === undefined
-      ? refuse('outline-missing', 'There is no line in this drawing that could be a piece.')
+      ? refuse('outline-missing', nothingThere)
       : refuse('no-such-piece', `No line in this drawing is called “${piece.slice(0, 60)}”.`);
   const open = candidates.filter(({ closed }) => !closed);
   if (!largest.closed && open.length > MOST_CURVES) return tooDetailed;
@@ -113,6 +118,7 @@ function findEdges(
   );
   if (!loop.closed) return openOutline(loop.gap, loop.at);
   const chain = clockwise(loop.lines.flatMap(({ curves }) => curves));
+  if (chain.length === 0) return refuse('outline-missing', nothingThere);
   const others = largest.closed && next?.closed && spanOf(next.curves) > spanOf(largest.curves) / 4;
   const issues = [
     ...closingNote(loop.gap),
@@ -144,10 +150,11 @@ function faultOf(edges: readonly TracedEdge[]): Extract<Result<never>, { ok: fal
   const size = `${(right - left).toFixed(0)} by ${(bottom - top).toFixed(0)} mm`;
   if (Math.max(right - left, bottom - top) > LARGEST)
     return refuse('outline-too-large', `At this scale the piece measures ${size}. Look at the scale again.`);
-  if (!(signedArea(edges) >= LEAST_AREA))
-    return refuse('outline-too-small', `At this scale the outline encloses next to nothing (${size}).`);
   if (edges.reduce((sum, { curves }) => sum + curves.length, 0) > MOST_CURVES) return tooDetailed;
-  return isSimple(edges) ? undefined : refuse('outline-crosses', 'The outline crosses or touches itself.');
+  if (!isSimple(edges)) return refuse('outline-crosses', 'The outline crosses or touches itself.');
+  return signedArea(edges) >= LEAST_AREA
+    ? undefined
+    : refuse('outline-too-small', `At this scale the outline encloses next to nothing (${size}).`);
 }
 
 function remarksOn({ unreadable, leftOut }: DrawnLines): readonly Issue[] {
@@ -191,6 +198,10 @@ function longest(lines: readonly DrawnLine[]): { readonly from: Point; readonly 
   });
   return ends.toSorted((a, b) => distance(b.from, b.to) - distance(a.from, a.to))[0];
 }
+
+const tooLarge = refuse('drawing-too-large', 'There are more lines in this drawing than in any pattern.');
+
+const nothingThere = 'There is no line in this drawing that could be a piece.';
 
 const tooDetailed = refuse(
   'outline-too-detailed',

@@ -1,0 +1,202 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bodkin } from './session.ts';
+
+let folder = '';
+let insert = '';
+let band = '';
+
+/** Half an insert and the band it is sewn to, one unit half a millimetre. */
+const drawing = (content: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg"><rect id="test-square" x="900" width="100" height="100"/>${content}</svg>`;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+  insert = join(folder, 'insert.svg');
+  band = join(folder, 'band.svg');
+  await writeFile(
+    insert,
+    drawing(
+      '<path d="M0 0H400V500H0Z"/><path id="bust" class="notch" d="M395 200h20"/><path id="mid" class="notch" d="M200 490v20"/>',
+    ),
+  );
+  await writeFile(band, drawing('<path d="M0 0H400V100H0Z"/><path id="mid" class="notch" d="M200 -10v20"/>'));
+});
+
+afterAll(async () => {
+  await rm(folder, { recursive: true });
+});
+
+const edges = ['--edges', 'top,side,under bust,front'];
+
+const altered = async (words: readonly string[]) => {
+  const { code, out, err } = await bodkin(['alter', insert, ...edges, ...words, '--json']);
+  return { code, err, result: JSON.parse(out) };
+};
+
+describe('alter', () => {
+  test('without an alteration shows the edges it found', async () => {
+    const { code, out, err } = await bodkin(['alter', insert]);
+    expect(code).toBe(0);
+    expect(err).toBe('');
+    expect(out).toMatch(/edge 1 +200\.0 +200\.0 +0\.0 +0, 0/);
+    expect(out).toContain('notch bust: 100.0 mm along edge 2');
+    expect(out).toContain('from the 50 mm test square');
+  });
+
+  test('spreads in parallel: widths grow, lengths stay, the guide with them', async () => {
+    const { code, result } = await altered(['--spread', '60', '--along', 'top..under bust']);
+    expect(code).toBe(0);
+    expect(result.edges).toEqual([
+      { name: 'top', before: 200, after: 260 },
+      { name: 'side', before: 250, after: 250 },
+      { name: 'under bust', before: 200, after: 260 },
+      { name: 'front', before: 250, after: 250 },
+    ]);
+    expect(result.guide.after).toBeCloseTo(260, 6);
+  });
+
+  // B is 14 to 16 cm of difference, D 18 to 20 (EN 13402): 40 mm of girth, half of it on half a front.
+  test.each([
+    [[], 20],
+    [['--whole'], 40],
+  ])('spreads by the difference of two cups %j', async (more, amount) => {
+    const { result } = await altered([
+      '--cup-from',
+      'b',
+      '--cup-to',
+      'D',
+      '--along',
+      'top..under bust',
+      ...more,
+    ]);
+    expect(result.edges[0].after).toBeCloseTo(200 + amount, 6);
+  });
+
+  test('gathers an edge to its partner and says how much the seam takes, between its notches too', async () => {
+    const words = ['--gather', '1.8', '--along', 'under bust..top', '--partner', `${band}#edge 1`];
+    const { result } = await altered(words);
+    expect(result.seam).toMatchObject({
+      edge: 'under bust',
+      partner: 'edge 1',
+      before: 200,
+      verdict: 'gather',
+    });
+    expect(result.seam.after).toBeCloseTo(360, 1);
+    expect(result.seam.ratio).toBeCloseTo(1.8, 3);
+    expect(result.seam.stretches).toHaveLength(2);
+    const { out } = await bodkin(['alter', insert, ...edges, ...words]);
+    expect(out).toContain('gather 360.0 mm to 200.0 mm: 160.0 mm of gathers, ratio 1.800 to 1');
+  });
+
+  test('hinged, it opens one edge and keeps the other', async () => {
+    const { code, result } = await altered([
+      '--spread',
+      '60',
+      '--along',
+      'under bust..top',
+      '--hinge',
+      'top',
+      '--lines',
+      '8',
+    ]);
+    expect(code).toBe(0);
+    expect(result.edges.find(({ name }: { name: string }) => name === 'top').after).toBeCloseTo(200, 1);
+    expect(
+      Math.abs(result.edges.find(({ name }: { name: string }) => name === 'under bust').after - 260),
+    ).toBeLessThan(1);
+  });
+
+  test.each([
+    [['--lengthen', '20', '--at', '40%'], 270],
+    [['--shorten', '20', '--at', '100'], 230],
+  ])('%j', async (words, length) => {
+    const { result } = await altered(words);
+    expect(result.edges[1].after).toBeCloseTo(length, 6);
+  });
+
+  test('moves a notch and mirrors a half', async () => {
+    const moved = await altered(['--move-notch', 'bust=side@50%']);
+    expect(moved.result.notches[0]).toMatchObject({ name: 'bust', edge: 'side', at: 125 });
+    const { result } = await altered(['--mirror', 'front']);
+    expect(result.area.after).toBeCloseTo(2 * result.area.before, 3);
+  });
+
+  test('writes a piece that can be read and altered again, a PDF, and a report', async () => {
+    const out = join(folder, 'out');
+    const first = await altered([
+      '--spread',
+      '60',
+      '--along',
+      'top..under bust',
+      '--fold',
+      'front',
+      '--out',
+      out,
+      '--paper',
+      'a4',
+    ]);
+    expect(first.code).toBe(0);
+    expect((await readdir(out)).sort()).toEqual(['1-insert.svg', 'pattern.pdf', 'report.json']);
+    expect(JSON.parse(await readFile(join(out, 'report.json'), 'utf8'))).toEqual(first.result);
+    expect((await readFile(join(out, 'pattern.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
+    const again = await bodkin(['alter', join(out, '1-insert.svg'), '--json']);
+    const { edges: names, ok } = JSON.parse(again.out);
+    expect(ok).toBe(true);
+    expect(
+      names.map(({ name, after }: { name: string; after: number }) => [name, Math.round(after)]),
+    ).toEqual([
+      ['top', 260],
+      ['side', 250],
+      ['under bust', 260],
+      ['front', 250],
+    ]);
+  });
+
+  test.each<[string[], string]>([
+    [['--spread', '60'], '--along top..hem'],
+    [['--spread', 'wide'], 'a number from'],
+    [['--spread', '60', '--lengthen', '5'], 'cannot be used with'],
+    [['--spread', '60', '--along', 'top'], 'two dots'],
+    [['--spread', '60', '--along', 'top..cuff'], 'Its edges are: top, side, under bust, front'],
+    [
+      ['--spread', '60', '--along', 'top..under bust', '--hinge', 'side'],
+      'should be one of the slashed edges',
+    ],
+    [['--cup-from', 'Q'], 'Cups are AA, A, B'],
+    [['--cup-from', 'B', '--along', 'top..under bust'], 'Say both cups'],
+    [['--cup-from', 'B', '--cup-to', 'B', '--along', 'top..under bust'], 'nothing to spread'],
+    [['--lengthen', '20'], 'Say where to cut across'],
+    [['--lengthen', '20', '--at', 'low'], 'mm or a share'],
+    [['--shorten', '300', '--at', '100'], 'not so much length'],
+    [['--pivot-dart', 'side'], 'side@60'],
+    [['--pivot-dart', 'side@50%'], 'has no dart'],
+    [['--move-notch', 'bust'], 'its new place'],
+    [['--move-notch', 'waist=side@10'], 'Its notches are: bust, mid'],
+    [['--mirror', 'neck'], 'no edge called'],
+    [['--partner', 'band.svg'], 'a file and an edge'],
+    [['--partner', 'nowhere.svg#edge 1'], 'no such file'],
+    [['--edges', 'top,side'], 'The outline has 4 edges'],
+    [['--edges', 'a,a,b,c'], 'a name of its own'],
+    [['--fold', 'back'], 'no edge called'],
+    [['--piece', 'sleeve'], 'is called “sleeve”'],
+    [['--mm-per-unit', '0'], 'a number from'],
+  ])('%j ends with 2, words on standard error and no result', async (words, said) => {
+    const named = words.includes('--edges') ? words : [...edges, ...words];
+    const { code, out, err } = await bodkin(['alter', insert, ...named]);
+    expect(err).toContain(said);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  test('a PDF is no drawing, and nothing is written', async () => {
+    const out = join(folder, 'nothing');
+    const { code, err } = await bodkin(['alter', 'package.json', '--out', out]);
+    expect(code).toBe(2);
+    expect(err).toContain('not a whole SVG drawing');
+    await expect(readdir(out)).rejects.toThrow();
+  });
+});
