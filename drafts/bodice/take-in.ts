@@ -1,6 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import { type FittedLevel, type FittedSeam, takenIn } from '../../engine/body/fitting.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
+import { sayTaken } from '../fitting/say-taken.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { Levels } from './levels.ts';
 import type { SharedWidths, Widths } from './widths.ts';
@@ -68,29 +69,3 @@ export const easeLeft = (
   underBustEase: styling.underBustEase - 2 * taken.underBust,
   waistEase: styling.waistEase - 2 * taken.waist,
 });
-
-/** Logs a girth (mm) that the fitting changed by intent, and tells the dressmaker. */
-function sayTaken(
-  level: FittedLevel,
-  drafted: number,
-  body: number,
-  less: number,
-  log: ConstructionLog,
-): void {
-  if (less === 0) return;
-  const finished = log.mm(
-    `Fitting, finished girth at the ${level}`,
-    `${figure(drafted)} ${less > 0 ? '-' : '+'} ${figure(Math.abs(less))} at the seams that were ${less > 0 ? 'taken in' : 'let out'}, both layers, left and right`,
-    drafted - less,
-    'fitting',
-  );
-  const change = `The fitting makes the ${level} ${figure(Math.abs(less))} mm ${less > 0 ? 'smaller' : 'larger'}: ${figure(finished)} mm finished, where the body has ${figure(body)} mm.`;
-  const tight = finished < body;
-  log.remark({
-    code: tight ? 'fitting-tighter-than-body' : 'fitting-changes-girth',
-    severity: tight ? 'warning' : 'note',
-    path: level,
-    value: finished,
-    message: tight ? `${change} That is smaller than the body: measure it again.` : change,
-  });
-}

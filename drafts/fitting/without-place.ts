@@ -1,17 +1,25 @@
-import type { FittingChange } from '../../engine/body/fitting.ts';
-import { changeWords } from '../../engine/body/fitting.ts';
+import { changeWords, type FittingChange } from '../../engine/body/fitting.ts';
 import type { Issue } from '../../engine/issue.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 
 /** Notes for the changes of a fitting that a garment has no piece for: a skirt on its own knows nothing of a strap. */
 export const withoutPlace = (changes: readonly FittingChange[], pieces: readonly Piece[]): readonly Issue[] =>
-  changes
-    .filter((change) => !pieces.some(({ name }) => name === pieceFor(change)))
-    .map((change) => ({
-      code: 'fitting-without-place',
-      severity: 'note',
-      path: 'fitting',
-      message: `"${changeWords(change)}" changes nothing here: this garment has no ${pieceFor(change)}.`,
-    }));
+  changes.flatMap((change) => {
+    const places = placesFor(change);
+    return pieces.some(({ name }) => places.includes(name))
+      ? []
+      : [
+          {
+            code: 'fitting-without-place',
+            severity: 'note',
+            path: 'fitting',
+            message: `"${changeWords(change)}" changes nothing here: this garment has no ${places[0]}.`,
+          },
+        ];
+  });
 
-const pieceFor = ({ kind }: FittingChange): string => (kind === 'more upper arm' ? 'sleeve' : 'side front');
+/** The pieces a change shows on, the first of them in any garment that has it. */
+function placesFor(change: FittingChange): readonly string[] {
+  if (change.kind === 'more upper arm') return ['sleeve'];
+  return 'seam' in change && change.level === 'waist' ? ['side front', 'skirt side front'] : ['side front'];
+}

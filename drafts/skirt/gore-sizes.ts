@@ -2,6 +2,7 @@ import type { Body } from '../../engine/body/body.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { SkirtStyling } from './choices.ts';
 import { skirtRules as rules } from './rules.ts';
+import { takenAtWaist } from './taken-at-waist.ts';
 
 /** The gores of half a skirt, from centre front to centre back. */
 export const goreNames = ['centre front', 'side front', 'side back', 'centre back'] as const;
@@ -39,10 +40,15 @@ const hipShares: ByGore = {
   'centre back': rules.centreBackHip.value,
 };
 
-/** Shares hip and hem among the gores of a skirt whose waists are given by the bodice. */
+/**
+ * Shares hip and hem among the gores of a skirt whose waists are given. What a fitting took in at the waist comes to
+ * nothing at the hip: there every gore is as wide as before.
+ */
 export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log: ConstructionLog): GoreSizes {
   const { waistGirth, hipGirth, waistToHip, waistHeight, stature } = body.size;
-  const halfWaist = goreNames.reduce((sum, name) => sum + waist[name], 0);
+  const taken = takenAtWaist(body.fitting);
+  const drafted = mapGores((name) => waist[name] + taken[name]);
+  const halfWaist = goreNames.reduce((sum, name) => sum + drafted[name], 0);
   const halfHip = log.mm(
     'Half hip',
     `(hip girth ${figure(hipGirth)} + ease ${styling.hipEase}) / 2`,
@@ -70,7 +76,7 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
     (sweep / 2 - halfHip) / allEdges,
     'a flare of e on each of 2n edges adds 2ne to the hem',
   );
-  const hip = grown(waist, hipMore, hipShares);
+  const hip = grown(drafted, hipMore, hipShares);
 
   const rise = log.mm(
     'Waist rises to the side',
@@ -112,11 +118,15 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
 }
 
 /** Each gore's width and its share of what is added. */
-const grown = (from: ByGore, more: number, shares: ByGore): ByGore => ({
-  'centre front': from['centre front'] + more * shares['centre front'],
-  'side front': from['side front'] + more * shares['side front'],
-  'side back': from['side back'] + more * shares['side back'],
-  'centre back': from['centre back'] + more * shares['centre back'],
+const grown = (from: ByGore, more: number, shares: ByGore): ByGore =>
+  mapGores((name) => from[name] + more * shares[name]);
+
+/** A number for each gore. */
+export const mapGores = (of: (name: GoreName) => number): ByGore => ({
+  'centre front': of('centre front'),
+  'side front': of('side front'),
+  'side back': of('side back'),
+  'centre back': of('centre back'),
 });
 
 function skirtLength(

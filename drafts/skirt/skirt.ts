@@ -2,11 +2,13 @@ import { figure } from '../../engine/pattern/construction-log.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { drawGarment } from '../draw-garment.ts';
+import { sayTaken } from '../fitting/say-taken.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
-import type { ByGore } from './gore-sizes.ts';
+import { type ByGore, goreNames, mapGores } from './gore-sizes.ts';
 import { skirtRules as rules } from './rules.ts';
+import { takenAtWaist } from './taken-at-waist.ts';
 
 const choices = [waistEase, ...skirtChoices, ...makingChoices] as const;
 
@@ -24,7 +26,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
         (waistGirth + styling.waistEase) / 2,
         'measurement and styling',
       );
-      const waist: ByGore = {
+      const drafted: ByGore = {
         'centre front': rules.centreFrontWaist.value * half,
         'side front': rules.sideFrontWaist.value * half,
         'side back': rules.sideFrontWaist.value * half,
@@ -32,16 +34,20 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
       };
       log.say(
         'Waist of the gores',
-        `centre gores ${figure(waist['centre front'])} mm, side gores ${figure(waist['side front'])} mm`,
+        `centre gores ${figure(drafted['centre front'])} mm, side gores ${figure(drafted['side front'])} mm`,
         rules.centreFrontWaist,
       );
+      const taken = takenAtWaist(drawn.fitting);
+      const waist = mapGores((name) => drafted[name] - taken[name]);
+      const less = 2 * goreNames.reduce((sum, name) => sum + taken[name], 0);
+      sayTaken('waist', 2 * half, waistGirth, less, log);
       const drawnSkirt = drawSkirt(drawn, styling, waist, log);
       if (!drawnSkirt.ok) return drawnSkirt;
       const { value, issues } = drawnSkirt;
       const girth = {
         level: 'waist',
         body: waistGirth,
-        ease: styling.waistEase,
+        ease: styling.waistEase - less,
         parts: value.pieces.map(({ name }) => ({
           kind: 'edge' as const,
           piece: name,
