@@ -1,6 +1,6 @@
 import type { Issue } from '../../issue.ts';
 import type { Garment } from '../../pattern/garment.ts';
-import type { InsideLine, Piece } from '../../pattern/piece.ts';
+import type { Piece } from '../../pattern/piece.ts';
 import type { Condition, SewingStep } from '../../pattern/sewing.ts';
 import { edgeKey, type Schedule, stateKey } from './schedule.ts';
 
@@ -22,10 +22,9 @@ export function completeness(garment: Garment, schedule: Schedule): Issue[] {
     ),
     ...garment.pieces.flatMap((piece) =>
       asked(piece).flatMap(({ at, is }) => {
-        const done = reached.get(stateKey(piece.name, is, at));
+        if (reached.has(stateKey(piece.name, is, at))) return [];
         const where = at === undefined ? piece.name : `${piece.name}/${at}`;
         const what = at === undefined ? `the ${piece.name}` : `“${at}” of the ${piece.name}`;
-        if (done?.length === 1 || (done && is !== 'cut')) return [];
         return [fault('left-out', where, `No step brings ${what} to be “${is}”`)];
       }),
     ),
@@ -47,26 +46,25 @@ const openCasings = (steps: readonly SewingStep[], reached: Schedule['reached'])
   );
 
 /** What a piece asks for by what is drawn on it. */
-function asked(piece: Piece): readonly { readonly is: Condition; readonly at?: string }[] {
-  const lines = (kind: InsideLine['kind']): readonly InsideLine[] =>
-    piece.lines.filter((line) => line.kind === kind);
-  const casings = lines('casing').map(({ name }) => name);
-  const gathers = new Set(lines('gathering').map(({ name }) => placeOfRow(name)));
-  const holes = piece.marks.some(({ kind }) => kind === 'buttonhole') ? casings : [];
-  return [
-    { is: 'cut' },
-    { is: 'marked' },
-    ...[...gathers].flatMap((at) => [
-      { is: 'rows stitched' as const, at },
-      { is: 'gathered' as const, at },
-    ]),
-    ...casings.flatMap((at) => [
-      { is: 'casing stitched' as const, at },
-      { is: 'threaded' as const, at },
-    ]),
-    ...holes.map((at) => ({ is: 'buttonholes made' as const, at })),
-    ...lines('fold').map(({ name }) => ({ is: 'folded' as const, at: name })),
-  ];
+function asked(piece: Piece): readonly Asked[] {
+  const all: Asked[] = [{ is: 'cut' }, { is: 'marked' }];
+  const holes = piece.marks.some(({ kind }) => kind === 'buttonhole');
+  for (const { kind, name } of piece.lines) {
+    if (kind === 'fold') all.push({ is: 'folded', at: name });
+    if (kind === 'casing') {
+      all.push({ is: 'casing stitched', at: name }, { is: 'threaded', at: name });
+      if (holes) all.push({ is: 'buttonholes made', at: name });
+    }
+    if (kind !== 'gathering') continue;
+    const at = placeOfRow(name);
+    if (!all.some((other) => other.at === at)) all.push({ is: 'rows stitched', at }, { is: 'gathered', at });
+  }
+  return all;
+}
+
+interface Asked {
+  readonly is: Condition;
+  readonly at?: string;
 }
 
 /** The edge that a gathering row gathers: rows are called by it, such as `crown, gathering row 1`. */
