@@ -16,15 +16,15 @@ const paleShade = 0.55;
 
 /**
  * A whole PDF file, 1:1, its text embedded. Lines that have names are marked content under their tag
- * (`line-tag.ts`). The file carries no date, so that the same pages give the same file to the byte.
+ * (`line-tag.ts`). Every file is dated 1 January 1970, so that the same pages give the same file to the byte.
  */
 export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
   // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
   const { default: PDFDocument } = await import('pdfkit');
   const info = { Title: title, Creator: 'bodkin', CreationDate: new Date(0) };
   const document = new PDFDocument({ autoFirstPage: false, pdfVersion: '1.7', info });
-  document.registerFont('regular', Buffer.from(fonts.regular));
-  document.registerFont('bold', Buffer.from(fonts.bold));
+  document.registerFont('regular', fonts.regular);
+  document.registerFont('bold', fonts.bold);
   const written: Uint8Array[] = [];
   document.on('data', (part: Uint8Array) => written.push(part));
   const ended = new Promise((resolve) => document.on('end', resolve));
@@ -35,7 +35,17 @@ export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts)
   }
   document.end();
   await ended;
-  return Buffer.concat(written);
+  return joined(written);
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
 }
 
 function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart, weight: number): void {
