@@ -17,7 +17,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
   name: 'skirt',
   title: 'Gored skirt',
   choices,
-  draw: (body, styling) =>
+  draw: (body, styling, solver) =>
     drawGarment('skirt', body, (drawn, _sketch, log) => () => {
       const { waistGirth } = drawn.size;
       const half = log.mm(
@@ -41,7 +41,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
       const waist = mapGores((name) => drafted[name] - taken[name]);
       const less = 2 * goreNames.reduce((sum, name) => sum + taken[name], 0);
       sayTaken('waist', 2 * half, waistGirth, less, log);
-      const drawnSkirt = drawSkirt(drawn, styling, waist, log);
+      const drawnSkirt = drawSkirt(drawn, styling, waist, log, solver);
       if (!drawnSkirt.ok) return drawnSkirt;
       const { value, issues } = drawnSkirt;
       const girth = {

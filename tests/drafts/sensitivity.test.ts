@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dress } from '../../drafts/dress.ts';
+import { skirt } from '../../drafts/skirt/skirt.ts';
 import { type Body, measurementNames } from '../../engine/body/body.ts';
 import { readBody } from '../../engine/body/read.ts';
 import { withSize } from '../../engine/body/with-size.ts';
@@ -96,4 +97,14 @@ test('for a body of few measurements, estimates come first and what the dress do
 test('for a body that was measured throughout, measured ones are named', () => {
   const again = takeAgain(rankedOf('leading-lady'));
   expect(again.map(({ from, likelyError }) => [from, likelyError])).toEqual(Array(3).fill(['measured', 5]));
+});
+
+test('the skirt alone hangs longer by what its wearer is taller at the waist', () => {
+  const styling = resolveStyling(skirt.choices, {});
+  if (!styling.ok) throw new Error('no styling');
+  const answer = sensitivities(skirt as Draft, bodyOf('understudy'), styling.value);
+  if (!answer.ok) throw new Error('not drafted');
+  const tall = answer.value.find(({ measurement }) => measurement === 'waistHeight');
+  const side = tall?.slopes.find(({ kind, name }) => kind === 'seam' && name === 'skirt, side');
+  expect(side?.perMm).toBeCloseTo(1, 6);
 });
