@@ -1,7 +1,8 @@
 /**
  * Factors a symmetric positive definite matrix of order n, stored row by row, into L L^T. Only the lower triangle
  * is read and L is written over it. False where a pivot is not positive, that is where the matrix is not positive
- * definite to rounding (Golub & Van Loan, Matrix Computations, 4th ed., algorithm 4.2.2).
+ * definite to rounding (Golub & Van Loan, Matrix Computations, 4th ed., algorithm 4.2.2). Leading zeros of a row stay
+ * zeros and cost nothing (the envelope method: A. Jennings, 1966, from memory).
  *
  * Written here because the matrices are small and factored ten times a sketch: ml-matrix takes three times as
  * long (0.16 ms against 0.05 ms for 66 unknowns).
@@ -9,12 +10,14 @@
 export function factor(a: Float64Array, n: number): boolean {
   for (let i = 0; i < n; i++) {
     const row = i * n;
-    for (let j = 0; j <= i; j++) {
+    let first = 0;
+    while (first < i && a[row + first] === 0) first++;
+    for (let j = first; j <= i; j++) {
       const other = j * n;
       // Two sums at a time: a processor adds faster than one sum can wait for.
       let sum = a[row + j] as number;
       let second = 0;
-      let k = 0;
+      let k = first;
       for (; k + 1 < j; k += 2) {
         sum -= (a[row + k] as number) * (a[other + k] as number);
         second -= (a[row + k + 1] as number) * (a[other + k + 1] as number);
