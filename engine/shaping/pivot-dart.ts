@@ -71,10 +71,8 @@ export function pivotDart(piece: Piece, { dart: wanted, to, share }: Pivot): Res
   const onFold = cut.value.stretches.find(({ edge }) => split.edges[edge]?.name === fold?.name)?.part;
   const keep = onFold ?? partAt(cut.value, between(piece.grain.from, piece.grain.to, 0.5));
   const laid = reassembled(split, cut.value, movesOf(cut.value, across, keep)).piece;
-  const names: readonly [string, string] =
-    share === 1 ? [first.name, second.name] : [`${to.edge} dart leg 1`, `${to.edge} dart leg 2`];
-  const legged = withLegs(laid, after, dart.value.apex, first, names);
-  const closed = share === 1 ? closedUp(legged, names, after) : { piece: legged, deviation: 0 };
+  const legged = withLegs(laid, after, dart.value.apex, first, freshNames(laid, `${to.edge} dart leg`));
+  const closed = share === 1 ? closedUp(legged, [first.name, second.name]) : { piece: legged, deviation: 0 };
   return { ok: true, value: closed, issues: [] };
 }
 
@@ -133,7 +131,7 @@ function splitForDart(
   return { ok: true, value, issues: [] };
 }
 
-/** Two names for the halves of an edge that no other edge has. */
+/** Two names that no edge has yet, after the edge they are cut from. */
 function freshNames(piece: Piece, name: string): readonly [string, string] {
   const taken = new Set(piece.edges.map((edge) => edge.name));
   let [one, other] = [`${name} 1`, `${name} 2`];
@@ -153,7 +151,6 @@ function withLegs(
   const [before, next] = [piece.edges.at(place - 1), piece.edges[place]];
   if (!before || !next) return piece;
   const leg = (name: string, line: Line): PieceEdge => ({ ...like, name, curves: [line], inflections: 0 });
-  // The old legs keep their names until they are closed up; the new ones are told apart by where they stand.
   const drawn = [
     leg(names[0], { kind: 'line', from: edgeEnd(before), to: apex }),
     leg(names[1], { kind: 'line', from: apex, to: edgeStart(next) }),
@@ -162,13 +159,11 @@ function withLegs(
 }
 
 /** Takes out the closed legs and lets the edge they stood in run on. */
-function closedUp(piece: Piece, legs: readonly [string, string], after: string): Altered {
-  const next = piece.edges.findIndex(({ name }) => name === after);
-  const isNew = (i: number): boolean => i === next - 1 || i === next - 2;
-  const rest = piece.edges.filter((edge, i) => isNew(i) || !legs.includes(edge.name));
-  const firstOld = piece.edges.findIndex(({ name }, i) => name === legs[0] && !isNew(i));
-  const before = piece.edges.at(firstOld - 1);
-  const follower = piece.edges[(firstOld + 2) % piece.edges.length];
+function closedUp(piece: Piece, legs: readonly [string, string]): Altered {
+  const rest = piece.edges.filter((edge) => !legs.includes(edge.name));
+  const firstLeg = piece.edges.findIndex(({ name }) => name === legs[0]);
+  const before = piece.edges.at(firstLeg - 1);
+  const follower = piece.edges[(firstLeg + 2) % piece.edges.length];
   const notches = piece.notches.filter(({ edge }) => !legs.includes(edge));
   if (!before || !follower || before === follower || !runsOn(before, follower))
     return { piece: { ...piece, edges: rest, notches }, deviation: 0 };

@@ -45,10 +45,10 @@ export const anyPanel: fc.Arbitrary<Piece> = fc
   .record({
     width: fc.double({ min: 120, max: 400, noNaN: true }),
     height: fc.double({ min: 120, max: 500, noNaN: true }),
-    flare: fc.double({ min: -20, max: 60, noNaN: true }),
+    flare: fc.double({ min: 0, max: 60, noNaN: true }),
     drop: fc.double({ min: -30, max: 30, noNaN: true }),
     sag: fc.double({ min: -25, max: 25, noNaN: true }),
-    bow: fc.double({ min: -12, max: 12, noNaN: true }),
+    bow: fc.double({ min: -4, max: 12, noNaN: true }),
   })
   .map(({ width, height, flare, drop, sag, bow }) => {
     const [x, y] = [width + flare, height + drop];

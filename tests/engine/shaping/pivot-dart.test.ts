@@ -117,7 +117,7 @@ describe('pivoting a dart', () => {
   test('closed, the edge it stood in is one, smooth, and nearly as long as its two parts', () => {
     const after = pivoted(front(40));
     expect(after.edges.map(({ name }) => name).sort()).toEqual(
-      ['front', 'leg a', 'leg b', 'shoulder', 'side 1', 'side 2', 'waist side'].sort(),
+      ['front', 'shoulder', 'side 1', 'side 2', 'side dart leg 1', 'side dart leg 2', 'waist side'].sort(),
     );
     expect(Math.abs(edgeLength(edgeNamed(after, 'waist side')) - 180)).toBeLessThan(2);
     expect(isClosed(after.edges)).toBe(true);
