@@ -16,6 +16,7 @@ import { readOutline } from '../engine/render/read-outline.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
 import { readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
+import { withGrainInside } from '../engine/shaping/grain.ts';
 import { ownPiece } from '../engine/shaping/own-piece.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import { walkPartner } from '../engine/shaping/walk-partner.ts';
@@ -57,7 +58,8 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   const partner = await readPartner(options);
   const partnerLength = partner && edgeLength(partner.own);
   const altered = alteration(before, options, partnerLength);
-  const done = used(altered);
+  const answer = used(altered);
+  const done = { ...answer, piece: withGrainInside(answer.piece) };
   if (!isSimple(done.piece.edges))
     throw unusable(
       'outline-crosses',

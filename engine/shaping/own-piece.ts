@@ -1,12 +1,12 @@
 import { edgeLength } from '../geometry/edge.ts';
 import { inflectionCount } from '../geometry/inflections.ts';
 import { level, outlineCrossings } from '../geometry/intersect.ts';
-import { centroid, outlineBounds } from '../geometry/outline.ts';
-import { between, type Point, point } from '../geometry/point.ts';
+import { outlineBounds } from '../geometry/outline.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { noSuchEdge } from './cut-up.ts';
 import { faired } from './fair-edge.ts';
+import { grainAlong } from './grain.ts';
 import { levelLine } from './reassemble.ts';
 import type { TracedPiece } from './traced.ts';
 
@@ -60,7 +60,7 @@ export function ownPiece(traced: TracedPiece, told: OwnPiece): Result<Piece> {
     name: told.name,
     number: 1,
     edges,
-    grain: traced.grain ?? grainDown(edges),
+    grain: traced.grain ?? grainAlong(edges, { x: 0, y: 1 }),
     notches: [...traced.notches, ...foldNotches(edges, traced.notches)],
     lines: levelLine(guide, edges, traced.guide ?? (top + bottom) / 2),
     marks: [],
@@ -89,18 +89,6 @@ const fairedNote = (edge: string, deviation: number): Issue => ({
   message: `The traced kinks of “${edge}” were smoothed out; it moved by ${deviation.toFixed(2)} mm at most.`,
   value: deviation,
 });
-
-/** Half the widest height that the piece has straight below or above its middle, as an upright grainline. */
-function grainDown(edges: readonly PieceEdge[]): { readonly from: Point; readonly to: Point } {
-  const { x } = centroid(edges);
-  const found = outlineCrossings(edges, { through: point(x, 0), heading: { x: 0, y: 1 } });
-  let [from, to] = [point(x, 0), point(x, 0)];
-  for (let i = 0; i + 1 < found.length; i += 2) {
-    const [above, below] = [found[i]?.point, found[i + 1]?.point];
-    if (above && below && below.y - above.y > to.y - from.y) [from, to] = [above, below];
-  }
-  return { from: between(from, to, 0.2), to: between(from, to, 0.8) };
-}
 
 /** Where a piece is widest across at a level, mm; nothing where it does not reach. */
 export function widthAt(piece: Piece, y: number): number {

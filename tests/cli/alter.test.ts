@@ -124,6 +124,25 @@ describe('alter', () => {
     expect(result.area.after).toBeCloseTo(2 * result.area.before, 3);
   });
 
+  test.each([['1'], ['0.5']])('pivots %s of a dart, its grainline kept inside the piece', async (share) => {
+    const front = join(folder, 'front.svg');
+    const dart = 'M40 30L400 60L480 360L460 790L260 810L220 480L180 810L0 800L40 180Z';
+    await writeFile(front, drawing(`<path d="${dart}"/>`));
+    const { code, out, err } = await bodkin([
+      'alter',
+      front,
+      '--pivot-dart',
+      'edge 3@50%',
+      '--share',
+      share,
+      '--json',
+    ]);
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    const names = JSON.parse(out).edges.map(({ name }: { name: string }) => name);
+    expect(names).toContain('edge 3 dart leg 1');
+  });
+
   test('writes a piece that can be read and altered again, a PDF, and a report', async () => {
     const out = join(folder, 'out');
     const first = await altered([
