@@ -1,5 +1,6 @@
 import { type Body, type MeasurementName, measurementNames, type Provenance } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
+import { changeWords } from '../engine/body/fitting.ts';
 import type { Issue } from '../engine/issue.ts';
 import { type Column, fixed, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
@@ -20,7 +21,7 @@ export function bodyTable(body: Body): string {
     const spread = known.from === 'estimated' ? `± ${fixed(of(known.spread), 1)}` : '';
     return [name, fixed(of(body.size[name]), 1), unit, spread, fromWhat(known)];
   });
-  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}\n${cupLines(body)}`;
+  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}\n${cupLines(body)}${fittingLines(body)}`;
 }
 
 function cupLines(body: Body): string {
@@ -29,6 +30,12 @@ function cupLines(body: Body): string {
     `bust girth less ${other} girth: ${fixed(by / 10, 1)} cm\n`;
   return `cup ${letter}, band ${band}; ${less('under-bust', difference)}${less('upper chest', upperChestDifference)}`;
 }
+
+/** What a fitting found since; the measurements above are as they were taken before it. */
+const fittingLines = ({ fitting }: Body): string =>
+  fitting.length === 0
+    ? ''
+    : `\nsince then, at the fitting:\n${fitting.map((change) => `${changeWords(change)} by ${fixed(change.mm / 10, 1)} cm\n`).join('')}`;
 
 /** The same as data; lengths in mm, angles in degrees. */
 export function bodyResult(body: Body, issues: readonly Issue[]) {
@@ -44,6 +51,7 @@ export function bodyResult(body: Body, issues: readonly Issue[]) {
     wearer: body.wearer,
     measurements: Object.fromEntries(measurements),
     cup: cupOf(body),
+    fitting: body.fitting,
     issues: issuesResult(issues),
   };
 }

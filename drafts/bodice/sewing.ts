@@ -8,7 +8,7 @@ export const bodiceSewing: StagedSewing = {
       title: 'Sew a trial bodice and fit it',
       how: [
         'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
-        'Try it on over the underwear the dress will be worn with. Correct the measurements where it pulls or gapes, and draft again.',
+        'Try it on over the underwear the dress will be worn with. Write what you pin where it pulls or gapes under “fitting:” in her measurements, and draft again.',
       ],
       amounts: amounts(rules.trialAllowance),
       cautions: [cautions.pins],
