@@ -55,7 +55,7 @@ function cubicLength(cubic: Cubic, accuracy: number): number {
   const rule = gaussPairs(Math.max(1, pairs));
   let sum = 0;
   for (let i = 0; i < rule.length; i += 2) {
-    const u = rule[i] ?? 0;
+    const u = rule[i] as number;
     const uu = u * u;
     const evenX = zx + kx * uu;
     const evenY = zy + ky * uu;
@@ -65,7 +65,7 @@ function cubicLength(cubic: Cubic, accuracy: number): number {
     const y1 = evenY + oddY;
     const x2 = evenX - oddX;
     const y2 = evenY - oddY;
-    sum += (rule[i + 1] ?? 0) * (Math.sqrt(x1 * x1 + y1 * y1) + Math.sqrt(x2 * x2 + y2 * y2));
+    sum += (rule[i + 1] as number) * (Math.sqrt(x1 * x1 + y1 * y1) + Math.sqrt(x2 * x2 + y2 * y2));
   }
   return sum / 2;
 }
