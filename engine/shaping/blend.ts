@@ -47,7 +47,7 @@ const STRAYS = [0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.4];
  * Blends the cut ends of an edge as is done on paper: a smooth line through the middle of every short stretch and
  * of every gap, keeping the corner at either end of the edge as it was. A long stretch is followed until
  * near the cut. The nearest sound fit (G1) that has no more inflections than wished is taken; if there is none, the
- * one with the fewest; where the places allow no sound fit at all, one cubic swings from end to end.
+ * one with the fewest; across gaps, one cubic that swings from end to end where that waves less.
  */
 export function blended(stretches: readonly Edge[], wish: BlendWish): Blend {
   const [first, last] = [stretches[0], stretches.at(-1)];
@@ -56,25 +56,45 @@ export function blended(stretches: readonly Edge[], wish: BlendWish): Blend {
   if (wish.straight) return { curves: [{ kind: 'line', from, to }], deviation: 0 };
   const ends = { start: startDirection(first), end: endDirection(last) };
   const points = isUnbroken(stretches) ? placesInKinkedLine(stretches) : leadingPlaces(stretches);
-  const fair = fairest(points, ends, wish.inflections);
+  const fair = hasGaps(stretches)
+    ? calmest(points, ends, wish.inflections)
+    : fairest(points, ends, wish.inflections).curves;
   const sized = wish.length === undefined ? fair : ofLength(fair, wish.length);
   const off = points.map((p) => nearestOnEdge({ curves: sized }, p).distance);
   return { curves: sized.map(plain), deviation: Math.max(...off) };
 }
 
+/** Whether stretches were moved apart, as in a parallel spread. */
+const hasGaps = (stretches: readonly Edge[]): boolean =>
+  stretches.some((stretch, i) => {
+    const before = stretches[i - 1];
+    return before !== undefined && distance(edgeEnd(before), edgeStart(stretch)) > COINCIDENCE;
+  });
+
 /** Whether short stretches still hang together, end to end, as at hinges. */
 const isUnbroken = (stretches: readonly Edge[]): boolean =>
-  stretches.every((stretch, i) => {
-    const before = stretches[i - 1];
-    return !before || distance(edgeEnd(before), edgeStart(stretch)) <= COINCIDENCE;
-  }) && stretches.every((stretch) => edgeLength(stretch, RELATION) <= 2 * LET_GO);
+  !hasGaps(stretches) && stretches.every((stretch) => edgeLength(stretch, RELATION) <= 2 * LET_GO);
 
 interface Ends {
   readonly start: Vector;
   readonly end: Vector;
 }
 
-function fairest(points: readonly Point[], ends: Ends, inflections: number): readonly Cubic[] {
+/** The fairest fit, or where that waves more than wished and one plain swing waves less, the swing. */
+function calmest(points: readonly Point[], ends: Ends, inflections: number): readonly Cubic[] {
+  const fit = fairest(points, ends, inflections);
+  if (fit.waves <= inflections) return fit.curves;
+  const curves = swing(points, ends);
+  return inflectionCount({ name: '', curves }) < fit.waves ? curves : fit.curves;
+}
+
+interface Fit {
+  readonly curves: readonly Cubic[];
+  /** Changes from hollow to round. */
+  readonly waves: number;
+}
+
+function fairest(points: readonly Point[], ends: Ends, inflections: number): Fit {
   let best: readonly Cubic[] | undefined;
   let fewest = Infinity;
   for (const stray of STRAYS) {
@@ -85,7 +105,7 @@ function fairest(points: readonly Point[], ends: Ends, inflections: number): rea
     best = curves;
     if (count <= inflections) break;
   }
-  return best ?? swing(points, ends);
+  return { curves: best ?? swing(points, ends), waves: fewest };
 }
 
 /** A handle shorter or longer than this share of its chord stands for a fit that had too little to go by. */
