@@ -1,9 +1,11 @@
+import type { Rectangle } from '../finishing/rectangle.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { Drawn } from './drawn.ts';
 import { type Metadata, metadataSchema } from './metadata.ts';
+import { readLabels } from './read-labels.ts';
 import { type Found, readMarkup } from './read-markup.ts';
 import { readPiece } from './read-piece.ts';
 import { readScale } from './read-scale.ts';
@@ -12,6 +14,8 @@ import { readScale } from './read-scale.ts';
 export interface Sheet {
   readonly garment: Garment;
   readonly cutLines: ReadonlyMap<string, Edge>;
+  /** The room each line of a label takes up. */
+  readonly labels: readonly Rectangle[];
 }
 
 /**
@@ -35,7 +39,8 @@ export function readSheet(svg: string): Result<Sheet> {
   if (drawn.issues.length > 0) return { ok: false, issues: drawn.issues };
   const pieces = read.map(({ piece }) => piece);
   const cutLines = new Map(read.map(({ piece, cut }) => [piece.name, { name: 'cutting line', curves: cut }]));
-  return { ok: true, value: { garment: garmentOf(metadata.value, pieces), cutLines }, issues: [] };
+  const labels = readLabels(elements, scale.value);
+  return { ok: true, value: { garment: garmentOf(metadata.value, pieces), cutLines, labels }, issues: [] };
 }
 
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({

@@ -1,6 +1,6 @@
 import { type Bounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
-import { cutReady } from '../checks/cut-ready.ts';
+import { cutReady, labelFaults } from '../checks/cut-ready.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
 import { FILE } from '../geometry/tolerance.ts';
@@ -15,17 +15,19 @@ const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e
 
 /**
  * Walks a written sheet again from its paths alone: every check of a garment, each cutting line measured
- * against its stitching line, and no piece on another. Fails when the file cannot be read as a sheet; `readSheet` names the issues.
+ * against its stitching line, no piece on another, and no label over a line. Fails when the file cannot be read
+ * as a sheet; `readSheet` names the issues.
  */
 export function walkSheet(svg: string): Result<Report> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const { garment, cutLines } = sheet.value;
+  const { garment, cutLines, labels } = sheet.value;
   const walked = checkGarment(garment, fileBounds);
   const issues = [
     ...walked.issues,
     ...cutReady(garment, cutLines, fileBounds.cutLine),
     ...overlapFaults(cutLines),
+    ...garment.pieces.flatMap((piece) => labels.flatMap((label) => labelFaults(piece, label)).slice(0, 1)),
   ];
   return { ok: true, value: { ...walked, issues, ok: issues.length === 0 }, issues };
 }
