@@ -1,8 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measurementNames } from '../../engine/body/body.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { distance, type Point } from '../../engine/geometry/point.ts';
-import { bodyGrid, surveyBody } from '../plausible-bodies.ts';
+import { bodyGrid, plausibleBody, surveyBody } from '../plausible-bodies.ts';
 import { drafted, edgeOf, shippedBodies, shippedBody } from './drafted.ts';
 import { drawnPoints, evaluated } from './points.ts';
 
@@ -20,6 +21,16 @@ describe('the dress for women nobody tuned it to', () => {
     const unnamed = failed.flat().filter((found) => !/^(cannot-agree|measurements-contradict)/.test(found));
     expect(unnamed).toEqual([]);
     expect(failed.length).toBeLessThanOrEqual(0.005 * bodies.length);
+  });
+
+  it('drafts true, or names what contradicts, whichever measurements are given', () => {
+    const named = /^(cannot-agree|measurements-contradict|drawstring-refused)/;
+    fc.assert(
+      fc.property(plausibleBody, (body) => {
+        expect(errors(body).filter((found) => !named.test(found))).toEqual([]);
+      }),
+      { numRuns: 150 },
+    );
   });
 
   it('drafts true, or names what contradicts, over the grid of busts, cups and statures', () => {
