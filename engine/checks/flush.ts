@@ -25,8 +25,8 @@ const ACROSS = [0.1, 0.5, 0.9] as const;
 /**
  * Lays the allowances of both sides of every seam on one another and compares how far they reach beyond the
  * seam's ends, measured along the seam prolonged, near the seam, in the middle and near the cut edge. Only where
- * the seam runs through on both sides: where another seam crosses it, where one side lies on a fold, or where
- * the line goes straight on, there is nothing to match.
+ * the seam runs through on both sides: where another seam crosses it, where one side lies on a fold or is turned
+ * under, or where the line goes straight on, there is nothing to match.
  */
 export function flushFaults(
   garment: Garment,
@@ -34,7 +34,8 @@ export function flushFaults(
   tape: Tape,
   bound: number,
 ): Issue[] {
-  return garment.seams.flatMap((seam) =>
+  const machined = garment.seams.filter(({ felled }) => !felled);
+  return machined.flatMap((seam) =>
     (['start', 'end'] as const).flatMap((which) => {
       const a = endOf(seam.a, which, tape);
       const b = endOf(seam.b, which, tape);

@@ -25,6 +25,7 @@ export function cuttingLines(garment: Garment, tolerance: number): ReadonlyMap<s
     asked?.set(end.corner, Math.max(reach, asked.get(end.corner) ?? 0));
   };
   for (const seam of garment.seams) {
+    if (seam.felled) continue;
     for (const whichEnd of ['start', 'end'] as const) {
       const [a, b] = [seam.a, seam.b].map((side) => seamEnd(garment, allowances, side, whichEnd));
       if (!a || !b) continue;

@@ -32,7 +32,8 @@ export interface EdgeRef {
 
 /**
  * Two chains of edges sewn together, both walked from the same end of the seam.
- * The length of `a` is `gatherRatio` times the length of `b`, plus `ease` (mm). A plain seam has ratio 1, ease 0.
+ * The length of `a` is `gatherRatio` times the length of `b`, plus `ease` (mm, less than
+ * nothing where a is held short). A plain seam has ratio 1, ease 0.
  */
 export interface Seam {
   readonly name: string;
@@ -40,6 +41,8 @@ export interface Seam {
   readonly b: readonly EdgeRef[];
   readonly ease: number;
   readonly gatherRatio: number;
+  /** Side a is turned under and sewn by hand onto side b, over whatever seams b has been sewn in before. */
+  readonly felled?: true;
 }
 
 /** The corner of a piece between a running edge (a waist, an armhole) and the seam that ends there. */

@@ -19,6 +19,7 @@ const seam = z.strictObject({
   b: list(edgeRef).min(1),
   ease: mm,
   gatherRatio: z.number().positive(),
+  felled: z.literal(true).exactOptional(),
 });
 
 const corner = z.strictObject({ piece: name, edge: name, seam: name });

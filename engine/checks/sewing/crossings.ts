@@ -55,7 +55,7 @@ function crossed(piece: string, lower: Worked, higher: Worked, schedule: Schedul
 function seamsByEdge({ seams }: Garment): ReadonlyMap<string, readonly Seam[]> {
   const found = new Map<string, Seam[]>();
   for (const seam of seams)
-    for (const side of [seam.a, seam.b])
+    for (const side of seam.felled ? [seam.a] : [seam.a, seam.b])
       for (const ref of side) {
         const known = found.get(edgeKey(ref));
         if (known) known.push(seam);

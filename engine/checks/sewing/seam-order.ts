@@ -1,10 +1,10 @@
 import type { Issue } from '../../issue.ts';
 import type { EdgeRef, Garment, Seam } from '../../pattern/garment.ts';
-import { reachedBefore, type Schedule, stepNamed } from './schedule.ts';
+import { edgeKey, reachedBefore, type Schedule, stepNamed } from './schedule.ts';
 
 /**
- * Seams sewn out of order: before their pieces are marked, before a gathered side is gathered, or before the pieces
- * along one side are joined to each other.
+ * Seams sewn out of order: before their pieces are marked, before a gathered side is gathered, before the pieces
+ * along one side are joined to each other, or felled onto a seam that is not sewn yet.
  */
 export function seamFaults(garment: Garment, schedule: Schedule): Issue[] {
   return garment.seams.flatMap((seam) => {
@@ -14,6 +14,7 @@ export function seamFaults(garment: Garment, schedule: Schedule): Issue[] {
       ...rawPieces(seam, place, schedule),
       ...ungathered(seam, place, schedule),
       ...unjoined(garment, seam, place, schedule),
+      ...laidOnNothing(garment, seam, place, schedule),
     ];
   });
 }
@@ -61,6 +62,17 @@ function unjoined(garment: Garment, seam: Seam, place: number, { sewn, steps }: 
       return [seamFault('too-early', seam, place, { steps }, what)];
     }),
   );
+}
+
+/** What is felled covers seams: these must have been sewn. */
+function laidOnNothing(garment: Garment, seam: Seam, place: number, schedule: Schedule): Issue[] {
+  if (!seam.felled) return [];
+  const covered = ({ felled, a, b }: Seam): boolean =>
+    !felled && [...a, ...b].some((ref) => seam.b.some((under) => edgeKey(under) === edgeKey(ref)));
+  return garment.seams.filter(covered).flatMap(({ name }) => {
+    if ((schedule.sewn.get(name)?.[0] ?? Infinity) < place) return [];
+    return [seamFault('too-early', seam, place, schedule, `fells over the seam “${name}” before it is sewn`)];
+  });
 }
 
 const on = (side: readonly EdgeRef[], piece: string): boolean => side.some((ref) => ref.piece === piece);
