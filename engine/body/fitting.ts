@@ -14,10 +14,10 @@ export type FittingChange =
 
 /** The seams that can be taken in, and the levels at which each has a place of its own: between, they run on. */
 export const fittedLevels = {
-  'side seam': ['bust', 'waist'],
-  'front princess seam': ['under-bust', 'waist'],
-  'back princess seam': ['under-bust', 'waist'],
-  'centre back seam': ['waist'],
+  'side seam': ['bust', 'waist', 'hip'],
+  'front princess seam': ['under-bust', 'waist', 'hip'],
+  'back princess seam': ['bust', 'under-bust', 'waist', 'hip'],
+  'centre back seam': ['waist', 'hip'],
 } as const;
 
 export type FittedSeam = keyof typeof fittedLevels;
@@ -41,6 +41,14 @@ export const plainChanges = {
     most: 15,
     help: 'The front armhole gapes: pinned out of each, to nothing at the bust point.',
   },
+  'wedge from back neckline': {
+    most: 20,
+    help: 'The back neckline gapes: pinned out on each side, to nothing at the shoulder blade.',
+  },
+  'wedge from back armhole': {
+    most: 15,
+    help: 'The back armhole gapes: pinned out of each, to nothing at the shoulder blade.',
+  },
   'shorten strap': {
     most: 50,
     help: 'Each strap is shorter by this, half before the shoulder and half behind.',
@@ -51,9 +59,21 @@ export const plainChanges = {
   },
   'forward shoulder': { most: 25, help: 'The shoulder lies this much further forward than its mark.' },
   'round back': { most: 30, help: 'The back needs this much more length above the bust level.' },
+  'broad back': {
+    most: 40,
+    help: 'The back strains across the shoulder blades: this much wider from side seam to side seam at the bust level. A round back may need it too.',
+  },
+  'narrow back': {
+    most: 40,
+    help: 'The back is loose across the shoulder blades: this much narrower from side seam to side seam at the bust level.',
+  },
   'sway back': {
     most: 30,
-    help: 'The back is too long at the waist: pinned out at the centre, to nothing at the side seam.',
+    help: 'The back folds above the waist: pinned out of the bodice at the centre, to nothing at the side seam.',
+  },
+  'sway back in skirt': {
+    most: 30,
+    help: 'The skirt folds under the waist behind: its waist drops this much at the centre, to nothing at the side seam.',
   },
   'more upper arm': { most: 80, help: 'The sleeve needs this much more room around the upper arm.' },
 } as const;
@@ -67,6 +87,7 @@ const opposites: readonly (readonly [FittingChange['kind'], FittingChange['kind'
   ['take in', 'let out'],
   ['raise bust point', 'lower bust point'],
   ['shorten strap', 'lengthen strap'],
+  ['broad back', 'narrow back'],
 ];
 
 /** Whether one change undoes the other, at the same place. */

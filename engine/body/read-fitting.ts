@@ -100,7 +100,9 @@ function unknownChange(name: string): string {
 }
 
 const wrongLevel = (seam: FittedSeam, levels: readonly FittedLevel[], kind: string): string =>
-  `The ${seam} can be ${kind === 'take in' ? 'taken in' : 'let out'} at the level of ${levels.join(' or ')}; elsewhere it runs on from there.`;
+  `The ${seam} can be ${kind === 'take in' ? 'taken in' : 'let out'} at the level of ${anyOf(levels)}; elsewhere it runs on from there.`;
+
+const anyOf = (words: readonly string[]): string => `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
 /** An amount in mm, or nothing when it is none. */
 function amount(written: unknown, units: Unit): number | undefined {

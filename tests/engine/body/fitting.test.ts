@@ -75,7 +75,7 @@ describe('the fitting in a body file', () => {
 
   test('says which word was meant, and which levels a seam has', () => {
     expect(message([{ 'round bakc': 1 }])).toContain('Do you mean round back?');
-    expect(message([{ 'take in': 'side seam', level: 'hip', by: 1 }])).toContain('bust or waist');
+    expect(message([{ 'take in': 'side seam', level: 'under-bust', by: 1 }])).toContain('bust, waist or hip');
   });
 
   test('refuses changes that undo each other, by name and only at the same place', () => {
@@ -87,6 +87,7 @@ describe('the fitting in a body file', () => {
     );
     expect(codes([{ 'raise bust point': 1 }, { 'lower bust point': 1 }])).toEqual(['fitting-contradicts']);
     expect(codes([{ 'shorten strap': 1 }, { 'lengthen strap': 1 }])).toEqual(['fitting-contradicts']);
+    expect(codes([{ 'broad back': 1 }, { 'narrow back': 1 }])).toEqual(['fitting-contradicts']);
   });
 
   test('tells all that is wrong at once, with the place in the list', () => {
