@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { edgeEnd, edgeStart } from '../../../engine/geometry/edge.ts';
+import { distance } from '../../../engine/geometry/point.ts';
+import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from '../drafted.ts';
+import { armholeOf, figureOf, inches, lengthOf, widthOf } from './measured.ts';
+
+// Text-Book on Domestic Art, about 1911: the gathered sleeve, gathering, and seam allowances.
+const dresses = shippedBodies.map((name) => [name, drafted('dress', shippedBody(name))] as const);
+
+describe('the gathered sleeve (Text-Book on Domestic Art, c. 1911)', () => {
+  // Half the width at the underarm is half the armhole and 1/2 in or more, and never under half the armhole. Her armhole
+  // lies over the shoulder, and is near the girth of the armscye; ours runs along a strap nearer to the neck.
+  it.each(dresses)('is wider than an armhole over the shoulder, as ours is: %s', (_, dress) => {
+    expect(widthOf(dress, 'sleeve', 'upper arm level')).toBeGreaterThan(
+      dress.body.size.armscyeGirth + inches(1),
+    );
+  });
+
+  // Against our own, longer armhole the rule is missed by up to 5.5 % at the fullness of 1.6 that is usual here, and kept
+  // at 1.8.
+  it.each(dresses)(
+    'at a fullness of 1.6 is not narrower than our armhole by more than 5.5 %%: %s',
+    (_, dress) => {
+      expect(widthOf(dress, 'sleeve', 'upper arm level')).toBeGreaterThan(0.945 * armholeOf(dress));
+    },
+  );
+
+  it.each(shippedBodies)('at a fullness of 1.8 is never narrower than our armhole: %s', (name) => {
+    const full = drafted('dress', shippedBody(name), { sleeveFullness: 1.8 });
+    expect(widthOf(full, 'sleeve', 'upper arm level')).toBeGreaterThan(armholeOf(full));
+  });
+
+  // The top is a third of the armhole wide, and longer for a puff.
+  it.each(dresses)('has a crown wider than a third of the armhole, for it is a puff: %s', (_, dress) => {
+    const crown = edgeOf(dress, 'sleeve', 'crown');
+    expect(distance(edgeStart(crown), edgeEnd(crown))).toBeGreaterThan(armholeOf(dress) / 3);
+  });
+
+  // The top is raised 1 in, and the raise changed with the fullness.
+  it('can have its top raised by 1 in, and by more with more fullness', () => {
+    const top = (styling: object) => {
+      const dress = drafted('dress', shippedBody('leading-lady'), styling);
+      const plain = figureOf(dress, 'plain cap height, of armhole girth') * armholeOf(dress);
+      return -(edgeOf(dress, 'sleeve', 'crown').curves[0]?.to.y ?? 0) - plain;
+    };
+    expect(top({ puffHeight: inches(1), sleeveFullness: 1.3 })).toBeCloseTo(inches(1), 6);
+    expect(top({ puffHeight: inches(2), sleeveFullness: 2 })).toBeCloseTo(inches(2), 6);
+  });
+});
+
+describe('gathering (Text-Book on Domestic Art, c. 1911)', () => {
+  // Two rows 1/2 in apart; later lessons set them 1/4 in apart, and so do we, one on either side of the stitching line.
+  it.each(['sleeve', 'insert'])('is done by two rows, no further apart than 1/2 in: %s', (name) => {
+    const rows = pieceOf(drafted('dress', shippedBody('leading-lady')), name).lines.filter(
+      ({ kind }) => kind === 'gathering',
+    );
+    expect(rows).toHaveLength(2);
+    const [one, other] = rows.map((row) => edgeStart(row));
+    const between = one && other ? distance(one, other) : 0;
+    expect(between).toBeGreaterThan(inches(1 / 8));
+    expect(between).toBeLessThanOrEqual(inches(1 / 2));
+  });
+});
+
+describe('seam allowances (Text-Book on Domestic Art, c. 1911)', () => {
+  // Neck and armhole 1/4 in; shoulder, side and bottom 3/4 in. One allowance goes round our pieces.
+  it.each([1 / 4, 3 / 4])('of %f in can be chosen, and cut, walked and marked true', (allowance) => {
+    const dress = drafted('dress', shippedBody('leading-lady'), { seamAllowance: inches(allowance) });
+    expect(dress.report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(edgeOf(dress, 'side back', 'side').allowance).toBeCloseTo(inches(allowance), 9);
+    expect(lengthOf(dress, 'side back', 'side')).toBeCloseTo(lengthOf(dress, 'side front', 'side'), 6);
+  });
+});

@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { bodiceRules } from '../../../drafts/bodice/rules.ts';
+import { edgeStart } from '../../../engine/geometry/edge.ts';
+import { drafted, edgeOf } from '../drafted.ts';
+import { apart, figureOf, inches, logged } from './measured.ts';
+
+// I. Rosenfeld, The Practical Designer, 1911. His shirt waist, p. 261: size 36, half-size 18, bust 39, depth 7, back
+// waist 15.5 in. We read the 39 as the size with three inches of room. He gives no waist and no hip; the US chart in
+// use since 1968 has 28 and 38 in at a bust of 36 (read second-hand).
+const size36 = {
+  name: 'size 36',
+  units: 'in',
+  bustGirth: 36,
+  waistGirth: 28,
+  hipGirth: 38,
+  backNeckPointToWaist: 15.5,
+};
+const room = { bustEase: inches(3) };
+const shirtWaist = drafted('dress', { ...size36, scyeDepth: 7 }, room);
+
+describe('the shirt waist of size 36 (Rosenfeld, 1911, p. 261)', () => {
+  it('drafts true and closes at a bust of 39 in', () => {
+    expect(shirtWaist.report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+    const bust = shirtWaist.report.girths.find(({ level }) => level === 'bust');
+    expect(bust?.finished).toBeCloseTo(inches(39), 3);
+  });
+
+  it('has its depth line 7 in down, and ours the drop of a bodice with sleeves below it', () => {
+    const drop = bodiceRules.underarmDrop.value;
+    for (const piece of ['side back', 'side front'])
+      expect(edgeStart(edgeOf(shirtWaist, piece, 'side')).y).toBeCloseTo(inches(7) + drop, 9);
+  });
+
+  it('has the depth that is estimated for her where it is not measured, to 8 mm', () => {
+    const { size, known } = drafted('dress', size36).body;
+    expect(known.scyeDepth.from).toBe('estimated');
+    expect(apart(size.scyeDepth, inches(7))).toBeLessThan(8);
+  });
+
+  it('is as wide across the half back as ours at mid armhole, to 3 mm: half of 12 in, and 1.25', () => {
+    const { acrossBackWidth } = shirtWaist.body.size;
+    const beyond = figureOf(shirtWaist, 'half across back at mid armhole, beyond the body');
+    expect(apart(acrossBackWidth / 2 + beyond, inches(12 / 2 + 1.25))).toBeLessThan(3);
+  });
+
+  // His back neck is a sixth of the half-size, 3 in, and rises 1 in; ours goes by the girth of the neck itself.
+  it('has a back neck that is 10 mm wider and 4 mm higher than ours', () => {
+    const width = logged(shirtWaist, 'Back neck width');
+    const rise = logged(shirtWaist, 'Side neck above the back neck point');
+    expect(apart(width, inches(18 / 6))).toBeLessThan(10.5);
+    expect(apart(rise, inches(1))).toBeLessThan(4);
+  });
+
+  // P. 246: from centre back to the front of the arm, the “arm blade”, 11 in for size 36. Nobody measures that for us:
+  // it is half the bust without half the width across the front.
+  it('reaches from centre back to the front of the arm as our measurements do, to half an inch', () => {
+    const { bustGirth, acrossFrontWidth } = shirtWaist.body.size;
+    expect(apart((bustGirth - acrossFrontWidth) / 2, inches(11))).toBeLessThan(inches(0.5));
+  });
+});
+
+describe('the front waist dart (Rosenfeld, 1911, p. 255)', () => {
+  /** From panel to panel across the front princess seam, at the waist. */
+  const takenAtWaist = (styling: object): number => {
+    const dress = drafted('dress', size36, styling);
+    const centre = edgeStart(edgeOf(dress, 'centre front', 'waist'));
+    const side = edgeStart(edgeOf(dress, 'side front', 'princess lower'));
+    return side.x - centre.x;
+  };
+
+  // He takes 1 in for a tight-fitting front and 1/2 in for a half-fitted one, and leaves the rest to other seams.
+  it('of a close dress takes at least his inch, and that of a loose one less by more than his half inch', () => {
+    const tight = takenAtWaist({ bustEase: 30, waistEase: 0 });
+    const halfFitted = takenAtWaist({ bustEase: 30, waistEase: 120 });
+    expect(tight).toBeGreaterThan(inches(1));
+    expect(halfFitted).toBeGreaterThan(inches(0.5));
+    expect(tight - halfFitted).toBeGreaterThan(inches(0.5));
+  });
+});
+
+describe('a seam that splits a shoulder (Rosenfeld, 1911, p. 58)', () => {
+  it('can be given his 3/4 in of cloth, 3/8 on each side, along every princess seam', () => {
+    const dress = drafted('dress', size36, { seamAllowance: inches(3 / 8) });
+    const princess = dress.garment.seams.filter(({ name }) => /^(front|back) princess/.test(name));
+    expect(princess.length).toBeGreaterThanOrEqual(2);
+    for (const seam of princess)
+      for (const a of seam.a)
+        for (const b of seam.b)
+          expect(
+            edgeOf(dress, a.piece, a.edge).allowance + edgeOf(dress, b.piece, b.edge).allowance,
+          ).toBeCloseTo(inches(3 / 4), 9);
+    expect(dress.report.ok).toBe(true);
+  });
+});
+
+describe('the stout five-gore skirt (Rosenfeld, 1911, p. 154)', () => {
+  // Waist 30, hip 45 in at 6 in below it. His hip is finished; ours adds at least 20 mm to the body, so the body is given
+  // that much smaller. His lengths of 44 in front, 40 at the side and 39 behind go over a stout abdomen: our waist
+  // rises towards the side alone, so of these the front length is taken.
+  const stout = drafted(
+    'skirt',
+    {
+      name: 'stout',
+      units: 'in',
+      bustGirth: 42,
+      backNeckPointToWaist: 15.5,
+      waistGirth: 30,
+      hipGirth: 45 - 20 / 25.4,
+      waistToHip: 6,
+    },
+    { waistEase: 0, hipEase: 20, skirtLength: inches(44) },
+  );
+
+  it('measures 15 in round the half waist and 22.5 round the half hip', () => {
+    const half = (level: string) =>
+      (stout.report.girths.find((girth) => girth.level === level)?.finished ?? 0) / 2;
+    expect(half('waist')).toBeCloseTo(inches(15), 3);
+    expect(half('hip')).toBeCloseTo(inches(22.5), 3);
+    expect(stout.report.ok).toBe(true);
+  });
+});
