@@ -1,8 +1,8 @@
 import type { Body } from '../../engine/body/body.ts';
 import { fitted } from '../../engine/body/fitting.ts';
 import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
-import { moved, type Point, point } from '../../engine/geometry/point.ts';
-import { heading, scaled } from '../../engine/geometry/vector.ts';
+import { moved, type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
+import { angleOf, heading, scaled } from '../../engine/geometry/vector.ts';
 import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
 import { commonPractice } from '../../engine/pattern/rule.ts';
 import type { BodiceStyling } from './choices.ts';
@@ -10,11 +10,15 @@ import { fittedStrap } from './fitted-strap.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { layStrap, type StrapPath } from './straps-path.ts';
+import { armholeWedge, necklineWedge } from './wedges.ts';
 import type { Widths } from './widths.ts';
 
 /** The back before it is cut into panels. Centre back is x = 0, the back neck point is the origin. */
 export interface BackFoundation {
+  /** The strap as it lies on the side back, once the wedges of a fitting are closed. */
   readonly strap: StrapPath;
+  /** The centre back's corner at the neckline: the strap's inner end, but for those wedges. */
+  readonly neckCorner: Point;
   /** Where along the shoulder, from the side neck, the strap's inner edge crosses it, mm. */
   readonly strapPosition: number;
   /** The centre back seam at the neckline, and at the waist. */
@@ -131,8 +135,13 @@ export function drawBack(
     princessAtBust - rules.backPrincessLean.value * drafted.back,
     rules.backPrincessLean,
   );
+  const blade = point(princessAtBust, levels.bust);
+  const { fitting } = body;
+  const atNeckline = necklineWedge('wedge from back neckline', fitting, blade, strap.inner, log);
+  const atArmhole = armholeWedge('wedge from back armhole', fitting, blade, strap.outer, underarm, log);
   return {
-    strap,
+    strap: turnedStrap(strap, blade, atArmhole),
+    neckCorner: turnedAbout(strap.inner, blade, -atNeckline),
     strapPosition,
     centreNeck,
     centreWaist,
@@ -143,3 +152,11 @@ export function drawBack(
     centreBackAt,
   };
 }
+
+/** A strap's end on its panel, turned about a place of the panel by an angle (radians). */
+const turnedStrap = (strap: StrapPath, pivot: Point, angle: number): StrapPath => ({
+  ...strap,
+  inner: turnedAbout(strap.inner, pivot, angle),
+  outer: turnedAbout(strap.outer, pivot, angle),
+  down: heading(angleOf(strap.down) + angle),
+});

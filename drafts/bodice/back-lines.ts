@@ -37,6 +37,7 @@ export function planBack(
 ): BackLines {
   const strapInner = sketch.fixed('back strap, inner end', back.strap.inner);
   const strapOuter = sketch.fixed('back strap, outer end', back.strap.outer);
+  const neckCorner = sketch.fixed('back neckline, outer end', back.neckCorner);
   const centreNeck = sketch.fixed('centre back neck', back.centreNeck);
   const centreWaistEnd = sketch.fixed('centre back at waist', back.centreWaist);
   const underarm = sketch.fixed('back underarm', back.underarm);
@@ -83,7 +84,7 @@ export function planBack(
   );
 
   const centrePrincess = sketch.smoothLine('centre back princess', [
-    strapInner,
+    neckCorner,
     atBust.centre,
     atUnderBust.centre,
     atWaist.centre,
@@ -125,7 +126,7 @@ export function planBack(
   }
 
   const centreUp = angleOf(vectorBetween(back.centreWaist, back.centreNeck));
-  const neckline = sketch.curve('back neckline', centreNeck, strapInner, {
+  const neckline = sketch.curve('back neckline', centreNeck, neckCorner, {
     start: { angle: sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2) },
   });
   const side = sketch.line('back side', underarm, sideAtWaist);

@@ -142,8 +142,8 @@ export function drawFront(
     'pivoting a dart, common practice, no source',
   );
   const closed = turnedAbout(strap.outer, pivot, dart);
-  const atNeckline = necklineWedge(pivot, strap.inner, fitted(body.fitting, 'wedge from neckline'), log);
-  const atArmhole = armholeWedge(pivot, closed, underarm, fitted(body.fitting, 'wedge from armhole'), log);
+  const atNeckline = necklineWedge('wedge from neckline', body.fitting, pivot, strap.inner, log);
+  const atArmhole = armholeWedge('wedge from armhole', body.fitting, pivot, closed, underarm, log);
   const turned = dart + atArmhole;
 
   const part = rules.centreFrontPart.value;

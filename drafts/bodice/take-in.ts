@@ -1,5 +1,5 @@
 import type { Body } from '../../engine/body/body.ts';
-import { type FittedLevel, type FittedSeam, takenIn } from '../../engine/body/fitting.ts';
+import { type FittedLevel, type FittedSeam, fitted, takenIn } from '../../engine/body/fitting.ts';
 import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
 import { sayTaken } from '../fitting/say-taken.ts';
 import type { BodiceStyling } from './choices.ts';
@@ -8,7 +8,8 @@ import type { SharedWidths, Widths } from './widths.ts';
 
 /**
  * Takes the panels in, or lets them out, where a fitting pinned them: each edge of the seam by as much, at its level,
- * and in proportion where the seam runs straight on. The other seams stay, so the finished girth changes.
+ * and in proportion where the seam runs straight on. The other seams stay, so the finished girth changes. A broader
+ * back moves its side seam out whole; what that adds below the bust, the back princess seam takes up again.
  */
 export function takeIn(
   body: Body,
@@ -26,13 +27,15 @@ export function takeIn(
     waist: at('front princess seam', 'waist'),
   };
   const back = {
+    bust: at('back princess seam', 'bust'),
     underBust: at('back princess seam', 'under-bust'),
     waist: at('back princess seam', 'waist'),
   };
+  const broader = (fitted(body.fitting, 'broad back') - fitted(body.fitting, 'narrow back')) / 2;
   const centreBack = at('centre back seam', 'waist');
   const centreBackAt = (level: number): number => (centreBack * level) / levels.waist;
   const taken = {
-    bust: 2 * side.bust + centreBackAt(levels.bust),
+    bust: 2 * (side.bust + back.bust) + centreBackAt(levels.bust) - broader,
     underBust: 2 * (sideUnderBust + front.underBust + back.underBust) + centreBackAt(levels.underBust),
     waist: 2 * (side.waist + front.waist + back.waist) + centreBack,
   };
@@ -42,7 +45,7 @@ export function takeIn(
   sayTaken('waist', waistGirth + styling.waistEase, waistGirth, 2 * taken.waist, log);
   return {
     front: shared.front - side.bust,
-    back: shared.back - side.bust - centreBackAt(levels.bust),
+    back: shared.back + broader - side.bust - 2 * back.bust - centreBackAt(levels.bust),
     sideAtWaist: shared.sideAtWaist + side.waist - side.bust,
     centreBackAtWaist: shared.centreBackAtWaist + centreBack,
     frontPrincess: {
@@ -50,9 +53,9 @@ export function takeIn(
       waist: shared.frontPrincess.waist + 2 * front.waist,
     },
     backPrincess: {
-      bust: shared.backPrincess.bust,
-      underBust: shared.backPrincess.underBust + 2 * back.underBust,
-      waist: shared.backPrincess.waist + 2 * back.waist,
+      bust: shared.backPrincess.bust + 2 * back.bust,
+      underBust: shared.backPrincess.underBust + broader + 2 * back.underBust,
+      waist: shared.backPrincess.waist + broader + 2 * back.waist,
     },
     halfWaist: shared.halfWaist - taken.waist,
     drafted: shared,

@@ -12,7 +12,7 @@ export function sayTaken(
   if (less === 0) return;
   const finished = log.mm(
     `Fitting, finished girth at the ${level}`,
-    `${figure(drafted)} ${less > 0 ? '-' : '+'} ${figure(Math.abs(less))} at the seams that were ${less > 0 ? 'taken in' : 'let out'}, both layers, left and right`,
+    `${figure(drafted)} ${less > 0 ? '-' : '+'} ${figure(Math.abs(less))} ${less > 0 ? 'taken from' : 'given to'} the seams, both layers, left and right`,
     drafted - less,
     'fitting',
   );

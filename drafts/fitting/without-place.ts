@@ -1,4 +1,4 @@
-import { changeWords, type FittingChange } from '../../engine/body/fitting.ts';
+import { changeWords, type FittedLevel, type FittingChange } from '../../engine/body/fitting.ts';
 import type { Issue } from '../../engine/issue.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 
@@ -21,5 +21,14 @@ export const withoutPlace = (changes: readonly FittingChange[], pieces: readonly
 /** The pieces a change shows on, the first of them in any garment that has it. */
 function placesFor(change: FittingChange): readonly string[] {
   if (change.kind === 'more upper arm') return ['sleeve'];
-  return 'seam' in change && change.level === 'waist' ? ['side front', 'skirt side front'] : ['side front'];
+  if (change.kind === 'sway back in skirt') return ['skirt centre back'];
+  if (!('seam' in change)) return ['side front'];
+  return placesAt[change.level];
 }
+
+const placesAt: Readonly<Record<FittedLevel, readonly string[]>> = {
+  bust: ['side front'],
+  'under-bust': ['side front'],
+  waist: ['side front', 'skirt side front'],
+  hip: ['skirt side front'],
+};

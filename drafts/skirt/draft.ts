@@ -82,7 +82,7 @@ export function drawSkirt(
     const again = (other: Body) => solve(planSkirt(other, styling, waist, constructionLog()).sketch.sketch());
     return { ok: false, issues: [conflictIssue(body, solution, again)] };
   }
-  const hipText = `hip: finished girth ${figure(body.size.hipGirth + styling.hipEase)} mm`;
+  const hipText = `hip: finished girth ${figure(body.size.hipGirth + sizes.hipEase)} mm`;
   const parts: Parts = {
     pieces: gores.map(({ name, left, right, lines }, i) =>
       gorePiece(lines, solution, {
@@ -96,9 +96,9 @@ export function drawSkirt(
     ),
     seams: skirtSeams,
     joins: skirtJoins,
-    girths: skirtGirths(body.size.hipGirth, styling.hipEase, sizes),
+    girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
-    figures: skirtFigures(body, styling, sizes),
+    figures: skirtFigures(body, sizes),
     sewing: skirtSewing,
   };
   return { ok: true, value: parts, issues: [] };

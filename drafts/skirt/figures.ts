@@ -1,13 +1,12 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Figure } from '../../engine/pattern/figure.ts';
-import type { SkirtStyling } from './choices.ts';
 import type { GoreSizes } from './gore-sizes.ts';
 
 /** What a pattern cutter looks at in a gored skirt. */
-export const skirtFigures = (body: Body, styling: SkirtStyling, sizes: GoreSizes): readonly Figure[] => [
+export const skirtFigures = (body: Body, sizes: GoreSizes): readonly Figure[] => [
   {
     name: 'skirt at hip level beyond the body',
-    value: styling.hipEase,
+    value: sizes.hipEase,
     unit: 'mm',
     low: 50,
     high: 400,

@@ -1,8 +1,10 @@
 import type { Body } from '../../engine/body/body.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { sayTaken } from '../fitting/say-taken.ts';
 import type { SkirtStyling } from './choices.ts';
 import { skirtRules as rules } from './rules.ts';
-import { takenAtWaist } from './taken-at-waist.ts';
+import { droppedBehind } from './sway-back.ts';
+import { takenFromGirth, takenFromGores } from './taken-in.ts';
 
 /** The gores of half a skirt, from centre front to centre back. */
 export const goreNames = ['centre front', 'side front', 'side back', 'centre back'] as const;
@@ -27,6 +29,8 @@ export interface GoreSizes {
   readonly belowHip: number;
   /** The whole hem. */
   readonly sweep: number;
+  /** The ease that the fitting left at the hip. */
+  readonly hipEase: number;
 }
 
 /** Edges of a gore that are sewn to another gore and so can be shaped: the centres run straight. */
@@ -41,13 +45,13 @@ const hipShares: ByGore = {
 };
 
 /**
- * Shares hip and hem among the gores of a skirt whose waists are given. What a fitting took in at the waist comes to
- * nothing at the hip: there every gore is as wide as before.
+ * Shares hip and hem among the gores of a skirt whose waists are given. What a fitting took in at one level comes to
+ * nothing at the next: at the hip what it took at the waist, at the hem, which is chosen, what it took at the hip.
  */
 export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log: ConstructionLog): GoreSizes {
   const { waistGirth, hipGirth, waistToHip, waistHeight, stature } = body.size;
-  const taken = takenAtWaist(body.fitting);
-  const drafted = mapGores((name) => waist[name] + taken[name]);
+  const atWaist = takenFromGores(body.fitting, 'waist');
+  const drafted = mapGores((name) => waist[name] + atWaist[name]);
   const halfWaist = goreNames.reduce((sum, name) => sum + drafted[name], 0);
   const halfHip = log.mm(
     'Half hip',
@@ -77,6 +81,9 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
     'a flare of e on each of 2n edges adds 2ne to the hem',
   );
   const hip = grown(drafted, hipMore, hipShares);
+  const atHip = takenFromGores(body.fitting, 'hip');
+  const less = takenFromGirth(atHip);
+  sayTaken('hip', 2 * halfHip, hipGirth, less, log);
 
   const rise = log.mm(
     'Waist rises to the side',
@@ -94,6 +101,7 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
     'measurement',
   );
   const atPrincess = atCentre + rules.princessRise.value * rise;
+  const dropped = droppedBehind(body.fitting, waist, log);
   const length = skirtLength(styling, waistHeight, stature, log);
   const belowHip = log.mm(
     'Hip to hem along every seam',
@@ -103,17 +111,18 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
   );
   return {
     waist,
-    hip,
+    hip: mapGores((name) => hip[name] - atHip[name]),
     hem: grown(hip, flare, shapedEdges),
     toHip: {
       'centre front': atCentre,
       'front princess': atPrincess,
       side: waistToHip,
-      'back princess': atPrincess,
-      'centre back': atCentre,
+      'back princess': atPrincess - dropped['back princess'],
+      'centre back': atCentre - dropped['centre back'],
     },
     belowHip,
     sweep,
+    hipEase: styling.hipEase - less,
   };
 }
 

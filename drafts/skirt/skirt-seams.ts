@@ -64,7 +64,7 @@ export const skirtJoins: readonly Join[] = ['waist', 'hem'].flatMap((line): Join
 const gores = ['skirt centre front', 'skirt side front', 'skirt side back', 'skirt centre back'];
 
 /** The hips measured straight across the gores, and the hem along its edge. */
-export const skirtGirths = (hipGirth: number, hipEase: number, { sweep }: GoreSizes): readonly Girth[] => [
+export const skirtGirths = (hipGirth: number, { hipEase, sweep }: GoreSizes): readonly Girth[] => [
   {
     level: 'hip',
     body: hipGirth,

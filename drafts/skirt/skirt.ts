@@ -6,9 +6,9 @@ import { sayTaken } from '../fitting/say-taken.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
-import { type ByGore, goreNames, mapGores } from './gore-sizes.ts';
+import { type ByGore, mapGores } from './gore-sizes.ts';
 import { skirtRules as rules } from './rules.ts';
-import { takenAtWaist } from './taken-at-waist.ts';
+import { takenFromGirth, takenFromGores } from './taken-in.ts';
 
 const choices = [waistEase, ...skirtChoices, ...makingChoices] as const;
 
@@ -37,9 +37,9 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
         `centre gores ${figure(drafted['centre front'])} mm, side gores ${figure(drafted['side front'])} mm`,
         rules.centreFrontWaist,
       );
-      const taken = takenAtWaist(drawn.fitting);
+      const taken = takenFromGores(drawn.fitting, 'waist');
       const waist = mapGores((name) => drafted[name] - taken[name]);
-      const less = 2 * goreNames.reduce((sum, name) => sum + taken[name], 0);
+      const less = takenFromGirth(taken);
       sayTaken('waist', 2 * half, waistGirth, less, log);
       const drawnSkirt = drawSkirt(drawn, styling, waist, log, solver);
       if (!drawnSkirt.ok) return drawnSkirt;
