@@ -5,12 +5,12 @@ import { apart, figureOf, gores, inches, lengthOf, logged, widthOf } from './mea
 
 // L. I. Baldt, Clothing for Women, 1916. Her shirt is drafted from L back length, N neck, Wb and Wf widths of back and
 // front, Bi bust with room, W waist; she gives relations and no worked figures, so ours come from the bodies that ship.
+const dresses = shippedBodies.map((name) => [name, drafted('dress', shippedBody(name))] as const);
 const leadingLady = drafted('dress', shippedBody('leading-lady'));
 
 describe('the levels of the back (Baldt, 1916)', () => {
   it('put the armhole at half the back length, as ours does to 1.2 cm, and for the demo body to 1 mm', () => {
-    for (const name of shippedBodies) {
-      const dress = drafted('dress', shippedBody(name));
+    for (const [name, dress] of dresses) {
       const underarm = edgeStart(edgeOf(dress, 'side back', 'side'));
       const half = dress.body.size.backNeckPointToWaist / 2;
       expect(apart(underarm.y, half), name).toBeLessThan(name === 'leading-lady' ? 1 : 12);
@@ -34,8 +34,6 @@ describe('the levels of the back (Baldt, 1916)', () => {
 });
 
 describe('the widths of back and front (Baldt, 1916)', () => {
-  const dresses = shippedBodies.map((name) => [name, drafted('dress', shippedBody(name))] as const);
-
   // N/6 and a rise of 3/4 in. She measures the neck itself, we its base, which lies lower: hence 5 mm more.
   it.each(dresses)('make the back neck a sixth of the neck, as ours is to 5 mm: %s', (_, dress) => {
     const { neckBaseGirth } = dress.body.size;
@@ -76,8 +74,7 @@ describe('the widths of back and front (Baldt, 1916)', () => {
 describe('the shoulder seam (Baldt, 1916)', () => {
   // At the neck a sixth of the neck girth from centre back. Ours is the straight way from the back neck point.
   it('meets the neck a sixth of its girth from centre back, as ours does to 1 cm', () => {
-    for (const name of shippedBodies) {
-      const dress = drafted('dress', shippedBody(name));
+    for (const [name, dress] of dresses) {
       const along = Math.hypot(
         logged(dress, 'Back neck width'),
         logged(dress, 'Side neck above the back neck point'),

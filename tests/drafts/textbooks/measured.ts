@@ -6,7 +6,7 @@ import { edgeOf, pieceOf } from '../drafted.ts';
 /** mm. The textbooks measure in inches. */
 export const inches = (count: number): number => count * 25.4;
 
-/** How far a number may be from a book's, for reasons said where it is used. Fails with the difference in its message. */
+/** How far one of our numbers lies from a book’s. */
 export const apart = (ours: number, theirs: number): number => Math.abs(ours - theirs);
 
 /** Lengths of edges of one piece together, mm. */

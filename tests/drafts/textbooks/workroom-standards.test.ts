@@ -32,23 +32,23 @@ describe('seams and hems', () => {
     expect(setIn?.amounts?.map(({ mm }) => mm)).toContain(workroomRules.underarmTrim.value);
   });
 
-  // ASTM D6193 course cards, second-hand, and a sewing lesson: the curve of a hem allows no deep turning. Baldt turns up
-  // 1 1/2 in on a skirt; ours, flared, is turned narrow, and a turned-up hem has to be taken in by its own flare.
-  it('turn up less at a flared hem than the 1 1/2 in of Baldt (1916), whose hem would be gathered in by 1 cm a gore', () => {
+  // L. I. Baldt, Clothing for Women, 1916: 1 1/2 in is turned up on a skirt. Turned up by t, a gore that is a sector of a
+  // cone has an edge longer by 2 t times its angle than the line it meets: ours flares, and so has a narrow hem.
+  it('turn up less than 1 1/2 in at the hem of a gore, which would leave 2 cm of its edge to be eased in', () => {
     const hem = edgeOf(dress, 'skirt side front', 'hem');
     expect(hem.allowance).toBeLessThan(inches(1.5));
     const seam = edgeOf(dress, 'skirt side front', 'side').curves.at(-1);
     if (!seam) throw new Error('no seam');
     const lean = Math.atan2(seam.to.x - seam.from.x, seam.to.y - seam.from.y);
-    // A hem turned up by t meets a line that is 2 t lean shorter than the edge turned up (sector of a cone).
-    expect(2 * lean * 2 * inches(1.5)).toBeGreaterThan(10);
-    expect(2 * lean * 2 * hem.allowance).toBeLessThan(10);
+    const toEaseIn = (turned: number): number => 2 * turned * (2 * lean);
+    expect(toEaseIn(inches(1.5))).toBeGreaterThan(20);
+    // Turned twice, by half of its allowance each time.
+    expect(toEaseIn(hem.allowance / 2)).toBeLessThan(5);
   });
 });
 
 describe('the casing of the neckline', () => {
-  // Sewing & Craft Alliance, guideline 12.150: a drawstring comes out of two buttonholes, usually at centre front, and its
-  // casing is 1/4 in wider than what goes into it.
+  // Sewing & Craft Alliance, guideline 12.150: a drawstring comes out of two buttonholes, usually at centre front.
   it('lets the drawstrings out by two buttonholes, either side of centre front, inside the casing', () => {
     const { marks, lines } = pieceOf(dress, 'insert');
     const holes = marks.filter(({ kind }) => kind === 'buttonhole');
@@ -62,15 +62,12 @@ describe('the casing of the neckline', () => {
     }
   });
 
-  it.each([8, 16, 30])(
-    '%i mm deep takes a cord 1/4 in narrower, and its buttonholes stay inside it',
-    (casingDepth) => {
-      const other = drafted('dress', shippedBody('leading-lady'), { casingDepth });
-      const { marks } = pieceOf(other, 'insert');
-      for (const { length } of marks) expect(length).toBeLessThanOrEqual(casingDepth - 4);
-      expect(other.report.ok).toBe(true);
-    },
-  );
+  it.each([8, 30])('%i mm deep has buttonholes that stay inside it', (casingDepth) => {
+    const other = drafted('dress', shippedBody('leading-lady'), { casingDepth });
+    const { marks } = pieceOf(other, 'insert');
+    for (const { length } of marks) expect(length).toBeLessThanOrEqual(casingDepth - 4);
+    expect(other.report.ok).toBe(true);
+  });
 });
 
 describe('the casing of the sleeve', () => {
@@ -97,7 +94,7 @@ describe('the casing of the sleeve', () => {
 
 describe('gathers (J. W. Stephenson, Cutting and Draping)', () => {
   // Light goods as much again (2:1), medium half as much again (1.5:1); sheer 2.5 to 3 on three lesson pages.
-  it.each(['AA', 'A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'])(
+  it.each(['AA', 'C', 'E', 'H'])(
     'of the insert lie between half as much again, less a trifle, and those of sheer cloth: cup %s',
     (cup) => {
       const body = {
