@@ -5,14 +5,14 @@ import { apart, figureOf, gores, inches, lengthOf, logged, widthOf } from './mea
 
 // L. I. Baldt, Clothing for Women, 1916. Her shirt is drafted from L back length, N neck, Wb and Wf widths of back and
 // front, Bi bust with room, W waist; she gives relations and no worked figures, so ours come from the bodies that ship.
-const dresses = shippedBodies.map((name) => [name, drafted('dress', shippedBody(name))] as const);
-const leadingLady = drafted('dress', shippedBody('leading-lady'));
+const bodices = shippedBodies.map((name) => [name, drafted('bodice', shippedBody(name))] as const);
+const leadingLady = drafted('bodice', shippedBody('leading-lady'));
 
 describe('the levels of the back (Baldt, 1916)', () => {
   it('put the armhole at half the back length, as ours does to 1.2 cm, and for the demo body to 1 mm', () => {
-    for (const [name, dress] of dresses) {
-      const underarm = edgeStart(edgeOf(dress, 'side back', 'side'));
-      const half = dress.body.size.backNeckPointToWaist / 2;
+    for (const [name, bodice] of bodices) {
+      const underarm = edgeStart(edgeOf(bodice, 'side back', 'side'));
+      const half = bodice.body.size.backNeckPointToWaist / 2;
       expect(apart(underarm.y, half), name).toBeLessThan(name === 'leading-lady' ? 1 : 12);
     }
   });
@@ -35,19 +35,19 @@ describe('the levels of the back (Baldt, 1916)', () => {
 
 describe('the widths of back and front (Baldt, 1916)', () => {
   // N/6 and a rise of 3/4 in. She measures the neck itself, we its base, which lies lower: hence 5 mm more.
-  it.each(dresses)('make the back neck a sixth of the neck, as ours is to 5 mm: %s', (_, dress) => {
-    const { neckBaseGirth } = dress.body.size;
-    expect(apart(logged(dress, 'Back neck width'), neckBaseGirth / 6)).toBeLessThan(5.1);
-    expect(apart(logged(dress, 'Front neck width'), neckBaseGirth / 6)).toBeLessThan(5.1);
-    expect(apart(logged(dress, 'Side neck above the back neck point'), inches(3 / 4))).toBeLessThan(9);
+  it.each(bodices)('make the back neck a sixth of the neck, as ours is to 5 mm: %s', (_, bodice) => {
+    const { neckBaseGirth } = bodice.body.size;
+    expect(apart(logged(bodice, 'Back neck width'), neckBaseGirth / 6)).toBeLessThan(5.1);
+    expect(apart(logged(bodice, 'Front neck width'), neckBaseGirth / 6)).toBeLessThan(5.1);
+    expect(apart(logged(bodice, 'Side neck above the back neck point'), inches(3 / 4))).toBeLessThan(9);
   });
 
   // Bi/4 less 2 in behind; the front has the rest of Bi/2. Ours divides by the cup: the back is a quarter for none.
-  it.each(dresses)('leave to the front what the back does not take of half the bust: %s', (_, dress) => {
-    const { bustGirth } = dress.body.size;
-    const half = (bustGirth + Number(dress.styling.bustEase)) / 2;
-    const back = widthOf(dress, 'centre back', 'bust level') + widthOf(dress, 'side back', 'bust level');
-    const front = logged(dress, 'Front width at bust');
+  it.each(bodices)('leave to the front what the back does not take of half the bust: %s', (_, bodice) => {
+    const { bustGirth } = bodice.body.size;
+    const half = (bustGirth + Number(bodice.styling.bustEase)) / 2;
+    const back = widthOf(bodice, 'centre back', 'bust level') + widthOf(bodice, 'side back', 'bust level');
+    const front = logged(bodice, 'Front width at bust');
     expect(back + front).toBeCloseTo(half, 0);
     expect(back).toBeLessThanOrEqual(half / 2 + 1e-6);
     expect(back).toBeGreaterThanOrEqual(half / 2 - inches(2));
@@ -64,9 +64,9 @@ describe('the widths of back and front (Baldt, 1916)', () => {
   });
 
   // Half waist back W/4 and 1 1/4 in, before the shirt is drawn in at the belt. Ours is fitted by its seams.
-  it.each(dresses)('keep the half waist of the back below hers, for ours is fitted: %s', (_, dress) => {
-    const { waistGirth } = dress.body.size;
-    const back = lengthOf(dress, 'centre back', 'waist') + lengthOf(dress, 'side back', 'waist');
+  it.each(bodices)('keep the half waist of the back below hers, for ours is fitted: %s', (_, bodice) => {
+    const { waistGirth } = bodice.body.size;
+    const back = lengthOf(bodice, 'centre back', 'waist') + lengthOf(bodice, 'side back', 'waist');
     expect(back).toBeLessThan(waistGirth / 4 + inches(1.25));
   });
 });
@@ -74,20 +74,20 @@ describe('the widths of back and front (Baldt, 1916)', () => {
 describe('the shoulder seam (Baldt, 1916)', () => {
   // At the neck a sixth of the neck girth from centre back. Ours is the straight way from the back neck point.
   it('meets the neck a sixth of its girth from centre back, as ours does to 1 cm', () => {
-    for (const [name, dress] of dresses) {
+    for (const [name, bodice] of bodices) {
       const along = Math.hypot(
-        logged(dress, 'Back neck width'),
-        logged(dress, 'Side neck above the back neck point'),
+        logged(bodice, 'Back neck width'),
+        logged(bodice, 'Side neck above the back neck point'),
       );
-      expect(apart(along, dress.body.size.neckBaseGirth / 6), name).toBeLessThan(10);
+      expect(apart(along, bodice.body.size.neckBaseGirth / 6), name).toBeLessThan(10);
     }
   });
 });
 
 describe('a circular skirt (Baldt, 1916)', () => {
   it('is checked to half the hip at the hip line, as ours is', () => {
-    const { hipGirth } = leadingLady.body.size;
-    const half = gores.reduce((sum, gore) => sum + widthOf(leadingLady, gore, 'hip level'), 0);
-    expect(half).toBeCloseTo((hipGirth + Number(leadingLady.styling.hipEase)) / 2, 6);
+    const skirt = drafted('skirt', shippedBody('leading-lady'));
+    const half = gores.reduce((sum, gore) => sum + widthOf(skirt, gore, 'hip level'), 0);
+    expect(half).toBeCloseTo((skirt.body.size.hipGirth + Number(skirt.styling.hipEase)) / 2, 6);
   });
 });

@@ -16,7 +16,7 @@ const size36 = {
   backNeckPointToWaist: 15.5,
 };
 const room = { bustEase: inches(3) };
-const shirtWaist = drafted('dress', { ...size36, scyeDepth: 7 }, room);
+const shirtWaist = drafted('bodice', { ...size36, scyeDepth: 7 }, room);
 
 describe('the shirt waist of size 36 (Rosenfeld, 1911, p. 261)', () => {
   it('drafts true and closes at a bust of 39 in', () => {
@@ -32,7 +32,7 @@ describe('the shirt waist of size 36 (Rosenfeld, 1911, p. 261)', () => {
   });
 
   it('has the depth that is estimated for her where it is not measured, to 8 mm', () => {
-    const { size, known } = drafted('dress', size36).body;
+    const { size, known } = drafted('bodice', size36).body;
     expect(known.scyeDepth.from).toBe('estimated');
     expect(apart(size.scyeDepth, inches(7))).toBeLessThan(8);
   });
@@ -64,9 +64,9 @@ describe('the shirt waist of size 36 (Rosenfeld, 1911, p. 261)', () => {
 describe('the front waist dart (Rosenfeld, 1911, p. 255)', () => {
   /** From panel to panel across the front princess seam, at the waist. */
   const takenAtWaist = (styling: object): number => {
-    const dress = drafted('dress', size36, styling);
-    const centre = edgeStart(edgeOf(dress, 'centre front', 'waist'));
-    const side = edgeStart(edgeOf(dress, 'side front', 'princess lower'));
+    const bodice = drafted('bodice', size36, styling);
+    const centre = edgeStart(edgeOf(bodice, 'centre front', 'waist'));
+    const side = edgeStart(edgeOf(bodice, 'side front', 'princess lower'));
     return side.x - centre.x;
   };
 
@@ -82,16 +82,16 @@ describe('the front waist dart (Rosenfeld, 1911, p. 255)', () => {
 
 describe('a seam that splits a shoulder (Rosenfeld, 1911, p. 58)', () => {
   it('can be given his 3/4 in of cloth, 3/8 on each side, along every princess seam', () => {
-    const dress = drafted('dress', size36, { seamAllowance: inches(3 / 8) });
-    const princess = dress.garment.seams.filter(({ name }) => /^(front|back) princess/.test(name));
+    const bodice = drafted('bodice', size36, { seamAllowance: inches(3 / 8) });
+    const princess = bodice.garment.seams.filter(({ name }) => /^(front|back) princess/.test(name));
     expect(princess.length).toBeGreaterThanOrEqual(2);
     for (const seam of princess)
       for (const a of seam.a)
         for (const b of seam.b)
           expect(
-            edgeOf(dress, a.piece, a.edge).allowance + edgeOf(dress, b.piece, b.edge).allowance,
+            edgeOf(bodice, a.piece, a.edge).allowance + edgeOf(bodice, b.piece, b.edge).allowance,
           ).toBeCloseTo(inches(3 / 4), 9);
-    expect(dress.report.ok).toBe(true);
+    expect(bodice.report.ok).toBe(true);
   });
 });
 

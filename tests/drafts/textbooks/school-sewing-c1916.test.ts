@@ -54,7 +54,7 @@ describe('the neck and the shoulder (School Sewing, c. 1916)', () => {
   // The front neck is 2 in wide at a neck of 12 in, and 1/8 in more for each half inch: for the necks of grown women a
   // little more than a sixth.
   it.each([13, 16])('make the front neck of a neck of %i in as wide as ours, to 6 mm', (neck) => {
-    const dress = drafted('dress', { ...shippedBody('leading-lady'), neckBaseGirth: neck * 2.54 });
+    const dress = drafted('bodice', { ...shippedBody('leading-lady'), neckBaseGirth: neck * 2.54 });
     expect(apart(logged(dress, 'Front neck width'), inches(2 + (neck - 12) / 4))).toBeLessThan(6);
   });
 

@@ -18,7 +18,7 @@ describe('seams and hems', () => {
   ])(
     'with the allowance of %s are cut one allowance out, and end flush with their neighbours',
     (_, seamAllowance) => {
-      const other = drafted('dress', shippedBody('leading-lady'), { seamAllowance });
+      const other = drafted('bodice', shippedBody('leading-lady'), { seamAllowance });
       expect(other.report.ok).toBe(true);
       for (const edge of ['armhole upper', 'armhole underarm'])
         expect(edgeOf(other, 'side back', edge).allowance).toBeCloseTo(seamAllowance, 9);
@@ -63,7 +63,7 @@ describe('the casing of the neckline', () => {
   });
 
   it.each([8, 30])('%i mm deep has buttonholes that stay inside it', (casingDepth) => {
-    const other = drafted('dress', shippedBody('leading-lady'), { casingDepth });
+    const other = drafted('bodice', shippedBody('leading-lady'), { casingDepth });
     const { marks } = pieceOf(other, 'insert');
     for (const { length } of marks) expect(length).toBeLessThanOrEqual(casingDepth - 4);
     expect(other.report.ok).toBe(true);
@@ -121,8 +121,8 @@ describe('gathers (J. W. Stephenson, Cutting and Draping)', () => {
 
   // The flat length is the finished one times the ratio: 20 in at 2.5 take 50.
   it('of 20 in of neckline take 50 in flat at 2.5', () => {
-    const plain = drafted('dress', shippedBody('leading-lady'), { necklineFullness: 1 });
-    const full = drafted('dress', shippedBody('leading-lady'), { necklineFullness: 2.5 });
+    const plain = drafted('bodice', shippedBody('leading-lady'), { necklineFullness: 1 });
+    const full = drafted('bodice', shippedBody('leading-lady'), { necklineFullness: 2.5 });
     const width = (evaluation: typeof dress) => {
       const fold = edgeOf(evaluation, 'insert', 'neckline');
       return edgeEnd(fold).x - edgeStart(fold).x;
