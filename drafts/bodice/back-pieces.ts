@@ -28,7 +28,7 @@ export function centreBackPiece(
     solvedCurves(solution, lines.centrePrincess),
     allowance,
     sewingRank.princess,
-    2,
+    lines.princessTurns,
   );
   const towardsSide = unit(outward(vectorBetween(back.centreWaist, back.centreNeck)));
   const waistWidth = solvedPoint(solution, 'centre back waist').x - back.centreWaist.x;
@@ -87,7 +87,7 @@ export function sideBackPiece(
     solvedCurves(solution, lines.sidePrincess),
     allowance,
     sewingRank.princess,
-    2,
+    lines.princessTurns,
   );
   return {
     name: 'side back',
