@@ -1,4 +1,5 @@
 import type { Body } from '../engine/body/body.ts';
+import { onSide, sideOf } from '../engine/body/fitting.ts';
 import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
@@ -11,6 +12,8 @@ import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
+import { bothSides } from './sides/both-sides.ts';
+import { issuesOfBoth } from './sides/said-of-both.ts';
 
 /** What one part of a garment adds to it. */
 export type Parts = Required<
@@ -36,10 +39,23 @@ type Plan = (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll;
  * measurements, or changes of the fitting, to look at again.
  */
 export function drawGarment(name: string, body: Body, plan: Plan, solver: Solver = solve): Result<Garment> {
-  const drawn = drawOnce(name, body, plan, solver);
+  const drawn = drawSides(name, body, plan, solver);
   if (drawn.ok) return drawn;
-  const blamed = fittingToBlame(body, (other) => drawOnce(name, other, plan, solve).ok);
+  const blamed = fittingToBlame(body, (other) => drawSides(name, other, plan, solve).ok);
   return blamed ? { ok: false, issues: [blamed, ...drawn.issues] } : drawn;
+}
+
+/** Draws a garment once for both sides, or where the fitting made these differ, once for each. */
+function drawSides(name: string, body: Body, plan: Plan, solver: Solver): Result<Garment> {
+  const { fitting } = body;
+  if (!fitting.some(sideOf)) return drawOnce(name, body, plan, solver);
+  const right = drawOnce(name, { ...body, fitting: onSide(fitting, 'right') }, plan, solver);
+  // A solver that follows an earlier garment would be out of step after a side that could not be drawn.
+  const left = drawOnce(name, { ...body, fitting: onSide(fitting, 'left') }, plan, right.ok ? solver : solve);
+  if (!right.ok || !left.ok) return { ok: false, issues: issuesOfBoth(right.issues, left.issues) };
+  const garment = bothSides(right.value, left.value);
+  const noPlace = withoutPlace(fitting.filter(sideOf), right.value.pieces);
+  return { ok: true, value: { ...garment, issues: [...garment.issues, ...noPlace] }, issues: [] };
 }
 
 function drawOnce(name: string, body: Body, plan: Plan, solver: Solver): Result<Garment> {
@@ -64,7 +80,13 @@ function drawOnce(name: string, body: Body, plan: Plan, solver: Solver): Result<
   if (!parts.ok) return parts;
   const { sewing: staged = {}, ...made } = parts.value;
   const sewing = inStages([cuttingSteps(made.pieces), staged]);
-  const issues = [...log.remarks(), ...withoutPlace(body.fitting, made.pieces)];
+  const issues = [
+    ...log.remarks(),
+    ...withoutPlace(
+      body.fitting.filter((change) => !sideOf(change)),
+      made.pieces,
+    ),
+  ];
   const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues };
   return { ok: true, value: garment, issues: [] };
 }

@@ -8,6 +8,7 @@ import { commonPractice } from '../../engine/pattern/rule.ts';
 import type { BodiceStyling } from './choices.ts';
 import { fittedStrap } from './fitted-strap.ts';
 import type { Levels } from './levels.ts';
+import { loweredShoulder } from './lowered-shoulder.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { layStrap, type StrapPath } from './straps-path.ts';
 import { armholeWedge, necklineWedge } from './wedges.ts';
@@ -117,7 +118,9 @@ export function drawBack(
     ),
     cornerDown,
   );
-  const laid = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  const onShoulder = (fall: number): StrapPath =>
+    layStrap(neckCorner, sideNeck, fall, strapPosition, styling.strapWidth);
+  const laid = onShoulder(loweredShoulder('back', body, slope, log));
   const strap = fittedStrap(laid, 'back', body.fitting, log);
   log.mm('Back strap', 'from the neckline corner to the shoulder', strap.length, rules.backNecklineRise);
 
@@ -138,7 +141,14 @@ export function drawBack(
   const blade = point(princessAtBust, levels.bust);
   const { fitting } = body;
   const atNeckline = necklineWedge('wedge from back neckline', fitting, blade, strap.inner, log);
-  const atArmhole = armholeWedge('wedge from back armhole', fitting, blade, strap.outer, underarm, log);
+  const atArmhole = armholeWedge(
+    'wedge from back armhole',
+    fitting,
+    blade,
+    onShoulder(slope).outer,
+    underarm,
+    log,
+  );
   return {
     strap: turnedStrap(strap, blade, atArmhole),
     neckCorner: turnedAbout(strap.inner, blade, -atNeckline),

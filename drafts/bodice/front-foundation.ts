@@ -7,6 +7,7 @@ import { type ConstructionLog, degrees, figure } from '../../engine/pattern/cons
 import type { BodiceStyling } from './choices.ts';
 import { fittedStrap } from './fitted-strap.ts';
 import type { Levels } from './levels.ts';
+import { loweredShoulder } from './lowered-shoulder.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { layStrap, type StrapPath } from './straps-path.ts';
 import { armholeWedge, necklineWedge } from './wedges.ts';
@@ -123,7 +124,9 @@ export function drawFront(
     rules.armholeRoom,
   );
   const neckCorner = point(halfWidth, levels.bust - necklineHeight);
-  const laid = layStrap(neckCorner, sideNeck, slope, strapPosition, styling.strapWidth);
+  const onShoulder = (fall: number): StrapPath =>
+    layStrap(neckCorner, sideNeck, fall, strapPosition, styling.strapWidth);
+  const laid = onShoulder(loweredShoulder('front', body, slope, log));
   const strap = fittedStrap(laid, 'front', body.fitting, log);
   log.mm('Front strap', 'from the neckline corner to the shoulder', strap.length, 'construction');
 
@@ -141,7 +144,7 @@ export function drawFront(
     `cut the princess line and close the dart: the strap end turns ${degrees(dart)} to the side about the bust level`,
     'pivoting a dart, common practice, no source',
   );
-  const closed = turnedAbout(strap.outer, pivot, dart);
+  const closed = turnedAbout(onShoulder(slope).outer, pivot, dart);
   const atNeckline = necklineWedge('wedge from neckline', body.fitting, pivot, strap.inner, log);
   const atArmhole = armholeWedge('wedge from armhole', body.fitting, pivot, closed, underarm, log);
   const turned = dart + atArmhole;

@@ -32,6 +32,7 @@ export const insertSeams = (fullness: number): readonly Seam[] => [
     b: [{ piece: 'side front', edge: 'princess upper', reversed: true }],
     ease: 0,
     gatherRatio: 1,
+    side: 'right',
   },
   {
     name: 'front princess, upper left',
@@ -39,5 +40,6 @@ export const insertSeams = (fullness: number): readonly Seam[] => [
     b: [{ piece: 'side front', edge: 'princess upper' }],
     ease: 0,
     gatherRatio: 1,
+    side: 'left',
   },
 ];

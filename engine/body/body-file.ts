@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { sides } from '../pattern/side.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
-import { fittedLevels, fittedSeams, plainChangeNames, plainChanges } from './fitting.ts';
+import { fittedLevels, fittedSeams, oneSided, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
 import { numberIn, unitNames, writtenNumber } from './units.ts';
 import { howTaken } from './words.ts';
@@ -18,6 +19,9 @@ const number = z.union([
 /** Control characters, which cannot be printed and may not stand in an SVG. */
 const printable = /^[^\p{Cc}\p{Cs}\uFFFE\uFFFF]*$/u;
 
+/** Where a change was found on one side only. */
+const side = z.enum(sides).describe('Her own left or right, where it is on one side only.');
+
 /** One change found at a fitting: of a seam at a level, or by an amount alone. */
 const fittingChange = z.union([
   ...(['take in', 'let out'] as const).flatMap((kind) =>
@@ -29,7 +33,12 @@ const fittingChange = z.union([
       }),
     ),
   ),
-  ...plainChangeNames.map((name) => z.strictObject({ [name]: number.describe(plainChanges[name].help) })),
+  ...plainChangeNames.map((name) =>
+    z.strictObject({
+      [name]: number.describe(plainChanges[name].help),
+      ...(oneSided[name] === 'must' ? { side } : oneSided[name] === 'may' ? { side: side.optional() } : {}),
+    }),
+  ),
 ]);
 
 const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);

@@ -1,7 +1,9 @@
+import { type Side, sides } from '../pattern/side.ts';
+
 /**
  * What was found at a fitting, as a fitter says it. Amounts are in mm and above nothing. A seam is taken in or let
  * out as it is pinned: the amount is how far the stitching line moves on each of the two layers, left and right
- * alike, so a side seam taken in by 10 makes the girth 40 smaller.
+ * alike, so a side seam taken in by 10 makes the girth 40 smaller. What names a side was found on that side only.
  */
 export type FittingChange =
   | {
@@ -10,7 +12,7 @@ export type FittingChange =
       readonly level: FittedLevel;
       readonly mm: number;
     }
-  | { readonly kind: PlainChange; readonly mm: number };
+  | { readonly kind: PlainChange; readonly mm: number; readonly side?: Side };
 
 /** The seams that can be taken in, and the levels at which each has a place of its own: between, they run on. */
 export const fittedLevels = {
@@ -58,6 +60,10 @@ export const plainChanges = {
     help: 'Each strap is longer by this, half before the shoulder and half behind.',
   },
   'forward shoulder': { most: 25, help: 'The shoulder lies this much further forward than its mark.' },
+  'lower shoulder': {
+    most: 30,
+    help: 'One shoulder lies this much lower than the other; draft for the higher one, and say which side is lower.',
+  },
   'round back': { most: 30, help: 'The back needs this much more length above the bust level.' },
   'broad back': {
     most: 40,
@@ -82,6 +88,26 @@ export type PlainChange = keyof typeof plainChanges;
 
 export const plainChangeNames = Object.keys(plainChanges) as readonly PlainChange[];
 
+/**
+ * The changes that may, or must, be made on one side only: they leave every piece as it is that is cut whole, and the
+ * seams of the panels at the centre.
+ */
+export const oneSided: Readonly<Partial<Record<FittingChange['kind'], 'may' | 'must'>>> = {
+  'shorten strap': 'may',
+  'lengthen strap': 'may',
+  'forward shoulder': 'may',
+  'lower shoulder': 'must',
+  'more upper arm': 'may',
+};
+
+/** The side a change was found on; none where it is on both. */
+export const sideOf = (change: FittingChange): Side | undefined =>
+  'side' in change ? change.side : undefined;
+
+/** The changes that one side of the body needs. */
+export const onSide = (changes: readonly FittingChange[], side: Side): readonly FittingChange[] =>
+  changes.filter((change) => (sideOf(change) ?? side) === side);
+
 /** Changes that undo each other. */
 const opposites: readonly (readonly [FittingChange['kind'], FittingChange['kind']])[] = [
   ['take in', 'let out'],
@@ -92,15 +118,19 @@ const opposites: readonly (readonly [FittingChange['kind'], FittingChange['kind'
 
 /** Whether one change undoes the other, at the same place. */
 export const isOpposite = (a: FittingChange, b: FittingChange): boolean =>
-  opposites.some(([one, other]) => one === a.kind && other === b.kind) && placeOf(a) === placeOf(b);
+  opposites.some(([one, other]) => one === a.kind && other === b.kind) &&
+  placeOf(a) === placeOf(b) &&
+  sides.some((side) => onSide([a, b], side).length === 2);
 
 /** The seam and level of a change, in words; empty where it needs none. */
 export const placeOf = (change: FittingChange): string =>
   'seam' in change ? `${change.seam} at the ${change.level}` : '';
 
-/** "take in the side seam at the waist", "round back". */
-export const changeWords = (change: FittingChange): string =>
-  'seam' in change ? `${change.kind} the ${placeOf(change)}` : change.kind;
+/** "take in the side seam at the waist", "round back", "lower shoulder on the left". */
+export const changeWords = (change: FittingChange): string => {
+  if ('seam' in change) return `${change.kind} the ${placeOf(change)}`;
+  return change.side ? `${change.kind} on the ${change.side}` : change.kind;
+};
 
 /** The most there is of a change, mm. */
 export const mostOf = (change: FittingChange): number =>

@@ -1,5 +1,6 @@
 import type { Issue } from '../issue.ts';
 import { nearestWord } from '../pattern/nearest-word.ts';
+import { type Side, sides } from '../pattern/side.ts';
 import {
   changeWords,
   type FittedLevel,
@@ -9,17 +10,17 @@ import {
   fittedSeams,
   isOpposite,
   mostOf,
-  type PlainChange,
+  oneSided,
+  onSide,
+  placeOf,
   plainChangeNames,
+  sideOf,
 } from './fitting.ts';
 import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
 
 const seamKinds = ['take in', 'let out'] as const;
 
-/** What would make left and right differ. */
-const oneSided = 'lower shoulder';
-
-const changeNames: readonly string[] = [...seamKinds, ...plainChangeNames, oneSided];
+const changeNames: readonly string[] = [...seamKinds, ...plainChangeNames];
 
 type Read = { readonly change: FittingChange } | { readonly issue: Issue };
 
@@ -51,14 +52,12 @@ function readChange(item: unknown, path: string, units: Unit): Read {
       'fitting-not-understood',
       `Write ${name} and ${second} as two changes, each with its own dash.`,
     );
-  if (name === oneSided)
-    return refuse(
-      'fitting-not-available',
-      'One shoulder lower than the other is not available yet: left and right pieces are drafted as mirror images. Draft for the higher shoulder and pad the lower one.',
-    );
   const kind = seamKinds.find((seamKind) => seamKind === name);
-  const takes = kind ? [kind, 'level', 'by'] : [name];
+  const plain = plainChangeNames.find((change) => change === name);
+  const sided = plain && oneSided[plain];
+  const takes = kind ? [kind, 'level', 'by'] : sided ? [name, 'side'] : [name];
   const stray = names.find((field) => !takes.includes(field));
+  if (stray === 'side') return refuse('fitting-not-one-sided', onBothSides(name));
   if (stray !== undefined)
     return refuse(
       'fitting-not-understood',
@@ -71,7 +70,12 @@ function readChange(item: unknown, path: string, units: Unit): Read {
       'fitting-amount',
       `Say by how much after "${kind ? 'by' : name}", above nothing and without the unit: ${short(written)} is no such number.`,
     );
-  if (!kind) return { change: { kind: name as PlainChange, mm } };
+  if (!kind) {
+    if (!plain) return refuse('unknown-fitting', unknownChange(name));
+    if (fields.side === undefined && sided !== 'must') return { change: { kind: plain, mm } };
+    const side = sides.find((candidate) => candidate === fields.side);
+    return side ? { change: { kind: plain, mm, side } } : refuse('fitting-side', whichSide(name, sided));
+  }
 
   const seam = fittedSeams.find((candidate) => candidate === fields[kind]);
   if (!seam)
@@ -85,7 +89,7 @@ function readChange(item: unknown, path: string, units: Unit): Read {
   return { change: { kind, seam, level, mm } };
 }
 
-const known = `Known are ${changeNames.slice(0, -1).join(', ')}.`;
+const known = `Known are ${changeNames.join(', ')}.`;
 
 const notAList: Issue = {
   code: 'fitting-not-a-list',
@@ -98,6 +102,12 @@ function unknownChange(name: string): string {
   const nearest = nearestWord(name, changeNames);
   return `${short(name)} is no change known at a fitting. ${nearest ? `Do you mean ${nearest}?` : known}`;
 }
+
+const onBothSides = (name: string): string =>
+  `"${name}" is made on both sides alike: on one it would move the pieces that are cut whole. Leave out the side; one side only takes ${Object.keys(oneSided).join(', ')}.`;
+
+const whichSide = (name: string, sided: 'may' | 'must' | undefined): string =>
+  `Write "side: left" or "side: right" below ${name}, as she would say it herself${sided === 'may' ? ', or nothing for both' : ''}.`;
 
 const wrongLevel = (seam: FittedSeam, levels: readonly FittedLevel[], kind: string): string =>
   `The ${seam} can be ${kind === 'take in' ? 'taken in' : 'let out'} at the level of ${anyOf(levels)}; elsewhere it runs on from there.`;
@@ -123,14 +133,21 @@ const contradicting = (changes: readonly FittingChange[]): readonly Issue[] =>
       })),
   );
 
+/** What is too much of one change; what is made on both sides counts together with what is made on one. */
 function tooMuch(changes: readonly FittingChange[], units: Unit): readonly Issue[] {
-  const sums = new Map<string, { readonly change: FittingChange; readonly mm: number }>();
-  for (const change of changes) {
-    const words = changeWords(change);
-    sums.set(words, { change, mm: change.mm + (sums.get(words)?.mm ?? 0) });
+  const found = sides.flatMap((side) => tooMuchOn(side, changes, units));
+  return found.filter(({ message }, i) => found.findIndex((other) => other.message === message) === i);
+}
+
+function tooMuchOn(side: Side, changes: readonly FittingChange[], units: Unit): readonly Issue[] {
+  const sums = new Map<string, { readonly words: string; readonly mm: number; readonly most: number }>();
+  for (const change of onSide(changes, side)) {
+    const key = `${change.kind} ${placeOf(change)}`;
+    const before = sums.get(key);
+    const words = before && sideOf(change) === undefined ? before.words : changeWords(change);
+    sums.set(key, { words, mm: change.mm + (before?.mm ?? 0), most: mostOf(change) });
   }
-  return [...sums].flatMap(([words, { change, mm }]) => {
-    const most = mostOf(change);
+  return [...sums.values()].flatMap(({ words, mm, most }) => {
     const [value, max] = [mm / millimetres[units], most / millimetres[units]];
     return mm <= most
       ? []

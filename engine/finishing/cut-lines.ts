@@ -15,30 +15,46 @@ interface SeamEnd {
  * The cutting lines of all pieces, to `tolerance` (mm), by piece name. Where a curved edge crosses the end of a
  * seam, the allowances of the two sides would end a few hundredths or tenths of a millimetre apart, since the
  * blunt corner follows the curve and the sharp one its straight prolongation. The shorter end is lengthened to
- * the longer one, so that both are flush and none is too short.
+ * the longer one, so that both are flush and none is too short; and so on to whatever else is sewn to the longer one,
+ * as left and right are to a panel that they share.
  */
 export function cuttingLines(garment: Garment, tolerance: number): ReadonlyMap<string, Edge> {
   const allowances = new Map(garment.pieces.map((piece) => [piece.name, allowancesOf(piece, tolerance)]));
-  const reaches = new Map(garment.pieces.map((piece) => [piece.name, new Map<number, number>()]));
-  const ask = (end: SeamEnd, reach: number): void => {
-    const asked = reaches.get(end.piece);
-    asked?.set(end.corner, Math.max(reach, asked.get(end.corner) ?? 0));
-  };
-  for (const seam of garment.seams) {
-    if (seam.felled) continue;
-    for (const whichEnd of ['start', 'end'] as const) {
-      const [a, b] = [seam.a, seam.b].map((side) => seamEnd(garment, allowances, side, whichEnd));
-      if (!a || !b) continue;
-      ask(a, b.reach);
-      ask(b, a.reach);
-    }
-  }
+  const reaches = agreed(
+    garment.seams.flatMap((seam) =>
+      (['start', 'end'] as const).flatMap((whichEnd) => {
+        const [a, b] = [seam.a, seam.b].map((side) => seamEnd(garment, allowances, side, whichEnd));
+        return a && b && !seam.felled ? [[a, b] as const] : [];
+      }),
+    ),
+  );
   return new Map(
     garment.pieces.map((piece) => [
       piece.name,
       aroundCorners(piece, allowances.get(piece.name) ?? [], reaches.get(piece.name) ?? new Map()),
     ]),
   );
+}
+
+/** How far the allowances at each corner of each piece must reach, so that no two that meet differ. */
+function agreed(
+  meeting: readonly (readonly [SeamEnd, SeamEnd])[],
+): ReadonlyMap<string, ReadonlyMap<number, number>> {
+  const reaches = new Map<string, Map<number, number>>();
+  const reachOf = ({ piece, corner, reach }: SeamEnd): number =>
+    Math.max(reach, reaches.get(piece)?.get(corner) ?? 0);
+  for (let settled = false; !settled; ) {
+    settled = true;
+    for (const ends of meeting) {
+      const longest = Math.max(...ends.map(reachOf));
+      for (const end of ends) {
+        if (!(reachOf(end) < longest)) continue;
+        settled = false;
+        reaches.set(end.piece, (reaches.get(end.piece) ?? new Map()).set(end.corner, longest));
+      }
+    }
+  }
+  return reaches;
 }
 
 /** Where a side of a seam ends, if its allowance ends square there; undefined on mitres and folds. */

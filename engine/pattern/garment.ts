@@ -2,6 +2,7 @@ import type { Issue } from '../issue.ts';
 import type { Figure } from './figure.ts';
 import type { Piece } from './piece.ts';
 import type { SewingStep } from './sewing.ts';
+import type { Side } from './side.ts';
 
 /**
  * Everything a draft makes: pieces, how they are sewn together, what must come out, and the construction log.
@@ -43,6 +44,11 @@ export interface Seam {
   readonly gatherRatio: number;
   /** Side a is turned under and sewn by hand onto side b, over whatever seams b has been sewn in before. */
   readonly felled?: true;
+  /**
+   * Sewn on this side only, because a piece that is cut whole has an edge for each; all others are sewn on both. None
+   * on a seam read from a file.
+   */
+  readonly side?: Side;
 }
 
 /** The corner of a piece between a running edge (a waist, an armhole) and the seam that ends there. */

@@ -13,6 +13,11 @@ export interface Piece {
   readonly lines: readonly InsideLine[];
   readonly marks: readonly Mark[];
   readonly cut: readonly CutCount[];
+  /**
+   * Which pair this is one of, where left and right differ, and whether it is drawn as the mirror image of what the
+   * pair is drawn as. None on a piece read from a file.
+   */
+  readonly oneOf?: { readonly pair: string; readonly mirrored: boolean };
 }
 
 /** An edge with what becomes of it. */
@@ -67,4 +72,6 @@ export interface CutCount {
   readonly onFold: boolean;
   /** Cut in mirrored pairs, a left and a right. */
   readonly pair: boolean;
+  /** Which way the printed side faces on cloth laid right side up, where that is not the cutter's choice. */
+  readonly printedSide?: 'up' | 'down';
 }

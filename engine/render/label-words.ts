@@ -29,8 +29,10 @@ export function labelWords(
   };
 }
 
-export const cutWords = ({ cloth, count, onFold, pair }: CutCount): string =>
-  `cut ${count} ${cloth}${onFold ? ' on the fold' : ''}${pair ? (count === 2 ? ', a pair' : ', in pairs') : ''}`;
+export const cutWords = ({ cloth, count, onFold, pair, printedSide }: CutCount): string => {
+  const pairs = pair ? (count === 2 ? ', a pair' : ', in pairs') : '';
+  return `cut ${count} ${cloth}${onFold ? ' on the fold' : ''}${pairs}${printedSide ? `, printed side ${printedSide}` : ''}`;
+};
 
 /** Seam allowances are mostly one width; a hem of another width is named beside it. */
 function allowanceWords({ edges }: Piece): string {

@@ -77,6 +77,7 @@ const piece = z.strictObject({
       count: z.number(),
       onFold: z.boolean(),
       pair: z.boolean(),
+      printedSide: z.enum(['up', 'down']).exactOptional(),
     }),
   ),
 });
@@ -110,7 +111,7 @@ export function metadataOf(
     garment: garment.name,
     body: garment.body,
     ...(date === undefined ? {} : { date }),
-    seams: whole ? garment.seams.map((s) => ({ ...s, a: [...s.a], b: [...s.b] })) : [],
+    seams: whole ? garment.seams.map(({ side: _, ...s }) => ({ ...s, a: [...s.a], b: [...s.b] })) : [],
     joins: whole ? [...garment.joins] : [],
     girths: whole ? garment.girths.map((g) => ({ ...g, parts: [...g.parts] })) : [],
     notions: whole ? [...garment.notions] : [],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { mostAtSeam, plainChangeNames, plainChanges } from '../../../engine/body/fitting.ts';
+import { mostAtSeam, oneSided, plainChangeNames, plainChanges } from '../../../engine/body/fitting.ts';
 import { readBody } from '../../../engine/body/read.ts';
 import { woman } from './women.ts';
 
@@ -40,8 +40,9 @@ describe('the fitting in a body file', () => {
   test('takes every change up to its limit and none beyond', () => {
     for (const name of plainChangeNames) {
       const most = plainChanges[name].most / 10;
-      expect(codes([{ [name]: most }]), name).toEqual([]);
-      expect(codes([{ [name]: most + 0.1 }]), name).toEqual(['fitting-too-much']);
+      const side = oneSided[name] === 'must' ? { side: 'left' } : {};
+      expect(codes([{ [name]: most, ...side }]), name).toEqual([]);
+      expect(codes([{ [name]: most + 0.1, ...side }]), name).toEqual(['fitting-too-much']);
     }
   });
 
@@ -67,7 +68,14 @@ describe('the fitting in a body file', () => {
     ['an unknown seam', [{ 'take in': 'sleeve', level: 'waist', by: 1 }], 'unknown-seam'],
     ['a level its seam has not', [{ 'take in': 'centre back seam', level: 'bust', by: 1 }], 'unknown-level'],
     ['no level', [{ 'take in': 'side seam', by: 1 }], 'unknown-level'],
-    ['one side only', [{ 'lower shoulder': 'left', by: 1 }], 'fitting-not-available'],
+    ['a lower shoulder on neither side', [{ 'lower shoulder': 1 }], 'fitting-side'],
+    ['a side that is none', [{ 'shorten strap': 1, side: 'front' }], 'fitting-side'],
+    ['one side of a panel', [{ 'round back': 1, side: 'left' }], 'fitting-not-one-sided'],
+    [
+      'one side of a seam',
+      [{ 'take in': 'side seam', level: 'waist', by: 1, side: 'left' }],
+      'fitting-not-one-sided',
+    ],
   ])('refuses %s', (_, fitting, code) => {
     expect(codes(fitting)).toEqual([code]);
     expect(read(fitting).ok).toBe(false);
@@ -88,6 +96,36 @@ describe('the fitting in a body file', () => {
     expect(codes([{ 'raise bust point': 1 }, { 'lower bust point': 1 }])).toEqual(['fitting-contradicts']);
     expect(codes([{ 'shorten strap': 1 }, { 'lengthen strap': 1 }])).toEqual(['fitting-contradicts']);
     expect(codes([{ 'broad back': 1 }, { 'narrow back': 1 }])).toEqual(['fitting-contradicts']);
+  });
+
+  test('takes a side where left and right may differ', () => {
+    const sided = [
+      { 'lower shoulder': 1, side: 'right' },
+      { 'forward shoulder': 0.5, side: 'left' },
+    ];
+    expect(read(sided)).toMatchObject({
+      ok: true,
+      value: {
+        fitting: [
+          { kind: 'lower shoulder', mm: 10, side: 'right' },
+          { kind: 'forward shoulder', mm: 5, side: 'left' },
+        ],
+      },
+    });
+  });
+
+  test('counts what is made on both sides together with what is made on one', () => {
+    const most = plainChanges['shorten strap'].most / 10;
+    const shorten = (by: number, side?: string) => ({ 'shorten strap': by, ...(side && { side }) });
+    expect(codes([shorten(most, 'left'), shorten(most, 'right')])).toEqual([]);
+    expect(codes([shorten(most), shorten(0.1, 'right')])).toEqual(['fitting-too-much']);
+    expect(message([shorten(most), shorten(0.1, 'right')])).toContain('"shorten strap on the right"');
+  });
+
+  test('lets one side undo nothing on the other', () => {
+    const change = (kind: string, side?: string) => ({ [`${kind} strap`]: 1, ...(side && { side }) });
+    expect(codes([change('shorten', 'left'), change('lengthen', 'right')])).toEqual([]);
+    expect(codes([change('shorten'), change('lengthen', 'right')])).toEqual(['fitting-contradicts']);
   });
 
   test('tells all that is wrong at once, with the place in the list', () => {

@@ -1,0 +1,78 @@
+import type { Garment, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
+import { type Side, sides } from '../../engine/pattern/side.ts';
+import { inPairs } from './alike.ts';
+import { isMirrored, sided } from './as-worn.ts';
+import type { PiecesOfBoth } from './pieces-of-both.ts';
+
+/** Something of a garment as it is on either side. */
+interface Pair<T> {
+  readonly right: T;
+  readonly left: T;
+}
+
+/** The seams of both sides: those that sew a piece of one side are there twice, unless they belong to one side. */
+export const seamsOfBoth = (right: Garment, left: Garment, both: PiecesOfBoth): readonly Seam[] =>
+  inPairs(right.seams, left.seams, ({ name }) => name).flatMap((pair) => {
+    const { a, b, name, side } = pair.right;
+    if (![...a, ...b].some(({ piece }) => both.differ(piece))) return [pair.right];
+    if (side) return [seamOn(side, pair, both)];
+    return sides.map((each) => ({ ...seamOn(each, pair, both), name: sided(each, name) }));
+  });
+
+function seamOn(side: Side, pair: Pair<Seam>, { edgeOn }: PiecesOfBoth): Seam {
+  const seam = pair[side];
+  return {
+    ...seam,
+    a: seam.a.map((ref) => edgeOn(side, ref)),
+    b: seam.b.map((ref) => edgeOn(side, ref)),
+  };
+}
+
+/** The joins of both sides. */
+export const joinsOfBoth = (right: Garment, both: PiecesOfBoth): readonly Join[] =>
+  right.joins.flatMap((join) =>
+    piecesOf(join).some(both.differ)
+      ? sides.map((side): Join => ({ ...joinOn(side, join, both), name: sided(side, join.name) }))
+      : [join],
+  );
+
+const piecesOf = (join: Join): readonly string[] =>
+  join.kind === 'along'
+    ? [join.piece]
+    : join.kind === 'across'
+      ? [join.a.piece, join.b.piece]
+      : [join.a.piece];
+
+/** The edges of a mirrored piece follow each other the other way round. */
+function joinOn(side: Side, join: Join, { cornerOn }: PiecesOfBoth): Join {
+  if (join.kind === 'mirror') return { ...join, a: cornerOn(side, join.a) };
+  if (join.kind === 'across') return { ...join, a: cornerOn(side, join.a), b: cornerOn(side, join.b) };
+  const { piece, from, to } = join;
+  const named = { ...join, piece: sided(side, piece) };
+  return isMirrored(piece, side) ? { ...named, from: to, to: from } : named;
+}
+
+/**
+ * The girths of both sides. Around the body left and right are measured each once, where before one was counted twice;
+ * around an arm each has a girth of its own.
+ */
+export const girthsOfBoth = (right: Garment, left: Garment, both: PiecesOfBoth): readonly Girth[] =>
+  inPairs(right.girths, left.girths, ({ level }) => level).flatMap((pair) => {
+    const unlike = pair.right.parts.filter(({ piece }) => both.differ(piece));
+    if (unlike.length === 0) return [pair.right];
+    if (unlike.every(({ times }) => times === 2)) return [aroundBody(pair.right, both)];
+    return sides.map((side) => aroundLimb(pair[side], side, both));
+  });
+
+const aroundBody = (girth: Girth, { differ, namesOf }: PiecesOfBoth): Girth => ({
+  ...girth,
+  parts: girth.parts.flatMap((part) =>
+    differ(part.piece) ? namesOf(part.piece).map((piece) => ({ ...part, piece, times: 1 })) : [part],
+  ),
+});
+
+const aroundLimb = (girth: Girth, side: Side, { differ }: PiecesOfBoth): Girth => ({
+  ...girth,
+  level: sided(side, girth.level),
+  parts: girth.parts.map((part) => (differ(part.piece) ? { ...part, piece: sided(side, part.piece) } : part)),
+});
