@@ -1,30 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Evaluation } from '../../engine/evaluate.ts';
-import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
+import { edgeEnd, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from './drafted.ts';
+import { before, codes, elsewhere, fitted, girth, inUnitsOf, length, longer, notch } from './fitted.ts';
 import { evaluated } from './points.ts';
 
-/** The leading lady, fitted; lengths in the file are cm. */
-const fitted = (...fitting: readonly Record<string, unknown>[]): Evaluation => {
-  const evaluation = drafted('dress', { ...shippedBody('leading-lady'), fitting });
-  expect(evaluation.report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
-  return evaluation;
+/** Straight across a gore at the hip. */
+const width = (of: Evaluation, gore: string): number => {
+  const curve = pieceOf(of, gore).lines.find(({ name }) => name === 'hip level')?.curves[0];
+  return curve ? distance(curve.from, curve.to) : Number.NaN;
 };
-
-/** The parts of a garment are solved as one: what is far from a change may still move by this, mm. */
-const elsewhere = 0.3;
-
-const before = drafted('dress', shippedBody('leading-lady'));
-
-const length = (of: Evaluation, piece: string, edge: string): number => edgeLength(edgeOf(of, piece, edge));
-const longer = (after: Evaluation, piece: string, edge: string): number =>
-  length(after, piece, edge) - length(before, piece, edge);
-const notch = (of: Evaluation, piece: string, edge: string, name: string): number =>
-  pieceOf(of, piece).notches.find((n) => n.edge === edge && n.name === name)?.at ?? Number.NaN;
-const girth = (of: Evaluation, level: string): number =>
-  of.report.girths.find((g) => g.level === level)?.finished ?? Number.NaN;
-const codes = (of: Evaluation): readonly string[] => of.report.issues.map(({ code }) => code);
 
 const armhole = (of: Evaluation): number =>
   length(of, 'side front', 'armhole upper') + length(of, 'side front', 'armhole underarm');
@@ -46,9 +32,14 @@ describe('a seam taken in or let out', () => {
     ['side seam', 'bust', 4],
     ['front princess seam', 'under-bust', 4],
     ['front princess seam', 'waist', 4],
+    ['side seam', 'hip', 4],
+    ['front princess seam', 'hip', 4],
+    ['back princess seam', 'bust', 4],
     ['back princess seam', 'under-bust', 4],
     ['back princess seam', 'waist', 4],
+    ['back princess seam', 'hip', 4],
     ['centre back seam', 'waist', 2],
+    ['centre back seam', 'hip', 2],
   ])(
     'at the %s changes the finished girth at the %s by %i times the amount, and says so',
     (seam, level, layers) => {
@@ -72,6 +63,32 @@ describe('a seam taken in or let out', () => {
       expect(girth(after, level)).toBeCloseTo(girth(before, level), 4);
     expect(Math.abs(longer(after, 'skirt side front', 'hem'))).toBeLessThan(elsewhere);
     expect(longer(after, 'skirt side front', 'waist')).toBeCloseTo(longer(after, 'side front', 'waist'), 4);
+  });
+
+  it('at the hip leaves waist and hem as they were, and tells the new girth on the pieces', () => {
+    const after = fitted({ 'let out': 'side seam', level: 'hip', by: 1 });
+    for (const level of ['bust', 'under-bust', 'waist', 'hem'])
+      expect(girth(after, level)).toBeCloseTo(girth(before, level), 4);
+    for (const gore of ['skirt side front', 'skirt side back']) {
+      expect(width(after, gore)).toBeCloseTo(width(before, gore) + 10, 6);
+      expect(longer(after, gore, 'waist')).toBeCloseTo(0, 4);
+      expect(longer(after, gore, 'hem')).toBeCloseTo(0, 4);
+    }
+    for (const gore of ['skirt centre front', 'skirt centre back'])
+      expect(width(after, gore)).toBeCloseTo(width(before, gore), 6);
+    const text = `hip: finished girth ${Math.round(girth(before, 'hip') + 40)} mm`;
+    expect(pieceOf(after, 'skirt side front').lines[0]).toMatchObject({ text });
+  });
+
+  it('at the blade redraws the back princess seam, whose foot stays within a millimetre, and no other', () => {
+    const after = fitted({ 'take in': 'back princess seam', level: 'bust', by: 0.8 });
+    for (const piece of ['centre back', 'side back']) {
+      expect(Math.abs(longer(after, piece, 'waist'))).toBeLessThan(1);
+      expect(longer(after, piece, 'princess')).not.toBeCloseTo(0, 2);
+    }
+    expect(longer(after, 'side back', 'side')).toBeCloseTo(0, 6);
+    expect(longer(after, 'side back', 'armhole upper')).toBeCloseTo(0, 1);
+    expect(Math.abs(longer(after, 'side front', 'princess lower'))).toBeLessThan(elsewhere);
   });
 
   it('warns where the garment gets smaller than the body', () => {
@@ -203,26 +220,26 @@ describe('a fitting', () => {
   const many = [
     { 'take in': 'side seam', level: 'waist', by: 0.4 },
     { 'let out': 'back princess seam', level: 'under-bust', by: 0.3 },
+    { 'let out': 'back princess seam', level: 'bust', by: 0.3 },
+    { 'let out': 'side seam', level: 'hip', by: 0.5 },
     { 'lower bust point': 0.8 },
     { 'wedge from neckline': 0.6 },
     { 'wedge from armhole': 0.5 },
+    { 'wedge from back neckline': 0.6 },
+    { 'wedge from back armhole': 0.5 },
     { 'shorten strap': 0.6 },
     { 'forward shoulder': 0.8 },
     { 'round back': 0.8 },
+    { 'broad back': 0.8 },
     { 'sway back': 0.8 },
+    { 'sway back in skirt': 0.8 },
     { 'more upper arm': 1 },
   ];
 
   it('of many changes keeps every check true, for every body that ships', () => {
     for (const name of shippedBodies) {
       const body = shippedBody(name);
-      const perCm = { cm: 1, in: 1 / 2.54, mm: 10 }[String(body.units)] ?? 1;
-      const fitting = many.map((change) =>
-        Object.fromEntries(
-          Object.entries(change).map(([k, v]) => [k, typeof v === 'number' ? v * perCm : v]),
-        ),
-      );
-      const { report } = drafted('dress', { ...body, fitting });
+      const { report } = drafted('dress', { ...body, fitting: inUnitsOf(body, many) });
       expect(
         report.issues.filter(({ severity }) => severity === 'error'),
         name,
