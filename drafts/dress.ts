@@ -7,6 +7,7 @@ import { drawGarment, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { openingChoices } from './opening/choices.ts';
 import { openDress } from './opening/opening.ts';
+import { edgeNamed, pieceNamed } from './piece-edges.ts';
 import { stagesTogether } from './sewing-stages.ts';
 import { skirtChoices } from './skirt/choices.ts';
 import { drawSkirt } from './skirt/draft.ts';
@@ -20,13 +21,7 @@ const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, .
 
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
 function panelWaists(panels: readonly Piece[]): ByGore {
-  const waist = (name: GoreName): number => {
-    const edge = panels
-      .find((panel) => panel.name === name)
-      ?.edges.find((candidate) => candidate.name === 'waist');
-    if (!edge) throw new Error(`The bodice has no panel "${name}" with a waist.`);
-    return edgeLength(edge);
-  };
+  const waist = (name: GoreName): number => edgeLength(edgeNamed(pieceNamed(panels, name), 'waist'));
   return {
     'centre front': waist('centre front'),
     'side front': waist('side front'),
@@ -46,9 +41,10 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
         'dress',
         body,
         (drawn, sketch, log) => {
-          const bodice = planFullBodice(sketch, drawn, styling, log);
-          const sleeves =
-            styling.sleeve === 'none' ? [] : [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)];
+          const sleeved = styling.sleeve !== 'none';
+          const setting = { sleeves: sleeved, skirt: true, opening: styling.opening };
+          const bodice = planFullBodice(sketch, drawn, styling, setting, log);
+          const sleeves = sleeved ? [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)] : [];
           return (solution) => {
             const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));
             const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log, solver);

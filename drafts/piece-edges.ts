@@ -1,22 +1,38 @@
 import type { Solution } from '../engine/constraints/solution.ts';
 import type { Curve } from '../engine/geometry/curve.ts';
 import type { Point } from '../engine/geometry/point.ts';
-import type { CutCount, InsideLine, PieceEdge } from '../engine/pattern/piece.ts';
+import type { CutCount, InsideLine, Piece, PieceEdge } from '../engine/pattern/piece.ts';
 
-/** The curves that the solved sketch gives these names, in order. A name it does not know is a draft's mistake. */
-export function solvedCurves(solution: Solution, names: readonly string[]): readonly Curve[] {
-  return names.map((name) => {
-    const curve = solution.curves[name];
-    if (!curve) throw new Error(`The sketch has no curve called "${name}".`);
-    return curve;
-  });
+/** The curve that the solved sketch gives this name. A name it does not know is a draft's mistake. */
+export function solvedCurve(solution: Solution, name: string): Curve {
+  const curve = solution.curves[name];
+  if (!curve) throw new Error(`The sketch has no curve called "${name}".`);
+  return curve;
 }
+
+/** The curves that it gives these names, in order. */
+export const solvedCurves = (solution: Solution, names: readonly string[]): readonly Curve[] =>
+  names.map((name) => solvedCurve(solution, name));
 
 /** The point that the solved sketch gives this name. A name it does not know is a draft's mistake. */
 export function solvedPoint(solution: Solution, name: string): Point {
   const at = solution.points[name];
   if (!at) throw new Error(`The sketch has no point called "${name}".`);
   return at;
+}
+
+/** The edge of a piece by its name. A name it does not know is a draft's mistake. */
+export function edgeNamed(piece: Piece, name: string): PieceEdge {
+  const edge = piece.edges.find((candidate) => candidate.name === name);
+  if (!edge) throw new Error(`The ${piece.name} has no edge called "${name}".`);
+  return edge;
+}
+
+/** One of several pieces by its name. A name they do not know is a draft's mistake. */
+export function pieceNamed(pieces: readonly Piece[], name: string): Piece {
+  const piece = pieces.find((candidate) => candidate.name === name);
+  if (!piece) throw new Error(`There is no piece called "${name}".`);
+  return piece;
 }
 
 /** A straight line as the only curve of an edge. */
@@ -39,8 +55,12 @@ export const levelLine = (name: string, from: Point, to: Point, text: string): I
   text,
 });
 
-/** A bodice panel is cut alike in self cloth and in lining. */
-export const bodiceCut = (count: Omit<CutCount, 'cloth'>): readonly CutCount[] => [
-  { cloth: 'self', ...count },
-  { cloth: 'lining', ...count },
+/** Cut in mirrored pairs, a left and a right. */
+export const cutPair = (cloth: CutCount['cloth']): readonly CutCount[] => [
+  { cloth, count: 2, onFold: false, pair: true },
+];
+
+/** Cut once, its centre on the fold of the cloth. */
+export const cutOnFold = (cloth: CutCount['cloth']): readonly CutCount[] => [
+  { cloth, count: 1, onFold: true, pair: false },
 ];

@@ -4,6 +4,7 @@
  */
 export const sewingRank = {
   underBust: 1,
+  strapTube: 2,
   princess: 2,
   strap: 3,
   side: 4,
@@ -11,7 +12,9 @@ export const sewingRank = {
   armhole: 5,
   waist: 6,
   centreBack: 7,
-  neckline: 8,
-  hem: 9,
-  fold: 10,
+  facingEdge: 8,
+  neckline: 9,
+  hem: 10,
+  fold: 11,
+  felled: 12,
 } as const;

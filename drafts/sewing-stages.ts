@@ -18,6 +18,7 @@ export const sewingStages = [
   'armhole',
   'waist',
   'centre back',
+  'inside',
   'neckline',
   'hem',
   'finish',

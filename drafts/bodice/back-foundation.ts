@@ -94,7 +94,9 @@ export function drawBack(
     'construction',
   );
 
-  const cornerDown = depth - rules.backNecklineRise.value;
+  const rise =
+    styling.backNeckline === 'round' ? rules.backNecklineRise.value : rules.backNecklinePoint.value * depth;
+  const cornerDown = depth - rise;
   const leanFrom = (crossing: Point): number =>
     crossing.x + rules.backStrapLean.value * (cornerDown - crossing.y);
   const crossingAt = (position: number): Point => moved(sideNeck, scaled(heading(slope), position));

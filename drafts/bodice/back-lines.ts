@@ -11,6 +11,7 @@ import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import { keepNear } from '../keep-near.ts';
 import type { BackFoundation } from './back-foundation.ts';
+import type { BodiceStyling } from './choices.ts';
 import type { Levels } from './levels.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { Widths } from './widths.ts';
@@ -36,7 +37,9 @@ export function planBack(
   back: BackFoundation,
   levels: Levels,
   widths: Widths,
+  { backNeckline }: BodiceStyling,
 ): BackLines {
+  const pointed = backNeckline === 'pointed';
   const strapInner = sketch.fixed('back strap, inner end', back.strap.inner);
   const strapOuter = sketch.fixed('back strap, outer end', back.strap.outer);
   const neckCorner = sketch.fixed('back neckline, outer end', back.neckCorner);
@@ -128,9 +131,10 @@ export function planBack(
   }
 
   const centreUp = angleOf(vectorBetween(back.centreWaist, back.centreNeck));
-  const neckline = sketch.curve('back neckline', centreNeck, neckCorner, {
-    start: { angle: sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2) },
-  });
+  const square = sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2);
+  const neckline = pointed
+    ? sketch.line('back neckline', centreNeck, neckCorner)
+    : sketch.curve('back neckline', centreNeck, neckCorner, { start: { angle: square } });
   const side = sketch.line('back side', underarm, sideAtWaist);
   const sideHeading = angleOf(vectorBetween(back.underarm, back.sideWaist));
   const armhole = sketch.curve('back armhole', strapOuter, underarm, {
@@ -145,7 +149,8 @@ export function planBack(
   const centreWaist = sketch.curve('centre back waist', atWaist.centre, centreWaistEnd, {
     end: { angle: sketch.fixedAngle('waist square to the centre back', centreUp - Math.PI / 2) },
   });
-  for (const curve of [neckline, armhole, sideWaist, centreWaist]) fairLine(sketch, curve);
+  for (const curve of [...(pointed ? [] : [neckline]), armhole, sideWaist, centreWaist])
+    fairLine(sketch, curve);
   sketch.relation({
     kind: 'smooth across seam',
     name: 'waist across the back princess seam',

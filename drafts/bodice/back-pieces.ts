@@ -3,7 +3,7 @@ import { moved, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { bodiceCut, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { cutPair, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BackFoundation } from './back-foundation.ts';
 import type { BackLines } from './back-lines.ts';
@@ -62,7 +62,7 @@ export function centreBackPiece(
       ),
     ],
     marks: [],
-    cut: bodiceCut({ count: 2, onFold: false, pair: true }),
+    cut: cutPair('self'),
   };
 }
 
@@ -124,6 +124,6 @@ export function sideBackPiece(
       ),
     ],
     marks: [],
-    cut: bodiceCut({ count: 2, onFold: false, pair: true }),
+    cut: cutPair('self'),
   };
 }

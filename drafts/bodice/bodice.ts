@@ -39,7 +39,7 @@ export function planBodice(
   const back = drawBack(body, styling, levels, widths, log);
   const front = drawFront(body, styling, levels, widths, back.strapPosition, log);
   refuseImpossible(body, { levels, front }, log);
-  const backLines = planBack(sketch, back, levels, widths);
+  const backLines = planBack(sketch, back, levels, widths, styling);
   const frontLines = planFront(sketch, front, levels);
   sketch.relation(
     {
@@ -113,8 +113,17 @@ export const bodiceSeams: readonly Seam[] = [
 
 const corner = (piece: string, edge: string, seam: string): Corner => ({ piece, edge, seam });
 
-/** Where the panels' lines must run on once sewn. */
-export const bodiceJoins: readonly Join[] = [
+/** Where the panels' lines must run on once sewn: all but a back neckline that ends in a point. */
+export const bodiceJoins = ({ backNeckline }: BodiceStyling): readonly Join[] =>
+  backNeckline === 'round' ? [...joins, roundNeckline] : joins;
+
+const roundNeckline: Join = {
+  kind: 'mirror',
+  name: 'neckline at centre back',
+  a: { piece: 'centre back', edge: 'neckline', seam: 'centre back' },
+};
+
+const joins: readonly Join[] = [
   {
     kind: 'across',
     name: 'waist at the front princess seam',
@@ -146,7 +155,6 @@ export const bodiceJoins: readonly Join[] = [
     a: corner('centre front', 'under-bust', 'centre front'),
   },
   { kind: 'mirror', name: 'waist at centre back', a: corner('centre back', 'waist', 'centre back') },
-  { kind: 'mirror', name: 'neckline at centre back', a: corner('centre back', 'neckline', 'centre back') },
   {
     kind: 'along',
     name: 'front armhole at its notch',

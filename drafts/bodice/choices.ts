@@ -41,6 +41,13 @@ export const bodiceChoices = [
     help: 'half width of the front neckline, as a share of half the bust point width',
   },
   {
+    kind: 'word',
+    name: 'backNeckline',
+    default: 'round',
+    words: ['round', 'pointed'],
+    help: 'shape of the back neckline: round, or straight lines to a point at the centre back',
+  },
+  {
     kind: 'number',
     name: 'backNecklineDepth',
     unit: 'mm',

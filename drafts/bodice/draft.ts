@@ -4,7 +4,7 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
-import { type Cut, drawGarment } from '../draw-garment.ts';
+import { type Cut, drawGarment, type Parts } from '../draw-garment.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
 import { insertFigures } from '../insert/figures.ts';
@@ -13,7 +13,10 @@ import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
 import { insertRules } from '../insert/rules.ts';
 import { insertSewing } from '../insert/sewing.ts';
-import { solvedCurves } from '../piece-edges.ts';
+import { liningChoices } from '../lining/choices.ts';
+import { finishInside } from '../lining/draft.ts';
+import type { Armhole, BodiceSetting } from '../lining/inside.ts';
+import { solvedCurve, solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { strapSewing } from '../straps/sewing.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
@@ -29,19 +32,21 @@ import {
 import { bodiceChoices } from './choices.ts';
 import { bodiceFigures } from './figures.ts';
 import { levelTexts } from './level-texts.ts';
+import { bodiceRules } from './rules.ts';
 import { bodiceSewing } from './sewing.ts';
 import { easeLeft } from './take-in.ts';
 
-/** The choices of the bodice with all that fills and holds it: panels, insert and straps. */
-export const fullBodiceChoices = [...bodiceChoices, ...insertChoices] as const;
+/** The choices of the bodice with all that fills, holds and finishes it: panels, insert, straps and lining. */
+export const fullBodiceChoices = [...bodiceChoices, ...insertChoices, ...liningChoices] as const;
 
 export type FullBodiceStyling = StylingOf<typeof fullBodiceChoices>;
 
-/** Plans panels, insert and straps; the plan of the panels is handed on for what is sewn to them. */
+/** Plans panels, insert, straps and lining; the plan of the panels is handed on for what is sewn to them. */
 export function planFullBodice(
   sketch: SketchBuilder,
   body: Body,
   styling: FullBodiceStyling,
+  setting: BodiceSetting,
   log: ConstructionLog,
 ): { readonly plan: BodicePlan; readonly cut: Cut } {
   const plan = planBodice(sketch, body, styling, log);
@@ -60,23 +65,37 @@ export function planFullBodice(
       back: back.strap.length,
       front: front.strap.length,
       allowance: styling.seamAllowance,
+      sleeves: setting.sleeves,
     };
-    return {
-      pieces: [
-        ...bodicePieces(plan, solution, body, fittedStyling, insertRules.flatEnds.value),
-        insertPiece(insert, solution, styling, insertSeam),
-        strapPiece(strap),
-      ].toSorted((a, b) => a.number - b.number),
+    const panels = bodicePieces(plan, solution, body, fittedStyling, insertRules.flatEnds.value);
+    const panelJoins = bodiceJoins(styling);
+    const bodice: Parts = {
+      pieces: [...panels, insertPiece(insert, solution, styling, insertSeam), strapPiece(strap)].toSorted(
+        (a, b) => a.number - b.number,
+      ),
       seams: [...insertSeams(insert.fullness), ...bodiceSeams, ...strapSeams],
-      joins: [...bodiceJoins, ...strapJoins],
+      joins: [...panelJoins, ...strapJoins],
       girths: bodiceGirths(body, fittedStyling),
       notions: drawstringNotions(insert, solution, styling),
       figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
-      sewing: stagesTogether([insertSewing(insert, styling), bodiceSewing, strapSewing]),
+      sewing: stagesTogether([insertSewing(insert, styling), bodiceSewing, strapSewing(setting.sleeves)]),
     };
+    const armhole = (name: string, flat: number): Armhole => ({ curve: solvedCurve(solution, name), flat });
+    const inside = {
+      panels,
+      armholes: {
+        front: armhole(frontLines.armhole, bodiceRules.frontNotch.value),
+        back: armhole(plan.backLines.armhole, bodiceRules.backNotch.value),
+      },
+      setting,
+    };
+    return finishInside({ bodice, panelSeams: bodiceSeams, panelJoins, inside }, styling, log);
   };
   return { plan, cut };
 }
+
+/** A bodice without sleeves and skirt: its armholes are finished, its waist is left for what it is joined to. */
+const onItsOwn: BodiceSetting = { sleeves: false, skirt: false, opening: 'back' };
 
 /** The bodice on its own, without sleeves. */
 export const bodice: Draft<FullBodiceStyling> = {
@@ -89,7 +108,7 @@ export const bodice: Draft<FullBodiceStyling> = {
         'bodice',
         body,
         (drawn, sketch, log) => {
-          const { cut } = planFullBodice(sketch, drawn, styling, log);
+          const { cut } = planFullBodice(sketch, drawn, styling, onItsOwn, log);
           return (solution) => ({ ok: true, value: cut(solution), issues: [] });
         },
         solver,

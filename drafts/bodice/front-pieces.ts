@@ -3,7 +3,15 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { bodiceCut, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import {
+  cutOnFold,
+  cutPair,
+  levelLine,
+  seamEdge,
+  solvedCurves,
+  solvedPoint,
+  straight,
+} from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { FrontFoundation } from './front-foundation.ts';
@@ -66,7 +74,7 @@ export function centreFrontPiece(
     ],
     lines: [],
     marks: [],
-    cut: bodiceCut({ count: 1, onFold: true, pair: false }),
+    cut: cutOnFold('self'),
   };
 }
 
@@ -123,6 +131,6 @@ export function sideFrontPiece(
       ),
     ],
     marks: [],
-    cut: bodiceCut({ count: 2, onFold: false, pair: true }),
+    cut: cutPair('self'),
   };
 }

@@ -113,6 +113,12 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
+  backNecklinePoint: [
+    0.45,
+    'share',
+    'a pointed back neckline rises by this share of its depth from the point to the strap',
+    commonPractice,
+  ],
   armholeRoom: [
     50,
     'mm',

@@ -7,7 +7,7 @@ import { mirroredIn, transformedCurve } from '../../engine/geometry/transform.ts
 import type { Mark, Piece } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainline } from '../grainline.ts';
-import { seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { cutOnFold, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { InsertStyling } from './choices.ts';
 import type { InsertLines } from './insert-lines.ts';
@@ -92,7 +92,7 @@ export function insertPiece(
       ...slashLines(styling, top, foot, flip),
     ],
     marks: drawn(styling) ? buttonholes(styling) : [],
-    cut: [{ cloth: 'self', count: 1, onFold: true, pair: false }],
+    cut: cutOnFold('self'),
   };
 }
 

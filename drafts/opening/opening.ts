@@ -1,8 +1,9 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
-import type { Notch, Piece } from '../../engine/pattern/piece.ts';
+import type { Notch } from '../../engine/pattern/piece.ts';
 import type { Parts } from '../draw-garment.ts';
+import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import type { OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 import { openingSewing } from './sewing.ts';
@@ -49,7 +50,9 @@ const centreBackSeam: Seam = {
  */
 export function openDress(dress: Parts, styling: OpeningStyling, log: ConstructionLog): Parts {
   const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
-  const onBodice = lengthOf(dress.pieces, bodice) - closedAbove;
+  const lengthOf = ({ piece, edge }: EdgeRef): number =>
+    edgeLength(edgeNamed(pieceNamed(dress.pieces, piece), edge));
+  const onBodice = lengthOf(bodice) - closedAbove;
   const step = rules.stockStep.value;
   const zip = log.mm(
     'Zip',
@@ -63,7 +66,7 @@ export function openDress(dress: Parts, styling: OpeningStyling, log: Constructi
     zip - onBodice,
     'construction',
   );
-  const skirtLength = lengthOf(dress.pieces, skirt);
+  const skirtLength = lengthOf(skirt);
   const ends = (edge: string, fromTop: boolean): Notch => ({
     name: 'end of the zip',
     edge,
@@ -93,12 +96,4 @@ export function openDress(dress: Parts, styling: OpeningStyling, log: Constructi
     ],
     sewing: openingSewing(dress.sewing ?? {}, styling, below),
   };
-}
-
-function lengthOf(pieces: readonly Piece[], ref: EdgeRef): number {
-  const edge = pieces
-    .find((piece) => piece.name === ref.piece)
-    ?.edges.find((candidate) => candidate.name === ref.edge);
-  if (!edge) throw new Error(`The dress has no edge "${ref.edge}" on "${ref.piece}".`);
-  return edgeLength(edge);
 }

@@ -3,7 +3,15 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import {
+  cutOnFold,
+  cutPair,
+  levelLine,
+  seamEdge,
+  solvedCurves,
+  solvedPoint,
+  straight,
+} from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { GoreLines } from './gore-lines.ts';
 import type { GoreSeam } from './gore-sizes.ts';
@@ -99,10 +107,6 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
     ],
     lines: [levelLine('hip level', hipLeft, hipRight, finish.hipText)],
     marks: [],
-    cut: [
-      onFold
-        ? { cloth: 'self', count: 1, onFold: true, pair: false }
-        : { cloth: 'self', count: 2, onFold: false, pair: true },
-    ],
+    cut: onFold ? cutOnFold('self') : cutPair('self'),
   };
 }

@@ -7,7 +7,7 @@ import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainline } from '../grainline.ts';
-import { levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
+import { cutPair, levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
@@ -71,6 +71,6 @@ export function sleevePiece(
       },
     ],
     marks: [],
-    cut: [{ cloth: 'self', count: 2, onFold: false, pair: true }],
+    cut: cutPair('self'),
   };
 }

@@ -12,28 +12,31 @@ export interface StrapSize {
   readonly back: number;
   readonly front: number;
   readonly allowance: number;
+  /** Whether a sleeve is sewn to its long edges; else it is turned to a tube before its ends are sewn. */
+  readonly sleeves: boolean;
 }
 
 /**
  * Cuts a strap double width, to be folded lengthwise: the fold lies at the neck, both long edges at the armhole,
- * where the sleeve is sewn to them. Drawn upright with the back end on top and the outer edge on the right.
+ * where a sleeve is sewn to them. Drawn upright with the back end on top and the outer edge on the right.
  */
 export function strapPiece(size: StrapSize): Piece {
   const length = size.back + size.front;
   const corner = (across: number, down: number) => point(across * size.width, down * length);
   const edge = (name: string, from: ReturnType<typeof corner>, to: ReturnType<typeof corner>, rank: number) =>
     seamEdge(name, straight(from, to), size.allowance, rank);
-  const { strap, armhole } = sewingRank;
+  const { strap } = sewingRank;
+  const long = size.sleeves ? sewingRank.armhole : sewingRank.strapTube;
   return {
     name: 'strap',
     number: 6,
     edges: [
       edge('back end facing', corner(-1, 0), corner(0, 0), strap),
       edge('back end', corner(0, 0), corner(1, 0), strap),
-      edge('outer', corner(1, 0), corner(1, 1), armhole),
+      edge('outer', corner(1, 0), corner(1, 1), long),
       edge('front end', corner(1, 1), corner(0, 1), strap),
       edge('front end facing', corner(0, 1), corner(-1, 1), strap),
-      edge('outer facing', corner(-1, 1), corner(-1, 0), armhole),
+      edge('outer facing', corner(-1, 1), corner(-1, 0), long),
     ],
     grain: grainline(corner(0.5, 0.5), corner(0.5, 1)),
     notches: [

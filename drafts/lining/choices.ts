@@ -1,0 +1,23 @@
+import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+
+/** How the bodice is finished inside. */
+export const liningChoices = [
+  {
+    kind: 'word',
+    name: 'inside',
+    default: 'lined',
+    words: ['lined', 'faced'],
+    help: 'the panels lined throughout, or only the back neckline (and armholes without sleeves) faced',
+  },
+  {
+    kind: 'number',
+    name: 'turnOfCloth',
+    unit: 'mm',
+    default: 1.5,
+    min: 0.5,
+    max: 4,
+    help: 'lining and facings are set back by this at a finished edge, so that its seam rolls inside; more for thick cloth',
+  },
+] as const satisfies readonly Choice[];
+
+export type LiningStyling = StylingOf<typeof liningChoices>;

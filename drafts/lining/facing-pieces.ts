@@ -1,0 +1,100 @@
+import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
+import { withEndsMoved } from '../../engine/geometry/ends-moved.ts';
+import { between, moved, vectorBetween } from '../../engine/geometry/point.ts';
+import { reversed } from '../../engine/geometry/split.ts';
+import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
+import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import { armholeEdges } from '../bodice/panel-marks.ts';
+import { grainline } from '../grainline.ts';
+import { cutPair, edgeNamed, pieceNamed, straight } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
+import { loweredNeckline, sideTop, stretch } from './finished-edges.ts';
+import type { Armhole, BodiceInside } from './inside.ts';
+import { felled } from './lining-pieces.ts';
+import { liningRules as rules } from './rules.ts';
+
+/** Cuts the facings: of the back neckline, and of the armholes where no sleeve finishes them. */
+export function facingPieces({
+  panels,
+  armholes,
+  turnOfCloth: turn,
+  setting,
+}: BodiceInside): readonly Piece[] {
+  const panel = (name: string): Piece => pieceNamed(panels, name);
+  const pieces = [
+    neckFacing(panel('centre back'), turn, setting.opening === 'side'),
+    ...(setting.sleeves
+      ? []
+      : [
+          armholeFacing('front armhole facing', panel('side front'), armholes.front, turn),
+          armholeFacing('back armhole facing', panel('side back'), armholes.back, turn),
+        ]),
+  ];
+  return pieces.map((piece, i) => ({ ...piece, number: 12 + i }));
+}
+
+/** The top of the centre back; the lower edge is the neckline once more. */
+function neckFacing(panel: Piece, turn: number, seamAtCentre: boolean): Omit<Piece, 'number'> {
+  const depth = turn + rules.neckFacing.value;
+  const neckline = { ...edgeNamed(panel, 'neckline'), curves: loweredNeckline(panel, turn) };
+  const centreBack = edgeNamed(panel, 'centre back');
+  const length = edgeLength(centreBack);
+  const centre = stretch(centreBack, length - depth, length - turn);
+  const princess = stretch(edgeNamed(panel, 'princess'), turn, depth);
+  const lower = loweredNeckline(panel, depth).map(reversed).toReversed();
+  return {
+    name: 'back neck facing',
+    edges: [
+      neckline,
+      neatened(princess),
+      neatened({ ...neckline, name: 'lower', curves: lower }),
+      seamAtCentre ? centre : { ...felled(centre), turn: 'finished' },
+    ],
+    grain: grainline(
+      between(edgeEnd(centre), edgeStart(princess), 0.2),
+      between(edgeStart(centre), edgeEnd(princess), 0.2),
+    ),
+    notches: [],
+    lines: [],
+    marks: [],
+    cut: cutPair('self'),
+  };
+}
+
+/** A band along the armhole, as wide as the strap at its top; its inner edge is the armhole once more. */
+function armholeFacing(name: string, panel: Piece, armhole: Armhole, turn: number): Omit<Piece, 'number'> {
+  const strap = edgeNamed(panel, 'strap');
+  const princess = panel.edges.findLast((edge) => edge.name.startsWith('princess')) ?? strap;
+  const top = sideTop(panel, princess, armhole.curve, turn);
+  const side = stretch(edgeNamed(panel, 'side'), turn, turn + rules.armholeFacing.value);
+  const across = vectorBetween(top.strapOuter, top.strapInner);
+  const inner = reversed(withEndsMoved(top.armhole, across, vectorBetween(edgeStart(side), edgeEnd(side))));
+  const [upper, underarm] = armholeEdges([top.armhole], armhole.flat, strap.allowance);
+  const depth = rules.armholeFacing.value;
+  const inward = scaled(outward(unit(vectorBetween(edgeStart(side), edgeEnd(side)))), -depth / 3);
+  const middle = moved(between(edgeStart(side), edgeEnd(side), 0.5), inward);
+  const along = scaled(unit(vectorBetween(panel.grain.from, panel.grain.to)), depth / 3);
+  return {
+    name,
+    edges: [
+      felled({ ...strap, curves: straight(top.strapInner, top.strapOuter) }),
+      upper,
+      underarm,
+      side,
+      neatened({ ...upper, name: 'inner', curves: [inner] }),
+    ],
+    grain: { from: moved(middle, scaled(along, -1)), to: moved(middle, along) },
+    notches: panel.notches.filter(({ edge }) => edge === underarm.name),
+    lines: [],
+    marks: [],
+    cut: cutPair('self'),
+  };
+}
+
+/** A free edge, turned under and stitched. */
+const neatened = (edge: PieceEdge): PieceEdge => ({
+  ...edge,
+  rank: sewingRank.facingEdge,
+  turn: 'finished',
+  allowance: rules.facingHem.value,
+});
