@@ -1,6 +1,4 @@
 #!/usr/bin/env node
-// The program is TypeScript; this registers the reader for it and hands over.
-import { register } from 'tsx/esm/api';
+import { program } from './bundle.js';
 
-register();
-await import('./main.ts');
+await import(await program());

@@ -31,7 +31,7 @@ export function startWorkers(count: number, task: WorkerTask): WorkerPool {
 }
 
 function startWorker(task: WorkerTask): WorkerPool {
-  const worker = new Worker(new URL('./worker.js', import.meta.url), { workerData: task });
+  const worker = new Worker(new URL('./worker.mjs', import.meta.url), { workerData: task });
   const waiting: {
     readonly resolve: (walked: readonly WalkedLine[]) => void;
     readonly reject: (error: unknown) => void;
