@@ -4,6 +4,7 @@ import { laidOn } from '../geometry/laid-on.ts';
 import { distance, type Point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { mirrorImage } from '../shaping/mirror-image.ts';
 
 /** What became of a piece from one draft of a garment to the next, mm. */
 export type PieceMove =
@@ -36,15 +37,16 @@ export interface NotchMove {
 const places = 25;
 
 /**
- * What moved between two drafts of one garment, piece by piece in the new order, by name. The old piece is laid on
+ * What moved between two drafts of one garment, piece by piece in the new order, by name; where left and right have
+ * come to differ, each is laid on what the pair was before. The old piece is laid on
  * the new one so that as much as can be lies on itself: where a piece stands on the paper is no move.
  */
 export function movesBetween(before: Garment, after: Garment): readonly PieceMove[] {
   const old = new Map(before.pieces.map((piece) => [piece.name, piece]));
-  const now = new Set(after.pieces.map(({ name }) => name));
+  const now = new Set(after.pieces.flatMap(({ name, oneOf }) => (oneOf ? [name, oneOf.pair] : [name])));
   return [
     ...after.pieces.map((piece): PieceMove => {
-      const was = old.get(piece.name);
+      const was = old.get(piece.name) ?? pairBefore(piece, old);
       return was
         ? {
             kind: 'redrawn',
@@ -58,6 +60,12 @@ export function movesBetween(before: Garment, after: Garment): readonly PieceMov
       .filter(({ name }) => !now.has(name))
       .map(({ name }): PieceMove => ({ kind: 'gone', piece: name })),
   ];
+}
+
+/** The pair that a piece was once one of, drawn the same way round. */
+function pairBefore({ oneOf }: Piece, old: ReadonlyMap<string, Piece>): Piece | undefined {
+  const pair = oneOf && old.get(oneOf.pair);
+  return pair && oneOf.mirrored ? mirrorImage(pair) : pair;
 }
 
 function edgeMoves(before: Piece, after: Piece): readonly EdgeMove[] {

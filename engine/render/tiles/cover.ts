@@ -48,6 +48,7 @@ export function cover(
 ): { readonly ink: readonly Ink[]; readonly listTop: number } {
   const top = listTop(words);
   const step = Math.min(pieceStep, (depth - top - 4) / Math.max(1, garment.pieces.length));
+  const shrunk = step / pieceStep;
   const said: Ink[] = [];
   let level = 24 + testSquaresSize.height + 10;
   for (const lines of words.notes) {
@@ -64,8 +65,14 @@ export function cover(
     ...lineKey(point(testSquaresSize.width + 12, 22)),
     ...said,
     ...garment.pieces.flatMap(({ number, name, cut }, i) => [
-      line(`${number} ${name}`, 0, top + i * step + 4, Math.min(4, step * 0.45), true),
-      line(cut.map(cutWords).join('; '), 6, top + i * step + 8, Math.min(textSizes.small, step * 0.4), false),
+      line(`${number} ${name}`, 0, top + i * step + 4 * shrunk, Math.min(4, step * 0.45), true),
+      line(
+        cut.map(cutWords).join('; '),
+        6,
+        top + i * step + 8 * shrunk,
+        Math.min(textSizes.small, step * 0.4),
+        false,
+      ),
     ]),
   ];
   return { ink, listTop: top };
