@@ -1,7 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import { type FittedLevel, type FittedSeam, fitted, takenIn } from '../../engine/body/fitting.ts';
-import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
-import { sayTaken } from '../fitting/say-taken.ts';
+import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { Levels } from './levels.ts';
 import type { SharedWidths, Widths } from './widths.ts';
@@ -39,6 +39,14 @@ export function takeIn(
     underBust: 2 * (sideUnderBust + front.underBust + back.underBust) + centreBackAt(levels.underBust),
     waist: 2 * (side.waist + front.waist + back.waist) + centreBack,
   };
+  sayPinned(body.fitting, ['bust', 'under-bust', 'waist'], log);
+  if (broader !== 0)
+    log.mm(
+      'Fitting, back width at bust',
+      `${figure(shared.back)} ${broader > 0 ? '+' : '-'} ${figure(Math.abs(broader))} for a ${broader > 0 ? 'broad' : 'narrow'} back: the side seam moves whole, and below the bust the back princess seam makes up for it`,
+      shared.back + broader,
+      'fitting',
+    );
   const { bustGirth, underBustGirth, waistGirth } = body.size;
   sayTaken('bust', bustGirth + styling.bustEase, bustGirth, 2 * taken.bust, log);
   sayTaken('under-bust', underBustGirth + styling.underBustEase, underBustGirth, 2 * taken.underBust, log);

@@ -1,5 +1,16 @@
-import type { FittedLevel } from '../../engine/body/fitting.ts';
+import { changeWords, type FittedLevel, type FittingChange } from '../../engine/body/fitting.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+
+/** Logs what was pinned at the seams at these levels. */
+export function sayPinned(
+  changes: readonly FittingChange[],
+  levels: readonly FittedLevel[],
+  log: ConstructionLog,
+): void {
+  for (const change of changes)
+    if ('seam' in change && levels.includes(change.level))
+      log.say(`Fitting, ${changeWords(change)}`, `${figure(change.mm)} mm on each layer`, 'fitting');
+}
 
 /** Logs a girth (mm) that the fitting changed by intent, and tells the dressmaker. */
 export function sayTaken(

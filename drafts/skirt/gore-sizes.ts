@@ -1,6 +1,6 @@
 import type { Body } from '../../engine/body/body.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
-import { sayTaken } from '../fitting/say-taken.ts';
+import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import type { SkirtStyling } from './choices.ts';
 import { skirtRules as rules } from './rules.ts';
 import { droppedBehind } from './sway-back.ts';
@@ -83,6 +83,7 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
   const hip = grown(drafted, hipMore, hipShares);
   const atHip = takenFromGores(body.fitting, 'hip');
   const less = takenFromGirth(atHip);
+  sayPinned(body.fitting, ['hip'], log);
   sayTaken('hip', 2 * halfHip, hipGirth, less, log);
 
   const rise = log.mm(

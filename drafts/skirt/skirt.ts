@@ -2,7 +2,7 @@ import { figure } from '../../engine/pattern/construction-log.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { drawGarment } from '../draw-garment.ts';
-import { sayTaken } from '../fitting/say-taken.ts';
+import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
@@ -40,6 +40,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
       const taken = takenFromGores(drawn.fitting, 'waist');
       const waist = mapGores((name) => drafted[name] - taken[name]);
       const less = takenFromGirth(taken);
+      sayPinned(drawn.fitting, ['waist'], log);
       sayTaken('waist', 2 * half, waistGirth, less, log);
       const drawnSkirt = drawSkirt(drawn, styling, waist, log, solver);
       if (!drawnSkirt.ok) return drawnSkirt;
