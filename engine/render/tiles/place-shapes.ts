@@ -42,6 +42,8 @@ export function placeShapes(
   cell: Size,
   most: { readonly columns: number; readonly rows: number },
 ): Placing | undefined {
+  const field = { width: cell.width * most.columns, height: cell.height * most.rows };
+  if (!shapes.every(({ outlines }) => outlines.some((outline) => fits(outline, field)))) return undefined;
   const across = Math.round(cell.width / roughPixel);
   const down = Math.round(cell.height / roughPixel);
   const pixel = { width: cell.width / across, height: cell.height / down };
@@ -55,12 +57,21 @@ export function placeShapes(
       ways.map((way) => ({ silhouette: way, pages: new PagesUnder(way, across, down, columns) })),
     );
     for (const order of orders(solid)) {
-      const found = placeInOrder(movable, order, pixel, { across, down, columns, rows });
+      const found = placeInOrder(
+        movable,
+        order,
+        pixel,
+        { across, down, columns, rows },
+        best?.pages ?? Infinity,
+      );
       if (found && (!best || isBetter(found, best))) best = found;
     }
   }
   return best;
 }
+
+const fits = (outline: readonly Stroke[], { width, height }: Size): boolean =>
+  outline.every(({ from }) => from.x + 2 * border <= width && from.y + 2 * border <= height);
 
 /** Columns tried beyond those of a square field that the shapes would cover wholly. */
 const spare = 2;
@@ -80,11 +91,13 @@ function orders(solid: readonly (readonly Silhouette[])[]): readonly (readonly n
   return [by(pixelsOf), by(({ columns, rows }) => Math.max(columns, rows))];
 }
 
+/** Places shapes one after another; gives up when there is no room, or once they touch more than `most` pages. */
 function placeInOrder(
   shapes: readonly (readonly Movable[])[],
   order: readonly number[],
   pixel: PixelSize,
   field: PixelField,
+  most: number,
 ): Placing | undefined {
   const table = new Table(field);
   const places: Place[] = [];
@@ -92,6 +105,7 @@ function placeInOrder(
     const spot = table.bestSpot(shapes[index] ?? []);
     if (!spot) return undefined;
     table.put(spot);
+    if (table.used().pages > most) return undefined;
     const { row, column, way } = spot;
     places[index] = { corner: point(column * pixel.width + border, row * pixel.height + border), way };
   }

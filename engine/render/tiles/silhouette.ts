@@ -27,18 +27,16 @@ export function silhouette(outline: readonly Stroke[], pixel: PixelSize, border:
   const columns = Math.ceil((right + 2 * border) / pixel.width);
   const rows = Math.ceil((bottom + 2 * border) / pixel.height);
   const touched = new Uint8Array(columns * rows);
-  const touch = (x: number, y: number): void => {
-    const column = Math.min(columns - 1, Math.max(0, Math.floor(x / pixel.width)));
-    const row = Math.min(rows - 1, Math.max(0, Math.floor(y / pixel.height)));
-    touched[row * columns + column] = 1;
-  };
+  const columnAt = (x: number): number => Math.min(columns - 1, Math.max(0, Math.floor(x / pixel.width)));
+  const rowAt = (y: number): number => Math.min(rows - 1, Math.max(0, Math.floor(y / pixel.height)));
   for (const { from, to } of outline) {
     const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / (border / 4)));
     for (let i = 0; i <= steps; i++) {
       const x = from.x + ((to.x - from.x) * i) / steps;
       const y = from.y + ((to.y - from.y) * i) / steps;
-      for (const dx of [0, border, 2 * border])
-        for (const dy of [0, border, 2 * border]) touch(x + dx, y + dy);
+      const [first, last] = [columnAt(x), columnAt(x + 2 * border)];
+      for (let row = rowAt(y); row <= rowAt(y + 2 * border); row++)
+        for (let column = first; column <= last; column++) touched[row * columns + column] = 1;
     }
   }
   const covered = Uint8Array.from(touched);
