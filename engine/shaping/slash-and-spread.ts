@@ -4,30 +4,19 @@ import { WALK } from '../geometry/tolerance.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
-import { type Cut, cutUp, movesOf, noSuchEdge, partAt, type Slash } from './cut-up.ts';
+import { type Cut, cutUp, movesOf, partAt } from './cut-up.ts';
 import { type Altered, reassembled } from './reassemble.ts';
 import { refused } from './refusal.ts';
 import { asTransform, type RigidMove, shifted, stays, turnedAboutPin } from './rigid-move.ts';
+import { type Slashing, slashLines } from './slash-lines.ts';
 
 /** How a piece is slashed and spread. */
-export interface Spread {
-  /** The two edges the slash lines run between; they share out both edges evenly. */
-  readonly from: string;
-  readonly to: string;
-  readonly lines: number;
+export interface Spread extends Slashing {
   /** How far it opens in all, mm: along the guide when parallel, at the other edge when hinged. */
   readonly amount: number;
-  /** The edge where the strips stay joined, one of the two; without it they part in parallel. */
-  readonly hinge?: string;
   /** The length that a blended edge has to come out at, mm, by its name. */
   readonly lengths?: ReadonlyMap<string, number>;
 }
-
-/** More slash lines than anyone would cut. */
-const MOST_LINES = 60;
-
-/** Strips narrower than this fall apart in the hand, mm. */
-const NARROWEST = 2;
 
 /**
  * Slashes a piece into strips and spreads them evenly, in parallel or hinged on one edge.
@@ -35,11 +24,10 @@ const NARROWEST = 2;
  * In parallel the strips part along the guide, so a level guide line stays level, every width across the slash
  * lines grows by exactly the amount and no length down them changes. Hinged by angles a1, a2 ..., each of
  * 2 asin(opening / (2 slash length)), an edge at distance d from the hinges grows by d (a1 + a2 + ...), and the
- * hinge edge keeps its length as far as a smooth line can (`hinge-edge-changed` warns where not). The part that lies on a fold stays, or else the part with the grainline. Cut edges
- * are blended.
+ * hinge edge keeps its length as far as a smooth line can (`hinge-edge-changed` warns where not). The part that lies
+ * on a fold stays, or else the part with the grainline. Cut edges are blended.
  *
- * Issues: `no-such-edge`, `slash-edges-same`, `hinge-not-slashed`, `too-many-slashes`, `spread-impossible`, and
- * those of `cutUp`.
+ * Issues: `spread-impossible`, and those of `slashLines` and `cutUp`.
  */
 export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
   const slashes = slashLines(piece, spread);
@@ -85,37 +73,6 @@ function hingeRemark(before: Piece, after: Piece, hinge: string): readonly Issue
   const message = `Smoothed, the hinge edge “${hinge}” is ${Math.abs(change).toFixed(2)} mm ${change < 0 ? 'shorter' : 'longer'} than before; more slash lines keep it truer.`;
   const limits = { min: -WALK, max: WALK, unit: 'mm' };
   return [{ code: 'hinge-edge-changed', severity: 'warning', path: hinge, message, value: change, limits }];
-}
-
-function slashLines(piece: Piece, { from, to, lines, hinge }: Spread): Result<readonly Slash[]> {
-  const [first, second] = [from, to].map((wanted) => piece.edges.find(({ name }) => name === wanted));
-  if (!first) return noSuchEdge(from, piece.edges);
-  if (!second) return noSuchEdge(to, piece.edges);
-  if (first === second)
-    return refused('slash-edges-same', from, 'Slash lines run between two different edges.');
-  if (hinge !== undefined && hinge !== from && hinge !== to)
-    return refused(
-      'hinge-not-slashed',
-      hinge,
-      `The hinge should be one of the slashed edges, ${from} or ${to}.`,
-    );
-  const [a, b] = [edgeLength(first), edgeLength(second)];
-  const most = Math.min(MOST_LINES, Math.floor(Math.min(a, b) / NARROWEST) - 1);
-  if (!Number.isInteger(lines) || lines < 1 || lines > most)
-    return refused(
-      'too-many-slashes',
-      from,
-      `This piece can take 1 to ${most} slash lines there, not ${lines}.`,
-      {
-        value: lines,
-        limits: { min: 1, max: most, unit: 'count' },
-      },
-    );
-  const value = Array.from({ length: lines }, (_, i): Slash => {
-    const share = (i + 1) / (lines + 1);
-    return { from: { edge: from, at: a * share }, to: { edge: to, at: b * (1 - share) } };
-  });
-  return { ok: true, value, issues: [] };
 }
 
 /** What each cut does to the part beyond it; nothing when a slash line is too short to open so far. */

@@ -40,25 +40,38 @@ export const rectangle = (width: number, height: number, notches: readonly Notch
     notches,
   );
 
-/** Panels with a straight level top, bowed sides, and a hem that sags or rises. */
+/** What a panel is drawn from, mm. */
+export interface PanelShape {
+  readonly width: number;
+  readonly height: number;
+  readonly flare: number;
+  readonly drop: number;
+  readonly sag: number;
+  readonly bow: number;
+}
+
+/** A panel with a straight level top, a bowed side, and a hem that sags or rises. */
+export function panelOf({ width, height, flare, drop, sag, bow }: PanelShape): Piece {
+  const [x, y] = [width + flare, height + drop];
+  return pieceOf([
+    edge('top', line(0, 0, width, 0)),
+    edge('side', cubic(width, 0, width + bow, y / 3, x + bow, (2 * y) / 3, x, y)),
+    edge('hem', cubic(x, y, (2 * x) / 3, y + sag, x / 3, height + sag, 0, height)),
+    edge('front', line(0, height, 0, 0)),
+  ]);
+}
+
+/** Any panel, narrow or wide, long or short, hollow or round. */
 export const anyPanel: fc.Arbitrary<Piece> = fc
   .record({
     width: fc.double({ min: 120, max: 400, noNaN: true }),
     height: fc.double({ min: 120, max: 500, noNaN: true }),
-    flare: fc.double({ min: 0, max: 60, noNaN: true }),
+    flare: fc.double({ min: -20, max: 60, noNaN: true }),
     drop: fc.double({ min: -30, max: 30, noNaN: true }),
     sag: fc.double({ min: -25, max: 25, noNaN: true }),
-    bow: fc.double({ min: -4, max: 12, noNaN: true }),
+    bow: fc.double({ min: -12, max: 12, noNaN: true }),
   })
-  .map(({ width, height, flare, drop, sag, bow }) => {
-    const [x, y] = [width + flare, height + drop];
-    return pieceOf([
-      edge('top', line(0, 0, width, 0)),
-      edge('side', cubic(width, 0, width + bow, y / 3, x + bow, (2 * y) / 3, x, y)),
-      edge('hem', cubic(x, y, (2 * x) / 3, y + sag, x / 3, height + sag, 0, height)),
-      edge('front', line(0, height, 0, 0)),
-    ]);
-  });
+  .map(panelOf);
 
 /** The value of a result that must be one. */
 export function made<T>(result: Result<T>): T {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isClosed } from '../../../engine/checks/outlines.ts';
+import { boundingBox } from '../../../engine/geometry/bounds.ts';
 import {
   edgeEnd,
   edgeLength,
@@ -10,6 +11,7 @@ import {
   startDirection,
 } from '../../../engine/geometry/edge.ts';
 import { inflectionCount, joints } from '../../../engine/geometry/inflections.ts';
+import { isSimple } from '../../../engine/geometry/inside.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
 import { distance } from '../../../engine/geometry/point.ts';
 import { dot } from '../../../engine/geometry/vector.ts';
@@ -17,12 +19,20 @@ import type { Piece } from '../../../engine/pattern/piece.ts';
 import { widthAt } from '../../../engine/shaping/own-piece.ts';
 import { levelLine } from '../../../engine/shaping/reassemble.ts';
 import { type Spread, slashAndSpread } from '../../../engine/shaping/slash-and-spread.ts';
-import { anyPanel, codesOf, edgeNamed, made, rectangle } from './pieces.ts';
+import { anyPanel, codesOf, edgeNamed, made, type PanelShape, panelOf, rectangle } from './pieces.ts';
 
 const spread = (piece: Piece, how: Partial<Spread>): Piece =>
   made(slashAndSpread(piece, { from: 'top', to: 'hem', lines: 4, amount: 40, ...how })).piece;
 
+/** The same of any panel: nothing where a straight slash line would leave it, which has a test of its own. */
+function spreadWhereInside(piece: Piece, how: Partial<Spread>): Piece | undefined {
+  const opened = slashAndSpread(piece, { from: 'top', to: 'hem', lines: 4, amount: 40, ...how });
+  return codesOf(opened)[0] === 'slash-leaves-piece' ? undefined : made(opened).piece;
+}
+
 const lengthOf = (piece: Piece, name: string): number => edgeLength(edgeNamed(piece, name));
+
+const plainShape: PanelShape = { width: 200, height: 300, flare: 0, drop: 0, sag: 0, bow: 0 };
 
 const anyParallel = fc.record({
   lines: fc.integer({ min: 1, max: 12 }),
@@ -48,7 +58,8 @@ describe('slash and spread in parallel', () => {
   test('any panel: the straight top grows by the amount, the sides keep shape and length, every width between them grows by it', () => {
     fc.assert(
       fc.property(anyPanel, anyParallel, (piece, how) => {
-        const wide = spread(piece, how);
+        const wide = spreadWhereInside(piece, how);
+        if (!wide) return;
         expect(lengthOf(wide, 'top')).toBeCloseTo(lengthOf(piece, 'top') + how.amount, 6);
         for (const name of ['side', 'front'])
           expect(lengthOf(wide, name)).toBeCloseTo(lengthOf(piece, name), 6);
@@ -62,7 +73,9 @@ describe('slash and spread in parallel', () => {
   test('any panel: the blended hem runs smoothly, leaves its corners as they were and has no new inflection', () => {
     fc.assert(
       fc.property(anyPanel, anyParallel, (piece, how) => {
-        const [before, after] = [edgeNamed(piece, 'hem'), edgeNamed(spread(piece, how), 'hem')];
+        const wide = spreadWhereInside(piece, how);
+        if (!wide) return;
+        const [before, after] = [edgeNamed(piece, 'hem'), edgeNamed(wide, 'hem')];
         for (const { angle } of joints(after)) expect(Math.abs(angle)).toBeLessThan(1e-6);
         expect(dot(startDirection(before), startDirection(after))).toBeCloseTo(1, 9);
         expect(dot(endDirection(before), endDirection(after))).toBeCloseTo(1, 9);
@@ -75,6 +88,8 @@ describe('slash and spread in parallel', () => {
   test('any panel: area grows by the amount times the height of the slash lines, blending apart', () => {
     fc.assert(
       fc.property(anyPanel, anyParallel, (piece, how) => {
+        const wide = spreadWhereInside(piece, how);
+        if (!wide) return;
         const lines = how.lines;
         const heights = Array.from({ length: lines }, (_, i) => {
           const share = (i + 1) / (lines + 1);
@@ -82,8 +97,8 @@ describe('slash and spread in parallel', () => {
           return pointAlong(hem, edgeLength(hem) * (1 - share)).point.y;
         });
         const mean = heights.reduce((sum, height) => sum + height, 0) / lines;
-        const grown = signedArea(spread(piece, how).edges) - signedArea(piece.edges);
-        const blend = 7 * lengthOf(spread(piece, how), 'hem');
+        const grown = signedArea(wide.edges) - signedArea(piece.edges);
+        const blend = 4 * lengthOf(wide, 'hem');
         expect(Math.abs(grown - how.amount * mean)).toBeLessThan(blend);
       }),
       { numRuns: 40, endOnFailure: true },
@@ -142,7 +157,9 @@ describe('slash and spread hinged on one edge', () => {
     const open = spread(piece, { from: 'hem', to: 'top', hinge: 'top', lines: 1, amount: 60 });
     const angle = 2 * Math.asin(60 / 600);
     const [top, side] = [edgeNamed(open, 'top'), edgeNamed(open, 'side')];
-    expect(edgeLength(top)).toBeCloseTo(200, 3);
+    // Exactly 200 would need a line that waves: inside the kink's triangle every other line is shorter (Archimedes).
+    expect(Math.abs(edgeLength(top) - 200)).toBeLessThan(0.05);
+    expect(inflectionCount(top)).toBe(0);
     expect(edgeLength(side)).toBeCloseTo(300, 9);
     const turned = dot(endDirection(side), { x: Math.sin(angle), y: Math.cos(angle) });
     expect(Math.abs(turned)).toBeCloseTo(1, 9);
@@ -179,30 +196,86 @@ describe('slash and spread hinged on one edge', () => {
         anyPanel,
         fc.integer({ min: 1, max: 10 }),
         fc.double({ min: 5, max: 80, noNaN: true }),
-        (piece, lines, amount) => {
-          const opened = slashAndSpread(piece, { from: 'hem', to: 'top', hinge: 'top', lines, amount });
-          const open = made(opened).piece;
-          for (const name of ['side', 'front'])
-            expect(lengthOf(open, name)).toBeCloseTo(lengthOf(piece, name), 6);
-          const change = lengthOf(open, 'top') - lengthOf(piece, 'top');
-          const told = opened.issues.find(({ code }) => code === 'hinge-edge-changed')?.value;
-          if (Math.abs(change) > 0.05) expect(told).toBeCloseTo(change, 6);
-          if (lines > 3) expect(told).toBe(undefined);
-          expect(change).toBeLessThan(0.05);
-          expect(lengthOf(open, 'hem')).toBeGreaterThan(lengthOf(piece, 'hem') + 0.8 * amount);
-          for (const edge of open.edges)
-            for (const { angle } of joints(edge)) expect(Math.abs(angle)).toBeLessThan(1e-6);
-          expect(isClosed(open.edges)).toBe(true);
-        },
+        (piece, lines, amount) => keepsItsHinge(piece, lines, amount),
       ),
       { numRuns: 40, endOnFailure: true },
     );
   });
 
+  // Found at other seeds: one wide opening, whose hinge edge came out longer and waved; a fan past a right angle.
+  test.each<[string, number, number, PanelShape]>([
+    ['one cut, opened 33 degrees', 1, 72.04, { ...plainShape, width: 120, height: 138.3, flare: 60 }],
+    ['one cut, opened 31 degrees', 1, 80, { ...plainShape, width: 120, height: 151.65 }],
+    ['one cut of a wide panel', 1, 6.36, { ...plainShape, width: 275.7, height: 120 }],
+    ['two cuts, far apart', 2, 31.84, { ...plainShape, width: 223, height: 164.2 }],
+    ['four cuts of a shallow panel', 4, 63.6, { ...plainShape, width: 400, height: 145.6 }],
+    ['ten cuts of a narrow one', 10, 61.8, { ...plainShape, width: 144.5, height: 154, flare: -20 }],
+    ['a hollow hem, nine cuts', 9, 80, { ...plainShape, width: 269.7, height: 141.5, sag: -25 }],
+    ['a hollow hem, one cut', 1, 29.6, { ...plainShape, width: 384.4, height: 120, flare: 60, sag: -25 }],
+    ['a hollow side', 1, 5, { ...plainShape, width: 120, height: 500, flare: 60, bow: -12 }],
+  ])('a hard case: %s', (_, lines, amount, shape) => keepsItsHinge(panelOf(shape), lines, amount));
+
   test('what was opened can be closed again', () => {
     const open = spread(rectangle(200, 300), { from: 'hem', to: 'top', hinge: 'top', lines: 1, amount: 60 });
     const [a, b] = [edgeStart(edgeNamed(open, 'hem')), edgeEnd(edgeNamed(open, 'hem'))];
     expect(distance(a, b)).toBeGreaterThan(255);
+  });
+});
+
+/** A panel hinged on its top keeps its sides and, as far as a line that does not wave can, its top. */
+function keepsItsHinge(piece: Piece, lines: number, amount: number): void {
+  const opened = slashAndSpread(piece, { from: 'hem', to: 'top', hinge: 'top', lines, amount });
+  const open = made(opened).piece;
+  for (const name of ['side', 'front']) expect(lengthOf(open, name)).toBeCloseTo(lengthOf(piece, name), 6);
+  const top = edgeNamed(open, 'top');
+  const change = edgeLength(top) - lengthOf(piece, 'top');
+  const told = opened.issues.find(({ code }) => code === 'hinge-edge-changed')?.value;
+  if (Math.abs(change) > 0.05) expect(told).toBeCloseTo(change, 6);
+  if (lines > 1) expect(told).toBe(undefined);
+  // A single kink is rounded: no line that does not wave is as long (see roundedKink).
+  const kink = Math.acos(Math.min(1, dot(startDirection(top), endDirection(top))));
+  expect(change).toBeLessThan(1e-4);
+  expect(-change).toBeLessThan(Math.max(0.05, ((3 * Math.PI) / 4 - 2) * 20 * (1 - Math.cos(kink / 2))));
+  expect(lengthOf(open, 'hem')).toBeGreaterThan(lengthOf(piece, 'hem') + 0.8 * amount);
+  expect(inflectionCount(top)).toBe(0);
+  for (const edge of open.edges)
+    for (const { angle } of joints(edge)) expect(Math.abs(angle)).toBeLessThan(1e-6);
+  expect(isClosed(open.edges)).toBe(true);
+  expect(isSimple(open.edges)).toBe(true);
+}
+
+describe('slash lines and the shape of the piece', () => {
+  const anyHollow = fc.record({
+    width: fc.double({ min: 120, max: 200, noNaN: true }),
+    height: fc.double({ min: 200, max: 500, noNaN: true }),
+    flare: fc.double({ min: 0, max: 60, noNaN: true }),
+    bow: fc.double({ min: -60, max: 0, noNaN: true }),
+  });
+
+  test('are refused just where a straight line would run out at a hollow side', () => {
+    fc.assert(
+      fc.property(anyHollow, fc.integer({ min: 1, max: 12 }), (shape, lines) => {
+        const piece = panelOf({ ...plainShape, ...shape });
+        const share = lines / (lines + 1);
+        // The line nearest the side, against the outline's width at some heights; the front is upright at 0.
+        const [top, hem] = [shape.width * share, (shape.width + shape.flare) * share];
+        const room = Array.from({ length: 400 }, (_, i) => {
+          const part = (i + 0.5) / 400;
+          return widthAt(piece, shape.height * part) - (top + (hem - top) * part);
+        }).reduce((least, each) => Math.min(least, each));
+        const codes = codesOf(slashAndSpread(piece, { from: 'top', to: 'hem', lines, amount: 20 }));
+        if (Math.abs(room) > 0.1) expect(codes).toEqual(room > 0 ? [] : ['slash-leaves-piece']);
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+  });
+
+  test('a hollow arch opened wide at its middle runs flat there and does not swing above', () => {
+    const arch = panelOf({ ...plainShape, width: 120, height: 275, sag: -25 });
+    const hem = edgeNamed(spread(arch, { lines: 1, amount: 118 }), 'hem');
+    // The crown of this cubic lies 3/4 of its handles' 25 mm above its ends.
+    expect(boundingBox(hem.curves).top).toBeGreaterThan(275 - 18.75 - 2);
+    expect(inflectionCount(hem)).toBe(0);
   });
 });
 
