@@ -3,7 +3,7 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
 import { fullBodiceChoices, planFullBodice } from './bodice/draft.ts';
-import { drawGarment, together } from './draw-garment.ts';
+import { drawGarment, type Parts, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { openingChoices } from './opening/choices.ts';
 import { openDress } from './opening/opening.ts';
@@ -30,6 +30,12 @@ function panelWaists(panels: readonly Piece[]): ByGore {
   };
 }
 
+/** The pieces in the order of their numbers. */
+const inOrder = (parts: Parts): Parts => ({
+  ...parts,
+  pieces: parts.pieces.toSorted((a, b) => a.number - b.number),
+});
+
 /** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */
 export const dress: Draft<StylingOf<typeof dressChoices>> = {
   name: 'dress',
@@ -49,7 +55,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
             const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));
             const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log, solver);
             if (!skirt.ok) return skirt;
-            const dress = together(above, skirt.value);
+            const dress = inOrder(together(above, skirt.value));
             const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
             const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
             return { ok: true, value: openDress(joined, styling, log), issues: [] };

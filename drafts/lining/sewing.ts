@@ -16,7 +16,7 @@ export interface InsideWork {
 }
 
 export function insideSewing(work: InsideWork): StagedSewing {
-  const { kind, seams, setting } = work;
+  const { kind, seams } = work;
   const machined = seams.filter(({ felled }) => !felled);
   const own = machined.filter((seam) => isOwn(work, seam)).map(({ name }) => name);
   const edges = machined.filter((seam) => !isOwn(work, seam)).map(({ name }) => name);
@@ -24,20 +24,20 @@ export function insideSewing(work: InsideWork): StagedSewing {
   const armholes = edges.filter((name) => /armhole|underarm/.test(name));
   const waist = byName('waist');
   return {
-    inside: [...(own.length > 0 ? [makeUp(kind, own)] : []), ...neaten(work)],
+    inside: [...(own.length > 0 ? [makeUp(work, own)] : []), ...neaten(work)],
     neckline: [
       sewNeckline(work, byName('neckline')),
       ...(armholes.length > 0 ? [sewArmholes(kind, armholes)] : []),
       ...(waist.length > 0 ? [tackWaist(waist)] : []),
     ],
-    finish: [catchDown(work, setting)],
+    finish: [catchDown(work)],
   };
 }
 
 const isOwn = ({ pieces }: InsideWork, { a, b }: Seam): boolean =>
   [...a, ...b].every((ref) => pieces.some(({ name }) => name === ref.piece));
 
-const makeUp = (kind: InsideWork['kind'], seams: readonly string[]): SewingStep => ({
+const makeUp = ({ kind, setting }: InsideWork, seams: readonly string[]): SewingStep => ({
   title: kind === 'lining' ? 'Sew the lining together' : 'Sew the facings together',
   sews: seams,
   presses: seams,
@@ -47,7 +47,7 @@ const makeUp = (kind: InsideWork['kind'], seams: readonly string[]): SewingStep 
     kind === 'lining'
       ? [
           'Sew the seams of the lining as those of the bodice, notch to notch, and press them open.',
-          'Where the zip is in the side seam, leave that side of the lining open beside it.',
+          ...(setting.opening === 'side' ? ['Leave the left side seam open as far as the zip reaches.'] : []),
         ]
       : ['Sew the facings to each other, right sides together, and press the seams open.'],
 });
@@ -112,14 +112,14 @@ const tackWaist = (seams: readonly string[]): SewingStep => ({
   ],
 });
 
-function catchDown({ kind, pieces, seams }: InsideWork, { opening }: BodiceSetting): SewingStep {
+function catchDown({ kind, pieces, seams, setting }: InsideWork): SewingStep {
   const felled = seams.filter((seam) => seam.felled).map(({ name }) => name);
   const atZip = pieces.flatMap((piece) =>
     piece.edges.flatMap(({ name, turn }): EdgeRef[] =>
       turn === 'finished' && name === 'centre back' ? [{ piece: piece.name, edge: name }] : [],
     ),
   );
-  const zip = opening === 'back' ? 'the zip' : 'the zip at the left side';
+  const zip = setting.opening === 'back' ? 'the zip' : 'the zip at the left side';
   return {
     title: `Fell the ${kind} inside`,
     ...(felled.length > 0 ? { sews: felled } : {}),
@@ -129,7 +129,7 @@ function catchDown({ kind, pieces, seams }: InsideWork, { opening }: BodiceSetti
     how:
       kind === 'lining'
         ? [
-            `Turn the open edges of the lining under along their lines, pin them over the seams of the bodice, and fell them by hand: along ${zip}, clear of its teeth, over the ends of the straps, the insert’s sides, the under-bust seam and round.`,
+            `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: along the tape of ${zip}, clear of its teeth, over the ends of the straps, the sides and the foot of the insert${setting.skirt ? ', at the waist' : ''}${setting.sleeves ? ', and round the armholes' : ''}. Fell them by hand.`,
             'Take up only the allowances, so that no stitch shows outside.',
           ]
         : [

@@ -1,4 +1,3 @@
-import { figure } from '../../engine/pattern/construction-log.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, stagesTogether } from '../sewing-stages.ts';
 import type { OpeningStyling } from './choices.ts';
@@ -22,7 +21,7 @@ const backZip = (below: number): SewingStep => ({
   title: 'Sew the centre back and set in the zip',
   uses: ['zip', 'hook and eye'],
   how: [
-    `Sew the centre back seam from the hem up to the notch where the zip ends, ${figure(below)} mm below the waist; tack the rest and press the whole seam open.`,
+    `Sew the centre back seam from the hem up to the notch where the zip ends, ${Math.round(below)} mm below the waist; tack the rest and press the whole seam open.`,
     'Set the zip in under the tacked seam, its slider a centimetre below the neckline, the waist seams level with each other, and take out the tacking.',
     'Sew a hook and eye above the slider.',
   ],
@@ -40,7 +39,7 @@ const sideZip = (below: number): SewingStep => ({
   stitch: '301',
   seamClass: 2,
   how: [
-    `Unpick the left side seam from two centimetres below the underarm to the notch ${figure(below)} mm below the waist, tack it shut by hand and press.`,
+    `Unpick the left side seam from two centimetres below the underarm to the notch ${Math.round(below)} mm below the waist, tack it shut by hand and press.`,
     'Set the zip in under the tacked seam, waist seams level with each other, take out the tacking, and sew a hook and eye at the waist.',
   ],
 });

@@ -2,14 +2,14 @@ import { lengthOf, type SketchBuilder, scalarOf, yOf } from '../../engine/constr
 import { arc } from '../../engine/geometry/arc.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
-import { COINCIDENCE, RELATION, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
+import { COINCIDENCE, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine } from '../fair-lines.ts';
 import { keepNear } from '../keep-near.ts';
 import { straight } from '../piece-edges.ts';
 import { skirtRules as rules } from './rules.ts';
 
-/** What a gore is drawn from: widths across it and lengths along its two seams, mm. */
+/** What a gore is drawn from: widths along its levels and lengths along its two seams, mm. */
 export interface GoreShape {
   readonly name: string;
   /** A centre gore is drawn as its side half: its left edge is the straight centre line. */
@@ -33,7 +33,8 @@ export interface GoreLines {
   readonly hipRight: Point;
   readonly hemLeft: Point;
   readonly hemRight: Point;
-  /** From right to left, as the outline runs: square to both seams. */
+  /** Hip level and hem from right to left, as the outline runs: square to both seams. */
+  readonly hip: readonly Curve[];
   readonly hem: readonly Curve[];
 }
 
@@ -44,12 +45,14 @@ export interface GoreLines {
  */
 export function planGore(sketch: SketchBuilder, shape: GoreShape): GoreLines {
   const { name, half, waist, hip, hem, belowHip } = shape;
-  const out = half ? hip : hip / 2;
-  const lean = seamLean(out, half ? hem : hem / 2, belowHip);
-  // A level is an arc about the same place as the hem: in the middle of the gore it lies this much lower.
+  const along = half ? hip : hip / 2;
+  // A level lies on an arc about the place where the seams would meet, radius r: hip = r angle, hem = (r + below) angle.
+  const lean = ((half ? hem : hem / 2) - along) / belowHip;
+  const out = lean === 0 ? along : (along * Math.sin(lean)) / lean;
+  // In the middle of the gore the arc lies this much lower than at its ends.
   const sag = out * Math.tan(lean / 2);
   const hipRight = point(out, 0);
-  const hipLeft = point(half ? 0 : -out, 0);
+  const hipLeft = half ? point(0, sag) : point(-out, 0);
   const hemRight = point(out + belowHip * Math.sin(lean), belowHip * Math.cos(lean));
   const hemLeft = half ? point(0, belowHip + sag) : point(-hemRight.x, hemRight.y);
 
@@ -121,34 +124,19 @@ export function planGore(sketch: SketchBuilder, shape: GoreShape): GoreLines {
     hipRight,
     hemLeft,
     hemRight,
-    hem: hemArc(out, lean, hemLeft, hemRight),
+    hip: levelArc(lean, hipLeft, hipRight),
+    hem: levelArc(lean, hemLeft, hemRight),
   };
 }
 
 /**
- * The angle (radians) by which straight seams of length `below` lean out from a level that reaches `out` from the
- * middle, so that the arc square to them measures `hem` from the middle: angle (out / sin(angle) + below) = hem,
- * by Newton's method to rounding.
+ * A level of a gore from right to left: an arc about the place where its seams, leaning by `lean`, would meet, or a
+ * line when they never do.
  */
-function seamLean(out: number, hem: number, below: number): number {
-  const perSine = (angle: number): number =>
-    Math.abs(angle) < 1e-4 ? 1 + angle ** 2 / 6 : angle / Math.sin(angle);
-  let angle = (hem - out) / below;
-  for (let step = 0; step < 50; step++) {
-    const miss = out * perSine(angle) + angle * below - hem;
-    const slope = below + (out * angle) / 3;
-    angle -= miss / slope;
-    if (Math.abs(miss) < RELATION) break;
-  }
-  return angle;
-}
-
-/** The hem from right to left: an arc about the place where the seams would meet, or a line when they never do. */
-function hemArc(out: number, lean: number, left: Point, right: Point): readonly Curve[] {
+function levelArc(lean: number, left: Point, right: Point): readonly Curve[] {
   if (Math.abs(lean) < RELATION_ANGLE) return straight(right, left);
-  const centre = point(0, -out / Math.tan(lean));
+  const centre = point(0, right.y - right.x / Math.tan(lean));
   const spoke = vectorBetween(centre, right);
   const turn = angleOf(vectorBetween(centre, left)) - angleOf(spoke);
-  const { curves } = arc(centre, spoke, turn, COINCIDENCE);
-  return curves;
+  return arc(centre, spoke, turn, COINCIDENCE).curves;
 }

@@ -3,15 +3,7 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import {
-  cutOnFold,
-  cutPair,
-  levelLine,
-  seamEdge,
-  solvedCurves,
-  solvedPoint,
-  straight,
-} from '../piece-edges.ts';
+import { cutOnFold, cutPair, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { GoreLines } from './gore-lines.ts';
 import type { GoreSeam } from './gore-sizes.ts';
@@ -105,7 +97,7 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
           ]
         : []),
     ],
-    lines: [levelLine('hip level', hipLeft, hipRight, finish.hipText)],
+    lines: [{ name: 'hip level', kind: 'level', curves: lines.hip, text: finish.hipText }],
     marks: [],
     cut: onFold ? cutOnFold('self') : cutPair('self'),
   };

@@ -1,7 +1,8 @@
-import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { edgeEnd, edgeLength, edgeStart } from '../geometry/edge.ts';
 import { crossings } from '../geometry/intersect.ts';
-import { between, distance, vectorBetween } from '../geometry/point.ts';
-import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { nearestOnEdge } from '../geometry/nearest.ts';
+import { between, distance, type Point, vectorBetween } from '../geometry/point.ts';
+import { COINCIDENCE, WALK } from '../geometry/tolerance.ts';
 import { cross, dot, unit } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment, Girth, GirthPart } from '../pattern/garment.ts';
@@ -12,8 +13,8 @@ import { inMm } from './words.ts';
 
 /**
  * Closes every finished girth: adds up what the pieces measure around the body at a level and compares it with
- * body plus ease. A level line is not believed but measured again, along its straight line from one side of
- * the piece's stitching line to the other, and the fullness gathered away there is taken off. Good to 1e-5 mm.
+ * body plus ease. A level line is not believed but measured again, from one side of the piece's stitching line to the
+ * other, and the fullness gathered away there is taken off. Good to 1e-5 mm.
  * Girths that name a part which does not exist are left out; `misnamed` reports those.
  */
 export function closeGirths(
@@ -49,13 +50,16 @@ function measured(part: GirthPart, tape: Tape): number | undefined {
 }
 
 /**
- * Width of a piece along the straight line through a level line's two ends: from the stitching line on one side
- * of its middle to the stitching line on the other, mm. 0 when the middle lies outside the piece.
+ * Width of a piece at a level line, mm. A straight one counts from the stitching line on one side of its middle to the
+ * stitching line on the other, and 0 when the middle lies outside the piece; a curved one, such as the level of a
+ * flared gore, counts by its own length, and 0 unless it ends on the stitching line at both ends.
  */
 export function levelWidth(piece: Piece, level: InsideLine): number {
   const from = edgeStart(level);
   const to = edgeEnd(level);
   if (distance(from, to) === 0) return 0;
+  if (level.curves.some(({ kind }) => kind === 'cubic'))
+    return onStitchingLine(piece, from) && onStitchingLine(piece, to) ? edgeLength(level) : 0;
   const line = { through: between(from, to, 0.5), heading: unit(vectorBetween(from, to)) };
 
   let before = Number.NEGATIVE_INFINITY;
@@ -72,6 +76,9 @@ export function levelWidth(piece: Piece, level: InsideLine): number {
   }
   return Number.isFinite(after - before) ? after - before : 0;
 }
+
+const onStitchingLine = (piece: Piece, at: Point): boolean =>
+  piece.edges.some((edge) => nearestOnEdge(edge, at).distance <= WALK);
 
 function complaint(girth: GirthReport, bound: number): Issue {
   const amount = inMm(Math.abs(girth.error));

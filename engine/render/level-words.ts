@@ -1,6 +1,7 @@
 import { insideStrokes, strokes } from '../finishing/label.ts';
 import { distanceToStroke, type Rectangle } from '../finishing/rectangle.ts';
-import { between, point } from '../geometry/point.ts';
+import { edgeLength, pointAlong, reversedEdge } from '../geometry/edge.ts';
+import { point } from '../geometry/point.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
 import type { Words } from './ink.ts';
 import { textSizes } from './line-types.ts';
@@ -30,11 +31,15 @@ export function levelWords(line: InsideLine, piece: Piece): PlacedWords | undefi
   const text = wordsOf(line);
   const size = textSizes.small;
   const width = textWidth(text, size);
-  const [left, right] = from.x <= to.x ? [from, to] : [to, from];
-  const rise = (Math.abs(right.y - left.y) / (right.x - left.x)) * (width / 2);
+  const along = from.x <= to.x ? line : reversedEdge(line);
+  const places = Array.from(
+    { length: 4 * tries + 1 },
+    (_, i) => pointAlong(along, (edgeLength(line) * i) / (4 * tries)).point,
+  );
   for (let i = 1; i < tries; i++) {
-    const foot = between(left, right, i / tries);
-    const middle = point(foot.x, foot.y - rise - clearance - size / 2);
+    const foot = places[4 * i] ?? from;
+    const top = Math.min(...places.flatMap(({ x, y }) => (Math.abs(x - foot.x) <= width / 2 ? [y] : [])));
+    const middle = point(foot.x, top - clearance - size / 2);
     const box: Rectangle = { middle, width, height: size };
     if (drawn.some((stroke) => distanceToStroke(box, stroke) < 0.9 * clearance)) continue;
     const at = point(middle.x, middle.y + 0.3 * size);

@@ -41,7 +41,7 @@ export const rowLetters = (row: number): string =>
   (row < 26 ? '' : rowLetters(Math.floor(row / 26) - 1)) + String.fromCharCode(65 + (row % 26));
 
 /** Whether a line runs into a cell; of text and circles, whether the box about them does. */
-function reaches(ink: Ink, { left, top, right, bottom }: Bounds): boolean {
+export function reaches(ink: Ink, { left, top, right, bottom }: Bounds): boolean {
   if (ink.kind !== 'chain') return true;
   const middle = point((left + right) / 2, (top + bottom) / 2);
   const rectangle = { middle, width: right - left, height: bottom - top };

@@ -6,7 +6,7 @@ import type { BoundedInk } from './ink-bounds.ts';
 import { crossingMarks, type Join } from './joins.ts';
 import type { Page } from './page.ts';
 import type { Paper } from './papers.ts';
-import type { Tile } from './tile-grid.ts';
+import { reaches, type Tile } from './tile-grid.ts';
 
 /** White at every edge of a page, where few printers reach, mm; common practice, no source. */
 export const margin = 10;
@@ -47,7 +47,9 @@ export function tilePage(
     right: window.right + shift.x,
     bottom: window.bottom + shift.y,
   };
-  const shown = drawn.flatMap(({ ink, bounds }) => (boundsMeet(bounds, window) ? [ink] : []));
+  const shown = drawn.flatMap(({ ink, bounds }) =>
+    boundsMeet(bounds, window) && reaches(ink, window) ? [ink] : [],
+  );
   const around: readonly Ink[] = [
     ...joins.flatMap((join) => joint(join, tile)),
     {

@@ -1,5 +1,6 @@
+import { levelWidth } from '../../../engine/checks/close.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
-import { edgeEnd, edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
+import { edgeLength } from '../../../engine/geometry/edge.ts';
 import type { PieceEdge } from '../../../engine/pattern/piece.ts';
 import { edgeOf, pieceOf } from '../drafted.ts';
 
@@ -21,9 +22,10 @@ export const armholeOf = (evaluation: Evaluation): number =>
 
 /** Width of a level line on a piece as it is cut, fullness and all, mm. */
 export function widthOf(evaluation: Evaluation, piece: string, level: string): number {
-  const line = pieceOf(evaluation, piece).lines.find(({ name }) => name === level);
+  const drawn = pieceOf(evaluation, piece);
+  const line = drawn.lines.find(({ name }) => name === level);
   if (!line) throw new Error(`no line ${level} on ${piece}`);
-  return edgeEnd(line).x - edgeStart(line).x;
+  return levelWidth(drawn, line);
 }
 
 /** What a step of the construction log came to: its last number, in mm or degrees, to a tenth. */
