@@ -22,7 +22,7 @@ export function batten(places: readonly Point[], ends: Ends, reach: number): rea
   const spans = held.slice(1).map((p, i) => distance(held[i] ?? p, p));
   const mean = spans.reduce((sum, span) => sum + span, 0) / spans.length;
   const [start, end] = [unit(ends.start), unit(ends.end)];
-  const stiffness = reach ** 4 / mean;
+  const stiffness = Math.max(reach ** 4 / mean, LEAST * mean ** 3);
   const solve = (of: 'x' | 'y') =>
     heldBeam(
       held.map((p) => p[of]),
@@ -46,6 +46,9 @@ export function batten(places: readonly Point[], ends: Ends, reach: number): rea
   });
 }
 
+/** As good as no stiffness beside a spring, in springs for a span of mean length; with none at all no slope is known. */
+const LEAST = 1e-7;
+
 /** Places nearer to each other than this are one, mm: a batten of steel could not be led through both. */
 const APART = 0.1;
 
@@ -61,8 +64,7 @@ function apart(places: readonly Point[]): readonly Point[] {
 
 /**
  * One coordinate: values and slopes, alternately, of a beam of this stiffness held by unit springs, from the matrix
- * of a beam's bending energy in the values and slopes at its ends (any textbook of finite elements). The smallest
- * stiffness stands for none: it keeps the slopes determined.
+ * of a beam's bending energy in the values and slopes at its ends (any textbook of finite elements).
  */
 function heldBeam(
   values: readonly number[],
@@ -80,7 +82,7 @@ function heldBeam(
   };
   for (let i = 0; i < values.length; i++) add(2 * i, 2 * i, 1);
   for (const [i, span] of spans.entries()) {
-    const k = Math.max(stiffness, LEAST * span ** 3) / span ** 3;
+    const k = stiffness / span ** 3;
     const energy = [
       [12],
       [6 * span, 4 * span ** 2],
@@ -99,6 +101,3 @@ function heldBeam(
   ];
   return bandedSolution(matrix, right, new Map(clamps));
 }
-
-/** As good as no stiffness beside a spring: it moves no place by more than a millionth of its distance. */
-const LEAST = 1e-7;

@@ -25,8 +25,8 @@ describe('the batten', () => {
         const curves = batten(places, ends, 0);
         for (const p of places) expect(nearestOnEdge({ curves }, p).distance).toBeLessThan(1e-3);
         for (const { angle, curvatureJump } of joints({ name: '', curves })) {
-          expect(Math.abs(angle)).toBeLessThan(1e-8);
-          expect(Math.abs(curvatureJump)).toBeLessThan(1e-8);
+          expect(Math.abs(angle)).toBeLessThan(1e-9);
+          expect(Math.abs(curvatureJump)).toBeLessThan(1e-9);
         }
         expect(curves[0]?.handle1.y).toBeCloseTo(places[0]?.y ?? 0, 9);
         expect(curves.at(-1)?.handle2.y).toBeCloseTo(places.at(-1)?.y ?? 0, 9);
