@@ -3,6 +3,7 @@ import { movesBetween } from '../../../engine/checks/moves.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import { movedBy, transformedEdge } from '../../../engine/geometry/transform.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
+import { mirrorImage } from '../../../engine/shaping/mirror-image.ts';
 import { smallGarment } from '../render/small-garment.ts';
 
 const [first, ...others] = smallGarment.pieces;
@@ -27,6 +28,22 @@ describe('what moved between two drafts', () => {
     const without = { ...smallGarment, pieces: others };
     expect(movesBetween(without, smallGarment)[0]).toEqual({ kind: 'new', piece: first.name });
     expect(movesBetween(smallGarment, without).at(-1)).toEqual({ kind: 'gone', piece: first.name });
+  });
+
+  test('is nothing on a left and a right that only went apart, one of them mirrored', () => {
+    const one = (side: string, mirrored: boolean) => ({
+      ...(mirrored ? mirrorImage(first) : first),
+      name: `${side} ${first.name}`,
+      oneOf: { pair: first.name, mirrored },
+    });
+    const apart = { ...smallGarment, pieces: [one('right', false), one('left', true), ...others] };
+    const moves = movesBetween(smallGarment, apart);
+    expect(moves.map(({ kind }) => kind)).toEqual(apart.pieces.map(() => 'redrawn'));
+    for (const move of moves)
+      if (move.kind === 'redrawn') {
+        for (const { moved } of move.edges) expect(moved).toBeLessThan(1e-6);
+        for (const { before, after } of move.notches) expect(after).toBeCloseTo(before, 5);
+      }
   });
 
   test('tells how far a notch moved along its edge', () => {

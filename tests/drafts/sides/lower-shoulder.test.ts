@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { garments } from '../../../drafts/garments.ts';
+import { withSize } from '../../../engine/body/with-size.ts';
+import { follow } from '../../../engine/constraints/sensitivity.ts';
+import type { Solution } from '../../../engine/constraints/solution.ts';
+import { solve } from '../../../engine/constraints/solve.ts';
+import { edgeLength } from '../../../engine/geometry/edge.ts';
+import { sheetSvg } from '../../../engine/render/sheet.ts';
+import { walkSheet } from '../../../engine/render/walk-sheet.ts';
+import { plausibleBody } from '../../plausible-bodies.ts';
+import { drafted, edgeOf, pieceOf, shippedBodies } from '../drafted.ts';
+import { evaluated } from '../points.ts';
+import { errorsOf, fittedBody, fittedDress } from './sided.ts';
+
+const plain = fittedDress();
+
+const lower = fittedDress({ 'lower shoulder': 1, side: 'left' });
+
+const names = ({ garment }: typeof plain): readonly string[] => garment.pieces.map(({ name }) => name);
+
+describe('a shoulder that is lower on one side', () => {
+  it.each(shippedBodies)('keeps every check true for the %s, on either side', (name) => {
+    for (const [side, cm] of [
+      ['left', 0.5],
+      ['left', 2],
+      ['left', 1],
+      ['right', 1],
+    ]) {
+      const fitted = drafted('dress', fittedBody(name, { 'lower shoulder': cm, side }));
+      expect(errorsOf(fitted), `${side} ${cm}`).toEqual([]);
+      expect(names(fitted)).toContain(`${side} strap`);
+    }
+  });
+
+  it('keeps every check true for anybody who can be drafted for at all, beside wedges too', () => {
+    fc.assert(
+      fc.property(
+        plausibleBody,
+        fc.constantFrom('left', 'right'),
+        fc.constantFrom(5, 10, 20),
+        (body, side, mm) => {
+          const wedges = [{ 'wedge from armhole': 5 }, { 'wedge from back armhole': 5 }];
+          const result = evaluated('bodice', {
+            ...body,
+            fitting: [{ 'lower shoulder': mm, side }, ...wedges],
+          });
+          if (result.ok) expect(errorsOf(result.value)).toEqual([]);
+          else expect(evaluated('bodice', { ...body, fitting: wedges }).ok).toBe(false);
+        },
+      ),
+      { numRuns: 25, endOnFailure: true },
+    );
+  });
+
+  it('is true on the written sheet too, read back from its paths', () => {
+    const walked = walkSheet(sheetSvg(lower.garment, lower.cutLines));
+    expect(walked.ok && walked.value.issues).toEqual([]);
+  });
+
+  it('shortens the strap of that side, and brings the sleeve with it', () => {
+    const strap = (of: typeof plain, name: string): number => edgeLength(edgeOf(of, name, 'outer'));
+    expect(strap(lower, 'right strap')).toBeCloseTo(strap(plain, 'strap'), 9);
+    expect(strap(lower, 'left strap')).toBeLessThan(strap(plain, 'strap') - 4);
+    const crown = (of: typeof plain, name: string): number => edgeLength(edgeOf(of, name, 'crown'));
+    expect(crown(lower, 'right sleeve')).toBeCloseTo(crown(plain, 'sleeve'), 4);
+    expect(crown(lower, 'left sleeve')).toBeLessThan(crown(plain, 'sleeve') - 4);
+  });
+
+  it('leaves neckline, insert and all that is cut at the centre exactly as they were', () => {
+    for (const name of ['centre front', 'insert', 'centre back', 'skirt centre front', 'skirt side back']) {
+      const { number: _, ...now } = pieceOf(lower, name);
+      expect(pieceOf(plain, name)).toMatchObject(now);
+    }
+    const upper = (of: typeof plain, name: string): number => edgeLength(edgeOf(of, name, 'princess upper'));
+    expect(upper(lower, 'left side front')).toBeCloseTo(upper(plain, 'side front'), 9);
+  });
+
+  it('is logged for its side, with what follows from it', () => {
+    const titles = lower.garment.steps.map(({ title }) => title);
+    expect(titles).toContain('On the left: Fitting, back shoulder slope');
+    expect(titles).toContain('On the left: Front strap');
+    expect(titles).toContain('On the right: Front strap');
+    expect(lower.garment.steps.map(({ number }) => number)).toEqual(titles.map((_, i) => i + 1));
+  });
+
+  it('is said to change nothing on a skirt, once', () => {
+    const skirt = drafted('skirt', fittedBody('leading-lady', { 'lower shoulder': 1, side: 'left' }));
+    expect(skirt.garment.pieces).toEqual(drafted('skirt', fittedBody('leading-lady')).garment.pieces);
+    const messages = skirt.report.issues.map(({ message }) => message);
+    expect(messages).toEqual([
+      '"lower shoulder on the left" changes nothing here: this garment has no side front.',
+    ]);
+  });
+});
+
+describe('a dress of two sides', () => {
+  it('can be followed from its solutions, the right first, to a body near by', () => {
+    const dress = garments.find(({ name }) => name === 'dress');
+    if (!dress) throw new Error('no dress');
+    const solutions: Solution[] = [];
+    const drawn = dress.draw(lower.body, lower.styling, (sketch) => {
+      const solution = solve(sketch);
+      solutions.push(solution);
+      return solution;
+    });
+    expect(solutions.length).toBe(4);
+    const near = withSize(lower.body, 'bustGirth', lower.body.size.bustGirth + 0.05);
+    const rest = [...solutions];
+    const followed = dress.draw(near, lower.styling, (sketch) => {
+      const from = rest.shift();
+      return from ? follow(sketch, from) : solve(sketch);
+    });
+    const piecesOf = (result: typeof drawn) => (result.ok ? result.value.pieces.map(({ name }) => name) : []);
+    expect(piecesOf(followed)).toEqual(names(lower));
+    expect(piecesOf(drawn)).toEqual(names(lower));
+  });
+});
+
+describe('a change on one side that cannot be drafted', () => {
+  it('is blamed with its side', () => {
+    const { ok, issues } = evaluated(
+      'dress',
+      fittedBody(
+        'leading-lady',
+        { 'shorten strap': 5, side: 'left' },
+        { 'lower shoulder': 1, side: 'right' },
+      ),
+    );
+    const messages = issues.map(({ message }) => message).join('\n');
+    expect(ok).toBe(false);
+    expect(messages).toContain('"shorten strap on the left"');
+    expect(messages).toContain('On the left side: The fitting leaves only');
+    expect(messages).not.toContain('lower shoulder on the right');
+  });
+});
