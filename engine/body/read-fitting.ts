@@ -104,10 +104,10 @@ function unknownChange(name: string): string {
 }
 
 const onBothSides = (name: string): string =>
-  `"${name}" is made on both sides alike: on one it would move the pieces that are cut whole. Leave out the side; one side only takes ${Object.keys(oneSided).join(', ')}.`;
+  `"${name}" is made on both sides alike: on one it would move the pieces that are cut whole. Leave out the side. On one side can be made ${Object.keys(oneSided).join(', ')}.`;
 
 const whichSide = (name: string, sided: 'may' | 'must' | undefined): string =>
-  `Write "side: left" or "side: right" below ${name}, as she would say it herself${sided === 'may' ? ', or nothing for both' : ''}.`;
+  `Write "side: left" or "side: right" below ${name}, without a dash, as she would say it herself${sided === 'may' ? ', or nothing for both' : ''}.`;
 
 const wrongLevel = (seam: FittedSeam, levels: readonly FittedLevel[], kind: string): string =>
   `The ${seam} can be ${kind === 'take in' ? 'taken in' : 'let out'} at the level of ${anyOf(levels)}; elsewhere it runs on from there.`;
