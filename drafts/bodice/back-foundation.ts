@@ -48,7 +48,7 @@ export function drawBack(
     'Back neck width',
     `from neck base girth ${figure(neckBaseGirth)}`,
     backNeckWidth(neckBaseGirth),
-    'a sixth of the neck girth: I. Rosenfeld, The Practical Designer, 1911; L. I. Baldt, Clothing for Women, 1916',
+    'a sixth of the neck girth (L. I. Baldt, Clothing for Women, 1916) + 5 mm (common practice)',
   );
   const neckRise = log.mm(
     'Side neck above the back neck point',

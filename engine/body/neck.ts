@@ -1,6 +1,6 @@
 /**
- * Half the back neck, from centre back to side neck, mm: a sixth of the neck girth (I. Rosenfeld, The Practical
- * Designer, 1911; L. I. Baldt, Clothing for Women, 1916) and half a centimetre so that it lies at the neck base
+ * Half the back neck, from centre back to side neck, mm: a sixth of the neck girth (L. I. Baldt, Clothing for
+ * Women, 1916) and half a centimetre so that it lies at the neck base
  * (common practice, no source).
  */
 export const backNeckWidth = (neckBaseGirth: number): number => neckBaseGirth / 6 + 5;

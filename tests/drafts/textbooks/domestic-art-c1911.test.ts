@@ -16,22 +16,10 @@ describe('the gathered sleeve (Text-Book on Domestic Art, c. 1911)', () => {
     );
   });
 
-  // Against our own, longer armhole the rule is missed by up to 5.5 % at the fullness of 1.6 that is usual here, and kept
-  // at 1.8.
-  it.each(dresses)(
-    'at a fullness of 1.6 is not narrower than our armhole by more than 5.5 %%: %s',
-    (_, dress) => {
-      expect(widthOf(dress, 'sleeve', 'upper arm level')).toBeGreaterThan(0.945 * armholeOf(dress));
-    },
-  );
-
-  it.each(['stage-manager', 'leading-lady', 'scene-painter'])(
-    'at a fullness of 1.8 is not narrower than our armhole: %s',
-    (name) => {
-      const full = drafted('dress', shippedBody(name), { sleeveFullness: 1.8 });
-      expect(widthOf(full, 'sleeve', 'upper arm level')).toBeGreaterThan(armholeOf(full));
-    },
-  );
+  // Nor narrower than our own, longer armhole, at the fullness that is usual here.
+  it.each(dresses)('is not narrower than our armhole: %s', (_, dress) => {
+    expect(widthOf(dress, 'sleeve', 'upper arm level')).toBeGreaterThan(armholeOf(dress));
+  });
 
   // The top is a third of the armhole wide, and longer for a puff.
   it.each(dresses)('has a crown wider than a third of the armhole, for it is a puff: %s', (_, dress) => {
