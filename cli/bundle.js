@@ -1,24 +1,27 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
-import { relative } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join, relative } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 
-const root = new URL('../', import.meta.url);
-const cache = new URL('node_modules/.cache/bodkin/', root);
+const root = fileURLToPath(new URL('../', import.meta.url));
+const cache = join(root, 'node_modules', '.cache', 'bodkin');
 
 /** What becomes one file each: the program, and its threads, which `workers.ts` finds beside it. */
 const entries = { main: 'cli/main.ts', worker: 'cli/worker-main.ts' };
 
+/** Some of the libraries ask for the parts of Node in the older way, which a module does not know of itself. */
+const requiring = `import { createRequire as requirer } from 'node:module'; const require = requirer(import.meta.url);`;
+
 /**
- * The address of the program. It is TypeScript in hundreds of files, and to read them one by one takes longer than
- * to draft a dress. So they are bundled into one, which is used until a byte of any of them has changed; libraries
- * stay where they are. Where no bundle can be made or kept, tsx reads file by file, and says what is wrong with them.
+ * The address of the program. It is TypeScript in hundreds of files, and to read them one by one, with the libraries,
+ * takes longer than to draft a dress. So all are bundled into one, which is used until a byte of any has changed. Where
+ * no bundle can be made or kept, tsx reads file by file, and says what is wrong with them.
  */
 export async function program() {
   try {
     if (!isFresh()) await make();
-    return bundle('main').href;
+    return pathToFileURL(bundle('main')).href;
   } catch {
     const { register } = await import('tsx/esm/api');
     register();
@@ -26,43 +29,43 @@ export async function program() {
   }
 }
 
-const bundle = (name) => new URL(`${name}.mjs`, cache);
+const bundle = (name) => join(cache, `${name}.mjs`);
 
 /** Whether the bundles are there and their sources are as they were. */
 function isFresh() {
   try {
-    const [line, ...others] = Object.keys(entries).map((name) =>
-      firstLine(readFileSync(bundle(name), 'utf8')),
+    const [line, ...others] = Object.keys(entries).map((name) => firstLine(readFileSync(bundle(name))));
+    return (
+      others.every((other) => other === line) && line === madeOf(JSON.parse(line.slice(line.indexOf(' '))))
     );
-    return others.every((other) => other === line) && line === madeOf(line.split(' ').slice(2));
   } catch {
     return false;
   }
 }
 
-const firstLine = (text) => text.slice(0, text.indexOf('\n'));
+const firstLine = (bytes) => bytes.subarray(0, bytes.indexOf('\n')).toString();
 
 /** The first line of a bundle: a fingerprint of the names and contents of its sources, and those names. */
-function madeOf(files, read = (file) => readFileSync(new URL(file, root))) {
+function madeOf(files, read = (file) => readFileSync(join(root, file))) {
   const hash = createHash('sha256');
   for (const file of files) hash.update(`${file}\n`).update(read(file));
-  return `//${hash.digest('hex')} of ${files.join(' ')}`;
+  return `//${hash.digest('hex')} ${JSON.stringify(files)}`;
 }
 
 /** Each bundle takes its name when it is whole, since another process may be reading or making the same. */
 async function make() {
   const { build } = await import('esbuild');
-  const self = 'cli/bundle.js';
-  const sources = new Map([[self, readFileSync(new URL(self, root))]]);
+  const self = fileURLToPath(import.meta.url);
+  const sources = new Map([[relative(root, self), readFileSync(self)]]);
   const { outputFiles } = await build({
-    absWorkingDir: fileURLToPath(root),
+    absWorkingDir: root,
     entryPoints: entries,
-    outdir: fileURLToPath(cache),
+    outdir: cache,
     outExtension: { '.js': '.mjs' },
     bundle: true,
     format: 'esm',
     platform: 'node',
-    packages: 'external',
+    banner: { js: requiring },
     plugins: [keeping(sources)],
     logLevel: 'silent',
     write: false,
@@ -82,7 +85,7 @@ const keeping = (sources) => ({
   setup: ({ onLoad }) =>
     onLoad({ filter: /./ }, async ({ path }) => {
       const contents = await readFile(path);
-      sources.set(relative(fileURLToPath(root), path).replaceAll('\\', '/'), contents);
+      sources.set(relative(root, path), contents);
       return { contents, loader: 'default' };
     }),
 });

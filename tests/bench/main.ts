@@ -2,6 +2,7 @@ import { arcLengthBench } from './arc-length.ts';
 import { benchBodies } from './bodies.ts';
 import { benchGarment } from './garment.ts';
 import { offsetBench } from './offset.ts';
+import { benchPrint } from './print.ts';
 import { benchSolve } from './solve.ts';
 
 /** Every topic that is measured; each returns its table as text. */
@@ -10,6 +11,7 @@ const topics: readonly (() => string | Promise<string>)[] = [
   offsetBench,
   benchSolve,
   benchGarment,
+  benchPrint,
   benchBodies,
 ];
 

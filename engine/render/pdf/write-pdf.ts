@@ -22,7 +22,8 @@ export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts)
   // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
   const { default: PDFDocument } = await import('pdfkit');
   const info = { Title: title, Creator: 'bodkin', CreationDate: new Date(0) };
-  const document = new PDFDocument({ autoFirstPage: false, pdfVersion: '1.7', info });
+  // No font but ours: the library would read one of its own first.
+  const document = new PDFDocument({ autoFirstPage: false, font: '', pdfVersion: '1.7', info });
   document.registerFont('regular', fonts.regular);
   document.registerFont('bold', fonts.bold);
   const written: Uint8Array[] = [];
