@@ -6,6 +6,7 @@ import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
 import { type ConstructionLog, constructionLog } from '../engine/pattern/construction-log.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
+import type { Side } from '../engine/pattern/side.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
@@ -13,6 +14,7 @@ import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 import { bothSides } from './sides/both-sides.ts';
+import { solversOfSides } from './sides/other-side.ts';
 import { issuesOfBoth } from './sides/said-of-both.ts';
 
 /** What one part of a garment adds to it. */
@@ -45,13 +47,21 @@ export function drawGarment(name: string, body: Body, plan: Plan, solver: Solver
   return blamed ? { ok: false, issues: [blamed, ...drawn.issues] } : drawn;
 }
 
-/** Draws a garment once for both sides, or where the fitting made these differ, once for each. */
+/**
+ * Draws a garment once for both sides, or where the fitting made these differ, once for each: first the side that has
+ * no change of its own, so that the other keeps as much of it as can be.
+ */
 function drawSides(name: string, body: Body, plan: Plan, solver: Solver): Result<Garment> {
   const { fitting } = body;
   if (!fitting.some(sideOf)) return drawOnce(name, body, plan, solver);
-  const right = drawOnce(name, { ...body, fitting: onSide(fitting, 'right') }, plan, solver);
+  const [one, other] = solversOfSides(solver);
+  const draw = (side: Side, solverOf: Solver): Result<Garment> =>
+    drawOnce(name, { ...body, fitting: onSide(fitting, side) }, plan, solverOf);
+  const leftFirst = !fitting.some((change) => sideOf(change) === 'left');
+  const first = draw(leftFirst ? 'left' : 'right', one);
   // A solver that follows an earlier garment would be out of step after a side that could not be drawn.
-  const left = drawOnce(name, { ...body, fitting: onSide(fitting, 'left') }, plan, right.ok ? solver : solve);
+  const second = draw(leftFirst ? 'right' : 'left', first.ok ? other : solve);
+  const [right, left] = leftFirst ? [second, first] : [first, second];
   if (!right.ok || !left.ok) return { ok: false, issues: issuesOfBoth(right.issues, left.issues) };
   const garment = bothSides(right.value, left.value);
   const noPlace = withoutPlace(fitting.filter(sideOf), right.value.pieces);

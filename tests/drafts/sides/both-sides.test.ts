@@ -26,7 +26,10 @@ describe('left and right pieces', () => {
   });
 
   it('are apart only where they differ, beside each other and counted anew', () => {
-    expect(pairsApart(fittedDress({ 'forward shoulder': 1, side: 'left' }))).toEqual(['strap', 'sleeve']);
+    const apart = (change: string) => pairsApart(fittedDress({ [change]: 1, side: 'left' }));
+    for (const change of ['forward shoulder', 'shorten strap', 'lengthen strap'])
+      expect(apart(change), change).toEqual(['strap', 'sleeve']);
+    expect(apart('more upper arm')).toEqual(['sleeve']);
     const faced = drafted('dress', fittedBody('leading-lady', { 'lower shoulder': 1, side: 'left' }), {
       inside: 'faced',
     });

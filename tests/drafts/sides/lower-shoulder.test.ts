@@ -95,7 +95,7 @@ describe('a shoulder that is lower on one side', () => {
 });
 
 describe('a dress of two sides', () => {
-  it('can be followed from its solutions, the right first, to a body near by', () => {
+  it('can be followed from its solutions to a body near by', () => {
     const dress = garments.find(({ name }) => name === 'dress');
     if (!dress) throw new Error('no dress');
     const solutions: Solution[] = [];
@@ -104,7 +104,6 @@ describe('a dress of two sides', () => {
       solutions.push(solution);
       return solution;
     });
-    expect(solutions.length).toBe(4);
     const near = withSize(lower.body, 'bustGirth', lower.body.size.bustGirth + 0.05);
     const rest = [...solutions];
     const followed = dress.draw(near, lower.styling, (sketch) => {
