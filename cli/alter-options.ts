@@ -10,10 +10,12 @@ export interface AlterOptions {
   readonly corner: number;
   readonly fold?: readonly string[];
   readonly hem?: readonly string[];
+  readonly traced: 'stitching' | 'cutting';
   readonly allowance: number;
   readonly hemAllowance: number;
   readonly along?: readonly [string, string];
   readonly lines: number;
+  readonly between?: readonly [string, string];
   readonly hinge?: string;
   readonly spread?: number;
   readonly gather?: number;
@@ -64,14 +66,24 @@ export const readingOptions = (): readonly Option[] => [
     .default(25),
   new Option('--fold <edges>', 'edges that lie on a fold of the cloth').argParser(names),
   new Option('--hem <edges>', 'edges that are hemmed').argParser(names),
-  new Option('--allowance <mm>', 'seam allowance to draw').argParser(between(0, 60)).default(12.7),
-  new Option('--hem-allowance <mm>', 'hem allowance to draw').argParser(between(0, 100)).default(12.7),
+  new Option('--traced <line>', 'which line was traced; from a cutting line the allowance is taken off first')
+    .choices(['stitching', 'cutting'])
+    .default('stitching'),
+  new Option('--allowance <mm>', 'seam allowance to draw, and to take off a cutting line')
+    .argParser(between(0, 60))
+    .default(12.7),
+  new Option('--hem-allowance <mm>', 'hem allowance to draw, and to take off')
+    .argParser(between(0, 100))
+    .default(12.7),
 ];
 
 /** What is done to the piece: one of these in one go. */
 export const alteringOptions = (): readonly Option[] => [
   new Option('--along <edges>', 'the two edges that slash lines run between: top..hem').argParser(
-    pairOfEdges,
+    pairOf('edges', 'top..hem'),
+  ),
+  new Option('--between <notches>', 'slash only from this notch to that: gather start..gather end').argParser(
+    pairOf('notches', 'gather start..gather end'),
   ),
   new Option('--lines <count>', 'how many slash lines').argParser(between(1, 60)).default(6),
   new Option('--hinge <edge>', 'keep the strips joined at this edge, and open the other one'),
@@ -148,12 +160,16 @@ function names(text: string): readonly string[] {
   return list;
 }
 
-function pairOfEdges(text: string): readonly [string, string] {
-  const [from, to, more] = text.split('..').map((name) => name.trim());
-  if (!from || !to || more !== undefined)
-    throw new InvalidArgumentError('It should be two edges with two dots between them, such as top..hem.');
-  return [from, to];
-}
+const pairOf =
+  (what: string, example: string) =>
+  (text: string): readonly [string, string] => {
+    const [from, to, more] = text.split('..').map((name) => name.trim());
+    if (!from || !to || more !== undefined)
+      throw new InvalidArgumentError(
+        `It should be two ${what} with two dots between them, such as ${example}.`,
+      );
+    return [from, to];
+  };
 
 function measure(text: string): Measure {
   const [, number, percent] = /^\s*(\d+(?:\.\d+)?)\s*(?:(%)|mm)?\s*$/.exec(text) ?? [];

@@ -18,6 +18,7 @@ import { readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
 import { withGrainInside } from '../engine/shaping/grain.ts';
 import { ownPiece } from '../engine/shaping/own-piece.ts';
+import { takeOffAllowance } from '../engine/shaping/take-off-allowance.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import { walkPartner } from '../engine/shaping/walk-partner.ts';
 import { type AlterOptions, alteringOptions, outcomeOptions, readingOptions } from './alter-options.ts';
@@ -54,7 +55,7 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   const traced = await readTraced(file, options, options.piece);
   const named = used(withNames(traced.value, options.edges));
   const own = ownPiece(named, toldOf(file, options));
-  const before = used(own);
+  const before = stitched(used(own), options);
   const partner = await readPartner(options);
   const partnerLength = partner && edgeLength(partner.own);
   const altered = alteration(before, options, partnerLength);
@@ -123,9 +124,18 @@ function used<T>(result: Result<T>): T {
   return result.value;
 }
 
-async function readTraced(file: string, { mmPerUnit, corner }: AlterOptions, piece: string | undefined) {
+/** The piece along its stitching line, where the cutting line was traced. */
+const stitched = (piece: Piece, { traced }: AlterOptions): Piece =>
+  traced === 'cutting' ? used(takeOffAllowance(piece)) : piece;
+
+async function readTraced(
+  file: string,
+  { mmPerUnit, corner, traced: line }: AlterOptions,
+  piece: string | undefined,
+) {
   const read = readOutline(await readTextFile(file, largestDrawing), {
     corner: (corner * Math.PI) / 180,
+    line,
     ...(mmPerUnit === undefined ? {} : { mmPerUnit }),
     ...(piece === undefined ? {} : { piece }),
   });
@@ -173,12 +183,15 @@ async function readPartner(options: AlterOptions) {
   const slash = named.indexOf('/');
   const [piece, edge] = slash < 0 ? [undefined, named] : [named.slice(0, slash), named.slice(slash + 1)];
   const traced = await readTraced(file, options, piece);
-  const told = { name: 'partner', allowance: 0, hem: 0, folds: [], hems: [] };
-  const drawn = used(ownPiece(traced.value, told));
+  const has = (names: readonly string[]): readonly string[] =>
+    names.filter((wanted) => traced.value.edges.some(({ name }) => name === wanted));
+  const told = toldOf(file, options);
+  const known = { ...told, folds: has(told.folds), hems: has(told.hems) };
+  const drawn = stitched(used(ownPiece(traced.value, known)), options);
   const own = drawn.edges.find(({ name }) => name === edge);
   if (!own) {
-    const known = drawn.edges.map(({ name }) => name).join(', ');
-    throw unusable('no-such-edge', file, `${file} has no edge called “${edge}”. Its edges are: ${known}.`);
+    const names = drawn.edges.map(({ name }) => name).join(', ');
+    throw unusable('no-such-edge', file, `${file} has no edge called “${edge}”. Its edges are: ${names}.`);
   }
   return { piece: drawn, edge, own };
 }

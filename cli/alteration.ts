@@ -12,6 +12,7 @@ import { moveNotch } from '../engine/shaping/move-notch.ts';
 import { pivotDart } from '../engine/shaping/pivot-dart.ts';
 import type { Altered } from '../engine/shaping/reassemble.ts';
 import { slashAndSpread } from '../engine/shaping/slash-and-spread.ts';
+import type { Slashing } from '../engine/shaping/slash-lines.ts';
 import type { AlterOptions, Measure, Place } from './alter-options.ts';
 import { unusable } from './unusable.ts';
 
@@ -38,18 +39,27 @@ export function alteration(piece: Piece, options: AlterOptions, partner: number 
 }
 
 function spreadBy(piece: Piece, options: AlterOptions, amount: number): Result<Done> {
-  const [from, to] = slashed(options);
   const { hinge, lines } = options;
   const how = hinge === undefined ? 'in parallel' : `hinged on ${hinge}`;
-  const spread = slashAndSpread(piece, {
+  const spread = slashAndSpread(piece, { ...slashing(options), amount });
+  return said(spread, `spread ${mm(amount)} between ${lines} slash lines${where(options)}, ${how}`);
+}
+
+/** Where the slash lines run. */
+function slashing(options: AlterOptions): Slashing {
+  const [from, to] = slashed(options);
+  const { hinge, lines, between } = options;
+  return {
     from,
     to,
     lines,
-    amount,
     ...(hinge === undefined ? {} : { hinge }),
-  });
-  return said(spread, `spread ${mm(amount)} between ${lines} slash lines, ${how}`);
+    ...(between === undefined ? {} : { between }),
+  };
 }
+
+const where = ({ between }: AlterOptions): string =>
+  between ? ` from notch ${between[0]} to notch ${between[1]}` : '';
 
 /** The dart turned; where some of it stays, the points of both darts are drawn short of the pin they turned about. */
 function pivoted(piece: Piece, { dart, share, short }: AlterOptions, to: Place): Result<Done> {
@@ -73,23 +83,15 @@ function gathered(
   ratio: number,
   partner: number | undefined,
 ): Result<Done> {
-  const [from, to] = slashed(options);
-  const { hinge, lines } = options;
-  const edge = options.seam ?? (from === hinge ? to : from);
+  const slashes = slashing(options);
+  const edge = options.seam ?? (slashes.from === slashes.hinge ? slashes.to : slashes.from);
   const own = piece.edges.find(({ name }) => name === edge);
   const length = ratio * (partner ?? (own ? edgeLength(own) : 0));
-  const full = addFullness(piece, {
-    from,
-    to,
-    lines,
-    edge,
-    length,
-    ...(hinge === undefined ? {} : { hinge }),
-  });
+  const full = addFullness(piece, { ...slashes, edge, length });
   if (!full.ok) return full;
   return said(
     full,
-    `spread ${mm(full.value.amount)} between ${lines} slash lines to gather ${edge} ${ratio} to 1`,
+    `spread ${mm(full.value.amount)} between ${options.lines} slash lines${where(options)} to gather ${edge} ${ratio} to 1`,
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Found } from './read-markup.ts';
 
 /** What a drawn line is, by the words in its id, class or label, or in those of the groups around it. */
-export type Meaning = 'square' | 'notch' | 'grain' | 'guide' | 'outline' | 'other' | undefined;
+export type Meaning = 'square' | 'notch' | 'grain' | 'guide' | 'outline' | 'cut' | 'other' | undefined;
 
 const meanings: Readonly<Record<string, Meaning>> = {
   square: 'square',
@@ -14,7 +14,8 @@ const meanings: Readonly<Record<string, Meaning>> = {
   outline: 'outline',
   stitch: 'outline',
   stitching: 'outline',
-  cut: 'other',
+  cut: 'cut',
+  cutting: 'cut',
   paper: 'other',
   label: 'other',
   arrow: 'other',

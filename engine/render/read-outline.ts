@@ -21,6 +21,8 @@ export interface TracingOptions {
   readonly mmPerUnit?: number;
   /** The id or label of the outline, or of the group or piece it belongs to, where there are several. */
   readonly piece?: string;
+  /** Which line is wanted where a drawing holds both; the stitching line when nothing is said. */
+  readonly line?: 'stitching' | 'cutting';
   /** A joint that turns by more than this is a corner between two edges, radians. */
   readonly corner: number;
 }
@@ -38,9 +40,10 @@ const MOST_TEXT = 8_000_000;
 
 /**
  * Reads the outline of a piece from any SVG drawing: paths and shapes in nested groups, with transforms, relative
- * commands and arcs. The outline is what is called “outline”, or edges drawn one by one that carry `data-edge`,
- * or else the largest closed line. Lines called “notch”, “grain” and “guide” are those, and a square called “test
- * square” of 50 mm gives the scale. Words count in ids, classes and labels, of a line or the group around it.
+ * commands and arcs. The outline is what is called “outline” (or “cut”, where the cutting line is wanted), or edges
+ * drawn one by one that carry `data-edge`, or else the largest closed line. Lines called “notch”, “grain” and “guide”
+ * are those, and a square called “test square” of 50 mm gives the scale. Words count in ids, classes and labels, of
+ * a line or the group around it.
  *
  * Issues: `not-svg`, `drawing-too-large`, `no-such-piece`, `which-piece`, `outline-missing`, `outline-open`,
  * `outline-crosses`, `outline-too-small`, `outline-too-large`, `outline-too-detailed`, and those of
@@ -70,7 +73,9 @@ export function readOutline(svg: string, options: TracingOptions): Result<Traced
       .filter(({ element }) => options.piece === undefined || isCalled(element, options.piece))
       .map(inMm)
       .filter(({ curves }) => curves.every(isSomewhere));
-  const edges = findEdges(wanted(called('outline')), wanted(called(undefined)), options);
+  const cut = options.line === 'cutting' ? wanted(called('cut')) : [];
+  const outlines = cut.length > 0 ? cut : wanted(called('outline'));
+  const edges = findEdges(outlines, wanted(called(undefined)), options);
   const known = [...scale.issues, ...remarks];
   if (!edges.ok) return { ok: false, issues: [...edges.issues, ...known] };
   const fault = faultOf(edges.value);

@@ -2,6 +2,7 @@ import type { Cubic } from '../geometry/curve.ts';
 import { distance, type Point, point } from '../geometry/point.ts';
 import { scaled, unit, type Vector } from '../geometry/vector.ts';
 import { bandedSolution } from './banded.ts';
+import { LET_GO } from './leading-places.ts';
 
 /** The headings a line has to keep at its ends. */
 export interface Ends {
@@ -15,14 +16,17 @@ export interface Ends {
  * least (I. J. Schoenberg, "Spline functions and the problem of graduation", 1964; C. H. Reinsch, "Smoothing by
  * spline functions", 1967). `reach` is the length (mm) over which it evens out a bump: 0 goes through every
  * place, and with growing reach it comes to swing from end to end in one. Parametrised by the chords, cubic from
- * place to place, curvature-continuous (C2). Exact, up to rounding.
+ * place to place. Exact, up to rounding. `thin` is how stiff it is within `LET_GO` of its ends, as a share of its
+ * stiffness between: at 1 it is curvature-continuous (C2), below it is so but for the two places where it thickens.
  */
-export function batten(places: readonly Point[], ends: Ends, reach: number): readonly Cubic[] {
+export function batten(places: readonly Point[], ends: Ends, reach: number, thin = 1): readonly Cubic[] {
   const held = apart(places);
   const spans = held.slice(1).map((p, i) => distance(held[i] ?? p, p));
-  const mean = spans.reduce((sum, span) => sum + span, 0) / spans.length;
+  const mean = sum(spans) / spans.length;
   const [start, end] = [unit(ends.start), unit(ends.end)];
-  const stiffness = Math.max(reach ** 4 / mean, LEAST * mean ** 3);
+  const stiff = Math.max(reach ** 4 / mean, LEAST * mean ** 3);
+  const near = (i: number): boolean => sum(spans.slice(0, i)) < LET_GO || sum(spans.slice(i + 1)) < LET_GO;
+  const stiffness = spans.map((_, i) => (near(i) ? thin * stiff : stiff));
   const solve = (of: 'x' | 'y') =>
     heldBeam(
       held.map((p) => p[of]),
@@ -45,6 +49,8 @@ export function batten(places: readonly Point[], ends: Ends, reach: number): rea
     };
   });
 }
+
+const sum = (lengths: readonly number[]): number => lengths.reduce((total, each) => total + each, 0);
 
 /** As good as no stiffness beside a spring, in springs for a span of mean length; with none at all no slope is known. */
 const LEAST = 1e-7;
@@ -70,7 +76,7 @@ function heldBeam(
   values: readonly number[],
   spans: readonly number[],
   slopes: readonly [number, number],
-  stiffness: number,
+  stiffness: readonly number[],
 ): readonly number[] {
   const size = 2 * values.length;
   const matrix = Array.from({ length: size }, () => [0, 0, 0, 0]);
@@ -82,7 +88,7 @@ function heldBeam(
   };
   for (let i = 0; i < values.length; i++) add(2 * i, 2 * i, 1);
   for (const [i, span] of spans.entries()) {
-    const k = stiffness / span ** 3;
+    const k = (stiffness[i] ?? 0) / span ** 3;
     const energy = [
       [12],
       [6 * span, 4 * span ** 2],

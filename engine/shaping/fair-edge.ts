@@ -12,21 +12,29 @@ const PENCIL = 0.25;
 /** A joint that turns less than this is smooth enough to be kept as drawn, radians. */
 const SMOOTH = 100 * RELATION_ANGLE;
 
+/** An edge faired. */
+export interface Faired {
+  readonly curves: readonly Curve[];
+  readonly deviation: number;
+  readonly kink: number;
+}
+
 /**
  * An edge without the small kinks of tracing: one that runs smoothly is kept to the bit, a chain of lines that is
  * straight becomes one line, and any other is fitted anew through its points (G1), with its own headings at the
- * ends. `deviation` says how far it moved (mm).
+ * ends. `deviation` says how far it moved (mm), `kink` how sharp the sharpest of its kinks was (radians).
  */
-export function faired(edge: Edge): { readonly curves: readonly Curve[]; readonly deviation: number } {
-  if (joints(edge).every(({ angle }) => Math.abs(angle) <= SMOOTH))
-    return { curves: edge.curves, deviation: 0 };
+export function faired(edge: Edge): Faired {
+  const kink = Math.max(0, ...joints(edge).map(({ angle }) => Math.abs(angle)));
+  if (kink <= SMOOTH) return { curves: edge.curves, deviation: 0, kink };
   const points = placesOn(edge);
   const [first, last] = [points[0], points.at(-1)];
   if (first && last && distance(first, last) > 0 && points.every((p) => near(first, last, p)))
-    return { curves: [{ kind: 'line', from: first, to: last }], deviation: 0 };
+    return { curves: [{ kind: 'line', from: first, to: last }], deviation: 0, kink };
   const fit = fitPoints(points, PENCIL, { start: startDirection(edge), end: endDirection(edge) });
   return {
     deviation: fit.deviation,
+    kink,
     curves: fit.curves.map((curve) =>
       isStraight(curve) ? { kind: 'line', from: curve.from, to: curve.to } : curve,
     ),

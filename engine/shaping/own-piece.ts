@@ -5,7 +5,7 @@ import { outlineBounds } from '../geometry/outline.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { noSuchEdge } from './cut-up.ts';
-import { faired } from './fair-edge.ts';
+import { type Faired, faired } from './fair-edge.ts';
 import { grainAlong } from './grain.ts';
 import { levelLine } from './reassemble.ts';
 import type { TracedPiece } from './traced.ts';
@@ -39,7 +39,7 @@ export function ownPiece(traced: TracedPiece, told: OwnPiece): Result<Piece> {
   const issues: Issue[] = [];
   const edges = traced.edges.map((edge): PieceEdge => {
     const fair = faired(edge);
-    if (fair.deviation > 0) issues.push(fairedNote(edge.name, fair.deviation));
+    if (fair.deviation > 0) issues.push(fairedNote(edge.name, fair));
     const { curves } = fair;
     const known = edge.turn ?? 'seam';
     const turn = told.folds.includes(edge.name) ? 'fold' : told.hems.includes(edge.name) ? 'hem' : known;
@@ -82,13 +82,18 @@ function foldNotches(edges: readonly PieceEdge[], traced: readonly Notch[]): rea
   });
 }
 
-const fairedNote = (edge: string, deviation: number): Issue => ({
-  code: 'edge-faired',
-  severity: 'note',
-  path: edge,
-  message: `The traced kinks of “${edge}” were smoothed out; it moved by ${deviation.toFixed(2)} mm at most.`,
-  value: deviation,
-});
+/** A kink sharper than this in the middle of an edge may have been meant as a corner, radians. */
+const MEANT = (8 * Math.PI) / 180;
+
+function fairedNote(edge: string, { deviation, kink }: Faired): Issue {
+  const degrees = Math.floor((kink * 180) / Math.PI);
+  const meant =
+    kink > MEANT
+      ? ` One turned by ${degrees} degrees: if that is a corner, say --corner ${degrees - 1}.`
+      : '';
+  const message = `The traced kinks of “${edge}” were smoothed out; it moved by ${deviation.toFixed(2)} mm at most.${meant}`;
+  return { code: 'edge-faired', severity: 'note', path: edge, message, value: deviation };
+}
 
 /** Where a piece is widest across at a level, mm; nothing where it does not reach. */
 export function widthAt(piece: Piece, y: number): number {

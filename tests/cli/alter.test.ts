@@ -109,6 +109,29 @@ describe('alter', () => {
     ).toBeLessThan(1);
   });
 
+  test('slashes from this notch to that, and says so', async () => {
+    const words = ['--spread', '40', '--along', 'under bust..top', '--between', 'left..right'];
+    const marked = join(folder, 'marked.svg');
+    const marks =
+      '<path id="left" class="notch" d="M100 490v20"/><path id="right" class="notch" d="M300 490v20"/>';
+    await writeFile(marked, drawing(`<path d="M0 0H400V500H0Z"/>${marks}`));
+    const { code, out } = await bodkin(['alter', marked, ...edges, ...words]);
+    expect(code).toBe(0);
+    expect(out).toContain('from notch left to notch right');
+    expect(out).toContain('notch left: 190.0 mm along under bust');
+    expect(out).toContain('notch right: 50.0 mm along under bust');
+  });
+
+  test('takes the allowance off a traced cutting line, its partner’s too', async () => {
+    const words = ['--traced', 'cutting', '--allowance', '10', '--fold', 'front', '--hem', 'under bust'];
+    const { result } = await altered([...words, '--hem-allowance', '25', '--partner', `${band}#edge 1`]);
+    expect(result.edges.map(({ before }: { before: number }) => Math.round(before))).toEqual([
+      190, 215, 190, 215,
+    ]);
+    expect(result.notches[0]).toMatchObject({ name: 'bust', edge: 'side', at: expect.closeTo(90, 6) });
+    expect(result.seam.partnerLength).toBeCloseTo(180, 6);
+  });
+
   test.each([
     [['--lengthen', '20', '--at', '40%'], 270],
     [['--shorten', '20', '--at', '100'], 230],
@@ -195,6 +218,11 @@ describe('alter', () => {
     [['--move-notch', 'bust'], 'its new place'],
     [['--move-notch', 'waist=side@10'], 'Its notches are: bust, mid'],
     [['--mirror', 'neck'], 'no edge called'],
+    [['--traced', 'sewing'], 'Allowed choices are stitching, cutting'],
+    [['--traced', 'cutting', '--hem', 'side,front', '--hem-allowance', '100'], 'cannot lose'],
+    [['--traced', 'cutting', '--allowance', '60', '--partner', 'BAND#edge 1'], 'no such file'],
+    [['--spread', '9', '--along', 'top..under bust', '--between', 'mid'], 'two notches with two dots'],
+    [['--spread', '9', '--along', 'top..under bust', '--between', 'mid..gap'], 'Notches there are: mid'],
     [['--partner', 'band.svg'], 'a file and an edge'],
     [['--partner', 'nowhere.svg#edge 1'], 'no such file'],
     [['--edges', 'top,side'], 'The outline has 4 edges'],

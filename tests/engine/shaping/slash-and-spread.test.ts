@@ -279,6 +279,85 @@ describe('slash lines and the shape of the piece', () => {
   });
 });
 
+describe('slashing from one notch to another', () => {
+  const marked = rectangle(200, 300, [
+    { name: 'a', edge: 'hem', at: 60, mark: 'single' },
+    { name: 'b', edge: 'hem', at: 140, mark: 'single' },
+    { name: 'c', edge: 'side', at: 100, mark: 'single' },
+    { name: 'f', edge: 'top', at: 60, mark: 'single' },
+    { name: 'g', edge: 'top', at: 140, mark: 'single' },
+    { name: 'd', edge: 'top', at: 40, mark: 'single' },
+    { name: 'e', edge: 'top', at: 160, mark: 'single' },
+    { name: 'd', edge: 'hem', at: 180, mark: 'single' },
+    { name: 'e', edge: 'hem', at: 20, mark: 'single' },
+  ]);
+  const places = (between: readonly [string, string], lines = 3): readonly (readonly number[])[] =>
+    spread(marked, { lines, amount: 1e-6, between })
+      .lines.filter(({ kind }) => kind === 'slash')
+      .map(({ curves }) => [curves[0]?.from.x ?? 0, curves[0]?.to.x ?? 0].map((x) => Math.round(x)));
+
+  test.each<[readonly [string, string], readonly number[]]>([
+    [
+      ['a', 'b'],
+      [80, 100, 120],
+    ],
+    [
+      ['b', 'a'],
+      [80, 100, 120],
+    ],
+    [
+      ['d', 'e'],
+      [70, 100, 130],
+    ],
+  ])('%j: the lines lie between them, upright, on either edge', (between, xs) => {
+    expect(places(between)).toEqual(xs.map((x) => [x, x]));
+  });
+
+  test('notches of the same names on both edges bound the lines at both', () => {
+    expect(places(['d', 'e'])).toEqual([
+      [70, 60],
+      [100, 100],
+      [130, 140],
+    ]);
+  });
+
+  test('the edge grows between the notches by the amount and nowhere else', () => {
+    const wide = spread(marked, { amount: 40, between: ['a', 'b'] });
+    const at = new Map(wide.notches.map((notch) => [notch.name, notch.at]));
+    expect((at.get('b') ?? 0) - (at.get('a') ?? 0)).toBeCloseTo(80 + 40, 6);
+    expect(at.get('a')).toBeCloseTo(60, 6);
+  });
+
+  test('any panel, hinged: what lies outside the notches keeps its shape but for the blend', () => {
+    fc.assert(
+      fc.property(anyPanel, fc.double({ min: 5, max: 60, noNaN: true }), (panel, amount) => {
+        const hem = lengthOf(panel, 'hem');
+        const notches = [0.4, 0.6].map((share, i) => {
+          return { name: `${i}`, edge: 'hem', at: share * hem, mark: 'single' } as const;
+        });
+        const how = { from: 'hem', to: 'top', hinge: 'top', lines: 3, amount };
+        const between = ['0', '1'] as const;
+        const wide = made(slashAndSpread({ ...panel, notches }, { ...how, between })).piece;
+        const [one, other] = wide.notches.map(({ at }) => at);
+        expect(Math.abs((other ?? 0) - (one ?? 0) - 0.2 * hem - amount)).toBeLessThan(0.15 * amount + 1);
+        expect(isSimple(wide.edges)).toBe(true);
+      }),
+      { numRuns: 30, endOnFailure: true },
+    );
+  });
+
+  test.each<[string, readonly [string, string], number]>([
+    ['no-such-notch', ['a', 'waist'], 3],
+    ['no-such-notch', ['c', 'a'], 3],
+    ['notches-apart', ['a', 'f'], 3],
+    ['notches-apart', ['a', 'a'], 3],
+    ['too-many-slashes', ['a', 'b'], 40],
+  ])('is refused: %s', (code, between, lines) => {
+    const how = { from: 'top', to: 'hem', lines, amount: 40, between };
+    expect(codesOf(slashAndSpread(marked, how))).toEqual([code]);
+  });
+});
+
 describe('a spread that makes no sense', () => {
   test.each<[string, Partial<Spread>]>([
     ['no-such-edge', { from: 'neck' }],
