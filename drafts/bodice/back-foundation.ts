@@ -16,6 +16,8 @@ import type { Widths } from './widths.ts';
 
 /** The back before it is cut into panels. Centre back is x = 0, the back neck point is the origin. */
 export interface BackFoundation {
+  /** How far the shoulder falls, as the fitting found it, radians. */
+  readonly shoulderSlope: number;
   /** The strap as it lies on the side back, once the wedges of a fitting are closed. */
   readonly strap: StrapPath;
   /** The centre back's corner at the neckline: the strap's inner end, but for those wedges. */
@@ -120,9 +122,10 @@ export function drawBack(
     ),
     cornerDown,
   );
-  const onShoulder = (fall: number): StrapPath =>
-    layStrap(neckCorner, sideNeck, fall, strapPosition, styling.strapWidth);
-  const laid = onShoulder(loweredShoulder('back', body, slope, log));
+  const onShoulder = (slopes: number): StrapPath =>
+    layStrap(neckCorner, sideNeck, slopes, strapPosition, styling.strapWidth);
+  const fall = loweredShoulder('back', body, slope, log);
+  const laid = onShoulder(fall);
   const strap = fittedStrap(laid, 'back', body.fitting, log);
   log.mm('Back strap', 'from the neckline corner to the shoulder', strap.length, rules.backNecklineRise);
 
@@ -152,6 +155,7 @@ export function drawBack(
     log,
   );
   return {
+    shoulderSlope: fall,
     strap: turnedStrap(strap, blade, atArmhole),
     neckCorner: turnedAbout(strap.inner, blade, -atNeckline),
     strapPosition,

@@ -8,7 +8,6 @@ import type { Figure } from '../../engine/pattern/figure.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import type { BodicePlan } from './bodice.ts';
 import type { BodiceStyling } from './choices.ts';
-import { bodiceRules as rules } from './rules.ts';
 
 const STRAP_NOT_SHOULDER =
   'the armhole runs along a strap, which lies nearer to the neck than the shoulder point of a plain bodice';
@@ -43,7 +42,6 @@ export function bodiceFigures(
   const backHalf = edgeLength(backArmhole) + back.strap.length;
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
   const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
-  const tilt = rules.shoulderTilt.value;
   const princess = edge('side front princess', ...frontLines.sidePrincess);
   const fullest = fullestPlace(princess);
 
@@ -74,7 +72,7 @@ export function bodiceFigures(
     ),
     {
       name: 'front shoulder slope',
-      value: inDegrees(size.shoulderSlope) + tilt,
+      value: inDegrees(front.shoulderSlope),
       unit: 'degrees',
       low: 20,
       high: 25,
@@ -82,7 +80,7 @@ export function bodiceFigures(
     },
     {
       name: 'back shoulder slope',
-      value: inDegrees(size.shoulderSlope) - tilt,
+      value: inDegrees(back.shoulderSlope),
       unit: 'degrees',
       low: 16,
       high: 21,

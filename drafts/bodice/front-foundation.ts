@@ -15,6 +15,8 @@ import type { Widths } from './widths.ts';
 
 /** The front before it is cut into panels. Centre front is x = 0; levels are those of the back. */
 export interface FrontFoundation {
+  /** How far the shoulder falls, as the fitting found it, radians. */
+  readonly shoulderSlope: number;
   /** Where the princess line crosses the bust level: the pivot of the bust dart. */
   readonly pivot: Point;
   /** What the princess seam takes up over the bust, radians: the bust dart and the wedges of a fitting. */
@@ -124,9 +126,10 @@ export function drawFront(
     rules.armholeRoom,
   );
   const neckCorner = point(halfWidth, levels.bust - necklineHeight);
-  const onShoulder = (fall: number): StrapPath =>
-    layStrap(neckCorner, sideNeck, fall, strapPosition, styling.strapWidth);
-  const laid = onShoulder(loweredShoulder('front', body, slope, log));
+  const onShoulder = (slopes: number): StrapPath =>
+    layStrap(neckCorner, sideNeck, slopes, strapPosition, styling.strapWidth);
+  const fall = loweredShoulder('front', body, slope, log);
+  const laid = onShoulder(fall);
   const strap = fittedStrap(laid, 'front', body.fitting, log);
   log.mm('Front strap', 'from the neckline corner to the shoulder', strap.length, 'construction');
 
@@ -166,6 +169,7 @@ export function drawFront(
     rules.centreFrontPart,
   );
   return {
+    shoulderSlope: fall,
     pivot,
     dart: turned + atNeckline,
     turned,
