@@ -1,0 +1,162 @@
+import { drawGarment } from '../../drafts/draw-garment.ts';
+import { fairLines } from '../../drafts/fair-lines.ts';
+import { grainline } from '../../drafts/grainline.ts';
+import { makingChoices, waistEase } from '../../drafts/making-choices.ts';
+import { cutOnFold, seamEdge, solvedCurve, solvedPoint, straight } from '../../drafts/piece-edges.ts';
+import { endOf, lengthOf, startOf } from '../../engine/constraints/sketch-builder.ts';
+import { point } from '../../engine/geometry/point.ts';
+import { figure } from '../../engine/pattern/construction-log.ts';
+import type { Draft } from '../../engine/pattern/draft.ts';
+import type { Seam } from '../../engine/pattern/garment.ts';
+import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+
+const depth = {
+  kind: 'number',
+  name: 'beltDepth',
+  unit: 'mm',
+  default: 60,
+  min: 30,
+  max: 100,
+  help: 'how far the belt reaches below the waist',
+} as const satisfies Choice;
+
+const choices = [waistEase, depth, ...makingChoices] as const;
+
+const rules = ruleTable('T', {
+  hipTakesOver: [
+    0.9,
+    'share',
+    'at this share of the way to the hip level the hip is reached',
+    commonPractice,
+  ],
+});
+
+/** The belt is cut twice and sewn to itself all round. */
+const toItself = (edge: string): Seam => ({
+  name: `belt, ${edge}`,
+  a: [{ piece: 'belt', edge }],
+  b: [{ piece: 'belt', edge }],
+  ease: 0,
+  gatherRatio: 1,
+});
+const seams = ['top', 'centre back', 'bottom'].map(toItself);
+
+/** A shaped belt from the waist down, open at the centre back: the example of drafts/README.md. */
+export const belt: Draft<StylingOf<typeof choices>> = {
+  name: 'belt',
+  title: 'Shaped belt',
+  choices,
+  draw: (body, styling, solver) =>
+    drawGarment(
+      'belt',
+      body,
+      ({ size }, sketch, log) => {
+        const girthAt = (share: number): number =>
+          size.waistGirth + share * (size.hipGirth - size.waistGirth);
+        const top = log.mm(
+          'Half belt, top',
+          `(waist girth ${figure(size.waistGirth)} + ease ${styling.waistEase}) / 2`,
+          (size.waistGirth + styling.waistEase) / 2,
+          'measurement and styling',
+        );
+        const bottom = log.mm(
+          'Half belt, bottom',
+          `the girth ${styling.beltDepth} mm further down + ease ${styling.waistEase}, / 2`,
+          (girthAt(styling.beltDepth / (rules.hipTakesOver.value * size.waistToHip)) + styling.waistEase) / 2,
+          rules.hipTakesOver,
+        );
+
+        const frontTop = sketch.fixed('front top', point(0, 0));
+        const frontBottom = sketch.fixed('front bottom', point(0, styling.beltDepth));
+        const backTop = sketch.point('back top', point(top, 0));
+        const backBottom = sketch.point('back bottom', point(bottom, styling.beltDepth));
+        const upper = sketch.curve('top', frontTop, backTop, {
+          start: { angle: sketch.fixedAngle('top square to the fold', 0) },
+        });
+        const back = sketch.line('centre back', backTop, backBottom);
+        const lower = sketch.curve('bottom', backBottom, frontBottom, {
+          end: { angle: sketch.fixedAngle('bottom square to the fold', Math.PI) },
+        });
+        fairLines(sketch, [upper, lower]);
+        const square = Math.PI / 2;
+        sketch.relation(
+          { kind: 'length', name: 'the top is half the waist', terms: [lengthOf([upper])], mm: top },
+          { kind: 'length', name: 'the bottom fits below it', terms: [lengthOf([lower])], mm: bottom },
+          { kind: 'length', name: 'it is evenly deep', terms: [lengthOf([back])], mm: styling.beltDepth },
+          {
+            kind: 'turn',
+            name: 'top square to the back',
+            from: endOf(upper),
+            to: startOf(back),
+            angle: square,
+          },
+          { kind: 'turn', name: 'bottom square to it', from: endOf(back), to: startOf(lower), angle: square },
+        );
+
+        return (solution) => {
+          const edge = (name: string, rank: number) =>
+            seamEdge(name, [solvedCurve(solution, name)], styling.seamAllowance, rank);
+          const [fromFold, toFold] = [solvedPoint(solution, frontTop), solvedPoint(solution, frontBottom)];
+          const piece = {
+            name: 'belt',
+            number: 1,
+            edges: [
+              edge(upper, 2),
+              edge(back, 1),
+              edge(lower, 2),
+              {
+                ...edge(back, 3),
+                name: 'centre front',
+                curves: straight(toFold, fromFold),
+                turn: 'fold',
+                allowance: 0,
+              },
+            ],
+            grain: grainline(
+              point(styling.beltDepth / 2, 0),
+              point(styling.beltDepth / 2, styling.beltDepth),
+            ),
+            notches: [{ name: 'centre front', edge: 'top', at: 0, mark: 'fold' }],
+            lines: [],
+            marks: [],
+            cut: [...cutOnFold('self'), ...cutOnFold('lining')],
+          } as const;
+          const corner = (line: string, seam: string) => ({ piece: 'belt', edge: line, seam });
+          const value = {
+            pieces: [piece],
+            seams,
+            joins: ['top', 'bottom'].map((line) => ({
+              kind: 'mirror' as const,
+              name: `${line} at the fold`,
+              a: corner(line, 'centre front'),
+            })),
+            girths: [
+              {
+                level: 'waist',
+                body: size.waistGirth,
+                ease: styling.waistEase,
+                parts: [{ kind: 'edge' as const, piece: 'belt', edge: 'top', times: 2 }],
+              },
+            ],
+            notions: [],
+            figures: [],
+            sewing: {
+              finish: [
+                {
+                  title: 'Sew the belt to its lining and turn it',
+                  sews: seams.map(({ name }) => name),
+                  presses: seams.map(({ name }) => name),
+                  how: [
+                    'Sew round, right sides together, leave a gap, turn, press, and close the gap by hand.',
+                  ],
+                },
+              ],
+            },
+          };
+          return { ok: true, value, issues: [] };
+        };
+      },
+      solver,
+    ),
+};
