@@ -28,26 +28,34 @@ export const hangTogether = (stretches: readonly Edge[]): boolean =>
 function placesAcrossGaps(stretches: readonly Edge[]): readonly Point[] {
   const [first, last] = [stretches[0], stretches.at(-1)];
   if (!first || !last) return [];
+  const lengths = stretches.map((stretch) => edgeLength(stretch, RELATION));
+  const gaps = stretches
+    .slice(1)
+    .map((stretch, i) => distance(edgeEnd(stretches[i] ?? stretch), edgeStart(stretch)));
   const places = stretches.flatMap((stretch, i) => {
-    const before = stretches[i - 1];
-    const gap = before ? placesInGap(edgeEnd(before), edgeStart(stretch)) : [];
-    return [...gap, ...placesOn(stretch, before !== undefined, i + 1 < stretches.length)];
+    const [before, length = 0] = [stretches[i - 1], lengths[i]];
+    const [free, freeAfter] = [letGo(gaps[i - 1], length), letGo(gaps[i], length)];
+    const freeBefore = letGo(gaps[i - 1], lengths[i - 1] ?? 0);
+    const gap = before ? placesInGap(edgeEnd(before), edgeStart(stretch), freeBefore, free) : [];
+    return [...gap, ...placesOn(stretch, length, free, freeAfter)];
   });
   return [edgeStart(first), ...places, edgeEnd(last)];
 }
 
-/** The places on a stretch that was cut at its start, its end, or both; its own ends left out. */
-function placesOn(stretch: Edge, cutAtStart: boolean, cutAtEnd: boolean): readonly Point[] {
-  const length = edgeLength(stretch, RELATION);
-  const start = cutAtStart ? LET_GO : 0;
-  const end = length - (cutAtEnd ? LET_GO : 0);
+/** How much of a stretch is let go beside a gap, mm: more beside a wide one, but no more than half a long stretch. */
+const letGo = (gap: number | undefined, length: number): number =>
+  gap === undefined ? 0 : Math.max(LET_GO, Math.min(1.5 * gap, length / 2));
+
+/** The places on a stretch, but for what is let go at its start and end; its own ends left out. */
+function placesOn(stretch: Edge, length: number, start: number, atEnd: number): readonly Point[] {
+  const end = length - atEnd;
   const places = end - start <= SPACING ? [length / 2] : spaced(start, end);
   return places.filter((s) => s > 0 && s < length).map((s) => pointAlong(stretch, s).point);
 }
 
-function placesInGap(from: Point, to: Point): readonly Point[] {
+function placesInGap(from: Point, to: Point, start: number, atEnd: number): readonly Point[] {
   const width = distance(from, to);
-  const places = width <= 2 * LET_GO + SPACING ? [width / 2] : spaced(LET_GO, width - LET_GO);
+  const places = width - start - atEnd <= SPACING ? [width / 2] : spaced(start, width - atEnd);
   return places.map((s) => between(from, to, width > 0 ? s / width : 0));
 }
 

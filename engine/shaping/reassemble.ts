@@ -18,8 +18,9 @@ export interface Altered {
 
 /**
  * Lays the parts of a cut-up piece down again and draws it anew: cut edges are blended to fair curves, notches
- * placed where their part carried them, marks and lines moved with the part they lie in. Level lines stay level
- * and are drawn across the new outline. `lengths` gives edges the length they have to come out at (mm).
+ * placed where their part carried them, marks and lines moved with the part they lie in. The grainline keeps its
+ * direction, and so runs as before along what stayed, a fold above all. Level lines stay level and are drawn across
+ * the new outline. `lengths` gives edges the length they have to come out at (mm).
  */
 export function reassembled(
   piece: Piece,
@@ -46,7 +47,8 @@ export function reassembled(
     return { ...edge, curves: blend.curves };
   });
   const moveAt = (p: { readonly x: number; readonly y: number }): RigidMove => moves[partAt(cut, p)] ?? stays;
-  const grainMove = asTransform(moveAt(between(piece.grain.from, piece.grain.to, 0.5)));
+  const ofGrain = moveAt(between(piece.grain.from, piece.grain.to, 0.5));
+  const grainMove = asTransform(ofGrain.turn === 0 ? ofGrain : stays);
   return {
     deviation,
     piece: {

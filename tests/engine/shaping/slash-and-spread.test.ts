@@ -13,7 +13,7 @@ import {
 import { inflectionCount, joints } from '../../../engine/geometry/inflections.ts';
 import { isSimple } from '../../../engine/geometry/inside.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
-import { distance } from '../../../engine/geometry/point.ts';
+import { distance, point } from '../../../engine/geometry/point.ts';
 import { dot } from '../../../engine/geometry/vector.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
 import { widthAt } from '../../../engine/shaping/own-piece.ts';
@@ -131,6 +131,13 @@ describe('slash and spread in parallel', () => {
     const wide = spread(folded, {});
     expect(edgeStart(edgeNamed(wide, 'side')).x).toBeCloseTo(200, 9);
     expect(edgeStart(edgeNamed(wide, 'top')).x).toBeCloseTo(-40, 9);
+  });
+
+  test('hinged, the grainline stays along a fold though the strip it lay in turns', () => {
+    const piece = { ...rectangle(200, 300), grain: { from: point(150, 50), to: point(150, 250) } };
+    const edges = piece.edges.map((e) => (e.name === 'front' ? { ...e, turn: 'fold' as const } : e));
+    const { grain } = spread({ ...piece, edges }, { from: 'hem', to: 'top', hinge: 'top', amount: 100 });
+    expect(grain.to.x - grain.from.x).toBeCloseTo(0, 9);
   });
 
   test('notches go with their strip; those on uncut edges keep their place', () => {
