@@ -3,8 +3,10 @@ import type { Cubic, Curve } from './curve.ts';
 import { curvatureAt, headingAt, pointAt } from './evaluate.ts';
 import { fitCurve } from './fit.ts';
 import type { Sample } from './fit-one-cubic.ts';
-import { moved, vectorBetween } from './point.ts';
+import { vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
+import { ROUNDING } from './tolerance.ts';
+import { movedBy, transformedCurve } from './transform.ts';
 import { cross, dot, outward, scaled, unit, type Vector } from './vector.ts';
 
 /** A chain of curves at a distance from another one, and how far it strays from the true parallel (mm). */
@@ -15,7 +17,8 @@ export interface Parallel {
 
 /**
  * The curve that runs `distance` (mm) to the left of a curve as drawn (outward of an outline; a negative distance is
- * inward), refitted with cubics to within `tolerance` (mm). The parallel of a line is a line.
+ * inward), refitted with cubics to within `tolerance` (mm). The parallel of a line is a line, that of a straight
+ * cubic the same cubic moved aside.
  *
  * It is the whole true parallel: where a curve bends to the side of the parallel with a radius below the distance,
  * the parallel has two cusps and runs backward between them. Curves are split there, so the fit is G1 elsewhere.
@@ -36,10 +39,10 @@ export interface ParallelPiece extends Parallel {
 
 /** The parallel of a curve as `parallelCurve` makes it, in parts from cusp to cusp. */
 export function parallelPieces(curve: Curve, distance: number, tolerance: number): readonly ParallelPiece[] {
-  if (curve.kind === 'line') {
+  if (curve.kind === 'line' || runsStraight(curve)) {
     const aside = scaled(outward(unit(vectorBetween(curve.from, curve.to))), distance);
-    const line = { kind: 'line', from: moved(curve.from, aside), to: moved(curve.to, aside) } as const;
-    return [{ curves: [line], deviation: 0, runsOn: true }];
+    const deviation = curve.kind === 'line' ? 0 : ROUNDING;
+    return [{ curves: [transformedCurve(curve, movedBy(aside))], deviation, runsOn: true }];
   }
   const stops = [0, ...cusps(curve, distance), 1];
   return stops.slice(1).map((end, i) => {
@@ -48,6 +51,20 @@ export function parallelPieces(curve: Curve, distance: number, tolerance: number
     const fit = fitCurve((t) => parallelSample(curve, t, distance, runsOn), start, end, tolerance);
     return { ...fit, runsOn };
   });
+}
+
+/**
+ * Whether a cubic is straight to rounding and nowhere runs back. Where such a one stands nearly still, its headings
+ * and curvatures are those of the rounding, and no parallel could be fitted to them.
+ */
+function runsStraight({ from, handle1, handle2, to }: Cubic): boolean {
+  const chord = unit(vectorBetween(from, to));
+  const first = vectorBetween(from, handle1);
+  const last = vectorBetween(handle2, to);
+  if (Math.abs(cross(first, chord)) > ROUNDING || Math.abs(cross(last, chord)) > ROUNDING) return false;
+  // Its speed along the chord, a quadratic with these Bernstein coefficients, is positive if b > -sqrt(a c).
+  const [a, b, c] = [dot(first, chord), dot(vectorBetween(handle1, handle2), chord), dot(last, chord)];
+  return Math.min(a, c, b + Math.sqrt(Math.max(0, a * c))) >= -ROUNDING && a + b + c > ROUNDING;
 }
 
 /** A point of the true parallel with the heading of the parallel there. */

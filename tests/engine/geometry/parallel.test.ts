@@ -58,6 +58,38 @@ describe('parallelCurve', () => {
     expect(parallelCurve(line(0, 0, 10, 0), 2, 0.02).curves).toEqual([line(0, -2, 10, -2)]);
   });
 
+  it('is the same cubic moved aside beside a straight one, however it slants and however unevenly it runs', () => {
+    const end = fc.record({
+      x: fc.double({ min: -300, max: 300, noNaN: true }),
+      y: fc.double({ min: -300, max: 300, noNaN: true }),
+    });
+    const handles = fc.constantFrom([1 / 3, 2 / 3], [0, 1], [0, 0], [1, 1], [0.9, 0.1], [1, 0], [1e-9, 1]);
+    fc.assert(
+      fc.property(
+        end,
+        end,
+        handles,
+        aside,
+        fc.constantFrom(0.02, 1e-6),
+        (a, b, [s = 0, t = 0], d, tolerance) => {
+          fc.pre(Math.hypot(b.x - a.x, b.y - a.y) > 1);
+          const at = (share: number) => [a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)] as const;
+          const { curves, deviation } = parallelCurve(
+            cubic(...at(0), ...at(s), ...at(t), ...at(1)),
+            d,
+            tolerance,
+          );
+          expect(curves).toHaveLength(1);
+          expect(deviation).toBeLessThan(1e-9);
+          for (const place of along(curves, 9)) {
+            const off = (b.y - a.y) * (place.x - a.x) - (b.x - a.x) * (place.y - a.y);
+            expect(off / Math.hypot(b.x - a.x, b.y - a.y)).toBeCloseTo(d, 9);
+          }
+        },
+      ),
+    );
+  });
+
   it('has its cusps where the radius of curvature is the distance', () => {
     const valley = cubic(0, 0, 45, 60, 55, 60, 100, 0);
     const found = cusps(valley, 30);
