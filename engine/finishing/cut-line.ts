@@ -1,12 +1,12 @@
 import type { Curve, Edge, Line } from '../geometry/curve.ts';
 import { edgeEnd, endDirection, startDirection } from '../geometry/edge.ts';
-import { isStraight } from '../geometry/inflections.ts';
 import { parallelCurve } from '../geometry/parallel-curve.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot, unit } from '../geometry/vector.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import { type AllowanceCorner, type EdgeAllowance, FOLD, turnCorner } from './turn-corner.ts';
+import type { EdgeAllowance } from './edge-allowance.ts';
+import { type AllowanceCorner, FOLD, turnCorner } from './turn-corner.ts';
 import { untangled } from './untangle.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
@@ -27,20 +27,21 @@ export const allowancesOf = (piece: Piece, tolerance: number): readonly EdgeAllo
   piece.edges.map((edge) => ({
     width: edge.allowance,
     rank: rankOf(edge),
-    parallel: parallelOf(edge, tolerance),
+    curves: edge.curves,
+    ...parallelOf(edge, tolerance),
   }));
 
 /** The rank of an edge at its corners: a fold runs through whatever meets it. */
 export const rankOf = (edge: PieceEdge): number => (edge.turn === 'fold' ? FOLD : edge.rank);
 
-const parallelOf = (edge: PieceEdge, tolerance: number): readonly Curve[] =>
-  edge.allowance === 0
-    ? edge.curves
-    : edge.curves.flatMap((curve) => parallelCurve(plain(curve), edge.allowance, tolerance).curves);
-
-/** A cubic that is straight to rounding has no curvature to fit a parallel to: it is its chord. */
-const plain = (curve: Curve): Curve =>
-  isStraight(curve, COINCIDENCE) ? { kind: 'line', from: curve.from, to: curve.to } : curve;
+function parallelOf(edge: PieceEdge, tolerance: number): Pick<EdgeAllowance, 'parallel' | 'deviation'> {
+  if (edge.allowance === 0) return { parallel: edge.curves, deviation: 0 };
+  const parallels = edge.curves.map((curve) => parallelCurve(curve, edge.allowance, tolerance));
+  return {
+    parallel: parallels.flatMap(({ curves }) => curves),
+    deviation: Math.max(0, ...parallels.map(({ deviation }) => deviation)),
+  };
+}
 
 /** The corner at the end of the edge at place `i`, undefined when there is no such edge. */
 export function cornerAfter(

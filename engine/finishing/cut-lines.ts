@@ -1,7 +1,8 @@
 import type { Edge } from '../geometry/curve.ts';
 import type { EdgeRef, Garment } from '../pattern/garment.ts';
 import { allowancesOf, aroundCorners, cornerAfter } from './cut-line.ts';
-import { type EdgeAllowance, turnCorner } from './turn-corner.ts';
+import type { EdgeAllowance } from './edge-allowance.ts';
+import { turnCorner } from './turn-corner.ts';
 
 /** Where one side of a seam ends: which corner of which piece (the place of the edge that ends there). */
 interface SeamEnd {

@@ -1,10 +1,10 @@
 import type { Curve } from '../geometry/curve.ts';
 import { curveCrossings } from '../geometry/curve-crossings.ts';
-import { crossings } from '../geometry/intersect.ts';
 import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
-import { part, reversed, split } from '../geometry/split.ts';
+import { part, reversed } from '../geometry/split.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot, outward, plus, scaled, unit, type Vector } from '../geometry/vector.ts';
+import { type EdgeAllowance, trimmedAcross, trimmedAt } from './edge-allowance.ts';
 
 /** What meets at a corner of a piece: two edges, each with its allowance and its parallel as far as it goes. */
 export interface AllowanceCorner {
@@ -14,15 +14,6 @@ export interface AllowanceCorner {
   readonly outOf: Vector;
   readonly before: EdgeAllowance;
   readonly after: EdgeAllowance;
-}
-
-export interface EdgeAllowance {
-  /** mm */
-  readonly width: number;
-  /** The lower runs through, the higher crosses it; `FOLD` is lower than everything. */
-  readonly rank: number;
-  /** The true parallel of the edge at its allowance. */
-  readonly parallel: readonly Curve[];
 }
 
 /** The rank of a fold: it runs through whatever meets it, and nothing is cut beyond it. */
@@ -45,9 +36,10 @@ export const SHARPEST = 2.5;
  * outward corner), V the corner, and at V: u the heading of the edge that runs through, prolonged beyond V, n
  * its outward normal, d its allowance; w the allowance of the edge that crosses.
  *
- * - Square end, where one edge ranks lower: X = V + u w / sin t, the place where the stitching line, prolonged,
- *   meets the parallel of the edge that crosses (its straight prolongation at a sharp corner, the parallel curve
- *   itself at a blunt one), then E = X + n d, square to the seam. The neighbour's corner is pi - t when the line
+ * - Square end, where one edge ranks lower: X, the place where the stitching line, prolonged, meets the parallel
+ *   of the edge that crosses, then E = X + n d, square to the seam. Beside a straight edge X = V + u w / sin t. The
+ *   parallel reaches the prolonged seam at a blunt corner, and at a sharp one where the edge is hollow with a radius
+ *   below w at its very end; otherwise its straight prolongation does. The neighbour's corner is pi - t when the line
  *   across is true, its sine the same: both allowances end at one distance beyond the seam's end, flush.
  *   `reach` asks for a longer end, when the neighbour's comes out longer. At a blunt corner the end is at least
  *   w cos t wide, or the strip of the edge that crosses would be cut short; not on folds, where the other half
@@ -162,7 +154,7 @@ function squareEnd(
     const inner = moved(at, plus(scaled(through.along, limit), scaled(through.outward, -past)));
     return { ...kept, between: [outer(limit), inner] };
   }
-  const trimmed = blunt ? trimmedAt(across.edge.parallel, at, through.along) : undefined;
+  const trimmed = trimmedAcross(across.edge, at, through);
   const natural = trimmed?.along ?? straight;
   if (natural > limit) return undefined;
   const end = Math.max(natural, atLeast);
@@ -173,24 +165,6 @@ function squareEnd(
     after: trimmed?.rest ?? kept.after,
     reach: end,
   };
-}
-
-/** What is left of a parallel after it crosses the ray from `at`, and how far along the ray that happens. */
-function trimmedAt(
-  parallel: readonly Curve[],
-  at: Point,
-  ray: Vector,
-): { readonly rest: readonly Curve[]; readonly along: number } | undefined {
-  for (const [i, curve] of parallel.entries()) {
-    const crossing = crossings(curve, { through: at, heading: ray }).find(
-      ({ along }) => along >= -COINCIDENCE,
-    );
-    if (!crossing) continue;
-    const { t, along } = crossing;
-    const rest = t <= 0 ? [curve] : t >= 1 ? [] : [split(curve, t)[1]];
-    return { rest: [...rest, ...parallel.slice(i + 1)], along };
-  }
-  return undefined;
 }
 
 /** The corner of two parallels prolonged, squared off when too sharp; none where they do not meet outside. */

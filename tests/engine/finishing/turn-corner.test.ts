@@ -22,10 +22,13 @@ function corner({ inside, widths, ranks, turned = 0 }: Given) {
   const outOf = heading(degrees(turned + 180 - inside));
   const side = (width: number, rank: number, along: Vector, from: number, to: number) => {
     const foot = moved(point(0, 0), scaled(outward(along), width));
+    const edge = line(moved(point(0, 0), scaled(along, from)), moved(point(0, 0), scaled(along, to)));
     return {
       width,
       rank,
+      curves: [edge],
       parallel: [line(moved(foot, scaled(along, from)), moved(foot, scaled(along, to)))],
+      deviation: 0,
     };
   };
   return {
