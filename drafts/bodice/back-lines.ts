@@ -6,7 +6,7 @@ import {
   xOf,
   yOf,
 } from '../../engine/constraints/sketch-builder.ts';
-import { distance, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import { keepNear } from '../keep-near.ts';
@@ -24,8 +24,6 @@ export interface BackLines {
   readonly centreWaist: string;
   /** Up from the waist: to the under-bust level, to the bust level, to the strap. */
   readonly sidePrincess: readonly string[];
-  /** How often the princess edges may change between hollow and round. */
-  readonly princessTurns: number;
   readonly armhole: string;
   readonly side: string;
   readonly sideWaist: string;
@@ -162,18 +160,8 @@ export function planBack(
     centrePrincess,
     centreWaist,
     sidePrincess,
-    princessTurns: isPinned(back, widths) ? 3 : 2,
     armhole,
     side,
     sideWaist,
   };
-}
-
-/** Whether a fitting pinned the back princess seam, or a wedge into it: from there to the next level it turns once more. */
-function isPinned(back: BackFoundation, { backPrincess, drafted }: Widths): boolean {
-  const levels = ['bust', 'underBust', 'waist'] as const;
-  return (
-    distance(back.neckCorner, back.strap.inner) > 0 ||
-    levels.some((level) => backPrincess[level] !== drafted.backPrincess[level])
-  );
 }

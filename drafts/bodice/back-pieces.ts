@@ -13,6 +13,9 @@ import type { Levels } from './levels.ts';
 import { armholeEdges, grainSquareToWaist, jointNotches, sideAtLevel, sideNotches } from './panel-marks.ts';
 import { bodiceRules as rules } from './rules.ts';
 
+/** Between strap, blade, under-bust and waist a back princess edge may change from hollow to round three times. */
+const PRINCESS_TURNS = 3;
+
 /** Cuts the centre back panel: neckline, princess edge, waist, and the seam that opens. */
 export function centreBackPiece(
   back: BackFoundation,
@@ -28,7 +31,7 @@ export function centreBackPiece(
     solvedCurves(solution, lines.centrePrincess),
     allowance,
     sewingRank.princess,
-    lines.princessTurns,
+    PRINCESS_TURNS,
   );
   const towardsSide = unit(outward(vectorBetween(back.centreWaist, back.centreNeck)));
   const waistWidth = solvedPoint(solution, 'centre back waist').x - back.centreWaist.x;
@@ -87,7 +90,7 @@ export function sideBackPiece(
     solvedCurves(solution, lines.sidePrincess),
     allowance,
     sewingRank.princess,
-    lines.princessTurns,
+    PRINCESS_TURNS,
   );
   return {
     name: 'side back',

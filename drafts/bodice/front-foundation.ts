@@ -108,17 +108,31 @@ export function drawFront(
     shoulderSlope + (rules.shoulderTilt.value * Math.PI) / 180,
     rules.shoulderTilt,
   );
+  const perMm = widths.sideAtWaist / (levels.waist - levels.bust);
+  const underarm = point(widths.front + perMm * (levels.bust - levels.underarm), levels.underarm);
+  const sideWaist = point(widths.front - widths.sideAtWaist, levels.waist);
+  log.say(
+    'Front side seam',
+    `the back side seam's mirror image: straight through ${figure(widths.front)} mm at bust level to ${figure(sideWaist.x)} mm at the waist`,
+    'construction',
+  );
+
+  const chosenHeight = (1 - styling.necklineDepth) * neckHeight;
+  const strapAboveBust = rules.armholeRoom.value + levels.bust - levels.underarm;
+  const room = underarm.x - rules.strapInsideFrontUnderarm.value - pivot.x;
+  const [sine, cosine] = [Math.sin(dart), Math.cos(dart)];
+  const mostOuter = Math.min(
+    (room - chosenHeight * sine) / cosine,
+    (room - strapAboveBust * (sine / cosine)) * cosine,
+  );
   const halfWidth = log.mm(
     'Front neckline half width',
-    `${styling.necklineWidth} x ${figure(bustPoint)}`,
-    styling.necklineWidth * bustPoint,
-    'styling',
+    `${styling.necklineWidth} x ${figure(bustPoint)}, but the strap's outer corner ${rules.strapInsideFrontUnderarm.value} inside the underarm once the dart is closed`,
+    Math.min(styling.necklineWidth * bustPoint, pivot.x + mostOuter - styling.strapWidth),
+    rules.strapInsideFrontUnderarm,
   );
-  const chosenHeight = (1 - styling.necklineDepth) * neckHeight;
   const outerFromPivot = halfWidth + styling.strapWidth - pivot.x;
-  const neededHeight =
-    (rules.armholeRoom.value + levels.bust - levels.underarm + outerFromPivot * Math.sin(dart)) /
-    Math.cos(dart);
+  const neededHeight = (strapAboveBust + outerFromPivot * sine) / cosine;
   const necklineHeight = log.mm(
     'Front neckline above the bust level',
     `(1 - ${styling.necklineDepth}) x ${figure(neckHeight)}, at least ${figure(neededHeight)} so that the closed dart leaves ${rules.armholeRoom.value} above the underarm`,
@@ -132,15 +146,6 @@ export function drawFront(
   const laid = onShoulder(fall);
   const strap = fittedStrap(laid, 'front', body.fitting, log);
   log.mm('Front strap', 'from the neckline corner to the shoulder', strap.length, 'construction');
-
-  const perMm = widths.sideAtWaist / (levels.waist - levels.bust);
-  const underarm = point(widths.front + perMm * (levels.bust - levels.underarm), levels.underarm);
-  const sideWaist = point(widths.front - widths.sideAtWaist, levels.waist);
-  log.say(
-    'Front side seam',
-    `the back side seam's mirror image: straight through ${figure(widths.front)} mm at bust level to ${figure(sideWaist.x)} mm at the waist`,
-    'construction',
-  );
 
   log.say(
     'Dart into the princess seam',

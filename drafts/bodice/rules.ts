@@ -112,6 +112,12 @@ export const bodiceRules = ruleTable('B', {
     'the strap meets the back at least this far inside the underarm, or it moves nearer to the neck',
     commonPractice,
   ],
+  strapInsideFrontUnderarm: [
+    40,
+    'mm',
+    'the strap meets the front at least this far inside the underarm once the dart is closed, or the neckline is narrower',
+    commonPractice,
+  ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
   backNecklinePoint: [
     0.45,

@@ -1,12 +1,14 @@
 import type { Solution } from '../../engine/constraints/solution.ts';
-import type { Curve } from '../../engine/geometry/curve.ts';
+import type { Curve, Edge } from '../../engine/geometry/curve.ts';
 import { edgeLength, splitEdgeAt } from '../../engine/geometry/edge.ts';
-import { between, distance, type Point, point } from '../../engine/geometry/point.ts';
+import { edgeCrossings } from '../../engine/geometry/intersect.ts';
+import { between, distance, moved, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import { mirroredIn, transformedCurve } from '../../engine/geometry/transform.ts';
-import type { Mark, Piece } from '../../engine/pattern/piece.ts';
+import { scaled, unit, vector } from '../../engine/geometry/vector.ts';
+import type { Mark, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
-import { grainline } from '../grainline.ts';
+import { grainThrough } from '../grainline.ts';
 import { cutOnFold, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { InsertStyling } from './choices.ts';
@@ -46,25 +48,27 @@ export function insertPiece(
   const gathered = edgeLength(gatheredHalf);
   const side = (name: string, curves: readonly Curve[]) =>
     seamEdge(name, curves, seam.allowance, sewingRank.princess);
+  const edges: readonly PieceEdge[] = [
+    {
+      name: 'neckline',
+      curves: straight(flip(top), top),
+      turn: 'fold',
+      allowance: 0,
+      rank: sewingRank.fold,
+      inflections: 0,
+    },
+    side('right side', rightSide),
+    bottom('bottom right end', rightEnd.curves),
+    bottom('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)], 2),
+    bottom('bottom left end', mirror(rightEnd.curves)),
+    side('left side', mirror(rightSide)),
+  ];
+  const middle = point(Math.min(top.x, foot.x) / 2, styling.casingDepth + 1);
   return {
     name: 'insert',
     number: 3,
-    edges: [
-      {
-        name: 'neckline',
-        curves: straight(flip(top), top),
-        turn: 'fold',
-        allowance: 0,
-        rank: sewingRank.fold,
-        inflections: 0,
-      },
-      side('right side', rightSide),
-      bottom('bottom right end', rightEnd.curves),
-      bottom('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)], 2),
-      bottom('bottom left end', mirror(rightEnd.curves)),
-      side('left side', mirror(rightSide)),
-    ],
-    grain: grainline(point(foot.x / 2, styling.casingDepth), point(foot.x / 2, foot.y)),
+    edges,
+    grain: grainThrough(edges, middle, vector(0, 1)),
     notches: [
       { name: 'neckline fold', edge: 'right side', at: 0, mark: 'fold' },
       { name: 'neckline fold', edge: 'left side', at: sideLength, mark: 'fold' },
@@ -89,7 +93,7 @@ export function insertPiece(
       },
       ...casing(styling, top, foot, flip),
       ...gatheringRows('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)]),
-      ...slashLines(styling, top, foot, flip),
+      ...slashLines(styling, top, foot, { name: 'bottom', curves: bottomHalf }, flip),
     ],
     marks: drawn(styling) ? buttonholes(styling) : [],
     cut: cutOnFold('self'),
@@ -125,7 +129,7 @@ function casing(styling: InsertStyling, top: Point, foot: Point, flip: (p: Point
       ];
 }
 
-/** Slash lines are drawn down to this far above the foot of the side, clear of the gathering rows, mm. */
+/** Slash lines are drawn down to this far above the bottom, clear of the gathering rows, mm. */
 const ABOVE_BOTTOM = 16;
 
 /** Where each half was slashed: lines that share out top and foot evenly. */
@@ -133,13 +137,17 @@ function slashLines(
   styling: InsertStyling,
   top: Point,
   foot: Point,
+  bottomHalf: Edge,
   flip: (p: Point) => Point,
 ): Piece['lines'] {
   const count = styling.slashLines;
   return Array.from({ length: count }, (_, i) => {
     const share = (i + 1) / (count + 1);
     const from = point(top.x * share, top.y);
-    const to = point(foot.x * share, foot.y - ABOVE_BOTTOM);
+    const down = unit(vectorBetween(from, point(foot.x * share, foot.y)));
+    const [crossing] = edgeCrossings(bottomHalf, { through: from, heading: down });
+    const length = (crossing?.along ?? foot.y) - ABOVE_BOTTOM;
+    const to = moved(from, scaled(down, length));
     return [
       { name: `right slash line ${i + 1}`, kind: 'slash' as const, curves: straight(from, to) },
       { name: `left slash line ${i + 1}`, kind: 'slash' as const, curves: straight(flip(from), flip(to)) },

@@ -5,7 +5,7 @@ import { reversed } from '../../engine/geometry/split.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { armholeEdges } from '../bodice/panel-marks.ts';
-import { grainline } from '../grainline.ts';
+import { grainline, grainThrough } from '../grainline.ts';
 import { cutPair, edgeNamed, pieceNamed, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import { loweredNeckline, sideTop, stretch } from './finished-edges.ts';
@@ -70,20 +70,20 @@ function armholeFacing(name: string, panel: Piece, armhole: Armhole, turn: numbe
   const across = vectorBetween(top.strapOuter, top.strapInner);
   const inner = reversed(withEndsMoved(top.armhole, across, vectorBetween(edgeStart(side), edgeEnd(side))));
   const [upper, underarm] = armholeEdges([top.armhole], armhole.flat, strap.allowance);
+  const edges = [
+    felled({ ...strap, curves: straight(top.strapInner, top.strapOuter) }),
+    upper,
+    underarm,
+    side,
+    neatened({ ...upper, name: 'inner', curves: [inner] }),
+  ];
   const depth = rules.armholeFacing.value;
   const inward = scaled(outward(unit(vectorBetween(edgeStart(side), edgeEnd(side)))), -depth / 3);
-  const middle = moved(between(edgeStart(side), edgeEnd(side), 0.5), inward);
-  const along = scaled(unit(vectorBetween(panel.grain.from, panel.grain.to)), depth / 3);
+  const beside = moved(between(edgeStart(side), edgeEnd(side), 0.5), inward);
   return {
     name,
-    edges: [
-      felled({ ...strap, curves: straight(top.strapInner, top.strapOuter) }),
-      upper,
-      underarm,
-      side,
-      neatened({ ...upper, name: 'inner', curves: [inner] }),
-    ],
-    grain: { from: moved(middle, scaled(along, -1)), to: moved(middle, along) },
+    edges,
+    grain: grainThrough(edges, beside, unit(vectorBetween(panel.grain.from, panel.grain.to))),
     notches: panel.notches.filter(({ edge }) => edge === underarm.name),
     lines: [],
     marks: [],

@@ -77,6 +77,8 @@ export function drawSkirt(
   solver: Solver = solve,
 ): Result<Parts> {
   const { sizes, sketch, gores } = planSkirt(body, styling, waist, log);
+  const refusals = log.refusals();
+  if (refusals.length > 0) return { ok: false, issues: refusals };
   const solution = solver(sketch.sketch());
   if (solution.status !== 'solved') {
     const again = (other: Body) => solve(planSkirt(other, styling, waist, constructionLog()).sketch.sketch());

@@ -110,6 +110,13 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
     Math.max(length - atCentre, rules.leastBelowHip.value),
     rules.leastBelowHip,
   );
+  const lean = log.angle(
+    'Gore seams lean out below the hip',
+    `flare ${figure(flare)} / ${figure(belowHip)}`,
+    flare / belowHip,
+    'sector of a cone',
+  );
+  refuseLean(lean, belowHip, 2 * halfHip, log);
   return {
     waist,
     hip: mapGores((name) => hip[name] - atHip[name]),
@@ -125,6 +132,22 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
     sweep,
     hipEase: styling.hipEase - less,
   };
+}
+
+/** Refuses a hem that the gores cannot flare to, or come in to, in their length; radians and mm. */
+function refuseLean(lean: number, belowHip: number, hip: number, log: ConstructionLog): void {
+  const [least, most] = [rules.leastLean, rules.mostLean].map(({ value }) => (value * Math.PI) / 180);
+  if (least === undefined || most === undefined || (lean >= least && lean <= most)) return;
+  const sweepAt = (angle: number): number => hip + 2 * allEdges * angle * belowHip;
+  const [min, max] = [sweepAt(least), sweepAt(most)];
+  log.refuse({
+    code: 'hem-out-of-reach',
+    severity: 'error',
+    path: 'hemSweep',
+    value: sweepAt(lean),
+    limits: { min, max, unit: 'mm' },
+    message: `A hem of ${figure(sweepAt(lean))} mm is too ${lean > 0 ? 'wide' : 'narrow'} for a skirt that is ${figure(belowHip)} mm long below the hip: its gores could not be cut. Choose a hem between ${Math.ceil(min)} and ${Math.floor(max)} mm (hemSweep, or skirtFullness times the finished hip), or another length.`,
+  });
 }
 
 /** Each gore's width and its share of what is added. */

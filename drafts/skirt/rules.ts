@@ -47,6 +47,13 @@ export const skirtRules = ruleTable('K', {
     commonPractice,
   ],
   leastBelowHip: [80, 'mm', 'a gore runs straight for at least this far below the hip level', commonPractice],
+  mostLean: [
+    30,
+    'degrees',
+    'below the hip a gore seam leans out by no more than this: twelve such edges make a whole circle',
+    'a circle skirt has no hip to shape',
+  ],
+  leastLean: [-2, 'degrees', 'nor in by more than this, or one cannot walk in it', commonPractice],
   hemAllowance: [
     12.7,
     'mm',

@@ -167,6 +167,16 @@ export function planSleeve(
       value: -styling.puffHeight,
     },
   );
+  for (const [part, curve] of [
+    ['back', backFlat],
+    ['front', frontFlat],
+  ] as const)
+    sketch.relation({
+      kind: 'least radius',
+      name: `cap below the ${part} notch can be turned`,
+      curve,
+      mm: rules.leastRadius.value,
+    });
   keepNear(sketch, 'notches level with each other', [yOf(backNotch), yOf(frontNotch, -1)], 0, 'faint');
   keepNear(sketch, 'back notch across', [xOf(backNotch)], -notchX, 'loose');
   keepNear(sketch, 'front notch across', [xOf(frontNotch)], notchX, 'loose');

@@ -2,6 +2,7 @@ import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
@@ -100,6 +101,8 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], 
   for (const p of cut) {
     const near = nearest(side.curves, p, allowance - bound);
     if (!near) continue;
+    // A fold cuts the allowance off along its line: the rest is on the other layer.
+    if (side.corners.some((onFold) => onFold.clear === 0 && isBeyond(onFold, p))) continue;
     const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
     if (!corner) {
       if (dot(outward(near.heading), vectorBetween(near.at, p)) > 0) found.push(near.distance);
@@ -150,7 +153,7 @@ function cornerWith(
 function isBeyond({ at, across }: SideCorner, p: Point): boolean {
   if (!across) return false;
   const away = vectorBetween(at, p);
-  return dot(away, across.onward) >= 0 && dot(away, across.normal) > 0;
+  return dot(away, across.onward) >= 0 && dot(away, across.normal) > -COINCIDENCE;
 }
 
 /** Places inside a curve; its ends belong to corners or to the next curve. */
