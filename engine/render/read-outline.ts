@@ -183,6 +183,7 @@ const leftOutWords: Readonly<Record<string, string>> = {
   image: 'pictures',
   foreignObject: 'things that are no drawing',
   script: 'a script, which is never run',
+  style: 'rules of style that would move or hide lines',
   svg: 'a drawing within the drawing',
 };
 

@@ -47,6 +47,7 @@ export function readShapes([root, ...elements]: readonly Found[]): DrawnLines {
     const here = own(element);
     if (here) places.set(element, product(around, here));
     if (notFollowed.has(element.name)) leftOut.add(element.name);
+    if (element.name === 'style' && /transform|display\s*:\s*none/.test(element.text)) leftOut.add('style');
     if (element.name === 'svg') {
       leftOut.add('svg');
       places.delete(element);
@@ -66,7 +67,11 @@ export function readShapes([root, ...elements]: readonly Found[]): DrawnLines {
   return { lines, unreadable, leftOut, tooMany: false };
 }
 
-const own = ({ attributes }: Found): Matrix | undefined => readTransform(attributes.transform ?? '');
+/** What an element does to what it holds; a transform in its style goes before the attribute, as in CSS. */
+function own({ attributes }: Found): Matrix | undefined {
+  const styled = /(?:^|;)\s*transform\s*:([^;]*)/.exec(attributes.style ?? '')?.[1];
+  return readTransform(styled ?? attributes.transform ?? '');
+}
 
 const isHidden = ({ name, attributes }: Found): boolean =>
   notDrawn.has(name) ||
@@ -87,13 +92,14 @@ function chainsOf({ name, attributes }: Found): ChainsReading {
   }
   if (name === 'rect') {
     const [x = 0, y = 0, width = 0, height = 0] = numbers('x', 'y', 'width', 'height');
+    const round = radiiOf(attributes, width, height);
+    if (round) return roundedRectangle(x, y, width, height, round);
     const corners = [point(x, y), point(x + width, y), point(x + width, y + height), point(x, y + height)];
     return sound([x, y, width, height], () => [closed(through(corners)), true]);
   }
   const [cx = 0, cy = 0, r = 0] = numbers('cx', 'cy', 'r');
   const [rx = r, ry = r] = name === 'circle' ? [r, r] : numbers('rx', 'ry');
-  if (![cx, cy, rx, ry].every(Number.isFinite))
-    return { ok: false, reason: 'its measures are not plain numbers' };
+  if (![cx, cy, rx, ry].every(Number.isFinite)) return notPlain;
   if (rx === 0 || ry === 0) return { ok: true, chains: [] };
   return readChains(
     `M${cx - rx} ${cy}A${rx} ${ry} 0 0 1 ${cx + rx} ${cy}A${rx} ${ry} 0 0 1 ${cx - rx} ${cy}Z`,
@@ -101,12 +107,40 @@ function chainsOf({ name, attributes }: Found): ChainsReading {
   );
 }
 
+/** The radii of a rectangle's corners (SVG 1.1, section 9.2): one given stands for both, none is over half a side. */
+function radiiOf(
+  { rx, ry }: Readonly<Record<string, string>>,
+  width: number,
+  height: number,
+): readonly [number, number] | undefined {
+  if (rx === undefined && ry === undefined) return undefined;
+  const radii = [Math.min(lengthOf(rx ?? ry), width / 2), Math.min(lengthOf(ry ?? rx), height / 2)] as const;
+  return radii.some((radius) => radius <= 0) ? undefined : radii;
+}
+
+function roundedRectangle(
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  [rx, ry]: readonly [number, number],
+): ChainsReading {
+  if (![x, y, width, height, rx, ry].every((value) => Math.abs(value) <= 1e6)) return notPlain;
+  const corner = (across: number, down: number): string => `a${rx} ${ry} 0 0 1 ${across} ${down}`;
+  const [long, tall] = [width - 2 * rx, height - 2 * ry];
+  return readChains(
+    `M${x + rx} ${y}h${long}${corner(rx, ry)}v${tall}${corner(-rx, ry)}h${-long}${corner(-rx, -ry)}v${-tall}${corner(rx, -ry)}Z`,
+    40,
+  );
+}
+
+const notPlain: ChainsReading = { ok: false, reason: 'its measures are not plain numbers' };
+
 const sound = (
   numbers: readonly number[],
   draw: () => readonly [curves: readonly Curve[], closed: boolean],
 ): ChainsReading => {
-  if (!numbers.every((value) => Math.abs(value) <= 1e6))
-    return { ok: false, reason: 'its measures are not plain numbers' };
+  if (!numbers.every((value) => Math.abs(value) <= 1e6)) return notPlain;
   const [curves, isClosed] = draw();
   return { ok: true, chains: [{ curves, closed: isClosed }] };
 };

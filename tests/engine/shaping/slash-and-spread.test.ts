@@ -312,10 +312,6 @@ describe('slashing from one notch to another', () => {
       ['b', 'a'],
       [80, 100, 120],
     ],
-    [
-      ['d', 'e'],
-      [70, 100, 130],
-    ],
   ])('%j: the lines lie between them, upright, on either edge', (between, xs) => {
     expect(places(between)).toEqual(xs.map((x) => [x, x]));
   });
