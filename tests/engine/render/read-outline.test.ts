@@ -26,6 +26,26 @@ const codes = (svg: string, options: Partial<TracingOptions> = {}): readonly str
 const lengths = ({ edges }: TracedPiece): readonly number[] => edges.map((edge) => edgeLength(edge));
 
 describe('a traced outline', () => {
+  test('a rectangle with round corners keeps them', () => {
+    const [round, ...more] = traced(drawing('<rect width="400" height="600" rx="40"/>')).edges;
+    expect(more).toEqual([]);
+    // Straight sides of 160 and 260 mm and a whole circle of radius 20 mm.
+    expect(round ? edgeLength(round) : 0).toBeCloseTo(2 * (160 + 260) + 2 * Math.PI * 20, 3);
+  });
+
+  test('rules of style that may move lines are told of', () => {
+    const style = '<style>path { transform: scale(2) }</style>';
+    expect(codes(drawing(`${style}<path d="${square}"/>`))).toEqual(['left-out']);
+    expect(codes(drawing(`<style>path { fill: red }</style><path d="${square}"/>`))).toEqual([]);
+  });
+
+  test('a cutting line is the outline only where it is wanted', () => {
+    const both = drawing(`<path class="cut" d="M-20 -20H420V620H-20Z"/><path class="stitch" d="${square}"/>`);
+    expect(lengths(traced(both))[0]).toBeCloseTo(200, 9);
+    expect(lengths(traced(both, { line: 'cutting' }))[0]).toBeCloseTo(220, 9);
+    expect(lengths(traced(drawing(`<path d="${square}"/>`), { line: 'cutting' }))[0]).toBeCloseTo(200, 9);
+  });
+
   test.each([
     ['a path', `<path d="${square}"/>`],
     ['relative commands', '<path d="m0 0h400v600h-400z"/>'],
@@ -47,6 +67,10 @@ describe('a traced outline', () => {
     [
       'turned about a point',
       `<path transform="rotate(90, 200 300)" d="M-100 100L500 100L500 500L-100 500Z"/>`,
+    ],
+    [
+      'turned in its style',
+      '<path style="fill:none; transform: rotate(90deg) translate(0px, -400px)" d="M0 0H600V400H0Z"/>',
     ],
     ['mirrored', `<path transform="scale(-1 1)" d="${square}"/>`],
     ['skewed there and back', `<g transform="skewX(30)"><path transform="skewX(-30)" d="${square}"/></g>`],

@@ -277,6 +277,15 @@ describe('slash lines and the shape of the piece', () => {
     );
   });
 
+  test('a narrow wavy hem opened to nearly three times its width stays near its strips', () => {
+    const shape = { ...plainShape, width: 120, height: 120, drop: 30, sag: -25 };
+    const { piece, deviation } = made(
+      slashAndSpread(panelOf(shape), { from: 'top', to: 'hem', lines: 12, amount: 200 }),
+    );
+    expect(deviation).toBeLessThan(4);
+    expect(inflectionCount(edgeNamed(piece, 'hem'))).toBeLessThan(2);
+  });
+
   test('a hollow arch opened wide at its middle runs flat there and does not swing above', () => {
     const arch = panelOf({ ...plainShape, width: 120, height: 275, sag: -25 });
     const hem = edgeNamed(spread(arch, { lines: 1, amount: 118 }), 'hem');
