@@ -4,7 +4,6 @@ import { backNeckRise, backNeckWidth } from '../../engine/body/neck.ts';
 import { moved, type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import { angleOf, heading, scaled } from '../../engine/geometry/vector.ts';
 import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
-import { commonPractice } from '../../engine/pattern/rule.ts';
 import type { BodiceStyling } from './choices.ts';
 import { fittedStrap } from './fitted-strap.ts';
 import type { Levels } from './levels.ts';
@@ -56,7 +55,7 @@ export function drawBack(
     'Side neck above the back neck point',
     `from back neck width ${figure(neckWidth)}`,
     backNeckRise(neckBaseGirth),
-    commonPractice,
+    'a third of the width: Bunka draft, from memory',
   );
   const slope = log.angle(
     'Back shoulder slope',

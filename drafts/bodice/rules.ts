@@ -112,12 +112,6 @@ export const bodiceRules = ruleTable('B', {
     'the strap meets the back at least this far inside the underarm, or it moves nearer to the neck',
     commonPractice,
   ],
-  strapInsideFrontUnderarm: [
-    40,
-    'mm',
-    'the strap meets the front at least this far inside the underarm once the dart is closed, or the neckline is narrower',
-    commonPractice,
-  ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
   backNecklinePoint: [
     0.45,
@@ -148,6 +142,12 @@ export const bodiceRules = ruleTable('B', {
     30,
     'mm',
     'a fitting leaves at least this of a strap before and behind the shoulder',
+    commonPractice,
+  ],
+  strapInsideFrontUnderarm: [
+    40,
+    'mm',
+    'the strap meets the front at least this far inside the underarm once the dart is closed, or the neckline is narrower',
     commonPractice,
   ],
 });

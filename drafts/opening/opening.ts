@@ -12,7 +12,7 @@ import { openingSewing } from './sewing.ts';
 interface OpeningEdges {
   readonly bodice: EdgeRef;
   readonly skirt: EdgeRef;
-  /** What of the bodice's edge stays closed above the zip, mm. */
+  /** What of the bodice's edge lies above the zip, mm. */
   readonly closedAbove: number;
 }
 
@@ -20,7 +20,7 @@ const edgesOf: Readonly<Record<OpeningStyling['opening'], OpeningEdges>> = {
   back: {
     bodice: { piece: 'centre back', edge: 'centre back' },
     skirt: { piece: 'skirt centre back', edge: 'centre back' },
-    closedAbove: 0,
+    closedAbove: rules.sliderBelow.value,
   },
   side: {
     bodice: { piece: 'side front', edge: 'side' },

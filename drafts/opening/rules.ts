@@ -10,4 +10,5 @@ export const openingRules = ruleTable('O', {
   ],
   stockStep: [50, 'mm', 'zips are sold in lengths that differ by this', 'stock lengths, from memory'],
   belowUnderarm: [20, 'mm', 'a side zip begins this far below the underarm', commonPractice],
+  sliderBelow: [10, 'mm', 'the slider of a back zip ends this far below the neckline', commonPractice],
 });

@@ -1,6 +1,7 @@
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, stagesTogether } from '../sewing-stages.ts';
 import type { OpeningStyling } from './choices.ts';
+import { openingRules as rules } from './rules.ts';
 
 /** The centre back seam and the zip, added to the rest of the sewing. The zip ends `below` mm under the waist. */
 export const openingSewing = (rest: StagedSewing, styling: OpeningStyling, below: number): StagedSewing =>
@@ -22,7 +23,7 @@ const backZip = (below: number): SewingStep => ({
   uses: ['zip', 'hook and eye'],
   how: [
     `Sew the centre back seam from the hem up to the notch where the zip ends, ${Math.round(below)} mm below the waist; tack the rest and press the whole seam open.`,
-    'Set the zip in under the tacked seam, its slider a centimetre below the neckline, the waist seams level with each other, and take out the tacking.',
+    `Set the zip in under the tacked seam, its slider ${rules.sliderBelow.value} mm below the neckline, the waist seams level with each other, and take out the tacking.`,
     'Sew a hook and eye above the slider.',
   ],
 });
@@ -39,7 +40,7 @@ const sideZip = (below: number): SewingStep => ({
   stitch: '301',
   seamClass: 2,
   how: [
-    `Unpick the left side seam from two centimetres below the underarm to the notch ${Math.round(below)} mm below the waist, tack it shut by hand and press.`,
+    `Unpick the left side seam from ${rules.belowUnderarm.value} mm below the underarm to the notch ${Math.round(below)} mm below the waist, tack it shut by hand and press.`,
     'Set the zip in under the tacked seam, waist seams level with each other, take out the tacking, and sew a hook and eye at the waist.',
   ],
 });
