@@ -43,10 +43,13 @@ export function addFullness(piece: Piece, fullness: Fullness): Result<Altered & 
   const amount = amountFor(excessAt, length - before);
   if (!amount.ok) return amount;
   const lengths = new Map([[name, length]]);
-  const full = slashAndSpread(piece, { ...slashed, amount: amount.value, lengths });
-  if (!full.ok) return full;
-  if (Math.abs(lengthOf(full.value.piece, name) - length) <= WALK)
-    return { ...full, value: { ...full.value, amount: amount.value } };
+  for (const share of NEARBY) {
+    const tried = amount.value * share;
+    const full = slashAndSpread(piece, { ...slashed, amount: tried, lengths });
+    if (!full.ok) return full;
+    if (Math.abs(lengthOf(full.value.piece, name) - length) <= WALK)
+      return { ...full, value: { ...full.value, amount: tried } };
+  }
   return refused('fullness-impossible', name, `“${name}” cannot be opened to ${length.toFixed(1)} mm.`, {
     value: length,
   });
@@ -76,6 +79,9 @@ function amountFor(excessAt: (amount: number) => Result<number>, first: number):
 }
 
 const STEPS = 10;
+
+/** Where a hollow edge becomes a round one, its length jumps: an amount so near by, in shares, may do better. */
+const NEARBY = [1, 0.99, 1.01, 0.97, 1.03, 0.94, 1.06];
 
 /** Near enough for the blend to take up the rest, mm. */
 const NEAR = 0.01;

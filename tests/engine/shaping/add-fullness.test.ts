@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { addFullness, type Fullness } from '../../../engine/shaping/add-fullness.ts';
-import { anyPanel, codesOf, edgeNamed, made, rectangle } from './pieces.ts';
+import { anyPanel, codesOf, edgeNamed, made, panelOf, rectangle } from './pieces.ts';
 
 const asked: Fullness = { from: 'hem', to: 'top', lines: 5, edge: 'hem', length: 500 };
 
@@ -23,6 +23,19 @@ describe('adding gathering fullness', () => {
       }),
       { numRuns: 15, endOnFailure: true },
     );
+  });
+
+  // A fan past a right angle, and two hollow hems that turn round as they open.
+  test.each([
+    [400, 120, 60, 0, 1.506],
+    [400, 121.7, 0, -25, 1.8],
+    [313.26, 120, 0, -25, 1.171],
+    [185.7, 120, 0, -25, 1.2722],
+  ])('a hard case, hinged: %d by %d mm, flare %d, sag %d, %d to 1', (width, height, flare, sag, ratio) => {
+    const panel = panelOf({ width, height, flare, sag, drop: 0, bow: 0 });
+    const length = ratio * edgeLength(edgeNamed(panel, 'hem'));
+    const full = made(addFullness(panel, { ...asked, length, hinge: 'top' }));
+    expect(Math.abs(edgeLength(edgeNamed(full.piece, 'hem')) - length)).toBeLessThan(0.05);
   });
 
   test.each<[string, Partial<Fullness>]>([
