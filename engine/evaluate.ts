@@ -12,6 +12,7 @@ import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
 import type { Styling } from './pattern/styling.ts';
 import { resolveStyling } from './pattern/styling-values.ts';
+import { stylingToBlame } from './styling-to-blame.ts';
 
 /** One garment drafted for one body, with everything that was found out on the way. */
 export interface Evaluation {
@@ -38,7 +39,10 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
   const drawn = draft.draw(body.value, styling.value);
-  if (!drawn.ok) return { ok: false, issues: [...read, ...drawn.issues] };
+  if (!drawn.ok) {
+    const blamed = stylingToBlame(draft, body.value, styling.value, drawn.issues);
+    return { ok: false, issues: [...read, ...(blamed ? [blamed] : []), ...drawn.issues] };
+  }
   const garment = drawn.value;
   const cutLines = cuttingLines(garment, PARALLEL);
   const checked = checkGarment(garment, draftBounds);

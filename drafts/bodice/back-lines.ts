@@ -13,7 +13,7 @@ import { keepNear } from '../keep-near.ts';
 import type { BackFoundation } from './back-foundation.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { Levels } from './levels.ts';
-import { bodiceRules as rules } from './rules.ts';
+import { leastRadius, bodiceRules as rules } from './rules.ts';
 import type { Widths } from './widths.ts';
 
 /** The names of the back's lines in the sketch, each along its panel's outline. */
@@ -35,7 +35,7 @@ export function planBack(
   back: BackFoundation,
   levels: Levels,
   widths: Widths,
-  { backNeckline }: BodiceStyling,
+  { backNeckline, seamAllowance }: BodiceStyling,
 ): BackLines {
   const pointed = backNeckline === 'pointed';
   const strapInner = sketch.fixed('back strap, inner end', back.strap.inner);
@@ -141,7 +141,12 @@ export function planBack(
   });
   sketch.relation(
     { kind: 'no inflection', name: 'back armhole is hollow throughout', curve: armhole, turns: -1 },
-    { kind: 'least radius', name: 'back armhole can be turned', curve: armhole, mm: rules.leastRadius.value },
+    {
+      kind: 'least radius',
+      name: 'back armhole can be turned',
+      curve: armhole,
+      mm: leastRadius(seamAllowance),
+    },
   );
   const sideWaist = sketch.curve('side back waist', sideAtWaist, atWaist.side);
   const centreWaist = sketch.curve('centre back waist', atWaist.centre, centreWaistEnd, {

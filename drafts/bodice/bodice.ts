@@ -40,7 +40,7 @@ export function planBodice(
   const front = drawFront(body, styling, levels, widths, back.strapPosition, log);
   refuseImpossible(body, { levels, front }, log);
   const backLines = planBack(sketch, back, levels, widths, styling);
-  const frontLines = planFront(sketch, front, levels);
+  const frontLines = planFront(sketch, front, levels, styling);
   sketch.relation(
     {
       kind: 'length',

@@ -10,9 +10,10 @@ import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import { keepNear } from '../keep-near.ts';
+import type { BodiceStyling } from './choices.ts';
 import type { FrontFoundation } from './front-foundation.ts';
 import type { Levels } from './levels.ts';
-import { bodiceRules as rules } from './rules.ts';
+import { leastRadius } from './rules.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
 export interface FrontLines {
@@ -26,7 +27,12 @@ export interface FrontLines {
 }
 
 /** Asks for the front's curves: fair, equal where they are sewn together, and without corners across a seam. */
-export function planFront(sketch: SketchBuilder, front: FrontFoundation, levels: Levels): FrontLines {
+export function planFront(
+  sketch: SketchBuilder,
+  front: FrontFoundation,
+  levels: Levels,
+  { seamAllowance }: BodiceStyling,
+): FrontLines {
   const strapInner = sketch.fixed('front strap, inner end', front.strapInner);
   const strapOuter = sketch.fixed('front strap, outer end', front.strapOuter);
   const bust = sketch.fixed('front princess at bust', front.pivot);
@@ -60,7 +66,7 @@ export function planFront(sketch: SketchBuilder, front: FrontFoundation, levels:
       kind: 'least radius',
       name: 'front armhole can be turned',
       curve: armhole,
-      mm: rules.leastRadius.value,
+      mm: leastRadius(seamAllowance),
     },
   );
 

@@ -151,3 +151,6 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
 });
+
+/** The tightest an armhole with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
+export const leastRadius = (allowance: number): number => Math.max(bodiceRules.leastRadius.value, allowance);

@@ -5,7 +5,7 @@ import { distance } from '../../engine/geometry/point.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { BodicePlan } from '../bodice/bodice.ts';
 import type { BodiceStyling } from '../bodice/choices.ts';
-import { bodiceRules } from '../bodice/rules.ts';
+import { bodiceRules, leastRadius } from '../bodice/rules.ts';
 import type { Cut } from '../draw-garment.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
@@ -36,6 +36,7 @@ export function planPuffSleeve(
       strap,
       frontFlat: bodiceRules.frontNotch.value,
       backFlat: bodiceRules.backNotch.value,
+      leastRadius: leastRadius(styling.seamAllowance),
       guess: strap + 1.1 * chords,
     },
     log,

@@ -10,12 +10,6 @@ export const sleeveRules = ruleTable('S', {
   ],
   notchHeight: [0.4, 'share', 'first guess of the notches, as a share of the cap height', commonPractice],
   notchWidth: [0.6, 'share', 'and as a share of the half sleeve width', commonPractice],
-  leastRadius: [
-    13,
-    'mm',
-    'below its notches the cap bends no tighter than the armhole it is sewn to',
-    commonPractice,
-  ],
   puffLength: [90, 'mm', 'the seam of a puff sleeve from underarm to hem', commonPractice],
   longPuffLength: [230, 'mm', 'that of a puff sleeve to just above the elbow', commonPractice],
   elasticLess: [

@@ -16,6 +16,8 @@ export interface Armhole {
   /** Share of each half, from the underarm, that is sewn flat. */
   readonly frontFlat: number;
   readonly backFlat: number;
+  /** No part of it bends tighter than this, mm. */
+  readonly leastRadius: number;
   /** About how long the whole armhole is, mm: a first guess only. */
   readonly guess: number;
 }
@@ -175,7 +177,7 @@ export function planSleeve(
       kind: 'least radius',
       name: `cap below the ${part} notch can be turned`,
       curve,
-      mm: rules.leastRadius.value,
+      mm: armhole.leastRadius,
     });
   keepNear(sketch, 'notches level with each other', [yOf(backNotch), yOf(frontNotch, -1)], 0, 'faint');
   keepNear(sketch, 'back notch across', [xOf(backNotch)], -notchX, 'loose');
