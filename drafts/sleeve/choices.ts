@@ -31,7 +31,7 @@ export const sleeveChoices = [
     kind: 'number',
     name: 'sleeveFullness',
     unit: 'ratio',
-    default: 1.8,
+    default: 1.7,
     min: 1.2,
     max: 2.5,
     help: 'cap gathered into the armhole between the notches, for each mm of armhole',

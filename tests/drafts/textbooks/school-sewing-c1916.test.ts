@@ -8,12 +8,11 @@ const dresses = shippedBodies.map((name) => [name, drafted('dress', shippedBody(
 
 describe('the sleeve (School Sewing, c. 1916)', () => {
   // Half the sleeve is half the armhole and 1/2 in wide at the underarm: 1 in wider than the armhole in all. Ours is the
-  // arm with its ease, spread until the crown gathers 1.6 to 1; beside an armhole that runs along a strap, and so is
-  // longer than one over a shoulder, that comes to as much less 2 in, or up to 2 1/2 where straps are longest.
-  it.each(dresses)('is about as wide as its armhole, as our puff is: %s', (_, dress) => {
+  // arm with its ease, spread until the crown gathers 1.7 to 1: that inch wider, to an inch.
+  it.each(dresses)('is an inch wider than its armhole, as our puff is to an inch: %s', (_, dress) => {
     const beyond = widthOf(dress, 'sleeve', 'upper arm level') - armholeOf(dress);
-    expect(beyond).toBeGreaterThan(inches(1 - 2.5));
-    expect(beyond).toBeLessThan(inches(1));
+    expect(beyond).toBeGreaterThan(0);
+    expect(beyond).toBeLessThan(inches(2));
   });
 
   // The lower line of the cap is hollow as far as a fifth of the armhole from the seam, and round beyond. Ours is hollow
@@ -39,7 +38,7 @@ describe('the sleeve (School Sewing, c. 1916)', () => {
       const straight = 2 * Math.hypot(armhole / 2 + inches(1 / 2), inches(4));
       const ours = lengthOf(dress, 'sleeve', 'cap back underarm', 'crown', 'cap front underarm');
       expect(ours).toBeGreaterThan(straight);
-      expect(ours).toBeLessThan(1.4 * armhole);
+      expect(ours).toBeLessThan(1.5 * armhole);
     },
   );
 
