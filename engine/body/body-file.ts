@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { sides } from '../pattern/side.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
