@@ -43,7 +43,7 @@ describe('the bundled program', () => {
     expect(await garments()).toEqual(['dress', 'bodice', 'skirt']);
     const bundles = join(cache, 'bodkin');
     const made = await readFile(join(bundles, 'main.mjs'), 'utf8');
-    await writeFile(join(bundles, 'main.mjs'), made.replace('[dress, bodice, skirt]', '[skirt]'));
+    await writeFile(join(bundles, 'main.mjs'), made.replace('[dress,bodice,skirt]', '[skirt]'));
     expect(await garments()).toEqual(['skirt']);
     await change('drafts/garments.ts', '[dress, bodice, skirt]', '[dress, skirt]');
     expect(await garments()).toEqual(['dress', 'skirt']);
