@@ -25,33 +25,32 @@ export interface EdgeAllowance {
 export interface Trimmed {
   readonly rest: readonly Curve[];
   readonly along: number;
-  /** The unit heading of the parallel there. */
-  readonly heading: Vector;
 }
 
-/** What is left of a parallel after it first crosses the ray from `at`, at a place that counts. */
+/** What is left of a parallel after it first crosses the ray from `at`, at a place and with a heading that count. */
 export function trimmedAt(
   parallel: readonly Curve[],
   at: Point,
   ray: Vector,
-  counts: (place: Point) => boolean = () => true,
+  counts: (place: Point, heading: Vector) => boolean = () => true,
 ): Trimmed | undefined {
   for (const [i, curve] of parallel.entries()) {
     const crossing = crossings(curve, { through: at, heading: ray }).find(
-      ({ along, point }) => along >= -COINCIDENCE && counts(point),
+      ({ along, point, t }) => along >= -COINCIDENCE && counts(point, headingAt(curve, t)),
     );
     if (!crossing) continue;
     const { t, along } = crossing;
     const rest = t <= 0 ? [curve] : t >= 1 ? [] : [split(curve, t)[1]];
-    return { rest: [...rest, ...parallel.slice(i + 1)], along, heading: headingAt(curve, t) };
+    return { rest: [...rest, ...parallel.slice(i + 1)], along };
   }
   return undefined;
 }
 
 /**
- * What is left of the parallel of an edge, walked away from its corner `at`, where it comes in over the prolongation
- * of the seam that ends there: `through` heads beyond the corner. The tail of a hollow is nearer to the edge than the
- * allowance and does not count. A parallel that only goes out over the prolongation does so far from the corner.
+ * What is left of the parallel of an edge, both walked away from their corner `at`, where it comes in over the
+ * prolongation of the seam that ends there: `through` heads beyond the corner. The tail of a hollow, which runs back
+ * or is nearer to the edge than the allowance, does not count. A parallel that first goes out over the prolongation
+ * does so far from the corner.
  */
 export function trimmedAcross(
   edge: EdgeAllowance,
@@ -59,7 +58,13 @@ export function trimmedAcross(
   through: { readonly along: Vector; readonly outward: Vector },
 ): Trimmed | undefined {
   const away = edge.width - edge.deviation - COINCIDENCE;
-  const isAway = (place: Point): boolean => nearestOnEdge(edge, place).distance >= away;
-  const trimmed = trimmedAt(edge.parallel, at, through.along, isAway);
-  return trimmed && dot(trimmed.heading, through.outward) <= 0 ? trimmed : undefined;
+  let comesIn = false;
+  const trimmed = trimmedAt(edge.parallel, at, through.along, (place, heading) => {
+    const foot = nearestOnEdge(edge, place);
+    const source = edge.curves[foot.curve];
+    if (!source || foot.distance < away || dot(heading, headingAt(source, foot.t)) < 0) return false;
+    comesIn = dot(heading, through.outward) <= 0;
+    return true;
+  });
+  return comesIn ? trimmed : undefined;
 }

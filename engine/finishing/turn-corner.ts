@@ -76,7 +76,11 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
               { along: scaled(outOf, -1), outward: outward(outOf), edge: after },
               {
                 along: scaled(into, -1),
-                edge: { ...before, parallel: walkedFromEnd(before.parallel) },
+                edge: {
+                  ...before,
+                  curves: walkedFromEnd(before.curves),
+                  parallel: walkedFromEnd(before.parallel),
+                },
               },
               reach,
             ),
@@ -156,7 +160,6 @@ function squareEnd(
   }
   const trimmed = trimmedAcross(across.edge, at, through);
   const natural = trimmed?.along ?? straight;
-  if (natural > limit) return undefined;
   const end = Math.max(natural, atLeast);
   const onSeam = (along: number): Point => moved(at, scaled(through.along, along));
   return {
