@@ -1,5 +1,5 @@
-import { chordPoints } from '../finishing/chords.ts';
 import { type Bounds, controlBox } from '../geometry/bounds.ts';
+import { chordPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';

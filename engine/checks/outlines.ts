@@ -1,6 +1,6 @@
-import { encloses, strokes } from '../finishing/label.ts';
 import type { Outline } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { contains } from '../geometry/inside.ts';
 import { crossings, throughPoints } from '../geometry/intersect.ts';
 import { outlineCurves, signedArea } from '../geometry/outline.ts';
 import { distance } from '../geometry/point.ts';
@@ -60,8 +60,7 @@ function grainFaults(piece: Piece): Issue[] {
   const leaves = outlineCurves(piece.edges).some((curve) =>
     crossings(curve, throughPoints(from, to)).some(({ along }) => along >= 0 && along <= length),
   );
-  if (length > COINCIDENCE && !leaves && encloses(outlineCurves(piece.edges).flatMap(strokes), from))
-    return [];
+  if (length > COINCIDENCE && !leaves && contains(piece.edges, from)) return [];
   return [
     fault('grainline-outside', piece.name, `The grainline of ${piece.name} does not lie inside the piece.`),
   ];

@@ -1,5 +1,8 @@
-import type { Curve } from '../geometry/curve.ts';
+import type { Curve, Outline } from '../geometry/curve.ts';
+import { contains } from '../geometry/inside.ts';
+import { outlineCurves } from '../geometry/outline.ts';
 import { moved, type Point, point } from '../geometry/point.ts';
+import { polygonOf } from '../geometry/polygon.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { chordsOf, type Stroke } from './chords.ts';
@@ -28,11 +31,10 @@ export function labelPlace(
   size: { readonly width: number; readonly height: number },
   clearance: number,
 ): LabelPlace | undefined {
-  const outline = piece.edges.flatMap((edge) => edge.curves.flatMap(strokes));
-  const drawn = [...outline, ...insideStrokes(piece)];
+  const drawn = [...outlineCurves(piece.edges).flatMap(strokes), ...insideStrokes(piece)];
   for (const rotation of [0, 90] as const) {
     const [width, height] = rotation === 0 ? [size.width, size.height] : [size.height, size.width];
-    const best = roomiest(outline, drawn, width, height);
+    const best = roomiest(piece.edges, drawn, width, height);
     if (best && best.room >= clearance) return { middle: best.middle, rotation, width, height };
   }
   return undefined;
@@ -64,21 +66,22 @@ const STEPS_ACROSS = 3;
 const HALVINGS = 6;
 
 function roomiest(
-  outline: readonly Stroke[],
+  outline: Outline,
   drawn: readonly Stroke[],
   width: number,
   height: number,
 ): Spot | undefined {
-  const left = Math.min(...outline.map((stroke) => stroke.from.x)) + width / 2;
-  const right = Math.max(...outline.map((stroke) => stroke.from.x)) - width / 2;
-  const top = Math.min(...outline.map((stroke) => stroke.from.y)) + height / 2;
-  const bottom = Math.max(...outline.map((stroke) => stroke.from.y)) - height / 2;
+  const corners = polygonOf(outline, ROUGHLY);
+  const left = Math.min(...corners.map(({ x }) => x)) + width / 2;
+  const right = Math.max(...corners.map(({ x }) => x)) - width / 2;
+  const top = Math.min(...corners.map(({ y }) => y)) + height / 2;
+  const bottom = Math.max(...corners.map(({ y }) => y)) - height / 2;
   const grid = Math.min(width, height) / STEPS_ACROSS;
 
   let best: Spot | undefined;
   const consider = (middle: Point): void => {
     const room = roomAround({ middle, width, height }, drawn, best?.room ?? 0);
-    if (room > (best?.room ?? 0) && encloses(outline, middle)) best = { middle, room };
+    if (room > (best?.room ?? 0) && contains(outline, middle)) best = { middle, room };
   };
   for (let y = top; y <= bottom; y += grid) {
     for (let x = left; x <= right; x += grid) consider(point(x, y));
@@ -101,14 +104,4 @@ function roomAround(rectangle: Rectangle, drawn: readonly Stroke[], beaten: numb
     if (room <= beaten) return 0;
   }
   return room;
-}
-
-/** Whether a closed chain of strokes goes round a point: counts how often a ray to the right crosses it. */
-export function encloses(outline: readonly Stroke[], p: Point): boolean {
-  let inside = false;
-  for (const { from, to } of outline) {
-    if (from.y > p.y === to.y > p.y) continue;
-    if (p.x < from.x + ((p.y - from.y) / (to.y - from.y)) * (to.x - from.x)) inside = !inside;
-  }
-  return inside;
 }

@@ -1,4 +1,5 @@
 import { boundsMeet, controlBox } from '../geometry/bounds.ts';
+import { chordPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { derivativeAt, pointAt } from '../geometry/evaluate.ts';
 import { runOneWay } from '../geometry/one-way.ts';
@@ -8,7 +9,6 @@ import { part } from '../geometry/split.ts';
 import { COINCIDENCE, FLATNESS } from '../geometry/tolerance.ts';
 import { cross } from '../geometry/vector.ts';
 import { type ChordMeeting, firstMeeting } from './chord-meeting.ts';
-import { chordPoints } from './chords.ts';
 
 /**
  * A closed chain without its crossings. A parallel crosses itself where the stitching line is hollower than the
