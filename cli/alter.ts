@@ -9,6 +9,7 @@ import { edgeLength } from '../engine/geometry/edge.ts';
 import { isSimple } from '../engine/geometry/inside.ts';
 import { PARALLEL } from '../engine/geometry/tolerance.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import { dartedEdge } from '../engine/pattern/dart.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
@@ -17,6 +18,7 @@ import { pieceSvgs } from '../engine/render/svg.ts';
 import { readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
 import { withGrainInside } from '../engine/shaping/grain.ts';
+import { withDartsMarked } from '../engine/shaping/mark-darts.ts';
 import { ownPiece } from '../engine/shaping/own-piece.ts';
 import { takeOffAllowance } from '../engine/shaping/take-off-allowance.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
@@ -55,12 +57,11 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   const traced = await readTraced(file, options, options.piece);
   const named = used(withNames(traced.value, options.edges));
   const own = ownPiece(named, toldOf(file, options));
-  const before = stitched(used(own), options);
+  const before = withDartsMarked(stitched(used(own), options));
   const partner = await readPartner(options);
-  const partnerLength = partner && edgeLength(partner.own);
-  const altered = alteration(before, options, partnerLength);
+  const altered = alteration(before, options, partner?.length);
   const answer = used(altered);
-  const done = { ...answer, piece: withGrainInside(answer.piece) };
+  const done = { ...answer, piece: withDartsMarked(withGrainInside(answer.piece)) };
   if (!isSimple(done.piece.edges))
     throw unusable(
       'outline-crosses',
@@ -187,13 +188,13 @@ async function readPartner(options: AlterOptions) {
     names.filter((wanted) => traced.value.edges.some(({ name }) => name === wanted));
   const told = toldOf(file, options);
   const known = { ...told, folds: has(told.folds), hems: has(told.hems) };
-  const drawn = stitched(used(ownPiece(traced.value, known)), options);
-  const own = drawn.edges.find(({ name }) => name === edge);
-  if (!own) {
+  const drawn = withDartsMarked(stitched(used(ownPiece(traced.value, known)), options));
+  const own = dartedEdge(drawn.edges, edge);
+  if (own.length === 0) {
     const names = drawn.edges.map(({ name }) => name).join(', ');
     throw unusable('no-such-edge', file, `${file} has no edge called “${edge}”. Its edges are: ${names}.`);
   }
-  return { piece: drawn, edge, own };
+  return { piece: drawn, edge, length: own.reduce((sum, part) => sum + edgeLength(part), 0) };
 }
 
 /** One piece alone as a garment, to be checked and drawn like any other. */

@@ -3,8 +3,10 @@ import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/ed
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
+import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
 import { type Drawn, drawn, nearest } from './nearest.ts';
@@ -32,6 +34,14 @@ interface Side {
   /** Places along the edge with the outward normal there. */
   readonly places: readonly Place[];
   readonly corners: readonly SideCorner[];
+  /** What lies next to it where a dart at its end is sewn. */
+  readonly beyondDarts: readonly Neighbour[];
+}
+
+/** An edge beside another, by its curves as they lie there. */
+interface Neighbour {
+  readonly edge: PieceEdge;
+  readonly curves: readonly Drawn[];
 }
 
 /** A place on a curve, with the normal on the left of its heading there. */
@@ -56,13 +66,16 @@ interface SideCorner {
  * the stitching line: one allowance out, the cutting line must be there; unless a hollow or an inward corner
  * takes the place, or, beside a blunt corner, the allowance of the seam that runs through is wider for it.
  * From the cutting line: no place beside an edge may be nearer to it than its allowance, no place around a
- * corner nearer to it than the narrower of the two. One issue an edge, for its worst place.
+ * corner nearer to it than the narrower of the two. Edges beside a dart are measured up to its seam, prolonged, as
+ * they lie when it is sewn; its legs, inside the cutting line, are not. One issue an edge, for its worst place.
  */
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
-  const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i));
+  const darts = sewnDarts(piece.edges);
+  const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
   const cutCurves = cut.curves.map((curve) => drawn(curve, FINE));
   const cutPlaces = cut.curves.flatMap((curve) => [curve.from, ...places(curve).map(({ at }) => at)]);
   return sides.flatMap((side) => {
+    if (side.edge.turn === 'dart') return [];
     const found = [
       ...fromStitching(side, sides, cutCurves, bound),
       ...fromCutting(side, sides, cutPlaces, bound),
@@ -88,7 +101,8 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
     const out = moved(at, scaled(normal, allowance));
     if (nearest(cut, out, bound)) continue;
     if (side.corners.some((corner) => isBeyond(corner, out))) continue;
-    if (sides.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
+    const others: readonly Neighbour[] = [...sides, ...side.beyondDarts];
+    if (others.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
   }
   return found;
@@ -117,7 +131,7 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], 
   return found;
 }
 
-function sideOf(piece: Piece, edge: PieceEdge, i: number): Side {
+function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDart[]): Side {
   const count = piece.edges.length;
   const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
   const before = piece.edges[first] ?? edge;
@@ -130,8 +144,17 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number): Side {
       cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), endDirection(before), 1),
       cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), startDirection(after), -1),
     ],
+    beyondDarts: darts.flatMap((dart) => [
+      ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
+      ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
+    ]),
   };
 }
+
+const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
+  edge,
+  curves: edge.curves.map((curve) => drawn(transformedCurve(curve, to), FINE)),
+});
 
 /** The corner of an edge with a neighbour, whose seam goes on beyond it with (1) or against (-1) its heading there. */
 function cornerWith(
@@ -145,7 +168,7 @@ function cornerWith(
 ): SideCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
   const corner = { at, neighbour: place, clear };
-  if (!endsSquare(neighbour, edge, turn)) return corner;
+  if (neighbour.turn !== 'dart' && !endsSquare(neighbour, edge, turn)) return corner;
   return { ...corner, across: { onward: scaled(heading, sense), normal: outward(heading) } };
 }
 

@@ -1,11 +1,13 @@
-import type { Curve, Edge, Line } from '../geometry/curve.ts';
+import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, endDirection, startDirection } from '../geometry/edge.ts';
 import { parallelCurve } from '../geometry/parallel-curve.ts';
-import { distance, type Point, vectorBetween } from '../geometry/point.ts';
-import { COINCIDENCE } from '../geometry/tolerance.ts';
-import { cross, dot, unit } from '../geometry/vector.ts';
+import type { Point } from '../geometry/point.ts';
+import { split } from '../geometry/split.ts';
+import { pressedOver, type SewnDart, sewnDarts } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
+import { dartCap, turnedOverMouth } from './dart-cap.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
+import { linked, linkedRound } from './link.ts';
 import { type AllowanceCorner, FOLD, turnCorner } from './turn-corner.ts';
 import { untangled } from './untangle.ts';
 
@@ -16,7 +18,7 @@ export type Reaches = ReadonlyMap<number, number>;
  * The cutting line of a piece: every edge's true parallel at its own allowance, to `tolerance` (mm), with the
  * corners turned as `turnCorner` says and the loops that hollow curves and inward corners leave cut away. One
  * closed edge, clockwise like the stitching line. Folds are cut as they lie: the allowances of their neighbours
- * end on the fold, prolonged. `reaches` lengthens the ends of allowances for a neighbour's sake; see
+ * end on the fold, prolonged. Darts are cut as if sewn and pressed to one side (`dartCap`). `reaches` lengthens the ends of allowances for a neighbour's sake; see
  * `cuttingLines`.
  */
 export const cuttingLine = (piece: Piece, tolerance: number, reaches: Reaches = new Map()): Edge =>
@@ -31,8 +33,9 @@ export const allowancesOf = (piece: Piece, tolerance: number): readonly EdgeAllo
     ...parallelOf(edge, tolerance),
   }));
 
-/** The rank of an edge at its corners: a fold runs through whatever meets it. */
-export const rankOf = (edge: PieceEdge): number => (edge.turn === 'fold' ? FOLD : edge.rank);
+/** The rank of an edge at its corners: a fold runs through whatever meets it, and so does a dart's leg. */
+export const rankOf = ({ turn, rank }: PieceEdge): number =>
+  turn === 'fold' || turn === 'dart' ? FOLD : rank;
 
 function parallelOf(edge: PieceEdge, tolerance: number): Pick<EdgeAllowance, 'parallel' | 'deviation'> {
   if (edge.allowance === 0) return { parallel: edge.curves, deviation: 0 };
@@ -60,51 +63,57 @@ export function cornerAfter(
 export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[], reaches: Reaches): Edge {
   const sides = [...allowances];
   const between: (readonly Point[])[] = [];
+  const darts = sewnDarts(piece.edges);
+  const count = sides.length;
+  const legs = new Set(darts.flatMap(({ place }) => [place, (place + 1) % count]));
   for (const [i] of piece.edges.entries()) {
-    const corner = cornerAfter(piece, sides, i);
+    const dart = darts.find(({ place }) => place === (i + 1) % count);
+    const corner = legs.has(i) ? undefined : cornerAfter(piece, sides, i);
     if (!corner) continue;
-    const turned = turnCorner(corner, reaches.get(i));
-    sides[i] = { ...corner.before, parallel: turned.before };
-    sides[(i + 1) % sides.length] = { ...corner.after, parallel: turned.after };
+    const next = (i + (dart ? 3 : 1)) % count;
+    // An edge all round from a dart's mouth to its mouth meets itself there.
+    const [start, end] = next === i ? halved(corner.before) : [sides[next] ?? corner.after, corner.before];
+    const turned = dart ? turnedOverMouth(dart, end, start) : turnCorner(corner, reaches.get(i));
+    sides[next] = { ...start, parallel: turned.after };
+    sides[i] = { ...end, parallel: next === i ? [...turned.after, ...turned.before] : turned.before };
     between[i] = turned.between;
   }
-  const stops = sides.flatMap(({ parallel }, i) => [...parallel, ...(between[i] ?? [])]);
-  return { name: 'cutting line', curves: untangled(linked(stops)) };
+  const stops = (i: number): readonly (Curve | Point)[] => [
+    ...(sides[i]?.parallel ?? []),
+    ...(between[i] ?? []),
+  ];
+  return { name: 'cutting line', curves: untangled(capped(piece, darts, stops)) };
 }
 
-/** Curves and points linked up to one closed chain, by straight lines wherever they do not touch. */
-function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
-  const first = stops[0];
-  if (!first) return [];
-  const start = 'kind' in first ? first.from : first;
-  const chain: Curve[] = [];
-  const here = (): Point => chain.at(-1)?.to ?? start;
-  const go = (to: Point): void => {
-    if (distance(here(), to) <= COINCIDENCE) return;
-    const last = chain.at(-1);
-    if (last?.kind === 'line' && runsOn(last, to)) chain[chain.length - 1] = { ...last, to };
-    else chain.push({ kind: 'line', from: here(), to });
-  };
-  for (const stop of stops) {
-    if (!('kind' in stop)) go(stop);
-    else {
-      go(stop.from);
-      if (stop.kind === 'line') go(stop.to);
-      else if (distance(stop.from, stop.to) > COINCIDENCE) chain.push({ ...stop, from: here() });
-    }
-  }
-  go(start);
-  const [head, last] = [chain[0], chain.at(-1)];
-  if (!head || !last) return [];
-  if (head !== last && head.kind === 'line' && last.kind === 'line' && runsOn(last, head.to)) {
-    return [{ ...head, from: last.from }, ...chain.slice(1, -1)];
-  }
-  return [...chain.slice(0, -1), { ...last, to: start }];
+/** An allowance in two, its first half and the rest. */
+function halved(whole: EdgeAllowance): readonly [EdgeAllowance, EdgeAllowance] {
+  const pieces =
+    whole.parallel.length > 1 ? whole.parallel : whole.parallel.flatMap((curve) => split(curve, 0.5));
+  const half = Math.ceil(pieces.length / 2);
+  return [
+    { ...whole, parallel: pieces.slice(0, half) },
+    { ...whole, parallel: pieces.slice(half) },
+  ];
 }
 
-/** Whether a line would go on straight to a place. */
-function runsOn(line: Line, to: Point): boolean {
-  const along = unit(vectorBetween(line.from, line.to));
-  const on = vectorBetween(line.to, to);
-  return dot(along, on) > 0 && Math.abs(cross(along, on)) <= COINCIDENCE;
+/** The stretches from dart to dart, and the caps between them. */
+function capped(
+  piece: Piece,
+  darts: readonly SewnDart[],
+  stops: (edge: number) => readonly (Curve | Point)[],
+): readonly Curve[] {
+  const count = piece.edges.length;
+  const [first] = darts;
+  if (!first) return linkedRound(piece.edges.flatMap((_, i) => stops(i)));
+  const stretches = darts.map(({ place }, i) => {
+    const end = darts[(i + 1) % darts.length]?.place ?? place;
+    const length = ((end - place - 3 + 2 * count) % count) + 1;
+    return linked(Array.from({ length }, (_, j) => stops((place + 2 + j) % count)).flat());
+  });
+  return linkedRound(
+    darts.flatMap((dart, i) => [
+      ...dartCap(dart, pressedOver(dart, piece), stretches.at(i - 1) ?? [], stretches[i] ?? []),
+      ...(stretches[i] ?? []),
+    ]),
+  );
 }

@@ -22,9 +22,12 @@ export interface Piece {
 
 /** An edge with what becomes of it. */
 export interface PieceEdge extends Edge {
-  /** `seam`: sewn to another edge. `fold`: lies on a fold of the cloth. `hem`: turned up. `finished`: faced or bound. */
-  readonly turn: 'seam' | 'fold' | 'hem' | 'finished';
-  /** Width of cloth beyond the stitching line, mm; none on a fold. */
+  /**
+   * `seam`: sewn to another edge. `fold`: lies on a fold of the cloth. `hem`: turned up. `finished`: faced or bound.
+   * `dart`: one of two legs, one after the other, that are sewn to each other; the cloth between them stays.
+   */
+  readonly turn: 'seam' | 'fold' | 'hem' | 'finished' | 'dart';
+  /** Width of cloth beyond the stitching line, mm; none on a fold or a dart's leg. */
   readonly allowance: number;
   /** Which is sewn first: at a corner, the edge with the lower rank runs through and its allowance ends square. */
   readonly rank: number;
@@ -38,8 +41,11 @@ export interface Notch {
   readonly edge: string;
   /** Distance along the edge from its start, mm. */
   readonly at: number;
-  /** `single` at the front, `double` at the back, `fold` where a fold begins, `level` on long seams. */
-  readonly mark: 'single' | 'double' | 'fold' | 'level' | 'gather';
+  /**
+   * `single` at the front, `double` at the back, `fold` where a fold begins, `level` on long seams, `dart` at either
+   * side of a dart's mouth.
+   */
+  readonly mark: 'single' | 'double' | 'fold' | 'level' | 'gather' | 'dart';
 }
 
 /** A line drawn inside the piece. */

@@ -46,7 +46,7 @@ const notch = z.strictObject({
   name,
   edge: name,
   at: mm,
-  mark: z.enum(['single', 'double', 'fold', 'level', 'gather']),
+  mark: z.enum(['single', 'double', 'fold', 'level', 'gather', 'dart']),
 });
 
 const piece = z.strictObject({
@@ -55,7 +55,7 @@ const piece = z.strictObject({
   edges: list(
     z.strictObject({
       name,
-      turn: z.enum(['seam', 'fold', 'hem', 'finished']),
+      turn: z.enum(['seam', 'fold', 'hem', 'finished', 'dart']),
       allowance: mm,
       rank: z.number(),
       inflections: z.number(),

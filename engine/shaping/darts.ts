@@ -20,7 +20,7 @@ export interface Dart {
 }
 
 /** Legs may differ by so much and still be sewn together, mm, for a traced dart. */
-const UNEQUAL = 3;
+export const UNEQUAL = 3;
 
 /** Wider than this it is no dart but the shape of the piece, radians. */
 const WIDEST = (100 * Math.PI) / 180;
@@ -29,18 +29,39 @@ const WIDEST = (100 * Math.PI) / 180;
 const BEND = 6;
 
 /** The darts of an outline: where it turns inward between two nearly straight edges of one length. */
-export function dartsOf(outline: readonly PieceEdge[]): readonly Dart[] {
+export const dartsOf = (outline: readonly PieceEdge[]): readonly Dart[] =>
+  pairedLegs(outline).filter(({ legs }) => differenceOf(legs) <= UNEQUAL);
+
+/** What would be a dart, had its legs one length. */
+export interface UnequalDart {
+  readonly legs: readonly [PieceEdge, PieceEdge];
+  /** mm */
+  readonly difference: number;
+}
+
+/**
+ * Where an outline turns inward between two nearly straight edges of almost one length, the likeliest first. One half
+ * as long again as the other is no leg of it.
+ */
+export const unequalDartsOf = (outline: readonly PieceEdge[]): readonly UnequalDart[] =>
+  pairedLegs(outline)
+    .map(({ legs }) => ({ legs, difference: differenceOf(legs) }))
+    .filter(({ legs, difference }) => difference > UNEQUAL && difference < edgeLength(legs[0]) / 2)
+    .toSorted((a, b) => a.difference - b.difference);
+
+const differenceOf = ([one, other]: Dart['legs']): number => Math.abs(edgeLength(one) - edgeLength(other));
+
+function pairedLegs(outline: readonly PieceEdge[]): readonly Dart[] {
   return outline.flatMap((first, i) => {
     const second = outline[(i + 1) % outline.length];
     if (!second || second === first || ![first, second].every(nearlyStraight)) return [];
     const apex = edgeEnd(first);
     const [a, b] = [vectorBetween(apex, edgeStart(first)), vectorBetween(apex, edgeEnd(second))];
     const angle = Math.atan2(cross(a, b), dot(a, b));
-    const [one, other] = [edgeLength(first), edgeLength(second)];
     const inward = cross(endDirection(first), startDirection(second)) < 0;
-    if (!inward || !(angle > 0 && angle < WIDEST) || Math.abs(one - other) > UNEQUAL) return [];
-    const intake = Math.hypot(a.x - b.x, a.y - b.y);
-    return [{ legs: [first, second], apex, angle, leg: (one + other) / 2, intake }];
+    if (!inward || !(angle > 0 && angle < WIDEST)) return [];
+    const leg = (edgeLength(first) + edgeLength(second)) / 2;
+    return [{ legs: [first, second], apex, angle, leg, intake: Math.hypot(a.x - b.x, a.y - b.y) }];
   });
 }
 

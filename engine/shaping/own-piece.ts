@@ -43,7 +43,7 @@ export function ownPiece(traced: TracedPiece, told: OwnPiece): Result<Piece> {
     const { curves } = fair;
     const known = edge.turn ?? 'seam';
     const turn = told.folds.includes(edge.name) ? 'fold' : told.hems.includes(edge.name) ? 'hem' : known;
-    const allowance = turn === 'fold' ? 0 : turn === 'hem' ? told.hem : told.allowance;
+    const allowance = turn === 'fold' || turn === 'dart' ? 0 : turn === 'hem' ? told.hem : told.allowance;
     return {
       name: edge.name,
       curves,

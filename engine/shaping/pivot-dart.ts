@@ -14,10 +14,11 @@ import { nearestOnEdge } from '../geometry/nearest.ts';
 import { between, type Point } from '../geometry/point.ts';
 import { cross, dot } from '../geometry/vector.ts';
 import type { Result } from '../issue.ts';
+import { SAME_LINE } from '../pattern/dart.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { blended } from './blend.ts';
 import { cutUp, movesOf, noSuchEdge, type OutlinePlace, partAt } from './cut-up.ts';
-import { type Dart, dartsOf } from './darts.ts';
+import { type Dart, dartsOf, UNEQUAL, type UnequalDart, unequalDartsOf } from './darts.ts';
 import { type Altered, reassembled } from './reassemble.ts';
 import { refused } from './refusal.ts';
 import { turnedAboutPin } from './rigid-move.ts';
@@ -38,7 +39,7 @@ const SLIVER = 2;
  * Pivots a dart to another place: cuts from there to its apex, turns one part about the apex until the old dart
  * is closed by the share asked for, and so opens a new one of the same angle. Its legs are as long as the cut, its
  * intake 2 leg sin(angle / 2); the angles about the apex sum to what they were. Once the dart is closed, its edge
- * runs on in one, blended over the place.
+ * runs on in one, blended over the place. The new legs are sewn to each other and keep their cloth between them.
  *
  * Issues: `no-such-edge`, `no-dart`, `which-dart`, `share-impossible`, `dart-at-corner`, `dart-into-itself`, and
  * those of `cutUp`.
@@ -79,16 +80,28 @@ export function pivotDart(piece: Piece, { dart: wanted, to, share }: Pivot): Res
 function findDart(piece: Piece, wanted: string | undefined): Result<Dart> {
   const darts = dartsOf(piece.edges);
   const listed = darts.map(({ legs }) => legs.map(({ name }) => name).join(' and ')).join('; ');
+  const isMeant = ({ legs }: Pick<Dart, 'legs'>): boolean =>
+    wanted === undefined || legs.some(({ name }) => name === wanted);
+  const [found, another] = darts.filter(isMeant);
+  const [unequal] = unequalDartsOf(piece.edges).filter(isMeant);
+  if (!found && unequal) return legsDiffer(unequal);
   if (darts.length === 0)
     return refused('no-dart', 'dart', 'The outline has no dart: two legs that meet at a point inside.');
-  const matching =
-    wanted === undefined ? darts : darts.filter(({ legs }) => legs.some(({ name }) => name === wanted));
-  const [found, another] = matching;
   if (!found)
     return refused('no-dart', wanted ?? 'dart', `“${wanted}” is no leg of a dart. Legs are: ${listed}.`);
   if (another)
     return refused('which-dart', 'dart', `There is more than one dart; name a leg of one: ${listed}.`);
   return { ok: true, value: found, issues: [] };
+}
+
+function legsDiffer({ legs, difference }: UnequalDart) {
+  const [shorter, longer] = legs.toSorted((a, b) => edgeLength(a) - edgeLength(b)).map(({ name }) => name);
+  return refused(
+    'dart-legs-differ',
+    legs[0].name,
+    `“${shorter}” and “${longer}” meet like the legs of a dart, but “${shorter}” is ${difference.toFixed(1)} mm shorter; the legs of a dart may differ by ${UNEQUAL} mm. True it first: fold the dart shut, draw the edge on across its mouth, and trace the piece again.`,
+    { value: difference, limits: { max: UNEQUAL, unit: 'mm' } },
+  );
 }
 
 /** The edge in two where the new dart will open; `after` is the one that starts there. */
@@ -150,7 +163,9 @@ function withLegs(
   const place = piece.edges.findIndex(({ name }) => name === after);
   const [before, next] = [piece.edges.at(place - 1), piece.edges[place]];
   if (!before || !next) return piece;
-  const leg = (name: string, line: Line): PieceEdge => ({ ...like, name, curves: [line], inflections: 0 });
+  const leg = (name: string, line: Line): PieceEdge => {
+    return { ...like, name, curves: [line], turn: 'dart', allowance: 0, inflections: 0 };
+  };
   const drawn = [
     leg(names[0], { kind: 'line', from: edgeEnd(before), to: apex }),
     leg(names[1], { kind: 'line', from: apex, to: edgeStart(next) }),
@@ -192,6 +207,3 @@ function runsOn(before: PieceEdge, after: PieceEdge): boolean {
   const [into, outOf] = [endDirection(before), startDirection(after)];
   return Math.abs(Math.atan2(cross(into, outOf), dot(into, outOf))) < SAME_LINE && before.turn === after.turn;
 }
-
-/** A closed dart leaves a peak of no more than about 40 degrees in its edge; a corner is more. */
-const SAME_LINE = (45 * Math.PI) / 180;

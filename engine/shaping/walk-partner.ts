@@ -1,8 +1,10 @@
 import { tapeFor } from '../checks/tape.ts';
 import { type Stretch, walkSeam } from '../checks/walk.ts';
+import type { Edge } from '../geometry/curve.ts';
 import { edgeLength } from '../geometry/edge.ts';
 import { WALK } from '../geometry/tolerance.ts';
 import type { Result } from '../issue.ts';
+import { dartedEdge } from '../pattern/dart.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { noSuchEdge } from './cut-up.ts';
 
@@ -31,7 +33,8 @@ export interface PartnerWalk {
 
 /**
  * Walks an altered edge along its partner, notch to notch where both carry notches of one name, both from the same
- * end of the seam: right sides together, outlines run against each other, so the partner is walked backwards.
+ * end of the seam: right sides together, outlines run against each other, so the partner is walked backwards. Darts in
+ * either are closed: an edge is walked with what goes on beyond their mouths.
  *
  * Issues: `no-such-edge`.
  */
@@ -40,12 +43,14 @@ export function walkPartner(
   altered: PieceAndEdge,
   partner: PieceAndEdge,
 ): Result<PartnerWalk> {
-  const [old, own, other] = [before, altered.piece, partner.piece].map((piece, i) =>
-    piece.edges.find(({ name }) => name === (i === 2 ? partner.edge : altered.edge)),
-  );
-  if (!own) return noSuchEdge(altered.edge, altered.piece.edges);
-  if (!other) return noSuchEdge(partner.edge, partner.piece.edges);
-  const [after, partnerLength] = [edgeLength(own), edgeLength(other)];
+  const [old, own, other] = [
+    dartedEdge(before.edges, altered.edge),
+    dartedEdge(altered.piece.edges, altered.edge),
+    dartedEdge(partner.piece.edges, partner.edge),
+  ];
+  if (own.length === 0) return noSuchEdge(altered.edge, altered.piece.edges);
+  if (other.length === 0) return noSuchEdge(partner.edge, partner.piece.edges);
+  const [after, partnerLength] = [lengthOf(own), lengthOf(other)];
   const [ownPiece, otherPiece] = [
     { ...altered.piece, name: 'altered' },
     { ...partner.piece, name: 'partner' },
@@ -53,8 +58,8 @@ export function walkPartner(
   const ratio = after / partnerLength;
   const seam = {
     name: `${altered.edge} to ${partner.edge}`,
-    a: [{ piece: 'altered', edge: altered.edge }],
-    b: [{ piece: 'partner', edge: partner.edge, reversed: true as const }],
+    a: own.map(({ name }) => ({ piece: 'altered', edge: name })),
+    b: other.toReversed().map(({ name }) => ({ piece: 'partner', edge: name, reversed: true as const })),
     ease: 0,
     gatherRatio: ratio,
   };
@@ -76,7 +81,7 @@ export function walkPartner(
     value: {
       edge: altered.edge,
       partner: partner.edge,
-      before: old ? edgeLength(old) : after,
+      before: old.length > 0 ? lengthOf(old) : after,
       after,
       partnerLength,
       gathers,
@@ -86,3 +91,5 @@ export function walkPartner(
     },
   };
 }
+
+const lengthOf = (edges: readonly Edge[]): number => edges.reduce((sum, edge) => sum + edgeLength(edge), 0);
