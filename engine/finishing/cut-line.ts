@@ -3,13 +3,13 @@ import { edgeEnd, endDirection, startDirection } from '../geometry/edge.ts';
 import { parallelCurve } from '../geometry/parallel-curve.ts';
 import type { Point } from '../geometry/point.ts';
 import { split } from '../geometry/split.ts';
+import { untangled } from '../geometry/untangle.ts';
 import { pressedOver, type SewnDart, sewnDarts } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { dartCap, turnedOverMouth } from './dart-cap.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
 import { linked, linkedRound } from './link.ts';
 import { type AllowanceCorner, FOLD, turnCorner } from './turn-corner.ts';
-import { untangled } from './untangle.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
 export type Reaches = ReadonlyMap<number, number>;

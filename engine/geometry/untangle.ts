@@ -1,18 +1,18 @@
-import { boundsMeet, controlBox } from '../geometry/bounds.ts';
-import { chordPoints } from '../geometry/chords.ts';
-import type { Curve } from '../geometry/curve.ts';
-import { derivativeAt, pointAt } from '../geometry/evaluate.ts';
-import { runOneWay } from '../geometry/one-way.ts';
-import { signedArea } from '../geometry/outline.ts';
-import { distance, type Point, vectorBetween } from '../geometry/point.ts';
-import { part } from '../geometry/split.ts';
-import { COINCIDENCE, FLATNESS } from '../geometry/tolerance.ts';
-import { cross } from '../geometry/vector.ts';
+import { boundsMeet, controlBox } from './bounds.ts';
 import { type ChordMeeting, firstMeeting } from './chord-meeting.ts';
+import { chordPoints } from './chords.ts';
+import type { Curve } from './curve.ts';
+import { derivativeAt, pointAt } from './evaluate.ts';
+import { runOneWay } from './one-way.ts';
+import { signedArea } from './outline.ts';
+import { distance, type Point, vectorBetween } from './point.ts';
+import { part } from './split.ts';
+import { COINCIDENCE, FLATNESS } from './tolerance.ts';
+import { cross } from './vector.ts';
 
 /**
- * A closed chain without its crossings. A parallel crosses itself where the stitching line is hollower than the
- * allowance, or where two parallels meet in an inward corner; each crossing cuts the chain in two loops, and the
+ * A closed chain without its crossings. A parallel crosses itself where the line it runs along is hollower than the
+ * distance, or where two parallels meet in an inward corner; each crossing cuts the chain in two loops, and the
  * one that runs the wrong way round (or, if both run clockwise, the smaller) is cut away. Crossings are found
  * between chords that keep to `FLATNESS` of the curves, then made exact on the curves themselves.
  */
@@ -27,7 +27,7 @@ export function untangled(chain: readonly Curve[]): readonly Curve[] {
   return loop;
 }
 
-/** No cutting line has a tenth as many crossings; a chain that still has some then is left to the checks. */
+/** No parallel has a tenth as many crossings; a chain that still has some then is left to the checks. */
 const MOST_CUTS = 200;
 
 interface Place {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { untangled } from '../../../engine/finishing/untangle.ts';
 import type { Curve } from '../../../engine/geometry/curve.ts';
 import { isSimple } from '../../../engine/geometry/inside.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
 import { distance, point } from '../../../engine/geometry/point.ts';
+import { untangled } from '../../../engine/geometry/untangle.ts';
 import { cubic, line } from '../garments.ts';
 
 const loop = (corners: readonly (readonly [number, number])[]): Curve[] =>
