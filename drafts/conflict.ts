@@ -12,7 +12,7 @@ const NUDGE = 0.02;
  * What cannot agree for this body, as a dressmaker can use it: the relation that misses most, in the draft's
  * words and by how much, and the measurements that would help, each with the way it would have to move. These are
  * found by moving each measurement a little and solving again; `solveFor` answers nothing where no sketch can be
- * drawn at all.
+ * drawn at all. A solution without residuals was asked only whether it can be had, and no reasons are looked for.
  */
 export function conflictIssue(
   body: Body,
@@ -21,7 +21,8 @@ export function conflictIssue(
 ): Issue {
   const worst = worstResidual(solution);
   const before = totalMiss(solution);
-  const helpful = measurementNames.flatMap((name) => {
+  const asked = solution.residuals.length > 0 ? measurementNames : [];
+  const helpful = asked.flatMap((name) => {
     const gains = ([1, -1] as const).map((way) => {
       const tried = solveFor(withSize(body, name, body.size[name] * (1 + way * NUDGE)));
       return { name, way, gain: tried ? before - totalMiss(tried) : 0 };

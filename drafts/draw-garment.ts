@@ -1,5 +1,6 @@
 import type { Body } from '../engine/body/body.ts';
 import { onSide, sideOf } from '../engine/body/fitting.ts';
+import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
@@ -43,7 +44,7 @@ type Plan = (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll;
 export function drawGarment(name: string, body: Body, plan: Plan, solver: Solver = solve): Result<Garment> {
   const drawn = drawSides(name, body, plan, solver);
   if (drawn.ok) return drawn;
-  const blamed = fittingToBlame(body, (other) => drawSides(name, other, plan, solve).ok);
+  const blamed = fittingToBlame(body, (other) => drawSides(name, other, plan, onlyWhether).ok);
   return blamed ? { ok: false, issues: [blamed, ...drawn.issues] } : drawn;
 }
 

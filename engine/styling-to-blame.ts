@@ -1,5 +1,6 @@
 import type { Body } from './body/body.ts';
 import { listed } from './checks/words.ts';
+import { onlyWhether } from './constraints/only-whether.ts';
 import type { Issue } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
@@ -21,11 +22,11 @@ export function stylingToBlame(
   if (!issues.some(({ code }) => unsolved.includes(code))) return undefined;
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
   const draws = (choices: readonly Choice[]): boolean =>
-    draft.draw(body, { ...styling, ...Object.fromEntries(choices.map((c) => [c.name, c.default])) }).ok;
+    draft.draw(body, { ...styling, ...usual(choices) }, onlyWhether).ok;
   if (changed.length === 0 || !draws(changed)) return undefined;
   const alone = changed.filter((choice) => draws([choice]));
   const named = (alone.length > 0 ? alone : changed).map(
-    ({ name, default: usual }) => `${name} ${usual} instead of ${short(styling[name])}`,
+    (choice) => `${choice.name} ${choice.default} instead of ${short(styling[choice.name])}`,
   );
   const would = alone.length > 0 ? named.join(', or ') : `${listed(named)}, all together`;
   return {
@@ -35,6 +36,9 @@ export function stylingToBlame(
     message: `These measurements can be drafted, but not with these choices. This would do: ${would}. Something between may do as well.`,
   };
 }
+
+const usual = (choices: readonly Choice[]): Styling =>
+  Object.fromEntries(choices.map((choice) => [choice.name, choice.default]));
 
 const short = (value: number | string | undefined): string =>
   typeof value === 'number' ? String(Number(value.toFixed(2))) : `${value}`;

@@ -1,0 +1,11 @@
+import type { Solver } from './solve.ts';
+import { solve } from './solve.ts';
+
+/**
+ * Solves a sketch to learn only whether that can be done. Where it cannot, the answer has no residuals, and so there is
+ * nothing from which to look for reasons, which takes much longer than the attempt.
+ */
+export const onlyWhether: Solver = (sketch) => {
+  const solution = solve(sketch);
+  return solution.status === 'solved' ? solution : { ...solution, residuals: [] };
+};
