@@ -2,6 +2,7 @@ import type { Garment } from '../pattern/garment.ts';
 import { type Bounds, draftBounds } from './bounds.ts';
 import { closeGirths } from './close.ts';
 import { curveFaults } from './curves.ts';
+import { dartLegFaults } from './darts.ts';
 import { markFaults } from './marks.ts';
 import { misnamed } from './misnamed.ts';
 import { outlineFaults } from './outlines.ts';
@@ -12,7 +13,7 @@ import { trueJoins } from './true.ts';
 import { walk } from './walk.ts';
 
 /**
- * Checks a garment as drawn: walks its seams, trues its joins, closes its girths, and looks over its curves,
+ * Checks a garment as drawn: walks its seams and darts, trues its joins, closes its girths, and looks over its curves,
  * outlines, marks and sewing order. `ok` when nothing was found. The draft's own issues are not repeated here. What
  * is cut is checked apart, by `cutReady`, since its lines take longer to make than all of this.
  */
@@ -25,6 +26,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
     ...misnamed(garment, tape),
     ...garment.pieces.flatMap((piece) => outlineFaults(piece)),
     ...garment.pieces.flatMap((piece) => curveFaults(piece, bounds.kink)),
+    ...garment.pieces.flatMap((piece) => dartLegFaults(piece, bounds.seam)),
     ...mismatches,
     ...corners,
     ...gaps,

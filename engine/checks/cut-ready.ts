@@ -7,13 +7,15 @@ import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { allowanceFaults } from './allowances.ts';
+import { dartCapFaults } from './darts.ts';
 import { flushFaults } from './flush.ts';
 import { isClosed } from './outlines.ts';
 import { tapeFor } from './tape.ts';
 
 /**
  * Checks that a garment can be cut: every piece has a cutting line that closes, runs clockwise, crosses itself
- * nowhere and keeps every allowance within `bound` (mm), and the allowances of sewn neighbours end flush.
+ * nowhere and keeps every allowance within `bound` (mm), the cloth of darts lies flush when they are folded shut, and
+ * the allowances of sewn neighbours end flush.
  * `cutLines` holds the cutting lines by piece name.
  */
 export function cutReady(garment: Garment, cutLines: ReadonlyMap<string, Edge>, bound: number): Issue[] {
@@ -31,7 +33,7 @@ function cutLineFaults(piece: Piece, cut: Edge | undefined, bound: number): Issu
   if (!isClosed([cut])) return wrong('cutting-line-open', 'does not close');
   if (!(signedArea([cut]) > 0)) return wrong('cutting-line-anticlockwise', 'runs anticlockwise');
   if (!isSimple([cut])) return wrong('cutting-line-crosses', 'crosses itself');
-  return allowanceFaults(piece, cut, bound);
+  return [...allowanceFaults(piece, cut, bound), ...dartCapFaults(piece, cut, bound)];
 }
 
 /** Lines of a piece that a label would be printed over: its stitching line, inside lines, marks and grainline. */

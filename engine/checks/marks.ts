@@ -16,8 +16,8 @@ interface Placed {
 /**
  * Looks at every notch: it lies on its edge; on a sewn edge it has a partner of the same name on the other side,
  * drawn alike; where a seam joins only front pieces it is single, only back pieces double (common practice, no
- * source); and every fold has its notch. Notches that only mark a fold need no partner: the other side has a
- * fold of its own, or none.
+ * source); and every fold has its notch. Notches that only mark a fold or a dart need no partner: the other side has
+ * one of its own, or none.
  */
 export function markFaults(garment: Garment, tape: Tape): Issue[] {
   return [
@@ -64,7 +64,7 @@ function lonelyNotches(garment: Garment, tape: Tape): Issue[] {
   const opposite = oppositeSides(garment.seams);
   return garment.pieces.flatMap((piece) =>
     piece.notches.flatMap((notch) => {
-      const sides = notch.mark === 'fold' ? undefined : opposite.get(`${piece.name}/${notch.edge}`);
+      const sides = needsPartner(notch) ? opposite.get(`${piece.name}/${notch.edge}`) : undefined;
       if (!sides) return [];
       if (sides.some((refs) => notchesOn(refs, tape).some((other) => other.notch.name === notch.name))) {
         return [];
@@ -94,7 +94,7 @@ function oppositeSides(seams: readonly Seam[]): ReadonlyMap<string, readonly (re
 
 function repeatedNotches(seam: Seam, tape: Tape): Issue[] {
   return [seam.a, seam.b].flatMap((side) => {
-    const placed = notchesOn(side, tape).filter(({ notch }) => notch.mark !== 'fold');
+    const placed = notchesOn(side, tape).filter(({ notch }) => needsPartner(notch));
     return placed.flatMap(({ piece, notch }, i) => {
       if (placed.findIndex((other) => other.notch.name === notch.name) === i) return [];
       const message = `On one side of the seam "${seam.name}" there are two notches "${notch.name}", so it is not clear which is meant.`;
@@ -125,6 +125,8 @@ function unlikePartners(seam: Seam, tape: Tape): Issue[] {
     return [];
   });
 }
+
+const needsPartner = ({ mark }: Notch): boolean => mark !== 'fold' && mark !== 'dart';
 
 const notchesOn = (refs: readonly EdgeRef[], tape: Tape): Placed[] =>
   refs.flatMap((ref) => {

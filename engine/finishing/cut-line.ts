@@ -9,7 +9,7 @@ import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { dartCap, turnedOverMouth } from './dart-cap.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
 import { linked, linkedRound } from './link.ts';
-import { type AllowanceCorner, FOLD, turnCorner } from './turn-corner.ts';
+import { type AllowanceCorner, FOLD, type TurnedCorner, turnCorner } from './turn-corner.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
 export type Reaches = ReadonlyMap<number, number>;
@@ -61,22 +61,36 @@ export function cornerAfter(
 
 /** The cutting line from the allowances of a piece's edges. */
 export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[], reaches: Reaches): Edge {
+  const count = piece.edges.length;
   const sides = [...allowances];
   const between: (readonly Point[])[] = [];
-  const darts = sewnDarts(piece.edges);
-  const count = sides.length;
-  const legs = new Set(darts.flatMap(({ place }) => [place, (place + 1) % count]));
-  for (const [i] of piece.edges.entries()) {
-    const dart = darts.find(({ place }) => place === (i + 1) % count);
-    const corner = legs.has(i) ? undefined : cornerAfter(piece, sides, i);
-    if (!corner) continue;
-    const next = (i + (dart ? 3 : 1)) % count;
-    // An edge all round from a dart's mouth to its mouth meets itself there.
-    const [start, end] = next === i ? halved(corner.before) : [sides[next] ?? corner.after, corner.before];
-    const turned = dart ? turnedOverMouth(dart, end, start) : turnCorner(corner, reaches.get(i));
-    sides[next] = { ...start, parallel: turned.after };
-    sides[i] = { ...end, parallel: next === i ? [...turned.after, ...turned.before] : turned.before };
+  const turn = (i: number, next: number, how: (corner: AllowanceCorner) => TurnedCorner): void => {
+    const [corner, follower] = [cornerAfter(piece, sides, i), sides[next]];
+    if (!corner || !follower) return;
+    // One edge all round meets itself at its corner, or at the mouth of its dart.
+    const [after, before] = next === i ? halved(corner.before) : [follower, corner.before];
+    const turned = how({ ...corner, before, after });
+    sides[next] = { ...after, parallel: turned.after };
+    sides[i] = { ...before, parallel: next === i ? [...turned.after, ...turned.before] : turned.before };
     between[i] = turned.between;
+  };
+  const darts = sewnDarts(piece.edges);
+  const atDarts = new Set(
+    darts.flatMap(({ place }) => [place - 1, place, place + 1].map((i) => around(i, count))),
+  );
+  for (const [i] of piece.edges.entries())
+    if (!atDarts.has(i)) turn(i, around(i + 1, count), (corner) => turnCorner(corner, reaches.get(i)));
+  for (const dart of darts) {
+    const [before, after] = [around(dart.place - 1, count), around(dart.place + 2, count)];
+    // Near a corner of the piece, the seam of the dart may meet the cutting line only beyond that corner.
+    for (const i of [before, after]) {
+      const [side, start] = [sides[i], around(i - 1, count)];
+      if (!side) continue;
+      const parallel = linked([...(between[start] ?? []), ...side.parallel, ...(between[i] ?? [])]);
+      sides[i] = { ...side, parallel };
+      between[start] = between[i] = [];
+    }
+    turn(before, after, (corner) => turnedOverMouth(dart, corner.before, corner.after));
   }
   const stops = (i: number): readonly (Curve | Point)[] => [
     ...(sides[i]?.parallel ?? []),
@@ -84,6 +98,9 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
   ];
   return { name: 'cutting line', curves: untangled(capped(piece, darts, stops)) };
 }
+
+/** A place among the edges, counted on round the outline. */
+const around = (i: number, count: number): number => (i + count) % count;
 
 /** An allowance in two, its first half and the rest. */
 function halved(whole: EdgeAllowance): readonly [EdgeAllowance, EdgeAllowance] {
@@ -110,9 +127,13 @@ function capped(
     const length = ((end - place - 3 + 2 * count) % count) + 1;
     return linked(Array.from({ length }, (_, j) => stops((place + 2 + j) % count)).flat());
   });
+  const ownLine = (place: number): readonly Curve[] => linked(stops(around(place, count)));
   return linkedRound(
     darts.flatMap((dart, i) => [
-      ...dartCap(dart, pressedOver(dart, piece), stretches.at(i - 1) ?? [], stretches[i] ?? []),
+      ...dartCap(dart, pressedOver(dart, piece), {
+        before: ownLine(dart.place - 1),
+        after: ownLine(dart.place + 2),
+      }),
       ...(stretches[i] ?? []),
     ]),
   );

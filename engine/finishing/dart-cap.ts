@@ -34,29 +34,34 @@ export function turnedOverMouth(dart: SewnDart, before: EdgeAllowance, after: Ed
   };
 }
 
+/** The cutting lines of the edges beside a dart's mouth. */
+interface Beside {
+  readonly before: readonly Curve[];
+  readonly after: readonly Curve[];
+}
+
 /**
  * The edge of the cloth inside a dart, from its first leg's seam, prolonged, to its second's: what lies there is cut
- * straight off along the cutting line of the edge that the dart is pressed over, `over`. Next to that edge the cloth
- * lies face to face with it, so its edge is the cutting line mirrored in the seam; beyond its fold, which is the
- * dart's middle line, it lies as the cloth on the dart's other side does. `before` and `after` are the cutting lines
- * up to the dart and on from it. Where the edge is too short to reach the fold, the mouth is cut straight across.
+ * straight off along the cutting line of the edge that the dart is pressed over. Where that edge is too short to
+ * reach the fold, the dart is pressed over the other; where that is too, the mouth is cut straight across.
  */
-export function dartCap(
-  dart: SewnDart,
-  over: 'before' | 'after',
-  before: readonly Curve[],
-  after: readonly Curve[],
-): readonly Curve[] {
-  const away = over === 'before' ? walkedFromEnd(before) : after;
+export const dartCap = (dart: SewnDart, over: keyof Beside, beside: Beside): readonly Curve[] =>
+  capOver(dart, over, beside) ?? capOver(dart, over === 'before' ? 'after' : 'before', beside) ?? [];
+
+/**
+ * Next to the edge that a dart is pressed over, its cloth lies face to face with it, so its own edge is the cutting
+ * line mirrored in the seam; beyond its fold, which is the dart's middle line, it lies as what goes on from there does.
+ */
+function capOver(dart: SewnDart, over: keyof Beside, beside: Beside): readonly Curve[] | undefined {
+  const away = over === 'before' ? walkedFromEnd(beside.before) : beside.after;
   const seam = over === 'before' ? dart.first : dart.second;
   const inSeam = through(mirroredIn(seam.through, moved(seam.through, seam.heading)));
   const acrossSeam = through(over === 'before' ? shutBack(dart) : shut(dart));
-  const halves = [inSeam(away), acrossSeam(away)].map((chain) => {
+  const [own, other] = [inSeam(away), acrossSeam(away)].map((chain) => {
     const [at] = crossingsOf(chain, dart.middle);
-    return at ? upTo(chain, at) : [];
+    return at && upTo(chain, at);
   });
-  const [own = [], other = []] = halves;
-  if (own.length === 0 || other.length === 0) return [];
+  if (!own || !other) return undefined;
   return over === 'before' ? [...own, ...walkedFromEnd(other)] : [...other, ...walkedFromEnd(own)];
 }
 

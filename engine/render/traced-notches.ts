@@ -10,7 +10,7 @@ import type { DrawnLine } from './read-shapes.ts';
 /** A notch farther than this from every edge belongs to something else, mm: the width of a generous allowance. */
 const FARTHEST = 30;
 
-const kinds = ['single', 'double', 'fold', 'level', 'gather'] as const;
+const kinds = ['single', 'double', 'fold', 'level', 'gather', 'dart'] as const;
 
 /**
  * Notches from the strokes marked as such: each stands where the outline is nearest to it. Strokes of one name on
