@@ -165,9 +165,15 @@ function squareEnd(
   return {
     before: kept.before,
     between: [...(out > through.edge.width ? [outer(0)] : []), outer(end), onSeam(end), onSeam(natural)],
-    after: trimmed?.rest ?? kept.after,
+    after: trimmed?.rest ?? (passes(kept.after, onSeam(natural), across.along) ? [] : kept.after),
     reach: end,
   };
+}
+
+/** Whether a place on a straight parallel's prolongation lies beyond all of it: a short edge beside a blunt corner. */
+function passes(parallel: readonly Curve[], place: Point, along: Vector): boolean {
+  const end = parallel.at(-1)?.to;
+  return end !== undefined && dot(along, vectorBetween(end, place)) > 0;
 }
 
 /** The corner of two parallels prolonged, squared off when too sharp; none where they do not meet outside. */
