@@ -62,23 +62,26 @@ function turnsBack(a: Curve, b: Curve): boolean {
   return dot(into, outOf) < 0 && Math.abs(cross(into, outOf)) < 1e-12;
 }
 
-/** A curve cut where it turns back along an axis: the pieces cannot cross themselves. */
-export function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] {
+/**
+ * A curve cut where it turns back along an axis: the pieces cannot cross themselves. Where it turns back by less than
+ * a coincidence, as rounding makes a handle that should stand upright lean out, it is not cut: its slivers would seem
+ * to let it meet the curves beside it.
+ */
+function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] {
   if (curve.kind === 'line') return [curve];
   const { from, handle1, handle2, to } = curve;
   const turns = axes
     .flatMap((axis) => turningParameters(from, handle1, handle2, to, axis))
-    .filter((t) => t > 0 && t < 1 && away(curve, t))
+    .filter((t) => t > 0 && t < 1)
     .sort((a, b) => a - b);
   if (turns.length === 0) return [curve];
-  const stops = [0, ...turns.filter((t, i) => t - (turns[i - 1] ?? 0) > 1e-12), 1];
-  return stops.slice(1).map((end, i) => part(curve, stops[i] ?? 0, end));
+  const same = (s: number, t: number): boolean =>
+    distance(pointAt(curve, s), pointAt(curve, t)) <= COINCIDENCE;
+  const stops = [0];
+  for (const t of turns) if (!same(stops.at(-1) ?? 0, t)) stops.push(t);
+  while (stops.length > 1 && same(stops.at(-1) ?? 0, 1)) stops.pop();
+  return stops.map((start, i) => part(curve, start, stops[i + 1] ?? 1));
 }
-
-const away = (curve: Curve, t: number): boolean => {
-  const at = pointAt(curve, t);
-  return distance(at, curve.from) > 0 && distance(at, curve.to) > 0;
-};
 
 const rightmost = (curve: Curve): number =>
   curve.kind === 'line'

@@ -150,6 +150,13 @@ describe('isSimple', () => {
     expect(isSimple(square)).toBe(true);
   });
 
+  it.each([0, 9e-14, 1e-8, 1e-6])('holds for a side whose upright handles lean out by %d mm', (out) => {
+    const side = cubic(100, 0, 100 - out, 130.2, 80 - out, 260.4, 80, 390.6);
+    const hem = cubic(80, 390.6, 160 / 3, 365.6, 80 / 3, 375, 0, 400);
+    const edges = [line(0, 0, 100, 0), side, hem, line(0, 400, 0, 0)];
+    expect(isSimple([{ name: 'panel', curves: edges }])).toBe(true);
+  });
+
   it('sees crossing sides, a loop within one curve, a touch, and a line that turns back', () => {
     expect(isSimple(polygon([0, 0], [10, 10], [10, 0], [0, 10]))).toBe(false);
     expect(
