@@ -10,7 +10,7 @@ import type { DrawnLine } from './read-shapes.ts';
 /** A notch farther than this from every edge belongs to something else, mm: the width of a generous allowance. */
 const FARTHEST = 30;
 
-const kinds = ['single', 'double', 'fold', 'level', 'gather', 'dart'] as const;
+const kinds = ['single', 'double', 'fold', 'level', 'gather'] as const;
 
 /**
  * Notches from the strokes marked as such: each stands where the outline is nearest to it. Strokes of one name on
@@ -35,7 +35,9 @@ export function tracedNotches(
     if (known) known.places.push(place.at);
     else {
       const marks = marksOf(stroke.element);
-      const mark = kinds.find((kind) => marks.includes(kind)) ?? 'single';
+      // Not by its name: a notch that someone calls a dart's may be any balance mark.
+      const atDart = stroke.element.attributes['data-kind'] === 'dart';
+      const mark = atDart ? 'dart' : (kinds.find((kind) => marks.includes(kind)) ?? 'single');
       found.set(key, { notch: { name, edge: place.edge, at: place.at, mark }, places: [place.at] });
     }
   }

@@ -191,6 +191,25 @@ describe('a pivot that makes no sense', () => {
     ]);
   });
 
+  test('and legs that differ too much are told apart from no dart, with the shorter one and by how much', () => {
+    const unequal = pieceOf(
+      front(40).edges.map((each) => {
+        if (each.name === 'leg b') return edge('leg b', line(100, 150, 80, 307.2));
+        return each.name === 'waist front' ? edge('waist front', line(80, 307.2, 0, 300)) : each;
+      }),
+    );
+    const refused = pivotDart(unequal, { to: { edge: 'side', at: 140 }, share: 1 });
+    expect(codesOf(refused)).toEqual(['dart-legs-differ']);
+    const difference = Math.hypot(20, 157.2) - Math.hypot(20, 150);
+    expect(refused.issues[0]).toMatchObject({
+      value: expect.closeTo(difference, 9),
+      limits: { max: 3, unit: 'mm' },
+      message: expect.stringMatching(/“leg a” is 7\.1 mm shorter.*fold the dart shut/),
+    });
+    const another = pivotDart(unequal, { dart: 'shoulder', to: { edge: 'side', at: 140 }, share: 1 });
+    expect(codesOf(another)).toEqual(['no-dart']);
+  });
+
   test('and so is one where the piece has no dart, or two to choose from', () => {
     const none = pieceOf(front(40).edges.slice(0, 2));
     expect(codesOf(pivotDart(none, { to: { edge: 'side', at: 140 }, share: 1 }))).toEqual(['no-dart']);
