@@ -3,7 +3,7 @@ import type { Cubic, Curve } from './curve.ts';
 import { curvatureAt, headingAt, pointAt } from './evaluate.ts';
 import { fitCurve } from './fit.ts';
 import type { Sample } from './fit-one-cubic.ts';
-import { vectorBetween } from './point.ts';
+import { type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { ROUNDING } from './tolerance.ts';
 import { movedBy, transformedCurve } from './transform.ts';
@@ -58,12 +58,16 @@ export function parallelPieces(curve: Curve, distance: number, tolerance: number
  * and curvatures are those of the rounding, and no parallel could be fitted to them.
  */
 function runsStraight({ from, handle1, handle2, to }: Cubic): boolean {
+  const x = to.x - from.x;
+  const y = to.y - from.y;
+  // The handles' distances from the chord, times its length: most curves are told by the first.
+  const off = ROUNDING * Math.sqrt(x * x + y * y);
+  if (Math.abs(x * (handle1.y - from.y) - y * (handle1.x - from.x)) > off) return false;
+  if (Math.abs(x * (handle2.y - to.y) - y * (handle2.x - to.x)) > off) return false;
   const chord = unit(vectorBetween(from, to));
-  const first = vectorBetween(from, handle1);
-  const last = vectorBetween(handle2, to);
-  if (Math.abs(cross(first, chord)) > ROUNDING || Math.abs(cross(last, chord)) > ROUNDING) return false;
   // Its speed along the chord, a quadratic with these Bernstein coefficients, is positive if b > -sqrt(a c).
-  const [a, b, c] = [dot(first, chord), dot(vectorBetween(handle1, handle2), chord), dot(last, chord)];
+  const along = (p: Point, q: Point): number => dot(vectorBetween(p, q), chord);
+  const [a, b, c] = [along(from, handle1), along(handle1, handle2), along(handle2, to)];
   return Math.min(a, c, b + Math.sqrt(Math.max(0, a * c))) >= -ROUNDING && a + b + c > ROUNDING;
 }
 
