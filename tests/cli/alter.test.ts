@@ -166,6 +166,50 @@ describe('alter', () => {
     expect(names).toContain('edge 3 dart leg 1');
   });
 
+  test('draws both darts inside the cutting line, and reads them back', async () => {
+    const [front, out] = [join(folder, 'darted.svg'), join(folder, 'darted')];
+    await writeFile(
+      front,
+      drawing('<path d="M40 30L400 60L480 360L460 790L260 810L220 480L180 810L0 800L40 180Z"/>'),
+    );
+    const words = ['--pivot-dart', 'edge 2@60%', '--share', '0.4', '--out', out, '--paper', 'a4', '--json'];
+    const first = await bodkin(['alter', front, ...words]);
+    expect(first.code).toBe(0);
+    const svg = await readFile(join(out, '1-darted.svg'), 'utf8');
+    expect(svg.match(/data-turn="dart"/g)).toHaveLength(4);
+    expect(svg.match(/class="drill"/g)).toHaveLength(2);
+    const again = await bodkin(['alter', join(out, '1-darted.svg'), '--json']);
+    expect(again.code).toBe(0);
+    const [was, is] = [first.out, again.out].map((text) => JSON.parse(text));
+    const dartNotches = ({ notches }: typeof was) =>
+      notches
+        .filter(({ mark }: { mark: string }) => mark === 'dart')
+        .map(({ edge, at }: { edge: string; at: number }) => `${edge} ${Math.round(at)}`)
+        .sort();
+    expect(dartNotches(is)).toEqual(dartNotches(was));
+    expect(dartNotches(is)).toHaveLength(4);
+  });
+
+  test('walks a seam with the dart in it closed', async () => {
+    const front = join(folder, 'front.svg');
+    await writeFile(
+      front,
+      drawing('<path d="M40 30L400 60L480 360L460 790L260 810L220 480L180 810L0 800L40 180Z"/>'),
+    );
+    const words = [
+      '--pivot-dart',
+      'edge 2@60%',
+      '--seam',
+      'edge 2',
+      '--partner',
+      `${front}#edge 2`,
+      '--json',
+    ];
+    const { code, out } = await bodkin(['alter', front, ...words]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out).seam).toMatchObject({ verdict: 'plain', edge: 'edge 2' });
+  });
+
   test('writes a piece that can be read and altered again, a PDF, and a report', async () => {
     const out = join(folder, 'out');
     const first = await altered([
