@@ -9,7 +9,7 @@ import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn, nearest } from './nearest.ts';
+import { type Drawn, drawn, type Nearest, nearest } from './nearest.ts';
 import { inMm } from './words.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
@@ -119,17 +119,22 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], 
     if (side.corners.some((onFold) => onFold.clear === 0 && isBeyond(onFold, p))) continue;
     const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
     if (!corner) {
-      if (dot(outward(near.heading), vectorBetween(near.at, p)) > 0) found.push(near.distance);
+      if (liesOutside(near, p)) found.push(near.distance);
       continue;
     }
     // Beside the neighbour it is for the neighbour to say.
     const next = sides[corner.neighbour];
     const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
     if (beside && distance(beside.at, corner.at) > CORNER) continue;
+    // A narrow band has the cutting line of its other side as near.
+    if (beside && !liesOutside(near, p) && !liesOutside(beside, p)) continue;
     if (near.distance < corner.clear - bound) found.push(near.distance);
   }
   return found;
 }
+
+const liesOutside = ({ at, heading }: Nearest, p: Point): boolean =>
+  dot(outward(heading), vectorBetween(at, p)) > 0;
 
 function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDart[]): Side {
   const count = piece.edges.length;
