@@ -1,6 +1,8 @@
 import { edgeLength, edgeStart } from '../engine/geometry/edge.ts';
 import { signedArea } from '../engine/geometry/outline.ts';
+import { distance } from '../engine/geometry/point.ts';
 import type { Issue } from '../engine/issue.ts';
+import { pressedOver, sewnDarts } from '../engine/pattern/dart.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import { GUIDE, widthAt } from '../engine/shaping/own-piece.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
@@ -33,6 +35,7 @@ export function alterResult({ traced, before, after, said, deviation, seam, issu
       after: is ?? null,
     })),
     notches: after.notches.map(({ name, edge, at, mark }) => ({ name, edge, at, mark })),
+    darts: dartRows(after),
     guide: { before: guideWidth(before), after: guideWidth(after) },
     area: { before: signedArea(before.edges), after: signedArea(after.edges) },
     blended: deviation,
@@ -61,11 +64,16 @@ export function alterTables(outcome: AlterOutcome): string {
   const notches = after.notches.map(
     ({ name, edge, at }) => `notch ${name}: ${fixed(at, 1)} mm along ${edge}\n`,
   );
+  const darts = dartRows(after).map(
+    ({ legs, mouth, pressedOver: over }) =>
+      `dart ${legs.join(' to ')}: ${fixed(mouth, 1)} mm wide, stitched and pressed over ${over}\n`,
+  );
   const [was, is] = [guideWidth(before), guideWidth(after)];
   const area = (signedArea(after.edges) - signedArea(before.edges)) / 100;
   return [
     `${said}\n\n${edges}\n`,
     ...notches,
+    ...darts,
     `${GUIDE}: ${fixed(was, 1)} mm across, now ${fixed(is, 1)} mm\n`,
     `area: ${signed(area)} cm²\n`,
     deviation > 0 ? `cut edges blended within ${fixed(deviation, 1)} mm of where the strips lie\n` : '',
@@ -96,6 +104,14 @@ function seamWords({ edge, partner, before, after, partnerLength, ...seam }: Par
   );
   return lengths + verdict + stretches.join('');
 }
+
+/** The darts that are drawn, and to which side their cloth goes. */
+const dartRows = (piece: Piece) =>
+  sewnDarts(piece.edges).map((dart) => ({
+    legs: dart.legs.map(({ name }) => name),
+    mouth: distance(dart.first.through, dart.second.through),
+    pressedOver: dart[pressedOver(dart, piece)].name,
+  }));
 
 const guideWidth = (piece: Piece): number => {
   const y = piece.lines.find(({ name }) => name === GUIDE)?.curves[0]?.from.y;

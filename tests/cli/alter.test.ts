@@ -188,6 +188,12 @@ describe('alter', () => {
         .sort();
     expect(dartNotches(is)).toEqual(dartNotches(was));
     expect(dartNotches(is)).toHaveLength(4);
+    expect(is.darts).toMatchObject([
+      { legs: ['edge 2 dart leg 1', 'edge 2 dart leg 2'], pressedOver: 'edge 2 2' },
+      { legs: ['edge 4', 'edge 5'], pressedOver: 'edge 6' },
+    ]);
+    const { out: said } = await bodkin(['alter', front]);
+    expect(said).toContain('dart edge 4 to edge 5: 40.0 mm wide, stitched and pressed over edge 6');
   });
 
   test('walks a seam with the dart in it closed', async () => {
