@@ -1,7 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import { lengthOf, type SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
-import { point } from '../../engine/geometry/point.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { distance, point } from '../../engine/geometry/point.ts';
+import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
 import type { FrontFoundation } from '../bodice/front-foundation.ts';
 import type { FrontLines } from '../bodice/front-lines.ts';
 import type { Levels } from '../bodice/levels.ts';
@@ -76,6 +76,14 @@ export function planInsert(
     fullness * (seam - flat),
     rules.flatEnds,
   );
+  const sideLength = distance(front.underBust.side, front.pivot) + distance(front.pivot, front.strapInner);
+  const lean = log.angle(
+    'Insert sides lean',
+    `asin((top ${figure(drawn * necklineHalf)} - bottom ${figure(gathered + flat)}) / about ${figure(sideLength)})`,
+    Math.asin(Math.min(1, Math.max(-1, (drawn * necklineHalf - gathered - flat) / sideLength))),
+    rules.mostLean,
+  );
+  refuseLean(lean, { fullness, drawn }, log);
   const foot = sketch.point('insert foot at the side', point(gathered + flat, centreDepth));
   const side = sketch.line('insert side', top, foot);
   const bottom = sketch.curve('insert bottom', foot, centreFoot, {
@@ -102,4 +110,24 @@ export function planInsert(
     'slash and spread in parallel, common practice, no source',
   );
   return { bottom, side, top, foot, fullness, drawn, necklineHalf, bustHalf: front.pivot.x };
+}
+
+/** Refuses sides that lean (radians) so far that the side fronts would have to bulge to be as long. */
+function refuseLean(
+  lean: number,
+  { fullness, drawn }: Pick<InsertLines, 'fullness' | 'drawn'>,
+  log: ConstructionLog,
+): void {
+  const most = (rules.mostLean.value * Math.PI) / 180;
+  if (Math.abs(lean) <= most) return;
+  const [more, less] =
+    lean > 0 ? ['necklineFullness', 'insertFullness'] : ['insertFullness', 'necklineFullness'];
+  log.refuse({
+    code: 'fullness-out-of-reach',
+    severity: 'error',
+    path: more,
+    value: (lean * 180) / Math.PI,
+    limits: { min: -rules.mostLean.value, max: rules.mostLean.value, unit: 'degrees' },
+    message: `An insert drawn up ${figure(drawn)} to 1 along the neckline and gathered ${figure(fullness)} to 1 under the bust cannot be cut: its sides would lean by ${degrees(Math.abs(lean))}. Choose less ${more}, or more ${less}.`,
+  });
 }

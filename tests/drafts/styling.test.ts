@@ -9,6 +9,7 @@ import { shippedBody } from './drafted.ts';
 /** What a draft may say to choices that no cloth or no body could carry; anything else is a drawing gone wrong. */
 const refusals = [
   'hem-out-of-reach',
+  'fullness-out-of-reach',
   'styling-cannot-agree',
   'cannot-agree',
   'measurements-contradict',
