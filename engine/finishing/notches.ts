@@ -1,8 +1,11 @@
 import type { Curve, Line } from '../geometry/curve.ts';
 import { edgeLength, pointAlong } from '../geometry/edge.ts';
+import type { StraightLine } from '../geometry/intersect.ts';
 import { moved, type Point } from '../geometry/point.ts';
-import { outward, plus, scaled } from '../geometry/vector.ts';
+import { dot, outward, plus, scaled } from '../geometry/vector.ts';
+import { sewnDarts } from '../pattern/dart.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { SHARPEST } from './turn-corner.ts';
 
 /** How notches are cut: a slit into the allowance, or a wedge left standing beyond it. */
 export type NotchType = 'slit' | 'wedge';
@@ -26,13 +29,30 @@ const BARE = 4;
  * What is drawn for the notches of a piece, square to the edge at each notch's place (found to 1e-6 mm). A slit
  * is a line from the stitching line to the cutting line. A wedge is a triangle that stands on the cutting line
  * and points outward. Double notches are two, 6 mm apart along the edge, about their place; so near the end of
- * the edge that one would fall off, both are moved inward. Notches on an edge that does not exist are left out.
+ * the edge that one would fall off, both are moved inward. At the mouth of a dart the slit prolongs the dart's seam,
+ * whatever the type, so that both meet when the dart is folded. Notches on an edge that does not exist are left out.
  */
 export const notchStrokes = (piece: Piece, type: NotchType): NotchStrokes[] =>
   piece.notches.flatMap((notch) => {
     const edge = piece.edges.find((candidate) => candidate.name === notch.edge);
+    const seam = notch.mark === 'dart' && dartSeam(piece, notch);
+    if (edge && seam && edge.allowance > 0) return [{ notch, strokes: [[prolonged(seam, edge, notch.at)]] }];
     return edge ? [{ notch, strokes: places(notch, edge).map((at) => stroke(edge, at, type)) }] : [];
   });
+
+/** The seam of the dart at whose mouth a notch stands, prolonged. */
+function dartSeam(piece: Piece, { edge, at }: Notch): StraightLine | undefined {
+  const darts = sewnDarts(piece.edges);
+  const ends = darts.find(({ before }) => before.name === edge && at > edgeLength(before) / 2);
+  return ends?.first ?? darts.find(({ after }) => after.name === edge)?.second;
+}
+
+/** A slit from the stitching line to the parallel of an edge, along a seam; no longer than a corner may reach. */
+function prolonged({ through, heading }: StraightLine, edge: PieceEdge, at: number): Line {
+  const square = dot(heading, outward(pointAlong(edge, at).direction));
+  const length = edge.allowance / Math.max(square, 1 / SHARPEST);
+  return line(through, moved(through, scaled(heading, length)));
+}
 
 function places(notch: Notch, edge: PieceEdge): number[] {
   if (notch.mark !== 'double') return [notch.at];

@@ -37,17 +37,18 @@ export function readPiece(
 
 /**
  * A notch points straight away from its edge, so its place is the foot of its farthest point. The two strokes of
- * a double notch stand on either side of the place.
+ * a double notch stand on either side of the place. At a dart it may point aside, and begins at its place.
  */
 function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): Notch {
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
   const edge = edges.find(({ name }) => name === said.edge);
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return said;
+  const counts = (farther: number): boolean => (said.mark === 'dart' ? farther < 0 : farther > 0);
   const places = strokes.map((curves) => {
     const feet = curves.flatMap(({ from, to }) => [nearestOnEdge(edge, from), nearestOnEdge(edge, to)]);
     return lengthUpTo(
       edge,
-      feet.reduce((farthest, foot) => (foot.distance > farthest.distance ? foot : farthest)),
+      feet.reduce((best, foot) => (counts(foot.distance - best.distance) ? foot : best)),
     );
   });
   return { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length };

@@ -7,6 +7,7 @@ import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
+import { readSheet } from '../../../engine/render/read.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { walkSheet } from '../../../engine/render/walk-sheet.ts';
 import { withDartsMarked } from '../../../engine/shaping/mark-darts.ts';
@@ -82,6 +83,11 @@ describe('a garment with a dart', () => {
     if (!walked.ok) throw new Error(JSON.stringify(walked.issues));
     expect(walked.value.issues).toEqual([]);
     expect(walked.value.seams[0]?.mismatch).toBeLessThan(0.01);
+    const read = readSheet(sheetSvg(garment, cutLines, { notches: 'wedge' }));
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    const notches = (each: Garment) =>
+      each.pieces[0]?.notches.map(({ edge: on, at }) => [on, Math.round(at * 100)]);
+    expect(notches(read.value.garment)).toEqual(notches(garment));
   });
 
   test('whose written cutting line runs into the dart is found out', () => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cutReady } from '../../../engine/checks/cut-ready.ts';
 import { dartLegFaults } from '../../../engine/checks/darts.ts';
 import { cuttingLine } from '../../../engine/finishing/cut-line.ts';
+import { notchStrokes } from '../../../engine/finishing/notches.ts';
 import { arc } from '../../../engine/geometry/arc.ts';
 import type { Edge } from '../../../engine/geometry/curve.ts';
 import { edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
@@ -15,7 +16,7 @@ import { distance, moved, type Point, point, vectorBetween } from '../../../engi
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import { mirroredIn } from '../../../engine/geometry/transform.ts';
 import { cross, unit, vector } from '../../../engine/geometry/vector.ts';
-import { pressedOver, type SewnDart, sewnDarts } from '../../../engine/pattern/dart.ts';
+import { pressedOver, type SewnDart, sewnDarts, shut } from '../../../engine/pattern/dart.ts';
 import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
 import { dartsOf, drawnShort } from '../../../engine/shaping/darts.ts';
 import { withDartsMarked } from '../../../engine/shaping/mark-darts.ts';
@@ -102,6 +103,18 @@ describe('the cutting line across a dart', () => {
     expect(faults(piece, cut)).toEqual([]);
     const [dart] = sewnDarts(piece.edges);
     expect(dart && foldedGap(dart, 'before', cut)).toBeLessThan(0.01);
+  });
+
+  test('is notched where the seam of the dart, prolonged, meets it, so that both notches meet when it is folded', () => {
+    const piece = made(pivotDart(front(40, 0, 0, 20), { to: { edge: 'side', at: 200 }, share: 1 })).piece;
+    const marked = withDartsMarked(piece);
+    const cut = cuttingLine(marked, PARALLEL);
+    const tips = notchStrokes(marked, 'wedge').flatMap(({ strokes }) => strokes.flat().map(({ to }) => to));
+    expect(tips).toHaveLength(2);
+    for (const tip of tips) expect(nearestOnEdge(cut, tip).distance).toBeLessThan(0.5);
+    const [dart] = sewnDarts(marked.edges);
+    const [one, other] = tips;
+    expect(dart && one && other && distance(shut(dart)(other), one)).toBeLessThan(0.5);
   });
 
   test('of one edge all round from mouth to mouth meets that edge on both sides', () => {
