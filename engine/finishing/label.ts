@@ -6,7 +6,7 @@ import { polygonOf } from '../geometry/polygon.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { chordsOf, type Stroke } from './chords.ts';
-import { distanceToStroke, type Rectangle } from './rectangle.ts';
+import { distanceToStroke, leastDistanceToStroke, type Rectangle } from './rectangle.ts';
 
 /** Where a piece's label goes: the middle of its block of text, and whether that is turned to read sideways. */
 export interface LabelPlace {
@@ -79,9 +79,15 @@ function roomiest(
   const grid = Math.min(width, height) / STEPS_ACROSS;
 
   let best: Spot | undefined;
+  let inTheWay: Stroke | undefined;
   const consider = (middle: Point): void => {
-    const room = roomAround({ middle, width, height }, drawn, best?.room ?? 0);
-    if (room > (best?.room ?? 0) && contains(outline, middle)) best = { middle, room };
+    const rectangle = { middle, width, height };
+    const beaten = best?.room ?? 0;
+    // What was in the way of the last place mostly is in the way of the next.
+    if (inTheWay && distanceToStroke(rectangle, inTheWay) <= beaten) return;
+    const { room, nearest } = roomAround(rectangle, drawn, beaten);
+    inTheWay = nearest;
+    if (room > beaten && contains(outline, middle)) best = { middle, room };
   };
   for (let y = top; y <= bottom; y += grid) {
     for (let x = left; x <= right; x += grid) consider(point(x, y));
@@ -96,12 +102,20 @@ function roomiest(
   return best;
 }
 
-/** Distance from a rectangle to the nearest stroke; gives up, with 0, once it is no better than `beaten`. */
-function roomAround(rectangle: Rectangle, drawn: readonly Stroke[], beaten: number): number {
+/** Distance from a rectangle to the nearest stroke; gives up at the first that is no farther than `beaten`. */
+function roomAround(
+  rectangle: Rectangle,
+  drawn: readonly Stroke[],
+  beaten: number,
+): { readonly room: number; readonly nearest: Stroke | undefined } {
   let room = Number.POSITIVE_INFINITY;
+  let nearest: Stroke | undefined;
   for (const stroke of drawn) {
-    room = Math.min(room, distanceToStroke(rectangle, stroke));
-    if (room <= beaten) return 0;
+    if (leastDistanceToStroke(rectangle, stroke) >= room) continue;
+    const distance = distanceToStroke(rectangle, stroke);
+    if (distance >= room) continue;
+    [room, nearest] = [distance, stroke];
+    if (room <= beaten) break;
   }
-  return room;
+  return { room, nearest };
 }

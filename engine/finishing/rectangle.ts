@@ -28,6 +28,13 @@ export function distanceToStroke(rectangle: Rectangle, stroke: Stroke): number {
   );
 }
 
+/** A distance, quickly found, that a rectangle and a stroke are apart at least, mm: along the axis where it is more. */
+export function leastDistanceToStroke({ middle, width, height }: Rectangle, { from, to }: Stroke): number {
+  const across = Math.max(Math.min(from.x, to.x) - middle.x, middle.x - Math.max(from.x, to.x)) - width / 2;
+  const along = Math.max(Math.min(from.y, to.y) - middle.y, middle.y - Math.max(from.y, to.y)) - height / 2;
+  return Math.max(0, across, along);
+}
+
 /** Whether the stroke a + t d, t in [0, 1], meets the rectangle about the origin (Liang and Barsky 1984). */
 function enters(ax: number, ay: number, dx: number, dy: number, w: number, h: number): boolean {
   let first = 0;
