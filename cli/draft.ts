@@ -3,6 +3,7 @@ import { evaluate } from '../engine/evaluate.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { sheetSvg } from '../engine/render/sheet.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
+import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
 import {
   dateOption,
@@ -63,12 +64,15 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const pieces = pieceSvgs(garment, cutLines, print);
   const sheet = sheetSvg(garment, cutLines, print);
   await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', result]]));
+  const earlier = await earlierPieces(options.out, pieces.keys());
   if (options.json) await session.write(result);
   else {
     if (options.steps) await session.write(plain(construction(garment)));
     await session.write(heading(session, report) + plain(summary(evaluated.value)));
     session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
   }
+  if (earlier.length > 0)
+    session.tell(plain(`note: not of this draft, left from an earlier one: ${earlier.join(', ')}\n`));
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }

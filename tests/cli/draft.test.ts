@@ -36,6 +36,15 @@ describe('draft', () => {
     expect((await readdir(folder)).sort()).toEqual(['body.yaml', 'out']);
   });
 
+  test('names pieces of an earlier draft that it finds beside its own, and leaves them', async () => {
+    await mkdir(out);
+    await writeFile(join(out, '7-sleeve.svg'), '');
+    await writeFile(join(out, 'notes.svg'), '');
+    const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    expect(ran.err).toContain('left from an earlier one: 7-sleeve.svg\n');
+    expect(await readdir(out)).toContain('7-sleeve.svg');
+  });
+
   test('prints the short table', async () => {
     const { out: table } = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
     expect(table).toMatch(/^bib for prompter: all true\n/);
