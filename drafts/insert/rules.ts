@@ -33,7 +33,7 @@ export const insertRules = ruleTable('I', {
   buttonholeLength: [12, 'mm', 'a buttonhole that lets a doubled cord through', commonPractice],
   cordEnd: [250, 'mm', 'cord left outside each buttonhole to tie with', commonPractice],
   mostLean: [
-    45,
+    42,
     'degrees',
     'the sides of the insert lean in or out by no more than this, or the side fronts could not be sewn to them',
     commonPractice,

@@ -124,7 +124,10 @@ describe('gathers (J. W. Stephenson, Cutting and Draping)', () => {
   // The flat length is the finished one times the ratio: 20 in at 2.5 take 50.
   it('of 20 in of neckline take 50 in flat at 2.5', () => {
     const plain = drafted('bodice', shippedBody('leading-lady'), { necklineFullness: 1 });
-    const full = drafted('bodice', shippedBody('leading-lady'), { necklineFullness: 2.5 });
+    const full = drafted('bodice', shippedBody('leading-lady'), {
+      necklineFullness: 2.5,
+      insertFullness: 2.5,
+    });
     const width = (evaluation: typeof dress) => {
       const fold = edgeOf(evaluation, 'insert', 'neckline');
       return edgeEnd(fold).x - edgeStart(fold).x;
