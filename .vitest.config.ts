@@ -1,5 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
+/** Nothing under test keeps a state between calls, so the files share what they import: it halves the time. */
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], setupFiles: ['.vitest.setup.ts'], testTimeout: 60_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    setupFiles: ['.vitest.setup.ts'],
+    testTimeout: 60_000,
+    isolate: false,
+  },
 });
