@@ -23,7 +23,10 @@ export interface InsertSeam {
   readonly bustText: string;
 }
 
-/** Cuts the insert, both halves in one, double on a fold at the neckline. */
+/**
+ * Cuts the insert, both halves in one, double on a fold at the neckline. It is drawn as seen from outside: what is on
+ * the right of the paper is her left.
+ */
 export function insertPiece(
   lines: InsertLines,
   solution: Solution,
@@ -35,12 +38,12 @@ export function insertPiece(
     curves.toReversed().map((curve) => reversed(transformedCurve(curve, flip)));
   const top = solvedPoint(solution, lines.top);
   const foot = solvedPoint(solution, lines.foot);
-  const rightSide = solvedCurves(solution, [lines.side]);
+  const leftSide = solvedCurves(solution, [lines.side]);
   const bottomHalf = solvedCurves(solution, [lines.bottom]);
   const sideLength = distance(top, foot);
   const atBust = between(top, foot, seam.toBust / sideLength);
-  const [rightEnd, gatheredHalf] = splitEdgeAt({ name: 'bottom', curves: bottomHalf }, rules.flatEnds.value, [
-    'bottom right end',
+  const [leftEnd, gatheredHalf] = splitEdgeAt({ name: 'bottom', curves: bottomHalf }, rules.flatEnds.value, [
+    'bottom left end',
     'bottom',
   ]);
   const bottom = (name: string, curves: readonly Curve[], inflections = 0) =>
@@ -57,11 +60,11 @@ export function insertPiece(
       rank: sewingRank.fold,
       inflections: 0,
     },
-    side('right side', rightSide),
-    bottom('bottom right end', rightEnd.curves),
+    side('left side', leftSide),
+    bottom('bottom left end', leftEnd.curves),
     bottom('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)], 2),
-    bottom('bottom left end', mirror(rightEnd.curves)),
-    side('left side', mirror(rightSide)),
+    bottom('bottom right end', mirror(leftEnd.curves)),
+    side('right side', mirror(leftSide)),
   ];
   const middle = point(Math.min(top.x, foot.x) / 2, styling.casingDepth + 1);
   return {
@@ -70,18 +73,18 @@ export function insertPiece(
     edges,
     grain: grainThrough(edges, middle, vector(0, 1)),
     notches: [
-      { name: 'neckline fold', edge: 'right side', at: 0, mark: 'fold' },
-      { name: 'neckline fold', edge: 'left side', at: sideLength, mark: 'fold' },
-      { name: 'bust level', edge: 'right side', at: seam.toBust, mark: 'single' },
-      { name: 'bust level', edge: 'left side', at: sideLength - seam.toBust, mark: 'single' },
+      { name: 'neckline fold', edge: 'left side', at: 0, mark: 'fold' },
+      { name: 'neckline fold', edge: 'right side', at: sideLength, mark: 'fold' },
+      { name: 'bust level', edge: 'left side', at: seam.toBust, mark: 'single' },
+      { name: 'bust level', edge: 'right side', at: sideLength - seam.toBust, mark: 'single' },
       {
         name: 'centre front',
         edge: 'bottom',
         at: gathered,
         mark: 'single',
       },
-      { name: 'right end of gathers', edge: 'bottom right end', at: rules.flatEnds.value, mark: 'gather' },
-      { name: 'left end of gathers', edge: 'bottom left end', at: 0, mark: 'gather' },
+      { name: 'left end of gathers', edge: 'bottom left end', at: rules.flatEnds.value, mark: 'gather' },
+      { name: 'right end of gathers', edge: 'bottom right end', at: 0, mark: 'gather' },
     ],
     lines: [
       {
@@ -149,8 +152,8 @@ function slashLines(
     const length = (crossing?.along ?? foot.y) - ABOVE_BOTTOM;
     const to = moved(from, scaled(down, length));
     return [
-      { name: `right slash line ${i + 1}`, kind: 'slash' as const, curves: straight(from, to) },
-      { name: `left slash line ${i + 1}`, kind: 'slash' as const, curves: straight(flip(from), flip(to)) },
+      { name: `left slash line ${i + 1}`, kind: 'slash' as const, curves: straight(from, to) },
+      { name: `right slash line ${i + 1}`, kind: 'slash' as const, curves: straight(flip(from), flip(to)) },
     ];
   }).flat();
 }
@@ -165,5 +168,5 @@ function buttonholes(styling: InsertStyling): readonly Mark[] {
     length: Math.min(rules.buttonholeLength.value, styling.casingDepth - 4),
   });
   const x = rules.buttonholeFromCentre.value;
-  return [hole('left buttonhole', -x), hole('right buttonhole', x)];
+  return [hole('right buttonhole', -x), hole('left buttonhole', x)];
 }

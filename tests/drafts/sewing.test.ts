@@ -63,7 +63,7 @@ describe('the figures of a step', () => {
     const gathered = facts.seams.find(({ seam }) => seam.name === 'under-bust, gathered');
     expect(gathered?.lengthA).toBeCloseTo(edgeLength(edgeOf(dress, 'insert', 'bottom')), 6);
     expect(gathered?.lengthB).toBeCloseTo(2 * edgeLength(edgeOf(dress, 'centre front', 'under-bust')), 6);
-    expect(gathered?.between).toEqual(['right end of gathers', 'left end of gathers']);
+    expect(gathered?.between).toEqual(['left end of gathers', 'right end of gathers']);
     expect(facts.allowances).toEqual([12.7]);
   });
 
