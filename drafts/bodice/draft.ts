@@ -21,14 +21,8 @@ import { stagesTogether } from '../sewing-stages.ts';
 import { strapSewing } from '../straps/sewing.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
-import {
-  type BodicePlan,
-  bodiceGirths,
-  bodiceJoins,
-  bodicePieces,
-  bodiceSeams,
-  planBodice,
-} from './bodice.ts';
+import { type BodicePlan, bodicePieces, planBodice } from './bodice.ts';
+import { bodiceGirths, bodiceJoins, bodiceSeams } from './bodice-seams.ts';
 import { bodiceChoices } from './choices.ts';
 import { bodiceFigures } from './figures.ts';
 import { levelTexts } from './level-texts.ts';
