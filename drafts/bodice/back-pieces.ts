@@ -3,15 +3,24 @@ import { moved, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { cutPair, levelLine, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import {
+  cutPair,
+  levelLine,
+  seamEdge,
+  solvedCurve,
+  solvedCurves,
+  solvedPoint,
+  straight,
+} from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BackFoundation } from './back-foundation.ts';
 import type { BackLines } from './back-lines.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { LevelTexts } from './level-texts.ts';
 import type { Levels } from './levels.ts';
-import { armholeEdges, grainSquareToWaist, jointNotches, sideAtLevel, sideNotches } from './panel-marks.ts';
+import { jointNotches } from './panel-marks.ts';
 import { bodiceRules as rules } from './rules.ts';
+import { sidePanelPiece } from './side-panel.ts';
 
 /** Between strap, blade, under-bust and waist a back princess edge may change from hollow to round three times. */
 const PRINCESS_TURNS = 3;
@@ -79,12 +88,6 @@ export function sideBackPiece(
   texts: LevelTexts,
 ): Piece {
   const allowance = styling.seamAllowance;
-  const { underarm, sideWaist } = back;
-  const [upperArmhole, underarmEdge] = armholeEdges(
-    solvedCurves(solution, [lines.armhole]),
-    rules.backNotch.value,
-    allowance,
-  );
   const princess = seamEdge(
     'princess',
     solvedCurves(solution, lines.sidePrincess),
@@ -92,41 +95,28 @@ export function sideBackPiece(
     sewingRank.princess,
     PRINCESS_TURNS,
   );
-  return {
-    name: 'side back',
-    number: 5,
-    edges: [
-      seamEdge('strap', straight(back.strap.inner, back.strap.outer), allowance, sewingRank.strap),
-      upperArmhole,
-      underarmEdge,
-      seamEdge('side', solvedCurves(solution, [lines.side]), allowance, sewingRank.side),
-      seamEdge('waist', solvedCurves(solution, [lines.sideWaist]), allowance, sewingRank.waist, 1),
-      princess,
-    ],
-    grain: grainSquareToWaist(solvedPoint(solution, 'side back waist'), sideWaist, levels),
-    notches: [
-      ...jointNotches(princess, [
+  const at = (level: string) => solvedPoint(solution, `side back ${level}`);
+  return sidePanelPiece(
+    {
+      name: 'side back',
+      number: 5,
+      strap: back.strap,
+      armhole: solvedCurve(solution, lines.armhole),
+      armholeFlat: rules.backNotch.value,
+      armholeNotch: { name: 'back armhole notch', mark: 'double' },
+      side: solvedCurve(solution, lines.side),
+      underarm: back.underarm,
+      sideWaist: back.sideWaist,
+      waist: solvedCurve(solution, lines.sideWaist),
+      princess: [princess],
+      princessNotches: jointNotches(princess, [
         { name: 'under-bust level', mark: 'level' },
         { name: 'bust level', mark: 'double' },
       ]),
-      { name: 'back armhole notch', edge: underarmEdge.name, at: 0, mark: 'double' },
-      ...sideNotches(underarm, sideWaist, levels),
-    ],
-    lines: [
-      levelLine(
-        'bust level',
-        solvedPoint(solution, 'side back bust'),
-        sideAtLevel(underarm, sideWaist, levels, levels.bust),
-        texts.bust,
-      ),
-      levelLine(
-        'under-bust level',
-        solvedPoint(solution, 'side back under bust'),
-        sideAtLevel(underarm, sideWaist, levels, levels.underBust),
-        texts.underBust,
-      ),
-    ],
-    marks: [],
-    cut: cutPair('self'),
-  };
+      princessAt: { waist: at('waist'), bust: at('bust'), underBust: at('under bust') },
+      allowance,
+    },
+    levels,
+    texts,
+  );
 }

@@ -3,23 +3,16 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import {
-  cutOnFold,
-  cutPair,
-  levelLine,
-  seamEdge,
-  solvedCurves,
-  solvedPoint,
-  straight,
-} from '../piece-edges.ts';
+import { cutOnFold, seamEdge, solvedCurve, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { FrontFoundation } from './front-foundation.ts';
 import type { FrontLines } from './front-lines.ts';
 import type { LevelTexts } from './level-texts.ts';
 import type { Levels } from './levels.ts';
-import { armholeEdges, grainSquareToWaist, jointNotches, sideAtLevel, sideNotches } from './panel-marks.ts';
+import { jointNotches } from './panel-marks.ts';
 import { bodiceRules as rules } from './rules.ts';
+import { sidePanelPiece } from './side-panel.ts';
 
 /**
  * Cuts the centre front panel, from the under-bust seam to the waist, on the fold. The insert's gathers end
@@ -88,12 +81,6 @@ export function sideFrontPiece(
   texts: LevelTexts,
 ): Piece {
   const allowance = styling.seamAllowance;
-  const { underarm, sideWaist } = front;
-  const [upperArmhole, underarmEdge] = armholeEdges(
-    solvedCurves(solution, [lines.armhole]),
-    rules.frontNotch.value,
-    allowance,
-  );
   const princess = (name: string, from: number, to: number, inflections: number) =>
     seamEdge(
       name,
@@ -103,34 +90,28 @@ export function sideFrontPiece(
       inflections,
     );
   const upperPrincess = princess('princess upper', 1, 3, 1);
-  return {
-    name: 'side front',
-    number: 2,
-    edges: [
-      seamEdge('strap', straight(front.strapInner, front.strapOuter), allowance, sewingRank.strap),
-      upperArmhole,
-      underarmEdge,
-      seamEdge('side', solvedCurves(solution, [lines.side]), allowance, sewingRank.side),
-      seamEdge('waist', solvedCurves(solution, [lines.sideWaist]), allowance, sewingRank.waist, 1),
-      princess('princess lower', 0, 1, 1),
-      upperPrincess,
-    ],
-    grain: grainSquareToWaist(solvedPoint(solution, 'side front waist'), sideWaist, levels),
-    notches: [
-      ...jointNotches(upperPrincess, [{ name: 'bust level', mark: 'single' }]),
-      { name: 'front armhole notch', edge: underarmEdge.name, at: 0, mark: 'single' },
-      ...sideNotches(underarm, sideWaist, levels),
-    ],
-    lines: [
-      levelLine('bust level', front.pivot, sideAtLevel(underarm, sideWaist, levels, levels.bust), texts.bust),
-      levelLine(
-        'under-bust level',
-        front.underBust.side,
-        sideAtLevel(underarm, sideWaist, levels, levels.underBust),
-        texts.underBust,
-      ),
-    ],
-    marks: [],
-    cut: cutPair('self'),
-  };
+  return sidePanelPiece(
+    {
+      name: 'side front',
+      number: 2,
+      strap: { inner: front.strapInner, outer: front.strapOuter },
+      armhole: solvedCurve(solution, lines.armhole),
+      armholeFlat: rules.frontNotch.value,
+      armholeNotch: { name: 'front armhole notch', mark: 'single' },
+      side: solvedCurve(solution, lines.side),
+      underarm: front.underarm,
+      sideWaist: front.sideWaist,
+      waist: solvedCurve(solution, lines.sideWaist),
+      princess: [princess('princess lower', 0, 1, 1), upperPrincess],
+      princessNotches: jointNotches(upperPrincess, [{ name: 'bust level', mark: 'single' }]),
+      princessAt: {
+        waist: solvedPoint(solution, 'side front waist'),
+        bust: front.pivot,
+        underBust: front.underBust.side,
+      },
+      allowance,
+    },
+    levels,
+    texts,
+  );
 }

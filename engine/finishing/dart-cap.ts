@@ -11,7 +11,7 @@ import { linked } from './link.ts';
 import { type TurnedCorner, turnCorner } from './turn-corner.ts';
 
 /**
- * The corner that the edges beside a dart make when it is sewn: turned as any other corner, with the edge after the
+ * The corner that the edges beside a dart make when it is sewn: turned as every other corner is, with the edge after the
  * dart laid where it then lies, and parted where the seam of the dart, prolonged, crosses the cutting line.
  */
 export function turnedOverMouth(dart: SewnDart, before: EdgeAllowance, after: EdgeAllowance): TurnedCorner {
