@@ -30,7 +30,7 @@ export interface SidePanel {
 
 /** Cuts a side panel: strap end, armhole, side seam, waist and princess edge. */
 export function sidePanelPiece(panel: SidePanel, levels: Levels, texts: LevelTexts): Piece {
-  const { strap, underarm, sideWaist, princessAt, allowance } = panel;
+  const { strap, armholeNotch, underarm, sideWaist, princessAt, allowance } = panel;
   const [upperArmhole, underarmEdge] = armholeEdges([panel.armhole], panel.armholeFlat, allowance);
   const sideAt = (level: number): Point => sideAtLevel(underarm, sideWaist, levels, level);
   return {
@@ -47,7 +47,7 @@ export function sidePanelPiece(panel: SidePanel, levels: Levels, texts: LevelTex
     grain: grainSquareToWaist(princessAt.waist, sideWaist, levels),
     notches: [
       ...panel.princessNotches,
-      { ...panel.armholeNotch, edge: underarmEdge.name, at: 0 },
+      { name: armholeNotch.name, edge: underarmEdge.name, at: 0, mark: armholeNotch.mark },
       ...sideNotches(underarm, sideWaist, levels),
     ],
     lines: [
