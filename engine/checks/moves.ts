@@ -38,34 +38,47 @@ const places = 25;
 
 /**
  * What moved between two drafts of one garment, piece by piece in the new order, by name; where left and right have
- * come to differ, each is laid on what the pair was before. The old piece is laid on
- * the new one so that as much as can be lies on itself: where a piece stands on the paper is no move.
+ * come to differ, or have ceased to, each of them is laid on the pair. The old piece is laid on the new one so that as
+ * much as can be lies on itself: where a piece stands on the paper is no move.
  */
 export function movesBetween(before: Garment, after: Garment): readonly PieceMove[] {
-  const old = new Map(before.pieces.map((piece) => [piece.name, piece]));
-  const now = new Set(after.pieces.flatMap(({ name, oneOf }) => (oneOf ? [name, oneOf.pair] : [name])));
+  const laid = after.pieces.map((piece) => ({ piece, earlier: earlierOf(piece, before.pieces) }));
+  const kept = new Set(laid.flatMap(({ earlier }) => earlier.map(({ from }) => from)));
   return [
-    ...after.pieces.map((piece): PieceMove => {
-      const was = old.get(piece.name) ?? pairBefore(piece, old);
-      return was
-        ? {
+    ...laid.flatMap(({ piece, earlier }): readonly PieceMove[] =>
+      earlier.length === 0
+        ? [{ kind: 'new', piece: piece.name }]
+        : earlier.map(({ named, was }) => ({
             kind: 'redrawn',
-            piece: piece.name,
+            piece: named,
             edges: edgeMoves(was, piece),
             notches: notchMoves(was, piece),
-          }
-        : { kind: 'new', piece: piece.name };
-    }),
+          })),
+    ),
     ...before.pieces
-      .filter(({ name }) => !now.has(name))
+      .filter((piece) => !kept.has(piece))
       .map(({ name }): PieceMove => ({ kind: 'gone', piece: name })),
   ];
 }
 
-/** The pair that a piece was once one of, drawn the same way round. */
-function pairBefore({ oneOf }: Piece, old: ReadonlyMap<string, Piece>): Piece | undefined {
-  const pair = oneOf && old.get(oneOf.pair);
-  return pair && oneOf.mirrored ? mirrorImage(pair) : pair;
+/** An earlier piece, drawn the same way round as the one it became, and what the move is called by. */
+interface Earlier {
+  readonly named: string;
+  readonly from: Piece;
+  readonly was: Piece;
+}
+
+/** What a piece was: the same, the pair that it is now one of, or the right and the left that are now a pair. */
+function earlierOf(piece: Piece, before: readonly Piece[]): readonly Earlier[] {
+  const same = before.find(({ name }) => name === piece.name);
+  if (same) return [{ named: piece.name, from: same, was: same }];
+  const pair = before.find(({ name }) => name === piece.oneOf?.pair);
+  if (pair) return [{ named: piece.name, from: pair, was: piece.oneOf?.mirrored ? mirrorImage(pair) : pair }];
+  return before.flatMap((side) =>
+    side.oneOf?.pair === piece.name
+      ? [{ named: side.name, from: side, was: side.oneOf.mirrored ? mirrorImage(side) : side }]
+      : [],
+  );
 }
 
 function edgeMoves(before: Piece, after: Piece): readonly EdgeMove[] {

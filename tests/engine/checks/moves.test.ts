@@ -30,20 +30,23 @@ describe('what moved between two drafts', () => {
     expect(movesBetween(smallGarment, without).at(-1)).toEqual({ kind: 'gone', piece: first.name });
   });
 
-  test('is nothing on a left and a right that only went apart, one of them mirrored', () => {
+  test('is nothing on a left and a right that only went apart or came together, one of them mirrored', () => {
     const one = (side: string, mirrored: boolean) => ({
       ...(mirrored ? mirrorImage(first) : first),
       name: `${side} ${first.name}`,
       oneOf: { pair: first.name, mirrored },
     });
     const apart = { ...smallGarment, pieces: [one('right', false), one('left', true), ...others] };
-    const moves = movesBetween(smallGarment, apart);
-    expect(moves.map(({ kind }) => kind)).toEqual(apart.pieces.map(() => 'redrawn'));
-    for (const move of moves)
-      if (move.kind === 'redrawn') {
-        for (const { moved } of move.edges) expect(moved).toBeLessThan(1e-6);
-        for (const { before, after } of move.notches) expect(after).toBeCloseTo(before, 5);
-      }
+    for (const moves of [movesBetween(smallGarment, apart), movesBetween(apart, smallGarment)]) {
+      expect(moves.map(({ kind, piece }) => `${kind} ${piece}`)).toEqual(
+        apart.pieces.map(({ name }) => `redrawn ${name}`),
+      );
+      for (const move of moves)
+        if (move.kind === 'redrawn') {
+          for (const { moved } of move.edges) expect(moved).toBeLessThan(1e-6);
+          for (const { before, after } of move.notches) expect(after).toBeCloseTo(before, 5);
+        }
+    }
   });
 
   test('tells how far a notch moved along its edge', () => {
