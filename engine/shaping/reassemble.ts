@@ -4,6 +4,7 @@ import { isStraight } from '../geometry/inflections.ts';
 import { level, outlineCrossings } from '../geometry/intersect.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import { between } from '../geometry/point.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { transformedCurve, transformedEdge } from '../geometry/transform.ts';
 import type { InsideLine, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { blended } from './blend.ts';
@@ -40,7 +41,7 @@ export function reassembled(
     const length = lengths.get(edge.name);
     const blend = blended(laid, {
       inflections: edge.inflections,
-      straight: !turned && edge.curves.length === 1 && edge.curves.every((curve) => isStraight(curve)),
+      straight: !turned && edge.curves.length === 1 && edge.curves.every((curve) => isStraight(curve, COINCIDENCE)),
       ...(length === undefined ? {} : { length }),
     });
     deviation = Math.max(deviation, blend.deviation);
