@@ -41,7 +41,8 @@ export function reassembled(
     const length = lengths.get(edge.name);
     const blend = blended(laid, {
       inflections: edge.inflections,
-      straight: !turned && edge.curves.length === 1 && edge.curves.every((curve) => isStraight(curve, COINCIDENCE)),
+      straight:
+        !turned && edge.curves.length === 1 && edge.curves.every((curve) => isStraight(curve, COINCIDENCE)),
       ...(length === undefined ? {} : { length }),
     });
     deviation = Math.max(deviation, blend.deviation);
