@@ -1,6 +1,8 @@
 import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { edgeNamed, pieceNamed } from '../piece-edges.ts';
+import { sewingRank } from '../sewing-rank.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
 import { amounts, cautions } from '../sewing-words.ts';
 import type { BodiceSetting } from './inside.ts';
@@ -15,18 +17,20 @@ export interface InsideWork {
   readonly turnOfCloth: number;
 }
 
+/** The steps by stage. Edges say by their rank when they are sewn. */
 export function insideSewing(work: InsideWork): StagedSewing {
   const { kind, seams } = work;
   const machined = seams.filter(({ felled }) => !felled);
   const own = machined.filter((seam) => isOwn(work, seam)).map(({ name }) => name);
-  const edges = machined.filter((seam) => !isOwn(work, seam)).map(({ name }) => name);
-  const byName = (part: string): readonly string[] => edges.filter((name) => name.includes(part));
-  const armholes = edges.filter((name) => /armhole|underarm/.test(name));
-  const waist = byName('waist');
+  const toBodice = machined.filter((seam) => !isOwn(work, seam));
+  const sewnAt = (rank: number): readonly string[] =>
+    toBodice.filter((seam) => rankOf(work, seam) === rank).map(({ name }) => name);
+  const armholes = sewnAt(sewingRank.armhole);
+  const waist = sewnAt(sewingRank.waist);
   return {
     inside: [...(own.length > 0 ? [makeUp(work, own)] : []), ...neaten(work)],
     neckline: [
-      sewNeckline(work, byName('neckline')),
+      sewNeckline(work, sewnAt(sewingRank.neckline)),
       ...(armholes.length > 0 ? [sewArmholes(kind, armholes)] : []),
       ...(waist.length > 0 ? [tackWaist(waist)] : []),
     ],
@@ -36,6 +40,10 @@ export function insideSewing(work: InsideWork): StagedSewing {
 
 const isOwn = ({ pieces }: InsideWork, { a, b }: Seam): boolean =>
   [...a, ...b].every((ref) => pieces.some(({ name }) => name === ref.piece));
+
+/** When the edge of an inside piece is sewn. */
+const rankOf = ({ pieces }: InsideWork, { a: [ref] }: Seam): number | undefined =>
+  ref && edgeNamed(pieceNamed(pieces, ref.piece), ref.edge).rank;
 
 const makeUp = ({ kind, setting }: InsideWork, seams: readonly string[]): SewingStep => ({
   title: kind === 'lining' ? 'Sew the lining together' : 'Sew the facings together',
