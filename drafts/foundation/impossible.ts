@@ -1,18 +1,13 @@
-import type { Body } from '../../engine/body/body.ts';
 import type { Issue } from '../../engine/issue.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
-import type { BodicePlan } from './bodice.ts';
-import { bodiceRules as rules } from './rules.ts';
+import { figure } from '../../engine/pattern/construction-log.ts';
+import type { Foundation, FoundationTable } from './foundation.ts';
+import { foundationRules as rules } from './rules.ts';
 
 /** Refuses a foundation that cannot be cut, naming the measurements that contradict each other. */
-export function refuseImpossible(
-  body: Body,
-  { levels, front }: Pick<BodicePlan, 'levels' | 'front'>,
-  log: ConstructionLog,
-): void {
-  const { size } = body;
+export function refuseImpossible(table: FoundationTable, { levels, front }: Foundation): void {
+  const { size } = table.body;
   const refuse = (path: string, message: string, value: number, limits: Issue['limits']): void =>
-    log.refuse({
+    table.refuse({
       code: 'measurements-contradict',
       severity: 'error',
       path,
@@ -21,14 +16,14 @@ export function refuseImpossible(
       ...(limits ? { limits } : {}),
     });
 
-  if (levels.underarm < size.scyeDepth)
+  if (levels.bust.value - rules.underarmAboveBust.value < size.scyeDepth)
     refuse(
       'scyeDepth',
-      `The bust level lies ${figure(levels.bust)} mm below the back neck point, not below the armpit (scye depth ${figure(size.scyeDepth)}). Measure again: scye depth (smaller would help), neck shoulder point to bust point (larger would help), neck shoulder point to waist (smaller would help).`,
+      `The bust level lies ${figure(levels.bust.value)} mm below the back neck point, not below the armpit (scye depth ${figure(size.scyeDepth)}). Measure again: scye depth (smaller would help), neck shoulder point to bust point (larger would help), neck shoulder point to waist (smaller would help).`,
       size.scyeDepth,
-      { max: levels.underarm, unit: 'mm' },
+      { max: levels.bust.value - rules.underarmAboveBust.value, unit: 'mm' },
     );
-  const midriff = levels.waist - levels.underBust;
+  const midriff = levels.waist.value - levels.underBust.value;
   if (midriff < rules.leastMidriff.value)
     refuse(
       'neckShoulderPointToWaist',
@@ -36,7 +31,7 @@ export function refuseImpossible(
       midriff,
       { min: rules.leastMidriff.value, unit: 'mm' },
     );
-  const dart = (front.dart * 180) / Math.PI;
+  const dart = (front.turned * 180) / Math.PI;
   if (!(dart >= rules.leastBustDart.value && dart <= rules.greatestBustDart.value))
     refuse(
       'neckShoulderPointToWaist',
@@ -44,7 +39,7 @@ export function refuseImpossible(
       dart,
       { min: rules.leastBustDart.value, max: rules.greatestBustDart.value, unit: 'degrees' },
     );
-  if (!Number.isFinite(front.strap.length))
+  if (!Number.isFinite(front.neckHeight.value))
     refuse(
       'neckShoulderPointToBustPoint',
       'The bust points lie further out from the neck than they are from it. Measure again: neck shoulder point to bust point (larger would help), bust point width (smaller would help).',
