@@ -44,9 +44,8 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment(
-        'dress',
-        body,
-        (drawn, sketch, log) => {
+        { name: 'dress', choices: dressChoices, styling, body, solver },
+        ({ sketch, body: drawn, log }) => {
           const sleeved = styling.sleeve !== 'none';
           const setting = { sleeves: sleeved, skirt: true, opening: styling.opening };
           const bodice = planFullBodice(sketch, drawn, styling, setting, log);
@@ -61,7 +60,6 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
             return { ok: true, value: openDress(joined, styling, log), issues: [] };
           };
         },
-        solver,
       ),
     ),
 };

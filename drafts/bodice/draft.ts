@@ -99,13 +99,11 @@ export const bodice: Draft<FullBodiceStyling> = {
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment(
-        'bodice',
-        body,
-        (drawn, sketch, log) => {
+        { name: 'bodice', choices: fullBodiceChoices, styling, body, solver },
+        ({ sketch, body: drawn, log }) => {
           const { cut } = planFullBodice(sketch, drawn, styling, onItsOwn, log);
           return (solution) => ({ ok: true, value: cut(solution), issues: [] });
         },
-        solver,
       ),
     ),
 };

@@ -18,7 +18,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
   title: 'Gored skirt',
   choices,
   draw: (body, styling, solver) =>
-    drawGarment('skirt', body, (drawn, _sketch, log) => () => {
+    drawGarment({ name: 'skirt', choices, styling, body, solver }, ({ body: drawn, log }) => () => {
       const { waistGirth } = drawn.size;
       const half = log.mm(
         'Half waist',

@@ -1,6 +1,9 @@
+import type { Curve } from '../geometry/curve.ts';
+import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
 import type { Figure } from './figure.ts';
 import type { Piece } from './piece.ts';
+import type { Ground, Unit } from './quantity.ts';
 import type { SewingStep } from './sewing.ts';
 import type { Side } from './side.ts';
 
@@ -100,7 +103,37 @@ export interface Notion {
 /** One step of the construction: what was done, with the numbers of this body, and on whose word. */
 export interface Step {
   readonly number: number;
+  /** The part of the drawing it belongs to; none where the draft names none. */
+  readonly heading?: string;
   readonly title: string;
+  /** For a dressmaker: the sentence with the numbers of this body, and what it comes to. */
   readonly text: string;
   readonly source: string;
+  /** For a program: the formula with its numbers, where the step gives one. See drafts/sentences.md. */
+  readonly formula?: string;
+  /** What it comes to (mm, radians, or a plain number). */
+  readonly value?: number;
+  readonly unit?: Unit;
+  /** What it was found from, each once. */
+  readonly from: readonly Ground[];
+  /** What it puts on paper, where it draws anything. */
+  readonly draws?: Drawn;
+}
+
+/** Points placed and lines drawn by a step, each on a named drawing, such as `back`. */
+export interface Drawn {
+  readonly points: readonly PlacedPoint[];
+  readonly lines: readonly PlacedLine[];
+}
+
+export interface PlacedPoint {
+  readonly on: string;
+  readonly name: string;
+  readonly at: Point;
+}
+
+export interface PlacedLine {
+  readonly on: string;
+  readonly name: string;
+  readonly curves: readonly Curve[];
 }
