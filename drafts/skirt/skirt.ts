@@ -4,6 +4,7 @@ import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { drawGarment } from '../draw-garment.ts';
 import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
+import { skirtShapedBy } from '../shaped-by.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
 import { type ByGore, mapGores } from './gore-sizes.ts';
@@ -17,6 +18,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
   name: 'skirt',
   title: 'Gored skirt',
   choices,
+  shapedBy: skirtShapedBy,
   draw: (body, styling, solver) =>
     drawGarment('skirt', body, (drawn, _sketch, log) => () => {
       const { waistGirth } = drawn.size;
