@@ -4,6 +4,7 @@ import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { drawGarment } from '../draw-garment.ts';
 import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
+import { skirtShapedBy } from '../shaped-by.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
 import { type ByGore, mapGores } from './gore-sizes.ts';
@@ -17,6 +18,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
   name: 'skirt',
   title: 'Gored skirt',
   choices,
+  shapedBy: skirtShapedBy,
   draw: (body, styling, solver) =>
     drawGarment({ name: 'skirt', choices, styling, body, solver }, ({ body: drawn, log }) => () => {
       const { waistGirth } = drawn.size;
@@ -26,16 +28,19 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
         (waistGirth + styling.waistEase) / 2,
         'measurement and styling',
       );
+      const balance = rules.sideBalance.value;
+      const [front, back] = [(half + balance) / 2, (half - balance) / 2];
+      const centre = rules.centreGoreWaist.value;
       const drafted: ByGore = {
-        'centre front': rules.centreFrontWaist.value * half,
-        'side front': rules.sideFrontWaist.value * half,
-        'side back': rules.sideFrontWaist.value * half,
-        'centre back': rules.centreFrontWaist.value * half,
+        'centre front': centre * front,
+        'side front': (1 - centre) * front,
+        'side back': (1 - centre) * back,
+        'centre back': centre * back,
       };
       log.say(
         'Waist of the gores',
-        `centre gores ${figure(drafted['centre front'])} mm, side gores ${figure(drafted['side front'])} mm`,
-        rules.centreFrontWaist,
+        `half of it ${figure(front)} mm in front and ${figure(back)} mm behind, ${balance} mm apart; of each the centre gore has ${centre}`,
+        rules.centreGoreWaist,
       );
       const taken = takenFromGores(drawn.fitting, 'waist');
       const waist = mapGores((name) => drafted[name] - taken[name]);
