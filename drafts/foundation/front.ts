@@ -1,6 +1,6 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
-import { closedWedge } from '../bodice/wedges.ts';
+import { armholeWedge } from './wedges.ts';
 import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
@@ -69,7 +69,7 @@ export function drawFront(
   const dart = table.angle`Bust dart angle: 2 x arc sine of (${intake} / (2 x ${leg})) [chord of a circle]`;
 
   const side = drawSide(table, 'front', widths.front.value, levels, widths);
-  const wedge = closedWedge(table, 'wedge from armhole', pivot, turnedAbout(across, pivot, dart.value), side.underarm);
+  const wedge = armholeWedge(table, 'wedge from armhole', pivot, turnedAbout(across, pivot, dart.value), side.underarm);
   const turned = dart.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
 

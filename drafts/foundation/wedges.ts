@@ -1,6 +1,6 @@
-import { type FittingChange, fitted } from '../../engine/body/fitting.ts';
 import { distance, type Point } from '../../engine/geometry/point.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { figure } from '../../engine/pattern/construction-log.ts';
+import type { FoundationTable } from './foundation.ts';
 
 /*
  * A gaping edge is pinned out in a wedge that ends at the bust point, behind at the shoulder blade. Closed on paper,
@@ -19,51 +19,52 @@ type Wedge = keyof typeof wedges;
 
 /** Angle (radians) about `pivot` that brings a neckline corner above it nearer to the centre by what was pinned. */
 export function necklineWedge(
+  table: FoundationTable,
   kind: Extract<Wedge, `${string}neckline`>,
-  changes: readonly FittingChange[],
   pivot: Point,
   corner: Point,
-  log: ConstructionLog,
 ): number {
-  const mm = fitted(changes, kind);
+  const { value: mm } = table.fitted(kind);
   if (mm === 0) return 0;
   const radius = distance(pivot, corner);
   const lean = (corner.x - pivot.x) / radius;
-  return logged(kind, mm, Math.asin(lean) - Math.asin(lean - mm / radius), log);
+  return logged(table, kind, Math.asin(lean) - Math.asin(lean - mm / radius));
 }
 
-/** Angle (radians) about `pivot` that brings the strap's outer end nearer to the underarm by what was pinned. */
+/** Angle (radians) about `pivot` that brings a place on the armhole nearer to the underarm by what was pinned. */
 export function armholeWedge(
+  table: FoundationTable,
   kind: Extract<Wedge, `${string}armhole`>,
-  changes: readonly FittingChange[],
   pivot: Point,
-  strapOuter: Point,
+  onArmhole: Point,
   underarm: Point,
-  log: ConstructionLog,
 ): number {
-  const mm = fitted(changes, kind);
+  const { value: mm } = table.fitted(kind);
   if (mm === 0) return 0;
-  const [a, b] = [distance(pivot, strapOuter), distance(pivot, underarm)];
-  const chord = distance(strapOuter, underarm);
+  const [a, b] = [distance(pivot, onArmhole), distance(pivot, underarm)];
+  const chord = distance(onArmhole, underarm);
   const angleFor = (c: number): number => Math.acos((a * a + b * b - c * c) / (2 * a * b));
-  return logged(kind, mm, angleFor(chord) - angleFor(chord - mm), log);
+  return logged(table, kind, angleFor(chord) - angleFor(chord - mm));
 }
 
-function logged(kind: Wedge, mm: number, angle: number, log: ConstructionLog): number {
+function logged(table: FoundationTable, kind: Wedge, angle: number): number {
   const { endsAt, takesUp, again } = wedges[kind];
-  if (Number.isFinite(angle))
-    return log.angle(
+  const pinned = table.fitted(kind);
+  if (Number.isFinite(angle)) {
+    table.log.angle(
       `Fitting, ${kind}`,
-      `${figure(mm)} mm pinned out, to nothing at the ${endsAt}; the ${takesUp} takes up`,
+      `${figure(pinned.value)} mm pinned out, to nothing at the ${endsAt}; the ${takesUp} takes up`,
       angle,
       'pivoting a dart, common practice, no source',
     );
-  log.refuse({
+    return angle;
+  }
+  table.refuse({
     code: 'fitting-too-much',
     severity: 'error',
     path: 'fitting',
-    value: mm,
-    message: `${figure(mm)} mm is more than there is to give for a ${kind}. Pin out less, and measure the ${again} again.`,
+    value: pinned.value,
+    message: `${figure(pinned.value)} mm is more than there is to give for a ${kind}. Pin out less, and measure the ${again} again.`,
   });
   return 0;
 }
