@@ -140,7 +140,7 @@ export const belt: Draft<StylingOf<typeof choices>> = {
               },
             ],
             notions: [],
-            figures: [],
+            shapes: [],
             sewing: {
               finish: [
                 {
