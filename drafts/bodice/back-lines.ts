@@ -35,7 +35,7 @@ export function planBack(
   back: BackFoundation,
   levels: Levels,
   widths: Widths,
-  { backNeckline, seamAllowance }: BodiceStyling,
+  { backNeckline, armholeAllowance }: BodiceStyling,
 ): BackLines {
   const pointed = backNeckline === 'pointed';
   const strapInner = sketch.fixed('back strap, inner end', back.strap.inner);
@@ -145,7 +145,7 @@ export function planBack(
       kind: 'least radius',
       name: 'back armhole can be turned',
       curve: armhole,
-      mm: leastRadius(seamAllowance),
+      mm: leastRadius(armholeAllowance),
     },
   );
   const sideWaist = sketch.curve('side back waist', sideAtWaist, atWaist.side);

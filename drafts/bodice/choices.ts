@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { armholeAllowance, necklineAllowance } from '../allowances.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 
 /** What the bodice leaves to taste. */
@@ -92,6 +93,8 @@ export const bodiceChoices = [
     max: 20,
     help: 'how far the front princess line passes to the side of the bust point',
   },
+  armholeAllowance,
+  necklineAllowance,
   ...makingChoices,
 ] as const satisfies readonly Choice[];
 

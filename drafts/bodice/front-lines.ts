@@ -31,7 +31,7 @@ export function planFront(
   sketch: SketchBuilder,
   front: FrontFoundation,
   levels: Levels,
-  { seamAllowance }: BodiceStyling,
+  { armholeAllowance }: BodiceStyling,
 ): FrontLines {
   const strapInner = sketch.fixed('front strap, inner end', front.strapInner);
   const strapOuter = sketch.fixed('front strap, outer end', front.strapOuter);
@@ -66,7 +66,7 @@ export function planFront(
       kind: 'least radius',
       name: 'front armhole can be turned',
       curve: armhole,
-      mm: leastRadius(seamAllowance),
+      mm: leastRadius(armholeAllowance),
     },
   );
 
