@@ -2,6 +2,7 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import { moved, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { bodiceAllowances } from '../allowances.ts';
 import { grainline } from '../grainline.ts';
 import {
   cutPair,
@@ -34,11 +35,11 @@ export function centreBackPiece(
   styling: BodiceStyling,
   texts: LevelTexts,
 ): Piece {
-  const allowance = styling.seamAllowance;
+  const allowance = bodiceAllowances(styling);
   const princess = seamEdge(
     'princess',
     solvedCurves(solution, lines.centrePrincess),
-    allowance,
+    allowance.seam,
     sewingRank.princess,
     PRINCESS_TURNS,
   );
@@ -49,10 +50,21 @@ export function centreBackPiece(
     name: 'centre back',
     number: 4,
     edges: [
-      seamEdge('neckline', solvedCurves(solution, [lines.neckline]), allowance, sewingRank.neckline, 1),
+      seamEdge(
+        'neckline',
+        solvedCurves(solution, [lines.neckline]),
+        allowance.neckline,
+        sewingRank.neckline,
+        1,
+      ),
       princess,
-      seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance, sewingRank.waist, 1),
-      seamEdge('centre back', straight(back.centreWaist, back.centreNeck), allowance, sewingRank.centreBack),
+      seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance.seam, sewingRank.waist, 1),
+      seamEdge(
+        'centre back',
+        straight(back.centreWaist, back.centreNeck),
+        allowance.centreBack,
+        sewingRank.centreBack,
+      ),
     ],
     grain: grainline(moved(back.centreNeck, inset), moved(back.centreWaist, inset)),
     notches: jointNotches(princess, [
@@ -87,11 +99,11 @@ export function sideBackPiece(
   styling: BodiceStyling,
   texts: LevelTexts,
 ): Piece {
-  const allowance = styling.seamAllowance;
+  const allowance = bodiceAllowances(styling);
   const princess = seamEdge(
     'princess',
     solvedCurves(solution, lines.sidePrincess),
-    allowance,
+    allowance.seam,
     sewingRank.princess,
     PRINCESS_TURNS,
   );

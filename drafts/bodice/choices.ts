@@ -1,4 +1,5 @@
 import type { Choice } from '../../engine/pattern/styling.ts';
+import { armholeAllowance, necklineAllowance } from '../allowances.ts';
 import { foundationChoices } from '../foundation/choices.ts';
 import { makingChoices } from '../making-choices.ts';
 
@@ -92,5 +93,7 @@ export const bodiceChoices = [
     max: 60,
     help: 'finished width of a shoulder strap at the shoulder',
   },
+  armholeAllowance,
+  necklineAllowance,
   ...makingChoices,
 ] as const satisfies readonly Choice[];

@@ -4,6 +4,7 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
+import { bodiceAllowances } from '../allowances.ts';
 import { type Cut, drawGarment, type Parts } from '../draw-garment.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
@@ -60,7 +61,7 @@ export function planFullBodice(
       width: styling.strapWidth,
       back: back.strap.length,
       front: front.strap.length,
-      allowance: styling.seamAllowance,
+      allowance: bodiceAllowances(styling),
       sleeves: setting.sleeves,
     };
     const panels = bodicePieces(plan, solution, body, fittedStyling, insertRules.flatEnds.value);
@@ -92,6 +93,7 @@ export function planFullBodice(
         back: armhole(plan.backLines.armhole, bodiceRules.backNotch.value),
       },
       setting,
+      allowance: bodiceAllowances(styling),
     };
     return finishInside({ bodice, panelSeams: bodiceSeams, panelJoins, inside }, styling, log);
   };

@@ -2,6 +2,7 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { bodiceAllowances } from '../allowances.ts';
 import { grainline } from '../grainline.ts';
 import { cutOnFold, seamEdge, solvedCurve, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
@@ -26,7 +27,7 @@ export function centreFrontPiece(
   styling: BodiceStyling,
   gathersEndAt: number,
 ): Piece {
-  const allowance = styling.seamAllowance;
+  const { seam: allowance } = bodiceAllowances(styling);
   const foldTop = point(0, levels.underBust);
   const foldWaist = solvedPoint(solution, 'centre front fold at waist');
   const middle = front.underBust.centre.x / 2;
@@ -80,12 +81,12 @@ export function sideFrontPiece(
   styling: BodiceStyling,
   texts: LevelTexts,
 ): Piece {
-  const allowance = styling.seamAllowance;
+  const allowance = bodiceAllowances(styling);
   const princess = (name: string, from: number, to: number, inflections: number) =>
     seamEdge(
       name,
       solvedCurves(solution, lines.sidePrincess.slice(from, to)),
-      allowance,
+      allowance.seam,
       sewingRank.princess,
       inflections,
     );

@@ -1,6 +1,7 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import type { Point } from '../../engine/geometry/point.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { BodiceAllowances } from '../allowances.ts';
 import { cutPair, levelLine, seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { LevelTexts } from './level-texts.ts';
@@ -25,23 +26,23 @@ export interface SidePanel {
   readonly princessNotches: readonly Notch[];
   /** Where it crosses the levels. */
   readonly princessAt: { readonly waist: Point; readonly bust: Point; readonly underBust: Point };
-  readonly allowance: number;
+  readonly allowance: BodiceAllowances;
 }
 
 /** Cuts a side panel: strap end, armhole, side seam, waist and princess edge. */
 export function sidePanelPiece(panel: SidePanel, levels: Levels, texts: LevelTexts): Piece {
   const { strap, armholeNotch, underarm, sideWaist, princessAt, allowance } = panel;
-  const [upperArmhole, underarmEdge] = armholeEdges([panel.armhole], panel.armholeFlat, allowance);
+  const [upperArmhole, underarmEdge] = armholeEdges([panel.armhole], panel.armholeFlat, allowance.armhole);
   const sideAt = (level: number): Point => sideAtLevel(underarm, sideWaist, levels, level);
   return {
     name: panel.name,
     number: panel.number,
     edges: [
-      seamEdge('strap', straight(strap.inner, strap.outer), allowance, sewingRank.strap),
+      seamEdge('strap', straight(strap.inner, strap.outer), allowance.seam, sewingRank.strap),
       upperArmhole,
       underarmEdge,
-      seamEdge('side', [panel.side], allowance, sewingRank.side),
-      seamEdge('waist', [panel.waist], allowance, sewingRank.waist, 1),
+      seamEdge('side', [panel.side], allowance.side, sewingRank.side),
+      seamEdge('waist', [panel.waist], allowance.seam, sewingRank.waist, 1),
       ...panel.princess,
     ],
     grain: grainSquareToWaist(princessAt.waist, sideWaist, levels),

@@ -15,7 +15,7 @@ export interface Unlined {
   readonly bodice: Parts;
   readonly panelSeams: Parts['seams'];
   readonly panelJoins: Parts['joins'];
-  readonly inside: Omit<BodiceInside, 'turnOfCloth'>;
+  readonly inside: Omit<BodiceInside, 'turnOfCloth' | 'facingEdge'>;
 }
 
 /** Adds what finishes a bodice inside: a lining of its panels, or facings. The insert faces itself. */
@@ -36,10 +36,16 @@ export function finishInside(unlined: Unlined, styling: LiningStyling, log: Cons
         seams: made.seams,
         setting: unlined.inside.setting,
         turnOfCloth: styling.turnOfCloth,
+        facingEdge: styling.facingAllowance,
       }),
     ]),
   };
 }
+
+const finished = (
+  inside: Unlined['inside'],
+  { turnOfCloth, facingAllowance }: LiningStyling,
+): BodiceInside => ({ ...inside, turnOfCloth, facingEdge: facingAllowance });
 
 type Made = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;
 
@@ -53,7 +59,7 @@ function lining(
     `the panels once more, set back by ${figure(styling.turnOfCloth)} mm at neckline, armholes, straps and centre back, so that the seams roll inside; the insert is its own lining`,
     'turn of cloth, common practice, no source',
   );
-  const pieces = liningPieces({ ...inside, turnOfCloth: styling.turnOfCloth });
+  const pieces = liningPieces(finished(inside, styling));
   return {
     pieces,
     seams: liningSeams([...bodice.pieces, ...pieces], panelSeams, inside.setting),
@@ -68,7 +74,7 @@ function facings({ bodice, inside }: Unlined, styling: LiningStyling, log: Const
     `the top of the centre back, ${rules.neckFacing.value} mm deep${inside.setting.sleeves ? '' : `, and bands along the armholes, ${rules.armholeFacing.value} mm deep at the side`}; all set back by ${figure(styling.turnOfCloth)} mm`,
     rules.neckFacing,
   );
-  const pieces = facingPieces({ ...inside, turnOfCloth: styling.turnOfCloth });
+  const pieces = facingPieces(finished(inside, styling));
   return {
     pieces,
     seams: facingSeams([...bodice.pieces, ...pieces], inside.setting),

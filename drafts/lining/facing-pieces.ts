@@ -14,27 +14,27 @@ import { felled } from './lining-pieces.ts';
 import { liningRules as rules } from './rules.ts';
 
 /** Cuts the facings: of the back neckline, and of the armholes where no sleeve finishes them. */
-export function facingPieces({
-  panels,
-  armholes,
-  turnOfCloth: turn,
-  setting,
-}: BodiceInside): readonly Piece[] {
+export function facingPieces(inside: BodiceInside): readonly Piece[] {
+  const { panels, armholes, setting } = inside;
   const panel = (name: string): Piece => pieceNamed(panels, name);
   const pieces = [
-    neckFacing(panel('centre back'), turn, setting.opening === 'side'),
+    neckFacing(panel('centre back'), inside),
     ...(setting.sleeves
       ? []
       : [
-          armholeFacing('front armhole facing', panel('side front'), armholes.front, turn),
-          armholeFacing('back armhole facing', panel('side back'), armholes.back, turn),
+          armholeFacing('front armhole facing', panel('side front'), armholes.front, inside),
+          armholeFacing('back armhole facing', panel('side back'), armholes.back, inside),
         ]),
   ];
   return pieces.map((piece, i) => ({ ...piece, number: 12 + i }));
 }
 
 /** The top of the centre back; the lower edge is the neckline once more. */
-function neckFacing(panel: Piece, turn: number, seamAtCentre: boolean): Omit<Piece, 'number'> {
+function neckFacing(
+  panel: Piece,
+  { turnOfCloth: turn, setting, allowance, facingEdge }: BodiceInside,
+): Omit<Piece, 'number'> {
+  const neatened = neatenedBy(facingEdge);
   const depth = turn + rules.neckFacing.value;
   const neckline = { ...edgeNamed(panel, 'neckline'), curves: loweredNeckline(panel, turn) };
   const centreBack = edgeNamed(panel, 'centre back');
@@ -48,7 +48,9 @@ function neckFacing(panel: Piece, turn: number, seamAtCentre: boolean): Omit<Pie
       neckline,
       neatened(princess),
       neatened({ ...neckline, name: 'lower', curves: lower }),
-      seamAtCentre ? centre : { ...felled(centre), turn: 'finished' },
+      setting.opening === 'side'
+        ? centre
+        : { ...felled({ ...centre, allowance: allowance.seam }), turn: 'finished' },
     ],
     grain: grainline(
       between(edgeEnd(centre), edgeStart(princess), 0.2),
@@ -62,20 +64,25 @@ function neckFacing(panel: Piece, turn: number, seamAtCentre: boolean): Omit<Pie
 }
 
 /** A band along the armhole, as wide as the strap at its top; its inner edge is the armhole once more. */
-function armholeFacing(name: string, panel: Piece, armhole: Armhole, turn: number): Omit<Piece, 'number'> {
+function armholeFacing(
+  name: string,
+  panel: Piece,
+  armhole: Armhole,
+  { turnOfCloth: turn, allowance, facingEdge }: BodiceInside,
+): Omit<Piece, 'number'> {
   const strap = edgeNamed(panel, 'strap');
   const princess = panel.edges.findLast((edge) => edge.name.startsWith('princess')) ?? strap;
   const top = sideTop(panel, princess, armhole.curve, turn);
   const side = stretch(edgeNamed(panel, 'side'), turn, turn + rules.armholeFacing.value);
   const across = vectorBetween(top.strapOuter, top.strapInner);
   const inner = reversed(withEndsMoved(top.armhole, across, vectorBetween(edgeStart(side), edgeEnd(side))));
-  const [upper, underarm] = armholeEdges([top.armhole], armhole.flat, strap.allowance);
+  const [upper, underarm] = armholeEdges([top.armhole], armhole.flat, allowance.armhole);
   const edges = [
     felled({ ...strap, curves: straight(top.strapInner, top.strapOuter) }),
     upper,
     underarm,
     side,
-    neatened({ ...upper, name: 'inner', curves: [inner] }),
+    neatenedBy(facingEdge)({ ...upper, name: 'inner', curves: [inner] }),
   ];
   const depth = rules.armholeFacing.value;
   const inward = scaled(outward(unit(vectorBetween(edgeStart(side), edgeEnd(side)))), -depth / 3);
@@ -92,9 +99,11 @@ function armholeFacing(name: string, panel: Piece, armhole: Armhole, turn: numbe
 }
 
 /** A free edge, turned under and stitched. */
-const neatened = (edge: PieceEdge): PieceEdge => ({
-  ...edge,
-  rank: sewingRank.facingEdge,
-  turn: 'finished',
-  allowance: rules.facingHem.value,
-});
+const neatenedBy =
+  (allowance: number) =>
+  (edge: PieceEdge): PieceEdge => ({
+    ...edge,
+    rank: sewingRank.facingEdge,
+    turn: 'finished',
+    allowance,
+  });

@@ -1,5 +1,6 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { BodiceAllowances } from '../allowances.ts';
 
 /** What a bodice is sewn to, and so which of its edges are finished inside, and when. */
 export interface BodiceSetting {
@@ -18,6 +19,9 @@ export interface BodiceInside {
   /** How far the finished edges are set back, mm. */
   readonly turnOfCloth: number;
   readonly setting: BodiceSetting;
+  readonly allowance: BodiceAllowances;
+  /** What the free edges of facings are turned under by, mm. */
+  readonly facingEdge: number;
 }
 
 export interface Armhole {

@@ -11,14 +11,14 @@ import type { Armhole, BodiceInside } from './inside.ts';
  * turn of the cloth.
  */
 export function liningPieces(inside: BodiceInside): readonly Piece[] {
-  const { panels, armholes, turnOfCloth: turn, setting } = inside;
+  const { panels, armholes, setting } = inside;
   const panel = (name: string): Piece => pieceNamed(panels, name);
   const waist = (piece: Piece): PieceEdge =>
     setting.skirt ? felled(edgeNamed(piece, 'waist')) : edgeNamed(piece, 'waist');
   return [
     centreFrontLining(panel('centre front'), waist),
     sideLining(panel('side front'), armholes.front, inside, waist),
-    centreBackLining(panel('centre back'), turn, setting.opening === 'side', waist),
+    centreBackLining(panel('centre back'), inside, waist),
     sideLining(panel('side back'), armholes.back, inside, waist),
   ].map((piece, i) => ({ ...piece, number: 12 + i }));
 }
@@ -45,7 +45,7 @@ function centreFrontLining(panel: Piece, waist: (piece: Piece) => PieceEdge): Pi
 function sideLining(
   panel: Piece,
   armhole: Armhole,
-  { turnOfCloth: turn, setting }: BodiceInside,
+  { turnOfCloth: turn, setting, allowance }: BodiceInside,
   waist: (piece: Piece) => PieceEdge,
 ): Piece {
   const strap = edgeNamed(panel, 'strap');
@@ -54,7 +54,7 @@ function sideLining(
   const [lower, upper = lower] = princess;
   if (!lower || !upper) throw new Error(`The ${panel.name} has no princess edge.`);
   const top = sideTop(panel, upper, armhole.curve, turn);
-  const curved = armholeEdges([top.armhole], armhole.flat, strap.allowance);
+  const curved = armholeEdges([top.armhole], armhole.flat, allowance.armhole);
   const shortened = stretch(upper, 0, edgeLength(upper) - turn);
   const sewnFlat = upper === lower;
   const edges = [
@@ -79,8 +79,7 @@ function sideLining(
 
 function centreBackLining(
   panel: Piece,
-  turn: number,
-  seamAtCentre: boolean,
+  { turnOfCloth: turn, setting, allowance }: BodiceInside,
   waist: (piece: Piece) => PieceEdge,
 ): Piece {
   const princess = edgeNamed(panel, 'princess');
@@ -93,7 +92,7 @@ function centreBackLining(
       { ...edgeNamed(panel, 'neckline'), curves: loweredNeckline(panel, turn) },
       stretch(princess, turn, edgeLength(princess)),
       waist(panel),
-      seamAtCentre ? centre : felled(centre),
+      setting.opening === 'side' ? centre : felled({ ...centre, allowance: allowance.seam }),
     ],
     notches: panel.notches.map((notch) =>
       notch.edge === princess.name ? { ...notch, at: notch.at - turn } : notch,

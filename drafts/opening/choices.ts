@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { zipAllowance } from '../allowances.ts';
 
 /** Where a dress opens. */
 export const openingChoices = [
@@ -9,6 +10,7 @@ export const openingChoices = [
     words: ['back', 'side'],
     help: 'where the zip is set in: the centre back seam, or the left side seam',
   },
+  zipAllowance,
 ] as const satisfies readonly Choice[];
 
 export type OpeningStyling = StylingOf<typeof openingChoices>;

@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { hemAllowance } from '../allowances.ts';
 
 /** What the gored skirt leaves to taste. */
 export const skirtChoices = [
@@ -45,6 +46,7 @@ export const skirtChoices = [
     max: 7000,
     help: 'hem sweep in mm, instead of by fullness',
   },
+  hemAllowance,
 ] as const satisfies readonly Choice[];
 
 export type SkirtStyling = StylingOf<typeof skirtChoices>;

@@ -3,6 +3,7 @@ import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import { type ConstructionLog, constructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import type { Parts } from '../draw-garment.ts';
 import type { SkirtStyling } from './choices.ts';
@@ -71,7 +72,7 @@ function planSkirt(body: Body, styling: SkirtStyling, waist: ByGore, log: Constr
  */
 export function drawSkirt(
   body: Body,
-  styling: SkirtStyling & { readonly seamAllowance: number },
+  styling: SkirtStyling & Parameters<typeof allowances>[0],
   waist: ByGore,
   log: ConstructionLog,
   solver: Solver = solve,
@@ -92,7 +93,8 @@ export function drawSkirt(
         number: 8 + i,
         left,
         right,
-        allowance: styling.seamAllowance,
+        allowance: allowances(styling),
+        hem: styling.hemAllowance,
         hipText,
       }),
     ),
@@ -101,7 +103,7 @@ export function drawSkirt(
     girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
     shapes: skirtFigures(body, sizes),
-    sewing: skirtSewing,
+    sewing: skirtSewing(styling),
   };
   return { ok: true, value: parts, issues: [] };
 }

@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { sleeveHemAllowance } from '../allowances.ts';
 
 /** What the puff sleeve leaves to taste. */
 export const sleeveChoices = [
@@ -63,6 +64,7 @@ export const sleeveChoices = [
     max: 25,
     help: 'width of the elastic in the sleeve hem',
   },
+  sleeveHemAllowance,
 ] as const satisfies readonly Choice[];
 
 export type SleeveStyling = StylingOf<typeof sleeveChoices>;

@@ -3,6 +3,7 @@ import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { bodiceAllowances } from '../allowances.ts';
 import type { BodicePlan } from '../bodice/bodice.ts';
 import type { BodiceStyling } from '../bodice/choices.ts';
 import { bodiceRules, leastRadius } from '../bodice/rules.ts';
@@ -37,7 +38,7 @@ export function planPuffSleeve(
       strap,
       frontFlat: bodiceRules.frontNotch.value,
       backFlat: bodiceRules.backNotch.value,
-      leastRadius: leastRadius(styling.seamAllowance),
+      leastRadius: leastRadius(styling.armholeAllowance),
       guess: strap + 1.1 * chords,
     },
     log,
@@ -50,7 +51,7 @@ export function planPuffSleeve(
     const toShoulder = backArmhole * (1 - bodiceRules.backNotch.value) + back.strap.length;
     const armText = `upper arm: finished girth ${figure(body.size.upperArmGirth + styling.upperArmEase)} mm`;
     return {
-      pieces: [sleevePiece(sleeve, solution, styling, styling.seamAllowance, toShoulder, armText)],
+      pieces: [sleevePiece(sleeve, solution, styling, bodiceAllowances(styling), toShoulder, armText)],
       seams: sleeveSeams(styling.sleeveFullness),
       joins: sleeveJoins,
       girths: sleeveGirths(body, styling),

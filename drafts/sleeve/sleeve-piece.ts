@@ -5,6 +5,7 @@ import { point } from '../../engine/geometry/point.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { BodiceAllowances } from '../allowances.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainline } from '../grainline.ts';
 import { cutPair, levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
@@ -18,7 +19,7 @@ export function sleevePiece(
   lines: SleeveLines,
   solution: Solution,
   styling: SleeveStyling,
-  allowance: number,
+  allowance: BodiceAllowances,
   shoulder: number,
   armText: string,
 ): Piece {
@@ -27,13 +28,15 @@ export function sleevePiece(
   const apart = (names: readonly string[], x: number): readonly Curve[] =>
     solvedCurves(solution, names).map((curve) => transformedCurve(curve, movedBy(vector(x, 0))));
   const cap = (name: string, curves: readonly Curve[], inflections: number) =>
-    seamEdge(name, curves, allowance, sewingRank.armhole, inflections);
+    seamEdge(name, curves, allowance.armhole, sewingRank.armhole, inflections);
   const backFlat = cap('cap back underarm', apart([lines.backFlat], -spread / 2), 1);
   const frontFlat = cap('cap front underarm', apart([lines.frontFlat], spread / 2), 1);
   const crown = cap('crown', solvedCurves(solution, lines.crown), 2);
   const hem = lines.length;
   const top = crown.curves[0]?.to ?? point(0, 0);
-  const hemAllowance = styling.elasticWidth + rules.casingRoom.value + rules.turnUnder.value;
+  const casing = styling.elasticWidth + rules.casingRoom.value;
+  const least = casing + rules.turnUnder.value;
+  const chosen = styling.sleeveHemAllowance === 'auto' ? least : styling.sleeveHemAllowance;
   return {
     name: 'sleeve',
     number: 7,
@@ -41,16 +44,26 @@ export function sleevePiece(
       backFlat,
       crown,
       frontFlat,
-      seamEdge('front seam', straight(point(half, 0), point(half, hem)), allowance, sewingRank.sleeveSeam),
+      seamEdge(
+        'front seam',
+        straight(point(half, 0), point(half, hem)),
+        allowance.seam,
+        sewingRank.sleeveSeam,
+      ),
       {
         name: 'hem',
         curves: straight(point(half, hem), point(-half, hem)),
         turn: 'hem',
-        allowance: hemAllowance,
+        allowance: Math.max(chosen, least),
         rank: sewingRank.hem,
         inflections: 0,
       },
-      seamEdge('back seam', straight(point(-half, hem), point(-half, 0)), allowance, sewingRank.sleeveSeam),
+      seamEdge(
+        'back seam',
+        straight(point(-half, hem), point(-half, 0)),
+        allowance.seam,
+        sewingRank.sleeveSeam,
+      ),
     ],
     grain: grainline(top, point(top.x, hem)),
     notches: [
@@ -64,10 +77,7 @@ export function sleevePiece(
       {
         name: 'casing',
         kind: 'casing',
-        curves: straight(
-          point(-half, hem - styling.elasticWidth - rules.casingRoom.value),
-          point(half, hem - styling.elasticWidth - rules.casingRoom.value),
-        ),
+        curves: straight(point(-half, hem - casing), point(half, hem - casing)),
       },
     ],
     marks: [],

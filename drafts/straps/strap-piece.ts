@@ -1,5 +1,6 @@
 import { point } from '../../engine/geometry/point.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { BodiceAllowances } from '../allowances.ts';
 import { grainline } from '../grainline.ts';
 import { seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
@@ -11,7 +12,7 @@ export interface StrapSize {
   /** From the back panel up to the shoulder line, and from there down to the side front, mm. */
   readonly back: number;
   readonly front: number;
-  readonly allowance: number;
+  readonly allowance: BodiceAllowances;
   /** Whether a sleeve is sewn to its long edges; else it is turned to a tube before its ends are sewn. */
   readonly sleeves: boolean;
 }
@@ -23,9 +24,9 @@ export interface StrapSize {
 export function strapPiece(size: StrapSize): Piece {
   const length = size.back + size.front;
   const corner = (across: number, down: number) => point(across * size.width, down * length);
-  const edge = (name: string, from: ReturnType<typeof corner>, to: ReturnType<typeof corner>, rank: number) =>
-    seamEdge(name, straight(from, to), size.allowance, rank);
   const { strap } = sewingRank;
+  const edge = (name: string, from: ReturnType<typeof corner>, to: ReturnType<typeof corner>, rank: number) =>
+    seamEdge(name, straight(from, to), rank === strap ? size.allowance.seam : size.allowance.armhole, rank);
   const long = size.sleeves ? sewingRank.armhole : sewingRank.strapTube;
   return {
     name: 'strap',
