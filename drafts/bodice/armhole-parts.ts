@@ -1,6 +1,7 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf, lengthUpTo, splitEdgeAt } from '../../engine/geometry/edge.ts';
 import { edgeCrossings, level } from '../../engine/geometry/intersect.ts';
+import { type Transform, transformedCurve } from '../../engine/geometry/transform.ts';
 import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import { bodiceRules as rules } from './rules.ts';
 
@@ -10,6 +11,8 @@ export interface Stretch {
   /** What its edges are called: `armhole`, or `outer` on a strap. */
   readonly edge: 'armhole' | 'outer';
   readonly upTo: number;
+  /** From the drawing of the armhole to the piece's own, where the piece lies otherwise. */
+  readonly own?: Transform;
 }
 
 /** An edge of the armhole: sewn flat to a sleeve, or gathered or eased to it. */
@@ -41,11 +44,11 @@ export function armholeParts(
   const edges: ArmholeEdge[] = [];
   let from = 0;
   let rest = whole;
-  for (const [i, { piece, edge, upTo }] of stretches.entries()) {
+  for (const { piece, edge, upTo, own = (p) => p } of stretches) {
     const cut = (to: number, name: string, flat: boolean): void => {
-      const last = i === stretches.length - 1 && to >= upTo;
-      const [before, after] = last ? [rest, rest] : splitEdgeAt(rest, to - from, ['before', 'after']);
-      edges.push({ piece, edge: name, curves: before.curves, flat });
+      const [before, after] =
+        to === Number.POSITIVE_INFINITY ? [rest, rest] : splitEdgeAt(rest, to - from, ['before', 'after']);
+      edges.push({ piece, edge: name, curves: before.curves.map((curve) => transformedCurve(curve, own)), flat });
       [from, rest] = [to, after];
     };
     const [upper, lower] = edge === 'armhole' ? ['armhole upper', 'armhole underarm'] : ['outer', 'outer underarm'];
