@@ -65,4 +65,11 @@ export const skirtRules = ruleTable('K', {
     'a narrow hem is turned twice by half of this: a quarter inch',
     'a quarter inch turned twice, common practice, no source',
   ],
+  liningShorter: [25, 'mm', 'a lining hangs shorter than its skirt by this', commonPractice],
+  liningHem: [
+    12.7,
+    'mm',
+    'its hem is turned twice by half of this, whatever hem the skirt has',
+    commonPractice,
+  ],
 });
