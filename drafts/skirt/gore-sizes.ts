@@ -28,6 +28,8 @@ export interface GoreSizes {
   readonly toHip: Readonly<Record<GoreSeam, number>>;
   /** From the hip level to the hem, the same along every seam: the hem hangs level. */
   readonly belowHip: number;
+  /** The angle by which every gore seam leans out below the hip, radians. */
+  readonly lean: number;
   /** The whole hem. */
   readonly sweep: number;
   /** The ease that the fitting left at the hip. */
@@ -116,10 +118,15 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
       'centre back': atCentre - dropped['centre back'],
     },
     belowHip,
+    lean,
     sweep,
     hipEase: styling.hipEase - less,
   };
 }
+
+/** How wide a skirt is `up` mm above its hem, mm: each edge of a gore has come in by its lean. */
+export const sweepAbove = ({ sweep, lean }: GoreSizes, up: number): number =>
+  sweep - 2 * allEdges * lean * up;
 
 /** Refuses a hem that the gores cannot flare to, or come in to, in their length; radians and mm. */
 function refuseLean(lean: number, belowHip: number, hip: number, log: ConstructionLog): void {

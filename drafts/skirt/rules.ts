@@ -59,4 +59,11 @@ export const skirtRules = ruleTable('K', {
     'a circle skirt has no hip to shape',
   ],
   leastLean: [-2, 'degrees', 'nor in by more than this, or one cannot walk in it', commonPractice],
+  liningShorter: [25, 'mm', 'a lining hangs shorter than its skirt by this', commonPractice],
+  liningHem: [
+    12.7,
+    'mm',
+    'its hem is turned twice by half of this, whatever hem the skirt has',
+    commonPractice,
+  ],
 });
