@@ -1,6 +1,7 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf, lengthUpTo, splitEdgeAt } from '../../engine/geometry/edge.ts';
 import { edgeCrossings, level } from '../../engine/geometry/intersect.ts';
+import type { Point } from '../../engine/geometry/point.ts';
 import { type Transform, transformedCurve } from '../../engine/geometry/transform.ts';
 import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import { bodiceRules as rules } from './rules.ts';
@@ -23,6 +24,8 @@ export interface ArmholeEdge extends EdgeRef {
 
 /** One half of the armhole, from the shoulder to the underarm. */
 export interface ArmholeHalf {
+  /** The whole of it, laid flat as it is sewn together. */
+  readonly laid: readonly Curve[];
   readonly edges: readonly ArmholeEdge[];
   /** Where the notch stands: at the start of this edge. */
   readonly notched: EdgeRef;
@@ -44,7 +47,7 @@ export function armholeParts(
   const edges: ArmholeEdge[] = [];
   let from = 0;
   let rest = whole;
-  for (const { piece, edge, upTo, own = (p) => p } of stretches) {
+  for (const { piece, edge, upTo, own = (p: Point): Point => p } of stretches) {
     const cut = (to: number, name: string, flat: boolean): void => {
       const [before, after] =
         to === Number.POSITIVE_INFINITY ? [rest, rest] : splitEdgeAt(rest, to - from, ['before', 'after']);
@@ -57,7 +60,7 @@ export function armholeParts(
   }
   const notched = edges.find(({ flat }) => flat);
   if (!notched) throw new Error('An armhole has no notch.');
-  return { edges, notched: { piece: notched.piece, edge: notched.edge }, toNotch: notch };
+  return { laid: curves, edges, notched: { piece: notched.piece, edge: notched.edge }, toNotch: notch };
 }
 
 /** How far from the shoulder the notch stands, mm; on a seam that crosses the armhole where it would stand beside it. */

@@ -92,5 +92,5 @@ function outerOpen(
 }
 
 /** The heading with which a side seam leaves the underarm. */
-export const sideHeading = ({ underarm, underBust, waist, bent }: SideSeam): number =>
-  angleOf(vectorBetween(underarm, bent ? underBust : waist));
+export const sideHeading = ({ underarm, waist }: SideSeam): number =>
+  angleOf(vectorBetween(underarm, waist));

@@ -95,7 +95,7 @@ function sideBack(cut: PanelCut): Piece {
     edges: [
       ...top,
       ...armholeEdges(cut, 'back', 'side back'),
-      seamEdge('side', side, allowance.side, sewingRank.side, 1),
+      seamEdge('side', side, allowance.side, sewingRank.side, 2),
       seamEdge('waist', curvesOf(cut, [plan.back.sideWaist]), allowance.seam, sewingRank.waist, 1),
       princess,
     ],

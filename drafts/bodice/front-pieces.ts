@@ -234,7 +234,7 @@ function sideFront(cut: PanelCut): Piece {
     edges: [
       ...sideFrontTop(cut),
       ...armholeEdges(cut, 'front', 'side front'),
-      seamEdge('side', side, allowance.side, sewingRank.side, 1),
+      seamEdge('side', side, allowance.side, sewingRank.side, 2),
       seamEdge('waist', curvesOf(cut, [front.sideWaist]), allowance.seam, sewingRank.waist, 1),
       princess('princess lower', 0, 1, 1),
       upper,

@@ -37,13 +37,19 @@ export const armholeEdges = ({ armholes, allowance }: PanelCut, part: 'front' | 
     seamEdge(edge, curves, allowance.armhole, sewingRank.armhole, 2),
   );
 
-/** The notch of an armhole where it stands on this piece. */
-export const armholeNotches = ({ armholes }: PanelCut, part: 'front' | 'back', piece: string): readonly Notch[] => {
-  const { notched } = armholes[part];
+/** The notches of an armhole that stand on this piece: where a sleeve begins to be gathered or eased, and the shoulder. */
+export function armholeNotches({ armholes }: PanelCut, part: 'front' | 'back', piece: string): readonly Notch[] {
+  const { notched, edges } = armholes[part];
+  const [top] = edges;
+  const shoulder: Notch[] =
+    part === 'front' && top?.piece === piece ? [{ name: 'shoulder', edge: top.edge, at: 0, mark: 'level' }] : [];
   return notched.piece === piece
-    ? [{ name: `${part} armhole notch`, edge: notched.edge, at: 0, mark: part === 'front' ? 'single' : 'double' }]
-    : [];
-};
+    ? [
+        ...shoulder,
+        { name: `${part} armhole notch`, edge: notched.edge, at: 0, mark: part === 'front' ? 'single' : 'double' },
+      ]
+    : shoulder;
+}
 
 /** Notches where a princess edge of several curves passes from one to the next, named in that order. */
 export function jointNotches(

@@ -14,16 +14,16 @@ export const bodiceRules = ruleTable('B', {
     'the strap meets the back at least this far inside the underarm, or it moves nearer to the neck',
     commonPractice,
   ],
-  strapInsideFrontUnderarm: [
-    40,
+  strapBeyondFold: [
+    15,
     'mm',
-    'the strap meets the front at least this far inside the underarm once the dart is closed, or the neckline is narrower',
+    'below the fold of the arm, where the armhole already turns out, a strap may end this much further out',
     commonPractice,
   ],
-  armholeRoom: [
-    50,
+  aboveUnderarm: [
+    25,
     'mm',
-    'the strap end of the side front stays at least this far above the underarm, for the armhole to hollow out',
+    'the front neckline lies at least this much higher than the underarm, or the strap would hang on a shelf',
     commonPractice,
   ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],

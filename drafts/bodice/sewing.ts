@@ -1,8 +1,10 @@
+import type { PanelCut } from './panel-cut.ts';
+import type { State } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
 
 /** How the panels of the bodice are sewn. */
-export const bodiceSewing: StagedSewing = {
+export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
   trial: [
     {
       title: 'Sew a trial bodice and fit it',
@@ -17,13 +19,7 @@ export const bodiceSewing: StagedSewing = {
   'stay-stitch': [
     {
       title: 'Stay-stitch neckline and armholes',
-      brings: [
-        state('centre back', 'stay-stitched', 'neckline'),
-        ...['side front', 'side back'].flatMap((piece) => [
-          state(piece, 'stay-stitched', 'armhole upper'),
-          state(piece, 'stay-stitched', 'armhole underarm'),
-        ]),
-      ],
+      brings: stayStitched(cut),
       stitch: '301',
       seamClass: 8,
       how: ['Stitch each curve by itself, within the allowance, so that it does not stretch while you sew.'],
@@ -57,4 +53,17 @@ export const bodiceSewing: StagedSewing = {
       cautions: [cautions.pins],
     },
   ],
-};
+});
+
+/** The curved edges that would stretch: necklines, and the armhole on the panels. */
+function stayStitched({ plan, armholes }: PanelCut): readonly State[] {
+  const { style } = plan.lines;
+  const front =
+    style.front === 'gathered' ? [] : [style.front === 'parted' ? 'upper centre front' : 'centre front'];
+  return [
+    ...['centre back', ...front].map((piece) => state(piece, 'stay-stitched', 'neckline')),
+    ...[...armholes.front.edges, ...armholes.back.edges]
+      .filter(({ edge }) => edge.startsWith('armhole'))
+      .map(({ piece, edge }) => state(piece, 'stay-stitched', edge)),
+  ];
+}

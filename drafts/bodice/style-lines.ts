@@ -186,8 +186,8 @@ function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel:
 }
 
 /**
- * The corner of the front neckline, dart open. A strap must meet its panel high enough above the underarm for the
- * armhole to hollow out once the dart is closed, and far enough inside it.
+ * The corner of the front neckline, dart open. A strap must meet its panel above the underarm as the body has it, and
+ * inside the fold of the arm: else no armhole could run from one to the other without a hook or a shelf.
  */
 function necklineCorner(
   table: BodiceTable,
@@ -195,7 +195,7 @@ function necklineCorner(
   style: Style,
   onShoulder: StyleLines['onShoulder'],
 ): Point {
-  const { choice, styling } = table;
+  const { choice } = table;
   const { pivot, turned, side } = front;
   const height = table.mm`Front neckline above the bust level, as chosen: (1 - ${choice.necklineDepth}) x ${front.neckHeight}`;
   if (style.shoulder === 'whole') {
@@ -213,29 +213,17 @@ function necklineCorner(
         : half;
     return table.point('front', 'corner of the front neckline', point(free.value, levels.bust.value - height.value));
   }
-  const aboveBust = table.mm`Strap end above the bust level, at least: ${rules.armholeRoom} + ${levels.bust} - ${levels.underarm}`;
-  const room = side.underarm.x - rules.strapInsideFrontUnderarm.value - pivot.x;
-  const [sine, cosine] = [Math.sin(turned), Math.cos(turned)];
-  const outermost = Math.min(
-    (room - height.value * sine) / cosine,
-    (room - aboveBust.value * (sine / cosine)) * cosine,
-  );
-  const most = table.measured(
-    'Strap may reach from centre front',
-    'so that it stays inside the underarm once the dart is closed',
-    pivot.x + outermost,
+  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer)})`;
+  const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
+  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most ${fold} - ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
+  const underarm = turnedAbout(side.underarm, pivot, -turned);
+  const open = table.measured(
+    'Underarm above the bust level, dart open',
+    'the underarm turned back by the dart about the bust point',
+    pivot.y - underarm.y,
     front.dart,
   );
-  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most ${most} - strap width ${choice.strapWidth} [B3, common practice, no source]`;
-  const outer = half.value + styling.strapWidth - pivot.x;
-  const needed = table.measured(
-    'Neckline must lie above the bust level',
-    `so that the closed dart leaves ${figure(rules.armholeRoom.value)} above the underarm`,
-    (aboveBust.value + outer * sine) / cosine,
-    aboveBust,
-    front.dart,
-  );
-  const above = table.mm`Front neckline above the bust level: ${height}, at least ${needed}`;
+  const above = table.mm`Front neckline above the bust level: ${height}, at least ${open} + ${rules.aboveUnderarm}`;
   return table.point('front', 'corner of the front neckline', point(half.value, levels.bust.value - above.value));
 }
 

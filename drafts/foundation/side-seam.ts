@@ -7,7 +7,8 @@ import type { Widths } from './take-in.ts';
 /** The side seam of the back or of the front: straight from underarm to waist, but for what it gives in under the bust. */
 export interface SideSeam {
   readonly underarm: Point;
-  /** Where it crosses the under-bust level. */
+  /** Where it crosses the levels. */
+  readonly bust: Point;
   readonly underBust: Point;
   readonly waist: Point;
   /** Whether it has a bend there. */
@@ -29,6 +30,7 @@ export function drawSide(
   const x = (level: number): number => atBust - perMm * (level - bust);
   const side = {
     underarm: point(x(underarm), underarm),
+    bust: point(atBust, bust),
     underBust: point(x(underBust) - widths.sideUnderBust.value, underBust),
     waist: point(x(waist), waist),
     bent: widths.sideUnderBust.value > 0,

@@ -40,7 +40,7 @@ export function takeIn(table: FoundationTable, shared: SharedWidths, levels: Lev
   };
   const centreBack = table.takenIn('centre back seam', 'waist');
   const broader = (table.fitted('broad back').value - table.fitted('narrow back').value) / 2;
-  sayPinned(table, ['bust', 'under-bust', 'waist']);
+  sayPinned(body.fitting, ['bust', 'under-bust', 'waist'], table.log);
 
   const share = (levels.underBust.value - levels.bust.value) / (levels.waist.value - levels.bust.value);
   const sideUnderBust = side.bust.value + share * (side.waist.value - side.bust.value);
@@ -52,9 +52,9 @@ export function takeIn(table: FoundationTable, shared: SharedWidths, levels: Lev
     waist: 2 * (side.waist.value + front.waist.value + back.waist.value) + centreBack.value,
   };
   const { bustGirth, underBustGirth, waistGirth } = body.size;
-  sayTaken(table, 'bust', drafted.bust, bustGirth, 2 * taken.bust);
-  sayTaken(table, 'under-bust', drafted.underBust, underBustGirth, 2 * taken.underBust);
-  sayTaken(table, 'waist', drafted.waist, waistGirth, 2 * taken.waist);
+  sayTaken('bust', drafted.bust, bustGirth, 2 * taken.bust, table.log);
+  sayTaken('under-bust', drafted.underBust, underBustGirth, 2 * taken.underBust, table.log);
+  sayTaken('waist', drafted.waist, waistGirth, 2 * taken.waist, table.log);
   if (Object.values(taken).every((mm) => mm === 0) && broader === 0)
     return { ...shared, drafted: shared, taken };
 

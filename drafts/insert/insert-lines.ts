@@ -1,13 +1,14 @@
-import type { Body } from '../../engine/body/body.ts';
-import { lengthOf, type SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { lengthOf } from '../../engine/constraints/sketch-builder.ts';
 import { distance, point } from '../../engine/geometry/point.ts';
-import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
-import type { FrontFoundation } from '../bodice/front-foundation.ts';
-import type { FrontLines } from '../bodice/front-lines.ts';
-import type { Levels } from '../bodice/levels.ts';
+import { degrees, figure } from '../../engine/pattern/construction-log.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import type { Angle } from '../../engine/pattern/quantity.ts';
+import type { BodicePlan } from '../bodice/bodice.ts';
 import { fairLine } from '../fair-lines.ts';
-import type { InsertStyling } from './choices.ts';
+import type { insertChoices } from './choices.ts';
 import { insertRules as rules } from './rules.ts';
+
+export type InsertTable = DraftingTable<typeof insertChoices>;
 
 /** The insert's lines in the sketch (its right half), and what the pieces and checks need to know of it. */
 export interface InsertLines {
@@ -28,63 +29,38 @@ export interface InsertLines {
  * Asks for the insert. Its sides are sewn flat to the side fronts' upper princess edges; below the bust it hangs
  * straight where the bodice comes in, so the bust dart's lower half turns into gathers and no dart is left.
  */
-export function planInsert(
-  sketch: SketchBuilder,
-  body: Body,
-  styling: InsertStyling,
-  levels: Levels,
-  front: FrontFoundation,
-  frontLines: FrontLines,
-  log: ConstructionLog,
-): InsertLines {
-  const cup = body.size.bustGirth - body.size.underBustGirth;
-  const byCup = (least: number, perMm: number): number =>
-    Math.min(least + perMm * Math.max(0, cup - rules.leastCup.value), rules.mostFullness.value);
+export function planInsert(table: InsertTable, { foundation, lines, front: frontLines }: BodicePlan): InsertLines {
+  const { size, choice, sketch } = table;
+  table.heading('Insert');
+  const { front, levels } = foundation;
+  const { corner, sideCorner } = lines.front;
+  const cup = table.mm`Cup beyond the smallest: bust girth ${size.bustGirth} - under-bust girth ${size.underBustGirth} - ${rules.leastCup}, at least 0`;
   const fullness =
-    styling.insertFullness === 'auto'
-      ? log.ratio(
-          'Insert fullness under the bust',
-          `${rules.leastFullness.value} + ${rules.fullnessPerMm.value} x (cup difference ${figure(cup)} - ${rules.leastCup.value})`,
-          byCup(rules.leastFullness.value, rules.fullnessPerMm.value),
-          rules.fullnessPerMm,
-        )
-      : log.ratio('Insert fullness under the bust', 'as chosen', styling.insertFullness, 'styling');
+    choice.insertFullness === 'auto'
+      ? table.ratio`Insert fullness under the bust: ${rules.leastFullness} + ${rules.fullnessPerMm} x ${cup}, at most ${rules.mostFullness}`
+      : table.ratio`Insert fullness under the bust: ${choice.insertFullness}; as chosen`;
   const drawn =
-    styling.necklineFullness === 'auto'
-      ? log.ratio(
-          'Insert fullness along the neckline',
-          `${rules.leastDrawn.value} + ${rules.drawnPerMm.value} x (cup difference ${figure(cup)} - ${rules.leastCup.value})`,
-          byCup(rules.leastDrawn.value, rules.drawnPerMm.value),
-          rules.drawnPerMm,
-        )
-      : log.ratio('Insert fullness along the neckline', 'as chosen', styling.necklineFullness, 'styling');
+    choice.necklineFullness === 'auto'
+      ? table.ratio`Insert fullness along the neckline: ${rules.leastDrawn} + ${rules.drawnPerMm} x ${cup}, at most ${rules.mostFullness}`
+      : table.ratio`Insert fullness along the neckline: ${choice.necklineFullness}; as chosen`;
 
-  const necklineHalf = front.strap.inner.x;
-  const centreDepth = log.mm(
-    'Insert length at centre front',
-    'from the neckline to the under-bust level',
-    levels.underBust - front.strap.inner.y,
-    'construction',
+  const necklineHalf = table.measured('Half the finished neckline', 'from centre front to its corner', corner.x);
+  const topHalf = table.mm`Insert top, each half: ${drawn} x ${necklineHalf}`;
+  const neckline = table.measured('Neckline below the back neck point', 'on the drawing', corner.y);
+  const depth = table.mm`Insert length at centre front: under-bust level ${levels.underBust} - ${neckline}`;
+  const top = sketch.fixed('insert top', point(topHalf.value, 0));
+  const centreFoot = sketch.fixed('insert foot at centre front', point(0, depth.value));
+  const seam = table.measured('Half the under-bust seam', 'on the drawing', front.underBust.centre.x);
+  const gathered = table.mm`Insert bottom between its notches, each half: ${fullness} x (${seam} - ${rules.flatEnds})`;
+  const bottomHalf = table.mm`Insert bottom, each half: ${gathered} + ${rules.flatEnds}`;
+  const sideLength = table.measured(
+    'Insert side, about',
+    'from the neckline over the bust point to the under-bust seam',
+    distance(front.underBust.side, front.pivot) + distance(front.pivot, sideCorner),
   );
-  const top = sketch.fixed('insert top', point(drawn * necklineHalf, 0));
-  const centreFoot = sketch.fixed('insert foot at centre front', point(0, centreDepth));
-  const seam = front.underBust.centre.x;
-  const flat = rules.flatEnds.value;
-  const gathered = log.mm(
-    'Insert bottom between its notches, each half',
-    `${figure(fullness)} x (seam ${figure(seam)} - ${flat} sewn flat at its end)`,
-    fullness * (seam - flat),
-    rules.flatEnds,
-  );
-  const sideLength = distance(front.underBust.side, front.pivot) + distance(front.pivot, front.strapInner);
-  const lean = log.angle(
-    'Insert sides lean',
-    `asin((top ${figure(drawn * necklineHalf)} - bottom ${figure(gathered + flat)}) / about ${figure(sideLength)})`,
-    Math.asin(Math.min(1, Math.max(-1, (drawn * necklineHalf - gathered - flat) / sideLength))),
-    rules.mostLean,
-  );
-  refuseLean(lean, { fullness, drawn }, log);
-  const foot = sketch.point('insert foot at the side', point(gathered + flat, centreDepth));
+  const lean = table.angle`Insert sides lean: arc sine of ((top ${topHalf} - bottom ${bottomHalf}) / ${sideLength}, at least -1, at most 1)`;
+  refuseLean(table, lean, { fullness: fullness.value, drawn: drawn.value });
+  const foot = sketch.point('insert foot at the side', point(bottomHalf.value, depth.value));
   const side = sketch.line('insert side', top, foot);
   const bottom = sketch.curve('insert bottom', foot, centreFoot, {
     end: { angle: sketch.fixedAngle('insert bottom square to centre front', Math.PI) },
@@ -101,33 +77,38 @@ export function planInsert(
       kind: 'length',
       name: 'insert bottom gathers into the under-bust seam',
       terms: [lengthOf([bottom])],
-      mm: gathered + flat,
+      mm: bottomHalf.value,
     },
   );
-  log.say(
-    'Insert, slashed and spread',
-    `cut into ${styling.slashLines + 1} strips a half and spread evenly until the bottom measures ${figure(gathered + flat)} mm for ${figure(seam)} mm of seam and the top ${figure(drawn * necklineHalf)} mm for ${figure(necklineHalf)} mm of neckline; the edges are blended`,
-    'slash and spread in parallel, common practice, no source',
-  );
-  return { bottom, side, top, foot, fullness, drawn, necklineHalf, bustHalf: front.pivot.x };
+  table.say`Insert, slashed and spread: cut into strips and spread evenly until the bottom measures ${bottomHalf} for ${seam} of seam and the top ${topHalf} for ${necklineHalf} of neckline; the edges are blended [slash and spread in parallel, common practice, no source]`;
+  return {
+    bottom,
+    side,
+    top,
+    foot,
+    fullness: fullness.value,
+    drawn: drawn.value,
+    necklineHalf: necklineHalf.value,
+    bustHalf: front.pivot.x,
+  };
 }
 
-/** Refuses sides that lean (radians) so far that the side fronts would have to bulge to be as long. */
+/** Refuses sides that lean so far that the side fronts would have to bulge to be as long. */
 function refuseLean(
-  lean: number,
+  table: InsertTable,
+  lean: Angle,
   { fullness, drawn }: Pick<InsertLines, 'fullness' | 'drawn'>,
-  log: ConstructionLog,
 ): void {
   const most = (rules.mostLean.value * Math.PI) / 180;
-  if (Math.abs(lean) <= most) return;
+  if (Math.abs(lean.value) <= most) return;
   const [more, less] =
-    lean > 0 ? ['necklineFullness', 'insertFullness'] : ['insertFullness', 'necklineFullness'];
-  log.refuse({
+    lean.value > 0 ? ['necklineFullness', 'insertFullness'] : ['insertFullness', 'necklineFullness'];
+  table.refuse({
     code: 'fullness-out-of-reach',
     severity: 'error',
     path: more,
-    value: (lean * 180) / Math.PI,
+    value: (lean.value * 180) / Math.PI,
     limits: { min: -rules.mostLean.value, max: rules.mostLean.value, unit: 'degrees' },
-    message: `An insert drawn up ${figure(drawn)} to 1 along the neckline and gathered ${figure(fullness)} to 1 under the bust cannot be cut: its sides would lean by ${degrees(Math.abs(lean))}. Choose less ${more}, or more ${less}.`,
+    message: `An insert drawn up ${figure(drawn)} to 1 along the neckline and gathered ${figure(fullness)} to 1 under the bust cannot be cut: its sides would lean by ${degrees(Math.abs(lean.value))}. Choose less ${more}, or more ${less}.`,
   });
 }

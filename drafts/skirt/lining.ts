@@ -15,7 +15,7 @@ export const skirtLining = (shorterGores: readonly Piece[], hipGirth: number, si
   joins: liningJoins(skirtJoins),
   girths: girths(hipGirth, sizes),
   notions: [],
-  figures: [],
+  shapes: [],
   sewing: liningSewing,
 });
 
