@@ -11,7 +11,7 @@ import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
-import type { ArmholeCurves } from './armholes.ts';
+import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -122,6 +122,9 @@ export function planBack(
         },
       );
   }
+
+  if (parted)
+    runsOn(sketch, 'back', armhole, { centre: centrePrincess[0] ?? '', side: sidePrincess[2] ?? '' });
 
   const centreUp = angleOf(vectorBetween(back.centreWaist, lines.back.centre));
   const sideWaist = sketch.curve('side back waist', 'back side at waist', atWaist.side);

@@ -13,7 +13,7 @@ import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { foundationRules } from '../foundation/rules.ts';
 import { keepNear } from '../keep-near.ts';
-import type { ArmholeCurves } from './armholes.ts';
+import { type ArmholeCurves, runsOn } from './armholes.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
@@ -154,6 +154,7 @@ export function planFront(
         b: startOf(below),
       },
     );
+  if (parted) runsOn(sketch, 'front', armhole, { centre: toBust ?? '', side: upper });
   const nearWaist = (name: string, at: string, x: number): void => {
     keepNear(sketch, `${name} across`, [xOf(at)], x, 'firm');
     keepNear(sketch, `${name} down`, [yOf(at)], levels.waist.value, 'firm');

@@ -71,7 +71,7 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
   const seams = sleeveSeams(
     { upper: armholeUpper(cut), front: armholeLower(cut, 'front'), back: armholeLower(cut, 'back') },
     plain ? { ease: styling.capEase, ratio: 1 } : { ease: 0, ratio: styling.sleeveFullness },
-    arm.elbow !== undefined,
+    piece,
   );
   const parts: Parts = {
     pieces: [styling.sleeveLining === 'self' && !plain ? selfLined(piece) : piece],
