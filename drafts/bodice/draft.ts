@@ -29,6 +29,7 @@ import { bodiceFigures } from './figures.ts';
 import { levelTexts } from './level-texts.ts';
 import { bodiceRules } from './rules.ts';
 import { bodiceSewing } from './sewing.ts';
+import { bodiceShapes } from './shapes.ts';
 import { easeLeft } from './take-in.ts';
 
 /** The choices of the bodice with all that fills, holds and finishes it: panels, insert, straps and lining. */
@@ -74,6 +75,7 @@ export function planFullBodice(
       notions: drawstringNotions(insert, solution, styling),
       shapes: [
         ...bodiceFigures(plan, solution, body, styling),
+        ...bodiceShapes(plan, body),
         ...insertFigures(insert),
         ...strapShapes(
           { strap: front.strap, slope: front.shoulderSlope },

@@ -1,9 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Solution } from '../../engine/constraints/solution.ts';
-import type { Edge } from '../../engine/geometry/curve.ts';
-import { edgeLength, pointAlong } from '../../engine/geometry/edge.ts';
-import { distance, type Point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
-import { cross, unit } from '../../engine/geometry/vector.ts';
+import { edgeLength, edgeOf, pointAlong } from '../../engine/geometry/edge.ts';
+import { type Point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import type { BodicePlan } from './bodice.ts';
@@ -32,36 +30,19 @@ export function bodiceFigures(
     high,
     outside,
   });
-  const edge = (name: string, ...curves: readonly string[]): Edge => ({
-    name,
-    curves: solvedCurves(solution, curves),
-  });
   const inDegrees = (angle: number): number => (angle * 180) / Math.PI;
 
-  const frontArmhole = edge('front armhole', frontLines.armhole);
-  const backArmhole = edge('back armhole', backLines.armhole);
-  const frontHalf = edgeLength(frontArmhole) + front.strap.length;
-  const backHalf = edgeLength(backArmhole) + back.strap.length;
-  const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
-  const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
-  const princess = edge('side front princess', ...frontLines.sidePrincess);
-  const fullest = fullestPlace(princess);
+  const middle = (curve: string): Point => {
+    const armhole = edgeOf(curve, solvedCurves(solution, [curve]));
+    return pointAlong(armhole, edgeLength(armhole) / 2).point;
+  };
+  const acrossFront = turnedAbout(middle(frontLines.armhole), front.pivot, -front.turned).x;
 
   return [
     mm('armhole level below the scye depth', levels.underarm - size.scyeDepth, 10, 25),
-    {
-      ...drafted,
-      name: 'armhole girth, of bust girth',
-      value: (frontHalf + backHalf) / size.bustGirth,
-      unit: 'share',
-      low: 0.43,
-      high: 0.49,
-      outside: STRAP_NOT_SHOULDER,
-    },
-    mm('back armhole longer than front', backHalf - frontHalf, 0, 20, STRAP_NOT_SHOULDER),
     mm(
       'half across back at mid armhole, beyond the body',
-      middle(backArmhole).x - size.acrossBackWidth / 2,
+      middle(backLines.armhole).x - size.acrossBackWidth / 2,
       5,
       12,
       STRAP_NOT_SHOULDER,
@@ -95,13 +76,10 @@ export function bodiceFigures(
     mm('bust point from side neck', size.neckShoulderPointToBustPoint, 240, 280),
     mm('bust point from centre front', size.bustPointWidth / 2, 85, 105),
     mm('under-bust seam below the bust point', levels.underBust - levels.bust, 65, 95),
-    mm('side seam', distance(front.underarm, front.sideWaist), 170, 210),
     mm('side seam takes in at the waist, each edge', widths.sideAtWaist, 10, 30),
     mm('front princess takes in at the waist', widths.frontPrincess.waist, 20, 50),
     mm('back princess takes in at the waist', widths.backPrincess.waist, 20, 45),
     mm('centre back takes in at the waist', widths.centreBackAtWaist, 5, 20),
-    mm('side front princess edge beyond its chord', fullest.height, 10, 35),
-    mm('its fullest place from the bust level', Math.abs(fullest.at.y - levels.bust), 0, 15),
     mm('insert top above the bust point', levels.bust - front.strap.inner.y, 60, 110),
     mm('strap, finished width', styling.strapWidth, 25, 50),
     mm('strap inner edge from side neck', back.strapPosition, 10, 40),
@@ -121,14 +99,4 @@ function bustDartFigure(value: number, cup: number): ShapeClaim {
     high,
     outside: 'the measured front length asks for it, or the cup is outside A to E',
   };
-}
-
-/** Where an edge stands out furthest to the left of its chord as walked, and how far (mm). */
-function fullestPlace(edge: Edge): { readonly at: Point; readonly height: number } {
-  const length = edgeLength(edge);
-  const { point: from } = pointAlong(edge, 0);
-  const along = unit(vectorBetween(from, pointAlong(edge, length).point));
-  const samples = Array.from({ length: 201 }, (_, i) => pointAlong(edge, (length * i) / 200).point);
-  const heights = samples.map((at) => ({ at, height: -cross(along, vectorBetween(from, at)) }));
-  return heights.reduce((best, place) => (place.height > best.height ? place : best));
 }

@@ -18,6 +18,7 @@ import {
   goreSizes,
 } from './gore-sizes.ts';
 import { skirtSewing } from './sewing.ts';
+import { skirtShapes } from './shapes.ts';
 import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
 
 /** The seams of each gore, left and right as drawn. The back gores are drawn like the front, centre on the left. */
@@ -100,7 +101,7 @@ export function drawSkirt(
     joins: skirtJoins,
     girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
-    shapes: skirtFigures(body, sizes),
+    shapes: [...skirtFigures(body, sizes), ...skirtShapes],
     sewing: skirtSewing,
   };
   return { ok: true, value: parts, issues: [] };
