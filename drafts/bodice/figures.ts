@@ -20,9 +20,16 @@ export function bodiceFigures(
 ): readonly ShapeClaim[] {
   const { levels, widths, front, back, frontLines, backLines } = plan;
   const { size } = body;
-  const drafted = { kind: 'drafted', piece: 'side front' } as const;
-  const mm = (name: string, value: number, low: number, high: number, outside = THIS_BODY): ShapeClaim => ({
-    ...drafted,
+  const drafted = (piece: string) => ({ kind: 'drafted', piece }) as const;
+  const mm = (
+    piece: string,
+    name: string,
+    value: number,
+    low: number,
+    high: number,
+    outside = THIS_BODY,
+  ): ShapeClaim => ({
+    ...drafted(piece),
     name,
     value,
     unit: 'mm',
@@ -39,8 +46,9 @@ export function bodiceFigures(
   const acrossFront = turnedAbout(middle(frontLines.armhole), front.pivot, -front.turned).x;
 
   return [
-    mm('armhole level below the scye depth', levels.underarm - size.scyeDepth, 10, 25),
+    mm('side back', 'armhole level below the scye depth', levels.underarm - size.scyeDepth, 10, 25),
     mm(
+      'side back',
       'half across back at mid armhole, beyond the body',
       middle(backLines.armhole).x - size.acrossBackWidth / 2,
       5,
@@ -48,6 +56,7 @@ export function bodiceFigures(
       STRAP_NOT_SHOULDER,
     ),
     mm(
+      'side front',
       'half across front at mid armhole, beyond the body',
       acrossFront - size.acrossFrontWidth / 2,
       0,
@@ -55,7 +64,7 @@ export function bodiceFigures(
       STRAP_NOT_SHOULDER,
     ),
     {
-      ...drafted,
+      ...drafted('side front'),
       name: 'front shoulder slope',
       value: inDegrees(front.shoulderSlope),
       unit: 'degrees',
@@ -64,7 +73,7 @@ export function bodiceFigures(
       outside: THIS_BODY,
     },
     {
-      ...drafted,
+      ...drafted('side back'),
       name: 'back shoulder slope',
       value: inDegrees(back.shoulderSlope),
       unit: 'degrees',
@@ -73,16 +82,16 @@ export function bodiceFigures(
       outside: THIS_BODY,
     },
     bustDartFigure(inDegrees(front.dart), size.bustGirth - size.underBustGirth),
-    mm('bust point from side neck', size.neckShoulderPointToBustPoint, 240, 280),
-    mm('bust point from centre front', size.bustPointWidth / 2, 85, 105),
-    mm('under-bust seam below the bust point', levels.underBust - levels.bust, 65, 95),
-    mm('side seam takes in at the waist, each edge', widths.sideAtWaist, 10, 30),
-    mm('front princess takes in at the waist', widths.frontPrincess.waist, 20, 50),
-    mm('back princess takes in at the waist', widths.backPrincess.waist, 20, 45),
-    mm('centre back takes in at the waist', widths.centreBackAtWaist, 5, 20),
-    mm('insert top above the bust point', levels.bust - front.strap.inner.y, 60, 110),
-    mm('strap, finished width', styling.strapWidth, 25, 50),
-    mm('strap inner edge from side neck', back.strapPosition, 10, 40),
+    mm('side front', 'bust point from side neck', size.neckShoulderPointToBustPoint, 240, 280),
+    mm('side front', 'bust point from centre front', size.bustPointWidth / 2, 85, 105),
+    mm('side front', 'under-bust seam below the bust point', levels.underBust - levels.bust, 65, 95),
+    mm('side front', 'side seam takes in at the waist, each edge', widths.sideAtWaist, 10, 30),
+    mm('side front', 'front princess takes in at the waist', widths.frontPrincess.waist, 20, 50),
+    mm('side back', 'back princess takes in at the waist', widths.backPrincess.waist, 20, 45),
+    mm('centre back', 'centre back takes in at the waist', widths.centreBackAtWaist, 5, 20),
+    mm('insert', 'insert top above the bust point', levels.bust - front.strap.inner.y, 60, 110),
+    mm('strap', 'strap, finished width', styling.strapWidth, 25, 50),
+    mm('strap', 'strap inner edge from side neck', back.strapPosition, 10, 40),
   ];
 }
 
