@@ -10,6 +10,7 @@ const SLOPE_STEP = 2;
 const idle: readonly MeasurementName[] = [
   'upperChestGirth',
   'armscyeGirth',
+  'wristGirth',
   'shoulderLength',
   'acrossBackWidth',
   'acrossFrontWidth',
@@ -39,20 +40,20 @@ const made = (measurements: Readonly<Record<string, number>>): readonly string[]
     return JSON.stringify([garment.pieces, garment.notions]);
   });
 
-const before = made(given);
+const asMeasured = made(given);
 
-const after = (name: MeasurementName): readonly string[] =>
+const moved = (name: MeasurementName): readonly string[] =>
   made({ ...given, [name]: (given[name] ?? 0) + (name === 'shoulderSlope' ? SLOPE_STEP : STEP) });
 
 describe('a measurement that is asked for', () => {
   it.each(measurementNames.filter((name) => !idle.includes(name)))(
     'moves a line of some garment: %s',
     (name) => {
-      expect(after(name)).not.toEqual(before);
+      expect(moved(name)).not.toEqual(asMeasured);
     },
   );
 
   it.each([...idle])('stays on the list of the idle only while it moves nothing: %s', (name) => {
-    expect(after(name)).toEqual(before);
+    expect(moved(name)).toEqual(asMeasured);
   });
 });
