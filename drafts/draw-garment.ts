@@ -13,6 +13,7 @@ import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
+import { notchShapes } from './notch-shapes.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
@@ -119,7 +120,8 @@ function drawOnce<Choices extends readonly Choice[]>(
       made.pieces,
     ),
   ];
-  const garment = { name, body: body.name, ...made, sewing, steps: table.steps(), issues };
+  const shapes = [...made.shapes, ...notchShapes];
+  const garment = { name, body: body.name, ...made, shapes, sewing, steps: table.steps(), issues };
   return { ok: true, value: garment, issues: [] };
 }
 

@@ -21,6 +21,7 @@ import { solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
 import { strapSewing } from '../straps/sewing.ts';
+import { strapShapes } from '../straps/shapes.ts';
 import { strapPieces } from '../straps/strap-pieces.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
 import { cutArmholes } from './armhole-stretches.ts';
@@ -109,7 +110,8 @@ function bodiceParts(
     notions: insert ? drawstringNotions(insert, solution, styling) : [],
     shapes: [
       ...bodiceFigures(cut, body, styling),
-      ...bodiceShapes(cut),
+      ...bodiceShapes(cut, body, setting.sleeve === 'plain'),
+      ...(straps ? strapShapes(cut) : []),
       ...(insert ? insertFigures(insert) : []),
     ],
     sewing: stagesTogether([

@@ -22,6 +22,7 @@ import {
 import { skirtLining } from './lining.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtSewing } from './sewing.ts';
+import { skirtShapes } from './shapes.ts';
 import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
 
 /** The seams of each gore, left and right as drawn. The back gores are drawn like the front, centre on the left. */
@@ -107,7 +108,7 @@ export function drawSkirt(
     joins: skirtJoins,
     girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
-    shapes: skirtFigures(body, sizes),
+    shapes: [...skirtFigures(body, sizes), ...skirtShapes],
     sewing: skirtSewing(styling),
   };
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };

@@ -1,3 +1,4 @@
+import { notchDepth } from '../finishing/notch-depth.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { lengthUpTo } from '../geometry/edge.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
@@ -43,6 +44,7 @@ function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, draw
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
   const edge = edges.find(({ name }) => name === said.edge);
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return said;
+  const depth = notchDepth(strokes);
   const counts = (farther: number): boolean => (said.mark === 'dart' ? farther < 0 : farther > 0);
   const places = strokes.map((curves) => {
     const feet = curves.flatMap(({ from, to }) => [nearestOnEdge(edge, from), nearestOnEdge(edge, to)]);
@@ -51,7 +53,7 @@ function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, draw
       feet.reduce((best, foot) => (counts(foot.distance - best.distance) ? foot : best)),
     );
   });
-  return { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length };
+  return { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length, depth };
 }
 
 function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {
