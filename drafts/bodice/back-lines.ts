@@ -12,6 +12,7 @@ import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, runsOn } from './armholes.ts';
+import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -81,18 +82,26 @@ export function planBack(
     },
   );
 
-  const centrePrincess = sketch.smoothLine('centre back princess', [
-    top.centre,
-    atBust.centre,
-    atUnderBust.centre,
-    atWaist.centre,
-  ]);
-  const sidePrincess = sketch.smoothLine('side back princess', [
-    atWaist.side,
-    atUnderBust.side,
-    atBust.side,
-    top.side,
-  ]);
+  const placed = (x: number, level: number, taken: number): Point => point(x + taken / 2, level);
+  const guess = (side: 1 | -1) => ({
+    underBust: placed(middle, underBust, side * backPrincess.underBust.value),
+    waist: placed(back.princessAtWaist.value, waist, side * backPrincess.waist.value),
+  });
+  const [centreGuess, sideGuess] = [guess(-1), guess(1)];
+  const centrePrincess = sketch.smoothLine(
+    'centre back princess',
+    [top.centre, atBust.centre, atUnderBust.centre, atWaist.centre],
+    {
+      end: { angle: nearUpright(sketch, 'centre back princess at the waist', centreGuess.underBust, centreGuess.waist) },
+    },
+  );
+  const sidePrincess = sketch.smoothLine(
+    'side back princess',
+    [atWaist.side, atUnderBust.side, atBust.side, top.side],
+    {
+      start: { angle: nearUpright(sketch, 'side back princess at the waist', sideGuess.waist, sideGuess.underBust) },
+    },
+  );
   fairLines(sketch, [...centrePrincess.slice(1), ...sidePrincess.slice(0, 2)]);
   for (const upper of [...centrePrincess.slice(0, 1), ...sidePrincess.slice(2)])
     fairLine(sketch, upper, rules.bladeStraightness.value);

@@ -89,6 +89,7 @@ export const bodiceRules = ruleTable('B', {
     'no armhole or cap bends tighter than this, so that it can be sewn and its allowance turned',
     commonPractice,
   ],
+  leanAtWaist: [6.5, 'degrees', 'a princess edge leans no further where it meets the waist', commonPractice],
   bladeStraightness: [
     5,
     'ratio',

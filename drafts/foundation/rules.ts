@@ -92,11 +92,13 @@ export const foundationRules = ruleTable('F', {
   ],
   centreBackLimit: [20, 'mm', 'the centre back seam takes no more than this', commonPractice],
   princessLean: [
-    6,
+    8,
     'degrees',
-    'where the waist is no smaller than the ribs, no princess edge leans more than this below the under-bust level, if front, back and side can share it',
+    'where the waist is no smaller than the ribs, the front princess edges open to the waist by this much before back and side help',
     commonPractice,
   ],
+  backGives: [16, 'mm', 'then half the back gives in under the bust by at most this', commonPractice],
+  sideGives: [6, 'mm', 'and each edge of the side seam by at most this', commonPractice],
   bladeShare: [
     0.25,
     'share',
@@ -110,7 +112,7 @@ export const foundationRules = ruleTable('F', {
     commonPractice,
   ],
   backPrincessLean: [
-    0.07,
+    0.02,
     'share',
     'and comes this share of the back width nearer to the centre at the waist',
     commonPractice,
