@@ -37,8 +37,8 @@ export function constructionLog(
   const valued =
     (unit: 'mm' | 'rad' | 'ratio') =>
     (title: string, how: string, value: number, source: Source): number => {
-      const text = () => `${how} = ${outcome(value, unit)}`;
-      take({ title, text, from: [], source: named(source), result: { value, unit } });
+      const text = `${how} = ${outcome(value, unit)}`;
+      take({ title, text, from: [], source: named(source), value, unit });
       return value;
     };
   return {
@@ -47,7 +47,7 @@ export function constructionLog(
     angle: valued('rad'),
     ratio: valued('ratio'),
     say: (title, text, source) => {
-      take({ title, text: () => text, from: [], source: named(source) });
+      take({ title, text, from: [], source: named(source) });
     },
   };
 }
