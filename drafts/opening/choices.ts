@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import type { SkirtStyling } from '../skirt/choices.ts';
 
 /** Where a dress opens. */
 export const openingChoices = [
@@ -12,3 +13,6 @@ export const openingChoices = [
 ] as const satisfies readonly Choice[];
 
 export type OpeningStyling = StylingOf<typeof openingChoices>;
+
+/** Where a dress opens, and whether a lining of its skirt opens with it. */
+export type OpenedStyling = OpeningStyling & Pick<SkirtStyling, 'skirtLining'>;

@@ -45,6 +45,13 @@ export const skirtChoices = [
     max: 7000,
     help: 'hem sweep in mm, instead of by fullness',
   },
+  {
+    kind: 'word',
+    name: 'skirtLining',
+    default: 'none',
+    words: ['none', 'lined'],
+    help: 'whether the skirt has a lining, which hangs free from the waist',
+  },
 ] as const satisfies readonly Choice[];
 
 export type SkirtStyling = StylingOf<typeof skirtChoices>;

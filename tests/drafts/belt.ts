@@ -46,6 +46,7 @@ export const belt: Draft<StylingOf<typeof choices>> = {
   name: 'belt',
   title: 'Shaped belt',
   choices,
+  shapedBy: ['waistGirth', 'hipGirth', 'waistToHip'],
   draw: (body, styling, solver) =>
     drawGarment({ name: 'belt', choices, styling, body, solver }, ({ size, choice, sketch, mm, ratio }) => {
       const top = mm`Half belt, top: (waist girth ${size.waistGirth} + ease ${choice.waistEase}) / 2`;
