@@ -1,6 +1,7 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
+import { countShapes } from './bands-table.ts';
 import { countIssues } from './say-issues.ts';
 import { type Column, fixed, table } from './table.ts';
 
@@ -13,6 +14,7 @@ export function summary({ body, garment, report }: Evaluation): string {
     ['worst mismatch', worstSeam(report)],
     ['worst corner', worstJoin(report)],
     ['cup', cup],
+    ['shapes', countShapes(report.shapes)],
     ['issues', countIssues(report.issues)],
   ];
   const width = Math.max(...rows.map(([label]) => (label ?? '').length));

@@ -1,5 +1,6 @@
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/garment.ts';
+import { countShapes } from './bands-table.ts';
 import { countIssues } from './say-issues.ts';
 import { girthTable } from './summary.ts';
 import { type Column, fixed, table } from './table.ts';
@@ -23,7 +24,8 @@ export function walkTables(report: Report): string {
     joinColumns,
     report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
   );
-  return [seams, joins, girthTable(report), `issues: ${countIssues(report.issues)}\n`].join('\n');
+  const counts = `shapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
+  return [seams, joins, girthTable(report), counts].join('\n');
 }
 
 const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');

@@ -20,7 +20,7 @@ import { issuesOfBoth } from './sides/said-of-both.ts';
 
 /** What one part of a garment adds to it. */
 export type Parts = Required<
-  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'figures'>
+  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'shapes'>
 > & {
   readonly sewing?: StagedSewing;
 };
@@ -130,6 +130,6 @@ export const together = (...parts: readonly Parts[]): Parts => ({
   joins: parts.flatMap((part) => part.joins),
   girths: parts.flatMap((part) => part.girths),
   notions: parts.flatMap((part) => part.notions),
-  figures: parts.flatMap((part) => part.figures),
+  shapes: parts.flatMap((part) => part.shapes),
   sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
 });

@@ -20,6 +20,7 @@ import { solvedCurve, solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
 import { strapSewing } from '../straps/sewing.ts';
+import { strapShapes } from '../straps/shapes.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
 import { type BodicePlan, bodicePieces, planBodice } from './bodice.ts';
@@ -72,7 +73,15 @@ export function planFullBodice(
       joins: [...panelJoins, ...strapJoins],
       girths: bodiceGirths(body, fittedStyling),
       notions: drawstringNotions(insert, solution, styling),
-      figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
+      shapes: [
+        ...bodiceFigures(plan, solution, body, styling),
+        ...insertFigures(insert),
+        ...strapShapes(
+          { strap: front.strap, slope: front.shoulderSlope },
+          { strap: back.strap, slope: back.shoulderSlope },
+          styling.strapWidth,
+        ),
+      ],
       sewing: stagesTogether([insertSewing(insert, styling), bodiceSewing, strapSewing(setting.sleeves)]),
     };
     const armhole = (name: string, flat: number): Armhole => ({ curve: solvedCurve(solution, name), flat });

@@ -4,7 +4,7 @@ import type { Edge } from '../../engine/geometry/curve.ts';
 import { edgeLength, pointAlong } from '../../engine/geometry/edge.ts';
 import { distance, type Point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { cross, unit } from '../../engine/geometry/vector.ts';
-import type { Figure } from '../../engine/pattern/figure.ts';
+import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import type { BodicePlan } from './bodice.ts';
 import type { BodiceStyling } from './choices.ts';
@@ -19,10 +19,12 @@ export function bodiceFigures(
   solution: Solution,
   body: Body,
   styling: BodiceStyling,
-): readonly Figure[] {
+): readonly ShapeClaim[] {
   const { levels, widths, front, back, frontLines, backLines } = plan;
   const { size } = body;
-  const mm = (name: string, value: number, low: number, high: number, outside = THIS_BODY): Figure => ({
+  const drafted = { kind: 'drafted', piece: 'side front' } as const;
+  const mm = (name: string, value: number, low: number, high: number, outside = THIS_BODY): ShapeClaim => ({
+    ...drafted,
     name,
     value,
     unit: 'mm',
@@ -48,6 +50,7 @@ export function bodiceFigures(
   return [
     mm('armhole level below the scye depth', levels.underarm - size.scyeDepth, 10, 25),
     {
+      ...drafted,
       name: 'armhole girth, of bust girth',
       value: (frontHalf + backHalf) / size.bustGirth,
       unit: 'share',
@@ -71,6 +74,7 @@ export function bodiceFigures(
       STRAP_NOT_SHOULDER,
     ),
     {
+      ...drafted,
       name: 'front shoulder slope',
       value: inDegrees(front.shoulderSlope),
       unit: 'degrees',
@@ -79,6 +83,7 @@ export function bodiceFigures(
       outside: THIS_BODY,
     },
     {
+      ...drafted,
       name: 'back shoulder slope',
       value: inDegrees(back.shoulderSlope),
       unit: 'degrees',
@@ -104,9 +109,11 @@ export function bodiceFigures(
 }
 
 /** The bust dart's usual angles by cup: A, B and C, D and larger. */
-function bustDartFigure(value: number, cup: number): Figure {
+function bustDartFigure(value: number, cup: number): ShapeClaim {
   const [low, high] = cup <= 140 ? [10, 18] : cup <= 180 ? [14, 24] : [20, 34];
   return {
+    kind: 'drafted',
+    piece: 'side front',
     name: 'bust dart angle',
     value,
     unit: 'degrees',

@@ -1,9 +1,11 @@
-import type { Figure } from '../../engine/pattern/figure.ts';
+import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import type { InsertLines } from './insert-lines.ts';
 
 /** What a pattern cutter looks at in the insert. */
-export const insertFigures = ({ fullness, drawn }: InsertLines): readonly Figure[] => [
+export const insertFigures = ({ fullness, drawn }: InsertLines): readonly ShapeClaim[] => [
   {
+    kind: 'drafted',
+    piece: 'insert',
     name: 'insert gathered at the bottom',
     value: fullness,
     unit: 'ratio',
@@ -12,6 +14,8 @@ export const insertFigures = ({ fullness, drawn }: InsertLines): readonly Figure
     outside: 'more cup, more gathers; or as chosen',
   },
   {
+    kind: 'drafted',
+    piece: 'insert',
     name: 'insert drawn along the neckline',
     value: drawn,
     unit: 'ratio',

@@ -1,18 +1,9 @@
 import type { Issue } from '../../engine/issue.ts';
-import type { Figure } from '../../engine/pattern/figure.ts';
 import type { Notion, Step } from '../../engine/pattern/garment.ts';
 import type { Ground } from '../../engine/pattern/quantity.ts';
 import { sides } from '../../engine/pattern/side.ts';
 import { alike, inPairs } from './alike.ts';
 import { sided } from './as-worn.ts';
-
-/** The figures of both sides: once where they agree, else each with its side. */
-export const figuresOfBoth = (right: readonly Figure[], left: readonly Figure[]): readonly Figure[] =>
-  inPairs(right, left, ({ name }) => name).flatMap((pair) =>
-    alike(pair.right, pair.left)
-      ? [pair.right]
-      : sides.map((side) => ({ ...pair[side], name: sided(side, pair.right.name) })),
-  );
 
 /** The notions of both sides: where they differ, half of them for each. */
 export const notionsOfBoth = (right: readonly Notion[], left: readonly Notion[]): readonly Notion[] =>

@@ -105,7 +105,7 @@ export function drawSkirt(
     joins: skirtJoins,
     girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
-    figures: skirtFigures(body, sizes),
+    shapes: skirtFigures(body, sizes),
     sewing: skirtSewing,
   };
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };

@@ -12,6 +12,7 @@ import type { SleeveStyling } from './choices.ts';
 import { sleeveFigures } from './figures.ts';
 import { hemElastic } from './hem-elastic.ts';
 import { sleeveSewing } from './sewing.ts';
+import { sleeveShapes } from './shapes.ts';
 import { planSleeve } from './sleeve-lines.ts';
 import { sleevePiece } from './sleeve-piece.ts';
 import { sleeveGirths, sleeveJoins, sleeveSeams } from './sleeve-seams.ts';
@@ -54,7 +55,7 @@ export function planPuffSleeve(
       joins: sleeveJoins,
       girths: sleeveGirths(body, styling),
       notions: [elastic.notion],
-      figures: sleeveFigures(sleeve, solution, body, styling, armhole, elastic.finished),
+      shapes: [...sleeveFigures(sleeve, solution, body, styling, armhole, elastic.finished), ...sleeveShapes],
       sewing: sleeveSewing(styling),
     };
   };

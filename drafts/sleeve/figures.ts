@@ -1,6 +1,6 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Solution } from '../../engine/constraints/solution.ts';
-import type { Figure } from '../../engine/pattern/figure.ts';
+import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import { solvedPoint } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
 import type { SleeveLines } from './sleeve-lines.ts';
@@ -13,12 +13,14 @@ export function sleeveFigures(
   styling: SleeveStyling,
   armholeGirth: number,
   elastic: number,
-): readonly Figure[] {
+): readonly ShapeClaim[] {
   const capHeight = -solvedPoint(solution, 'plain cap top').y;
   const spread = solution.scalars[lines.spread] ?? 0;
   const arm = body.size.upperArmGirth;
   return [
     {
+      kind: 'drafted',
+      piece: 'sleeve',
       name: 'plain cap height, of armhole girth',
       value: capHeight / armholeGirth,
       unit: 'share',
@@ -27,6 +29,8 @@ export function sleeveFigures(
       outside: 'a full arm in a small armhole flattens the cap, a slim arm in a large one raises it',
     },
     {
+      kind: 'drafted',
+      piece: 'sleeve',
       name: 'fitted sleeve wider than the arm',
       value: lines.fitted - arm,
       unit: 'mm',
@@ -35,6 +39,8 @@ export function sleeveFigures(
       outside: 'as chosen',
     },
     {
+      kind: 'drafted',
+      piece: 'sleeve',
       name: 'puffed sleeve, of fitted width',
       value: (lines.fitted + spread) / lines.fitted,
       unit: 'ratio',
@@ -42,8 +48,19 @@ export function sleeveFigures(
       high: 2,
       outside: 'as chosen',
     },
-    { name: 'cap raised', value: styling.puffHeight, unit: 'mm', low: 25, high: 70, outside: 'as chosen' },
     {
+      kind: 'drafted',
+      piece: 'sleeve',
+      name: 'cap raised',
+      value: styling.puffHeight,
+      unit: 'mm',
+      low: 25,
+      high: 70,
+      outside: 'as chosen',
+    },
+    {
+      kind: 'drafted',
+      piece: 'sleeve',
       name: 'arm girth less hem elastic',
       value: arm - elastic,
       unit: 'mm',

@@ -1,10 +1,10 @@
 import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
-import type { Figure } from './figure.ts';
 import type { Piece } from './piece.ts';
 import type { Ground, Unit } from './quantity.ts';
 import type { SewingStep } from './sewing.ts';
+import type { ShapeClaim } from './shape.ts';
 import type { Side } from './side.ts';
 
 /**
@@ -20,8 +20,8 @@ export interface Garment {
   readonly girths: readonly Girth[];
   readonly notions: readonly Notion[];
   readonly steps: readonly Step[];
-  /** What a pattern cutter would look at; none on a garment read from a file. */
-  readonly figures?: readonly Figure[];
+  /** What a pattern cutter would look at, with the band each figure should lie in. */
+  readonly shapes: readonly ShapeClaim[];
   /** The order in which it is sewn; none on a garment read from a file. */
   readonly sewing?: readonly SewingStep[];
   readonly issues: readonly Issue[];

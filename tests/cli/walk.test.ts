@@ -33,6 +33,7 @@ describe('walk', () => {
       'seams',
       'joins',
       'girths',
+      'shapes',
       'issues',
     ]);
     expect(keysOf(result.seams[0])).toEqual([
@@ -65,6 +66,7 @@ describe('walk', () => {
       seams: [],
       joins: [],
       girths: [],
+      shapes: [],
     });
     expect(issues).toContainEqual({
       code: 'no-bib',

@@ -124,7 +124,7 @@ export const belt: Draft<StylingOf<typeof choices>> = {
             },
           ],
           notions: [],
-          figures: [],
+          shapes: [],
           sewing: {
             finish: [
               {

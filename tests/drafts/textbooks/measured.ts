@@ -36,13 +36,6 @@ export function logged({ garment }: Evaluation, title: string): number {
   return Math.round(writtenValue({ value: step.value, unit: step.unit }) * 10) / 10;
 }
 
-/** A figure a pattern cutter looks at. */
-export function figureOf({ garment }: Evaluation, name: string): number {
-  const figure = garment.figures?.find((candidate) => candidate.name === name);
-  if (!figure) throw new Error(`no figure ${name}`);
-  return figure.value;
-}
-
 /** The gores of the skirt: each stands twice in the whole, the centres as halves. */
 export const gores = [
   'skirt centre front',

@@ -96,6 +96,7 @@ export const smallGarment: Garment = {
       b: { piece: 'side front', edge: 'waist', seam: 'princess' },
     },
   ],
+  shapes: [],
   girths: [
     {
       level: 'waist',
