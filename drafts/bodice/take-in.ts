@@ -1,7 +1,13 @@
 import type { Body } from '../../engine/body/body.ts';
-import { type FittedLevel, type FittedSeam, fitted, takenIn } from '../../engine/body/fitting.ts';
+import {
+  changeWords,
+  type FittedLevel,
+  type FittedSeam,
+  type FittingChange,
+  fitted,
+  takenIn,
+} from '../../engine/body/fitting.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
-import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import type { BodiceStyling } from './choices.ts';
 import type { Levels } from './levels.ts';
 import type { SharedWidths, Widths } from './widths.ts';
@@ -80,3 +86,40 @@ export const easeLeft = (
   underBustEase: styling.underBustEase - 2 * taken.underBust,
   waistEase: styling.waistEase - 2 * taken.waist,
 });
+
+/** Logs what was pinned at the seams at these levels. */
+function sayPinned(
+  changes: readonly FittingChange[],
+  levels: readonly FittedLevel[],
+  log: ConstructionLog,
+): void {
+  for (const change of changes)
+    if ('seam' in change && levels.includes(change.level))
+      log.say(`Fitting, ${changeWords(change)}`, `${figure(change.mm)} mm on each layer`, 'fitting');
+}
+
+/** Logs a girth (mm) that the fitting changed by intent, and tells the dressmaker. */
+function sayTaken(
+  level: FittedLevel,
+  drafted: number,
+  body: number,
+  less: number,
+  log: ConstructionLog,
+): void {
+  if (less === 0) return;
+  const finished = log.mm(
+    `Fitting, finished girth at the ${level}`,
+    `${figure(drafted)} ${less > 0 ? '-' : '+'} ${figure(Math.abs(less))} ${less > 0 ? 'taken from' : 'given to'} the seams, both layers, left and right`,
+    drafted - less,
+    'fitting',
+  );
+  const change = `The fitting makes the ${level} ${figure(Math.abs(less))} mm ${less > 0 ? 'smaller' : 'larger'}: ${figure(finished)} mm finished, where the body has ${figure(body)} mm.`;
+  const tight = finished < body;
+  log.remark({
+    code: tight ? 'fitting-tighter-than-body' : 'fitting-changes-girth',
+    severity: tight ? 'warning' : 'note',
+    path: level,
+    value: finished,
+    message: tight ? `${change} That is smaller than the body: measure it again.` : change,
+  });
+}

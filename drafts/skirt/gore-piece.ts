@@ -5,8 +5,8 @@ import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
 import { cutOnFold, cutPair, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
+import type { GoreSeam } from './by-gore.ts';
 import type { GoreLines } from './gore-lines.ts';
-import type { GoreSeam } from './gore-sizes.ts';
 import { skirtRules as rules } from './rules.ts';
 
 /** How a gore is finished: its seams by name, left and right as drawn, and what is written on it. */

@@ -21,11 +21,7 @@ export interface ConstructionLog extends IssueBook {
   readonly say: (title: string, text: string, source: Source) => void;
 }
 
-/** A number as a step writes it: at most one decimal. */
-export const figure = (value: number): string => String(Math.round(value * 10) / 10);
-
-/** An angle in degrees as a step writes it, from radians. */
-export const degrees = (angle: number): string => `${figure((angle * 180) / Math.PI)}°`;
+export { degrees, figure } from './written.ts';
 
 /** Writes into a log of steps and a book of issues, new ones unless they are given. */
 export function constructionLog(

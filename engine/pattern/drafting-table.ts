@@ -76,6 +76,8 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   readonly fitted: (kind: PlainChange) => Mm;
   /** How far the fitting took a seam in at a level on each layer; less than nothing where it let it out. */
   readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
+  /** An empty table with the same choices, for another body. */
+  readonly forBody: (body: Body) => DraftingTable<Choices>;
   /** The same steps for what is still written as title, text, value and source. */
   readonly log: ConstructionLog;
 }
@@ -124,6 +126,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     fitted: (kind) => quantity(fitted(body.fitting, kind), 'mm', kind, { kind: 'fitting' }),
     takenIn: (seam, level) =>
       quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
+    forBody: (other) => draftingTable(other, declared, styling),
     log: constructionLog({ take }, issues),
   };
 }

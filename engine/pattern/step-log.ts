@@ -40,19 +40,27 @@ export interface StepLog {
   readonly line: (on: string, name: string, curves: PlacedLine['curves']) => void;
   /** The latest step draws lines that are known once the sketch is solved, by their names there. */
   readonly curves: (on: string, names: readonly string[]) => void;
-  /** Gives the lines asked for by `curves` that a solution has. */
-  readonly solved: (solution: Pick<Solution, 'curves'>) => void;
+  /** The latest step places points that are known once the sketch is solved: what to call them, by their names there. */
+  readonly points: (on: string, called: Readonly<Record<string, string>>) => void;
+  /** Gives the lines and points asked for so that a solution has. */
+  readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
   /** The step that placed a point, where one did. */
   readonly placedBy: (at: Point) => Ground | undefined;
   /** All steps so far, in words. */
   readonly steps: () => readonly Step[];
 }
 
+/** Something that a step draws once the sketch is solved. */
+type Awaited = { readonly entry: Entry; readonly on: string; readonly name: string } & (
+  | { readonly kind: 'curve' }
+  | { readonly kind: 'point'; readonly words: string }
+);
+
 /** Starts an empty log. */
 export function stepLog(): StepLog {
   const entries: Entry[] = [];
   const placed = new Map<Point, Ground>();
-  let awaited: { readonly entry: Entry; readonly on: string; readonly curve: string }[] = [];
+  let awaited: Awaited[] = [];
   let heading: string | undefined;
   const latest = (): Entry => {
     const entry = entries.at(-1);
@@ -75,18 +83,32 @@ export function stepLog(): StepLog {
     },
     curves: (on, names) => {
       const entry = latest();
-      awaited.push(...names.map((curve) => ({ entry, on, curve })));
+      for (const name of names) awaited.push({ kind: 'curve', entry, on, name });
     },
-    solved: ({ curves }) => {
-      awaited = awaited.filter(({ entry, on, curve }) => {
-        const found = curves[curve];
-        if (found) entry.lines.push({ on, name: curve, curves: [found] });
-        return !found;
-      });
+    points: (on, called) => {
+      const entry = latest();
+      for (const [name, words] of Object.entries(called))
+        awaited.push({ kind: 'point', entry, on, name, words });
+    },
+    solved: (solution) => {
+      awaited = awaited.filter((each) => !drawn(each, solution));
     },
     placedBy: (at) => placed.get(at),
     steps: () => entries.map((entry, i) => written(entry, i + 1)),
   };
+}
+
+/** Draws what was awaited, where the solution has it; whether it has. */
+function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'points'>): boolean {
+  const { entry, on, name } = each;
+  if (each.kind === 'curve') {
+    const curve = curves[name];
+    if (curve) entry.lines.push({ on, name, curves: [curve] });
+    return curve !== undefined;
+  }
+  const at = points[name];
+  if (at) entry.points.push({ on, name: each.words, at });
+  return at !== undefined;
 }
 
 /** A step as what a later one was found from. */

@@ -19,7 +19,7 @@ import { type Parts, tokensOf } from './tokens.ts';
  *     product  = factor { ( "x" | "/" | "of" ) factor }                           "of" is "x", as in a share of
  *     factor   = "-" factor | function factor | number | name value | "(" formula ")"
  *     function = "root of" | "square of" | "sine of" | "cosine of" | "tangent of" | "arc sine of" | "arc cosine of"
- *              | "arc tangent of" | "angle of arc" | "arc of angle"
+ *              | "arc tangent of" | "angle of arc" | "arc of angle" | "whole part of"
  *     number   = digits, with a "°" behind them where they are degrees
  *     name     = any words that name the value behind them, or none
  *

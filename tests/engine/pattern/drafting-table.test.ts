@@ -130,14 +130,15 @@ describe('the drafting table', () => {
   });
 
   it('keeps what a step puts on paper, lines of the sketch as they came out', () => {
-    const { say, point: place, line: draw, curves, solved, heading, steps } = laid();
+    const { say, point: place, line: draw, curves, points, solved, heading, steps } = laid();
     heading('The back');
     say`Waist: straight`;
     const [a, b] = [place('back', 'centre', point(0, 0)), place('back', 'side', point(30, 40))];
     draw('back', 'waist', [line(a, b)]);
     say`Armhole: hollow`;
     curves('back', ['armhole', 'hem']);
-    solved({ curves: { armhole: line(b, a) } });
+    points('back', { foot: 'underarm' });
+    solved({ curves: { armhole: line(b, a) }, points: { foot: b } });
     const [waist, armhole] = steps();
     expect(waist).toMatchObject({
       heading: 'The back',
@@ -149,7 +150,10 @@ describe('the drafting table', () => {
         lines: [{ on: 'back', name: 'waist', curves: [line(a, b)] }],
       },
     });
-    expect(armhole?.draws?.lines).toEqual([{ on: 'back', name: 'armhole', curves: [line(b, a)] }]);
+    expect(armhole?.draws).toEqual({
+      points: [{ on: 'back', name: 'underarm', at: b }],
+      lines: [{ on: 'back', name: 'armhole', curves: [line(b, a)] }],
+    });
   });
 
   it('gives what a fitting pinned, and nothing where it pinned nothing', () => {

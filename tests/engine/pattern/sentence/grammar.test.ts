@@ -54,7 +54,8 @@ describe('a sentence computes', () => {
     expect(ratio`D: cosine of 60° + tangent of 45°`.value).toBeCloseTo(1.5, 12);
     expect(angle`E: arc cosine of 0 - arc tangent of 1`.value).toBeCloseTo(Math.PI / 4, 12);
     expect(angle`F: angle of arc (flare ${rules.drop} / ${choice.ease})`.value).toBe(0.25);
-    expect(mm`G: arc of angle ${slope} x ${scye}`.value).toBeCloseTo(slope.value * scye.value, 10);
+    expect(mm`G: ${rules.drop} x whole part of (${choice.ease} / ${rules.drop} + 0.9)`.value).toBe(60);
+    expect(mm`H: arc of angle ${slope} x ${scye}`.value).toBeCloseTo(slope.value * scye.value, 10);
   });
 
   it('angles that were written in degrees', () => {

@@ -22,6 +22,7 @@ export function workOut(formula: string): number {
     ['tangent of', (x) => Math.tan(x * radians)],
     ['root of', (x) => Math.sqrt(x)],
     ['square of', (x) => x * x],
+    ['whole part of', Math.floor],
   ];
   const factor = (): number => {
     for (const [name, apply] of functions) if (take(...name.split(' '))) return apply(factor());
