@@ -52,7 +52,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
         const { sketch, body: drawn, log } = table;
         const sleeved = styling.sleeve !== 'none';
         const setting = { sleeves: sleeved, skirt: true, opening: styling.opening };
-        const bodice = planFullBodice(sketch, drawn, styling, setting, log);
+        const bodice = planFullBodice(table, setting);
         const sleeves = sleeved ? [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)] : [];
         return (solution) => {
           const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));

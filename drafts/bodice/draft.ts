@@ -1,14 +1,13 @@
-import type { Body } from '../../engine/body/body.ts';
-import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
+import { distance } from '../../engine/geometry/point.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { type Cut, drawGarment, type Parts } from '../draw-garment.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
 import { insertFigures } from '../insert/figures.ts';
-import { planInsert } from '../insert/insert-lines.ts';
+import { type InsertPlace, planInsert } from '../insert/insert-lines.ts';
 import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
 import { insertRules } from '../insert/rules.ts';
@@ -37,18 +36,36 @@ export const fullBodiceChoices = [...bodiceChoices, ...insertChoices, ...liningC
 
 export type FullBodiceStyling = StylingOf<typeof fullBodiceChoices>;
 
+type FullBodiceTable = DraftingTable<typeof fullBodiceChoices>;
+
+/** The place in the front that the insert fills. */
+function insertPlace({ measured }: FullBodiceTable, { levels, front, frontLines }: BodicePlan): InsertPlace {
+  const { underBust, pivot, strap, strapInner } = front;
+  const side = distance(underBust.side, pivot) + distance(pivot, strapInner);
+  return {
+    neckline: measured('Front neckline, each half', 'from centre front to the strap', strap.inner.x),
+    bust: measured('Bust level, each half of the insert', 'from centre front to the princess line', pivot.x),
+    underBust: measured('Under-bust seam, each half', 'along the level', underBust.centre.x),
+    depth: measured(
+      'Insert length at centre front',
+      'from the neckline to the under-bust level',
+      levels.underBust - strap.inner.y,
+    ),
+    side: measured('Side of the insert, about', 'along the chords of the princess line', side),
+    sideFront: frontLines.sidePrincess.slice(1),
+  };
+}
+
 /** Plans panels, insert, straps and lining; the plan of the panels is handed on for what is sewn to them. */
 export function planFullBodice(
-  sketch: SketchBuilder,
-  body: Body,
-  styling: FullBodiceStyling,
+  table: FullBodiceTable,
   setting: BodiceSetting,
-  log: ConstructionLog,
 ): { readonly plan: BodicePlan; readonly cut: Cut } {
-  const plan = planBodice(sketch, body, styling, log);
-  const { front, frontLines, back, levels } = plan;
+  const { body, styling, log } = table;
+  const plan = planBodice(table.sketch, body, styling, log);
+  const { front, frontLines, back } = plan;
   const fittedStyling = { ...styling, ...easeLeft(styling, plan.widths) };
-  const insert = planInsert(sketch, body, styling, levels, front, frontLines, log);
+  const insert = planInsert(table, insertPlace(table, plan));
   const cut: Cut = (solution) => {
     const aboveBust = solvedCurves(solution, frontLines.sidePrincess.slice(2));
     const insertSeam = {
@@ -69,7 +86,7 @@ export function planFullBodice(
       pieces: [...panels, insertPiece(insert, solution, styling, insertSeam), strapPiece(strap)].toSorted(
         (a, b) => a.number - b.number,
       ),
-      seams: [...insertSeams(insert.fullness), ...bodiceSeams, ...strapSeams],
+      seams: [...insertSeams(insert.fullness.value), ...bodiceSeams, ...strapSeams],
       joins: [...panelJoins, ...strapJoins],
       girths: bodiceGirths(body, fittedStyling),
       notions: drawstringNotions(insert, solution, styling),
@@ -93,7 +110,7 @@ export function planFullBodice(
       },
       setting,
     };
-    return finishInside({ bodice, panelSeams: bodiceSeams, panelJoins, inside }, styling, log);
+    return finishInside(table, { bodice, panelSeams: bodiceSeams, panelJoins, inside });
   };
   return { plan, cut };
 }
@@ -109,12 +126,9 @@ export const bodice: Draft<FullBodiceStyling> = {
   shapedBy: bodiceShapedBy,
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment(
-        { name: 'bodice', choices: fullBodiceChoices, styling, body, solver },
-        ({ sketch, body: drawn, log }) => {
-          const { cut } = planFullBodice(sketch, drawn, styling, onItsOwn, log);
-          return (solution) => ({ ok: true, value: cut(solution), issues: [] });
-        },
-      ),
+      drawGarment({ name: 'bodice', choices: fullBodiceChoices, styling, body, solver }, (table) => {
+        const { cut } = planFullBodice(table, onItsOwn);
+        return (solution) => ({ ok: true, value: cut(solution), issues: [] });
+      }),
     ),
 };

@@ -1,7 +1,6 @@
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { Parts } from '../draw-garment.ts';
 import { stagesTogether } from '../sewing-stages.ts';
-import type { LiningStyling } from './choices.ts';
+import type { LiningTable } from './choices.ts';
 import { facingPieces } from './facing-pieces.ts';
 import { facingJoins, facingSeams } from './facing-seams.ts';
 import type { BodiceInside } from './inside.ts';
@@ -19,9 +18,11 @@ export interface Unlined {
 }
 
 /** Adds what finishes a bodice inside: a lining of its panels, or facings. The insert faces itself. */
-export function finishInside(unlined: Unlined, styling: LiningStyling, log: ConstructionLog): Parts {
+export function finishInside(table: LiningTable, unlined: Unlined): Parts {
+  const { styling } = table;
   const { bodice } = unlined;
-  const made = styling.inside === 'lined' ? lining(unlined, styling, log) : facings(unlined, styling, log);
+  table.heading(styling.inside === 'lined' ? 'The lining' : 'The facings');
+  const made = styling.inside === 'lined' ? lining(table, unlined) : facings(table, unlined);
   return {
     ...bodice,
     pieces: [...bodice.pieces, ...made.pieces],
@@ -44,15 +45,10 @@ export function finishInside(unlined: Unlined, styling: LiningStyling, log: Cons
 type Made = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;
 
 function lining(
+  { styling, choice, say }: LiningTable,
   { bodice, panelSeams, panelJoins, inside }: Unlined,
-  styling: LiningStyling,
-  log: ConstructionLog,
 ): Made {
-  log.say(
-    'Lining',
-    `the panels once more, set back by ${figure(styling.turnOfCloth)} mm at neckline, armholes, straps and centre back, so that the seams roll inside; the insert is its own lining`,
-    'turn of cloth, common practice, no source',
-  );
+  say`Lining: the panels once more, set back by ${choice.turnOfCloth} mm at neckline, armholes, straps and centre back, so that the seams roll inside; the insert is its own lining [turn of cloth, common practice, no source]`;
   const pieces = liningPieces({ ...inside, turnOfCloth: styling.turnOfCloth });
   return {
     pieces,
@@ -62,12 +58,10 @@ function lining(
   };
 }
 
-function facings({ bodice, inside }: Unlined, styling: LiningStyling, log: ConstructionLog): Made {
-  log.say(
-    'Facings',
-    `the top of the centre back, ${rules.neckFacing.value} mm deep${inside.setting.sleeves ? '' : `, and bands along the armholes, ${rules.armholeFacing.value} mm deep at the side`}; all set back by ${figure(styling.turnOfCloth)} mm`,
-    rules.neckFacing,
-  );
+function facings({ styling, choice, say }: LiningTable, { bodice, inside }: Unlined): Made {
+  say`Back neck facing: the top of the centre back, ${rules.neckFacing} mm deep, set back by ${choice.turnOfCloth} mm`;
+  if (!inside.setting.sleeves)
+    say`Armhole facings: bands along the armholes, ${rules.armholeFacing} mm deep at the side, set back by ${choice.turnOfCloth} mm`;
   const pieces = facingPieces({ ...inside, turnOfCloth: styling.turnOfCloth });
   return {
     pieces,

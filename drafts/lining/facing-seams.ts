@@ -1,5 +1,6 @@
 import type { Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { edge, plainSeam } from '../seams.ts';
 import type { BodiceSetting } from './inside.ts';
 import { atCentreBack, fell, toBodice } from './lining-seams.ts';
 
@@ -23,13 +24,11 @@ export function facingSeams(pieces: readonly Piece[], { sleeves, opening }: Bodi
   ];
 }
 
-const underarmSeam: Seam = {
-  name: 'facing, side',
-  a: [{ piece: 'front armhole facing', edge: 'side' }],
-  b: [{ piece: 'back armhole facing', edge: 'side' }],
-  ease: 0,
-  gatherRatio: 1,
-};
+const underarmSeam = plainSeam(
+  'facing, side',
+  [edge('front armhole facing', 'side')],
+  [edge('back armhole facing', 'side')],
+);
 
 /** Armhole and inner edge of the facings run on from front to back. */
 export const facingJoins = ({ sleeves }: BodiceSetting): readonly Join[] =>
@@ -37,11 +36,11 @@ export const facingJoins = ({ sleeves }: BodiceSetting): readonly Join[] =>
     ? []
     : [
         ...['armhole underarm', 'inner'].map(
-          (edge): Join => ({
+          (line): Join => ({
             kind: 'across',
-            name: `facing, ${edge} at the side seam`,
-            a: { piece: 'front armhole facing', edge, seam: 'side' },
-            b: { piece: 'back armhole facing', edge, seam: 'side' },
+            name: `facing, ${line} at the side seam`,
+            a: { piece: 'front armhole facing', edge: line, seam: 'side' },
+            b: { piece: 'back armhole facing', edge: line, seam: 'side' },
           }),
         ),
         ...['front', 'back'].map(
