@@ -31,7 +31,9 @@ export function planArmhole(
   const open = (angle: number): number => angle - half.turned;
   const place = part === 'front' ? foundation.front.closed : (p: Point): Point => p;
   const underarm = sketch.fixed(`${part} underarm`, side.underarm);
-  const end = { angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2) };
+  const end = {
+    angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2),
+  };
   const shape = (curves: ArmholeCurves): ArmholeCurves => {
     fairLines(sketch, curves);
     for (const curve of curves)
@@ -49,7 +51,10 @@ export function planArmhole(
     const foldAtSide = sketch.fixed(`${part} arm fold, side`, place(fold));
     const down = angleOf(vectorBetween(fold, side.underarm));
     const above = sketch.angle(`${part} armhole at the arm fold, centre`, Math.PI / 2);
-    const below = sketch.angle(`${part} armhole at the arm fold, side`, (Math.PI / 2 + half.turned + down) / 2);
+    const below = sketch.angle(
+      `${part} armhole at the arm fold, side`,
+      (Math.PI / 2 + half.turned + down) / 2,
+    );
     return shape([
       sketch.curve(`${part} armhole 1`, top, foldAtCentre, {
         start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, open(half.square)) },
@@ -86,8 +91,7 @@ function outerOpen(
 }
 
 /** The heading with which a side seam leaves the underarm. */
-export const sideHeading = ({ underarm, waist }: SideSeam): number =>
-  angleOf(vectorBetween(underarm, waist));
+export const sideHeading = ({ underarm, waist }: SideSeam): number => angleOf(vectorBetween(underarm, waist));
 
 /** An armhole that a princess seam crosses runs on over it without a corner. */
 export function runsOn(

@@ -40,7 +40,9 @@ export function planBack(
 ): BackLines {
   const parted = style.princess.back === 'armhole';
   const top = {
-    centre: parted ? 'back arm fold, centre' : sketch.fixed('centre back princess, top', lines.back.princess.centre),
+    centre: parted
+      ? 'back arm fold, centre'
+      : sketch.fixed('centre back princess, top', lines.back.princess.centre),
     side: parted ? 'back arm fold, side' : sketch.fixed('side back princess, top', lines.back.princess.side),
   };
   const centreWaistEnd = sketch.fixed('centre back at waist', back.centreWaist);
@@ -66,7 +68,12 @@ export function planBack(
   const atUnderBust = pair('under bust', middle, underBust, backPrincess.underBust.value);
   const swayed = back.centreWaist.y - waist;
   const fromSide = 1 - back.princessAtWaist.value / back.side.waist.x;
-  const atWaist = pair('waist', back.princessAtWaist.value, waist + swayed * fromSide, backPrincess.waist.value);
+  const atWaist = pair(
+    'waist',
+    back.princessAtWaist.value,
+    waist + swayed * fromSide,
+    backPrincess.waist.value,
+  );
   sketch.relation(
     {
       kind: 'sum',
@@ -92,14 +99,23 @@ export function planBack(
     'centre back princess',
     [top.centre, atBust.centre, atUnderBust.centre, atWaist.centre],
     {
-      end: { angle: nearUpright(sketch, 'centre back princess at the waist', centreGuess.underBust, centreGuess.waist) },
+      end: {
+        angle: nearUpright(
+          sketch,
+          'centre back princess at the waist',
+          centreGuess.underBust,
+          centreGuess.waist,
+        ),
+      },
     },
   );
   const sidePrincess = sketch.smoothLine(
     'side back princess',
     [atWaist.side, atUnderBust.side, atBust.side, top.side],
     {
-      start: { angle: nearUpright(sketch, 'side back princess at the waist', sideGuess.waist, sideGuess.underBust) },
+      start: {
+        angle: nearUpright(sketch, 'side back princess at the waist', sideGuess.waist, sideGuess.underBust),
+      },
     },
   );
   fairLines(sketch, [...centrePrincess.slice(1), ...sidePrincess.slice(0, 2)]);
@@ -161,7 +177,9 @@ export function planBack(
 /** Asks for the back neckline, from the centre to the corner at the strap or to the shoulder. */
 function planBackNeckline(sketch: SketchBuilder, centreUp: number, { style, back }: StyleLines): string {
   const centre = sketch.fixed('centre back neck', back.centre);
-  const square = { angle: sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2) };
+  const square = {
+    angle: sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2),
+  };
   if (style.shoulder === 'strap') {
     const corner = sketch.fixed('back neckline, outer end', back.corner);
     if (style.backNeckline === 'pointed') return sketch.line('back neckline', centre, corner);

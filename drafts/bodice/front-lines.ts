@@ -65,7 +65,12 @@ export function planFront(
 
   const centreDown = {
     end: {
-      angle: nearUpright(sketch, 'centre front princess at the waist', front.underBust.centre, front.waist.centre),
+      angle: nearUpright(
+        sketch,
+        'centre front princess at the waist',
+        front.underBust.centre,
+        front.waist.centre,
+      ),
     },
   };
   const centrePrincess =

@@ -17,8 +17,8 @@ import {
   type PanelCut,
   panelTop,
   sideAtLevel,
-  strapNotches,
   sideNotches,
+  strapNotches,
 } from './panel-cut.ts';
 
 /**
@@ -50,7 +50,13 @@ function belowUnderBust(cut: PanelCut, foldTop: Point): readonly PieceEdge[] {
   const { front } = cut.plan;
   const foldWaist = solvedPoint(cut.solution, 'centre front fold at waist');
   return [
-    seamEdge('princess', curvesOf(cut, front.centrePrincess.slice(-1)), cut.allowance.seam, sewingRank.princess, 1),
+    seamEdge(
+      'princess',
+      curvesOf(cut, front.centrePrincess.slice(-1)),
+      cut.allowance.seam,
+      sewingRank.princess,
+      1,
+    ),
     seamEdge('waist', curvesOf(cut, [front.centreWaist]), cut.allowance.seam, sewingRank.waist, 1),
     fold(foldWaist, foldTop),
   ];
@@ -127,7 +133,12 @@ function upperCentreFront(cut: PanelCut): Piece {
     edges: [
       ...neckAndShoulder(cut, 'upper centre front'),
       princess,
-      seamEdge('under-bust', straight(front.underBust.centre, foot), cut.allowance.seam, sewingRank.underBust),
+      seamEdge(
+        'under-bust',
+        straight(front.underBust.centre, foot),
+        cut.allowance.seam,
+        sewingRank.underBust,
+      ),
       fold(foot, lines.front.centre),
     ],
     grain: grainBeside(cut, lines.front.centre.y, foot.y),
@@ -151,11 +162,7 @@ function wholeCentreFront(cut: PanelCut): Piece {
   return {
     name: 'centre front',
     number: 1,
-    edges: [
-      ...neckAndShoulder(cut, 'centre front'),
-      princess,
-      ...belowUnderBust(cut, lines.front.centre),
-    ],
+    edges: [...neckAndShoulder(cut, 'centre front'), princess, ...belowUnderBust(cut, lines.front.centre)],
     grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
     notches: [
       ...armholeNotches(cut, 'front', 'centre front'),
@@ -172,7 +179,12 @@ function wholeCentreFront(cut: PanelCut): Piece {
 }
 
 const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
-  levelLine('bust level', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
+  levelLine(
+    'bust level',
+    point(0, plan.foundation.levels.bust.value),
+    plan.foundation.front.pivot,
+    texts.bust,
+  );
 
 const upperPrincess = (cut: PanelCut): PieceEdge =>
   seamEdge(
@@ -191,7 +203,12 @@ function neckAndShoulder(cut: PanelCut, piece: string): readonly PieceEdge[] {
   const across = seamEdge('neckline', curvesOf(cut, [neckline]), allowance.neckline, sewingRank.neckline, 2);
   if (style.princess.front === 'neckline') return [across];
   const end = style.princess.front === 'shoulder' ? front.princess.centre : armholeTop(cut, 'front');
-  const shoulder = seamEdge('shoulder', straight(front.innerAtCentre, end), allowance.seam, sewingRank.shoulder);
+  const shoulder = seamEdge(
+    'shoulder',
+    straight(front.innerAtCentre, end),
+    allowance.seam,
+    sewingRank.shoulder,
+  );
   const side = hasNoCorner(style)
     ? []
     : [neckSide(cut, front.innerAtCentre, front.corner, front.neckHeading - front.turned)];
@@ -247,7 +264,12 @@ function sideFront(cut: PanelCut): Piece {
       ...sideNotches(cut, side),
     ],
     lines: [
-      levelLine('bust level', foundation.front.pivot, sideAtLevel(side, levels.bust.value).point, cut.texts.bust),
+      levelLine(
+        'bust level',
+        foundation.front.pivot,
+        sideAtLevel(side, levels.bust.value).point,
+        cut.texts.bust,
+      ),
       levelLine(
         'under-bust level',
         foundation.front.underBust.side,

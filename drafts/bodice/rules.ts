@@ -105,4 +105,5 @@ export const bodiceRules = ruleTable('B', {
 });
 
 /** The tightest an armhole with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
-export const leastRadius = (allowance: number): number => Math.max(bodiceRules.leastRadius.value, allowance + 1);
+export const leastRadius = (allowance: number): number =>
+  Math.max(bodiceRules.leastRadius.value, allowance + 1);

@@ -1,7 +1,7 @@
-import type { PanelCut } from './panel-cut.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
+import type { PanelCut } from './panel-cut.ts';
 
 /** How the panels of the bodice are sewn. */
 export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
@@ -28,7 +28,9 @@ export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
   ],
   ...(cut.plan.lines.style.front === 'parted' ? { 'under-bust': [underBust] } : {}),
   princess: [
-    ...(cut.plan.lines.style.front === 'gathered' ? [] : [plainPrincess(cut.plan.lines.style.front === 'parted')]),
+    ...(cut.plan.lines.style.front === 'gathered'
+      ? []
+      : [plainPrincess(cut.plan.lines.style.front === 'parted')]),
     {
       title: 'Sew the back princess seams',
       sews: ['back princess'],

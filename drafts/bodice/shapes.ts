@@ -48,7 +48,8 @@ export function bodiceShapes(cut: PanelCut, body: Body, plain: boolean): readonl
       ],
       low: 0,
       high: 20,
-      outside: 'worn, the side seam lies too far back at the waist when it is more, too far forward when it is less',
+      outside:
+        'worn, the side seam lies too far back at the waist when it is more, too far forward when it is less',
     },
     ...overTheBust(cut, size.bustGirth - size.underBustGirth),
     ...waistLevel(style, size.waistGirth < size.underBustGirth),

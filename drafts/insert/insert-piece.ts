@@ -109,10 +109,11 @@ const drawn = (styling: InsertStyling): boolean => styling.necklineGathers === '
  * What a half was spread by at the bust level, mm. Before spreading, the side ran straight from the neckline
  * corner through the princess line's place at bust level; between top and foot the spread changes in proportion.
  */
-function fullnessAtBust(lines: InsertLines, top: Point, foot: Point, toBust: number): number {
+function fullnessAtBust({ place }: InsertLines, top: Point, foot: Point, toBust: number): number {
+  const [neckline, bust] = [place.neckline.value, place.bust.value];
   const share = toBust / distance(top, foot);
-  const plainFoot = lines.necklineHalf + (lines.bustHalf - lines.necklineHalf) / share;
-  const spreadAtTop = top.x - lines.necklineHalf;
+  const plainFoot = neckline + (bust - neckline) / share;
+  const spreadAtTop = top.x - neckline;
   const spreadAtFoot = foot.x - plainFoot;
   return spreadAtTop + share * (spreadAtFoot - spreadAtTop);
 }

@@ -2,6 +2,7 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { EdgeRef, Garment, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
+import { backwards, easedSeam, edge, plainSeam } from '../seams.ts';
 import type { BodiceSetting } from './inside.ts';
 import { liningOf } from './lining-pieces.ts';
 
@@ -13,23 +14,18 @@ export function toBodice(pieces: readonly Piece[]): (name: string, inside: Ends,
     refs.reduce((sum, ref) => sum + edgeLength(edgeNamed(pieceNamed(pieces, ref.piece), ref.edge)), 0);
   return (name, inside, bodice) => {
     const [a, b] = [refsOf(inside), refsOf(bodice)];
-    return { name, a, b, ease: length(a) - length(b), gatherRatio: 1 };
+    return easedSeam(name, a, b, length(a) - length(b));
   };
 }
 
-const refsOf = ([piece, ...edges]: Ends): readonly EdgeRef[] => edges.map((edge) => ({ piece, edge }));
+const refsOf = ([piece, ...edges]: Ends): readonly EdgeRef[] => edges.map((name) => edge(piece, name));
 
 /** Sewn by hand, when the seams it covers are done. */
 export const fell = (seam: Seam): Seam => ({ ...seam, felled: true });
 
 /** The left and the right of a piece, sewn to each other along its centre back. */
-export const atCentreBack = (name: string, piece: string): Seam => ({
-  name,
-  a: [{ piece, edge: 'centre back' }],
-  b: [{ piece, edge: 'centre back' }],
-  ease: 0,
-  gatherRatio: 1,
-});
+export const atCentreBack = (name: string, piece: string): Seam =>
+  plainSeam(name, [edge(piece, 'centre back')], [edge(piece, 'centre back')]);
 
 /** How the lining is sewn: to itself as the panels are, and to the bodice round all its edges. */
 export function liningSeams(
@@ -40,8 +36,8 @@ export function liningSeams(
   const sewn = toBodice(pieces);
   const like = (name: string, panel: string, ...edges: readonly [string, ...string[]]): Seam =>
     sewn(name, [liningOf(panel), ...edges], [panel, ...edges]);
-  const armhole = (name: string, panel: string, edge: string): Seam => {
-    const seam = like(name, panel, edge);
+  const armhole = (name: string, panel: string, of: string): Seam => {
+    const seam = like(name, panel, of);
     return sleeves ? fell(seam) : seam;
   };
   return [
@@ -68,21 +64,19 @@ export function liningSeams(
   ];
 }
 
-const waistSeam: Seam = {
-  name: 'lining, waist',
-  a: waistOf(liningOf),
-  b: waistOf((panel) => panel),
-  ease: 0,
-  gatherRatio: 1,
-};
+const waistSeam = plainSeam(
+  'lining, waist',
+  waistOf(liningOf),
+  waistOf((panel) => panel),
+);
 
 /** The waist from centre front to centre back. */
 function waistOf(named: (panel: string) => string): readonly EdgeRef[] {
   return [
-    { piece: named('centre front'), edge: 'waist', reversed: true },
-    { piece: named('side front'), edge: 'waist', reversed: true },
-    { piece: named('side back'), edge: 'waist' },
-    { piece: named('centre back'), edge: 'waist' },
+    backwards(named('centre front'), 'waist'),
+    backwards(named('side front'), 'waist'),
+    edge(named('side back'), 'waist'),
+    edge(named('centre back'), 'waist'),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { GirthPart } from '../../engine/pattern/garment.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
-import type { GoreName } from './gore-sizes.ts';
+import type { GoreName } from './by-gore.ts';
 
 const hip = (gore: GoreName, times: number): GirthPart => ({
   kind: 'line',
@@ -17,6 +17,7 @@ export const skirtShapes: readonly ShapeClaim[] = [
     parts: [hip('centre front', 1), hip('side front', 1), hip('side back', -1), hip('centre back', -1)],
     low: 0,
     high: 20,
-    outside: 'worn, the side seam lies too far back at the hip when it is more, too far forward when it is less',
+    outside:
+      'worn, the side seam lies too far back at the hip when it is more, too far forward when it is less',
   },
 ];

@@ -54,8 +54,14 @@ export function planCap(sketch: SketchBuilder, armhole: Armhole, shape: CapShape
   const back = planFlat(sketch, 'back', armhole.back, shape, level);
   const front = planFlat(sketch, 'front', armhole.front, shape, level);
   const crown = [
-    sketch.curve('crown, back', back.crownFoot, top, { start: { angle: back.heading }, end: { angle: level } }),
-    sketch.curve('crown, front', top, front.crownFoot, { start: { angle: level }, end: { angle: front.heading } }),
+    sketch.curve('crown, back', back.crownFoot, top, {
+      start: { angle: back.heading },
+      end: { angle: level },
+    }),
+    sketch.curve('crown, front', top, front.crownFoot, {
+      start: { angle: level },
+      end: { angle: front.heading },
+    }),
   ] as const;
   fairLines(sketch, crown);
   if (shape.height === undefined)
@@ -122,7 +128,10 @@ function planFlat(
   const foot = sketch.fixed(`sleeve ${part} underarm`, point((across * width) / 2, 0));
   const notch = sketch.point(`sleeve ${part} notch`, place);
   const crownFoot = sketch.point(`crown, ${part} notch`, place);
-  const heading = sketch.angle(`cap at the ${part} notch`, along, { min: along - TURNS_AWAY, max: along + TURNS_AWAY });
+  const heading = sketch.angle(`cap at the ${part} notch`, along, {
+    min: along - TURNS_AWAY,
+    max: along + TURNS_AWAY,
+  });
   const strays = rules.capStrays.value;
   for (const [axis, of, value] of [
     ['across', xOf, place.x],
@@ -164,7 +173,12 @@ function planFlat(
     });
   fairLine(sketch, curve);
   sketch.relation(
-    { kind: 'length', name: `cap equals the armhole below the ${part} notch`, terms: [lengthOf([curve])], mm: flatLength },
+    {
+      kind: 'length',
+      name: `cap equals the armhole below the ${part} notch`,
+      terms: [lengthOf([curve])],
+      mm: flatLength,
+    },
     { kind: 'least radius', name: `cap below the ${part} notch can be turned`, curve, mm: leastRadius },
   );
   return { curve, notch, crownFoot, heading };

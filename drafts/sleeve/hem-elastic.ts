@@ -19,5 +19,8 @@ export function hemElastic(table: SleeveTable): HemElastic {
         : table.mm`Hem elastic, finished girth: upper arm girth ${size.upperArmGirth} - ${rules.elasticLess}`;
   const length = table.mm`Hem elastic, cut: ${finished} + overlap ${rules.elasticOverlap}`;
   const note = `${styling.elasticWidth} mm wide; try it round the arm before sewing, it must not bind`;
-  return { finished: finished.value, notion: { name: 'sleeve elastic', count: 2, length: length.value, note } };
+  return {
+    finished: finished.value,
+    notion: { name: 'sleeve elastic', count: 2, length: length.value, note },
+  };
 }

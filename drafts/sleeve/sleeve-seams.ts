@@ -5,7 +5,6 @@ import type { Piece } from '../../engine/pattern/piece.ts';
 import { edgeNamed } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
 
-
 /** The armhole's edges that a sleeve is sewn to: above its notches from back to front, and below each to the underarm. */
 export interface ArmholeRefs {
   readonly upper: readonly EdgeRef[];
@@ -40,7 +39,10 @@ export function sleeveSeams(
   return [
     own('sleeve seam', ''),
     ...(piece.edges.some(({ name }) => name === 'front seam elbow')
-      ? [own('sleeve seam at the elbow', ' elbow', heldIn(piece)), own('sleeve seam below the elbow', ' lower')]
+      ? [
+          own('sleeve seam at the elbow', ' elbow', heldIn(piece)),
+          own('sleeve seam below the elbow', ' lower'),
+        ]
       : []),
     flat('front'),
     flat('back'),

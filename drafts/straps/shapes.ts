@@ -1,8 +1,8 @@
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
 import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
-import { edgesOn } from '../bodice/armhole-parts.ts';
 import { halves } from '../bodice/armhole-chains.ts';
+import { edgesOn } from '../bodice/armhole-parts.ts';
 import { easedLine } from '../bodice/eased-line.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 
