@@ -78,6 +78,13 @@ export const FILE = 100_000 * BASE;
 export const GIRTH = 500_000 * BASE;
 
 /**
+ * A hem turned up may be so much wider or narrower than the cloth it lies on, between two seams: woven cloth takes it up
+ * unseen over the width of a gore. Larger: fullness that has to be eased in by a thread. Smaller: the straight seam that
+ * is drawn through the allowance of a very full skirt, half way up, strays by more.
+ */
+export const HEM_EASE = 1_500_000 * BASE;
+
+/**
  * The corner that may be left across a sewn seam, half a degree: 0.09 mm at the end of 10 mm of seam, just
  * below what is seen in cloth. Larger: a visible point in a neckline or a hem. Smaller: no difference in cloth.
  */
