@@ -9,21 +9,22 @@ import {
   startDirection,
 } from '../geometry/edge.ts';
 import { headingAt } from '../geometry/evaluate.ts';
+import { edgeCrossings } from '../geometry/intersect.ts';
 import { parallelCurve } from '../geometry/parallel-curve.ts';
-import { moved } from '../geometry/point.ts';
+import { moved, type Point } from '../geometry/point.ts';
 import { HEM_EASE, PARALLEL } from '../geometry/tolerance.ts';
-import { cross, scaled } from '../geometry/vector.ts';
+import { outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { inMm } from './words.ts';
 
-/** Depths at which a turned up hem is laid on the piece, as shares of its allowance: half way, and at its edge. */
-const DEPTHS = [0.5, 0.995] as const;
+/** How near to the edge of the cloth it is measured, as a share of the allowance: on the edge itself nothing crosses. */
+const NEAR_EDGE = 0.995;
 
 /**
- * Turns every hem up along its line and lays it on the piece, as cut: at each depth the cloth between the two seams must
- * be as wide below the hem line as it is above, or it would stand in folds or pull. Both are measured along parallels of
- * the hem, from cutting line to cutting line less the allowances of the seams, each square to the cutting line.
+ * Turns every hem up along its line and lays it on the piece, as cut: its edge must be as wide, from seam to seam, as
+ * the piece is where it comes to lie, or it would stand in folds or pull. Both are measured along parallels of the hem,
+ * from cutting line to cutting line less the allowances of the seams, each square to the cutting line.
  */
 export const hemFaults = (piece: Piece, cut: Edge): Issue[] =>
   piece.edges.flatMap((hem, i) => {
@@ -31,14 +32,11 @@ export const hemFaults = (piece: Piece, cut: Edge): Issue[] =>
     if (hem.turn !== 'hem' || !before || !after) return [];
     // A seam that ends within the hem's depth has nothing above it to lie on.
     if (Math.min(edgeLength(before), edgeLength(after)) < hem.allowance) return [];
-    const gaps = DEPTHS.flatMap((share) => {
-      const depth = share * hem.allowance;
-      const [below, above] = [depth, -depth].map((out) => stitchedWidth(hem, before, after, out, cut));
-      return below === undefined || above === undefined ? [] : [{ below, above }];
-    });
-    const off = ({ below, above }: { below: number; above: number }): number => Math.abs(below - above);
-    const worst = gaps.toSorted((a, b) => off(b) - off(a))[0];
-    return worst && off(worst) > HEM_EASE ? [fault(piece, hem, worst.below, worst.above)] : [];
+    const depth = NEAR_EDGE * hem.allowance;
+    const below = stitchedWidth(hem, before, after, depth, cut);
+    const above = stitchedWidth(hem, before, after, -depth, cut);
+    if (below === undefined || above === undefined || Math.abs(below - above) <= HEM_EASE) return [];
+    return [fault(piece, hem, below, above)];
   });
 
 /** The cloth between the seams along the parallel of a hem, `out` mm below its line; nothing where it does not reach both. */
@@ -57,16 +55,29 @@ function stitchedWidth(
   const middle = edgeLength(level) / 2;
   const met = level.curves.flatMap((curve, i) =>
     cut.curves.flatMap((line) =>
-      curveCrossings(curve, line).map(({ t, u }) => ({
-        at: lengthUpTo(level, { curve: i, t }),
-        sine: Math.abs(cross(headingAt(curve, t), headingAt(line, u))),
-      })),
+      curveCrossings(curve, line).map(({ t, u, point }): Met => {
+        return { at: lengthUpTo(level, { curve: i, t }), point, along: headingAt(line, u) };
+      }),
     ),
   );
   const start = met.filter(({ at }) => at < middle).toSorted((a, b) => b.at - a.at)[0];
   const end = met.filter(({ at }) => at > middle).toSorted((a, b) => a.at - b.at)[0];
   if (!start || !end) return undefined;
-  return end.at - start.at - before.allowance / start.sine - after.allowance / end.sine;
+  return stitchedAt(level, end, after.allowance) - stitchedAt(level, start, before.allowance);
+}
+
+/** Where a cutting line meets a level: how far along the level, mm, and with which heading. */
+interface Met {
+  readonly at: number;
+  readonly point: Point;
+  readonly along: Vector;
+}
+
+/** Where the stitching line meets it, an allowance inside the cutting line, mm along the level. */
+function stitchedAt(level: Edge, { at, point, along }: Met, allowance: number): number {
+  const through = moved(point, scaled(outward(along), -allowance));
+  const places = edgeCrossings(level, { through, heading: along }).map((place) => lengthUpTo(level, place));
+  return places.toSorted((a, b) => Math.abs(a - at) - Math.abs(b - at))[0] ?? at;
 }
 
 /** A chain of curves with a straight run before and after it, mm. */
