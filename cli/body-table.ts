@@ -1,7 +1,9 @@
 import { type Body, type MeasurementName, measurementNames, type Provenance } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
 import { changeWords } from '../engine/body/fitting.ts';
+import { measurementWords } from '../engine/body/words.ts';
 import type { Issue } from '../engine/issue.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
 import { type Column, fixed, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
@@ -10,18 +12,35 @@ const columns: readonly Column[] = [
   { title: 'value', right: true },
   { title: 'unit' },
   { title: 'likely error', right: true },
+  { title: 'acts on' },
   { title: 'from' },
 ];
 
-/** Every measurement with where it came from, and the cup; lengths in cm, angles in degrees. */
-export function bodyTable(body: Body): string {
+/**
+ * Every measurement with where it came from and the garments it acts on, and the cup; lengths in cm, angles in
+ * degrees.
+ */
+export function bodyTable(body: Body, garments: readonly Draft[]): string {
   const rows = measurementNames.map((name) => {
     const { unit, of } = scaleOf(name);
     const known = body.known[name];
     const spread = known.from === 'estimated' ? `± ${fixed(of(known.spread), 1)}` : '';
-    return [name, fixed(of(body.size[name]), 1), unit, spread, fromWhat(known)];
+    const actsOn = garmentsOf(name, garments).join(', ');
+    return [name, fixed(of(body.size[name]), 1), unit, spread, actsOn, fromWhat(known)];
   });
-  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}\n${cupLines(body)}${fittingLines(body)}`;
+  return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}${unusedLine(garments)}\n${cupLines(body)}${fittingLines(body)}`;
+}
+
+/** The garments that a measurement acts on, by name. */
+const garmentsOf = (name: MeasurementName, garments: readonly Draft[]): readonly string[] =>
+  garments.filter((garment) => garment.shapedBy.includes(name)).map((garment) => garment.name);
+
+/** What need not be taken, because no garment is drawn from it. */
+function unusedLine(garments: readonly Draft[]): string {
+  const unused = measurementNames.filter((name) => garmentsOf(name, garments).length === 0);
+  return unused.length === 0
+    ? ''
+    : `\nNo garment is drawn from these, and they need not be taken: ${unused.map(measurementWords).join(', ')}.\n`;
 }
 
 function cupLines(body: Body): string {
@@ -38,12 +57,12 @@ const fittingLines = ({ fitting }: Body): string =>
     : `\nsince then, at the fitting:\n${fitting.map((change) => `${changeWords(change)} by ${fixed(change.mm / 10, 1)} cm\n`).join('')}`;
 
 /** The same as data; lengths in mm, angles in degrees. */
-export function bodyResult(body: Body, issues: readonly Issue[]) {
+export function bodyResult(body: Body, garments: readonly Draft[], issues: readonly Issue[]) {
   const measurements = measurementNames.map((name) => {
     const known = body.known[name];
     const { of } = name === 'shoulderSlope' ? inDegrees : inMm;
     const spread = known.from === 'estimated' ? { spread: of(known.spread) } : {};
-    return [name, { value: of(body.size[name]), ...known, ...spread }];
+    return [name, { value: of(body.size[name]), ...known, ...spread, actsOn: garmentsOf(name, garments) }];
   });
   return {
     ok: true,

@@ -16,10 +16,12 @@ interface BodyOptions extends Partial<SensitivityOptions> {
   readonly sensitivity?: true;
 }
 
-/** `bodkin body`: one set of measurements, validated and completed, and where each number came from. */
+/** `bodkin body`: one set of measurements, validated and completed, where each number came from, and what it acts on. */
 export const bodyCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
   new Command('body')
-    .description('read, validate and complete one set of measurements; show what was estimated, and how well')
+    .description(
+      'read, validate and complete one set of measurements; show what was estimated, how well, and which garments each acts on',
+    )
     .argument('<file>', 'measurements, YAML or JSON')
     .option(
       '--sensitivity',
@@ -44,7 +46,10 @@ async function sayBody(
   issues: readonly Issue[],
   options: BodyOptions,
 ): Promise<void> {
-  await session.write(options.json ? json(bodyResult(body, issues)) : plain(bodyTable(body)));
+  const { garments } = session;
+  await session.write(
+    options.json ? json(bodyResult(body, garments, issues)) : plain(bodyTable(body, garments)),
+  );
   sayIssues(session, issues);
 }
 

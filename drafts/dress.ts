@@ -9,6 +9,7 @@ import { openingChoices } from './opening/choices.ts';
 import { openDress } from './opening/opening.ts';
 import { edgeNamed, pieceNamed } from './piece-edges.ts';
 import { stagesTogether } from './sewing-stages.ts';
+import { bodiceShapedBy, skirtShapedBy, sleeveShapedBy } from './shaped-by.ts';
 import { skirtChoices } from './skirt/choices.ts';
 import { drawSkirt } from './skirt/draft.ts';
 import type { ByGore, GoreName } from './skirt/gore-sizes.ts';
@@ -41,6 +42,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
   name: 'dress',
   title: 'Fitted dress: princess-seam bodice, gathered front insert, straps, puff sleeves, gored skirt',
   choices: dressChoices,
+  shapedBy: [...new Set([...bodiceShapedBy, ...sleeveShapedBy, ...skirtShapedBy])],
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment(

@@ -19,6 +19,7 @@ import { finishInside } from '../lining/draft.ts';
 import type { Armhole, BodiceSetting } from '../lining/inside.ts';
 import { solvedCurve, solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
+import { bodiceShapedBy } from '../shaped-by.ts';
 import { strapSewing } from '../straps/sewing.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
@@ -98,6 +99,7 @@ export const bodice: Draft<FullBodiceStyling> = {
   name: 'bodice',
   title: 'Princess-seam bodice with a gathered front insert and shoulder straps',
   choices: fullBodiceChoices,
+  shapedBy: bodiceShapedBy,
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment(

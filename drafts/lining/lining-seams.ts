@@ -87,7 +87,7 @@ function waistOf(named: (panel: string) => string): readonly EdgeRef[] {
 }
 
 /** The same between the linings of the panels. */
-const lined = (seam: Seam): Seam => ({
+export const lined = (seam: Seam): Seam => ({
   ...seam,
   name: `lining, ${seam.name}`,
   a: seam.a.map((ref) => ({ ...ref, piece: liningOf(ref.piece) })),

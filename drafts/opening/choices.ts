@@ -1,5 +1,6 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
 import { zipAllowance } from '../allowances.ts';
+import type { SkirtStyling } from '../skirt/choices.ts';
 
 /** Where a dress opens. */
 export const openingChoices = [
@@ -14,3 +15,6 @@ export const openingChoices = [
 ] as const satisfies readonly Choice[];
 
 export type OpeningStyling = StylingOf<typeof openingChoices>;
+
+/** Where a dress opens, and whether a lining of its skirt opens with it. */
+export type OpenedStyling = OpeningStyling & Pick<SkirtStyling, 'skirtLining'>;

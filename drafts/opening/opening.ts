@@ -1,10 +1,12 @@
-import { edgeLength } from '../../engine/geometry/edge.ts';
+import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
-import type { Notch } from '../../engine/pattern/piece.ts';
+import type { Notch, PieceEdge } from '../../engine/pattern/piece.ts';
 import type { Parts } from '../draw-garment.ts';
+import { liningOf } from '../lining/lining-pieces.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
-import type { OpeningStyling } from './choices.ts';
+import { liningCentreBack } from '../skirt/lining.ts';
+import type { OpenedStyling, OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 import { openingSewing } from './sewing.ts';
 
@@ -44,11 +46,19 @@ const centreBackSeam: Seam = {
   gatherRatio: 1,
 };
 
+/** Where the zip ends on an edge of a gore, so far below its waist (mm). */
+const endOfZip = (edge: PieceEdge, below: number): Notch => ({
+  name: 'end of the zip',
+  edge: edge.name,
+  at: edgeStart(edge).y < edgeEnd(edge).y ? below : edgeLength(edge) - below,
+  mark: 'level',
+});
+
 /**
  * Opens a dress: the longest zip in stock that ends high enough, a notch where it ends, a hook and eye above it, and
  * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
  */
-export function openDress(dress: Parts, styling: OpeningStyling, log: ConstructionLog): Parts {
+export function openDress(dress: Parts, styling: OpenedStyling, log: ConstructionLog): Parts {
   const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
   const lengthOf = ({ piece, edge }: EdgeRef): number =>
     edgeLength(edgeNamed(pieceNamed(dress.pieces, piece), edge));
@@ -66,24 +76,17 @@ export function openDress(dress: Parts, styling: OpeningStyling, log: Constructi
     zip - onBodice,
     'construction',
   );
-  const skirtLength = lengthOf(skirt);
-  const ends = (edge: string, fromTop: boolean): Notch => ({
-    name: 'end of the zip',
-    edge,
-    at: fromTop ? below : skirtLength - below,
-    mark: 'level',
-  });
-  const marked: Readonly<Record<string, Notch>> =
-    styling.opening === 'back'
-      ? { 'skirt centre back': ends('centre back', false) }
-      : { 'skirt side front': ends('side', true), 'skirt side back': ends('side', true) };
+  const lined = styling.skirtLining === 'lined';
+  const opened = styling.opening === 'back' ? ['skirt centre back'] : ['skirt side front', 'skirt side back'];
+  const marked = lined ? [...opened, ...opened.map(liningOf)] : opened;
   return {
     ...dress,
-    pieces: dress.pieces.map((piece) => {
-      const notch = marked[piece.name];
-      return notch ? { ...piece, notches: [...piece.notches, notch] } : piece;
-    }),
-    seams: [...dress.seams, centreBackSeam],
+    pieces: dress.pieces.map((piece) =>
+      marked.includes(piece.name)
+        ? { ...piece, notches: [...piece.notches, endOfZip(edgeNamed(piece, skirt.edge), below)] }
+        : piece,
+    ),
+    seams: [...dress.seams, centreBackSeam, ...(lined ? [liningCentreBack] : [])],
     notions: [
       ...dress.notions,
       {

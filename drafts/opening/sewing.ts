@@ -1,13 +1,19 @@
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { liningOf } from '../lining/lining-pieces.ts';
 import { type StagedSewing, stagesTogether } from '../sewing-stages.ts';
-import type { OpeningStyling } from './choices.ts';
+import { liningCentreBack } from '../skirt/lining.ts';
+import type { OpenedStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 
-/** The centre back seam and the zip, added to the rest of the sewing. The zip ends `below` mm under the waist. */
-export const openingSewing = (rest: StagedSewing, styling: OpeningStyling, below: number): StagedSewing =>
+/**
+ * The centre back seam and the zip, added to the rest of the sewing, and a skirt lining closed round it. The zip ends
+ * `below` mm under the waist.
+ */
+export const openingSewing = (rest: StagedSewing, styling: OpenedStyling, below: number): StagedSewing =>
   stagesTogether([
     rest,
     { 'centre back': styling.opening === 'back' ? [backZip(below)] : [backSeam, sideZip(below)] },
+    styling.skirtLining === 'lined' ? liningRoundZip(styling.opening) : {},
   ]);
 
 const seam: Omit<SewingStep, 'title' | 'how'> = {
@@ -44,3 +50,38 @@ const sideZip = (below: number): SewingStep => ({
     'Set the zip in under the tacked seam, waist seams level with each other, take out the tacking, and sew a hook and eye at the waist.',
   ],
 });
+
+/** The lining of the skirt lies flat until the skirt is closed; then its own centre back is, and it is felled. */
+function liningRoundZip(opening: OpenedStyling['opening']): StagedSewing {
+  const atBack = opening === 'back';
+  const opened = atBack
+    ? [{ piece: liningOf('skirt centre back'), edge: 'centre back' }]
+    : ['front', 'back'].map((half) => ({ piece: liningOf(`skirt side ${half}`), edge: 'side' }));
+  return {
+    inside: [
+      {
+        title: 'Sew the centre back of the skirt lining',
+        sews: [liningCentreBack.name],
+        presses: [liningCentreBack.name],
+        stitch: '301',
+        seamClass: 1,
+        how: [
+          atBack
+            ? 'Sew the centre back of the lining from the hem up to the notch where the zip ends, and press the whole seam open.'
+            : 'Sew the centre back of the lining from the hem to the waist, and press it open. Unpick its left side seam from the waist to the notch where the zip ends.',
+        ],
+      },
+    ],
+    finish: [
+      {
+        title: 'Fell the skirt lining to the zip',
+        catches: opened,
+        stitch: '200',
+        seamClass: 2,
+        how: [
+          'Turn the open edges of the skirt lining under along their lines, pin them along the tape of the zip, clear of its teeth, and fell them by hand.',
+        ],
+      },
+    ],
+  };
+}

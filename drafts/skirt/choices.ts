@@ -47,6 +47,13 @@ export const skirtChoices = [
     help: 'hem sweep in mm, instead of by fullness',
   },
   hemAllowance,
+  {
+    kind: 'word',
+    name: 'skirtLining',
+    default: 'none',
+    words: ['none', 'lined'],
+    help: 'whether the skirt has a lining, which hangs free from the waist',
+  },
 ] as const satisfies readonly Choice[];
 
 export type SkirtStyling = StylingOf<typeof skirtChoices>;

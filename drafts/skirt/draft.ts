@@ -3,12 +3,13 @@ import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import { type ConstructionLog, constructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
-import type { Parts } from '../draw-garment.ts';
+import { type Parts, together } from '../draw-garment.ts';
 import type { SkirtStyling } from './choices.ts';
 import { skirtFigures } from './figures.ts';
-import { type GoreLines, planGore } from './gore-lines.ts';
+import { type GoreLines, planGore, shorter } from './gore-lines.ts';
 import { gorePiece } from './gore-piece.ts';
 import {
   type ByGore,
@@ -18,6 +19,8 @@ import {
   goreNames,
   goreSizes,
 } from './gore-sizes.ts';
+import { skirtLining } from './lining.ts';
+import { skirtRules as rules } from './rules.ts';
 import { skirtSewing } from './sewing.ts';
 import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
 
@@ -86,9 +89,9 @@ export function drawSkirt(
     return { ok: false, issues: [conflictIssue(body, solution, again)] };
   }
   const hipText = `hip: finished girth ${figure(body.size.hipGirth + sizes.hipEase)} mm`;
-  const parts: Parts = {
-    pieces: gores.map(({ name, left, right, lines }, i) =>
-      gorePiece(lines, solution, {
+  const cutGores = (up: number): readonly Piece[] =>
+    gores.map(({ name, left, right, lines }, i) =>
+      gorePiece(shorter(lines, up), solution, {
         name: `skirt ${name}`,
         number: 8 + i,
         left,
@@ -97,7 +100,9 @@ export function drawSkirt(
         hem: styling.hemAllowance,
         hipText,
       }),
-    ),
+    );
+  const parts: Parts = {
+    pieces: cutGores(0),
     seams: skirtSeams,
     joins: skirtJoins,
     girths: skirtGirths(body.size.hipGirth, sizes),
@@ -105,5 +110,13 @@ export function drawSkirt(
     figures: skirtFigures(body, sizes),
     sewing: skirtSewing(styling),
   };
-  return { ok: true, value: parts, issues: [] };
+  if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };
+  const up = log.mm(
+    'Lining of the skirt',
+    'the gores once more, held at the waist; at the hem shorter by',
+    rules.liningShorter.value,
+    rules.liningShorter,
+  );
+  const lining = skirtLining(cutGores(up), body.size.hipGirth, sizes);
+  return { ok: true, value: together(parts, lining), issues: [] };
 }

@@ -1,7 +1,7 @@
 import { lengthOf, type SketchBuilder, scalarOf, yOf } from '../../engine/constraints/sketch-builder.ts';
 import { arc } from '../../engine/geometry/arc.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
-import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { moved, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { COINCIDENCE, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine } from '../fair-lines.ts';
@@ -33,6 +33,8 @@ export interface GoreLines {
   readonly hipRight: Point;
   readonly hemLeft: Point;
   readonly hemRight: Point;
+  /** The angle by which the seams lean out below the hip. */
+  readonly lean: number;
   /** Hip level and hem from right to left, as the outline runs: square to both seams. */
   readonly hip: readonly Curve[];
   readonly hem: readonly Curve[];
@@ -124,9 +126,19 @@ export function planGore(sketch: SketchBuilder, shape: GoreShape): GoreLines {
     hipRight,
     hemLeft,
     hemRight,
+    lean,
     hip: levelArc(lean, hipLeft, hipRight),
     hem: levelArc(lean, hemLeft, hemRight),
   };
+}
+
+/** The lines of a gore whose hem lies `up` mm further up both its seams. */
+export function shorter(lines: GoreLines, up: number): GoreLines {
+  const { lean, left } = lines;
+  const hemRight = moved(lines.hemRight, { x: -up * Math.sin(lean), y: -up * Math.cos(lean) });
+  const hemLeft =
+    left === undefined ? moved(lines.hemLeft, { x: 0, y: -up }) : point(-hemRight.x, hemRight.y);
+  return { ...lines, hemLeft, hemRight, hem: levelArc(lean, hemLeft, hemRight) };
 }
 
 /**

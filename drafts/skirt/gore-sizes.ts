@@ -2,6 +2,7 @@ import type { Body } from '../../engine/body/body.ts';
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import type { SkirtStyling } from './choices.ts';
+import { goreHips } from './gore-hips.ts';
 import { skirtRules as rules } from './rules.ts';
 import { droppedBehind } from './sway-back.ts';
 import { takenFromGirth, takenFromGores } from './taken-in.ts';
@@ -27,6 +28,8 @@ export interface GoreSizes {
   readonly toHip: Readonly<Record<GoreSeam, number>>;
   /** From the hip level to the hem, the same along every seam: the hem hangs level. */
   readonly belowHip: number;
+  /** The angle by which every gore seam leans out below the hip, radians. */
+  readonly lean: number;
   /** The whole hem. */
   readonly sweep: number;
   /** The ease that the fitting left at the hip. */
@@ -37,13 +40,6 @@ export interface GoreSizes {
 const shapedEdges: ByGore = { 'centre front': 1, 'side front': 2, 'side back': 2, 'centre back': 1 };
 const allEdges = 6;
 
-const hipShares: ByGore = {
-  'centre front': rules.centreFrontHip.value,
-  'side front': rules.sideFrontHip.value,
-  'side back': rules.sideBackHip.value,
-  'centre back': rules.centreBackHip.value,
-};
-
 /**
  * Shares hip and hem among the gores of a skirt whose waists are given. What a fitting took in at one level comes to
  * nothing at the next: at the hip what it took at the waist, at the hem, which is chosen, what it took at the hip.
@@ -52,19 +48,13 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
   const { waistGirth, hipGirth, waistToHip, waistHeight, stature } = body.size;
   const atWaist = takenFromGores(body.fitting, 'waist');
   const drafted = mapGores((name) => waist[name] + atWaist[name]);
-  const halfWaist = goreNames.reduce((sum, name) => sum + drafted[name], 0);
   const halfHip = log.mm(
     'Half hip',
     `(hip girth ${figure(hipGirth)} + ease ${styling.hipEase}) / 2`,
     (hipGirth + styling.hipEase) / 2,
     'measurement and styling',
   );
-  const hipMore = log.mm(
-    'The gores grow from waist to hip',
-    `half hip ${figure(halfHip)} - half waist ${figure(halfWaist)}, shared ${goreNames.map((name) => hipShares[name]).join(', ')} from front to back`,
-    halfHip - halfWaist,
-    rules.centreFrontHip,
-  );
+  const hip = goreHips(halfHip, drafted, log);
   const sweep =
     styling.hemSweep === 'auto'
       ? log.mm(
@@ -80,7 +70,6 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
     (sweep / 2 - halfHip) / allEdges,
     'a flare of e on each of 2n edges adds 2ne to the hem',
   );
-  const hip = grown(drafted, hipMore, hipShares);
   const atHip = takenFromGores(body.fitting, 'hip');
   const less = takenFromGirth(atHip);
   sayPinned(body.fitting, ['hip'], log);
@@ -120,7 +109,7 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
   return {
     waist,
     hip: mapGores((name) => hip[name] - atHip[name]),
-    hem: grown(hip, flare, shapedEdges),
+    hem: mapGores((name) => hip[name] + flare * shapedEdges[name]),
     toHip: {
       'centre front': atCentre,
       'front princess': atPrincess,
@@ -129,10 +118,15 @@ export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log:
       'centre back': atCentre - dropped['centre back'],
     },
     belowHip,
+    lean,
     sweep,
     hipEase: styling.hipEase - less,
   };
 }
+
+/** How wide a skirt is `up` mm above its hem, mm: each edge of a gore has come in by its lean. */
+export const sweepAbove = ({ sweep, lean }: GoreSizes, up: number): number =>
+  sweep - 2 * allEdges * lean * up;
 
 /** Refuses a hem that the gores cannot flare to, or come in to, in their length; radians and mm. */
 function refuseLean(lean: number, belowHip: number, hip: number, log: ConstructionLog): void {
@@ -149,10 +143,6 @@ function refuseLean(lean: number, belowHip: number, hip: number, log: Constructi
     message: `A hem of ${figure(sweepAt(lean))} mm is too ${lean > 0 ? 'wide' : 'narrow'} for a skirt that is ${figure(belowHip)} mm long below the hip: its gores could not be cut. Choose a hem between ${Math.ceil(min)} and ${Math.floor(max)} mm (hemSweep, or skirtFullness times the finished hip), or another length.`,
   });
 }
-
-/** Each gore's width and its share of what is added. */
-const grown = (from: ByGore, more: number, shares: ByGore): ByGore =>
-  mapGores((name) => from[name] + more * shares[name]);
 
 /** A number for each gore. */
 export const mapGores = (of: (name: GoreName) => number): ByGore => ({

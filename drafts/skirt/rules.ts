@@ -19,27 +19,32 @@ export const skirtRules = ruleTable('K', {
   ],
   calfHeight: [0.19, 'share', 'a calf-length one this', commonPractice],
   ankleHeight: [0.065, 'share', 'an ankle-length one this', commonPractice],
-  centreFrontWaist: [
-    0.21,
-    'share',
-    'a skirt drafted alone has this share of the half waist in its centre front gore, as much in the centre back',
-    'about the shares of the bodice panels above',
+  sideBalance: [
+    10,
+    'mm',
+    'half the front is this much wider than half the back, at the hip as at a waist drafted alone, and the side seam hangs straight between them',
+    commonPractice,
   ],
-  sideFrontWaist: [
-    0.29,
+  centreGoreWaist: [
+    0.42,
     'share',
-    'and this in each of the side gores',
+    'a skirt drafted alone has this share of the waist of its front half in the centre front gore, and of its back half in the centre back',
     'about the shares of the bodice panels above',
   ],
   centreFrontHip: [
-    0.12,
+    0.26,
     'share',
-    'of what the half skirt grows from waist to hip, the centre front gore takes this',
+    'of what the front half grows from waist to hip, the centre front gore takes this',
     commonPractice,
   ],
-  sideFrontHip: [0.34, 'share', 'the side front gore this, half on each edge', commonPractice],
-  sideBackHip: [0.38, 'share', 'the side back gore this, half on each edge', commonPractice],
-  centreBackHip: [0.16, 'share', 'the centre back gore this: together one', commonPractice],
+  sideFrontHip: [0.74, 'share', 'the side front gore this, half on each edge: together one', commonPractice],
+  sideBackHip: [
+    0.7,
+    'share',
+    'of what the back half grows, the side back gore takes this, half on each edge',
+    commonPractice,
+  ],
+  centreBackHip: [0.3, 'share', 'the centre back gore this: together one', commonPractice],
   seamStraightness: [
     20,
     'ratio',
@@ -54,4 +59,11 @@ export const skirtRules = ruleTable('K', {
     'a circle skirt has no hip to shape',
   ],
   leastLean: [-2, 'degrees', 'nor in by more than this, or one cannot walk in it', commonPractice],
+  liningShorter: [25, 'mm', 'a lining hangs shorter than its skirt by this', commonPractice],
+  liningHem: [
+    12.7,
+    'mm',
+    'its hem is turned twice by half of this, whatever hem the skirt has',
+    commonPractice,
+  ],
 });

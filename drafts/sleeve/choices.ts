@@ -65,6 +65,13 @@ export const sleeveChoices = [
     help: 'width of the elastic in the sleeve hem',
   },
   sleeveHemAllowance,
+  {
+    kind: 'word',
+    name: 'sleeveLining',
+    default: 'none',
+    words: ['none', 'self'],
+    help: 'a puff in one layer, or cut double with its hem on a fold, so that it lines itself',
+  },
 ] as const satisfies readonly Choice[];
 
 export type SleeveStyling = StylingOf<typeof sleeveChoices>;

@@ -12,6 +12,7 @@ import { solvedCurves } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveFigures } from './figures.ts';
 import { hemElastic } from './hem-elastic.ts';
+import { selfLined } from './self-lined.ts';
 import { sleeveSewing } from './sewing.ts';
 import { planSleeve } from './sleeve-lines.ts';
 import { sleevePiece } from './sleeve-piece.ts';
@@ -49,8 +50,9 @@ export function planPuffSleeve(
     const armhole = backArmhole + strap + lengthOf(frontLines.armhole);
     const toShoulder = backArmhole * (1 - bodiceRules.backNotch.value) + back.strap.length;
     const armText = `upper arm: finished girth ${figure(body.size.upperArmGirth + styling.upperArmEase)} mm`;
+    const piece = sleevePiece(sleeve, solution, styling, bodiceAllowances(styling), toShoulder, armText);
     return {
-      pieces: [sleevePiece(sleeve, solution, styling, bodiceAllowances(styling), toShoulder, armText)],
+      pieces: [styling.sleeveLining === 'self' ? selfLined(piece) : piece],
       seams: sleeveSeams(styling.sleeveFullness),
       joins: sleeveJoins,
       girths: sleeveGirths(body, styling),

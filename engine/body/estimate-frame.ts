@@ -1,6 +1,6 @@
 import { expectation } from './conditional.ts';
 import { type Essential, estimated, type Found, type FoundSizes } from './found.ts';
-import { relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
+import { overElbow, relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
 
 /** The part of a body that the survey tells about directly. */
 interface Frame {
@@ -10,6 +10,7 @@ interface Frame {
   readonly acrossBackWidth: Found;
   readonly upperArmGirth: Found;
   readonly wristGirth: Found;
+  readonly outerArmLength: Found;
 }
 
 /**
@@ -31,6 +32,7 @@ export function estimateFrame(given: FoundSizes & Essential): Frame {
   const back = expect([['acrossBackWidth', betweenFolds]]);
   const arm = expect([['upperArmGirthFlexed', relaxedArm]]);
   const wrist = expect([['wristGirth', 1]]);
+  const armLength = expect([['outerArmLengthStraight', overElbow]]);
   return {
     stature,
     neckBaseGirth: estimated(neck.mean, basis, neck.spread),
@@ -38,6 +40,11 @@ export function estimateFrame(given: FoundSizes & Essential): Frame {
     acrossBackWidth: estimated(back.mean, `${basis}; between the folds (from memory)`, back.spread),
     upperArmGirth: estimated(arm.mean, `${basis}; flexed arm less 3 % (from memory)`, arm.spread),
     wristGirth: estimated(wrist.mean, basis, wrist.spread),
+    outerArmLength: estimated(
+      armLength.mean,
+      `${basis}; straight arm and 6 % over the bent elbow (from memory)`,
+      armLength.spread,
+    ),
   };
 }
 

@@ -9,6 +9,7 @@ interface Girths {
   readonly bustPointWidth: Found;
   readonly acrossFrontWidth: Found;
   readonly armscyeGirth: Found;
+  readonly elbowGirth: Found;
 }
 
 /** How far the under-bust girths of twelve women lie from the line, root mean square (ASRAN 2015, read), mm. */
@@ -27,8 +28,17 @@ const armscyeShare = 371.3 / upperChestForBust.at(907.1);
 /** An armscye goes round the top of the arm; it is larger than the arm by at least this, mm. */
 const armscyeBeyondArm = 30;
 
+/**
+ * Girth of the bent elbow as a share of the mean of upper-arm and wrist girth: 24.8 cm where they are 28.3 and 15.9
+ * (a size table, from memory).
+ */
+const elbowShare = 1.12;
+
+/** What the girths are estimated from, given or estimated before. */
+type Before = FoundSizes & Essential & { readonly upperArmGirth: Found; readonly wristGirth: Found };
+
 /** From published size tables and proportions. */
-export function estimateGirths(given: FoundSizes & Essential & { readonly upperArmGirth: Found }): Girths {
+export function estimateGirths(given: Before): Girths {
   const bust = given.bustGirth.value;
   const underBust =
     given.underBustGirth ??
@@ -57,6 +67,11 @@ export function estimateGirths(given: FoundSizes & Essential & { readonly upperA
       Math.max(armscyeShare * upperChest.value, given.upperArmGirth.value + armscyeBeyondArm),
       'from upper chest girth: proportion of the 1988 survey of 2,208 women',
       18,
+    ),
+    elbowGirth: estimated(
+      (elbowShare * (given.upperArmGirth.value + given.wristGirth.value)) / 2,
+      'from upper-arm and wrist girth: proportion of a size table (from memory)',
+      12,
     ),
   };
 }

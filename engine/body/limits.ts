@@ -26,6 +26,7 @@ export const limitsOf: Readonly<Record<MeasurementName, Limits>> = {
   neckBaseGirth: { usual: [320, 420], likely: [280, 550], possible: [200, 800] },
   upperArmGirth: { usual: [240, 370], likely: [180, 600], possible: [110, 950] },
   armscyeGirth: { likely: [280, 700], possible: [180, 1100] },
+  elbowGirth: { likely: [170, 420], possible: [105, 650] },
   wristGirth: { likely: [115, 230], possible: [75, 350] },
   shoulderLength: { usual: [110, 165], likely: [80, 200], possible: [50, 280] },
   shoulderSlope: {
@@ -33,6 +34,7 @@ export const limitsOf: Readonly<Record<MeasurementName, Limits>> = {
     likely: [radians(5), radians(40)],
     possible: [0, radians(50)],
   },
+  outerArmLength: { likely: [440, 740], possible: [260, 950] },
   backNeckPointToWaist: { usual: [320, 470], likely: [280, 550], possible: [210, 750] },
   neckShoulderPointToBustPoint: { usual: [230, 310], likely: [180, 420], possible: [120, 650] },
   neckShoulderPointToWaist: { likely: [300, 650], possible: [210, 950] },

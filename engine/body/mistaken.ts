@@ -29,6 +29,7 @@ const girths: ReadonlySet<MeasurementName> = new Set([
   'neckBaseGirth',
   'upperArmGirth',
   'armscyeGirth',
+  'elbowGirth',
   'wristGirth',
 ]);
 

@@ -12,6 +12,12 @@ import { measurementWords } from './words.ts';
 export const relaxedArm = 0.97;
 
 /**
+ * Length of the arm over its bent elbow for one of the straight arm, which the survey took: a textbook's 59.5 cm at
+ * a stature of 168 (from memory) by the survey's 56.2 cm.
+ */
+export const overElbow = 1.06;
+
+/**
  * Which measurements the survey took too. Its waist is not among them: it lies at the navel, a dressmaker's
  * wherever she tied the tape. Nor is its back width, taken over the flesh at another height than here.
  */
@@ -23,6 +29,7 @@ const shared = [
   ['shoulderLength', 'shoulderLength', 1],
   ['upperArmGirth', 'upperArmGirthFlexed', relaxedArm],
   ['wristGirth', 'wristGirth', 1],
+  ['outerArmLength', 'outerArmLengthStraight', overElbow],
 ] as const satisfies readonly (readonly [MeasurementName, SurveyDimension, number])[];
 
 /** What of a body the survey can be asked by, and how that is put in words. */

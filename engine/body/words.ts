@@ -16,9 +16,12 @@ export const howTaken: Readonly<Record<MeasurementName, string>> = {
   neckBaseGirth: 'Round the base of the neck, over the back neck point and the front neck point.',
   upperArmGirth: 'Midway between shoulder point and elbow, the arm hanging loose.',
   armscyeGirth: 'Over the shoulder point and through the armpit, the arm hanging.',
+  elbowGirth: 'Round the elbow and over its point, the arm bent to a right angle.',
   wristGirth: 'Over the wrist bone.',
   shoulderLength: 'From the neck shoulder point to the shoulder point.',
   shoulderSlope: 'How far the shoulder falls below the horizontal. Always in degrees.',
+  outerArmLength:
+    'From the shoulder point over the elbow to the wrist bone, the fist on the hip and the arm bent to a right angle.',
   backNeckPointToWaist: 'From the bone at the back of the neck down the spine to the waist.',
   neckShoulderPointToBustPoint: 'From the neck shoulder point to the bust point.',
   neckShoulderPointToWaist: 'From the neck shoulder point over the bust point to the waist.',

@@ -1,4 +1,4 @@
-import type { Body } from '../body/body.ts';
+import type { Body, MeasurementName } from '../body/body.ts';
 import type { Solver } from '../constraints/solve.ts';
 import type { Result } from '../issue.ts';
 import type { Garment } from './garment.ts';
@@ -13,5 +13,7 @@ export interface Draft<Resolved = Styling> {
   readonly name: string;
   readonly title: string;
   readonly choices: readonly Choice[];
+  /** The measurements that change something about it, in one styling or another; the others it has no use for. */
+  readonly shapedBy: readonly MeasurementName[];
   draw(body: Body, styling: Resolved, solver?: Solver): Result<Garment>;
 }

@@ -7,11 +7,11 @@ import type { Piece } from '../pattern/piece.ts';
 
 /**
  * Something on a garment that has a length: a finished girth; a seam as it is sewn (of a gathered one the side it is
- * gathered to); a level, such as that of the hips, by the way down an edge to its notch; or an edge of a piece as it
- * is cut.
+ * gathered to); a level, such as that of the hips, by the way down an edge to its notch; an edge of a piece as it is
+ * cut; or a notion as it is bought or cut.
  */
 export interface Place {
-  readonly kind: 'girth' | 'seam' | 'level' | 'edge';
+  readonly kind: 'girth' | 'seam' | 'level' | 'edge' | 'notion';
   readonly name: string;
   /** Of an edge its piece, of a level the piece and edge of its notch. */
   readonly on: string;
@@ -31,6 +31,7 @@ export function placesOf(garment: Garment): readonly Place[] {
     ...garment.pieces.flatMap(({ name: piece, edges }) =>
       edges.map((edge): Place => ({ kind: 'edge', name: edge.name, on: piece, mm: tape.length(edge) })),
     ),
+    ...garment.notions.map(({ name, length }): Place => ({ kind: 'notion', name, on: '', mm: length })),
   ];
 }
 

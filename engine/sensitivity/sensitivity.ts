@@ -26,7 +26,7 @@ export interface Sensitivity {
 }
 
 /**
- * How every girth, seam, level and edge of a garment answers to each measurement of a completed body, changed alone:
+ * How every girth, seam, level, edge and notion of a garment answers to each measurement of a completed body, changed alone:
  * what was estimated from it stays as it was. The shoulder slope counts by how far it lowers the shoulder point
  * (mm). Derivatives, good to 1e-3: the garment is solved once and then followed, not solved again, to either side of
  * every measurement, so a rule that changes there counts by the mean of its two sides.

@@ -24,7 +24,7 @@ export interface Importance extends Sensitivity {
  * that make no difference to be seen, and each group by how far the garment is likely to be off for them, all
  * finished girths, seams and levels taken together (root of the sum of squares: one that shifts a whole bodice
  * matters more than one that makes a single seam longer). Edges as cut do not count: gathered ones would count by
- * their fullness, and the others are seams. Errors are taken for small enough that the garment answers in
+ * their fullness, and the others are seams. Nor do notions, which are cut when the garment is tried on. Errors are taken for small enough that the garment answers in
  * proportion.
  */
 export function byImportance(body: Body, all: readonly Sensitivity[]): readonly Importance[] {
@@ -33,7 +33,7 @@ export function byImportance(body: Body, all: readonly Sensitivity[]): readonly 
     const known = body.known[measurement];
     const { from } = known;
     const likelyError = from === 'estimated' ? known.spread / perMm(body, measurement) : USUAL_ERROR;
-    const finished = slopes.filter(({ kind }) => kind !== 'edge');
+    const finished = slopes.filter(({ kind }) => kind !== 'edge' && kind !== 'notion');
     const place = steepest(finished);
     const most = place && { place, likelyOff: likelyError * Math.abs(place.perMm) };
     const altogether = likelyError * Math.hypot(...finished.map((slope) => slope.perMm));

@@ -39,7 +39,7 @@ describe('bodkin body --sensitivity', () => {
     const result = JSON.parse(out);
     expect(result).toMatchObject({ ok: true, garment: 'dress', body: 'prompter', step: 5 });
     expect(result.takeAgain).toHaveLength(3);
-    expect(result.measurements).toHaveLength(21);
+    expect(result.measurements).toHaveLength(23);
     const hips = result.measurements.find((one: { measurement: string }) => one.measurement === 'hipGirth');
     expect(hips).toMatchObject({ from: 'measured', likelyError: 5 });
     expect(hips.moves).toContainEqual({ kind: 'girth', name: 'hip', on: null, mm: 5 });

@@ -47,6 +47,7 @@ export const belt: Draft<StylingOf<typeof choices>> = {
   name: 'belt',
   title: 'Shaped belt',
   choices,
+  shapedBy: ['waistGirth', 'hipGirth', 'waistToHip'],
   draw: (body, styling, solver) =>
     drawGarment(
       'belt',

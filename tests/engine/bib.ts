@@ -22,6 +22,7 @@ export const bib: Draft = {
       help: 'whether it drafts',
     },
   ],
+  shapedBy: [],
   draw: (body, { misfit, mood }) => {
     if (mood === 'broken') throw new Error('scissors lost');
     if (mood === 'bad')

@@ -82,6 +82,8 @@ describe('a completed body', () => {
     ['armscyeGirth', 371.3, 5],
     ['wristGirth', 151.2, 5],
     ['shoulderLength', 144.7, 10],
+    // Its sleeve outseam of 547.2 mm on the straight arm, and 6 % over the bent elbow.
+    ['outerArmLength', 580, 10],
     ['waistHeight', 1056.5, 20],
   ] as const)('has the %s of the 1988 survey, %d mm, within %d mm', (name, mean, within) => {
     expect(Math.abs(alone.size[name] - mean)).toBeLessThan(within);
@@ -132,6 +134,19 @@ describe('a completed body', () => {
     expect(complete({ ...women1988, wristGirth: 150 }).known.neckBaseGirth).toMatchObject({
       basis: 'from stature, bust girth, hip girth and wrist girth: survey of 1,986 women, 2012',
     });
+  });
+
+  it('has an elbow of a size table between its arm and its wrist', () => {
+    // 28.3, 24.8 and 15.9 cm: from memory.
+    const { size, known } = complete({ ...women1988, upperArmGirth: 283, wristGirth: 159 });
+    expect(Math.abs(size.elbowGirth - 248)).toBeLessThan(2);
+    expect(known.elbowGirth).toMatchObject({ from: 'estimated' });
+  });
+
+  it('has the arm length of a textbook over the bent elbow', () => {
+    // 59.5 cm at a stature of 168: from memory.
+    const { size } = complete({ ...women1988, stature: 1680 });
+    expect(Math.abs(size.outerArmLength - 595)).toBeLessThan(8);
   });
 
   it('doubts a stature it had to estimate, and what follows from it', () => {
@@ -231,6 +246,8 @@ describe.each(everyBody)('%s', (_, bodies) => {
           size.bustPointWidth < size.bustGirth / 3 &&
           size.shoulderLength < size.acrossBackWidth / 2 + 30 &&
           size.neckShoulderPointToBustPoint > size.bustPointWidth / 2 &&
+          size.wristGirth < size.elbowGirth &&
+          size.outerArmLength < 0.45 * size.stature &&
           size.waistHeight < size.stature - 0.7 * size.backNeckPointToWaist &&
           size.waistToHip < size.waistHeight / 2,
       ),

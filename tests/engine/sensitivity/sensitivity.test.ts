@@ -25,6 +25,7 @@ const kerchief: Draft = {
   name: 'kerchief',
   title: 'A kerchief',
   choices: [],
+  shapedBy: ['neckBaseGirth', 'hipGirth'],
   draw: ({ size }, _styling, solver = solve) => {
     if (size.waistGirth > body.size.waistGirth)
       return { ok: false, issues: [{ code: 'too-wide', severity: 'error', path: '', message: 'Too wide.' }] };

@@ -1,0 +1,44 @@
+import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { liningOf } from '../lining/lining-pieces.ts';
+import type { StagedSewing } from '../sewing-stages.ts';
+import { amounts, cautions } from '../sewing-words.ts';
+import { goreNames } from './gore-sizes.ts';
+import { skirtRules as rules } from './rules.ts';
+import { skirtSeams } from './skirt-seams.ts';
+
+const gores = skirtSeams.map(({ name }) => `lining, ${name}`);
+
+const sewGores: SewingStep = {
+  title: 'Sew the gores of the skirt lining together',
+  sews: gores,
+  presses: gores,
+  stitch: '301',
+  seamClass: 1,
+  how: ['Sew the seams of the lining as those of the skirt, hip notch to hip notch, and press them open.'],
+};
+
+const holdAtWaist: SewingStep = {
+  title: 'Stitch the skirt lining to the skirt at the waist',
+  sews: ['lining, skirt waist'],
+  presses: ['lining, skirt waist'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'Lay the lining on the skirt, wrong sides together, seam on seam, and stitch along the waist as one. Below it the lining hangs free.',
+  ],
+};
+
+const hem: SewingStep = {
+  title: 'Hem the skirt lining',
+  turns: goreNames.map((name) => ({ piece: liningOf(`skirt ${name}`), edge: 'hem' })),
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    'Trim the lining to hang shorter than the hemmed skirt all round. Turn its hem up by half of its allowance, press, turn once more, and stitch close to the inner fold.',
+  ],
+  amounts: amounts(rules.liningShorter, rules.liningHem),
+  cautions: [cautions.hotEdge],
+};
+
+/** How the lining of a skirt is made up, held at the waist and hemmed. */
+export const liningSewing: StagedSewing = { waist: [sewGores, holdAtWaist], hem: [hem] };

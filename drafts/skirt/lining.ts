@@ -1,0 +1,68 @@
+import type { EdgeRef, Girth, Seam } from '../../engine/pattern/garment.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import type { Parts } from '../draw-garment.ts';
+import { liningOf } from '../lining/lining-pieces.ts';
+import { atCentreBack, lined, liningJoins } from '../lining/lining-seams.ts';
+import { type GoreSizes, goreNames, sweepAbove } from './gore-sizes.ts';
+import { liningSewing } from './lining-sewing.ts';
+import { skirtRules as rules } from './rules.ts';
+import { skirtJoins, skirtSeams } from './skirt-seams.ts';
+
+/** What a lining adds to a skirt, given its gores drawn once more, shorter, and what the whole lining closes to. */
+export const skirtLining = (shorterGores: readonly Piece[], hipGirth: number, sizes: GoreSizes): Parts => ({
+  pieces: shorterGores.map(inLining),
+  seams: [...skirtSeams.map(lined), waistSeam],
+  joins: liningJoins(skirtJoins),
+  girths: girths(hipGirth, sizes),
+  notions: [],
+  figures: [],
+  sewing: liningSewing,
+});
+
+/** A gore as it is cut of lining, with a narrow hem. */
+const inLining = (gore: Piece): Piece => ({
+  ...gore,
+  name: liningOf(gore.name),
+  number: gore.number + 8,
+  edges: gore.edges.map((edge) =>
+    edge.turn === 'hem' ? { ...edge, allowance: rules.liningHem.value } : edge,
+  ),
+  cut: gore.cut.map((each) => ({ ...each, cloth: 'lining' })),
+});
+
+/** The waist from centre front to centre back, of the skirt or of its lining. */
+const waistOf = (named: (gore: string) => string): readonly EdgeRef[] =>
+  goreNames.map((name): EdgeRef => {
+    const ref = { piece: named(`skirt ${name}`), edge: 'waist' };
+    return name.endsWith('back') ? { ...ref, reversed: true } : ref;
+  });
+
+/** The lining is held to the skirt at the waist, and hangs free below it. */
+const waistSeam: Seam = {
+  name: 'lining, skirt waist',
+  a: waistOf(liningOf),
+  b: waistOf((gore) => gore),
+  ease: 0,
+  gatherRatio: 1,
+};
+
+const gores = goreNames.map((name) => liningOf(`skirt ${name}`));
+
+/** As wide as the skirt at the hip, and as it is where the lining ends. */
+const girths = (hipGirth: number, sizes: GoreSizes): readonly Girth[] => [
+  {
+    level: 'hip, lining',
+    body: hipGirth,
+    ease: sizes.hipEase,
+    parts: gores.map((piece) => ({ kind: 'line', piece, line: 'hip level', times: 2 })),
+  },
+  {
+    level: 'hem, lining',
+    body: sweepAbove(sizes, rules.liningShorter.value),
+    ease: 0,
+    parts: gores.map((piece) => ({ kind: 'edge', piece, edge: 'hem', times: 2 })),
+  },
+];
+
+/** The left and the right of the lining, sewn to each other below the zip. */
+export const liningCentreBack = atCentreBack('lining, skirt centre back', liningOf('skirt centre back'));
