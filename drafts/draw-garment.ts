@@ -1,4 +1,5 @@
 import type { Body } from '../engine/body/body.ts';
+import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sideOf } from '../engine/body/fitting.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
@@ -6,7 +7,7 @@ import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
 import { type ConstructionLog, constructionLog } from '../engine/pattern/construction-log.ts';
-import type { Garment } from '../engine/pattern/garment.ts';
+import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Side } from '../engine/pattern/side.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
@@ -98,9 +99,25 @@ function drawOnce(name: string, body: Body, plan: Plan, solver: Solver): Result<
       made.pieces,
     ),
   ];
-  const garment = { name, body: body.name, ...made, sewing, steps: log.steps(), issues };
+  const garment = {
+    name,
+    body: body.name,
+    wearer: wearerOf(body),
+    ...made,
+    sewing,
+    steps: log.steps(),
+    issues,
+  };
   return { ok: true, value: garment, issues: [] };
 }
+
+const wearerOf = (body: Body): Wearer => ({
+  cup: cupOf(body).letter,
+  bust: body.size.bustGirth,
+  underBust: body.size.underBustGirth,
+  waist: body.size.waistGirth,
+  hip: body.size.hipGirth,
+});
 
 /** Several parts as one. */
 export const together = (...parts: readonly Parts[]): Parts => ({

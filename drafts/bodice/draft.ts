@@ -55,6 +55,7 @@ export function planFullBodice(
       toBust: edgeLength({ name: 'strap to bust level', curves: aboveBust }),
       allowance: styling.seamAllowance,
       bustText: levelTexts(body, fittedStyling).bust,
+      bustPointInside: styling.princessOffset,
     };
     const strap = {
       width: styling.strapWidth,

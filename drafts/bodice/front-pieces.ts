@@ -104,12 +104,16 @@ export function sideFrontPiece(
       sideWaist: front.sideWaist,
       waist: solvedCurve(solution, lines.sideWaist),
       princess: [princess('princess lower', 0, 1, 1), upperPrincess],
-      princessNotches: jointNotches(upperPrincess, [{ name: 'bust level', mark: 'single' }]),
+      princessNotches: [
+        { name: 'under-bust seam', edge: upperPrincess.name, at: 0, mark: 'single' },
+        ...jointNotches(upperPrincess, [{ name: 'bust level', mark: 'single' }]),
+      ],
       princessAt: {
         waist: solvedPoint(solution, 'side front waist'),
         bust: front.pivot,
         underBust: front.underBust.side,
       },
+      bustPointInside: -styling.princessOffset,
       allowance,
     },
     levels,

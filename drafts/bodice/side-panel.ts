@@ -1,8 +1,8 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
-import type { Point } from '../../engine/geometry/point.ts';
-import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import { between, distance, type Point } from '../../engine/geometry/point.ts';
+import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import type { BodiceAllowances } from '../allowances.ts';
-import { cutPair, levelLine, seamEdge, straight } from '../piece-edges.ts';
+import { cross, cutPair, levelLine, seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { LevelTexts } from './level-texts.ts';
 import type { Levels } from './levels.ts';
@@ -26,6 +26,8 @@ export interface SidePanel {
   readonly princessNotches: readonly Notch[];
   /** Where it crosses the levels. */
   readonly princessAt: { readonly waist: Point; readonly bust: Point; readonly underBust: Point };
+  /** How far inside the princess edge her bust point lies at the bust level, mm, where it lies on this panel. */
+  readonly bustPointInside?: number;
   readonly allowance: BodiceAllowances;
 }
 
@@ -49,13 +51,28 @@ export function sidePanelPiece(panel: SidePanel, levels: Levels, texts: LevelTex
     notches: [
       ...panel.princessNotches,
       { name: armholeNotch.name, edge: underarmEdge.name, at: 0, mark: armholeNotch.mark },
+      {
+        name: 'strap end',
+        edge: 'strap',
+        at: distance(strap.inner, strap.outer) / 2,
+        mark: armholeNotch.mark,
+      },
       ...sideNotches(underarm, sideWaist, levels),
     ],
     lines: [
       levelLine('bust level', princessAt.bust, sideAt(levels.bust), texts.bust),
       levelLine('under-bust level', princessAt.underBust, sideAt(levels.underBust), texts.underBust),
     ],
-    marks: [],
+    marks: bustPoint(panel, sideAt(levels.bust)),
     cut: cutPair('self'),
   };
 }
+
+/** The bust point where it lies on the panel: from the princess edge along the bust level. */
+const bustPoint = (
+  { bustPointInside = 0, princessAt: { bust } }: SidePanel,
+  sideAtBust: Point,
+): readonly Mark[] =>
+  bustPointInside > 0
+    ? [cross('bust point', between(bust, sideAtBust, bustPointInside / distance(bust, sideAtBust)))]
+    : [];

@@ -50,14 +50,17 @@ export function planPuffSleeve(
     const armhole = backArmhole + strap + lengthOf(frontLines.armhole);
     const toShoulder = backArmhole * (1 - bodiceRules.backNotch.value) + back.strap.length;
     const armText = `upper arm: finished girth ${figure(body.size.upperArmGirth + styling.upperArmEase)} mm`;
-    const piece = sleevePiece(sleeve, solution, styling, bodiceAllowances(styling), toShoulder, armText);
+    const piece = sleevePiece(sleeve, solution, styling, bodiceAllowances(styling), toShoulder, {
+      arm: armText,
+      elastic: elastic.text,
+    });
     return {
       pieces: [styling.sleeveLining === 'self' ? selfLined(piece) : piece],
       seams: sleeveSeams(styling.sleeveFullness),
       joins: sleeveJoins,
       girths: sleeveGirths(body, styling),
       notions: [elastic.notion],
-      figures: sleeveFigures(sleeve, solution, body, styling, armhole, elastic.finished),
+      figures: sleeveFigures(sleeve, solution, body, styling, armhole, elastic),
       sewing: sleeveSewing(styling),
     };
   };

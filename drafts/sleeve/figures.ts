@@ -3,6 +3,7 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import type { Figure } from '../../engine/pattern/figure.ts';
 import { solvedPoint } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
+import type { HemElastic } from './hem-elastic.ts';
 import type { SleeveLines } from './sleeve-lines.ts';
 
 /** What a pattern cutter looks at in a puff sleeve; the armhole girth is that of the bodice, strap included. */
@@ -12,11 +13,10 @@ export function sleeveFigures(
   body: Body,
   styling: SleeveStyling,
   armholeGirth: number,
-  elastic: number,
+  elastic: HemElastic,
 ): readonly Figure[] {
   const capHeight = -solvedPoint(solution, 'plain cap top').y;
   const spread = solution.scalars[lines.spread] ?? 0;
-  const arm = body.size.upperArmGirth;
   return [
     {
       name: 'plain cap height, of armhole girth',
@@ -28,7 +28,7 @@ export function sleeveFigures(
     },
     {
       name: 'fitted sleeve wider than the arm',
-      value: lines.fitted - arm,
+      value: lines.fitted - body.size.upperArmGirth,
       unit: 'mm',
       low: 40,
       high: 70,
@@ -45,7 +45,7 @@ export function sleeveFigures(
     { name: 'cap raised', value: styling.puffHeight, unit: 'mm', low: 25, high: 70, outside: 'as chosen' },
     {
       name: 'arm girth less hem elastic',
-      value: arm - elastic,
+      value: elastic.arm - elastic.finished,
       unit: 'mm',
       low: 0,
       high: 25,

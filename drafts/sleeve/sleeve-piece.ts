@@ -21,7 +21,7 @@ export function sleevePiece(
   styling: SleeveStyling,
   allowance: BodiceAllowances,
   shoulder: number,
-  armText: string,
+  texts: { readonly arm: string; readonly elastic: string },
 ): Piece {
   const spread = solution.scalars[lines.spread] ?? 0;
   const half = (lines.fitted + spread) / 2;
@@ -73,10 +73,11 @@ export function sleevePiece(
     ],
     lines: [
       ...gatheringRows('crown', crown.curves),
-      { ...levelLine('upper arm level', point(-half, 0), point(half, 0), armText), fullness: spread },
+      { ...levelLine('upper arm level', point(-half, 0), point(half, 0), texts.arm), fullness: spread },
       {
         name: 'casing',
         kind: 'casing',
+        text: texts.elastic,
         curves: straight(point(-half, hem - casing), point(half, hem - casing)),
       },
     ],

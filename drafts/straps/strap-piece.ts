@@ -43,6 +43,8 @@ export function strapPiece(size: StrapSize): Piece {
     notches: [
       { name: 'strap fold, back', edge: 'back end', at: 0, mark: 'fold' },
       { name: 'strap fold, front', edge: 'front end', at: size.width, mark: 'fold' },
+      { name: 'strap end', edge: 'back end', at: size.width / 2, mark: 'double' },
+      { name: 'strap end', edge: 'front end', at: size.width / 2, mark: 'single' },
       { name: 'shoulder', edge: 'outer', at: size.back, mark: 'level' },
       { name: 'shoulder', edge: 'outer facing', at: size.front, mark: 'level' },
     ],

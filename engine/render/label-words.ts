@@ -1,11 +1,13 @@
 import { edgeLength } from '../geometry/edge.ts';
-import type { Garment, Girth } from '../pattern/garment.ts';
+import type { Garment, Girth, Wearer } from '../pattern/garment.ts';
 import type { CutCount, Piece, PieceEdge } from '../pattern/piece.ts';
 
 /** What the piece says on paper: its heading, then the lines below it. */
 export interface LabelWords {
   readonly heading: string;
   readonly lines: readonly string[];
+  /** Whose it is, in measurements: on the first piece of a garment always, on any other where there is room. */
+  readonly wearer?: readonly string[];
 }
 
 /**
@@ -18,17 +20,27 @@ export function labelWords(
   unplaced: readonly string[],
   date: string | undefined,
 ): LabelWords {
+  const [first] = garment.pieces;
+  const wearer = garment.wearer && wearerWords(garment.wearer);
+  const always = wearer !== undefined && piece.name === first?.name;
   return {
     heading: `${piece.number} ${piece.name}`,
+    ...(wearer === undefined || always ? {} : { wearer }),
     lines: [
       ...piece.cut.map(cutWords),
       ...allowanceWords(piece),
       ...levelsOf(garment, piece).map(girthWords),
       ...unplaced,
       [`${garment.name} for ${garment.body}`, date].filter(Boolean).join(', '),
+      ...(always ? wearer : []),
     ],
   };
 }
+
+const wearerWords = ({ cup, bust, underBust, waist, hip }: Wearer): readonly string[] => [
+  `cup ${cup}, bust ${figure(bust)}, under-bust ${figure(underBust)},`,
+  `waist ${figure(waist)}, hip ${figure(hip)} mm`,
+];
 
 export const cutWords = ({ cloth, count, onFold, pair, printedSide }: CutCount): string => {
   const pairs = pair ? (count === 2 ? ', a pair' : ', in pairs') : '';
