@@ -153,6 +153,7 @@ function insertParts(cut: PanelCut, insert: InsertLines, styling: FullBodiceStyl
     toBust: edgeLength({ name: 'top to bust level', curves: aboveBust }),
     allowance: styling.seamAllowance,
     bustText: cut.texts.bust,
+    bustPointInside: styling.princessOffset,
   };
   return {
     piece: insertPiece(insert, cut.solution, styling, seam),

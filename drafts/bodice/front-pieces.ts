@@ -2,9 +2,9 @@ import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
 import { type Point, point } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
-import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
+import { cross, cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import { easedLine } from './eased-line.ts';
 import { hasNoCorner } from './front-neckline.ts';
@@ -144,11 +144,11 @@ function upperCentreFront(cut: PanelCut): Piece {
     grain: grainBeside(cut, lines.front.centre.y, foot.y),
     notches: [
       ...armholeNotches(cut, 'front', 'upper centre front'),
-      ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
+      ...princessNotches(princess),
       { name: 'centre front', edge: 'under-bust', at: front.underBust.centre.x, mark: 'fold' },
     ],
     lines: [bustLine(cut)],
-    marks: [],
+    marks: bustPointMark(cut, 'centre'),
     cut: cutOnFold('self'),
   };
 }
@@ -166,14 +166,14 @@ function wholeCentreFront(cut: PanelCut): Piece {
     grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
     notches: [
       ...armholeNotches(cut, 'front', 'centre front'),
-      ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
+      ...princessNotches(princess),
       waistFold(cut),
     ],
     lines: [
       bustLine(cut),
       levelLine('under-bust level', underBust, front.underBust.centre, cut.texts.underBust),
     ],
-    marks: [],
+    marks: bustPointMark(cut, 'centre'),
     cut: cutOnFold('self'),
   };
 }
@@ -185,6 +185,19 @@ const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
     plan.foundation.front.pivot,
     texts.bust,
   );
+
+/** The match points of the princess edge over the bust, drawn down from its top. */
+const princessNotches = (princess: PieceEdge): readonly Notch[] => [
+  ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
+  { name: 'under-bust seam', edge: princess.name, at: edgeLength(princess), mark: 'single' },
+];
+
+/** The bust point, on the panel it lies on: `beyond` the princess line (mm), less than nothing towards the centre. */
+const bustPointMark = ({ plan }: PanelCut, panel: 'centre' | 'side'): readonly Mark[] => {
+  const { bustPoint, pivot } = plan.foundation.front;
+  const beyond = bustPoint.value - pivot.x;
+  return (panel === 'side') === beyond > 0 ? [cross('bust point', point(bustPoint.value, pivot.y))] : [];
+};
 
 const upperPrincess = (cut: PanelCut): PieceEdge =>
   seamEdge(
@@ -258,6 +271,7 @@ function sideFront(cut: PanelCut): Piece {
     ],
     grain: grainSquareToWaist(cut, waist, foundation.front.side.waist),
     notches: [
+      { name: 'under-bust seam', edge: upper.name, at: 0, mark: 'single' },
       ...jointNotches(upper, [{ name: 'bust level', mark: 'single' }]),
       ...armholeNotches(cut, 'front', 'side front'),
       ...strapNotches(cut, 'front'),
@@ -277,7 +291,7 @@ function sideFront(cut: PanelCut): Piece {
         cut.texts.underBust,
       ),
     ],
-    marks: [],
+    marks: bustPointMark(cut, 'side'),
     cut: cutPair('self'),
   };
 

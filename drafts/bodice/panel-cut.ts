@@ -122,5 +122,5 @@ export function strapNotches(cut: PanelCut, part: 'front' | 'back', edge = 'stra
   const { style, ...lines } = cut.plan.lines;
   if (style.shoulder === 'whole') return [];
   const at = distance(panelTop(cut, part), lines[part].sideCorner) / 2;
-  return [{ name: `${part} strap`, edge, at, mark: part === 'front' ? 'single' : 'double' }];
+  return [{ name: 'strap end', edge, at, mark: part === 'front' ? 'single' : 'double' }];
 }

@@ -27,6 +27,8 @@ export interface SleeveCut {
   /** Along the crown from the back notch to the shoulder, mm. */
   readonly toShoulder: number;
   readonly armText: string;
+  /** What is written on the casing of a puff. */
+  readonly elasticText: string;
 }
 
 /** Cuts the sleeve: the cap, spread where it is a puff, and below it what goes round the arm. */
@@ -66,7 +68,7 @@ export function sleevePiece(cut: SleeveCut): Piece {
 type Below = Pick<Piece, 'edges' | 'lines'>;
 
 /** A puff: straight down to a hem that is a casing. */
-function puffedArm({ arm, styling, allowance }: SleeveCut, half: number): Below {
+function puffedArm({ arm, styling, allowance, elasticText }: SleeveCut, half: number): Below {
   const hem = arm.length.value;
   const casing = styling.elasticWidth + rules.casingRoom.value;
   const asked = styling.sleeveHemAllowance === 'auto' ? 0 : styling.sleeveHemAllowance;
@@ -81,6 +83,7 @@ function puffedArm({ arm, styling, allowance }: SleeveCut, half: number): Below 
       {
         name: 'casing',
         kind: 'casing',
+        text: elasticText,
         curves: straight(corner(-half, hem - casing), corner(half, hem - casing)),
       },
     ],

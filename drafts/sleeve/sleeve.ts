@@ -71,8 +71,17 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
   const arm = drawArm(table, -solvedPoint(solution, lines.top).y);
   const armText = `upper arm: finished girth ${figure(size.upperArmGirth.value + styling.upperArmEase)} mm`;
   const toShoulder = armhole.back.upper * fullness.value;
-  const piece = sleevePiece({ lines, solution, arm, styling, allowance: cut.allowance, toShoulder, armText });
   const elastic = plain ? undefined : hemElastic(table);
+  const piece = sleevePiece({
+    lines,
+    solution,
+    arm,
+    styling,
+    allowance: cut.allowance,
+    toShoulder,
+    armText,
+    elasticText: elastic?.text ?? '',
+  });
   const seams = sleeveSeams(
     { upper: armholeUpper(cut), front: armholeLower(cut, 'front'), back: armholeLower(cut, 'back') },
     plain ? { ease: styling.capEase, ratio: 1 } : { ease: 0, ratio: styling.sleeveFullness },
@@ -85,7 +94,7 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
     girths: sleeveGirths(body, styling),
     notions: elastic ? [elastic.notion] : [],
     shapes: [
-      ...sleeveFigures({ table, solution, lines, arm, armhole, elastic: elastic?.finished }),
+      ...sleeveFigures({ table, solution, lines, arm, armhole, elastic }),
       ...sleeveShapes(cut),
     ],
     sewing: sleeveSewing(styling, seams),

@@ -56,7 +56,7 @@ const piece = z.strictObject({
       text: text.exactOptional(),
     }),
   ),
-  marks: list(z.strictObject({ name, kind: z.enum(['buttonhole', 'drill']) })),
+  marks: list(z.strictObject({ name, kind: z.enum(['buttonhole', 'drill', 'cross']) })),
   cut: list(
     z.strictObject({
       cloth: z.enum(['self', 'lining']),
