@@ -74,7 +74,8 @@ export const bodiceShapes = (plan: BodicePlan, { size }: Body): readonly ShapeCl
     ],
     low: 0,
     high: 20,
-    outside: 'worn, the side seam lies too far back at the waist when it is more, too far forward when it is less',
+    outside:
+      'worn, the side seam lies too far back at the waist when it is more, too far forward when it is less',
   },
   ...overTheBust(plan, size.bustGirth - size.underBustGirth),
   ...waistLevel(size.waistGirth < size.underBustGirth),

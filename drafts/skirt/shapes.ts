@@ -17,6 +17,7 @@ export const skirtShapes: readonly ShapeClaim[] = [
     parts: [hip('centre front', 1), hip('side front', 1), hip('side back', -1), hip('centre back', -1)],
     low: 0,
     high: 20,
-    outside: 'worn, the side seam lies too far back at the hip when it is more, too far forward when it is less',
+    outside:
+      'worn, the side seam lies too far back at the hip when it is more, too far forward when it is less',
   },
 ];
