@@ -46,17 +46,15 @@ function beside(
   const length = Math.min(edgeLength(sideLine), edgeLength(centre.line));
   const [foot, top] = [edgeStart(centre.line), edgeEnd(centre.line)];
 
-  let along = length / 2;
-  let at = place;
-  for (let round = 0; round < ROUNDS; round++) {
-    at = layingAt(sideLine, centre.line, along)(facing(place));
+  const laid = (along: number): Point => layingAt(sideLine, centre.line, along)(facing(place));
+  /** How much farther along the seam the line across meets it than where the panels are laid together. */
+  const miss = (along: number): number => {
+    const at = laid(along);
     const [met] = edgeCrossings(centre.line, { through: at, heading: outward(heading) });
     const beyond = distance(at, foot) < distance(at, top) ? 0 : length;
-    const next = met ? Math.min(length, lengthUpTo(centre.line, met)) : beyond;
-    if (Math.abs(next - along) < STRAIGHTNESS) break;
-    along = (along + next) / 2;
-  }
-  return at;
+    return (met ? Math.min(length, lengthUpTo(centre.line, met, STRAIGHTNESS)) : beyond) - along;
+  };
+  return laid(zeroOf(miss, length));
 }
 
 /**
@@ -86,7 +84,23 @@ function placeUp(
 
 /** Lays one edge on another at the same distance along both, so that they run the same way there. */
 function layingAt(edge: Edge, on: Edge, along: number): Transform {
-  const [from, to] = [pointAlong(edge, along), pointAlong(on, along)];
+  const [from, to] = [pointAlong(edge, along, STRAIGHTNESS), pointAlong(on, along, STRAIGHTNESS)];
   const turn = turnBetween(from.direction, to.direction);
   return (p) => moved(turnedAbout(p, from.point, turn), vectorBetween(from.point, to.point));
+}
+
+/** Where a function that falls from above nothing to below it, from 0 to `most`, is nothing: halving, or chords. */
+function zeroOf(f: (x: number) => number, most: number): number {
+  let [low, high, atLow, atHigh] = [0, most, f(0), f(most)];
+  if (atLow <= 0) return low;
+  if (atHigh >= 0) return high;
+  for (let round = 0; round < ROUNDS; round++) {
+    // Every third look halves what is left, so that chords from one side cannot creep.
+    const x = round % 3 === 2 ? (low + high) / 2 : low + ((high - low) * atLow) / (atLow - atHigh);
+    const value = f(x);
+    if (Math.abs(value) < STRAIGHTNESS) return x;
+    if (value > 0) [low, atLow] = [x, value];
+    else [high, atHigh] = [x, value];
+  }
+  return (low + high) / 2;
 }
