@@ -1,3 +1,8 @@
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
+import type { Parts } from '../draw-garment.ts';
+import type { liningChoices } from './choices.ts';
+
 /** What a bodice is sewn to, and so which of its edges are finished inside, and when. */
 export interface BodiceSetting {
   /** Sleeves finish the armholes. */
@@ -6,3 +11,15 @@ export interface BodiceSetting {
   readonly skirt: boolean;
   readonly opening: 'back' | 'side';
 }
+
+/** A bodice that is to be finished inside: as it is sewn, as it was cut, and what it is sewn to. */
+export interface Unfinished {
+  readonly bodice: Parts;
+  readonly cut: PanelCut;
+  readonly setting: BodiceSetting;
+}
+
+export type LiningTable = DraftingTable<typeof liningChoices>;
+
+/** What lining or facings add to a bodice. */
+export type Inside = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;

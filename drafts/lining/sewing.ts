@@ -138,7 +138,7 @@ function catchDown({ kind, pieces, seams, setting }: InsideWork): SewingStep {
     how:
       kind === 'lining'
         ? [
-            `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: along the tape of ${zip}, clear of its teeth, over the ends of the straps, the sides and the foot of the insert${setting.skirt ? ', at the waist' : ''}${setting.sleeves ? ', and round the armholes' : ''}. Fell them by hand.`,
+            `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: along the tape of ${zip}, clear of its teeth, over the ends of the straps, the sides and the foot of the insert${setting.skirt ? ', at the waist' : ''}${setting.sleeve !== 'none' ? ', and round the armholes' : ''}. Fell them by hand.`,
             'Take up only the allowances, so that no stitch shows outside.',
           ]
         : [
