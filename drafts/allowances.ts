@@ -44,7 +44,7 @@ export const armholeAllowance = {
   unit: 'mm',
   default: 9.525,
   min: 6,
-  max: 16,
+  max: 25,
   help: 'cloth beyond armhole and sleeve cap, narrow since they are hollow',
   source:
     'three eighths of an inch, between the quarter of Domestic Art, c. 1911, and the five eighths that the Association of Sewing and Design Professionals trims to a quarter',
@@ -57,7 +57,7 @@ export const necklineAllowance = {
   unit: 'mm',
   default: 6.35,
   min: 5,
-  max: 16,
+  max: 25,
   help: 'cloth beyond the neckline, narrow since it is enclosed',
   source:
     'a quarter of an inch at the neck: Domestic Art, c. 1911; in curved seams: course cards on ASTM D6193',

@@ -1,6 +1,8 @@
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
+import type { Mm } from '../engine/pattern/quantity.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
 import { fullBodiceChoices, planFullBodice } from './bodice/draft.ts';
 import { drawGarment, type Parts, together } from './draw-garment.ts';
@@ -10,9 +12,9 @@ import { openDress } from './opening/opening.ts';
 import { edgeNamed, pieceNamed } from './piece-edges.ts';
 import { stagesTogether } from './sewing-stages.ts';
 import { bodiceShapedBy, skirtShapedBy, sleeveShapedBy } from './shaped-by.ts';
+import { type ByGore, byGore } from './skirt/by-gore.ts';
 import { skirtChoices } from './skirt/choices.ts';
 import { drawSkirt } from './skirt/draft.ts';
-import type { ByGore, GoreName } from './skirt/gore-sizes.ts';
 import { waistSewing } from './skirt/sewing.ts';
 import { waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
@@ -20,16 +22,17 @@ import { drawSleeve } from './sleeve/sleeve.ts';
 
 const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, ...openingChoices] as const;
 
+type DressTable = DraftingTable<typeof dressChoices>;
+
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
-function panelWaists(panels: readonly Piece[]): ByGore {
-  const waist = (name: GoreName): number => edgeLength(edgeNamed(pieceNamed(panels, name), 'waist'));
-  return {
-    'centre front': waist('centre front'),
-    'side front': waist('side front'),
-    'side back': waist('side back'),
-    'centre back': waist('centre back'),
-  };
-}
+const panelWaists = ({ measured }: DressTable, panels: readonly Piece[]): ByGore<Mm> =>
+  byGore((name) =>
+    measured(
+      `Waist of the ${name} gore`,
+      `as the ${name} panel came out`,
+      edgeLength(edgeNamed(pieceNamed(panels, name), 'waist')),
+    ),
+  );
 
 /** The pieces in the order of their numbers, numbered without gaps. */
 const inOrder = (parts: Parts): Parts => ({
@@ -48,7 +51,6 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment({ name: 'dress', choices: dressChoices, styling, body, solver }, (table) => {
-        const { log, body: drawn } = table;
         const { sleeve, opening } = styling;
         const makeBodice = planFullBodice(table, { sleeve, skirt: true, opening });
         return (solution) => {
@@ -56,12 +58,12 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
           const sleeves = sleeve === 'none' ? undefined : drawSleeve(table, bodice.cut, solver);
           if (sleeves && !sleeves.ok) return sleeves;
           const above = together(bodice.parts, ...(sleeves ? [sleeves.value] : []));
-          const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log, solver);
+          const skirt = drawSkirt(table, panelWaists(table, above.pieces), solver);
           if (!skirt.ok) return skirt;
           const dress = inOrder(together(above, skirt.value));
           const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
           const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
-          return { ok: true, value: openDress(joined, styling, log), issues: [] };
+          return { ok: true, value: openDress(table, joined), issues: [] };
         };
       }),
     ),

@@ -51,10 +51,16 @@ export function armholeParts(
     const cut = (to: number, name: string, flat: boolean): void => {
       const [before, after] =
         to === Number.POSITIVE_INFINITY ? [rest, rest] : splitEdgeAt(rest, to - from, ['before', 'after']);
-      edges.push({ piece, edge: name, curves: before.curves.map((curve) => transformedCurve(curve, own)), flat });
+      edges.push({
+        piece,
+        edge: name,
+        curves: before.curves.map((curve) => transformedCurve(curve, own)),
+        flat,
+      });
       [from, rest] = [to, after];
     };
-    const [upper, lower] = edge === 'armhole' ? ['armhole upper', 'armhole underarm'] : ['outer', 'outer underarm'];
+    const [upper, lower] =
+      edge === 'armhole' ? ['armhole upper', 'armhole underarm'] : ['outer', 'outer underarm'];
     if (notch > from && notch < upTo) cut(notch, upper, false);
     cut(upTo, notch < upTo ? lower : upper, notch < upTo);
   }

@@ -41,7 +41,9 @@ function half(plan: BodicePlan, solution: Solution, part: 'front' | 'back', shar
   if (style.shoulder === 'whole') return armholeParts([upper, lower], [panelAlone], share);
   const edge = edgeOf('armhole', [upper, lower]);
   const { sideCorner, turned } = lines[part];
-  const seam = edgeCrossings(edge, { through: sideCorner, heading: heading(turned) }).find(({ along }) => along > 0);
+  const seam = edgeCrossings(edge, { through: sideCorner, heading: heading(turned) }).find(
+    ({ along }) => along > 0,
+  );
   if (!seam) throw new Error(`The ${part} strap does not reach its panel.`);
   return armholeParts(
     [upper, lower],

@@ -1,4 +1,4 @@
-import { endOf, type SketchBuilder, scalarOf, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
+import { endOf, type SketchBuilder, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
 import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
@@ -13,8 +13,8 @@ export type ArmholeCurves = readonly [upper: string, lower: string];
 
 /**
  * Asks for one half of the armhole: square to the shoulder, past the fold of the arm, square to the side seam. Where
- * the princess line begins at the fold of the arm, the upper curve belongs to the panel at the centre, and runs on
- * into the lower one once the dart between them is closed.
+ * the princess line begins at the fold of the arm, the upper curve belongs to the panel at the centre; `runsOn` says
+ * that it goes on into the lower one once they are sewn together.
  */
 export function planArmhole(
   sketch: SketchBuilder,
@@ -31,7 +31,9 @@ export function planArmhole(
   const open = (angle: number): number => angle - half.turned;
   const place = part === 'front' ? foundation.front.closed : (p: Point): Point => p;
   const underarm = sketch.fixed(`${part} underarm`, side.underarm);
-  const end = { angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2) };
+  const end = {
+    angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2),
+  };
   const shape = (curves: ArmholeCurves): ArmholeCurves => {
     fairLines(sketch, curves);
     for (const curve of curves)
@@ -49,13 +51,10 @@ export function planArmhole(
     const foldAtSide = sketch.fixed(`${part} arm fold, side`, place(fold));
     const down = angleOf(vectorBetween(fold, side.underarm));
     const above = sketch.angle(`${part} armhole at the arm fold, centre`, Math.PI / 2);
-    const below = sketch.angle(`${part} armhole at the arm fold, side`, (Math.PI / 2 + half.turned + down) / 2);
-    sketch.relation({
-      kind: 'sum',
-      name: `${part} armhole runs on over the princess seam`,
-      terms: [scalarOf(below), scalarOf(above, -1)],
-      value: half.turned,
-    });
+    const below = sketch.angle(
+      `${part} armhole at the arm fold, side`,
+      (Math.PI / 2 + half.turned + down) / 2,
+    );
     return shape([
       sketch.curve(`${part} armhole 1`, top, foldAtCentre, {
         start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, open(half.square)) },
@@ -92,5 +91,19 @@ function outerOpen(
 }
 
 /** The heading with which a side seam leaves the underarm. */
-export const sideHeading = ({ underarm, waist }: SideSeam): number =>
-  angleOf(vectorBetween(underarm, waist));
+export const sideHeading = ({ underarm, waist }: SideSeam): number => angleOf(vectorBetween(underarm, waist));
+
+/** An armhole that a princess seam crosses runs on over it without a corner. */
+export function runsOn(
+  sketch: SketchBuilder,
+  part: 'front' | 'back',
+  [upper, lower]: ArmholeCurves,
+  princess: { readonly centre: string; readonly side: string },
+): void {
+  sketch.relation({
+    kind: 'smooth across seam',
+    name: `${part} armhole across the princess seam`,
+    a: { from: endOf(upper), to: startOf(princess.centre) },
+    b: { from: endOf(princess.side), to: startOf(lower) },
+  });
+}

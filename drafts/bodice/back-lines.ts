@@ -11,7 +11,8 @@ import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
-import type { ArmholeCurves } from './armholes.ts';
+import { type ArmholeCurves, runsOn } from './armholes.ts';
+import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -39,7 +40,9 @@ export function planBack(
 ): BackLines {
   const parted = style.princess.back === 'armhole';
   const top = {
-    centre: parted ? 'back arm fold, centre' : sketch.fixed('centre back princess, top', lines.back.princess.centre),
+    centre: parted
+      ? 'back arm fold, centre'
+      : sketch.fixed('centre back princess, top', lines.back.princess.centre),
     side: parted ? 'back arm fold, side' : sketch.fixed('side back princess, top', lines.back.princess.side),
   };
   const centreWaistEnd = sketch.fixed('centre back at waist', back.centreWaist);
@@ -65,7 +68,12 @@ export function planBack(
   const atUnderBust = pair('under bust', middle, underBust, backPrincess.underBust.value);
   const swayed = back.centreWaist.y - waist;
   const fromSide = 1 - back.princessAtWaist.value / back.side.waist.x;
-  const atWaist = pair('waist', back.princessAtWaist.value, waist + swayed * fromSide, backPrincess.waist.value);
+  const atWaist = pair(
+    'waist',
+    back.princessAtWaist.value,
+    waist + swayed * fromSide,
+    backPrincess.waist.value,
+  );
   sketch.relation(
     {
       kind: 'sum',
@@ -81,18 +89,35 @@ export function planBack(
     },
   );
 
-  const centrePrincess = sketch.smoothLine('centre back princess', [
-    top.centre,
-    atBust.centre,
-    atUnderBust.centre,
-    atWaist.centre,
-  ]);
-  const sidePrincess = sketch.smoothLine('side back princess', [
-    atWaist.side,
-    atUnderBust.side,
-    atBust.side,
-    top.side,
-  ]);
+  const placed = (x: number, level: number, taken: number): Point => point(x + taken / 2, level);
+  const guess = (side: 1 | -1) => ({
+    underBust: placed(middle, underBust, side * backPrincess.underBust.value),
+    waist: placed(back.princessAtWaist.value, waist, side * backPrincess.waist.value),
+  });
+  const [centreGuess, sideGuess] = [guess(-1), guess(1)];
+  const centrePrincess = sketch.smoothLine(
+    'centre back princess',
+    [top.centre, atBust.centre, atUnderBust.centre, atWaist.centre],
+    {
+      end: {
+        angle: nearUpright(
+          sketch,
+          'centre back princess at the waist',
+          centreGuess.underBust,
+          centreGuess.waist,
+        ),
+      },
+    },
+  );
+  const sidePrincess = sketch.smoothLine(
+    'side back princess',
+    [atWaist.side, atUnderBust.side, atBust.side, top.side],
+    {
+      start: {
+        angle: nearUpright(sketch, 'side back princess at the waist', sideGuess.waist, sideGuess.underBust),
+      },
+    },
+  );
   fairLines(sketch, [...centrePrincess.slice(1), ...sidePrincess.slice(0, 2)]);
   for (const upper of [...centrePrincess.slice(0, 1), ...sidePrincess.slice(2)])
     fairLine(sketch, upper, rules.bladeStraightness.value);
@@ -123,6 +148,9 @@ export function planBack(
       );
   }
 
+  if (parted)
+    runsOn(sketch, 'back', armhole, { centre: centrePrincess[0] ?? '', side: sidePrincess[2] ?? '' });
+
   const centreUp = angleOf(vectorBetween(back.centreWaist, lines.back.centre));
   const sideWaist = sketch.curve('side back waist', 'back side at waist', atWaist.side);
   const centreWaist = sketch.curve('centre back waist', atWaist.centre, centreWaistEnd, {
@@ -149,7 +177,9 @@ export function planBack(
 /** Asks for the back neckline, from the centre to the corner at the strap or to the shoulder. */
 function planBackNeckline(sketch: SketchBuilder, centreUp: number, { style, back }: StyleLines): string {
   const centre = sketch.fixed('centre back neck', back.centre);
-  const square = { angle: sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2) };
+  const square = {
+    angle: sketch.fixedAngle('back neckline square to the centre back', centreUp + Math.PI / 2),
+  };
   if (style.shoulder === 'strap') {
     const corner = sketch.fixed('back neckline, outer end', back.corner);
     if (style.backNeckline === 'pointed') return sketch.line('back neckline', centre, corner);

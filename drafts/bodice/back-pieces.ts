@@ -13,8 +13,8 @@ import {
   type PanelCut,
   panelTop,
   sideAtLevel,
-  strapNotches,
   sideNotches,
+  strapNotches,
 } from './panel-cut.ts';
 
 /** Between top, blade, under-bust and waist a back princess edge may change from hollow to round three times. */
@@ -53,7 +53,12 @@ function centreBack(cut: PanelCut): Piece {
       ...armholeEdges(cut, 'back', 'centre back'),
       princess,
       seamEdge('waist', curvesOf(cut, [plan.back.centreWaist]), allowance.seam, sewingRank.waist, 1),
-      seamEdge('centre back', straight(back.centreWaist, lines.back.centre), allowance.centreBack, sewingRank.centreBack),
+      seamEdge(
+        'centre back',
+        straight(back.centreWaist, lines.back.centre),
+        allowance.centreBack,
+        sewingRank.centreBack,
+      ),
     ],
     grain: grainline(moved(lines.back.centre, inset), moved(back.centreWaist, inset)),
     notches: [
@@ -85,8 +90,22 @@ function sideBack(cut: PanelCut): Piece {
     style.princess.back === 'armhole'
       ? []
       : style.shoulder === 'strap'
-        ? [seamEdge('strap', straight(half.sideCorner, panelTop(cut, 'back')), allowance.seam, sewingRank.strap)]
-        : [seamEdge('shoulder', straight(half.princess.side, half.outer), allowance.seam, sewingRank.shoulder)];
+        ? [
+            seamEdge(
+              'strap',
+              straight(half.sideCorner, panelTop(cut, 'back')),
+              allowance.seam,
+              sewingRank.strap,
+            ),
+          ]
+        : [
+            seamEdge(
+              'shoulder',
+              straight(half.princess.side, half.outer),
+              allowance.seam,
+              sewingRank.shoulder,
+            ),
+          ];
   const level = (name: string, start: string, y: number, text: string) =>
     levelLine(name, solvedPoint(solution, start), sideAtLevel(side, y).point, text);
   return {

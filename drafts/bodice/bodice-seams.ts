@@ -1,11 +1,11 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Corner, EdgeRef, Girth, GirthPart, Join, Seam } from '../../engine/pattern/garment.ts';
-import { type ArmholeHalf, edgesOn } from './armhole-parts.ts';
 import type { Foundation } from '../foundation/foundation.ts';
+import { type ArmholeHalf, edgesOn } from './armhole-parts.ts';
+import { easeLeft } from './ease-left.ts';
 import { hasNoCorner } from './front-neckline.ts';
 import type { PanelCut } from './panel-cut.ts';
 import type { Style } from './style.ts';
-import { easeLeft } from './ease-left.ts';
 
 const plainSeam = (name: string, a: readonly EdgeRef[], b: readonly EdgeRef[]): Seam => ({
   name,
@@ -25,7 +25,11 @@ const upperFront = ({ front }: Style): string => (front === 'parted' ? 'upper ce
 export function bodiceSeams({ plan }: PanelCut): readonly Seam[] {
   const { style } = plan.lines;
   return [
-    plainSeam('front princess, lower', [ref('side front', 'princess lower')], [back('centre front', 'princess')]),
+    plainSeam(
+      'front princess, lower',
+      [ref('side front', 'princess lower')],
+      [back('centre front', 'princess')],
+    ),
     ...(style.front === 'gathered'
       ? []
       : [
@@ -191,11 +195,17 @@ export const armholeUpper = ({ armholes }: Pick<PanelCut, 'armholes'>): readonly
 ];
 
 /** The armhole's edges below a notch, from the notch to the underarm. */
-export const armholeLower = ({ armholes }: Pick<PanelCut, 'armholes'>, part: 'front' | 'back'): readonly EdgeRef[] =>
+export const armholeLower = (
+  { armholes }: Pick<PanelCut, 'armholes'>,
+  part: 'front' | 'back',
+): readonly EdgeRef[] =>
   armholes[part].edges.filter(({ flat }) => flat).map(({ piece, edge }) => ref(piece, edge));
 
 /** The edges of a strap along the armhole, from its panel up to the shoulder. */
-export const strapOuter = ({ armholes }: Pick<PanelCut, 'armholes'>, part: 'front' | 'back'): readonly EdgeRef[] =>
+export const strapOuter = (
+  { armholes }: Pick<PanelCut, 'armholes'>,
+  part: 'front' | 'back',
+): readonly EdgeRef[] =>
   edgesOn(armholes[part], `${part} strap`)
     .toReversed()
     .map(({ piece, edge }) => back(piece, edge));

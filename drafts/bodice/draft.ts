@@ -1,6 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Solution } from '../../engine/constraints/solution.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
+import { distance } from '../../engine/geometry/point.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
@@ -9,7 +10,7 @@ import { drawGarment, type Parts } from '../draw-garment.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
 import { insertFigures } from '../insert/figures.ts';
-import { type InsertLines, planInsert } from '../insert/insert-lines.ts';
+import { type InsertLines, type InsertPlace, planInsert } from '../insert/insert-lines.ts';
 import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
 import { insertRules } from '../insert/rules.ts';
@@ -21,6 +22,7 @@ import { solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
 import { strapSewing } from '../straps/sewing.ts';
+import { strapShapes } from '../straps/shapes.ts';
 import { strapPieces } from '../straps/strap-pieces.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
 import { cutArmholes } from './armhole-stretches.ts';
@@ -50,6 +52,29 @@ export interface MadeBodice {
   readonly cut: PanelCut;
 }
 
+/** The place in the front that the insert fills. */
+function insertPlace(
+  { measured }: FullBodiceTable,
+  { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
+): InsertPlace {
+  const { underBust, pivot } = front;
+  const { corner, sideCorner } = lines.front;
+  const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
+  return {
+    neckline: measured('Front neckline, each half', 'from centre front to the strap', corner.x, corner),
+    bust: measured('Bust level, each half of the insert', 'from centre front to the princess line', pivot.x),
+    underBust: measured('Under-bust seam, each half', 'along the level', underBust.centre.x),
+    depth: measured(
+      'Insert length at centre front',
+      'from the neckline to the under-bust level',
+      levels.underBust.value - corner.y,
+      levels.underBust,
+    ),
+    side: measured('Side of the insert, about', 'along the chords of the princess line', side),
+    sideFront: frontLines.sidePrincess.slice(1),
+  };
+}
+
 /** Plans panels, insert, straps and lining, to be cut from the solved sketch. */
 export function planFullBodice(
   table: FullBodiceTable,
@@ -58,7 +83,7 @@ export function planFullBodice(
   const { body, styling } = table;
   const style = chosenStyle(table);
   const plan = planBodice(table, style, setting.sleeve !== 'none');
-  const insert = style.front === 'gathered' ? planInsert(table, plan) : undefined;
+  const insert = style.front === 'gathered' ? planInsert(table, insertPlace(table, plan)) : undefined;
   return (solution) => {
     const cut = cutOf(plan, solution, body, styling, setting);
     const parts = bodiceParts(table, cut, insert, setting);
@@ -109,7 +134,8 @@ function bodiceParts(
     notions: insert ? drawstringNotions(insert, solution, styling) : [],
     shapes: [
       ...bodiceFigures(cut, body, styling),
-      ...bodiceShapes(cut),
+      ...bodiceShapes(cut, body, setting.sleeve === 'plain'),
+      ...(straps ? strapShapes(cut) : []),
       ...(insert ? insertFigures(insert) : []),
     ],
     sewing: stagesTogether([
@@ -127,8 +153,12 @@ function insertParts(cut: PanelCut, insert: InsertLines, styling: FullBodiceStyl
     toBust: edgeLength({ name: 'top to bust level', curves: aboveBust }),
     allowance: styling.seamAllowance,
     bustText: cut.texts.bust,
+    bustPointInside: styling.princessOffset,
   };
-  return { piece: insertPiece(insert, cut.solution, styling, seam), seams: insertSeams(insert.fullness) };
+  return {
+    piece: insertPiece(insert, cut.solution, styling, seam),
+    seams: insertSeams(insert.fullness.value),
+  };
 }
 
 /** A bodice without sleeves and skirt: its armholes are finished, its waist is left for what it is joined to. */

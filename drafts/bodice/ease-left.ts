@@ -1,5 +1,5 @@
-import { figure } from '../../engine/pattern/construction-log.ts';
 import type { Body } from '../../engine/body/body.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { LevelTexts } from './panel-cut.ts';
 

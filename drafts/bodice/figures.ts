@@ -40,24 +40,12 @@ export function bodiceFigures(
   });
   const frontArmhole = edgeOf('front armhole', armholes.front.laid);
   const backArmhole = edgeOf('back armhole', armholes.back.laid);
-  const [frontHalf, backHalf] = [edgeLength(frontArmhole), edgeLength(backArmhole)];
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
   const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
   const armhole = style.shoulder === 'strap' ? STRAP_NOT_SHOULDER : THIS_BODY;
   const { bust, underBust, underarm } = levels;
   return [
     mm('armhole level below the scye depth', underarm.value - size.scyeDepth, 10, 25),
-    {
-      ...drafted,
-      name: 'armhole girth, of bust girth',
-      value: (frontHalf + backHalf) / size.bustGirth,
-      unit: 'share',
-      low: 0.43,
-      high: 0.49,
-      outside: armhole,
-    },
-    mm('armhole girth beyond the armscye', frontHalf + backHalf - size.armscyeGirth, -20, 60, armhole),
-    mm('back armhole longer than front', backHalf - frontHalf, 0, 20, armhole),
     mm(
       'half across back at mid armhole, beyond the body',
       middle(backArmhole).x - size.acrossBackWidth / 2,

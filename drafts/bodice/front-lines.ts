@@ -11,9 +11,9 @@ import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
-import { foundationRules } from '../foundation/rules.ts';
 import { keepNear } from '../keep-near.ts';
-import type { ArmholeCurves } from './armholes.ts';
+import { type ArmholeCurves, runsOn } from './armholes.ts';
+import { nearUpright } from './near-upright.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
@@ -47,17 +47,9 @@ export function planFront(
     ? 'front arm fold, side'
     : sketch.fixed('side front princess, top', lines.front.princess.side);
 
-  const lean = (foundationRules.princessLean.value * 1.3 * Math.PI) / 180;
-  const upright = (name: string, from: { x: number; y: number }, to: { x: number; y: number }, away: number) => {
-    const chord = angleOf(vectorBetween(from, to));
-    return sketch.angle(name, Math.min(Math.max(chord, away - lean), away + lean), {
-      min: away - lean,
-      max: away + lean,
-    });
-  };
   const sidePrincess = sketch.smoothLine('side front princess', [sideWaistPoint, sideUnderBust, bust, top], {
     start: {
-      angle: upright('side front princess at the waist', front.waist.side, front.underBust.side, -Math.PI / 2),
+      angle: nearUpright(sketch, 'side front princess at the waist', front.waist.side, front.underBust.side),
     },
   }) as readonly string[] as FrontLines['sidePrincess'];
   const [lower, middle, upper] = sidePrincess;
@@ -73,7 +65,12 @@ export function planFront(
 
   const centreDown = {
     end: {
-      angle: upright('centre front princess at the waist', front.underBust.centre, front.waist.centre, Math.PI / 2),
+      angle: nearUpright(
+        sketch,
+        'centre front princess at the waist',
+        front.underBust.centre,
+        front.waist.centre,
+      ),
     },
   };
   const centrePrincess =
@@ -154,6 +151,7 @@ export function planFront(
         b: startOf(below),
       },
     );
+  if (parted) runsOn(sketch, 'front', armhole, { centre: toBust ?? '', side: upper });
   const nearWaist = (name: string, at: string, x: number): void => {
     keepNear(sketch, `${name} across`, [xOf(at)], x, 'firm');
     keepNear(sketch, `${name} down`, [yOf(at)], levels.waist.value, 'firm');

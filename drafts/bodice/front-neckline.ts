@@ -10,7 +10,10 @@ export function planFrontNeckline(sketch: SketchBuilder, { style, front }: Style
   const end = sketch.fixed('front neckline, outer end', toShoulder ? front.innerAtCentre : front.corner);
   if (style.neckline === 'square') return sketch.line('front neckline', centre, end);
   const upTheShoulder = {
-    angle: sketch.fixedAngle('front neckline square to the shoulder', front.neckHeading - front.turned - Math.PI),
+    angle: sketch.fixedAngle(
+      'front neckline square to the shoulder',
+      front.neckHeading - front.turned - Math.PI,
+    ),
   };
   const curve = sketch.curve('front neckline', centre, end, {
     ...(style.neckline === 'round' || style.neckline === 'natural' ? { start: square } : {}),

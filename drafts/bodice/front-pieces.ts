@@ -2,9 +2,9 @@ import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
 import { type Point, point } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
-import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
+import { cross, cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import { easedLine } from './eased-line.ts';
 import { hasNoCorner } from './front-neckline.ts';
@@ -17,8 +17,8 @@ import {
   type PanelCut,
   panelTop,
   sideAtLevel,
-  strapNotches,
   sideNotches,
+  strapNotches,
 } from './panel-cut.ts';
 
 /**
@@ -50,7 +50,13 @@ function belowUnderBust(cut: PanelCut, foldTop: Point): readonly PieceEdge[] {
   const { front } = cut.plan;
   const foldWaist = solvedPoint(cut.solution, 'centre front fold at waist');
   return [
-    seamEdge('princess', curvesOf(cut, front.centrePrincess.slice(-1)), cut.allowance.seam, sewingRank.princess, 1),
+    seamEdge(
+      'princess',
+      curvesOf(cut, front.centrePrincess.slice(-1)),
+      cut.allowance.seam,
+      sewingRank.princess,
+      1,
+    ),
     seamEdge('waist', curvesOf(cut, [front.centreWaist]), cut.allowance.seam, sewingRank.waist, 1),
     fold(foldWaist, foldTop),
   ];
@@ -127,17 +133,22 @@ function upperCentreFront(cut: PanelCut): Piece {
     edges: [
       ...neckAndShoulder(cut, 'upper centre front'),
       princess,
-      seamEdge('under-bust', straight(front.underBust.centre, foot), cut.allowance.seam, sewingRank.underBust),
+      seamEdge(
+        'under-bust',
+        straight(front.underBust.centre, foot),
+        cut.allowance.seam,
+        sewingRank.underBust,
+      ),
       fold(foot, lines.front.centre),
     ],
     grain: grainBeside(cut, lines.front.centre.y, foot.y),
     notches: [
       ...armholeNotches(cut, 'front', 'upper centre front'),
-      ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
+      ...princessNotches(princess),
       { name: 'centre front', edge: 'under-bust', at: front.underBust.centre.x, mark: 'fold' },
     ],
     lines: [bustLine(cut)],
-    marks: [],
+    marks: bustPointMark(cut, 'centre'),
     cut: cutOnFold('self'),
   };
 }
@@ -151,28 +162,42 @@ function wholeCentreFront(cut: PanelCut): Piece {
   return {
     name: 'centre front',
     number: 1,
-    edges: [
-      ...neckAndShoulder(cut, 'centre front'),
-      princess,
-      ...belowUnderBust(cut, lines.front.centre),
-    ],
+    edges: [...neckAndShoulder(cut, 'centre front'), princess, ...belowUnderBust(cut, lines.front.centre)],
     grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
     notches: [
       ...armholeNotches(cut, 'front', 'centre front'),
-      ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
+      ...princessNotches(princess),
       waistFold(cut),
     ],
     lines: [
       bustLine(cut),
       levelLine('under-bust level', underBust, front.underBust.centre, cut.texts.underBust),
     ],
-    marks: [],
+    marks: bustPointMark(cut, 'centre'),
     cut: cutOnFold('self'),
   };
 }
 
 const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
-  levelLine('bust level', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
+  levelLine(
+    'bust level',
+    point(0, plan.foundation.levels.bust.value),
+    plan.foundation.front.pivot,
+    texts.bust,
+  );
+
+/** The match points of the princess edge over the bust, drawn down from its top. */
+const princessNotches = (princess: PieceEdge): readonly Notch[] => [
+  ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
+  { name: 'under-bust seam', edge: princess.name, at: edgeLength(princess), mark: 'single' },
+];
+
+/** The bust point, on the panel it lies on: `beyond` the princess line (mm), less than nothing towards the centre. */
+const bustPointMark = ({ plan }: PanelCut, panel: 'centre' | 'side'): readonly Mark[] => {
+  const { bustPoint, pivot } = plan.foundation.front;
+  const beyond = bustPoint.value - pivot.x;
+  return (panel === 'side') === beyond > 0 ? [cross('bust point', point(bustPoint.value, pivot.y))] : [];
+};
 
 const upperPrincess = (cut: PanelCut): PieceEdge =>
   seamEdge(
@@ -191,7 +216,12 @@ function neckAndShoulder(cut: PanelCut, piece: string): readonly PieceEdge[] {
   const across = seamEdge('neckline', curvesOf(cut, [neckline]), allowance.neckline, sewingRank.neckline, 2);
   if (style.princess.front === 'neckline') return [across];
   const end = style.princess.front === 'shoulder' ? front.princess.centre : armholeTop(cut, 'front');
-  const shoulder = seamEdge('shoulder', straight(front.innerAtCentre, end), allowance.seam, sewingRank.shoulder);
+  const shoulder = seamEdge(
+    'shoulder',
+    straight(front.innerAtCentre, end),
+    allowance.seam,
+    sewingRank.shoulder,
+  );
   const side = hasNoCorner(style)
     ? []
     : [neckSide(cut, front.innerAtCentre, front.corner, front.neckHeading - front.turned)];
@@ -241,13 +271,19 @@ function sideFront(cut: PanelCut): Piece {
     ],
     grain: grainSquareToWaist(cut, waist, foundation.front.side.waist),
     notches: [
+      { name: 'under-bust seam', edge: upper.name, at: 0, mark: 'single' },
       ...jointNotches(upper, [{ name: 'bust level', mark: 'single' }]),
       ...armholeNotches(cut, 'front', 'side front'),
       ...strapNotches(cut, 'front'),
       ...sideNotches(cut, side),
     ],
     lines: [
-      levelLine('bust level', foundation.front.pivot, sideAtLevel(side, levels.bust.value).point, cut.texts.bust),
+      levelLine(
+        'bust level',
+        foundation.front.pivot,
+        sideAtLevel(side, levels.bust.value).point,
+        cut.texts.bust,
+      ),
       levelLine(
         'under-bust level',
         foundation.front.underBust.side,
@@ -255,7 +291,7 @@ function sideFront(cut: PanelCut): Piece {
         cut.texts.underBust,
       ),
     ],
-    marks: [],
+    marks: bustPointMark(cut, 'side'),
     cut: cutPair('self'),
   };
 

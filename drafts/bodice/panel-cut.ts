@@ -32,21 +32,36 @@ export const curvesOf = ({ solution }: PanelCut, names: readonly string[]): read
   solvedCurves(solution, names);
 
 /** The edges of an armhole that lie on this piece, in the order of its outline. An armhole may bend a trifle the other way. */
-export const armholeEdges = ({ armholes, allowance }: PanelCut, part: 'front' | 'back', piece: string): readonly PieceEdge[] =>
+export const armholeEdges = (
+  { armholes, allowance }: PanelCut,
+  part: 'front' | 'back',
+  piece: string,
+): readonly PieceEdge[] =>
   edgesOn(armholes[part], piece).map(({ edge, curves }) =>
     seamEdge(edge, curves, allowance.armhole, sewingRank.armhole, 2),
   );
 
 /** The notches of an armhole that stand on this piece: where a sleeve begins to be gathered or eased, and the shoulder. */
-export function armholeNotches({ armholes }: PanelCut, part: 'front' | 'back', piece: string): readonly Notch[] {
+export function armholeNotches(
+  { armholes }: PanelCut,
+  part: 'front' | 'back',
+  piece: string,
+): readonly Notch[] {
   const { notched, edges } = armholes[part];
   const [top] = edges;
   const shoulder: Notch[] =
-    part === 'front' && top?.piece === piece ? [{ name: 'shoulder', edge: top.edge, at: 0, mark: 'level' }] : [];
+    part === 'front' && top?.piece === piece
+      ? [{ name: 'shoulder', edge: top.edge, at: 0, mark: 'level' }]
+      : [];
   return notched.piece === piece
     ? [
         ...shoulder,
-        { name: `${part} armhole notch`, edge: notched.edge, at: 0, mark: part === 'front' ? 'single' : 'double' },
+        {
+          name: `${part} armhole notch`,
+          edge: notched.edge,
+          at: 0,
+          mark: part === 'front' ? 'single' : 'double',
+        },
       ]
     : shoulder;
 }
@@ -66,7 +81,10 @@ export function jointNotches(
 }
 
 /** Where the side seam, drawn down from the underarm, crosses a level. */
-export function sideAtLevel(side: readonly Curve[], y: number): { readonly point: Point; readonly at: number } {
+export function sideAtLevel(
+  side: readonly Curve[],
+  y: number,
+): { readonly point: Point; readonly at: number } {
   const edge = edgeOf('side', side);
   const [crossing] = edgeCrossings(edge, level(y));
   if (!crossing) throw new Error('A side seam does not cross its levels.');
@@ -76,7 +94,12 @@ export function sideAtLevel(side: readonly Curve[], y: number): { readonly point
 /** Level notches down a side seam. */
 export const sideNotches = (cut: PanelCut, side: readonly Curve[]): readonly Notch[] => {
   const { levels } = cut.plan.foundation;
-  const notch = (name: string, y: number): Notch => ({ name, edge: 'side', at: sideAtLevel(side, y).at, mark: 'level' });
+  const notch = (name: string, y: number): Notch => ({
+    name,
+    edge: 'side',
+    at: sideAtLevel(side, y).at,
+    mark: 'level',
+  });
   return [notch('bust level', levels.bust.value), notch('under-bust level', levels.underBust.value)];
 };
 
@@ -99,5 +122,5 @@ export function strapNotches(cut: PanelCut, part: 'front' | 'back', edge = 'stra
   const { style, ...lines } = cut.plan.lines;
   if (style.shoulder === 'whole') return [];
   const at = distance(panelTop(cut, part), lines[part].sideCorner) / 2;
-  return [{ name: `${part} strap`, edge, at, mark: part === 'front' ? 'single' : 'double' }];
+  return [{ name: 'strap end', edge, at, mark: part === 'front' ? 'single' : 'double' }];
 }

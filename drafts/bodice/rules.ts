@@ -89,6 +89,7 @@ export const bodiceRules = ruleTable('B', {
     'no armhole or cap bends tighter than this, so that it can be sewn and its allowance turned',
     commonPractice,
   ],
+  leanAtWaist: [6.5, 'degrees', 'a princess edge leans no further where it meets the waist', commonPractice],
   bladeStraightness: [
     5,
     'ratio',
@@ -104,4 +105,5 @@ export const bodiceRules = ruleTable('B', {
 });
 
 /** The tightest an armhole with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
-export const leastRadius = (allowance: number): number => Math.max(bodiceRules.leastRadius.value, allowance + 1);
+export const leastRadius = (allowance: number): number =>
+  Math.max(bodiceRules.leastRadius.value, allowance + 1);

@@ -1,7 +1,7 @@
-import type { PanelCut } from './panel-cut.ts';
-import type { State } from '../../engine/pattern/sewing.ts';
+import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
+import type { PanelCut } from './panel-cut.ts';
 
 /** How the panels of the bodice are sewn. */
 export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
@@ -26,7 +26,11 @@ export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
       amounts: amounts(rules.stayLine),
     },
   ],
+  ...(cut.plan.lines.style.front === 'parted' ? { 'under-bust': [underBust] } : {}),
   princess: [
+    ...(cut.plan.lines.style.front === 'gathered'
+      ? []
+      : [plainPrincess(cut.plan.lines.style.front === 'parted')]),
     {
       title: 'Sew the back princess seams',
       sews: ['back princess'],
@@ -39,6 +43,7 @@ export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
       ],
     },
   ],
+  ...(cut.plan.lines.style.shoulder === 'whole' ? { strap: [shoulders] } : {}),
   side: [
     {
       title: 'Sew the side seams',
@@ -54,6 +59,38 @@ export const bodiceSewing = (cut: PanelCut): StagedSewing => ({
     },
   ],
 });
+
+const underBust: SewingStep = {
+  title: 'Sew the under-bust seam',
+  sews: ['under-bust'],
+  presses: ['under-bust'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'Sew the upper centre front to the lower one, right sides together, centre front on centre front; neaten and press down.',
+  ],
+};
+
+const plainPrincess = (parted: boolean): SewingStep => ({
+  title: 'Sew the front princess seams',
+  sews: ['front princess, lower', 'front princess, upper'],
+  presses: ['front princess, lower', 'front princess, upper'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    `Pin each side front to the centre front, right sides together: waist, ${parted ? 'under-bust seam' : 'under-bust level'}, bust notch, top. Clip the centre front’s edge to within a thread or two of the line where it must bend round the bust.`,
+    'Sew from the waist up, the side front on top over the bust. Clip and notch the allowances, neaten, and press open over something round.',
+  ],
+});
+
+const shoulders: SewingStep = {
+  title: 'Sew the shoulder seams',
+  sews: ['shoulder'],
+  presses: ['shoulder'],
+  stitch: '301',
+  seamClass: 1,
+  how: ['Sew the shoulders, right sides together, neckline to neckline, and press open.'],
+};
 
 /** The curved edges that would stretch: necklines, and the armhole on the panels. */
 function stayStitched({ plan, armholes }: PanelCut): readonly State[] {

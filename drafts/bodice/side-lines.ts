@@ -25,7 +25,10 @@ export function planSides(sketch: SketchBuilder, { front, back }: Foundation): S
       sketch.curve(`${part} side 3`, bend, waist, {
         start: { angle: along },
         end: {
-          angle: sketch.fixedAngle(`${part} side at the waist`, angleOf(vectorBetween(side.underBust, side.waist))),
+          angle: sketch.fixedAngle(
+            `${part} side at the waist`,
+            angleOf(vectorBetween(side.underBust, side.waist)),
+          ),
         },
       }),
     ];

@@ -1,7 +1,7 @@
 import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
-import { figure } from '../../engine/pattern/construction-log.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
 import { armholeWedge, necklineWedge } from '../foundation/wedges.ts';
@@ -103,14 +103,19 @@ function backCorner({ table, foundation, style, onShoulder }: Places): Corner {
       style.backNeckline === 'pointed'
         ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
         : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
-    const down = table.measured('Strap end below the shoulder', 'down the back', depth - rise.value - crossing.y);
+    const down = table.measured(
+      'Strap end below the shoulder',
+      'down the back',
+      depth - rise.value - crossing.y,
+    );
     const at = table.measured('Strap at the shoulder', 'from the centre back', crossing.x);
     const most = table.measured('Underarm, from the centre back', 'on the drawing', back.side.underarm.x);
     const out = table.mm`Back neckline corner from the centre back: ${at} + ${rules.backStrapLean} of ${down}, at most ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
     corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
   }
   const { fitting } = table.body;
-  const atNeckline = fitting.length === 0 ? 0 : necklineWedge(table, 'wedge from back neckline', back.blade, corner);
+  const atNeckline =
+    fitting.length === 0 ? 0 : necklineWedge(table, 'wedge from back neckline', back.blade, corner);
   const atArmhole =
     fitting.length === 0
       ? 0
@@ -142,7 +147,8 @@ function frontCorner({ table, foundation, style, onShoulder }: Places): Corner {
   const corner = natural ? crossing : necklineCorner(table, foundation, style, onShoulder);
   const lower = natural ? naturalDepth(table, foundation) : belowCorner(table, style, corner, front.pivot.y);
   const centre = table.point('front', 'front neckline at the centre', point(0, lower));
-  const atNeckline = fitting.length === 0 ? 0 : necklineWedge(table, 'wedge from neckline', front.pivot, corner);
+  const atNeckline =
+    fitting.length === 0 ? 0 : necklineWedge(table, 'wedge from neckline', front.pivot, corner);
   const shoulder = loweredShoulder(table, 'front', front.shoulder);
   const turnedIn = (p: Point): Point => turnedAbout(p, front.pivot, -atNeckline);
   const moved = strapShortened(table, 'front', shoulder.slope.value);
@@ -180,7 +186,11 @@ function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel:
           : undefined;
   if (!share) return corner.y;
   const half = table.measured('Half the neckline', 'from centre front to its corner', corner.x);
-  const above = table.measured('Neckline corner above the bust level', 'on the drawing', bustLevel - corner.y);
+  const above = table.measured(
+    'Neckline corner above the bust level',
+    'on the drawing',
+    bustLevel - corner.y,
+  );
   const drop = table.mm`Front neckline lower at the centre: ${share} of ${half}, at most ${above} - ${rules.aboveBust}, at least 0`;
   return corner.y + drop.value;
 }
@@ -211,7 +221,11 @@ function necklineCorner(
       style.princess.front === 'shoulder'
         ? table.mm`Front neckline corner: ${half}, at most ${line} - ${rules.besidePrincess}`
         : half;
-    return table.point('front', 'corner of the front neckline', point(free.value, levels.bust.value - height.value));
+    return table.point(
+      'front',
+      'corner of the front neckline',
+      point(free.value, levels.bust.value - height.value),
+    );
   }
   const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer)})`;
   const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
@@ -224,7 +238,11 @@ function necklineCorner(
     front.dart,
   );
   const above = table.mm`Front neckline above the bust level: ${height}, at least ${open} + ${rules.aboveUnderarm}`;
-  return table.point('front', 'corner of the front neckline', point(half.value, levels.bust.value - above.value));
+  return table.point(
+    'front',
+    'corner of the front neckline',
+    point(half.value, levels.bust.value - above.value),
+  );
 }
 
 /**

@@ -54,9 +54,18 @@ export function drawBack(
 
   const { drafted } = widths;
   const draftedCentreBack = (drafted.centreBackAtWaist.value * levels.bust.value) / levels.waist.value;
-  const inAtBust = table.measured('Centre back seam at bust level', 'in from the centre', draftedCentreBack, drafted.centreBackAtWaist);
+  const inAtBust = table.measured(
+    'Centre back seam at bust level',
+    'in from the centre',
+    draftedCentreBack,
+    drafted.centreBackAtWaist,
+  );
   const princessAtBust = table.mm`Back princess line at bust level: ${inAtBust} + ${rules.backPrincess} of back width ${drafted.back}`;
   const princessAtWaist = table.mm`Back princess line at the waist: ${princessAtBust} - ${rules.backPrincessLean} of back width ${drafted.back}`;
-  const blade = table.point('back', 'princess line at bust level', point(princessAtBust.value, levels.bust.value));
+  const blade = table.point(
+    'back',
+    'princess line at bust level',
+    point(princessAtBust.value, levels.bust.value),
+  );
   return { neck, shoulder, across, side, centreWaist, centreBackAt, blade, princessAtWaist };
 }

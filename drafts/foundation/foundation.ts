@@ -24,6 +24,7 @@ export interface Foundation {
 /** Draws the foundation from every measurement of the upper body. */
 export function drawFoundation(table: FoundationTable, sleeves: boolean): Foundation {
   const { size, choice, styling } = table;
+  table.heading('The foundation');
   const levels = drawLevels(table, sleeves);
   const usual = sleeves ? rules.bustEase : rules.sleevelessBustEase;
   const bustEase =
@@ -33,9 +34,9 @@ export function drawFoundation(table: FoundationTable, sleeves: boolean): Founda
   const ease = { bust: bustEase.value, underBust: styling.underBustEase, waist: styling.waistEase };
   const shared = shareWidths(table, levels, bustEase);
   const widths = takeIn(table, shared, levels, {
-    bust: size.bustGirth.value + ease.bust,
-    underBust: size.underBustGirth.value + ease.underBust,
-    waist: size.waistGirth.value + ease.waist,
+    bust: table.mm`Bust, finished: bust girth ${size.bustGirth} + ${bustEase}`,
+    underBust: table.mm`Under-bust, finished: under-bust girth ${size.underBustGirth} + ${choice.underBustEase}`,
+    waist: table.mm`Waist, finished: waist girth ${size.waistGirth} + ${choice.waistEase}`,
   });
   const neck = drawBackNeck(table);
   const back = drawBack(table, neck, levels, widths);

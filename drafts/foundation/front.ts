@@ -1,12 +1,12 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
-import { armholeWedge } from './wedges.ts';
 import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
 import type { Widths } from './take-in.ts';
+import { armholeWedge } from './wedges.ts';
 
 /**
  * The front of the foundation, its bust dart still open above the bust level. Centre front is x = 0; levels are those
@@ -69,7 +69,13 @@ export function drawFront(
   const dart = table.angle`Bust dart angle: 2 x arc sine of (${intake} / (2 x ${leg})) [chord of a circle]`;
 
   const side = drawSide(table, 'front', widths.front.value, levels, widths);
-  const wedge = armholeWedge(table, 'wedge from armhole', pivot, turnedAbout(across, pivot, dart.value), side.underarm);
+  const wedge = armholeWedge(
+    table,
+    'wedge from armhole',
+    pivot,
+    turnedAbout(across, pivot, dart.value),
+    side.underarm,
+  );
   const turned = dart.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
 

@@ -1,5 +1,5 @@
 import type { Issue } from '../../engine/issue.ts';
-import { figure } from '../../engine/pattern/construction-log.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { Foundation, FoundationTable } from './foundation.ts';
 import { foundationRules as rules } from './rules.ts';
 

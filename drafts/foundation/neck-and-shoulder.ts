@@ -1,6 +1,6 @@
-import { type Point, point } from '../../engine/geometry/point.ts';
+import { neckRules } from '../../engine/body/neck.ts';
+import { moved, type Point, point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
-import { moved } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import type { FoundationTable } from './foundation.ts';
 import { foundationRules as rules } from './rules.ts';
@@ -27,8 +27,8 @@ export interface BackNeck {
 
 /** Measures out the back neck. */
 export function drawBackNeck(table: FoundationTable): BackNeck {
-  const width = table.mm`Back neck width: ${rules.neckShare} of neck base girth ${table.size.neckBaseGirth} + ${rules.neckBeyond}`;
-  const rise = table.mm`Side neck above the back neck point: ${rules.neckRise} of back neck width ${width}`;
+  const width = table.mm`Back neck width: neck base girth ${table.size.neckBaseGirth} / ${neckRules.girthParts} + ${neckRules.beyond}`;
+  const rise = table.mm`Side neck above the back neck point: back neck width ${width} / ${neckRules.widthParts}`;
   return { width, rise };
 }
 

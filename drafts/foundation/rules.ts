@@ -3,19 +3,6 @@ import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
 
 /** The numbers of the foundation, each with its reason and source. */
 export const foundationRules = ruleTable('F', {
-  neckShare: [
-    1 / 6,
-    'share',
-    'the back neck is this share of the neck girth wide, centre to side',
-    'a sixth of the neck girth: L. I. Baldt, Clothing for Women, 1916',
-  ],
-  neckBeyond: [5, 'mm', 'and so much more, to lie at the neck base', commonPractice],
-  neckRise: [
-    1 / 3,
-    'share',
-    'the side neck lies this share of the back neck width above the back neck point',
-    'a third of the width: Bunka draft, from memory',
-  ],
   frontNeckNarrower: [2, 'mm', 'the front neck is narrower than the back neck by this', 'from memory'],
   shoulderTilt: [
     2,
@@ -23,8 +10,18 @@ export const foundationRules = ruleTable('F', {
     'the front shoulder slopes this much more, the back this much less than the body',
     'Bunka draft, 22 and 18 degrees about 20; from memory',
   ],
-  bustEase: [60, 'mm', 'room around the bust of a fitted bodice with sleeves', 'from memory: 4 to 8 cm for close-fitting bodices'],
-  sleevelessBustEase: [50, 'mm', 'the same without sleeves: nothing may stand off at the armhole', commonPractice],
+  bustEase: [
+    60,
+    'mm',
+    'room around the bust of a fitted bodice with sleeves',
+    'from memory: 4 to 8 cm for close-fitting bodices',
+  ],
+  sleevelessBustEase: [
+    50,
+    'mm',
+    'the same without sleeves: nothing may stand off at the armhole',
+    commonPractice,
+  ],
   underarmDrop: [
     15,
     'mm',
@@ -92,11 +89,13 @@ export const foundationRules = ruleTable('F', {
   ],
   centreBackLimit: [20, 'mm', 'the centre back seam takes no more than this', commonPractice],
   princessLean: [
-    6,
+    8,
     'degrees',
-    'where the waist is no smaller than the ribs, no princess edge leans more than this below the under-bust level, if front, back and side can share it',
+    'where the waist is no smaller than the ribs, the front princess edges open to the waist by this much before back and side help',
     commonPractice,
   ],
+  backGives: [16, 'mm', 'then half the back gives in under the bust by at most this', commonPractice],
+  sideGives: [6, 'mm', 'and each edge of the side seam by at most this', commonPractice],
   bladeShare: [
     0.25,
     'share',
@@ -110,7 +109,7 @@ export const foundationRules = ruleTable('F', {
     commonPractice,
   ],
   backPrincessLean: [
-    0.07,
+    0.02,
     'share',
     'and comes this share of the back width nearer to the centre at the waist',
     commonPractice,

@@ -23,9 +23,12 @@ export function drawSide(
   levels: Levels,
   widths: Widths,
 ): SideSeam {
-  const [underarm, bust, underBust, waist] = [levels.underarm, levels.bust, levels.underBust, levels.waist].map(
-    ({ value }) => value,
-  ) as [number, number, number, number];
+  const [underarm, bust, underBust, waist] = [
+    levels.underarm,
+    levels.bust,
+    levels.underBust,
+    levels.waist,
+  ].map(({ value }) => value) as [number, number, number, number];
   const perMm = widths.sideAtWaist.value / (waist - bust);
   const x = (level: number): number => atBust - perMm * (level - bust);
   const side = {
@@ -36,7 +39,12 @@ export function drawSide(
     bent: widths.sideUnderBust.value > 0,
   };
   const title = part === 'front' ? 'Front side seam' : 'Back side seam';
-  const wide = table.measured(`${title} at bust level`, 'from the centre', atBust, part === 'front' ? widths.front : widths.back);
+  const wide = table.measured(
+    `${title} at bust level`,
+    'from the centre',
+    atBust,
+    part === 'front' ? widths.front : widths.back,
+  );
   table.say`${title}: through ${wide} at bust level to ${widths.sideAtWaist} further in at the waist`;
   table.point(part, 'underarm', side.underarm);
   table.point(part, 'side at waist', side.waist);

@@ -12,11 +12,11 @@ export interface Widths extends SharedWidths {
   readonly taken: { readonly bust: number; readonly underBust: number; readonly waist: number };
 }
 
-/** The girths before the fitting, ease in, mm. */
+/** The girths before the fitting, ease in. */
 export interface Drafted {
-  readonly bust: number;
-  readonly underBust: number;
-  readonly waist: number;
+  readonly bust: Mm;
+  readonly underBust: Mm;
+  readonly waist: Mm;
 }
 
 /**
@@ -24,7 +24,12 @@ export interface Drafted {
  * and in proportion where the seam runs straight on. The other seams stay, so the finished girth changes. A broader
  * back moves its side seam out whole; what that adds below the bust, the back princess seam takes up again.
  */
-export function takeIn(table: FoundationTable, shared: SharedWidths, levels: Levels, drafted: Drafted): Widths {
+export function takeIn(
+  table: FoundationTable,
+  shared: SharedWidths,
+  levels: Levels,
+  drafted: Drafted,
+): Widths {
   const { body } = table;
   const nothing = { bust: 0, underBust: 0, waist: 0 };
   if (body.fitting.length === 0) return { ...shared, drafted: shared, taken: nothing };
@@ -40,7 +45,7 @@ export function takeIn(table: FoundationTable, shared: SharedWidths, levels: Lev
   };
   const centreBack = table.takenIn('centre back seam', 'waist');
   const broader = (table.fitted('broad back').value - table.fitted('narrow back').value) / 2;
-  sayPinned(body.fitting, ['bust', 'under-bust', 'waist'], table.log);
+  sayPinned(table, ['bust', 'under-bust', 'waist']);
 
   const share = (levels.underBust.value - levels.bust.value) / (levels.waist.value - levels.bust.value);
   const sideUnderBust = side.bust.value + share * (side.waist.value - side.bust.value);
@@ -51,15 +56,43 @@ export function takeIn(table: FoundationTable, shared: SharedWidths, levels: Lev
       2 * (sideUnderBust + front.underBust.value + back.underBust.value) + centreBackAt(levels.underBust),
     waist: 2 * (side.waist.value + front.waist.value + back.waist.value) + centreBack.value,
   };
-  const { bustGirth, underBustGirth, waistGirth } = body.size;
-  sayTaken('bust', drafted.bust, bustGirth, 2 * taken.bust, table.log);
-  sayTaken('under-bust', drafted.underBust, underBustGirth, 2 * taken.underBust, table.log);
-  sayTaken('waist', drafted.waist, waistGirth, 2 * taken.waist, table.log);
+  const girth = (level: string, mm: number): Mm =>
+    table.measured(
+      `Fitting, taken from the girth at the ${level}`,
+      'all seams, both layers, left and right',
+      mm,
+    );
+  const { size } = table;
+  if (taken.bust !== 0) sayTaken(table, 'bust', drafted.bust, size.bustGirth, girth('bust', 2 * taken.bust));
+  if (taken.underBust !== 0)
+    sayTaken(
+      table,
+      'under-bust',
+      drafted.underBust,
+      size.underBustGirth,
+      girth('under-bust', 2 * taken.underBust),
+    );
+  if (taken.waist !== 0)
+    sayTaken(table, 'waist', drafted.waist, size.waistGirth, girth('waist', 2 * taken.waist));
   if (Object.values(taken).every((mm) => mm === 0) && broader === 0)
     return { ...shared, drafted: shared, taken };
 
-  const wider = table.measured('Fitting, half the back is wider by', 'broad or narrow back, half of it', broader, table.fitted('broad back'), table.fitted('narrow back'));
-  const halfTaken = table.measured('Fitting, taken from half the waist', 'all seams', taken.waist, side.waist, front.waist, back.waist, centreBack);
+  const wider = table.measured(
+    'Fitting, half the back is wider by',
+    'broad or narrow back, half of it',
+    broader,
+    table.fitted('broad back'),
+    table.fitted('narrow back'),
+  );
+  const halfTaken = table.measured(
+    'Fitting, taken from half the waist',
+    'all seams',
+    taken.waist,
+    side.waist,
+    front.waist,
+    back.waist,
+    centreBack,
+  );
   return {
     front: table.mm`Fitting, front width at bust level: ${shared.front} - side seam ${side.bust}`,
     back: table.mm`Fitting, back width at bust level: ${shared.back} + ${wider} - side seam ${side.bust} - 2 x back princess seam ${back.bust} - centre back seam ${centreBack} x ${levels.bust} / ${levels.waist}; a broad back moves its side seam whole, and the back princess seam makes up for it below the bust`,

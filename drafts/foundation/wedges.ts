@@ -1,5 +1,6 @@
 import { distance, type Point } from '../../engine/geometry/point.ts';
-import { figure } from '../../engine/pattern/construction-log.ts';
+import type { Angle } from '../../engine/pattern/quantity.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { FoundationTable } from './foundation.ts';
 
 /*
@@ -24,11 +25,19 @@ export function necklineWedge(
   pivot: Point,
   corner: Point,
 ): number {
-  const { value: mm } = table.fitted(kind);
-  if (mm === 0) return 0;
-  const radius = distance(pivot, corner);
-  const lean = (corner.x - pivot.x) / radius;
-  return logged(table, kind, Math.asin(lean) - Math.asin(lean - mm / radius));
+  const pinned = table.fitted(kind);
+  if (pinned.value === 0) return 0;
+  const away = table.measured(
+    `From the ${wedges[kind].endsAt} to the neckline`,
+    'on the drawing',
+    distance(pivot, corner),
+  );
+  const across = table.measured('The same, across', 'on the drawing', corner.x - pivot.x);
+  return checked(
+    table,
+    kind,
+    table.angle`Fitting, ${kind}: arc sine of (${across} / ${away}) - arc sine of ((${across} - ${pinned}) / ${away}); pinned out, to nothing at the ${wedges[kind].endsAt}, and taken up by the ${wedges[kind].takesUp} [pivoting a dart, common practice, no source]`,
+  );
 }
 
 /** Angle (radians) about `pivot` that brings a place on the armhole nearer to the underarm by what was pinned. */
@@ -39,32 +48,28 @@ export function armholeWedge(
   onArmhole: Point,
   underarm: Point,
 ): number {
-  const { value: mm } = table.fitted(kind);
-  if (mm === 0) return 0;
-  const [a, b] = [distance(pivot, onArmhole), distance(pivot, underarm)];
-  const chord = distance(onArmhole, underarm);
-  const angleFor = (c: number): number => Math.acos((a * a + b * b - c * c) / (2 * a * b));
-  return logged(table, kind, angleFor(chord) - angleFor(chord - mm));
+  const pinned = table.fitted(kind);
+  if (pinned.value === 0) return 0;
+  const { endsAt, takesUp } = wedges[kind];
+  const a = table.measured(`From the ${endsAt} to the armhole`, 'on the drawing', distance(pivot, onArmhole));
+  const b = table.measured(`From the ${endsAt} to the underarm`, 'on the drawing', distance(pivot, underarm));
+  const chord = table.measured('From there to the armhole', 'on the drawing', distance(onArmhole, underarm));
+  return checked(
+    table,
+    kind,
+    table.angle`Fitting, ${kind}: arc cosine of ((square of ${a} + square of ${b} - square of ${chord}) / (2 x ${a} x ${b})) - arc cosine of ((square of ${a} + square of ${b} - square of (${chord} - ${pinned})) / (2 x ${a} x ${b})); pinned out, to nothing at the ${endsAt}, and taken up by the ${takesUp} [pivoting a dart, common practice, no source]`,
+  );
 }
 
-function logged(table: FoundationTable, kind: Wedge, angle: number): number {
-  const { endsAt, takesUp, again } = wedges[kind];
-  const pinned = table.fitted(kind);
-  if (Number.isFinite(angle)) {
-    table.log.angle(
-      `Fitting, ${kind}`,
-      `${figure(pinned.value)} mm pinned out, to nothing at the ${endsAt}; the ${takesUp} takes up`,
-      angle,
-      'pivoting a dart, common practice, no source',
-    );
-    return angle;
-  }
+function checked(table: FoundationTable, kind: Wedge, { value }: Angle): number {
+  if (Number.isFinite(value)) return value;
+  const mm = table.fitted(kind).value;
   table.refuse({
     code: 'fitting-too-much',
     severity: 'error',
     path: 'fitting',
-    value: pinned.value,
-    message: `${figure(pinned.value)} mm is more than there is to give for a ${kind}. Pin out less, and measure the ${again} again.`,
+    value: mm,
+    message: `${figure(mm)} mm is more than there is to give for a ${kind}. Pin out less, and measure the ${wedges[kind].again} again.`,
   });
   return 0;
 }

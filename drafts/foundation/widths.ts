@@ -44,12 +44,12 @@ export function shareWidths(table: FoundationTable, levels: Levels, bustEase: Mm
   const sideAtWaist = table.mm`Side seam takes in, each edge: ${rules.sideShare} of ${suppression} / 2`;
   const centreBackAtWaist = table.mm`Centre back takes in at the waist: ${rules.centreBackShare} of ${suppression}, at least 0, at most ${rules.centreBackLimit}`;
 
-  const mostLean = table.mm`An edge may open below the under-bust level by: (${waist} - ${underBust}) x tangent of ${rules.princessLean}`;
+  const mostLean = table.mm`An edge opens below the under-bust level by, at first: (${waist} - ${underBust}) x tangent of ${rules.princessLean}`;
   const evenBack = table.mm`Back width under the bust, tapering evenly: ${back} - ${perMm} x (${underBust} - ${bust})`;
-  const opens = table.mm`Front would open from there to the waist by: front width at the waist ${frontWaist} - (half under-bust ${halfUnderBust} - ${evenBack})`;
-  const beyond = table.mm`More than its two princess edges may: ${opens} - 2 x ${mostLean}, at least 0`;
-  const backGives = table.mm`Back gives in under the bust: ${beyond}, at most 2 x ${mostLean} - (${evenBack} - ${backWaist}), at least 0`;
-  const sideUnderBust = table.mm`Side seam gives in under the bust, each edge: (${beyond} - ${backGives}) / 2, at most ${mostLean}`;
+  const opens = table.mm`Front opens from there to the waist by: front width at the waist ${frontWaist} - (half under-bust ${halfUnderBust} - ${evenBack})`;
+  const beyond = table.mm`More than its two princess edges are to: ${opens} - 2 x ${mostLean}, at least 0`;
+  const backGives = table.mm`Back gives in under the bust: ${beyond}, at most ${rules.backGives}`;
+  const sideUnderBust = table.mm`Side seam gives in under the bust, each edge: (${beyond} - ${backGives}) / 2, at most ${rules.sideGives}`;
   const backUnderBust = table.mm`Back width under the bust: ${evenBack} - ${backGives} - ${sideUnderBust}`;
   const frontUnderBust = table.mm`Front width under the bust: half under-bust ${halfUnderBust} - ${backUnderBust}`;
 

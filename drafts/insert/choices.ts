@@ -1,3 +1,4 @@
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
 
 /** What the gathered front insert leaves to taste. */
@@ -37,6 +38,13 @@ export const insertChoices = [
     help: 'lines along which each half of the insert is slashed and spread',
   },
   {
+    kind: 'word',
+    name: 'slashLinesDrawn',
+    default: 'no',
+    words: ['no', 'yes'],
+    help: 'whether the slash lines are drawn on the insert; they belong to the lesson, not to the cloth',
+  },
+  {
     kind: 'number',
     name: 'casingDepth',
     unit: 'mm',
@@ -48,3 +56,6 @@ export const insertChoices = [
 ] as const satisfies readonly Choice[];
 
 export type InsertStyling = StylingOf<typeof insertChoices>;
+
+/** What an insert is drawn on: the table of any garment that has these choices. */
+export type InsertTable = DraftingTable<typeof insertChoices>;

@@ -1,8 +1,8 @@
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
 import { cautions } from '../sewing-words.ts';
-import type { SkirtStyling } from './choices.ts';
-import { goreNames } from './gore-sizes.ts';
+import { goreNames } from './by-gore.ts';
+import type { SkirtTable } from './choices.ts';
 import { skirtSeams, waistSeams } from './skirt-seams.ts';
 
 const gores = skirtSeams.map(({ name }) => name);
@@ -32,7 +32,7 @@ const joinWaist: SewingStep = {
   ],
 };
 
-const hem = ({ hemAllowance }: SkirtStyling): SewingStep => ({
+const hem = ({ hemAllowance }: SkirtTable['styling']): SewingStep => ({
   title: 'Hem the skirt',
   turns: goreNames.map((name) => ({ piece: `skirt ${name}`, edge: 'hem' })),
   stitch: '200',
@@ -47,7 +47,7 @@ const hem = ({ hemAllowance }: SkirtStyling): SewingStep => ({
 });
 
 /** How the skirt itself is sewn. */
-export const skirtSewing = (styling: SkirtStyling): StagedSewing => ({
+export const skirtSewing = (styling: SkirtTable['styling']): StagedSewing => ({
   waist: [sewGores],
   hem: [hem(styling)],
 });

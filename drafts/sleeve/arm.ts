@@ -1,6 +1,6 @@
 import type { Mm } from '../../engine/pattern/quantity.ts';
-import type { SleeveTable } from './sleeve.ts';
 import { sleeveRules as rules } from './rules.ts';
+import type { SleeveTable } from './sleeve.ts';
 
 /** A sleeve below its cap: how long it is and how wide at the hem; a long one bends at the elbow. */
 export interface Arm {
@@ -33,12 +33,19 @@ export function drawArm(table: SleeveTable, capHeight: number): Arm {
   const atElbow = table.mm`Sleeve width at the elbow: elbow girth ${size.elbowGirth} + ${rules.elbowEase}, at most ${width}`;
   const atWrist = table.mm`Sleeve width at the wrist: wrist girth ${size.wristGirth} + ${rules.wristEase}, at most ${atElbow}`;
   if (styling.sleeveTo === 'wrist') {
-    const length = choice.sleeveLength === 'auto' ? toWrist : table.mm`Sleeve seam: ${choice.sleeveLength}; as chosen`;
+    const length =
+      choice.sleeveLength === 'auto' ? toWrist : table.mm`Sleeve seam: ${choice.sleeveLength}; as chosen`;
     const bends = length.value > toElbow.value + 2 * rules.elbowStretch.value;
     return { width, length, hem: atWrist, elbow: bends ? { below: toElbow, width: atElbow } : undefined };
   }
-  const usual = styling.sleeveTo === 'elbow' ? toElbow : table.mm`Short sleeve seam: ${rules.shortLength}, at most ${toElbow}`;
-  const length = choice.sleeveLength === 'auto' ? usual : table.mm`Sleeve seam: ${choice.sleeveLength}, at most ${toElbow}; as chosen`;
+  const usual =
+    styling.sleeveTo === 'elbow'
+      ? toElbow
+      : table.mm`Short sleeve seam: ${rules.shortLength}, at most ${toElbow}`;
+  const length =
+    choice.sleeveLength === 'auto'
+      ? usual
+      : table.mm`Sleeve seam: ${choice.sleeveLength}, at most ${toElbow}; as chosen`;
   const hem = table.mm`Sleeve width at the hem: ${width} - (${width} - ${atElbow}) x ${length} / ${toElbow}; it tapers to the elbow`;
   return { width, length, hem, elbow: undefined };
 }

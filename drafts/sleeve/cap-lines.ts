@@ -7,8 +7,10 @@ import {
   xOf,
   yOf,
 } from '../../engine/constraints/sketch-builder.ts';
-import { directionAt } from '../../engine/geometry/evaluate.ts';
-import { type Point, point } from '../../engine/geometry/point.ts';
+import type { Curve } from '../../engine/geometry/curve.ts';
+import { directionAt, headingAt, pointAt } from '../../engine/geometry/evaluate.ts';
+import { fitOneCubic, type Sample } from '../../engine/geometry/fit-one-cubic.ts';
+import { distance, type Point, point } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Armhole, HalfArmhole } from './armhole.ts';
@@ -52,8 +54,14 @@ export function planCap(sketch: SketchBuilder, armhole: Armhole, shape: CapShape
   const back = planFlat(sketch, 'back', armhole.back, shape, level);
   const front = planFlat(sketch, 'front', armhole.front, shape, level);
   const crown = [
-    sketch.curve('crown, back', back.crownFoot, top, { start: { angle: back.heading }, end: { angle: level } }),
-    sketch.curve('crown, front', top, front.crownFoot, { start: { angle: level }, end: { angle: front.heading } }),
+    sketch.curve('crown, back', back.crownFoot, top, {
+      start: { angle: back.heading },
+      end: { angle: level },
+    }),
+    sketch.curve('crown, front', top, front.crownFoot, {
+      start: { angle: level },
+      end: { angle: front.heading },
+    }),
   ] as const;
   fairLines(sketch, crown);
   if (shape.height === undefined)
@@ -120,7 +128,10 @@ function planFlat(
   const foot = sketch.fixed(`sleeve ${part} underarm`, point((across * width) / 2, 0));
   const notch = sketch.point(`sleeve ${part} notch`, place);
   const crownFoot = sketch.point(`crown, ${part} notch`, place);
-  const heading = sketch.angle(`cap at the ${part} notch`, along, { min: along - TURNS_AWAY, max: along + TURNS_AWAY });
+  const heading = sketch.angle(`cap at the ${part} notch`, along, {
+    min: along - TURNS_AWAY,
+    max: along + TURNS_AWAY,
+  });
   const strays = rules.capStrays.value;
   for (const [axis, of, value] of [
     ['across', xOf, place.x],
@@ -142,14 +153,41 @@ function planFlat(
     value: 0,
   });
   const name = `cap, ${part} underarm`;
+  const alike = fitOneCubic(samplesOf(flat), rules.capStrays.value / 10).cubic;
+  const atNotch = { angle: heading, length: distance(alike.from, alike.handle1) };
+  const atFoot = { angle: level, length: distance(alike.handle2, alike.to) };
   const curve =
     part === 'front'
-      ? sketch.curve(name, notch, foot, { start: { angle: heading }, end: { angle: level } })
-      : sketch.curve(name, foot, notch, { start: { angle: level }, end: { angle: heading } });
+      ? sketch.curve(name, notch, foot, { start: atNotch, end: atFoot })
+      : sketch.curve(name, foot, notch, { start: atFoot, end: atNotch });
+  for (const [end, { length }] of [
+    [part === 'front' ? 'start' : 'end', atNotch],
+    [part === 'front' ? 'end' : 'start', atFoot],
+  ] as const)
+    sketch.wish({
+      kind: 'near',
+      name: `${curve} bends as the armhole, ${end}`,
+      terms: [scalarOf(`${curve} ${end} length`)],
+      value: length,
+      weight: 0.02,
+    });
   fairLine(sketch, curve);
   sketch.relation(
-    { kind: 'length', name: `cap equals the armhole below the ${part} notch`, terms: [lengthOf([curve])], mm: flatLength },
+    {
+      kind: 'length',
+      name: `cap equals the armhole below the ${part} notch`,
+      terms: [lengthOf([curve])],
+      mm: flatLength,
+    },
     { kind: 'least radius', name: `cap below the ${part} notch can be turned`, curve, mm: leastRadius },
   );
   return { curve, notch, crownFoot, heading };
 }
+
+/** Places along curves, with their headings, close enough to fit one cubic through them. */
+const samplesOf = (curves: readonly Curve[]): readonly Sample[] =>
+  curves.flatMap((curve, i) =>
+    Array.from({ length: 9 }, (_, k) => k / 8)
+      .slice(i === 0 ? 0 : 1)
+      .map((t) => ({ point: pointAt(curve, t), tangent: headingAt(curve, t) })),
+  );

@@ -4,6 +4,7 @@ import { solvedPoint } from '../piece-edges.ts';
 import type { Arm } from './arm.ts';
 import type { Armhole } from './armhole.ts';
 import type { CapLines } from './cap-lines.ts';
+import type { HemElastic } from './hem-elastic.ts';
 import type { SleeveTable } from './sleeve.ts';
 
 /** What a pattern cutter looks at in a sleeve before it is cut. */
@@ -13,7 +14,7 @@ export function sleeveFigures(drawn: {
   readonly lines: CapLines;
   readonly arm: Arm;
   readonly armhole: Armhole;
-  readonly elastic: number | undefined;
+  readonly elastic: HemElastic | undefined;
 }): readonly ShapeClaim[] {
   const { table, solution, lines, arm, armhole, elastic } = drawn;
   const { body, styling } = table;
@@ -68,7 +69,7 @@ export function sleeveFigures(drawn: {
           {
             ...onSleeve,
             name: 'arm girth less hem elastic',
-            value: body.size.upperArmGirth - elastic,
+            value: elastic.arm - elastic.finished,
             unit: 'mm' as const,
             low: 0,
             high: 25,

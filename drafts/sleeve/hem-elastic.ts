@@ -1,10 +1,15 @@
 import type { Notion } from '../../engine/pattern/garment.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import { sleeveRules as rules } from './rules.ts';
 import type { SleeveTable } from './sleeve.ts';
 
 /** The elastic as it will sit on the arm (mm), and as it is cut. */
 export interface HemElastic {
   readonly finished: number;
+  /** Girth of the arm where it sits, mm: the upper arm, or the elbow where the sleeve reaches so far. */
+  readonly arm: number;
+  /** What is written on the casing. */
+  readonly text: string;
   readonly notion: Notion;
 }
 
@@ -17,7 +22,13 @@ export function hemElastic(table: SleeveTable): HemElastic {
       : styling.sleeve === 'long puff'
         ? table.mm`Hem elastic, finished girth: elbow girth ${size.elbowGirth} - ${rules.elasticLess}`
         : table.mm`Hem elastic, finished girth: upper arm girth ${size.upperArmGirth} - ${rules.elasticLess}`;
+  const arm = styling.sleeve === 'long puff' ? size.elbowGirth : size.upperArmGirth;
   const length = table.mm`Hem elastic, cut: ${finished} + overlap ${rules.elasticOverlap}`;
   const note = `${styling.elasticWidth} mm wide; try it round the arm before sewing, it must not bind`;
-  return { finished: finished.value, notion: { name: 'sleeve elastic', count: 2, length: length.value, note } };
+  return {
+    arm: arm.value,
+    finished: finished.value,
+    text: `elastic: cut ${figure(length.value)} mm, lapped to ${figure(finished.value)} mm`,
+    notion: { name: 'sleeve elastic', count: 2, length: length.value, note },
+  };
 }

@@ -23,7 +23,12 @@ export const sleeveRules = ruleTable('S', {
   ],
   elbowEase: [50, 'mm', 'room around the bent elbow in a plain sleeve', commonPractice],
   wristEase: [45, 'mm', 'room around the wrist, so that the hand goes through', commonPractice],
-  elbowHold: [12, 'mm', 'over the elbow the back of a long sleeve is longer by this, and eased in', commonPractice],
+  elbowHold: [
+    12,
+    'mm',
+    'over the elbow the back of a long sleeve is longer by this, and eased in',
+    commonPractice,
+  ],
   elbowStretch: [60, 'mm', 'above and below the elbow it is eased in for so far', commonPractice],
   puffLength: [90, 'mm', 'the seam of a puff sleeve from underarm to hem', commonPractice],
   longPuffLength: [230, 'mm', 'that of a puff sleeve to just above the elbow', commonPractice],

@@ -1,18 +1,19 @@
 import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { Chain, ShapeClaim } from '../../engine/pattern/shape.ts';
-import { armholeLower } from '../bodice/bodice-seams.ts';
+import { armholeToNotch, type Half, halves } from '../bodice/armhole-chains.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 
 /** A cap may part from its armhole by this below the notches, mm. */
 const CAP_ON_ARMHOLE = 5;
 
-/** The tightest that an armhole or a cap may bend, mm. */
+/** The tightest that a cap may bend, mm. */
 const TIGHTEST = 25;
 
-const up = (piece: string, edge: string): EdgeRef => ({ piece, edge, reversed: true });
+/** How far before or behind the shoulder a cap's top may lie, mm. */
+const CAP_TOP = 10;
 
-const capUnderarm: Readonly<Record<'front' | 'back', EdgeRef>> = {
-  front: up('sleeve', 'cap front underarm'),
+const capUnderarm: Readonly<Record<Half, EdgeRef>> = {
+  front: { piece: 'sleeve', edge: 'cap front underarm', reversed: true },
   back: { piece: 'sleeve', edge: 'cap back underarm' },
 };
 
@@ -23,16 +24,12 @@ const cap: Chain = {
 
 /** What a cutter looks at where the sleeve meets its armhole. */
 export const sleeveShapes = (cut: PanelCut): readonly ShapeClaim[] => [
-  ...(['front', 'back'] as const).map(
-    (part): ShapeClaim => ({
+  ...halves.map(
+    (half): ShapeClaim => ({
       kind: 'laid on',
-      name: `cap on ${part} armhole`,
-      a: { edges: [capUnderarm[part]] },
-      b: {
-        edges: armholeLower(cut, part)
-          .toReversed()
-          .map(({ piece, edge }) => up(piece, edge)),
-      },
+      name: `cap on ${half} armhole`,
+      a: { edges: [capUnderarm[half]] },
+      b: armholeToNotch(cut, half),
       high: CAP_ON_ARMHOLE,
       bound: true,
       outside: 'cap and armhole are equally long but not of one shape below the notch, so the sleeve drags',
@@ -46,4 +43,16 @@ export const sleeveShapes = (cut: PanelCut): readonly ShapeClaim[] => [
     bound: true,
     outside: 'its allowance cannot be turned without cutting into it',
   },
+  ...(['top', 'grain'] as const).map(
+    (say): ShapeClaim => ({
+      kind: 'cap top',
+      name: `${say === 'top' ? 'cap top' : 'sleeve grain'} in front of the shoulder notch`,
+      of: cap,
+      notch: 'shoulder',
+      say,
+      low: -CAP_TOP,
+      high: CAP_TOP,
+      outside: 'the sleeve hangs forward or back of the arm',
+    }),
+  ),
 ];

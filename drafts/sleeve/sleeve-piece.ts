@@ -2,10 +2,12 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { type Point, point } from '../../engine/geometry/point.ts';
+import { reversed } from '../../engine/geometry/split.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import type { BodiceAllowances } from '../allowances.ts';
+import { easedLine } from '../bodice/eased-line.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainline } from '../grainline.ts';
 import { cutPair, levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
@@ -25,6 +27,8 @@ export interface SleeveCut {
   /** Along the crown from the back notch to the shoulder, mm. */
   readonly toShoulder: number;
   readonly armText: string;
+  /** What is written on the casing of a puff. */
+  readonly elasticText: string;
 }
 
 /** Cuts the sleeve: the cap, spread where it is a puff, and below it what goes round the arm. */
@@ -64,7 +68,7 @@ export function sleevePiece(cut: SleeveCut): Piece {
 type Below = Pick<Piece, 'edges' | 'lines'>;
 
 /** A puff: straight down to a hem that is a casing. */
-function puffedArm({ arm, styling, allowance }: SleeveCut, half: number): Below {
+function puffedArm({ arm, styling, allowance, elasticText }: SleeveCut, half: number): Below {
   const hem = arm.length.value;
   const casing = styling.elasticWidth + rules.casingRoom.value;
   const asked = styling.sleeveHemAllowance === 'auto' ? 0 : styling.sleeveHemAllowance;
@@ -79,6 +83,7 @@ function puffedArm({ arm, styling, allowance }: SleeveCut, half: number): Below 
       {
         name: 'casing',
         kind: 'casing',
+        text: elasticText,
         curves: straight(corner(-half, hem - casing), corner(half, hem - casing)),
       },
     ],
@@ -94,9 +99,9 @@ function plainArm({ arm, styling, allowance }: SleeveCut): Below {
   if (!arm.elbow)
     return {
       edges: [
-        sleeveSeamEdge('front seam', point(half, 0), hem, allowance),
+        seamDown('front seam', point(half, 0), hem, allowance),
         hemEdge(hem, mirror(hem), turnUp),
-        sleeveSeamEdge('back seam', mirror(hem), point(-half, 0), allowance),
+        seamUp('back seam', mirror(hem), point(-half, 0), allowance),
       ],
       lines: [],
     };
@@ -112,13 +117,13 @@ function plainArm({ arm, styling, allowance }: SleeveCut): Below {
   const lower = (p: Point): Point => point(-p.x, p.y + hold);
   return {
     edges: [
-      sleeveSeamEdge('front seam', point(half, 0), above, allowance),
+      seamDown('front seam', point(half, 0), above, allowance),
       sleeveSeamEdge('front seam elbow', above, under, allowance),
       sleeveSeamEdge('front seam lower', under, hem, allowance),
       hemEdge(hem, lower(hem), turnUp),
       sleeveSeamEdge('back seam lower', lower(hem), lower(under), allowance),
       sleeveSeamEdge('back seam elbow', lower(under), mirror(above), allowance),
-      sleeveSeamEdge('back seam', mirror(above), point(-half, 0), allowance),
+      seamUp('back seam', mirror(above), point(-half, 0), allowance),
     ],
     lines: [],
   };
@@ -126,6 +131,13 @@ function plainArm({ arm, styling, allowance }: SleeveCut): Below {
 
 const sleeveSeamEdge = (name: string, from: Point, to: Point, allowance: BodiceAllowances): PieceEdge =>
   seamEdge(name, straight(from, to), allowance.seam, sewingRank.sleeveSeam);
+
+/** From the underarm, where it is square to the cap, down to a narrower place. */
+const seamDown = (name: string, from: Point, to: Point, allowance: BodiceAllowances): PieceEdge =>
+  seamEdge(name, [easedLine(from, to, Math.PI / 2)], allowance.seam, sewingRank.sleeveSeam);
+
+const seamUp = (name: string, from: Point, to: Point, allowance: BodiceAllowances): PieceEdge =>
+  seamEdge(name, [reversed(easedLine(to, from, Math.PI / 2))], allowance.seam, sewingRank.sleeveSeam);
 
 const hemEdge = (from: Point, to: Point, allowance: number): PieceEdge => ({
   name: 'hem',

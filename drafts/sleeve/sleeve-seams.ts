@@ -1,7 +1,9 @@
 import type { Body } from '../../engine/body/body.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import { edgeNamed } from '../piece-edges.ts';
 import type { SleeveStyling } from './choices.ts';
-import { sleeveRules as rules } from './rules.ts';
 
 /** The armhole's edges that a sleeve is sewn to: above its notches from back to front, and below each to the underarm. */
 export interface ArmholeRefs {
@@ -14,7 +16,7 @@ export interface ArmholeRefs {
 export function sleeveSeams(
   armhole: ArmholeRefs,
   crown: { readonly ease: number; readonly ratio: number },
-  bent: boolean,
+  piece: Piece,
 ): readonly Seam[] {
   const own = (name: string, part: string, ease = 0): Seam => ({
     name,
@@ -36,8 +38,11 @@ export function sleeveSeams(
   });
   return [
     own('sleeve seam', ''),
-    ...(bent
-      ? [own('sleeve seam at the elbow', ' elbow', elbowEase()), own('sleeve seam below the elbow', ' lower')]
+    ...(piece.edges.some(({ name }) => name === 'front seam elbow')
+      ? [
+          own('sleeve seam at the elbow', ' elbow', heldIn(piece)),
+          own('sleeve seam below the elbow', ' lower'),
+        ]
       : []),
     flat('front'),
     flat('back'),
@@ -52,7 +57,8 @@ export function sleeveSeams(
 }
 
 /** What the back of a long sleeve is longer by over the elbow, mm. */
-const elbowEase = (): number => rules.elbowHold.value;
+const heldIn = (piece: Piece): number =>
+  edgeLength(edgeNamed(piece, 'back seam elbow')) - edgeLength(edgeNamed(piece, 'front seam elbow'));
 
 /** Where the sleeve's lines must run on once sewn. */
 export const sleeveJoins: readonly Join[] = [

@@ -1,8 +1,8 @@
-import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
-import { figure } from '../../engine/pattern/construction-log.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { armholeAllowance, seamAllowance } from '../allowances.ts';
 import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
@@ -38,7 +38,11 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
   const girth = table.measured('Armhole', 'all round, on the drawing', armhole.girth);
   const plain = styling.sleeve === 'plain';
   const width = body.size.upperArmGirth + styling.upperArmEase;
-  const above = table.measured('Armhole above the notches', 'on the drawing', armhole.front.upper + armhole.back.upper);
+  const above = table.measured(
+    'Armhole above the notches',
+    'on the drawing',
+    armhole.front.upper + armhole.back.upper,
+  );
   const fullness = plain
     ? table.ratio`Crown for each mm of armhole: (${above} + ${choice.capEase}) / ${above}`
     : table.ratio`Crown for each mm of armhole: ${choice.sleeveFullness}`;
@@ -49,7 +53,8 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
         width,
         fullness: fullness.value,
         leastRadius: least,
-        height: table.mm`Cap height, puffed: ${rules.capShare} of armhole ${girth} + ${choice.puffHeight}`.value,
+        height: table.mm`Cap height, puffed: ${rules.capShare} of armhole ${girth} + ${choice.puffHeight}`
+          .value,
       };
   const sketch = new SketchBuilder();
   const lines = planCap(sketch, armhole, shape);
@@ -66,12 +71,21 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
   const arm = drawArm(table, -solvedPoint(solution, lines.top).y);
   const armText = `upper arm: finished girth ${figure(size.upperArmGirth.value + styling.upperArmEase)} mm`;
   const toShoulder = armhole.back.upper * fullness.value;
-  const piece = sleevePiece({ lines, solution, arm, styling, allowance: cut.allowance, toShoulder, armText });
   const elastic = plain ? undefined : hemElastic(table);
+  const piece = sleevePiece({
+    lines,
+    solution,
+    arm,
+    styling,
+    allowance: cut.allowance,
+    toShoulder,
+    armText,
+    elasticText: elastic?.text ?? '',
+  });
   const seams = sleeveSeams(
     { upper: armholeUpper(cut), front: armholeLower(cut, 'front'), back: armholeLower(cut, 'back') },
     plain ? { ease: styling.capEase, ratio: 1 } : { ease: 0, ratio: styling.sleeveFullness },
-    arm.elbow !== undefined,
+    piece,
   );
   const parts: Parts = {
     pieces: [styling.sleeveLining === 'self' && !plain ? selfLined(piece) : piece],
@@ -80,7 +94,7 @@ export function drawSleeve(table: SleeveTable, cut: PanelCut, solver: Solver = s
     girths: sleeveGirths(body, styling),
     notions: elastic ? [elastic.notion] : [],
     shapes: [
-      ...sleeveFigures({ table, solution, lines, arm, armhole, elastic: elastic?.finished }),
+      ...sleeveFigures({ table, solution, lines, arm, armhole, elastic }),
       ...sleeveShapes(cut),
     ],
     sewing: sleeveSewing(styling, seams),

@@ -19,7 +19,8 @@ const joinParts: SewingStep = {
   ],
 };
 
-const trimmed = 'Trim the allowance in steps, clip it where it is hollow, turn the strap right side out and press.';
+const trimmed =
+  'Trim the allowance in steps, clip it where it is hollow, turn the strap right side out and press.';
 
 const sewInner: SewingStep = {
   title: 'Face the straps along the neckline',

@@ -51,10 +51,7 @@ function strapPiece(cut: PanelCut, part: 'front' | 'back', sleeves: boolean): Pi
     number: part === 'front' ? 6 : 6.5,
     edges,
     grain: grainThrough(edges, middle(shoulder, foot), heading(angleOf(vectorBetween(shoulder, foot)))),
-    notches: [
-      ...armholeNotches(cut, part, name),
-      ...strapNotches(cut, part, `${part} end`),
-    ],
+    notches: [...armholeNotches(cut, part, name), ...strapNotches(cut, part, `${part} end`)],
     lines: [],
     marks: [],
     cut: [

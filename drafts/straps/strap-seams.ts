@@ -17,7 +17,10 @@ export function strapSeams(cut: PanelCut): readonly Seam[] {
     ...edgesOf('front'),
     ...edgesOf('back')
       .toReversed()
-      .map(({ piece, edge, reversed }): EdgeRef => (reversed ? { piece, edge } : { piece, edge, reversed: true })),
+      .map(
+        ({ piece, edge, reversed }): EdgeRef =>
+          reversed ? { piece, edge } : { piece, edge, reversed: true },
+      ),
   ];
   const end = (part: 'front' | 'back'): Seam => ({
     name: `${part} strap`,
@@ -36,7 +39,10 @@ export function strapSeams(cut: PanelCut): readonly Seam[] {
       gatherRatio: 1,
     },
     layers('strap, inner edge', inner),
-    layers('strap, outer edge', overShoulder((part) => strapOuter(cut, part))),
+    layers(
+      'strap, outer edge',
+      overShoulder((part) => strapOuter(cut, part)),
+    ),
     end('front'),
     end('back'),
   ];
@@ -51,5 +57,8 @@ export function strapJoins({ armholes }: PanelCut): readonly Join[] {
     a: { piece: 'front strap', edge: front, seam: 'shoulder' },
     b: { piece: 'back strap', edge: behind, seam: 'shoulder' },
   });
-  return [over('strap neckline at the shoulder', 'inner', 'inner'), over('armhole at the shoulder', outer('front'), outer('back'))];
+  return [
+    over('strap neckline at the shoulder', 'inner', 'inner'),
+    over('armhole at the shoulder', outer('front'), outer('back')),
+  ];
 }

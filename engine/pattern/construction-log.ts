@@ -21,11 +21,7 @@ export interface ConstructionLog extends IssueBook {
   readonly say: (title: string, text: string, source: Source) => void;
 }
 
-/** A number as a step writes it: at most one decimal. */
-export const figure = (value: number): string => String(Math.round(value * 10) / 10);
-
-/** An angle in degrees as a step writes it, from radians. */
-export const degrees = (angle: number): string => `${figure((angle * 180) / Math.PI)}°`;
+export { degrees, figure } from './written.ts';
 
 /** Writes into a log of steps and a book of issues, new ones unless they are given. */
 export function constructionLog(
@@ -37,8 +33,8 @@ export function constructionLog(
   const valued =
     (unit: 'mm' | 'rad' | 'ratio') =>
     (title: string, how: string, value: number, source: Source): number => {
-      const text = () => `${how} = ${outcome(value, unit)}`;
-      take({ title, text, from: [], source: named(source), result: { value, unit } });
+      const text = `${how} = ${outcome(value, unit)}`;
+      take({ title, text, from: [], source: named(source), value, unit });
       return value;
     };
   return {
@@ -47,7 +43,7 @@ export function constructionLog(
     angle: valued('rad'),
     ratio: valued('ratio'),
     say: (title, text, source) => {
-      take({ title, text: () => text, from: [], source: named(source) });
+      take({ title, text, from: [], source: named(source) });
     },
   };
 }

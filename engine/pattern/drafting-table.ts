@@ -8,6 +8,7 @@ import { type IssueBook, issueBook } from './issue-book.ts';
 import {
   type Angle,
   exactly,
+  type Given,
   type Ground,
   type Mm,
   type Quantity,
@@ -19,7 +20,7 @@ import {
 import type { Rule } from './rule.ts';
 import { sentenceOf } from './sentence/sentence.ts';
 import { type StepLog, stepLog } from './step-log.ts';
-import { type Given, outcome, said, saidExactly, stepText } from './step-text.ts';
+import { outcome, said } from './step-text.ts';
 import type { Choice, StylingOf } from './styling.ts';
 
 /** What may be put into a sentence: a quantity or a rule, which compute, or words for a name or the title. */
@@ -75,6 +76,8 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   readonly fitted: (kind: PlainChange) => Mm;
   /** How far the fitting took a seam in at a level on each layer; less than nothing where it let it out. */
   readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
+  /** An empty table with the same choices, for another body. */
+  readonly forBody: (body: Body) => DraftingTable<Choices>;
   /** The same steps for what is still written as title, text, value and source. */
   readonly log: ConstructionLog;
 }
@@ -91,28 +94,16 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     <U extends Unit>(unit: U): Computes<Quantity<U>> =>
     (strings, ...values) => {
       const given = values.map(asGiven);
-      const sentence = sentenceOf(strings, given.map(unitOf), unit);
-      const value = sentence.compute(given.map(numberOf));
+      const sentence = sentenceOf(strings, given, unit);
+      const value = sentence.compute(given);
       const title = said(sentence.cut.title, given);
-      const number = take({
-        title,
-        text: () => stepText(sentence, given, value, unit),
-        from: quantitiesIn(given),
-        cited: sentence.cut.cited,
-        result: { formula: () => saidExactly(sentence.exact, given), value, unit },
-      });
+      const number = take({ title, sentence, given, value, unit });
       return { value, unit, name: title, origin: { kind: 'step', number } };
     };
   const say: Computes<void> = (strings, ...values) => {
     const given = values.map(asGiven);
-    const { cut } = sentenceOf(strings, given.map(unitOf), undefined);
-    const behind = cut.behind.length > 0 ? ['; ', ...cut.behind] : [];
-    take({
-      title: said(cut.title, given),
-      text: () => said([...cut.body, ...behind], given),
-      from: quantitiesIn(given),
-      cited: cut.cited,
-    });
+    const sentence = sentenceOf(strings, given, undefined);
+    take({ title: said(sentence.cut.title, given), sentence, given });
   };
   return {
     ...log,
@@ -127,17 +118,15 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     ratio: computes('ratio'),
     say,
     measured: (title, how, value, ...from) => {
-      const number = take({
-        title,
-        text: () => `${how} = ${outcome(value, 'mm')}`,
-        from: grounds(from, placedBy),
-        result: { formula: () => exactly(value, 'mm'), value, unit: 'mm' },
-      });
+      const text = `${how} = ${outcome(value, 'mm')}`;
+      const formula = exactly(value, 'mm');
+      const number = take({ title, text, formula, from: grounds(from, placedBy), value, unit: 'mm' });
       return { value, unit: 'mm', name: title, origin: { kind: 'step', number } };
     },
     fitted: (kind) => quantity(fitted(body.fitting, kind), 'mm', kind, { kind: 'fitting' }),
     takenIn: (seam, level) =>
       quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
+    forBody: (other) => draftingTable(other, declared, styling),
     log: constructionLog({ take }, issues),
   };
 }
@@ -170,15 +159,6 @@ function chosen<Choices extends readonly Choice[]>(
 }
 
 const asGiven = (put: PutIn): Given => (typeof put === 'object' && 'quantity' in put ? put.quantity : put);
-
-const unitOf = (given: Given): Unit | undefined => (typeof given === 'string' ? undefined : given.unit);
-
-const numberOf = (given: Given): number => (typeof given === 'string' ? Number.NaN : given.value);
-
-/** The quantities put into a sentence, each once. */
-const quantitiesIn = (given: readonly Given[]): readonly Quantity[] => [
-  ...new Set(given.filter((each) => typeof each !== 'string')),
-];
 
 /** What a measured length was found from: quantities, and the steps that placed the points. */
 function grounds(from: readonly (Quantity | Point)[], placedBy: StepLog['placedBy']): readonly Ground[] {

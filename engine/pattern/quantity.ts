@@ -11,6 +11,9 @@ export interface Quantity<U extends Unit = Unit> {
   readonly origin: Origin;
 }
 
+/** What stands in a place of a sentence: a quantity, or words of a name. */
+export type Given = Quantity | string;
+
 /** What a step was found from: a quantity, or an earlier step that drew something and gave no number. */
 export type Ground = Pick<Quantity, 'name' | 'origin'> & Partial<Pick<Quantity, 'value' | 'unit'>>;
 
@@ -83,5 +86,7 @@ const keptParts: Readonly<Record<Unit, number>> = { mm: 1e10, rad: 1e11, ratio: 
 export function exactly(value: number, unit: Unit): string {
   const parts = keptParts[unit];
   const figure = Math.round(writtenValue({ value, unit }) * parts) / parts;
-  return unit === 'rad' ? `${figure}°` : `${figure}`;
+  // Below this a number would be written with an exponent.
+  const digits = Math.abs(figure) < 1e-6 && figure !== 0 ? figure.toFixed(12) : `${figure}`;
+  return unit === 'rad' ? `${digits}°` : digits;
 }

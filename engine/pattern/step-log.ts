@@ -1,24 +1,31 @@
 import type { Solution } from '../constraints/solution.ts';
-import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
-import type { Step } from './garment.ts';
-import type { Ground, Unit } from './quantity.ts';
+import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
+import type { Given, Ground, Unit } from './quantity.ts';
+import type { Sentence } from './sentence/sentence.ts';
 import { stepSource } from './step-source.ts';
+import { saidExactly, sentenceText } from './step-text.ts';
 
-/** A step as it was taken. Its words are put together when the draft is done. */
-export interface Taken {
+/** A step as it was taken: a sentence with what was put in, or words. Without `unit` it comes to no number. */
+export type Taken = {
   readonly title: string;
-  readonly text: () => string;
-  readonly from: readonly Ground[];
-  readonly source?: string;
-  readonly cited?: string | undefined;
-  readonly result?: { readonly formula?: () => string; readonly value: number; readonly unit: Unit };
-}
+  readonly value?: number;
+  readonly unit?: Unit;
+} & (
+  | { readonly sentence: Sentence; readonly given: readonly Given[] }
+  | {
+      readonly text: string;
+      readonly source?: string;
+      readonly formula?: string;
+      readonly from: readonly Ground[];
+    }
+);
 
-interface Entry extends Taken {
+interface Entry {
+  readonly step: Taken;
   readonly heading: string | undefined;
-  readonly points: { readonly on: string; readonly name: string; readonly at: Point }[];
-  readonly lines: { readonly on: string; readonly name: string; readonly curves: readonly Curve[] }[];
+  readonly points: PlacedPoint[];
+  readonly lines: PlacedLine[];
 }
 
 /** The steps of a draft in the order in which they are taken, and what each puts on paper. */
@@ -27,25 +34,33 @@ export interface StepLog {
   readonly take: (step: Taken) => number;
   /** The steps from here on belong to this part of the drawing. */
   readonly heading: (name: string) => void;
-  /** The latest step places a point on a drawing. */
+  /** The latest step places a point on a drawing, such as `back`. Returns the point. */
   readonly point: (on: string, name: string, at: Point) => Point;
-  /** The latest step draws a line. */
-  readonly line: (on: string, name: string, curves: readonly Curve[]) => void;
-  /** The latest step draws lines that are known once the sketch is solved. */
+  /** The latest step draws a line on a drawing. */
+  readonly line: (on: string, name: string, curves: PlacedLine['curves']) => void;
+  /** The latest step draws lines that are known once the sketch is solved, by their names there. */
   readonly curves: (on: string, names: readonly string[]) => void;
-  /** Gives the lines asked for by `curves` that a solution has. */
-  readonly solved: (solution: Pick<Solution, 'curves'>) => void;
+  /** The latest step places points that are known once the sketch is solved: what to call them, by their names there. */
+  readonly points: (on: string, called: Readonly<Record<string, string>>) => void;
+  /** Gives the lines and points asked for so that a solution has. */
+  readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
   /** The step that placed a point, where one did. */
   readonly placedBy: (at: Point) => Ground | undefined;
-  /** All steps so far. */
+  /** All steps so far, in words. */
   readonly steps: () => readonly Step[];
 }
+
+/** Something that a step draws once the sketch is solved. */
+type Awaited = { readonly entry: Entry; readonly on: string; readonly name: string } & (
+  | { readonly kind: 'curve' }
+  | { readonly kind: 'point'; readonly words: string }
+);
 
 /** Starts an empty log. */
 export function stepLog(): StepLog {
   const entries: Entry[] = [];
-  const placed = new Map<Point, number>();
-  let awaited: { readonly entry: Entry; readonly on: string; readonly curve: string }[] = [];
+  const placed = new Map<Point, Ground>();
+  let awaited: Awaited[] = [];
   let heading: string | undefined;
   const latest = (): Entry => {
     const entry = entries.at(-1);
@@ -53,13 +68,14 @@ export function stepLog(): StepLog {
     return entry;
   };
   return {
-    take: (step) => entries.push({ ...step, heading, points: [], lines: [] }),
+    take: (step) => entries.push({ step, heading, points: [], lines: [] }),
     heading: (name) => {
       heading = name;
     },
     point: (on, name, at) => {
-      latest().points.push({ on, name, at });
-      placed.set(at, entries.length);
+      const { step, points } = latest();
+      points.push({ on, name, at });
+      placed.set(at, asGround(step, entries.length));
       return at;
     },
     line: (on, name, curves) => {
@@ -67,43 +83,75 @@ export function stepLog(): StepLog {
     },
     curves: (on, names) => {
       const entry = latest();
-      awaited.push(...names.map((curve) => ({ entry, on, curve })));
+      for (const name of names) awaited.push({ kind: 'curve', entry, on, name });
     },
-    solved: ({ curves }) => {
-      const unknown = awaited.filter(({ entry, on, curve }) => {
-        const found = curves[curve];
-        if (found) entry.lines.push({ on, name: curve, curves: [found] });
-        return !found;
-      });
-      awaited = unknown;
+    points: (on, called) => {
+      const entry = latest();
+      for (const [name, words] of Object.entries(called))
+        awaited.push({ kind: 'point', entry, on, name, words });
     },
-    placedBy: (at) => {
-      const number = placed.get(at);
-      const entry = number === undefined ? undefined : entries[number - 1];
-      return number === undefined || !entry ? undefined : asGround(entry, number);
+    solved: (solution) => {
+      awaited = awaited.filter((each) => !drawn(each, solution));
     },
+    placedBy: (at) => placed.get(at),
     steps: () => entries.map((entry, i) => written(entry, i + 1)),
   };
 }
 
-/** A step as what a later one was found from. One without a number gives none. */
-const asGround = ({ title, result }: Entry, number: number): Ground => ({
+/** Draws what was awaited, where the solution has it; whether it has. */
+function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'points'>): boolean {
+  const { entry, on, name } = each;
+  if (each.kind === 'curve') {
+    const curve = curves[name];
+    if (curve) entry.lines.push({ on, name, curves: [curve] });
+    return curve !== undefined;
+  }
+  const at = points[name];
+  if (at) entry.points.push({ on, name: each.words, at });
+  return at !== undefined;
+}
+
+/** A step as what a later one was found from. */
+const asGround = ({ title, value, unit }: Taken, number: number): Ground => ({
   name: title,
   origin: { kind: 'step', number },
-  ...(result ? { value: result.value, unit: result.unit } : {}),
+  ...(value === undefined || unit === undefined ? {} : { value, unit }),
 });
 
-function written(entry: Entry, number: number): Step {
-  const { heading, title, from, source, cited, result, points, lines } = entry;
-  return {
-    number,
-    ...(heading === undefined ? {} : { heading }),
-    title,
-    text: entry.text(),
-    source: source ?? stepSource(from, cited),
-    ...(result?.formula ? { formula: result.formula() } : {}),
-    ...(result ? { value: result.value, unit: result.unit } : {}),
-    from,
-    ...(points.length + lines.length > 0 ? { draws: { points, lines } } : {}),
-  };
+type Written = { -readonly [K in keyof Step]: Step[K] };
+
+/** Writes a step out, so that it no longer needs the draft. */
+function written({ step, heading, points, lines }: Entry, number: number): Step {
+  const made = 'text' in step ? inWords(step, number) : asSentence(step, number);
+  if (step.value !== undefined && step.unit !== undefined) {
+    made.value = step.value;
+    made.unit = step.unit;
+  }
+  if (heading !== undefined) made.heading = heading;
+  if (points.length + lines.length > 0) made.draws = { points, lines };
+  return made;
+}
+
+function inWords(step: Extract<Taken, { text: string }>, number: number): Written {
+  const { title, text, from, source = stepSource(from, undefined), formula } = step;
+  return formula === undefined
+    ? { number, title, text, source, from }
+    : { number, title, text, source, from, formula };
+}
+
+function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number): Written {
+  const { title, sentence, given, value, unit } = step;
+  const from = quantitiesIn(given);
+  const text = sentenceText(sentence, given, value, unit);
+  const source = stepSource(from, sentence.cut.cited);
+  return unit === undefined
+    ? { number, title, text, source, from }
+    : { number, title, text, source, from, formula: saidExactly(sentence.exact, given) };
+}
+
+/** The quantities put into a sentence, each once. */
+function quantitiesIn(given: readonly Given[]): readonly Ground[] {
+  const found: Ground[] = [];
+  for (const each of given) if (typeof each !== 'string' && !found.includes(each)) found.push(each);
+  return found;
 }

@@ -5,21 +5,31 @@ import type { Ground } from './quantity.ts';
  * measurement, a choice of style, a fitting, or the drawing so far.
  */
 export function stepSource(from: readonly Ground[], cited: string | undefined): string {
-  const has = (kind: Ground['origin']['kind']): boolean => from.some(({ origin }) => origin.kind === kind);
-  const named = [...(has('fitting') ? ['fitting'] : []), ...rulesIn(from), ...(cited ? [cited] : [])];
-  if (named.length > 0) return named.join('; ');
-  const kinds = [...(has('measurement') ? ['measurement'] : []), ...(has('choice') ? ['styling'] : [])];
-  return kinds.length > 0 ? kinds.join(' and ') : 'construction';
+  const found = { measurement: false, choice: false, fitting: false, rule: false, step: false };
+  for (const { origin } of from) found[origin.kind] = true;
+  let named = found.fitting ? 'fitting' : '';
+  if (found.rule) named = also(named, rulesIn(from));
+  if (cited) named = also(named, cited);
+  if (named) return named;
+  if (found.measurement) return found.choice ? 'measurement and styling' : 'measurement';
+  return found.choice ? 'styling' : 'construction';
 }
 
-/** "B1, from memory", or "B2, B3, common practice, no source" where several rest on one. */
-function rulesIn(from: readonly Ground[]): readonly string[] {
-  const bySource = new Map<string, string[]>();
+/** "B1, from memory", or "B2, B3, common practice, no source" where rules that stand together rest on one. */
+function rulesIn(from: readonly Ground[]): string {
+  let text = '';
+  let ids = '';
+  let before = '';
   for (const { origin } of from) {
     if (origin.kind !== 'rule') continue;
-    const ids = bySource.get(origin.source);
-    if (ids) ids.push(origin.id);
-    else bySource.set(origin.source, [origin.id]);
+    if (ids && origin.source !== before) {
+      text = also(text, `${ids}, ${before}`);
+      ids = '';
+    }
+    ids = ids ? `${ids}, ${origin.id}` : origin.id;
+    before = origin.source;
   }
-  return [...bySource].map(([source, ids]) => [...ids, source].join(', '));
+  return also(text, `${ids}, ${before}`);
 }
+
+const also = (text: string, more: string): string => (text ? `${text}; ${more}` : more);

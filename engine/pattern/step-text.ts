@@ -1,9 +1,6 @@
-import { exactly, type Quantity, type Unit, written, writtenValue } from './quantity.ts';
+import { exactly, type Given, type Quantity, type Unit, written, writtenValue } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { Parts } from './sentence/tokens.ts';
-
-/** What can be put into a sentence, once a rule is its quantity: a quantity, or words of a name. */
-export type Given = Quantity | string;
 
 /** A stretch of a sentence as a dressmaker reads it. */
 export const said = (parts: Parts, given: readonly Given[]): string => filled(parts, given, written);
@@ -12,16 +9,16 @@ export const said = (parts: Parts, given: readonly Given[]): string => filled(pa
 export const saidExactly = (parts: Parts, given: readonly Given[]): string =>
   filled(parts, given, ({ value, unit }) => exactly(value, unit));
 
-/** The sentence with its numbers, what it comes to, and the words behind it. */
-export function stepText(
+/** The sentence with its numbers, what it comes to, and the words behind it; a value without unit is not said. */
+export function sentenceText(
   { cut, bare }: Sentence,
   given: readonly Given[],
-  value: number,
-  unit: Unit,
+  value: number | undefined,
+  unit: Unit | undefined,
 ): string {
-  const body = said(cut.body, given);
-  const comes = bare ? `${body}${suffix[unit]}` : `${body} = ${outcome(value, unit)}`;
-  return cut.behind.length > 0 ? `${comes}; ${said(cut.behind, given)}` : comes;
+  let text = said(cut.body, given);
+  if (value !== undefined && unit) text += bare ? suffix[unit] : ` = ${outcome(value, unit)}`;
+  return cut.behind.length > 0 ? `${text}; ${said(cut.behind, given)}` : text;
 }
 
 /** What a step comes to, as it says it. */

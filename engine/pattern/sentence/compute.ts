@@ -1,7 +1,8 @@
+import type { Given } from '../quantity.ts';
 import { type Formula, functions } from './formula.ts';
 
-/** A formula ready to be worked out from the values put in, in their order (mm, radians). */
-export type Computation = (given: readonly number[]) => number;
+/** A formula ready to be worked out from what is put in, in its order (mm, radians). */
+export type Computation = (given: readonly Given[]) => number;
 
 /** Makes a formula into a function, once, so that a sentence costs little more than its arithmetic. */
 export function computation(formula: Formula): Computation {
@@ -12,7 +13,10 @@ export function computation(formula: Formula): Computation {
     }
     case 'given': {
       const place = formula.given;
-      return (given) => given[place] ?? Number.NaN;
+      return (given) => {
+        const put = given[place];
+        return typeof put === 'object' ? put.value : Number.NaN;
+      };
     }
     case 'negative': {
       const of = computation(formula.of);

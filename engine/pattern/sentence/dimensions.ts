@@ -24,6 +24,7 @@ const takes: Readonly<
   'arc sine of': [none, angle],
   'arc cosine of': [none, angle],
   'arc tangent of': [none, angle],
+  'whole part of': [none, none],
   'angle of arc': [none, angle],
   'arc of angle': [angle, none],
 };

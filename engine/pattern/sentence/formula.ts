@@ -37,6 +37,7 @@ export const functions = {
   'arc sine of': Math.asin,
   'arc cosine of': Math.acos,
   'arc tangent of': Math.atan,
+  'whole part of': Math.floor,
   /** The angle whose arc, divided by its radius, is this. */
   'angle of arc': (x: number) => x,
   /** The arc of an angle, divided by its radius. */

@@ -75,7 +75,7 @@ class Reader {
 
   #factor(): Formula {
     const { at } = this.#peek();
-    if (this.#sign('-')) return { kind: 'negative', of: this.#factor(), at };
+    if (this.#sign('-')) return negative(this.#factor(), at);
     const name = this.#function();
     if (name) return { kind: 'function', name, of: this.#factor(), at };
     this.#label();
@@ -146,3 +146,7 @@ class Reader {
     return this.#tokens[Math.min(this.#next, this.#tokens.length - 1)] ?? { kind: 'end', at: 0 };
   }
 }
+
+/** Less than nothing; a number that is typed out carries its sign itself. */
+const negative = (of: Formula, at: number): Formula =>
+  of.kind === 'number' ? { ...of, value: -of.value, at } : { kind: 'negative', of, at };

@@ -1,4 +1,4 @@
-import type { Unit } from '../quantity.ts';
+import type { Given, Unit } from '../quantity.ts';
 import { type Computation, computation } from './compute.ts';
 import { type CutSentence, cutSentence } from './cut.ts';
 import { checkUnits } from './dimensions.ts';
@@ -19,7 +19,7 @@ import { type Parts, tokensOf } from './tokens.ts';
  *     product  = factor { ( "x" | "/" | "of" ) factor }                           "of" is "x", as in a share of
  *     factor   = "-" factor | function factor | number | name value | "(" formula ")"
  *     function = "root of" | "square of" | "sine of" | "cosine of" | "tangent of" | "arc sine of" | "arc cosine of"
- *              | "arc tangent of" | "angle of arc" | "arc of angle"
+ *              | "arc tangent of" | "angle of arc" | "arc of angle" | "whole part of"
  *     number   = digits, with a "°" behind them where they are degrees
  *     name     = any words that name the value behind them, or none
  *
@@ -34,39 +34,37 @@ export interface Sentence {
   readonly exact: Parts;
   /** The formula is nothing but one value. */
   readonly bare: boolean;
-  /** What it was read for: the units of the values put in, nothing where one is words, and of what it comes to. */
-  readonly units: readonly (Unit | undefined)[];
+  /** What it was read for: the units of what is put in, nothing where that is words, and of what it comes to. */
+  readonly units: Units;
   readonly promised: Unit | undefined;
 }
+
+type Units = readonly (Unit | undefined)[];
 
 /** Each template is read once, unless it is met again with values of other units. */
 const read = new WeakMap<readonly string[], Sentence>();
 
 /**
- * The sentence of a template, read when it is first met. `units` are those of the values put in, nothing where one is
- * words; `promised` is what the sentence comes to, or nothing where it is only said. Throws an error that shows the
- * place where a sentence cannot be read or joins units that do not go together.
+ * The sentence of a template, read when it is first met with what is put in; `promised` is the unit of what it comes
+ * to, or nothing where it is only said. Throws an error that shows the place where a sentence cannot be read or joins
+ * units that do not go together.
  */
 export function sentenceOf(
   strings: readonly string[],
-  units: readonly (Unit | undefined)[],
+  given: readonly Given[],
   promised: Unit | undefined,
 ): Sentence {
   const known = read.get(strings);
-  if (known && known.promised === promised && sameUnits(known.units, units)) return known;
-  const sentence = readSentence(strings, units, promised);
+  if (known && known.promised === promised && fits(known.units, given)) return known;
+  const sentence = readSentence(strings, given.map(unitOf), promised);
   read.set(strings, sentence);
   return sentence;
 }
 
-function readSentence(
-  strings: readonly string[],
-  units: readonly (Unit | undefined)[],
-  promised: Unit | undefined,
-): Sentence {
+function readSentence(strings: readonly string[], units: Units, promised: Unit | undefined): Sentence {
   const refuse = (at: number, why: string): never => {
     const text = strings.join('◦');
-    throw new Error(`${why}: "${text.slice(0, at).trimStart()} >>> ${text.slice(at).trimEnd()}"`);
+    throw new Error(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`);
   };
   const cut = cutSentence(strings, refuse);
   if (!promised) return { cut, compute: () => Number.NaN, exact: [], bare: false, units, promised };
@@ -83,5 +81,12 @@ function readSentence(
   };
 }
 
-const sameUnits = (a: readonly (Unit | undefined)[], b: readonly (Unit | undefined)[]): boolean =>
-  a.length === b.length && a.every((unit, i) => unit === b[i]);
+const unitOf = (given: Given): Unit | undefined => (typeof given === 'string' ? undefined : given.unit);
+
+function fits(units: Units, given: readonly Given[]): boolean {
+  for (const [i, unit] of units.entries()) {
+    const put = given[i];
+    if ((typeof put === 'object' ? put.unit : undefined) !== unit) return false;
+  }
+  return true;
+}

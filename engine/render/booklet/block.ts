@@ -1,5 +1,5 @@
-import { type Point, point } from '../../../geometry/point.ts';
-import { type Ink, stroke } from '../../ink.ts';
+import { type Point, point } from '../../geometry/point.ts';
+import { type Ink, stroke } from '../ink.ts';
 
 /** Something on a page whose height is known before its place is; mm. */
 export interface Block {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inRows } from '../../../../engine/render/sewing-sheet/rows.ts';
+import { inRows } from '../../../../engine/render/booklet/rows.ts';
 
 const length = fc.double({ min: 1, max: 100, noNaN: true });
 const sizes = fc.array(fc.record({ width: length, height: length }), { minLength: 1, maxLength: 12 });

@@ -1,13 +1,23 @@
 import { insideStrokes, strokes } from '../finishing/label.ts';
 import { distanceToStroke, type Rectangle } from '../finishing/rectangle.ts';
+import type { Curve } from '../geometry/curve.ts';
 import { edgeLength, pointAlong, reversedEdge } from '../geometry/edge.ts';
+import { contains } from '../geometry/inside.ts';
 import { point } from '../geometry/point.ts';
-import type { InsideLine, Piece } from '../pattern/piece.ts';
+import type { Piece } from '../pattern/piece.ts';
 import type { Words } from './ink.ts';
 import { textSizes } from './line-types.ts';
 import { textWidth } from './text-size.ts';
 
-/** How far the words on a level line stand off it and everything else, mm. */
+/** A line with words on it. */
+export interface WordedLine {
+  readonly curves: readonly Curve[];
+  readonly text: string;
+  /** Words that matter go on the label where the line has no room for them. */
+  readonly matters: boolean;
+}
+
+/** How far the words on a line stand off it and everything else, mm. */
 const clearance = 0.8;
 
 /** Places tried along the line. */
@@ -20,15 +30,15 @@ export interface PlacedWords {
 }
 
 /**
- * The words of a level line just above it, where they cross nothing, as near to its start as may be; nothing where
+ * The words of a line just above it, where they cross nothing, as near to its start as may be; nothing where
  * there is no such place.
  */
-export function levelWords(line: InsideLine, piece: Piece): PlacedWords | undefined {
+export function wordsAlong({ curves, text }: WordedLine, piece: Piece): PlacedWords | undefined {
+  const line = { name: text, curves };
   const from = line.curves[0]?.from;
   const to = line.curves.at(-1)?.to;
   if (!from || !to) return undefined;
   const drawn = [...piece.edges.flatMap((edge) => edge.curves.flatMap(strokes)), ...insideStrokes(piece)];
-  const text = wordsOf(line);
   const size = textSizes.small;
   const width = textWidth(text, size);
   const along = from.x <= to.x ? line : reversedEdge(line);
@@ -41,12 +51,10 @@ export function levelWords(line: InsideLine, piece: Piece): PlacedWords | undefi
     const top = Math.min(...places.flatMap(({ x, y }) => (Math.abs(x - foot.x) <= width / 2 ? [y] : [])));
     const middle = point(foot.x, top - clearance - size / 2);
     const box: Rectangle = { middle, width, height: size };
+    if (!contains(piece.edges, middle)) continue;
     if (drawn.some((stroke) => distanceToStroke(box, stroke) < 0.9 * clearance)) continue;
     const at = point(middle.x, middle.y + 0.3 * size);
     return { box, words: { kind: 'words', text, at, size, centred: true } };
   }
   return undefined;
 }
-
-/** What a level line says: its words, or else its name. */
-export const wordsOf = (line: InsideLine): string => line.text ?? line.name;

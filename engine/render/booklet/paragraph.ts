@@ -1,4 +1,4 @@
-import { point } from '../../../geometry/point.ts';
+import { point } from '../../geometry/point.ts';
 import type { Block } from './block.ts';
 
 /** How a paragraph is set; mm. */

@@ -1,8 +1,8 @@
 import type { ShapeReport } from '../engine/checks/report.ts';
 import { type Column, fixed, table } from './table.ts';
 
-/** A garment's shapes beside the bands a pattern cutter expects, and why a figure may lie outside its band. */
-export const bandsTable = (shapes: readonly ShapeReport[]): string =>
+/** Shapes of a garment beside the bands a pattern cutter expects, and why a figure may lie outside its band. */
+export const shapeTable = (shapes: readonly ShapeReport[]): string =>
   table(
     columns,
     shapes.map((shape) => [
@@ -15,12 +15,9 @@ export const bandsTable = (shapes: readonly ShapeReport[]): string =>
     ]),
   );
 
-/** How many shapes lie in their bands, and which do not. */
-export function countShapes(shapes: readonly ShapeReport[]): string {
-  const outside = shapes.filter(({ ok }) => !ok).map(({ name }) => name);
-  const within = `${shapes.length - outside.length} of ${shapes.length} in their bands`;
-  return outside.length === 0 ? within : `${within}; outside: ${outside.join(', ')}`;
-}
+/** How many shapes lie in their bands. */
+export const countShapes = (shapes: readonly ShapeReport[]): string =>
+  shapes.length === 0 ? 'none' : `${shapes.filter(({ ok }) => ok).length} of ${shapes.length} in their bands`;
 
 function band({ low, high, unit }: ShapeReport): string {
   if (low === undefined) return high === undefined ? '' : `at most ${shown(high, { unit })}`;
