@@ -1,6 +1,7 @@
 import type { Parts } from '../draw-garment.ts';
 import { stagesTogether } from '../sewing-stages.ts';
-import type { Inside, LiningTable, Unfinished } from './inside.ts';
+import type { LiningTable } from './choices.ts';
+import type { Inside, Unfinished } from './inside.ts';
 import { liningPiece } from './lining-pieces.ts';
 import { liningGirths, liningJoins, liningSeams } from './lining-seams.ts';
 import { panelsOf } from './panels.ts';
@@ -11,7 +12,7 @@ const FIRST_NUMBER = 20;
 
 /** Adds what finishes a bodice inside: a lining of its panels, or facings. Insert and straps face themselves. */
 export function finishInside(table: LiningTable, unfinished: Unfinished): Parts {
-  const { bodice, setting } = unfinished;
+  const { bodice, cut, setting } = unfinished;
   const { inside, turnOfCloth, facingAllowance } = table.styling;
   const made =
     inside === 'lined' ? lining(table, unfinished) : { pieces: [], seams: [], joins: [], girths: [] };
@@ -28,6 +29,7 @@ export function finishInside(table: LiningTable, unfinished: Unfinished): Parts 
         kind: inside === 'lined' ? 'lining' : 'facing',
         pieces,
         seams: made.seams,
+        style: cut.plan.lines.style,
         setting,
         turnOfCloth,
         facingEdge: facingAllowance,

@@ -1,7 +1,5 @@
-import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
-import type { liningChoices } from './choices.ts';
 
 /** What a bodice is sewn to, and so which of its edges are finished inside, and when. */
 export interface BodiceSetting {
@@ -18,8 +16,6 @@ export interface Unfinished {
   readonly cut: PanelCut;
   readonly setting: BodiceSetting;
 }
-
-export type LiningTable = DraftingTable<typeof liningChoices>;
 
 /** What lining or facings add to a bodice. */
 export type Inside = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;

@@ -2,6 +2,7 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { EdgeRef, Garment, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
+import { backwards, easedSeam, edge, plainSeam } from '../seams.ts';
 import { type FacedEdges, facedArmholes, facedNecklines } from './faced-edges.ts';
 import type { Unfinished } from './inside.ts';
 import { liningOf } from './lining-pieces.ts';
@@ -13,20 +14,15 @@ export function toBodice(
 ): (name: string, inside: readonly EdgeRef[], bodice: readonly EdgeRef[]) => Seam {
   const length = (refs: readonly EdgeRef[]): number =>
     refs.reduce((sum, ref) => sum + edgeLength(edgeNamed(pieceNamed(pieces, ref.piece), ref.edge)), 0);
-  return (name, a, b) => ({ name, a, b, ease: length(a) - length(b), gatherRatio: 1 });
+  return (name, a, b) => easedSeam(name, a, b, length(a) - length(b));
 }
 
 /** Sewn by hand, when the seams it covers are done. */
 export const fell = (seam: Seam): Seam => ({ ...seam, felled: true });
 
 /** The left and the right of a piece, sewn to each other along its centre back. */
-export const atCentreBack = (name: string, piece: string): Seam => ({
-  name,
-  a: [{ piece, edge: 'centre back' }],
-  b: [{ piece, edge: 'centre back' }],
-  ease: 0,
-  gatherRatio: 1,
-});
+export const atCentreBack = (name: string, piece: string): Seam =>
+  plainSeam(name, [edge(piece, 'centre back')], [edge(piece, 'centre back')]);
 
 /** How the lining is sewn: to itself as the panels are, and to the bodice round all its edges. */
 export function liningSeams(
@@ -55,37 +51,33 @@ export function liningSeams(
   ];
 }
 
-/** Where the insert is sewn to the panels the lining covers the seam. */
-const overInsert = (sewn: ReturnType<typeof toBodice>): readonly Seam[] => {
-  const underBust = { piece: 'centre front', edge: 'under-bust' };
-  const princess = { piece: 'side front', edge: 'princess upper' };
+/** The lining covers the seams of the insert. */
+function overInsert(sewn: ReturnType<typeof toBodice>): readonly Seam[] {
+  const underBust = edge('centre front', 'under-bust');
+  const princess = edge('side front', 'princess upper');
   return [
     fell(
-      sewn(
-        'lining, under-bust',
-        [inLining(underBust)],
-        [underBust, { ...underBust, edge: 'under-bust end' }],
-      ),
+      sewn('lining, under-bust', [inLining(underBust)], [underBust, edge('centre front', 'under-bust end')]),
     ),
     fell(sewn('lining, front princess upper', [inLining(princess)], [princess])),
   ];
-};
+}
 
-const waist: readonly EdgeRef[] = [
-  { piece: 'centre front', edge: 'waist', reversed: true },
-  { piece: 'side front', edge: 'waist', reversed: true },
-  { piece: 'side back', edge: 'waist' },
-  { piece: 'centre back', edge: 'waist' },
-];
-
-/** The same edge of the lining. */
+/** The same edge of the lining, or the same corner. */
 const inLining = <P extends { readonly piece: string }>(part: P): P => ({
   ...part,
   piece: liningOf(part.piece),
 });
 
 /** The waist from centre front to centre back. */
-const waistSeam: Seam = { name: 'lining, waist', a: waist.map(inLining), b: waist, ease: 0, gatherRatio: 1 };
+const waist: readonly EdgeRef[] = [
+  backwards('centre front', 'waist'),
+  backwards('side front', 'waist'),
+  edge('side back', 'waist'),
+  edge('centre back', 'waist'),
+];
+
+const waistSeam = plainSeam('lining, waist', waist.map(inLining), waist);
 
 /** The same between the linings of the panels. */
 export const lined = (seam: Seam): Seam => ({
