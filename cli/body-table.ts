@@ -12,12 +12,12 @@ const columns: readonly Column[] = [
   { title: 'value', right: true },
   { title: 'unit' },
   { title: 'likely error', right: true },
-  { title: 'shapes' },
+  { title: 'acts on' },
   { title: 'from' },
 ];
 
 /**
- * Every measurement with where it came from and the garments it shapes, and the cup; lengths in cm, angles in
+ * Every measurement with where it came from and the garments it acts on, and the cup; lengths in cm, angles in
  * degrees.
  */
 export function bodyTable(body: Body, garments: readonly Draft[]): string {
@@ -25,19 +25,19 @@ export function bodyTable(body: Body, garments: readonly Draft[]): string {
     const { unit, of } = scaleOf(name);
     const known = body.known[name];
     const spread = known.from === 'estimated' ? `± ${fixed(of(known.spread), 1)}` : '';
-    const shapes = shapedBy(name, garments).join(', ');
-    return [name, fixed(of(body.size[name]), 1), unit, spread, shapes, fromWhat(known)];
+    const actsOn = garmentsOf(name, garments).join(', ');
+    return [name, fixed(of(body.size[name]), 1), unit, spread, actsOn, fromWhat(known)];
   });
   return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}${unusedLine(garments)}\n${cupLines(body)}${fittingLines(body)}`;
 }
 
-/** The garments that a measurement shapes, by name. */
-const shapedBy = (name: MeasurementName, garments: readonly Draft[]): readonly string[] =>
+/** The garments that a measurement acts on, by name. */
+const garmentsOf = (name: MeasurementName, garments: readonly Draft[]): readonly string[] =>
   garments.filter((garment) => garment.shapedBy.includes(name)).map((garment) => garment.name);
 
 /** What need not be taken, because no garment is drawn from it. */
 function unusedLine(garments: readonly Draft[]): string {
-  const unused = measurementNames.filter((name) => shapedBy(name, garments).length === 0);
+  const unused = measurementNames.filter((name) => garmentsOf(name, garments).length === 0);
   return unused.length === 0
     ? ''
     : `\nNo garment is drawn from these, and they need not be taken: ${unused.map(measurementWords).join(', ')}.\n`;
@@ -62,7 +62,7 @@ export function bodyResult(body: Body, garments: readonly Draft[], issues: reado
     const known = body.known[name];
     const { of } = name === 'shoulderSlope' ? inDegrees : inMm;
     const spread = known.from === 'estimated' ? { spread: of(known.spread) } : {};
-    return [name, { value: of(body.size[name]), ...known, ...spread, shapes: shapedBy(name, garments) }];
+    return [name, { value: of(body.size[name]), ...known, ...spread, actsOn: garmentsOf(name, garments) }];
   });
   return {
     ok: true,

@@ -16,11 +16,11 @@ interface BodyOptions extends Partial<SensitivityOptions> {
   readonly sensitivity?: true;
 }
 
-/** `bodkin body`: one set of measurements, validated and completed, where each number came from, and what it shapes. */
+/** `bodkin body`: one set of measurements, validated and completed, where each number came from, and what it acts on. */
 export const bodyCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
   new Command('body')
     .description(
-      'read, validate and complete one set of measurements; show what was estimated, how well, and what each shapes',
+      'read, validate and complete one set of measurements; show what was estimated, how well, and which garments each acts on',
     )
     .argument('<file>', 'measurements, YAML or JSON')
     .option(

@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
+import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { sheetSvg } from '../engine/render/sheet.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
@@ -9,7 +10,6 @@ import {
   dateOption,
   findGarment,
   jsonOption,
-  notchesOf,
   readDate,
   readStyling,
   setOption,

@@ -1,8 +1,6 @@
 import { Option } from 'commander';
-import type { NotchType } from '../engine/finishing/notches.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { nearestWord } from '../engine/pattern/nearest-word.ts';
-import type { Styling } from '../engine/pattern/styling.ts';
 import { readDataFile } from './read-data.ts';
 import { unusable } from './unusable.ts';
 
@@ -57,9 +55,6 @@ export async function readStyling(
   });
   return Object.fromEntries([...Object.entries(written), ...made]);
 }
-
-/** Drafts that leave the kind of notch open call the choice `notchType`. */
-export const notchesOf = (styling: Styling): NotchType => (styling.notchType === 'wedge' ? 'wedge' : 'slit');
 
 /** The date as it was given, if it is short enough for a label. */
 export function readDate(text: string | undefined): string | undefined {

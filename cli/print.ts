@@ -1,6 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
+import { notchesOf } from '../engine/finishing/notches.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
@@ -10,7 +11,6 @@ import {
   dateOption,
   findGarment,
   jsonOption,
-  notchesOf,
   readDate,
   readStyling,
   setOption,

@@ -1,8 +1,8 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
-import { countShapes } from './bands-table.ts';
 import { countIssues } from './say-issues.ts';
+import { countShapes } from './shape-table.ts';
 import { type Column, fixed, table } from './table.ts';
 
 /** The short table: what was drafted, whether it is true, and what it measures finished. */

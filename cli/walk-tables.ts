@@ -1,12 +1,12 @@
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/garment.ts';
-import { countShapes } from './bands-table.ts';
 import { countIssues } from './say-issues.ts';
+import { countShapes, shapeTable } from './shape-table.ts';
 import { girthTable } from './summary.ts';
 import { type Column, fixed, table } from './table.ts';
 
-/** Every seam, join and girth of a report, one a line. */
-export function walkTables(report: Report): string {
+/** Every seam, join and girth of a report, one a line, and the shapes outside their bands, or all of them. */
+export function walkTables(report: Report, bands: 'outside' | 'all'): string {
   const seams = table(
     seamColumns,
     report.seams.map((s) => [
@@ -25,7 +25,9 @@ export function walkTables(report: Report): string {
     report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
   );
   const counts = `shapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
-  return [seams, joins, girthTable(report), counts].join('\n');
+  const shapes = report.shapes.filter(({ ok }) => bands === 'all' || !ok);
+  const shown = shapes.length === 0 ? [] : [shapeTable(shapes)];
+  return [seams, joins, girthTable(report), ...shown, counts].join('\n');
 }
 
 const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');

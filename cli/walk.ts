@@ -5,7 +5,6 @@ import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/render/walk-sheet.ts';
-import { bandsTable } from './bands-table.ts';
 import { heading } from './heading.ts';
 import { movesTable } from './moves-table.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
@@ -51,10 +50,10 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(setOption())
     .addOption(new Option('--workers <count>', 'threads for --bodies').argParser(threads).default(1))
     .addOption(
-      new Option('--bands', 'print every shape beside the band a pattern cutter expects').conflicts([
-        'bodies',
-        'json',
-      ]),
+      new Option(
+        '--bands',
+        'print every shape beside the band a pattern cutter expects, not only those outside it',
+      ).conflicts(['bodies', 'json']),
     )
     .addOption(
       new Option(
@@ -115,8 +114,7 @@ async function show(
   moves?: readonly PieceMove[],
 ): Promise<ExitCode> {
   if (asJson) await session.write(json({ ...walkResult(report, styling), ...(moves ? { moves } : {}) }));
-  else await session.write(heading(session, report) + plain(walkTables(report)));
-  if (bands) await session.write(`\n${plain(bandsTable(report.shapes))}`);
+  else await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
   if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;

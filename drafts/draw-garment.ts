@@ -1,11 +1,12 @@
 import type { Body } from '../engine/body/body.ts';
+import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sideOf } from '../engine/body/fitting.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
-import type { Garment } from '../engine/pattern/garment.ts';
+import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Side } from '../engine/pattern/side.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
 import { conflictIssue } from './conflict.ts';
@@ -13,6 +14,7 @@ import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
+import { notchShapes } from './notch-shapes.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
@@ -119,9 +121,27 @@ function drawOnce<Choices extends readonly Choice[]>(
       made.pieces,
     ),
   ];
-  const garment = { name, body: body.name, ...made, sewing, steps: table.steps(), issues };
+  const shapes = [...made.shapes, ...notchShapes];
+  const garment = {
+    name,
+    body: body.name,
+    wearer: wearerOf(body),
+    ...made,
+    shapes,
+    sewing,
+    steps: table.steps(),
+    issues,
+  };
   return { ok: true, value: garment, issues: [] };
 }
+
+const wearerOf = (body: Body): Wearer => ({
+  cup: cupOf(body).letter,
+  bust: body.size.bustGirth,
+  underBust: body.size.underBustGirth,
+  waist: body.size.waistGirth,
+  hip: body.size.hipGirth,
+});
 
 /** Several parts as one. */
 export const together = (...parts: readonly Parts[]): Parts => ({

@@ -18,7 +18,7 @@ import { drawSkirt } from './skirt/draft.ts';
 import { waistSewing } from './skirt/sewing.ts';
 import { waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
-import { planPuffSleeve } from './sleeve/draft.ts';
+import { drawSleeve } from './sleeve/sleeve.ts';
 
 const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, ...openingChoices] as const;
 
@@ -34,28 +34,30 @@ const panelWaists = ({ measured }: DressTable, panels: readonly Piece[]): ByGore
     ),
   );
 
-/** The pieces in the order of their numbers. */
+/** The pieces in the order of their numbers, numbered without gaps. */
 const inOrder = (parts: Parts): Parts => ({
   ...parts,
-  pieces: parts.pieces.toSorted((a, b) => a.number - b.number),
+  pieces: parts.pieces
+    .toSorted((a, b) => a.number - b.number)
+    .map((piece, i) => ({ ...piece, number: i + 1 })),
 });
 
 /** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */
 export const dress: Draft<StylingOf<typeof dressChoices>> = {
   name: 'dress',
-  title: 'Fitted dress: princess-seam bodice, gathered front insert, straps, puff sleeves, gored skirt',
+  title: 'Fitted dress: princess-seam bodice, gathered or plain in front, sleeves, gored skirt',
   choices: dressChoices,
   shapedBy: [...new Set([...bodiceShapedBy, ...sleeveShapedBy, ...skirtShapedBy])],
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment({ name: 'dress', choices: dressChoices, styling, body, solver }, (table) => {
-        const { sketch, body: drawn, log } = table;
-        const sleeved = styling.sleeve !== 'none';
-        const setting = { sleeves: sleeved, skirt: true, opening: styling.opening };
-        const bodice = planFullBodice(table, setting);
-        const sleeves = sleeved ? [planPuffSleeve(sketch, drawn, styling, bodice.plan, log)] : [];
+        const { sleeve, opening } = styling;
+        const makeBodice = planFullBodice(table, { sleeve, skirt: true, opening });
         return (solution) => {
-          const above = together(bodice.cut(solution), ...sleeves.map((cut) => cut(solution)));
+          const bodice = makeBodice(solution);
+          const sleeves = sleeve === 'none' ? undefined : drawSleeve(table, bodice.cut, solver);
+          if (sleeves && !sleeves.ok) return sleeves;
+          const above = together(bodice.parts, ...(sleeves ? [sleeves.value] : []));
           const skirt = drawSkirt(table, panelWaists(table, above.pieces), solver);
           if (!skirt.ok) return skirt;
           const dress = inOrder(together(above, skirt.value));

@@ -1,16 +1,11 @@
 import type { Choice } from '../engine/pattern/styling.ts';
+import { centreBackAllowance, seamAllowance, sideAllowance } from './allowances.ts';
 
 /** Choices of every garment: how its pieces are finished. */
 export const makingChoices = [
-  {
-    kind: 'number',
-    name: 'seamAllowance',
-    unit: 'mm',
-    default: 12.7,
-    min: 6,
-    max: 25,
-    help: 'cloth beyond every stitching line',
-  },
+  seamAllowance,
+  sideAllowance,
+  centreBackAllowance,
   {
     kind: 'word',
     name: 'notchType',

@@ -1,7 +1,7 @@
 import type { Solution } from '../engine/constraints/solution.ts';
 import type { Curve } from '../engine/geometry/curve.ts';
 import type { Point } from '../engine/geometry/point.ts';
-import type { CutCount, InsideLine, Piece, PieceEdge } from '../engine/pattern/piece.ts';
+import type { CutCount, InsideLine, Mark, Piece, PieceEdge } from '../engine/pattern/piece.ts';
 
 /** The curve that the solved sketch gives this name. A name it does not know is a draft's mistake. */
 export function solvedCurve(solution: Solution, name: string): Curve {
@@ -46,6 +46,18 @@ export const seamEdge = (
   rank: number,
   inflections = 0,
 ): PieceEdge => ({ name, curves, turn: 'seam', allowance, rank, inflections });
+
+/** Length of the arms of a cross, mm. */
+const CROSS = 8;
+
+/** A cross at a place that is looked for on the cloth, such as a bust point. */
+export const cross = (name: string, at: Point): Mark => ({
+  name,
+  kind: 'cross',
+  at,
+  angle: 0,
+  length: CROSS,
+});
 
 /** A level line across a piece, with what it has to say. */
 export const levelLine = (name: string, from: Point, to: Point, text: string): InsideLine => ({

@@ -18,7 +18,7 @@ export const bodiceShapedBy = [
   'scyeDepth',
 ] as const satisfies readonly MeasurementName[];
 
-export const sleeveShapedBy = ['upperArmGirth'] as const satisfies readonly MeasurementName[];
+export const sleeveShapedBy = ['upperArmGirth', 'elbowGirth'] as const satisfies readonly MeasurementName[];
 
 export const skirtShapedBy = [
   'waistGirth',

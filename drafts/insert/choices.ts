@@ -38,6 +38,13 @@ export const insertChoices = [
     help: 'lines along which each half of the insert is slashed and spread',
   },
   {
+    kind: 'word',
+    name: 'slashLinesDrawn',
+    default: 'no',
+    words: ['no', 'yes'],
+    help: 'whether the slash lines are drawn on the insert; they belong to the lesson, not to the cloth',
+  },
+  {
     kind: 'number',
     name: 'casingDepth',
     unit: 'mm',

@@ -9,7 +9,7 @@ import { scaled, unit, vector } from '../../engine/geometry/vector.ts';
 import type { Mark, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainThrough } from '../grainline.ts';
-import { cutOnFold, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import { cross, cutOnFold, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { InsertStyling } from './choices.ts';
 import type { InsertLines } from './insert-lines.ts';
@@ -21,6 +21,8 @@ export interface InsertSeam {
   readonly toBust: number;
   readonly allowance: number;
   readonly bustText: string;
+  /** How far inside the finished seam the bust point lies at the bust level, mm; less than nothing where it lies outside. */
+  readonly bustPointInside: number;
 }
 
 /**
@@ -77,6 +79,8 @@ export function insertPiece(
       { name: 'neckline fold', edge: 'right side', at: sideLength, mark: 'fold' },
       { name: 'bust level', edge: 'left side', at: seam.toBust, mark: 'single' },
       { name: 'bust level', edge: 'right side', at: sideLength - seam.toBust, mark: 'single' },
+      { name: 'under-bust seam', edge: 'left side', at: sideLength, mark: 'single' },
+      { name: 'under-bust seam', edge: 'right side', at: 0, mark: 'single' },
       {
         name: 'centre front',
         edge: 'bottom',
@@ -96,9 +100,11 @@ export function insertPiece(
       },
       ...casing(styling, top, foot, flip),
       ...gatheringRows('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)]),
-      ...slashLines(styling, top, foot, { name: 'bottom', curves: bottomHalf }, flip),
+      ...(styling.slashLinesDrawn === 'yes'
+        ? slashLines(styling, top, foot, { name: 'bottom', curves: bottomHalf }, flip)
+        : []),
     ],
-    marks: drawn(styling) ? buttonholes(styling) : [],
+    marks: [...(drawn(styling) ? buttonholes(styling) : []), ...bustPoints(lines, seam, atBust, flip)],
     cut: cutOnFold('self'),
   };
 }
@@ -157,6 +163,18 @@ function slashLines(
       { name: `right slash line ${i + 1}`, kind: 'slash' as const, curves: straight(flip(from), flip(to)) },
     ];
   }).flat();
+}
+
+/** Where her bust points come to lie once the fullness is shared out evenly; none where they lie beyond the seams. */
+function bustPoints(
+  { bustHalf }: InsertLines,
+  { bustPointInside }: InsertSeam,
+  atBust: Point,
+  flip: (p: Point) => Point,
+): readonly Mark[] {
+  if (bustPointInside < 0) return [];
+  const left = between(point(0, atBust.y), atBust, 1 - bustPointInside / bustHalf);
+  return [cross('right bust point', flip(left)), cross('left bust point', left)];
 }
 
 /** Two buttonholes in the outer layer, through which the drawstrings come out either side of centre front. */

@@ -1,5 +1,6 @@
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { facingAllowance } from '../allowances.ts';
 
 /** How the bodice is finished inside. */
 export const liningChoices = [
@@ -19,6 +20,7 @@ export const liningChoices = [
     max: 4,
     help: 'lining and facings are set back by this at a finished edge, so that its seam rolls inside; more for thick cloth',
   },
+  facingAllowance,
 ] as const satisfies readonly Choice[];
 
 export type LiningStyling = StylingOf<typeof liningChoices>;

@@ -4,5 +4,4 @@ import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
 export const liningRules = ruleTable('L', {
   neckFacing: [60, 'mm', 'a back neck facing reaches this far below the neckline', commonPractice],
   armholeFacing: [50, 'mm', 'an armhole facing reaches this far below the underarm', commonPractice],
-  facingHem: [6.35, 'mm', 'the free edge of a facing is turned under by this', commonPractice],
 });

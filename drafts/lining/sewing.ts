@@ -4,9 +4,8 @@ import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
-import { amounts, cautions } from '../sewing-words.ts';
+import { cautions } from '../sewing-words.ts';
 import type { BodiceSetting } from './inside.ts';
-import { liningRules as rules } from './rules.ts';
 
 /** How lining or facings are made up, sewn to the finished edges, and caught down inside. */
 export interface InsideWork {
@@ -15,6 +14,8 @@ export interface InsideWork {
   readonly seams: readonly Seam[];
   readonly setting: BodiceSetting;
   readonly turnOfCloth: number;
+  /** What the free edges of facings are turned under by, mm. */
+  readonly facingEdge: number;
 }
 
 /** The steps by stage. Edges say by their rank when they are sewn. */
@@ -61,7 +62,7 @@ const makeUp = ({ kind, setting }: InsideWork, seams: readonly string[]): Sewing
 });
 
 /** The free edges of facings are neatened before they are sewn in. */
-function neaten({ pieces }: InsideWork): readonly SewingStep[] {
+function neaten({ pieces, facingEdge }: InsideWork): readonly SewingStep[] {
   const free = pieces.flatMap((piece) =>
     piece.edges.flatMap(({ name, turn }): EdgeRef[] =>
       turn === 'finished' && name !== 'centre back' ? [{ piece: piece.name, edge: name }] : [],
@@ -75,7 +76,7 @@ function neaten({ pieces }: InsideWork): readonly SewingStep[] {
       stitch: '301',
       seamClass: 6,
       how: ['Turn the free edges under, press, and stitch close to the fold.'],
-      amounts: amounts(rules.facingHem),
+      amounts: [{ says: 'free edges of facings are turned under by', mm: facingEdge }],
       cautions: [cautions.hotEdge],
     },
   ];

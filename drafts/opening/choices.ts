@@ -1,5 +1,6 @@
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { zipAllowance } from '../allowances.ts';
 import type { skirtChoices } from '../skirt/choices.ts';
 
 /** Where a dress opens. */
@@ -11,6 +12,7 @@ export const openingChoices = [
     words: ['back', 'side'],
     help: 'where the zip is set in: the centre back seam, or the left side seam',
   },
+  zipAllowance,
 ] as const satisfies readonly Choice[];
 
 export type OpeningStyling = StylingOf<typeof openingChoices>;

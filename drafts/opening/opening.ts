@@ -37,16 +37,16 @@ const wholeCentreBack = [edge('skirt centre back', 'centre back'), edge('centre 
 /** The left and right centre backs, sewn to each other from the hem to the neckline. */
 const centreBackSeam = plainSeam('centre back', wholeCentreBack, wholeCentreBack);
 
-/** Where the zip ends on an edge of a gore, so far below its waist (mm). */
-const endOfZip = (on: PieceEdge, below: number): Notch => ({
-  name: 'end of the zip',
-  edge: on.name,
-  at: edgeStart(on).y < edgeEnd(on).y ? below : edgeLength(on) - below,
+/** A mark of the zip on an edge, so far below its upper end (mm). */
+const zipMark = (name: string, edge: PieceEdge, below: number): Notch => ({
+  name,
+  edge: edge.name,
+  at: edgeStart(edge).y < edgeEnd(edge).y ? below : edgeLength(edge) - below,
   mark: 'level',
 });
 
 /**
- * Opens a dress: the longest zip in stock that ends high enough, a notch where it ends, a hook and eye above it, and
+ * Opens a dress: the longest zip in stock that ends high enough, notches where it begins and ends, a hook and eye above it, and
  * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
  */
 export function openDress({ mm, measured, heading, styling }: OpenedTable, dress: Parts): Parts {
@@ -61,15 +61,23 @@ export function openDress({ mm, measured, heading, styling }: OpenedTable, dress
   const zip = mm`Zip: ${rules.stockStep} x whole part of ((${onBodice} + ${rules.belowWaist}) / ${rules.stockStep}); the longest stock length that ends high enough`;
   const below = mm`Zip ends below the waist: ${zip} - ${onBodice}`;
   const lined = styling.skirtLining === 'lined';
-  const opened = styling.opening === 'back' ? ['skirt centre back'] : ['skirt side front', 'skirt side back'];
-  const marked = lined ? [...opened, ...opened.map(liningOf)] : opened;
+  const panels = styling.opening === 'back' ? ['centre back'] : ['side front', 'side back'];
+  const gores = panels.map((panel) => `skirt ${panel}`);
+  const opened = lined ? [...gores, ...gores.map(liningOf)] : gores;
+  const marked = dress.pieces.map((piece) => {
+    const marks = [
+      ...(panels.includes(piece.name)
+        ? [zipMark('top of the zip', edgeNamed(piece, bodice.edge), closedAbove.value)]
+        : []),
+      ...(opened.includes(piece.name)
+        ? [zipMark('end of the zip', edgeNamed(piece, skirt.edge), below.value)]
+        : []),
+    ];
+    return marks.length > 0 ? { ...piece, notches: [...piece.notches, ...marks] } : piece;
+  });
   return {
     ...dress,
-    pieces: dress.pieces.map((piece) =>
-      marked.includes(piece.name)
-        ? { ...piece, notches: [...piece.notches, endOfZip(edgeNamed(piece, skirt.edge), below.value)] }
-        : piece,
-    ),
+    pieces: marked,
     seams: [...dress.seams, centreBackSeam, ...(lined ? [liningCentreBack] : [])],
     notions: [
       ...dress.notions,

@@ -26,16 +26,17 @@ export const sided = (side: Side, name: string): string => `${side} ${name}`;
 
 /**
  * One side of a pair as it is worn and seen from outside: under a name of its own, and cut once. Lining and facings
- * are worn with the right side of their cloth to the body, and so are cut with the printed side down.
+ * are worn with the right side of their cloth to the body, and so are cut with the printed side down. On a fold both
+ * ways are one.
  */
 export function ofOneSide(pair: Piece, side: Side): Piece {
   const mirrored = isMirrored(pair.name, side);
-  const singly = ({ cloth }: CutCount): CutCount => ({
+  const singly = ({ cloth, onFold }: CutCount): CutCount => ({
     cloth,
     count: 1,
-    onFold: false,
+    onFold,
     pair: false,
-    printedSide: cloth === 'lining' || pair.name.endsWith('facing') ? 'down' : 'up',
+    ...(onFold ? {} : { printedSide: cloth === 'lining' || pair.name.endsWith('facing') ? 'down' : 'up' }),
   });
   return {
     ...(mirrored ? mirrorImage(pair) : pair),

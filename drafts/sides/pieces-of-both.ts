@@ -24,7 +24,7 @@ export function piecesOfBoth(right: readonly Piece[], left: readonly Piece[]): P
   const pairs = inPairs(right, left, ({ name }) => name);
   const unlike = pairs.filter((pair) => !alike(pair.right, pair.left));
   for (const { right: piece } of unlike)
-    if (piece.cut.some(({ count, onFold }) => onFold || count !== 2))
+    if (piece.cut.some(({ count }) => count !== 2))
       throw new Error(`The ${piece.name} is cut whole, but its left and right differ.`);
   const names = new Set(unlike.map(({ right: { name } }) => name));
   const differ = (piece: string): boolean => names.has(piece);

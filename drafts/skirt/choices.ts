@@ -1,5 +1,6 @@
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice } from '../../engine/pattern/styling.ts';
+import { hemAllowance } from '../allowances.ts';
 import type { makingChoices } from '../making-choices.ts';
 
 /** What the gored skirt leaves to taste. */
@@ -47,6 +48,7 @@ export const skirtChoices = [
     max: 7000,
     help: 'hem sweep in mm, instead of by fullness',
   },
+  hemAllowance,
   {
     kind: 'word',
     name: 'skirtLining',

@@ -4,6 +4,7 @@ import type { Result } from '../../engine/issue.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/pattern/written.ts';
+import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';
 import { type ByGore, byGore, goreNames, seamsOf } from './by-gore.ts';
@@ -16,6 +17,7 @@ import { type GoreSizes, goreSizes } from './gore-sizes.ts';
 import { skirtLining } from './lining.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtSewing } from './sewing.ts';
+import { skirtShapes } from './shapes.ts';
 import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
 
 /** A skirt planned on a table. */
@@ -59,7 +61,8 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
         number: 8 + i,
         left,
         right,
-        allowance: styling.seamAllowance,
+        allowance: allowances(styling),
+        hem: styling.hemAllowance,
         hipText,
       });
     });
@@ -69,8 +72,8 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
     joins: skirtJoins,
     girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
-    shapes: skirtFigures(body, sizes),
-    sewing: skirtSewing,
+    shapes: [...skirtFigures(body, sizes), ...skirtShapes],
+    sewing: skirtSewing(styling),
   };
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };
   const up = table.mm`Lining of the skirt: shorter at the hem by ${rules.liningShorter}; the gores once more, held at the waist`;

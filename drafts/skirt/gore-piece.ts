@@ -2,12 +2,12 @@ import type { Solution } from '../../engine/constraints/solution.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { Allowances } from '../allowances.ts';
 import { grainline } from '../grainline.ts';
 import { cutOnFold, cutPair, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { GoreSeam } from './by-gore.ts';
 import type { GoreLines } from './gore-lines.ts';
-import { skirtRules as rules } from './rules.ts';
 
 /** How a gore is finished: its seams by name, left and right as drawn, and what is written on it. */
 export interface GoreFinish {
@@ -15,7 +15,9 @@ export interface GoreFinish {
   readonly number: number;
   readonly left: GoreSeam;
   readonly right: GoreSeam;
-  readonly allowance: number;
+  readonly allowance: Allowances;
+  /** What is turned up at the hem, mm. */
+  readonly hem: number;
   readonly hipText: string;
 }
 
@@ -36,12 +38,16 @@ const hipMark: Readonly<Record<GoreSeam, Notch['mark']>> = {
   'centre back': 'level',
 };
 
+/** The allowance of a gore's seam, mm. */
+const allowanceOf = (name: GoreSeam, { seam, side, centreBack }: Allowances): number =>
+  name === 'side' ? side : name === 'centre back' ? centreBack : seam;
+
 /** Cuts a gore from the solved sketch. */
 export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFinish): Piece {
   const { hipLeft, hipRight, hemLeft, hemRight } = lines;
   const onFold = finish.left === 'centre front';
   const seam = (name: GoreSeam, curves: PieceEdge['curves']): PieceEdge =>
-    seamEdge(name, curves, finish.allowance, rankOf[name], 1);
+    seamEdge(name, curves, allowanceOf(name, finish.allowance), rankOf[name], 1);
   const rightUpper = solvedCurves(solution, [lines.right]);
   const right = seam(finish.right, [...rightUpper, ...straight(hipRight, hemRight)]);
   const waistLeft = solvedPoint(solution, lines.waistLeft);
@@ -52,7 +58,7 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
   const waist = seamEdge(
     'waist',
     solvedCurves(solution, [lines.waist]),
-    finish.allowance,
+    finish.allowance.seam,
     sewingRank.waist,
     1,
   );
@@ -68,7 +74,7 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
         name: 'hem',
         curves: lines.hem,
         turn: 'hem',
-        allowance: rules.hemAllowance.value,
+        allowance: finish.hem,
         rank: sewingRank.hem,
         inflections: 0,
       },

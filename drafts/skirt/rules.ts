@@ -59,12 +59,6 @@ export const skirtRules = ruleTable('K', {
     'a circle skirt has no hip to shape',
   ],
   leastLean: [-2, 'degrees', 'nor in by more than this, or one cannot walk in it', commonPractice],
-  hemAllowance: [
-    12.7,
-    'mm',
-    'a narrow hem is turned twice by half of this: a quarter inch',
-    'a quarter inch turned twice, common practice, no source',
-  ],
   liningShorter: [25, 'mm', 'a lining hangs shorter than its skirt by this', commonPractice],
   liningHem: [
     12.7,

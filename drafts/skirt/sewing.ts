@@ -1,8 +1,8 @@
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
-import { amounts, cautions } from '../sewing-words.ts';
+import { cautions } from '../sewing-words.ts';
 import { goreNames } from './by-gore.ts';
-import { skirtRules as rules } from './rules.ts';
+import type { SkirtTable } from './choices.ts';
 import { skirtSeams, waistSeams } from './skirt-seams.ts';
 
 const gores = skirtSeams.map(({ name }) => name);
@@ -32,21 +32,25 @@ const joinWaist: SewingStep = {
   ],
 };
 
-const hem: SewingStep = {
+const hem = ({ hemAllowance }: SkirtTable['styling']): SewingStep => ({
   title: 'Hem the skirt',
   turns: goreNames.map((name) => ({ piece: `skirt ${name}`, edge: 'hem' })),
-  stitch: '301',
+  stitch: '200',
   seamClass: 6,
   how: [
     'Try the dress on and have the hem measured up from the floor all round; trim what has dropped.',
-    'Turn the hem up by half of its allowance, press, turn once more, and stitch close to the inner fold.',
+    'Neaten the raw edge. Turn the hem up along its line, seam on seam, and press the fold; the edge is cut as much narrower as the skirt is above, so it lies flat.',
+    'Hem by hand, a thread at a time, so that no stitch shows outside and she can let it down.',
   ],
-  amounts: amounts(rules.hemAllowance),
+  amounts: [{ says: 'turned up at the hem', mm: hemAllowance }],
   cautions: [cautions.hotEdge],
-};
+});
 
 /** How the skirt itself is sewn. */
-export const skirtSewing: StagedSewing = { waist: [sewGores], hem: [hem] };
+export const skirtSewing = (styling: SkirtTable['styling']): StagedSewing => ({
+  waist: [sewGores],
+  hem: [hem(styling)],
+});
 
 /** How it is sewn to a bodice. */
 export const waistSewing: StagedSewing = { waist: [joinWaist] };

@@ -1,4 +1,5 @@
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { sleeveHemAllowance } from '../allowances.ts';
 
 /** What the puff sleeve leaves to taste. */
 export const sleeveChoices = [
@@ -15,8 +16,24 @@ export const sleeveChoices = [
     kind: 'word',
     name: 'sleeve',
     default: 'puff',
-    words: ['puff', 'long puff', 'none'],
-    help: 'puff sleeves, puff sleeves to the elbow, or none',
+    words: ['puff', 'long puff', 'plain', 'none'],
+    help: 'puff sleeves, puff sleeves to the elbow, plain ones set in with a little ease, or none',
+  },
+  {
+    kind: 'word',
+    name: 'sleeveTo',
+    default: 'short',
+    words: ['short', 'elbow', 'wrist'],
+    help: 'how far down the arm a plain sleeve goes',
+  },
+  {
+    kind: 'number',
+    name: 'capEase',
+    unit: 'mm',
+    default: 38.1,
+    min: 10,
+    max: 50,
+    help: 'how much longer a plain cap is than the armhole between its notches, to be eased in',
   },
   {
     kind: 'number or auto',
@@ -62,6 +79,14 @@ export const sleeveChoices = [
     min: 5,
     max: 25,
     help: 'width of the elastic in the sleeve hem',
+  },
+  sleeveHemAllowance,
+  {
+    kind: 'word',
+    name: 'sleeveLining',
+    default: 'none',
+    words: ['none', 'self'],
+    help: 'a puff in one layer, or cut double with its hem on a fold, so that it lines itself',
   },
 ] as const satisfies readonly Choice[];
 

@@ -1,82 +1,185 @@
-import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import type { Seam } from '../../engine/pattern/garment.ts';
+import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
-/** How the puff sleeves are made up, each closed to a ring before it is set in. */
-export const sleeveSewing = (styling: SleeveStyling): StagedSewing => ({
-  prepare: [
-    {
-      title: 'Stitch the gathering rows of the sleeves',
-      brings: [state('sleeve', 'rows stitched', 'crown')],
-      stitch: '301',
-      seamClass: 6,
-      how: [
-        'Stitch two rows of long stitches along the crown from notch to notch, one on either side of the stitching line, and leave the thread ends long.',
-      ],
-      amounts: amounts(workroom.rowsApart, workroom.longStitch),
-    },
-  ],
+/** How the sleeves are made up, each closed to a ring before it is set in. */
+export function sleeveSewing(styling: SleeveStyling, seams: readonly Seam[]): StagedSewing {
+  if (styling.sleeve === 'plain') return plainSewing(seams);
+  return styling.sleeveLining === 'self' ? selfLinedSewing(styling) : puffSewing(styling);
+}
+
+const puffSewing = (styling: SleeveStyling): StagedSewing => ({
+  prepare: [gatheringRows('')],
   sleeve: [
-    {
-      title: 'Sew the sleeve seams',
-      sews: ['sleeve seam'],
-      presses: ['sleeve seam'],
-      stitch: '301',
-      seamClass: 1,
-      how: ['Fold each sleeve right sides together, sew its seam, neaten the edges and press open.'],
-    },
-    ...elasticHem(styling),
+    sleeveSeam('Fold each sleeve right sides together, sew its seam, neaten the edges and press open.'),
+    turnedCasing(styling),
+    threadElastic,
+    closeCasing('Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.'),
   ],
   armhole: [setIn],
 });
 
-const elasticHem = (styling: SleeveStyling): readonly SewingStep[] => [
-  {
-    title: 'Turn up the sleeve hems as casings',
-    turns: [{ piece: 'sleeve', edge: 'hem' }],
-    brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
-    stitch: '301',
-    seamClass: 6,
-    how: [
-      'Turn the raw edge under, turn the hem up along its line, and press.',
-      'Stitch round close to the inner fold. Leave an opening beside the sleeve seam.',
-    ],
-    amounts: [
-      ...amounts(rules.turnUnder),
+const selfLinedSewing = (styling: SleeveStyling): StagedSewing => ({
+  sleeve: [
+    sleeveSeam(
+      'Open each sleeve out and fold it right sides together along the arm. Sew its seam from end to end, but leave a gap in one half, from the fold of the hem to the casing line. Press open: the half with the gap becomes the lining.',
+    ),
+    foldedCasing(styling),
+    threadElastic,
+    closeCasing('Stretch the elastic until the casing lies flat, and sew the gap in the seam shut by hand.'),
+    gatheringRows('through both layers'),
+  ],
+  armhole: [setIn],
+});
+
+function plainSewing(seams: readonly Seam[]): StagedSewing {
+  const own = seams.map(({ name }) => name).filter((name) => name.startsWith('sleeve seam'));
+  return {
+    prepare: [easingRows],
+    sleeve: [
       {
-        says: 'room in the casing: the elastic and a quarter inch',
-        mm: styling.elasticWidth + rules.casingRoom.value,
-        source: `${rules.casingRoom.id}, ${rules.casingRoom.source}`,
+        title: 'Sew the sleeve seams',
+        sews: own,
+        presses: own,
+        stitch: '301',
+        seamClass: 1,
+        how: [
+          `Fold each sleeve right sides together and sew its seam${own.length > 1 ? '; over the elbow the back is a little longer, ease it in' : ''}. Neaten the edges and press open.`,
+        ],
       },
-      ...amounts(workroom.edgeStitch, workroom.opening),
+      {
+        title: 'Hem the sleeves',
+        turns: [{ piece: 'sleeve', edge: 'hem' }],
+        stitch: '301',
+        seamClass: 6,
+        how: ['Turn the hem up along its line, press, neaten its edge and sew it by hand.'],
+        amounts: amounts(rules.plainHem),
+        cautions: [cautions.hotEdge],
+      },
     ],
-    cautions: [cautions.hotEdge],
-  },
-  {
-    title: 'Thread the elastic',
-    needs: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
-    brings: [state('sleeve', 'threaded', 'casing')],
-    uses: ['sleeve elastic'],
-    stitch: '304',
-    seamClass: 2,
-    how: [
-      'Mark the overlap on both ends, pin the elastic to a ring and try it round the arm.',
-      'Thread it through the casing without twisting it, lap the ends to the marks and sew them together.',
-    ],
-    amounts: amounts(rules.elasticOverlap),
-    cautions: [cautions.elastic],
-  },
-  {
-    title: 'Close the casings',
-    needs: [state('sleeve', 'threaded', 'casing')],
-    brings: [state('sleeve', 'casing closed', 'casing')],
-    stitch: '301',
-    seamClass: 6,
-    how: ['Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.'],
-  },
-];
+    armhole: [setInPlain],
+  };
+}
+
+const easingRows: SewingStep = {
+  title: 'Stitch the easing rows of the sleeves',
+  brings: [state('sleeve', 'rows stitched', 'crown')],
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    'Stitch two rows of long stitches along the crown from notch to notch, both within the allowance, and leave the thread ends long.',
+  ],
+  amounts: amounts(workroom.longStitch),
+};
+
+const setInPlain: SewingStep = {
+  title: 'Ease the crowns and set in the sleeves',
+  needs: [
+    state('sleeve', 'rows stitched', 'crown'),
+    state('side front', 'stay-stitched', 'armhole underarm'),
+    state('side back', 'stay-stitched', 'armhole underarm'),
+  ],
+  brings: [state('sleeve', 'gathered', 'crown')],
+  sews: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
+  presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to shoulder seam.',
+    'Draw up the rows until the crown fits between the notches and spread the ease without a gather; shrink it in over the end of the ironing board. Sew with the sleeve on top.',
+    'Trim the underarm, neaten all layers together, and press the allowance into the sleeve.',
+  ],
+  amounts: amounts(workroom.underarmTrim),
+  cautions: [cautions.hotEdge],
+};
+
+const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
+  title: 'Stitch the gathering rows of the sleeves',
+  brings: [state('sleeve', 'rows stitched', 'crown')],
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    `Stitch two rows of long stitches along the crown from notch to notch${layers && ` ${layers}`}, one on either side of the stitching line, and leave the thread ends long.`,
+  ],
+  amounts: amounts(workroom.rowsApart, workroom.longStitch),
+});
+
+const sleeveSeam = (how: string): SewingStep => ({
+  title: 'Sew the sleeve seams',
+  sews: ['sleeve seam'],
+  presses: ['sleeve seam'],
+  stitch: '301',
+  seamClass: 1,
+  how: [how],
+});
+
+const roomInCasing = ({ elasticWidth }: SleeveStyling): Amount => ({
+  says: 'room in the casing: the elastic and a quarter inch',
+  mm: elasticWidth + rules.casingRoom.value,
+  source: `${rules.casingRoom.id}, ${rules.casingRoom.source}`,
+});
+
+const turnedCasing = (styling: SleeveStyling): SewingStep => ({
+  title: 'Turn up the sleeve hems as casings',
+  turns: [{ piece: 'sleeve', edge: 'hem' }],
+  brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    'Turn the raw edge under, turn the hem up along its line, and press.',
+    'Stitch round close to the inner fold. Leave an opening beside the sleeve seam.',
+  ],
+  amounts: [
+    ...amounts(rules.turnUnder),
+    roomInCasing(styling),
+    ...amounts(workroom.edgeStitch, workroom.opening),
+  ],
+  cautions: [cautions.hotEdge],
+});
+
+const foldedCasing = (styling: SleeveStyling): SewingStep => ({
+  title: 'Fold the sleeves and stitch their casings',
+  brings: [
+    state('sleeve', 'folded', 'hem'),
+    state('sleeve', 'casing stitched', 'casing'),
+    state('sleeve', 'opening left', 'casing'),
+  ],
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    'Turn the half with the gap into the other, wrong sides together, seam on seam and crown on crown, and press the fold of the hem.',
+    'Stitch round along the casing line through both layers. From now on the two are handled as one.',
+  ],
+  amounts: [roomInCasing(styling)],
+  cautions: [cautions.iron],
+});
+
+const threadElastic: SewingStep = {
+  title: 'Thread the elastic',
+  needs: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
+  brings: [state('sleeve', 'threaded', 'casing')],
+  uses: ['sleeve elastic'],
+  stitch: '304',
+  seamClass: 2,
+  how: [
+    'Mark the overlap on both ends, pin the elastic to a ring and try it round the arm.',
+    'Thread it through the casing without twisting it, lap the ends to the marks and sew them together.',
+  ],
+  amounts: amounts(rules.elasticOverlap),
+  cautions: [cautions.elastic],
+};
+
+const closeCasing = (how: string): SewingStep => ({
+  title: 'Close the casings',
+  needs: [state('sleeve', 'threaded', 'casing')],
+  brings: [state('sleeve', 'casing closed', 'casing')],
+  stitch: '301',
+  seamClass: 6,
+  how: [how],
+});
 
 const setIn: SewingStep = {
   title: 'Gather the crowns and set in the sleeves',

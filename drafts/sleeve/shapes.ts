@@ -1,27 +1,19 @@
 import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { Chain, ShapeClaim } from '../../engine/pattern/shape.ts';
+import { armholeToNotch, type Half, halves } from '../bodice/armhole-chains.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
 
 /** A cap may part from its armhole by this below the notches, mm. */
 const CAP_ON_ARMHOLE = 5;
 
-/** The tightest that an armhole or a cap may bend, mm. */
+/** The tightest that a cap may bend, mm. */
 const TIGHTEST = 25;
 
-const up = (piece: string, edge: string): EdgeRef => ({ piece, edge, reversed: true });
+/** How far before or behind the shoulder a cap's top may lie, mm. */
+const CAP_TOP = 10;
 
-/** The armhole from the underarm up, as far as it is sewn flat, and to the shoulder along the strap. */
-const armhole = (part: 'front' | 'back'): Chain => ({
-  edges: [up(`side ${part}`, 'armhole underarm'), up(`side ${part}`, 'armhole upper'), strapOuter[part]],
-  to: 'shoulder',
-});
-
-const strapOuter: Readonly<Record<'front' | 'back', EdgeRef>> = {
-  front: up('strap', 'outer'),
-  back: { piece: 'strap', edge: 'outer' },
-};
-
-const capUnderarm: Readonly<Record<'front' | 'back', EdgeRef>> = {
-  front: up('sleeve', 'cap front underarm'),
+const capUnderarm: Readonly<Record<Half, EdgeRef>> = {
+  front: { piece: 'sleeve', edge: 'cap front underarm', reversed: true },
   back: { piece: 'sleeve', edge: 'cap back underarm' },
 };
 
@@ -31,28 +23,36 @@ const cap: Chain = {
 };
 
 /** What a cutter looks at where the sleeve meets its armhole. */
-export const sleeveShapes: readonly ShapeClaim[] = (['front', 'back'] as const)
-  .flatMap((part): readonly ShapeClaim[] => [
-    {
+export const sleeveShapes = (cut: PanelCut): readonly ShapeClaim[] => [
+  ...halves.map(
+    (half): ShapeClaim => ({
       kind: 'laid on',
-      name: `cap on ${part} armhole`,
-      a: { edges: [capUnderarm[part]] },
-      b: { edges: [up(`side ${part}`, 'armhole underarm')] },
+      name: `cap on ${half} armhole`,
+      a: { edges: [capUnderarm[half]] },
+      b: armholeToNotch(cut, half),
       high: CAP_ON_ARMHOLE,
+      bound: true,
       outside: 'cap and armhole are equally long but not of one shape below the notch, so the sleeve drags',
-    },
-    {
-      kind: 'tightest bend',
-      name: `${part} armhole, tightest bend`,
-      of: armhole(part),
-      low: TIGHTEST,
-      outside: 'its allowance cannot be turned without cutting into it, and gathers crowd there',
-    },
-  ])
-  .concat({
+    }),
+  ),
+  {
     kind: 'tightest bend',
     name: 'cap, tightest bend',
     of: cap,
     low: TIGHTEST,
+    bound: true,
     outside: 'its allowance cannot be turned without cutting into it',
-  });
+  },
+  ...(['top', 'grain'] as const).map(
+    (say): ShapeClaim => ({
+      kind: 'cap top',
+      name: `${say === 'top' ? 'cap top' : 'sleeve grain'} in front of the shoulder notch`,
+      of: cap,
+      notch: 'shoulder',
+      say,
+      low: -CAP_TOP,
+      high: CAP_TOP,
+      outside: 'the sleeve hangs forward or back of the arm',
+    }),
+  ),
+];

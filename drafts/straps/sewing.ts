@@ -1,55 +1,74 @@
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { cautions } from '../sewing-words.ts';
+import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
 
-/** How the straps are folded and sewn on: open along the armhole for a sleeve, or closed to a tube. */
+/** How the straps are made and sewn on: open along the armhole for a sleeve, or closed to a tube. */
 export const strapSewing = (sleeves: boolean): StagedSewing =>
   sleeves
-    ? { prepare: [fold], strap: [sewOn('open edges towards the armhole'), closeForSleeve] }
-    : { prepare: [makeTube], strap: [sewOn('seam towards the armhole')] };
+    ? { prepare: [joinParts, sewInner], strap: [sewOn, closeForSleeve] }
+    : { prepare: [joinParts, makeTube], strap: [sewOn] };
 
-const fold: SewingStep = {
-  title: 'Fold the straps',
-  brings: [state('strap', 'folded', 'fold')],
-  how: ['Fold each strap lengthwise along its line, wrong sides together, and press the fold.'],
+const joinParts: SewingStep = {
+  title: 'Sew the straps at the shoulder',
+  sews: ['strap, shoulder'],
+  presses: ['strap, shoulder'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'Each strap has a front part, marked with a single notch, and a back part with a double one. Sew them to each other at the shoulder, right sides together, the outer layer and the layer that faces it each by themselves; press open.',
+  ],
+};
+
+const trimmed =
+  'Trim the allowance in steps, clip it where it is hollow, turn the strap right side out and press.';
+
+const sewInner: SewingStep = {
+  title: 'Face the straps along the neckline',
+  needs: [],
+  brings: [state('front strap', 'folded', 'inner'), state('back strap', 'folded', 'inner')],
+  sews: ['strap, inner edge'],
+  presses: ['strap, inner edge'],
+  stitch: '301',
+  seamClass: 1,
+  how: [
+    'Lay the two layers of each strap right sides together, shoulder seam on shoulder seam, and sew along the inner edge, the one without notches.',
+    trimmed,
+  ],
+  amounts: amounts(workroom.edgeStitch),
   cautions: [cautions.hotEdge],
 };
 
 const makeTube: SewingStep = {
   title: 'Sew the straps to tubes and turn them',
-  brings: [state('strap', 'folded', 'fold')],
-  sews: ['strap, long edge'],
-  presses: ['strap, long edge'],
+  brings: [state('front strap', 'folded', 'inner'), state('back strap', 'folded', 'inner')],
+  sews: ['strap, inner edge', 'strap, outer edge'],
+  presses: ['strap, inner edge', 'strap, outer edge'],
   stitch: '301',
   seamClass: 1,
   how: [
-    'Fold each strap lengthwise along its line, right sides together, and sew its long edges to each other.',
-    'Trim the allowance, turn the strap right side out with a bodkin, and press it with the seam at one edge, the fold at the other.',
+    'Lay the two layers of each strap right sides together, shoulder seam on shoulder seam, and sew along both long edges.',
+    `${trimmed} A bodkin brings the end through.`,
   ],
   cautions: [cautions.hotEdge],
 };
 
-const sewOn = (lying: string): SewingStep => ({
+const sewOn: SewingStep = {
   title: 'Sew the straps on',
-  needs: [state('strap', 'folded', 'fold')],
+  needs: [state('front strap', 'folded', 'inner'), state('back strap', 'folded', 'inner')],
   sews: ['front strap', 'back strap'],
   presses: ['front strap', 'back strap'],
-  catches: [
-    { piece: 'strap', edge: 'front end facing' },
-    { piece: 'strap', edge: 'back end facing' },
-  ],
   stitch: '301',
   seamClass: 1,
   how: [
-    `Lay the folded strap on the end of the side front, right sides together, fold towards the neck and ${lying}; sew through all layers. The same at the side back, without twisting the strap.`,
-    'The fold ends flush with the top of the panel beside it. Press the allowances away from the strap.',
+    'Lay the end with the single notch on the side front, the end with the double notch on the side back, right sides together, the faced edge towards the neck; sew through all layers, without twisting the strap.',
+    'The inner edge ends flush with the top of the panel beside it. Press the allowances away from the strap.',
   ],
-});
+};
 
 const closeForSleeve: SewingStep = {
-  title: 'Close the long edges of the straps',
-  sews: ['strap, long edge'],
-  presses: ['strap, long edge'],
+  title: 'Close the outer edges of the straps',
+  sews: ['strap, outer edge'],
+  presses: ['strap, outer edge'],
   stitch: '301',
   seamClass: 1,
   how: ['Sew the two open edges of each strap together along the armhole, just within the allowance.'],

@@ -1,43 +1,50 @@
-import { distance, moved } from '../../engine/geometry/point.ts';
-import { heading, scaled } from '../../engine/geometry/vector.ts';
-import type { ShapeClaim } from '../../engine/pattern/shape.ts';
-import type { StrapPath } from '../bodice/straps-path.ts';
+import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
+import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
+import { halves } from '../bodice/armhole-chains.ts';
+import { edgesOn } from '../bodice/armhole-parts.ts';
+import { easedLine } from '../bodice/eased-line.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
 
 /** A strap's edge may be longer or shorter than its path over the shoulder by this, mm. */
 const PATH = 2;
 
-/** Where a strap lies on one panel, and how far the shoulder falls there (radians). */
-interface OnPanel {
-  readonly strap: StrapPath;
-  readonly slope: number;
-}
-
-/** Each edge of the strap is as long as its path, from panel to panel over the shoulder. */
-export function strapShapes(front: OnPanel, back: OnPanel, width: number): readonly ShapeClaim[] {
-  const inner = front.strap.length + back.strap.length;
-  const outer = outerPath(front, width) + outerPath(back, width);
-  const near = (path: number) => ({ low: path - PATH, high: path + PATH });
-  const outside = 'the strap is cut straight, and its path over the sloping shoulder is not';
+/** Each edge of the straps is as long as its path over the shoulder, as back and front lie together there. */
+export function strapShapes({ plan, armholes }: PanelCut): readonly ShapeClaim[] {
+  const inner = halves.reduce((sum, half) => {
+    const { inner: from, sideCorner, neckHeading } = plan.lines[half];
+    return sum + edgeLength(edgeOf('inner', [easedLine(from, sideCorner, neckHeading)]));
+  }, 0);
+  const outer = halves.reduce(
+    (sum, half) =>
+      sum +
+      edgesOn(armholes[half], `${half} strap`).reduce(
+        (length, { curves }) => length + edgeLength(edgeOf('outer', curves)),
+        0,
+      ),
+    0,
+  );
+  const along = (edges: readonly EdgeRef[]): readonly LengthPart[] =>
+    edges.map(({ piece, edge }) => ({ kind: 'edge', piece, edge, times: 1 }));
+  const claim = (which: string, edges: readonly EdgeRef[], path: number): ShapeClaim => ({
+    kind: 'length',
+    name: `strap, ${which} edge on its path`,
+    parts: along(edges),
+    low: path - PATH,
+    high: path + PATH,
+    bound: true,
+    outside: 'the strap does not lie flat over the shoulder',
+  });
   return [
-    {
-      kind: 'length',
-      name: 'strap, inner edge on its path',
-      parts: [{ kind: 'line', piece: 'strap', line: 'fold', times: 1 }],
-      ...near(inner),
-      outside,
-    },
-    {
-      kind: 'length',
-      name: 'strap, outer edge on its path',
-      parts: [{ kind: 'edge', piece: 'strap', edge: 'outer', times: 1 }],
-      ...near(outer),
-      outside,
-    },
+    claim(
+      'inner',
+      halves.map((half) => ({ piece: `${half} strap`, edge: 'inner' })),
+      inner,
+    ),
+    claim(
+      'outer',
+      halves.flatMap((half) => edgesOn(armholes[half], `${half} strap`)),
+      outer,
+    ),
   ];
-}
-
-/** From the strap's outer corner on a panel to the shoulder, where its outer edge crosses it, mm. */
-function outerPath({ strap: { inner, outer, down, length }, slope }: OnPanel, width: number): number {
-  const crossing = moved(moved(inner, scaled(down, -length)), scaled(heading(slope), width));
-  return distance(outer, crossing);
 }

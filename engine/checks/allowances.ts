@@ -1,3 +1,4 @@
+import { hemSide } from '../finishing/hem-side.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
@@ -57,6 +58,8 @@ interface SideCorner {
   readonly neighbour: number;
   /** How wide the cutting line must go round the corner, mm. */
   readonly clear: number;
+  /** Nothing of the edge's own allowance goes beyond the neighbour's seam there. */
+  readonly cutsOff: boolean;
   /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
   readonly across?: { readonly onward: Vector; readonly normal: Vector };
 }
@@ -115,8 +118,8 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], 
   for (const p of cut) {
     const near = nearest(side.curves, p, allowance - bound);
     if (!near) continue;
-    // A fold cuts the allowance off along its line: the rest is on the other layer.
-    if (side.corners.some((onFold) => onFold.clear === 0 && isBeyond(onFold, p))) continue;
+    // A fold cuts the allowance off along its line: the rest is on the other layer. A hem ends where its seams go on.
+    if (side.corners.some((corner) => corner.cutsOff && isBeyond(corner, p))) continue;
     const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
     if (!corner) {
       if (liesOutside(near, p)) found.push(near.distance);
@@ -141,13 +144,15 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
   const before = piece.edges[first] ?? edge;
   const after = piece.edges[last] ?? edge;
+  const beyondBefore = hemSide(piece, first) ?? endDirection(before);
+  const beyondAfter = hemSide(piece, i) ?? scaled(startDirection(after), -1);
   return {
     edge,
     curves: edge.curves.map((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
     corners: [
-      cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), endDirection(before), 1),
-      cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), startDirection(after), -1),
+      cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), beyondBefore, 1),
+      cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), beyondAfter, -1),
     ],
     beyondDarts: darts.flatMap((dart) => [
       ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
@@ -161,20 +166,20 @@ const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   curves: edge.curves.map((curve) => drawn(transformedCurve(curve, to), FINE)),
 });
 
-/** The corner of an edge with a neighbour, whose seam goes on beyond it with (1) or against (-1) its heading there. */
+/** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */
 function cornerWith(
   edge: PieceEdge,
   neighbour: PieceEdge,
   place: number,
   at: Point,
   turn: number,
-  heading: Vector,
+  onward: Vector,
   sense: 1 | -1,
 ): SideCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
-  const corner = { at, neighbour: place, clear };
+  const corner = { at, neighbour: place, clear, cutsOff: clear === 0 || edge.turn === 'hem' };
   if (neighbour.turn !== 'dart' && !endsSquare(neighbour, edge, turn)) return corner;
-  return { ...corner, across: { onward: scaled(heading, sense), normal: outward(heading) } };
+  return { ...corner, across: { onward, normal: scaled(outward(onward), sense) } };
 }
 
 /** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */

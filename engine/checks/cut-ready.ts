@@ -9,6 +9,7 @@ import type { Piece } from '../pattern/piece.ts';
 import { allowanceFaults } from './allowances.ts';
 import { dartCapFaults } from './darts.ts';
 import { flushFaults } from './flush.ts';
+import { hemFaults } from './hems.ts';
 import { isClosed } from './outlines.ts';
 import { tapeFor } from './tape.ts';
 
@@ -33,7 +34,11 @@ function cutLineFaults(piece: Piece, cut: Edge | undefined, bound: number): Issu
   if (!isClosed([cut])) return wrong('cutting-line-open', 'does not close');
   if (!(signedArea([cut]) > 0)) return wrong('cutting-line-anticlockwise', 'runs anticlockwise');
   if (!isSimple([cut])) return wrong('cutting-line-crosses', 'crosses itself');
-  return [...allowanceFaults(piece, cut, bound), ...dartCapFaults(piece, cut, bound)];
+  return [
+    ...allowanceFaults(piece, cut, bound),
+    ...dartCapFaults(piece, cut, bound),
+    ...hemFaults(piece, cut),
+  ];
 }
 
 /** Lines of a piece that a label would be printed over: its stitching line, inside lines, marks and grainline. */

@@ -1,3 +1,4 @@
+import { hemSide } from '../finishing/hem-side.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { edgeCrossings } from '../geometry/intersect.ts';
@@ -17,7 +18,15 @@ interface SeamEnd {
   readonly onward: Vector;
   readonly outward: Vector;
   readonly allowance: number;
+  /** It ends in a hem. */
+  readonly atHem: boolean;
 }
+
+/**
+ * Allowances may end so unevenly in a hem, mm, where nothing is sewn across them: gores of one flare but different widths
+ * have hems of different radius, and so some tenths more or less to the edge of the cloth.
+ */
+const AT_HEM = 0.5;
 
 /** Where across the allowance its end is measured, as shares of its width. */
 const ACROSS = [0.1, 0.5, 0.9] as const;
@@ -45,7 +54,8 @@ export function flushFaults(
       const width = Math.min(a.allowance, b.allowance);
       const gaps = ACROSS.map((share) => reach(a, cutA, share * width) - reach(b, cutB, share * width));
       const worst = gaps.reduce((x, y) => (Math.abs(y) > Math.abs(x) ? y : x));
-      return Math.abs(worst) <= bound ? [] : [fault(seam, which, a, b, worst, bound)];
+      const most = a.atHem || b.atHem ? Math.max(bound, AT_HEM) : bound;
+      return Math.abs(worst) <= most ? [] : [fault(seam, which, a, b, worst, most)];
     }),
   );
 }
@@ -69,12 +79,15 @@ function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): Se
   if (!neighbour || turn === undefined || neighbour.turn === 'fold') return undefined;
   if (edge.allowance === 0 || !endsSquare(edge, neighbour, turn)) return undefined;
   const heading = atEnd ? endDirection(edge) : startDirection(edge);
+  const corner = atEnd ? place : (place - 1 + piece.edges.length) % piece.edges.length;
+  const onward = hemSide(piece, corner) ?? (atEnd ? heading : scaled(heading, -1));
   return {
     piece: piece.name,
     at: atEnd ? edgeEnd(edge) : edgeStart(edge),
-    onward: atEnd ? heading : scaled(heading, -1),
-    outward: outward(heading),
+    onward,
+    outward: scaled(outward(onward), atEnd ? 1 : -1),
     allowance: edge.allowance,
+    atHem: neighbour.turn === 'hem',
   };
 }
 

@@ -8,8 +8,9 @@ import { pressedOver, type SewnDart, sewnDarts } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { dartCap, turnedOverMouth } from './dart-cap.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
+import { hemSide } from './hem-side.ts';
 import { linked, linkedRound } from './link.ts';
-import { type AllowanceCorner, FOLD, type TurnedCorner, turnCorner } from './turn-corner.ts';
+import { type AllowanceCorner, FOLD, HEM, type TurnedCorner, turnCorner } from './turn-corner.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
 export type Reaches = ReadonlyMap<number, number>;
@@ -33,9 +34,9 @@ export const allowancesOf = (piece: Piece, tolerance: number): readonly EdgeAllo
     ...parallelOf(edge, tolerance),
   }));
 
-/** The rank of an edge at its corners: a fold runs through whatever meets it, and so does a dart's leg. */
+/** The rank of an edge at its corners: a fold runs through whatever meets it, and so does a dart's leg; a hem comes last. */
 export const rankOf = ({ turn, rank }: PieceEdge): number =>
-  turn === 'fold' || turn === 'dart' ? FOLD : rank;
+  turn === 'fold' || turn === 'dart' ? FOLD : turn === 'hem' ? HEM : rank;
 
 function parallelOf(edge: PieceEdge, tolerance: number): Pick<EdgeAllowance, 'parallel' | 'deviation'> {
   if (edge.allowance === 0) return { parallel: edge.curves, deviation: 0 };
@@ -56,7 +57,15 @@ export function cornerAfter(
   const [edge, follower] = [piece.edges[i], piece.edges[next]];
   const [before, after] = [allowances[i], allowances[next]];
   if (!edge || !follower || !before || !after) return undefined;
-  return { at: edgeEnd(edge), into: endDirection(edge), outOf: startDirection(follower), before, after };
+  const beyond = hemSide(piece, i);
+  return {
+    at: edgeEnd(edge),
+    into: endDirection(edge),
+    outOf: startDirection(follower),
+    before,
+    after,
+    ...(beyond ? { beyond } : {}),
+  };
 }
 
 /** The cutting line from the allowances of a piece's edges. */

@@ -3,7 +3,7 @@ import { contains } from '../geometry/inside.ts';
 import { outlineCurves } from '../geometry/outline.ts';
 import { moved, type Point, point } from '../geometry/point.ts';
 import { polygonOf } from '../geometry/polygon.ts';
-import { heading, scaled } from '../geometry/vector.ts';
+import { heading, outward, scaled } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { chordsOf, type Stroke } from './chords.ts';
 import { distanceToStroke, leastDistanceToStroke, type Rectangle } from './rectangle.ts';
@@ -44,9 +44,10 @@ export function labelPlace(
 export const insideStrokes = (piece: Piece): Stroke[] => [
   ...piece.lines.flatMap((inside) => inside.curves.flatMap(strokes)),
   piece.grain,
-  ...piece.marks.map((mark): Stroke => {
-    const half = scaled(heading(mark.angle), mark.length / 2);
-    return { from: moved(mark.at, scaled(half, -1)), to: moved(mark.at, half) };
+  ...piece.marks.flatMap(({ kind, at, angle, length }): readonly Stroke[] => {
+    const half = scaled(heading(angle), length / 2);
+    const arms = kind === 'cross' ? [half, outward(half)] : [half];
+    return arms.map((arm) => ({ from: moved(at, scaled(arm, -1)), to: moved(at, arm) }));
   }),
 ];
 

@@ -5,6 +5,7 @@ import { part, reversed } from '../geometry/split.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot, outward, plus, scaled, unit, type Vector } from '../geometry/vector.ts';
 import { type EdgeAllowance, trimmedAcross, trimmedAt } from './edge-allowance.ts';
+import { hemEnd } from './hem-end.ts';
 
 /** What meets at a corner of a piece: two edges, each with its allowance and its parallel as far as it goes. */
 export interface AllowanceCorner {
@@ -14,10 +15,15 @@ export interface AllowanceCorner {
   readonly outOf: Vector;
   readonly before: EdgeAllowance;
   readonly after: EdgeAllowance;
+  /** Unit heading in which the seam goes on beyond the corner, where that is not straight on: into a hem (`hemSide`). */
+  readonly beyond?: Vector;
 }
 
 /** The rank of a fold: it runs through whatever meets it, and nothing is cut beyond it. */
 export const FOLD = Number.NEGATIVE_INFINITY;
+
+/** The rank of a hem: it is turned up when all that ends in it is sewn. */
+export const HEM = Number.POSITIVE_INFINITY;
 
 /** A corner turned: what is left of the two parallels, and the corners of the cutting line between them. */
 export interface TurnedCorner {
@@ -44,6 +50,7 @@ export const SHARPEST = 2.5;
  *   `reach` asks for a longer end, when the neighbour's comes out longer. At a blunt corner the end is at least
  *   w cos t wide, or the strip of the edge that crosses would be cut short; not on folds, where the other half
  *   of the cloth has it.
+ * - At a hem the seam does not go on straight but mirrored: `hemEnd`.
  * - Mitre, for equal ranks and where a square end would reach farther than `SHARPEST` allowances at a blunt
  *   corner: the two parallels prolonged meet at V + (n1 d1 + s u1), s = (d2 - d1 cos t) / sin t. Where one
  *   allowance is so much wider that they do not meet beyond the corner, a straight step joins them.
@@ -56,7 +63,7 @@ export const SHARPEST = 2.5;
  * The square end is common practice, no source.
  */
 export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
-  const { into, outOf, before, after } = corner;
+  const { into, outOf, before, after, beyond } = corner;
   const turn = Math.atan2(cross(into, outOf), dot(into, outOf));
   const plain: TurnedCorner = { before: before.parallel, between: [], after: after.parallel };
   if (touching(before.parallel, after.parallel)) return plain;
@@ -68,6 +75,7 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
           { along: into, outward: outward(into), edge: before },
           { along: outOf, edge: after },
           reach,
+          beyond,
         )
       : before.rank > after.rank
         ? walkedBack(
@@ -83,6 +91,7 @@ export function turnCorner(corner: AllowanceCorner, reach = 0): TurnedCorner {
                 },
               },
               reach,
+              beyond,
             ),
           )
         : undefined;
@@ -132,13 +141,28 @@ const walkedBack = (turned: TurnedCorner | undefined): TurnedCorner | undefined 
     after: turned.before,
   };
 
+/** The edge that runs through a corner, heading beyond it, and its outward normal there. */
+export interface Through {
+  readonly along: Vector;
+  readonly outward: Vector;
+  readonly edge: EdgeAllowance;
+}
+
+/** The edge that crosses it, heading away from the corner. */
+export interface Across {
+  readonly along: Vector;
+  readonly edge: EdgeAllowance;
+}
+
 /** Turns a corner seen from the edge that runs through: `through` heads beyond the corner, `across` away from it. */
 function squareEnd(
   at: Point,
-  through: { readonly along: Vector; readonly outward: Vector; readonly edge: EdgeAllowance },
-  across: { readonly along: Vector; readonly edge: EdgeAllowance },
+  through: Through,
+  across: Across,
   atLeast: number,
+  beyond: Vector | undefined,
 ): TurnedCorner | undefined {
+  if (beyond) return hemEnd(at, through, across, beyond);
   const width = across.edge.width;
   const limit = SHARPEST * Math.max(width, through.edge.width);
   const sine = Math.abs(cross(through.along, across.along));

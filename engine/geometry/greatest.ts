@@ -1,18 +1,16 @@
-/** Looks into an interval before its greatest place is narrowed down. */
-const LOOKS = 8;
 /** Golden sections that narrow a greatest place down to a billionth of the interval. */
 const SECTIONS = 36;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
- * Where a function is greatest on an interval: the best of some looks, then golden sections about it (J. Kiefer,
- * 1953). Of several summits between two looks one may be missed.
+ * Where a function is greatest on an interval: the best of so many looks, then golden sections about it (J.
+ * Kiefer, 1953). Of several summits between two looks one may be missed.
  */
-export function placeOfGreatest(f: (t: number) => number, t0: number, t1: number): number {
-  const step = (t1 - t0) / LOOKS;
+export function placeOfGreatest(f: (t: number) => number, t0: number, t1: number, looks: number): number {
+  const step = (t1 - t0) / looks;
   let best = t0;
   let greatest = -Infinity;
-  for (let i = 0; i <= LOOKS; i++) {
+  for (let i = 0; i <= looks; i++) {
     const value = f(t0 + i * step);
     if (value > greatest) {
       greatest = value;

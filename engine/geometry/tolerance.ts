@@ -78,6 +78,13 @@ export const FILE = 100_000 * BASE;
 export const GIRTH = 500_000 * BASE;
 
 /**
+ * The edge of a hem that is turned up may be so much longer or shorter, between two seams, than the cloth it comes to lie
+ * on: woven cloth takes it up unseen. Larger: fullness that has to be eased in by a thread. Smaller: hems that bend
+ * unevenly, whose ends are shaped as if they went on as a circle, would be refused.
+ */
+export const HEM_EASE = 500_000 * BASE;
+
+/**
  * The corner that may be left across a sewn seam, half a degree: 0.09 mm at the end of 10 mm of seam, just
  * below what is seen in cloth. Larger: a visible point in a neckline or a hem. Smaller: no difference in cloth.
  */

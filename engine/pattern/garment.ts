@@ -14,6 +14,8 @@ import type { Side } from './side.ts';
 export interface Garment {
   readonly name: string;
   readonly body: string;
+  /** Whose measurements it was drawn for; none on a garment read from a file or of unknown size. */
+  readonly wearer?: Wearer;
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];
   readonly joins: readonly Join[];
@@ -25,6 +27,15 @@ export interface Garment {
   /** The order in which it is sewn; none on a garment read from a file. */
   readonly sewing?: readonly SewingStep[];
   readonly issues: readonly Issue[];
+}
+
+/** What tells one wearer's pieces from another's: her cup and her girths, mm. */
+export interface Wearer {
+  readonly cup: string;
+  readonly bust: number;
+  readonly underBust: number;
+  readonly waist: number;
+  readonly hip: number;
 }
 
 /** A whole edge of a piece, walked from its start, or from its end when `reversed`. */

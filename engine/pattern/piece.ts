@@ -46,6 +46,8 @@ export interface Notch {
    * side of a dart's mouth.
    */
   readonly mark: 'single' | 'double' | 'fold' | 'level' | 'gather' | 'dart';
+  /** How deep it is cut into the allowance, mm; only on a piece read from a file. */
+  readonly depth?: number;
 }
 
 /** A line drawn inside the piece. */
@@ -55,18 +57,18 @@ export interface InsideLine {
   readonly curves: readonly Curve[];
   /** Level lines: width that gathers take away again at this level, mm. */
   readonly fullness?: number;
-  /** Level lines: what the line carries in words, such as the finished girth it belongs to. */
+  /** What the line carries in words: a level line the finished girth it belongs to, a casing its elastic. */
   readonly text?: string;
 }
 
-/** A mark at a place: a buttonhole (with its length along `angle`) or a drill hole. */
+/** A mark at a place: a buttonhole (with its length along `angle`), a drill hole, or a cross with its name beside it. */
 export interface Mark {
   readonly name: string;
-  readonly kind: 'buttonhole' | 'drill';
+  readonly kind: 'buttonhole' | 'drill' | 'cross';
   readonly at: Point;
-  /** Radians; buttonholes only. */
+  /** Radians; none of a drill hole. */
   readonly angle: number;
-  /** mm; buttonholes only. */
+  /** mm; none of a drill hole. */
   readonly length: number;
 }
 

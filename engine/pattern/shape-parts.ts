@@ -1,5 +1,5 @@
-import type { EdgeRef } from './garment.ts';
-import type { Chain, LengthPart, Measure } from './shape.ts';
+import type { Corner, EdgeRef } from './garment.ts';
+import type { Chain, CornerFromLevel, LengthPart, Measure } from './shape.ts';
 
 /** What becomes of the edges and the pieces that a measure names. */
 interface Renaming {
@@ -13,15 +13,45 @@ export function renamed(measure: Measure, { edge, piece }: Renaming): Measure {
   const chain = (of: Chain): Chain => ({ ...of, edges: of.edges.map(edge) });
   const part = (of: LengthPart): LengthPart =>
     of.kind === 'chain' ? { ...of, chain: chain(of.chain) } : { ...of, piece: piece(of.piece) };
+  const corner = (of: Corner): Corner => ({ ...of, piece: piece(of.piece) });
+  const fromLevel = (of: CornerFromLevel): CornerFromLevel => ({ ...of, corner: corner(of.corner) });
   switch (measure.kind) {
     case 'drafted':
       return { ...measure, piece: piece(measure.piece) };
     case 'laid on':
+    case 'sewn-in angle':
       return { ...measure, a: chain(measure.a), b: chain(measure.b) };
     case 'tightest bend':
+    case 'notch height':
+    case 'cap top':
+    case 'fullest':
       return { ...measure, of: chain(measure.of) };
     case 'length':
       return { ...measure, parts: measure.parts.map(part) };
+    case 'dip':
+      return { ...measure, at: fromLevel(measure.at), than: fromLevel(measure.than) };
+    case 'lean':
+      return { ...measure, at: corner(measure.at) };
+    case 'grain':
+      return { ...measure, piece: piece(measure.piece) };
+    case 'taper':
+      return {
+        ...measure,
+        upper: measure.upper.map(part),
+        middle: measure.middle.map(part),
+        lower: measure.lower.map(part),
+        down: edge(measure.down),
+      };
+    case 'across':
+      return {
+        ...measure,
+        armhole: chain(measure.armhole),
+        side: chain(measure.side),
+        centre: chain(measure.centre),
+        middle: edge(measure.middle),
+      };
+    case 'notch depth':
+      return measure;
   }
 }
 

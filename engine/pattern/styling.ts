@@ -8,6 +8,8 @@ export type Choice =
       readonly default: number;
       readonly min: number;
       readonly max: number;
+      /** On whose word the default rests, where it rests on any. */
+      readonly source?: string;
     }
   /** A number that the draft works out for this body unless one is given. */
   | {
@@ -18,6 +20,7 @@ export type Choice =
       readonly default: 'auto';
       readonly min: number;
       readonly max: number;
+      readonly source?: string;
     }
   | {
       readonly kind: 'word';

@@ -9,12 +9,12 @@ import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
 import { arrowhead, arrowheads } from './arrows.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { type FoldSign, foldSigns } from './fold-sign.ts';
-import { type Chain, type Ink, stroke } from './ink.ts';
+import { type Chain, type Ink, stroke, type Words } from './ink.ts';
 import { label } from './label.ts';
 import { labelWords } from './label-words.ts';
-import { levelWords, wordsOf } from './level-words.ts';
 import type { LineClass } from './line-types.ts';
 import { numeral } from './path-data.ts';
+import { type WordedLine, wordsAlong } from './words-along.ts';
 
 /** Everything that is printed of one piece. */
 export function drawing(
@@ -27,14 +27,7 @@ export function drawing(
     piece,
     signs.flatMap(({ curves }) => curves),
   );
-  const levels = piece.lines.filter(({ kind }) => kind === 'level');
-  const placed = levels.map((line) => levelWords(line, signed));
-  const onLevels = placed.flatMap((found) => found ?? []);
-  const unplaced = levels.filter((_, i) => !placed[i]).map(wordsOf);
-  const crowded = withLines(
-    signed,
-    onLevels.flatMap(({ box }) => diagonals(box)),
-  );
+  const { words: onLines, unplaced, crowded } = placedWords(signed, worded(piece));
   return [
     { kind: 'chain', class: 'cut', names: { piece: piece.name }, curves: cut, closed: true },
     ...piece.edges.map((edge, i) => stitch(piece.name, edge, piece.edges.at(i - 1))),
@@ -43,10 +36,42 @@ export function drawing(
     ...notches.flatMap((marked) => notch(piece.name, marked)),
     ...piece.marks.flatMap((mark) => drawnMark(piece.name, mark)),
     ...signs.flatMap((sign) => foldSign(piece.name, sign)),
-    ...onLevels.map(({ words }) => words),
+    ...onLines,
     ...label(crowded, labelWords(garment, piece, unplaced, date)),
   ];
 }
+
+/** Words on the lines of a piece, one after the other, each clear of the others. */
+function placedWords(piece: Piece, said: readonly WordedLine[]) {
+  const words: Words[] = [];
+  const unplaced: string[] = [];
+  let crowded = piece;
+  for (const line of said) {
+    const placed = wordsAlong(line, crowded);
+    if (placed) {
+      words.push(placed.words);
+      crowded = withLines(crowded, diagonals(placed.box));
+    } else if (line.matters) unplaced.push(line.text);
+  }
+  return { words, unplaced, crowded };
+}
+
+/** The words that stand on lines of a piece: beside crosses, on level lines, and on others that carry any. */
+const worded = ({ lines, marks }: Piece): readonly WordedLine[] => [
+  ...marks
+    .filter(({ kind }) => kind === 'cross')
+    .map(({ name, at }) => ({ curves: acrossCross(at), text: name, matters: false })),
+  ...lines
+    .filter(({ kind, text }) => kind === 'level' || text !== undefined)
+    .map(({ name, curves, text }) => ({ curves, text: text ?? name, matters: true })),
+];
+
+/** The name of a cross stands within so much of its middle, mm. */
+const besideCross = 25;
+
+const acrossCross = ({ x, y }: Point): readonly Curve[] => [
+  { kind: 'line', from: point(x - besideCross, y), to: point(x + besideCross, y) },
+];
 
 /** The piece with more lines inside, for words to keep clear of. */
 const withLines = (piece: Piece, curves: readonly Curve[]): Piece => ({
@@ -121,8 +146,10 @@ function drawnMark(piece: string, mark: Mark): readonly Ink[] {
   const along = heading(mark.angle);
   const from = moved(mark.at, scaled(along, -mark.length / 2));
   const to = moved(mark.at, scaled(along, mark.length / 2));
-  const across = scaled(outward(along), buttonholeBar / 2);
+  const long = mark.kind === 'cross' ? mark.length : buttonholeBar;
+  const across = scaled(outward(along), long / 2);
   const bar = (end: Point): Ink => stroke('bar', moved(end, across), moved(end, scaled(across, -1)));
+  if (mark.kind === 'cross') return [stroke('cross', from, to, names), bar(mark.at)];
   return [stroke('buttonhole', from, to, names), bar(from), bar(to)];
 }
 

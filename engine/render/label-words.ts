@@ -1,10 +1,13 @@
-import type { Garment, Girth } from '../pattern/garment.ts';
-import type { CutCount, Piece } from '../pattern/piece.ts';
+import { edgeLength } from '../geometry/edge.ts';
+import type { Garment, Girth, Wearer } from '../pattern/garment.ts';
+import type { CutCount, Piece, PieceEdge } from '../pattern/piece.ts';
 
 /** What the piece says on paper: its heading, then the lines below it. */
 export interface LabelWords {
   readonly heading: string;
   readonly lines: readonly string[];
+  /** Whose it is, in measurements: on the first piece of a garment always, on any other where there is room. */
+  readonly wearer?: readonly string[];
 }
 
 /**
@@ -17,32 +20,61 @@ export function labelWords(
   unplaced: readonly string[],
   date: string | undefined,
 ): LabelWords {
+  const [first] = garment.pieces;
+  const wearer = garment.wearer && wearerWords(garment.wearer);
+  const always = wearer !== undefined && piece.name === first?.name;
   return {
     heading: `${piece.number} ${piece.name}`,
+    ...(wearer === undefined || always ? {} : { wearer }),
     lines: [
       ...piece.cut.map(cutWords),
-      allowanceWords(piece),
+      ...allowanceWords(piece),
       ...levelsOf(garment, piece).map(girthWords),
       ...unplaced,
       [`${garment.name} for ${garment.body}`, date].filter(Boolean).join(', '),
+      ...(always ? wearer : []),
     ],
   };
 }
+
+const wearerWords = ({ cup, bust, underBust, waist, hip }: Wearer): readonly string[] => [
+  `cup ${cup}, bust ${figure(bust)}, under-bust ${figure(underBust)},`,
+  `waist ${figure(waist)}, hip ${figure(hip)} mm`,
+];
 
 export const cutWords = ({ cloth, count, onFold, pair, printedSide }: CutCount): string => {
   const pairs = pair ? (count === 2 ? ', a pair' : ', in pairs') : '';
   return `cut ${count} ${cloth}${onFold ? ' on the fold' : ''}${pairs}${printedSide ? `, printed side ${printedSide}` : ''}`;
 };
 
-/** Seam allowances are mostly one width; a hem of another width is named beside it. */
-function allowanceWords({ edges }: Piece): string {
-  const widths = (turns: readonly string[]): string =>
-    [...new Set(edges.filter((edge) => turns.includes(edge.turn)).map((edge) => figure(edge.allowance)))]
-      .filter((width) => width !== '0')
-      .join(' and ');
-  const [seam, hem] = [widths(['seam', 'finished']), widths(['hem'])];
-  const words = [seam && `seam allowance ${seam} mm`, hem && `hem ${hem} mm`].filter(Boolean);
-  return words.length > 0 ? `${words.join(', ')} included` : 'no allowance';
+/**
+ * The allowance that most of the outline has, and beside it, in a line of their own, the edges that have another.
+ */
+function allowanceWords({ edges }: Piece): readonly string[] {
+  const cutOut = edges.filter(({ allowance }) => allowance > 0);
+  const lengths = new Map<string, number>();
+  for (const edge of cutOut) {
+    const width = figure(edge.allowance);
+    lengths.set(width, (lengths.get(width) ?? 0) + edgeLength(edge));
+  }
+  const [most] = [...lengths].toSorted(([, a], [, b]) => b - a)[0] ?? [];
+  if (most === undefined) return ['no allowance'];
+  const others = cutOut.filter(({ allowance }) => figure(allowance) !== most);
+  const named = others.map((edge) => `${kindOf(edge, cutOut)} ${figure(edge.allowance)}`);
+  return [
+    `seam allowance ${most} mm included`,
+    ...(named.length > 0 ? [`but ${[...new Set(named)].join(', ')} mm`] : []),
+  ];
+}
+
+/** The words that an edge's name begins with like those of its kind, where all of these are cut alike; else its name. */
+function kindOf({ name, allowance }: PieceEdge, edges: readonly PieceEdge[]): string {
+  const wordsOf = (other: string): readonly string[] => other.split(' ');
+  const words = wordsOf(name);
+  const kin = edges.filter((other) => wordsOf(other.name)[0] === words[0]);
+  if (kin.some((other) => other.allowance !== allowance)) return name;
+  const shared = words.findIndex((word, i) => kin.some((other) => wordsOf(other.name)[i] !== word));
+  return shared < 0 ? name : words.slice(0, shared).join(' ');
 }
 
 /** The girths that this piece is part of and that no words on one of its level lines tell. */

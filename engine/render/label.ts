@@ -22,14 +22,17 @@ interface Row {
 }
 
 /**
- * The label of a piece, at the roomiest place inside it. A narrow piece gets a smaller setting; one with no room
- * at all gets its heading alone, on the middle of the grainline.
+ * The label of a piece, at the roomiest place inside it. A narrow piece goes without the wearer's
+ * measurements, then gets a smaller setting; one with no room at all gets its heading alone, on the middle of the grainline.
  */
-export function label(piece: Piece, { heading, lines }: LabelWords): readonly Words[] {
-  for (const setting of settings) {
+export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] {
+  const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
+  for (const [setting, said] of settings.flatMap((size) =>
+    [...withWearer, lines].map((each) => [size, each] as const),
+  )) {
     const rows: readonly Row[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
-      ...lines.map((text) => ({ text, size: textSizes.plain * setting, heading: false })),
+      ...said.map((text) => ({ text, size: textSizes.plain * setting, heading: false })),
     ];
     const size = {
       width: Math.max(...rows.map((row) => textWidth(row.text, row.size))),

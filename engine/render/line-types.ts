@@ -21,6 +21,7 @@ const plainTypes = [
   { class: 'buttonhole', width: 0.4 },
   { class: 'bar', width: 0.4 },
   { class: 'drill', width: 0.4 },
+  { class: 'cross', width: 0.3 },
   { class: 'square', width: 0.25 },
   { class: 'arrow', width: 0 },
   { class: 'crossing', width: 0.25 },

@@ -22,6 +22,7 @@ const meanings: Readonly<Record<string, Meaning>> = {
   slash: 'other',
   bar: 'other',
   drill: 'other',
+  cross: 'other',
   buttonhole: 'other',
   casing: 'other',
   gather: 'other',

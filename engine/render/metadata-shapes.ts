@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
+import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
 
 const chain = z.strictObject({
   edges: list(edgeRef, 1),
@@ -11,6 +11,11 @@ const lengthPart = z.discriminatedUnion('kind', [
   ...girthParts,
   z.strictObject({ kind: z.literal('chain'), chain, times: z.number() }),
 ]);
+
+const fromLevel = z.strictObject({
+  corner,
+  level: z.strictObject({ kind: z.enum(['line', 'edge']), name }),
+});
 
 const band = {
   name,
@@ -25,4 +30,43 @@ export const shape = z.discriminatedUnion('kind', [
   z.strictObject({ ...band, kind: z.literal('laid on'), a: chain, b: chain }),
   z.strictObject({ ...band, kind: z.literal('tightest bend'), of: chain }),
   z.strictObject({ ...band, kind: z.literal('length'), parts: list(lengthPart), plus: mm.exactOptional() }),
+  z.strictObject({ ...band, kind: z.literal('notch height'), of: chain, notch: name }),
+  z.strictObject({
+    ...band,
+    kind: z.literal('cap top'),
+    of: chain,
+    notch: name,
+    say: z.enum(['top', 'grain']),
+  }),
+  z.strictObject({ ...band, kind: z.literal('dip'), at: fromLevel, than: fromLevel }),
+  z.strictObject({ ...band, kind: z.literal('lean'), at: corner }),
+  z.strictObject({ ...band, kind: z.literal('grain'), piece: name, line: name }),
+  z.strictObject({
+    ...band,
+    kind: z.literal('taper'),
+    upper: list(lengthPart),
+    middle: list(lengthPart),
+    lower: list(lengthPart),
+    down: edgeRef,
+    notches: z.tuple([name, name]).readonly(),
+  }),
+  z.strictObject({
+    ...band,
+    kind: z.literal('fullest'),
+    of: chain,
+    line: name,
+    say: z.enum(['past level', 'beyond chord']),
+  }),
+  z.strictObject({ ...band, kind: z.literal('sewn-in angle'), a: chain, b: chain }),
+  z.strictObject({
+    ...band,
+    kind: z.literal('across'),
+    armhole: chain,
+    share: z.number(),
+    side: chain,
+    centre: chain,
+    middle: edgeRef,
+    plus: mm.exactOptional(),
+  }),
+  z.strictObject({ ...band, kind: z.literal('notch depth'), say: z.enum(['mm', 'share']) }),
 ]);

@@ -56,7 +56,7 @@ const piece = z.strictObject({
       text: text.exactOptional(),
     }),
   ),
-  marks: list(z.strictObject({ name, kind: z.enum(['buttonhole', 'drill']) })),
+  marks: list(z.strictObject({ name, kind: z.enum(['buttonhole', 'drill', 'cross']) })),
   cut: list(
     z.strictObject({
       cloth: z.enum(['self', 'lining']),
@@ -118,7 +118,7 @@ const describe = (drawn: Piece): PieceMetadata => ({
   name: drawn.name,
   number: drawn.number,
   edges: drawn.edges.map(({ curves: _, ...edge }) => edge),
-  notches: drawn.notches,
+  notches: drawn.notches.map(({ depth: _, ...notch }) => notch),
   lines: drawn.lines.map(({ curves: _, ...line }) => line),
   marks: drawn.marks.map(({ name: marked, kind }) => ({ name: marked, kind })),
   cut: drawn.cut,

@@ -1,5 +1,7 @@
-import type { Curve } from '../geometry/curve.ts';
-import { lengthUpTo } from '../geometry/edge.ts';
+import { notchDepth } from '../finishing/notch-depth.ts';
+import type { NotchStrokes } from '../finishing/notches.ts';
+import type { Curve, Edge } from '../geometry/curve.ts';
+import { type EdgePlace, lengthUpTo } from '../geometry/edge.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
@@ -7,22 +9,24 @@ import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece
 import { insideClass } from './drawing.ts';
 import { type Drawn, notchName } from './drawn.ts';
 import type { PieceMetadata } from './metadata.ts';
+import { whereItPoints } from './notch-place.ts';
 
-/** A piece with its cutting line, both as drawn. Whatever is not drawn becomes an issue of the drawing. */
+/** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
 export function readPiece(
   said: PieceMetadata,
   drawn: Drawn,
-): { readonly piece: Piece; readonly cut: readonly Curve[] } {
+): { readonly piece: Piece; readonly cut: readonly Curve[]; readonly notches: readonly NotchStrokes[] } {
   const { name } = said;
   const edges = said.edges.map(
     (edge): PieceEdge => ({ ...edge, curves: drawn.line({ kind: 'stitch', piece: name, own: edge.name }) }),
   );
+  const notches = said.notches.map((notch) => readNotch(notch, edges, name, drawn));
   const piece: Piece = {
     name,
     number: said.number,
     edges,
     grain: endsOf(drawn.line({ kind: 'grain', piece: name })),
-    notches: said.notches.map((notch) => readNotch(notch, edges, name, drawn)),
+    notches: notches.map(({ notch }) => notch),
     lines: said.lines.map(
       (line): InsideLine => ({
         ...line,
@@ -32,26 +36,26 @@ export function readPiece(
     marks: said.marks.map((mark) => readMark(mark, name, drawn)),
     cut: said.cut,
   };
-  return { piece, cut: drawn.loop({ kind: 'cut', piece: name }) };
+  return { piece, cut: drawn.loop({ kind: 'cut', piece: name }), notches };
 }
 
 /**
- * A notch points straight away from its edge, so its place is the foot of its farthest point. The two strokes of
- * a double notch stand on either side of the place. At a dart it may point aside, and begins at its place.
+ * A notch points straight away from its edge, so its place is the foot of its farthest point. The two strokes of a double
+ * notch stand on either side of the place. At a dart it may point aside, and stands where its line meets the edge.
  */
-function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): Notch {
+function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): NotchStrokes {
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
   const edge = edges.find(({ name }) => name === said.edge);
-  if (!edge || edge.curves.length === 0 || strokes.length === 0) return said;
-  const counts = (farther: number): boolean => (said.mark === 'dart' ? farther < 0 : farther > 0);
-  const places = strokes.map((curves) => {
-    const feet = curves.flatMap(({ from, to }) => [nearestOnEdge(edge, from), nearestOnEdge(edge, to)]);
-    return lengthUpTo(
-      edge,
-      feet.reduce((best, foot) => (counts(foot.distance - best.distance) ? foot : best)),
-    );
-  });
-  return { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length };
+  if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
+  const placeOf = said.mark === 'dart' ? whereItPoints : farthestFoot;
+  const places = strokes.map((curves) => lengthUpTo(edge, placeOf(edge, curves)));
+  const at = places.reduce((sum, along) => sum + along, 0) / places.length;
+  return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
+}
+
+function farthestFoot(edge: Edge, stroke: readonly Curve[]): EdgePlace {
+  const feet = stroke.flatMap(({ from, to }) => [nearestOnEdge(edge, from), nearestOnEdge(edge, to)]);
+  return feet.reduce((best, foot) => (foot.distance > best.distance ? foot : best));
 }
 
 function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {

@@ -1,3 +1,4 @@
+import type { NotchStrokes } from '../finishing/notches.ts';
 import type { Rectangle } from '../finishing/rectangle.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Issue, Result } from '../issue.ts';
@@ -14,6 +15,8 @@ import { readScale } from './read-scale.ts';
 export interface Sheet {
   readonly garment: Garment;
   readonly cutLines: ReadonlyMap<string, Edge>;
+  /** The strokes of the notches of each piece. */
+  readonly notches: ReadonlyMap<string, readonly NotchStrokes[]>;
   /** The room each line of a label takes up. */
   readonly labels: readonly Rectangle[];
 }
@@ -40,7 +43,9 @@ export function readSheet(svg: string): Result<Sheet> {
   const pieces = read.map(({ piece }) => piece);
   const cutLines = new Map(read.map(({ piece, cut }) => [piece.name, { name: 'cutting line', curves: cut }]));
   const labels = readLabels(elements, scale.value);
-  return { ok: true, value: { garment: garmentOf(metadata.value, pieces), cutLines, labels }, issues: [] };
+  const notches = new Map(read.map(({ piece, notches: strokes }) => [piece.name, strokes]));
+  const garment = garmentOf(metadata.value, pieces);
+  return { ok: true, value: { garment, cutLines, notches, labels }, issues: [] };
 }
 
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({

@@ -5,10 +5,11 @@ import type { Issue } from '../issue.ts';
 import type { Notch } from '../pattern/piece.ts';
 import type { TracedEdge } from '../shaping/traced.ts';
 import { marksOf, ownName } from './marked.ts';
+import { whereItPoints } from './notch-place.ts';
 import type { DrawnLine } from './read-shapes.ts';
 
-/** A notch farther than this from every edge belongs to something else, mm: the width of a generous allowance. */
-const FARTHEST = 30;
+/** A notch farther than this from every edge belongs to something else, mm: the width of a deep hem. */
+const FARTHEST = 55;
 
 const kinds = ['single', 'double', 'fold', 'level', 'gather'] as const;
 
@@ -30,15 +31,17 @@ export function tracedNotches(
       issues.push({ code: 'notch-far', severity: 'warning', path: name, message });
       continue;
     }
-    const key = JSON.stringify([place.edge, name]);
+    // Not by its name: a notch that someone calls a dart's may be any balance mark.
+    const atDart = stroke.element.attributes['data-kind'] === 'dart';
+    const at = atDart ? lengthUpTo(place.edge, whereItPoints(place.edge, stroke.curves)) : place.at;
+    const edge = place.edge.name;
+    const key = JSON.stringify([edge, name]);
     const known = found.get(key);
-    if (known) known.places.push(place.at);
+    if (known) known.places.push(at);
     else {
       const marks = marksOf(stroke.element);
-      // Not by its name: a notch that someone calls a dart's may be any balance mark.
-      const atDart = stroke.element.attributes['data-kind'] === 'dart';
       const mark = atDart ? 'dart' : (kinds.find((kind) => marks.includes(kind)) ?? 'single');
-      found.set(key, { notch: { name, edge: place.edge, at: place.at, mark }, places: [place.at] });
+      found.set(key, { notch: { name, edge, at, mark }, places: [at] });
     }
   }
   const notches = [...found.values()].map(({ notch, places }) => ({
@@ -52,13 +55,13 @@ export function tracedNotches(
 function placeOf({ curves, element }: DrawnLine, edges: readonly TracedEdge[]) {
   const own = edges.filter(({ name }) => name === element.attributes['data-edge']);
   const ends: readonly Point[] = curves.flatMap(({ from, to }) => [from, to]);
-  let best: { edge: string; at: number; away: number } | undefined;
+  let best: { edge: TracedEdge; at: number; away: number } | undefined;
   for (const edge of own.length > 0 ? own : edges)
     for (const end of ends) {
       const foot = nearestOnEdge(edge, end);
       // Both ends of a stroke square across an edge have the same foot; the first found may stay.
       if (foot.distance < (best?.away ?? Infinity) - SAME)
-        best = { edge: edge.name, at: lengthUpTo(edge, foot), away: foot.distance };
+        best = { edge, at: lengthUpTo(edge, foot), away: foot.distance };
     }
   return best;
 }

@@ -1,6 +1,7 @@
 import { type Bounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
 import { cutReady, labelFaults } from '../checks/cut-ready.ts';
+import { notchDepthFaults } from '../checks/notch-depth.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
 import { FILE } from '../geometry/tolerance.ts';
@@ -21,11 +22,14 @@ const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e
 export function walkSheet(svg: string): Result<Report> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const { garment, cutLines, labels } = sheet.value;
+  const { garment, cutLines, notches, labels } = sheet.value;
   const walked = checkGarment(garment, fileBounds);
   const issues = [
     ...walked.issues,
     ...cutReady(garment, cutLines, fileBounds.cutLine),
+    ...garment.pieces.flatMap((piece) =>
+      notchDepthFaults(piece, notches.get(piece.name) ?? [], fileBounds.cutLine),
+    ),
     ...overlapFaults(cutLines),
     ...garment.pieces.flatMap((piece) => labels.flatMap((label) => labelFaults(piece, label)).slice(0, 1)),
   ];

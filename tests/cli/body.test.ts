@@ -24,7 +24,7 @@ const garments = [
 ];
 
 describe('bodkin body', () => {
-  test('says of each measurement which garments it shapes', async () => {
+  test('says of each measurement which garments it acts on', async () => {
     const { code, out } = await bodkin(['body', body], { garments });
     expect(code).toBe(0);
     expect(out).toMatch(/^waistGirth +74\.0 +cm +bib +measured$/m);
@@ -48,9 +48,9 @@ describe('bodkin body', () => {
     const result = JSON.parse(out);
     expect(Object.keys(result.measurements)).toEqual(measurementNames);
     expect(result.measurements).toMatchObject({
-      waistGirth: { value: 740, from: 'measured', shapes: ['bib'] },
-      elbowGirth: { from: 'estimated', shapes: ['bib', 'cuff'] },
-      hipGirth: { shapes: [] },
+      waistGirth: { value: 740, from: 'measured', actsOn: ['bib'] },
+      elbowGirth: { from: 'estimated', actsOn: ['bib', 'cuff'] },
+      hipGirth: { actsOn: [] },
     });
   });
 });

@@ -16,7 +16,7 @@ const tight = {
   strapWidth: 60,
   strapPosition: 60,
   necklineWidth: 1.35,
-  seamAllowance: 25,
+  armholeAllowance: 25,
   necklineDepth: 0.75,
 };
 

@@ -13,6 +13,7 @@ import { COINCIDENCE } from '../../geometry/tolerance.ts';
 import { type Transform, transformedEdge } from '../../geometry/transform.ts';
 import type { Vector } from '../../geometry/vector.ts';
 import type { EdgeRef } from '../../pattern/garment.ts';
+import type { Piece } from '../../pattern/piece.ts';
 import type { Chain } from '../../pattern/shape.ts';
 import { turnBetween } from '../corner.ts';
 import type { Tape } from '../tape.ts';
@@ -44,6 +45,25 @@ export function laidOut(chain: Chain, tape: Tape): Edge | undefined {
   const stops = stopsOf(chain, tape);
   if (!stops || stops.to - stops.from < COINCIDENCE) return undefined;
   return betweenPlaces(whole, stops.from, stops.to);
+}
+
+/**
+ * A chain on one piece as it is drawn there, walked from its first edge to its last. Undefined as for `laidOut`, and
+ * where the chain runs over more than one piece.
+ */
+export function asDrawn(
+  chain: Chain,
+  tape: Tape,
+): { readonly piece: Piece; readonly line: Edge } | undefined {
+  const [first] = chain.edges;
+  const piece = first && tape.piece(first.piece);
+  const stops = stopsOf(chain, tape);
+  if (!piece || !stops || chain.edges.some((ref) => ref.piece !== piece.name)) return undefined;
+  const edges = chain.edges.flatMap((ref) => {
+    const edge = tape.edge(ref.piece, ref.edge);
+    return edge ? [ref.reversed ? reversedEdge(edge) : edge] : [];
+  });
+  return { piece, line: betweenPlaces(joinedEdges('as drawn', edges), stops.from, stops.to) };
 }
 
 /** Length of a chain between its notches, mm; undefined as for `laidOut`. */

@@ -16,5 +16,7 @@ export const partedMost = ({ a, b }: MeasureOf<'laid on'>, { tape }: Measured): 
   const [lineA, lineB] = [laidOut(a, tape), laidOut(b, tape)];
   if (!lineA || !lineB) return undefined;
   const others = evenPlaces(lineB, PLACES, FLATNESS);
-  return Math.max(...evenPlaces(lineA, PLACES, FLATNESS).map((p, i) => distance(p, others[i] ?? p)));
+  return Math.max(
+    ...evenPlaces(lineA, PLACES, FLATNESS).map(({ point: p }, i) => distance(p, others[i]?.point ?? p)),
+  );
 };

@@ -6,8 +6,8 @@ import { CORNER } from '../../geometry/tolerance.ts';
 import { laidOut } from './chain.ts';
 import type { Measured, MeasureOf } from './measured.ts';
 
-/** Parts of a curve's parameter that are looked at one by one, so that no tight place hides behind another. */
-const PARTS = 4;
+/** Looks along each curve before its tightest place is narrowed down. */
+const LOOKS = 32;
 
 /** The least radius of a line laid out flat, mm. */
 export const tightestBend = ({ of }: MeasureOf<'tightest bend'>, { tape }: Measured): number | undefined => {
@@ -24,8 +24,5 @@ export function leastRadiusOf(edge: Edge): number {
 function greatestCurvature(curve: Curve): number {
   if (curve.kind === 'line') return 0;
   const bent = (t: number): number => Math.abs(curvatureAt(curve, t));
-  const parts = Array.from({ length: PARTS }, (_, i) =>
-    bent(placeOfGreatest(bent, i / PARTS, (i + 1) / PARTS)),
-  );
-  return Math.max(...parts);
+  return bent(placeOfGreatest(bent, 0, 1, LOOKS));
 }

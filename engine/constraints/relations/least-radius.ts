@@ -8,6 +8,8 @@ import type { RelationOf } from './relation-of.ts';
 
 /** Pieces of a cubic that are watched each on its own, so that several tight places can be kept at bay at once. */
 const PIECES = 4;
+/** Looks into each piece before its tightest place is narrowed down. */
+const LOOKS = 8;
 
 /**
  * 1/radius less the greatest curvature, in size, on each quarter of a cubic's parameter (1/mm). By the envelope
@@ -39,7 +41,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
         evaluate: (x, values, jacobian) => {
           place(x, curve, p);
           for (let piece = 0; piece < PIECES; piece++) {
-            const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES);
+            const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES, LOOKS);
             jetAt(p, t, jet);
             const bent = curvatureOf(jet);
             curvatureBy(jet, bent, -Math.sign(bent), byJet);

@@ -54,11 +54,22 @@ describe('gathering (Text-Book on Domestic Art, c. 1911)', () => {
 });
 
 describe('seam allowances (Text-Book on Domestic Art, c. 1911)', () => {
-  // Neck and armhole 1/4 in; shoulder, side and bottom 3/4 in. One allowance goes round our pieces.
+  const dress = drafted('dress', shippedBody('leading-lady'));
+
+  // Neck and armhole 1/4 in; shoulder, side and bottom 3/4 in.
+  it('are 1/4 in at the neck and 3/4 in at the side, unless chosen', () => {
+    expect(edgeOf(dress, 'centre back', 'neckline').allowance).toBeCloseTo(inches(1 / 4), 9);
+    expect(edgeOf(dress, 'side back', 'side').allowance).toBeCloseTo(inches(3 / 4), 9);
+  });
+
   it.each([1 / 4, 3 / 4])('of %f in can be chosen, and cut, walked and marked true', (allowance) => {
-    const dress = drafted('dress', shippedBody('leading-lady'), { seamAllowance: inches(allowance) });
-    expect(dress.report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
-    expect(edgeOf(dress, 'side back', 'side').allowance).toBeCloseTo(inches(allowance), 9);
-    expect(lengthOf(dress, 'side back', 'side')).toBeCloseTo(lengthOf(dress, 'side front', 'side'), 6);
+    const other = drafted('dress', shippedBody('leading-lady'), {
+      seamAllowance: inches(allowance),
+      sideAllowance: inches(allowance),
+      armholeAllowance: inches(1 / 4),
+    });
+    expect(other.report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(edgeOf(other, 'side back', 'side').allowance).toBeCloseTo(inches(allowance), 9);
+    expect(lengthOf(other, 'side back', 'side')).toBeCloseTo(lengthOf(other, 'side front', 'side'), 6);
   });
 });

@@ -30,18 +30,25 @@ const ends = (strokes: readonly (readonly Curve[])[] | undefined) =>
 const drawn = (made: Piece, type: 'slit' | 'wedge' = 'slit') => ends(notchStrokes(made, type)[0]?.strokes);
 
 describe('drawing notches', () => {
-  it('draws a single slit square from the stitching line to the cutting line', () => {
-    expect(drawn(rectangle([notch('bust', 'right', 50)]))).toEqual([[[100, 50, 112.7, 50]]]);
-    expect(drawn(rectangle([notch('bust', 'bottom', 30)]))).toEqual([[[70, 200, 70, 212.7]]]);
+  it('draws a single slit square to the edge, 4 mm in from the cutting line', () => {
+    expect(drawn(rectangle([notch('bust', 'right', 50)]))).toEqual([[[108.7, 50, 112.7, 50]]]);
+    expect(drawn(rectangle([notch('bust', 'bottom', 30)]))).toEqual([[[70, 208.7, 70, 212.7]]]);
+    expect(drawn(rectangle([notch('bust', 'right', 50)], 25))).toEqual([[[121, 50, 125, 50]]]);
+  });
+
+  it('never cuts over half of a narrow allowance, and lets a wedge stand out no farther', () => {
+    expect(drawn(rectangle([notch('bust', 'right', 50)], 6))).toEqual([[[103, 50, 106, 50]]]);
+    const [wedge] = drawn(rectangle([notch('n', 'right', 50)], 6), 'wedge') ?? [];
+    expect(Math.max(...(wedge ?? []).map(([x = 0]) => x))).toBe(109);
   });
 
   it('draws fold, level and gather notches as one slit, double notches as two, 6 mm apart', () => {
     for (const mark of ['fold', 'level', 'gather'] as const) {
-      expect(drawn(rectangle([notch('n', 'top', 40, mark)]))).toEqual([[[40, 0, 40, -12.7]]]);
+      expect(drawn(rectangle([notch('n', 'top', 40, mark)]))).toEqual([[[40, -8.7, 40, -12.7]]]);
     }
     expect(drawn(rectangle([notch('n', 'top', 40, 'double')]))).toEqual([
-      [[37, 0, 37, -12.7]],
-      [[43, 0, 43, -12.7]],
+      [[37, -8.7, 37, -12.7]],
+      [[43, -8.7, 43, -12.7]],
     ]);
   });
 
@@ -55,8 +62,8 @@ describe('drawing notches', () => {
   it('draws a wedge outward from the cutting line', () => {
     const [wedge] = drawn(rectangle([notch('n', 'right', 50)]), 'wedge') ?? [];
     expect(wedge).toEqual([
-      [112.7, 47.5, 117.7, 50],
-      [117.7, 50, 112.7, 52.5],
+      [112.7, 47.5, 116.7, 50],
+      [116.7, 50, 112.7, 52.5],
       [112.7, 52.5, 112.7, 47.5],
     ]);
   });
@@ -76,7 +83,7 @@ describe('drawing notches', () => {
       { notches: [notch('n', 'top', 100)] },
     );
     const stroke = notchStrokes(curved, 'slit')[0]?.strokes[0]?.[0];
-    expect(distance(stroke?.from ?? point(0, 0), point(50, -75))).toBeLessThan(1e-5);
+    expect(distance(stroke?.from ?? point(0, 0), point(50, -81))).toBeLessThan(1e-5);
     expect(distance(stroke?.to ?? point(0, 0), point(50, -85))).toBeLessThan(1e-5);
   });
 
