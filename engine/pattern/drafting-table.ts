@@ -120,7 +120,15 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     measured: (title, how, value, ...from) => {
       const text = `${how} = ${outcome(value, 'mm')}`;
       const formula = exactly(value, 'mm');
-      const number = take({ title, text, formula, from: grounds(from, placedBy), value, unit: 'mm' });
+      const number = take({
+        title,
+        text,
+        says: [how],
+        formula,
+        from: grounds(from, placedBy),
+        value,
+        unit: 'mm',
+      });
       return { value, unit: 'mm', name: title, origin: { kind: 'step', number } };
     },
     fitted: (kind) => quantity(fitted(body.fitting, kind), 'mm', kind, { kind: 'fitting' }),

@@ -119,6 +119,8 @@ export interface Step {
   readonly title: string;
   /** For a dressmaker: the sentence with the numbers of this body, and what it comes to. */
   readonly text: string;
+  /** The same without numbers: words, and where a number stands, its place in `from`. */
+  readonly says: readonly (string | number)[];
   readonly source: string;
   /** For a program: the formula with its numbers, where the step gives one. See drafts/sentences.md. */
   readonly formula?: string;

@@ -3,6 +3,7 @@ import type { Point } from '../geometry/point.ts';
 import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
 import type { Given, Ground, Unit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
+import type { Parts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
 import { saidExactly, sentenceText } from './step-text.ts';
 
@@ -15,6 +16,7 @@ export type Taken = {
   | { readonly sentence: Sentence; readonly given: readonly Given[] }
   | {
       readonly text: string;
+      readonly says?: readonly string[];
       readonly source?: string;
       readonly formula?: string;
       readonly from: readonly Ground[];
@@ -133,21 +135,29 @@ function written({ step, heading, points, lines }: Entry, number: number): Step 
 }
 
 function inWords(step: Extract<Taken, { text: string }>, number: number): Written {
-  const { title, text, from, source = stepSource(from, undefined), formula } = step;
+  const { title, text, says = [text], from, source = stepSource(from, undefined), formula } = step;
   return formula === undefined
-    ? { number, title, text, source, from }
-    : { number, title, text, source, from, formula };
+    ? { number, title, text, says, source, from }
+    : { number, title, text, says, source, from, formula };
 }
 
 function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number): Written {
   const { title, sentence, given, value, unit } = step;
   const from = quantitiesIn(given);
   const text = sentenceText(sentence, given, value, unit);
+  const says = from.length === given.length ? sentence.says : placed(sentence.says, given, from);
   const source = stepSource(from, sentence.cut.cited);
   return unit === undefined
-    ? { number, title, text, source, from }
-    : { number, title, text, source, from, formula: saidExactly(sentence.exact, given) };
+    ? { number, title, text, says, source, from }
+    : { number, title, text, says, source, from, formula: saidExactly(sentence.exact, given) };
 }
+
+/** A sentence with its words put in, its numbers by their places among the grounds of the step. */
+const placed = (says: Parts, given: readonly Given[], from: readonly Ground[]): Parts =>
+  says.map((part) => {
+    const put = typeof part === 'number' ? given[part] : part;
+    return typeof put === 'object' ? from.indexOf(put) : (put ?? '');
+  });
 
 /** The quantities put into a sentence, each once. */
 function quantitiesIn(given: readonly Given[]): readonly Ground[] {

@@ -32,7 +32,14 @@ export const bib: Draft = {
       };
     const seams = smallGarment.seams.map((seam) => ({ ...seam, ease: Number(misfit) }));
     const steps = [
-      { number: 1, title: 'Fold', text: 'the cloth', source: 'common practice, no source', from: [] },
+      {
+        number: 1,
+        title: 'Fold',
+        text: 'the cloth',
+        says: ['the cloth'],
+        source: 'common practice, no source',
+        from: [],
+      },
     ];
     return { ok: true, value: { ...smallGarment, body: body.name, seams, steps }, issues: [] };
   },

@@ -29,6 +29,8 @@ import { type Parts, tokensOf } from './tokens.ts';
  */
 export interface Sentence {
   readonly cut: CutSentence;
+  /** Formula and words behind it, with places for what is put in. */
+  readonly says: Parts;
   readonly compute: Computation;
   /** The formula with places for its numbers, as another program would read it. */
   readonly exact: Parts;
@@ -67,12 +69,14 @@ function readSentence(strings: readonly string[], units: Units, promised: Unit |
     throw new Error(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`);
   };
   const cut = cutSentence(strings, refuse);
-  if (!promised) return { cut, compute: () => Number.NaN, exact: [], bare: false, units, promised };
+  const says = cut.behind.length > 0 ? [...cut.body, '; ', ...cut.behind] : cut.body;
+  if (!promised) return { cut, says, compute: () => Number.NaN, exact: [], bare: false, units, promised };
   const tokens = tokensOf(cut.body, cut.bodyAt, (given) => units[given] === undefined, refuse);
   const formula = parseFormula(tokens, refuse);
   checkUnits(formula, units, promised, refuse);
   return {
     cut,
+    says,
     compute: computation(formula),
     exact: formulaText(formula),
     bare: formula.kind === 'given' || formula.kind === 'number',

@@ -30,6 +30,8 @@ td { vertical-align: top; padding: 0.6mm 2mm 0.6mm 0; border-bottom: 0.1mm solid
 .use { font-weight: bold; }
 .caution { border-left: 1.2mm solid #000; padding: 0 0 0 2mm; margin: 2mm 0 1mm; font-size: 9pt; }
 figure { margin: 0; text-align: center; }
+.wide figure { display: inline-block; margin-right: 4mm; }
+.place { font-size: 9pt; }
 .wide figure { margin-top: 2mm; }
 svg { max-width: 100%; }
 path { fill: none; stroke: #000; stroke-linejoin: round; stroke-linecap: round; }

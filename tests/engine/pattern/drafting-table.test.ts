@@ -39,6 +39,7 @@ describe('the drafting table', () => {
         number: 1,
         title: 'Underarm level',
         text: 'scye depth 187 + 15, at most 405 - 8 = 202 mm; never lower',
+        says: ['scye depth ', 0, ' + ', 1, ', at most ', 2, ' - ', 3, '; ', 'never lower'],
         formula: '187 + 15, at most 405 - 8',
         value: 202,
         unit: 'mm',
@@ -76,6 +77,7 @@ describe('the drafting table', () => {
     const girth = mm`Girth at the ${'waist'}, ${'finished'}: ${size.waistGirth.name} ${size.waistGirth} / 2`;
     expect(girth.name).toBe('Girth at the waist, finished');
     expect(steps()[0]?.text).toBe('waist girth 740 / 2 = 370 mm');
+    expect(steps()[0]?.says.join('')).toBe('waist girth 0 / 2');
   });
 
   it('says a step without a number', () => {
@@ -86,6 +88,7 @@ describe('the drafting table', () => {
       number: 2,
       title: 'Waist line',
       text: 'as far as 370 mm, square to the fold; then the curve',
+      says: ['as far as ', 0, ' mm, square to the fold', '; ', 'then the curve'],
       source: 'slash and spread',
       from: [waist],
     });
