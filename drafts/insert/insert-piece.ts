@@ -167,13 +167,13 @@ function slashLines(
 
 /** Where her bust points come to lie once the fullness is shared out evenly; none where they lie beyond the seams. */
 function bustPoints(
-  { bustHalf }: InsertLines,
+  { place }: InsertLines,
   { bustPointInside }: InsertSeam,
   atBust: Point,
   flip: (p: Point) => Point,
 ): readonly Mark[] {
   if (bustPointInside < 0) return [];
-  const left = between(point(0, atBust.y), atBust, 1 - bustPointInside / bustHalf);
+  const left = between(point(0, atBust.y), atBust, 1 - bustPointInside / place.bust.value);
   return [cross('right bust point', flip(left)), cross('left bust point', left)];
 }
 
