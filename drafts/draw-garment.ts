@@ -153,3 +153,11 @@ export const together = (...parts: readonly Parts[]): Parts => ({
   shapes: parts.flatMap((part) => part.shapes),
   sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
 });
+
+/** The pieces in the order of their numbers, numbered without gaps. */
+export const inOrder = (parts: Parts): Parts => ({
+  ...parts,
+  pieces: parts.pieces
+    .toSorted((a, b) => a.number - b.number)
+    .map((piece, i) => ({ ...piece, number: i + 1 })),
+});

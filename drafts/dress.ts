@@ -4,7 +4,7 @@ import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Mm } from '../engine/pattern/quantity.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
 import { fullBodiceChoices, type MadeBodice, planFullBodice } from './bodice/draft.ts';
-import { drawGarment, type Parts, together } from './draw-garment.ts';
+import { drawGarment, inOrder, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { openingChoices } from './opening/choices.ts';
 import { openDress } from './opening/opening.ts';
@@ -37,14 +37,6 @@ function panelWaists({ heading, measured }: DressTable, { cut, parts }: MadeBodi
   );
 }
 
-/** The pieces in the order of their numbers, numbered without gaps. */
-const inOrder = (parts: Parts): Parts => ({
-  ...parts,
-  pieces: parts.pieces
-    .toSorted((a, b) => a.number - b.number)
-    .map((piece, i) => ({ ...piece, number: i + 1 })),
-});
-
 /** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */
 export const dress: Draft<StylingOf<typeof dressChoices>> = {
   name: 'dress',
@@ -58,7 +50,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
         const makeBodice = planFullBodice(table, { sleeve, skirt: true, opening });
         return (solution) => {
           const bodice = makeBodice(solution);
-          const sleeves = sleeve === 'none' ? undefined : drawSleeve(table, bodice.cut, solver);
+          const sleeves = drawSleeve(table, bodice.cut, solver);
           if (sleeves && !sleeves.ok) return sleeves;
           const above = together(bodice.parts, ...(sleeves ? [sleeves.value] : []));
           const skirt = drawSkirt(table, panelWaists(table, bodice), solver);

@@ -1,12 +1,11 @@
 import { endOf, lengthOf, startOf } from '../../engine/constraints/sketch-builder.ts';
-import { drawFoundation, type Foundation } from '../foundation/foundation.ts';
+import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
 import { planArmhole } from './armholes.ts';
 import { type BackLines, planBack } from './back-lines.ts';
 import { type FrontLines, planFront } from './front-lines.ts';
 import { planFrontNeckline } from './front-neckline.ts';
 import { planSides } from './side-lines.ts';
-import type { BodiceTable, Style } from './style.ts';
-import { drawStyleLines, type StyleLines } from './style-lines.ts';
+import type { StyleLines } from './style-lines.ts';
 
 /** The bodice on paper: the foundation, the style lines on it, and its curves as the sketch knows them. */
 export interface BodicePlan {
@@ -18,13 +17,17 @@ export interface BodicePlan {
   readonly neckline: string | undefined;
 }
 
-/** Draws the foundation, the lines of a style on it, and asks the sketch for the curves. */
-export function planBodice(table: BodiceTable, style: Style, sleeves: boolean): BodicePlan {
+/** Asks the sketch for the curves of a bodice: the foundation with the lines of a style on it. */
+export function planBodice(
+  table: FoundationTable,
+  foundation: Foundation,
+  lines: StyleLines,
+  armholeAllowance: number,
+): BodicePlan {
   const { sketch } = table;
-  const foundation = drawFoundation(table, sleeves);
-  const lines = drawStyleLines(table, foundation, style);
-  const armhole = (part: 'front' | 'back') =>
-    planArmhole(sketch, part, foundation, lines, table.styling.seamAllowance);
+  const { style } = lines;
+  table.heading('The curves of the bodice');
+  const armhole = (part: 'front' | 'back') => planArmhole(sketch, part, foundation, lines, armholeAllowance);
   const armholes = { front: armhole('front'), back: armhole('back') };
   const sides = planSides(sketch, foundation);
   const back = planBack(sketch, foundation, lines, armholes.back, sides.back);

@@ -7,6 +7,7 @@ import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { bodiceAllowances } from '../allowances.ts';
 import { drawGarment, type Parts } from '../draw-garment.ts';
+import { drawFoundation } from '../foundation/foundation.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
 import { insertFigures } from '../insert/figures.ts';
@@ -33,6 +34,7 @@ import { bodiceChoices } from './choices.ts';
 import { levelTexts } from './ease-left.ts';
 import { bodiceFigures } from './figures.ts';
 import { frontPieces } from './front-pieces.ts';
+import { drawStyleLines } from './necklines.ts';
 import type { PanelCut } from './panel-cut.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { bodiceSewing } from './sewing.ts';
@@ -82,7 +84,9 @@ export function planFullBodice(
 ): (solution: Solution) => MadeBodice {
   const { body, styling } = table;
   const style = chosenStyle(table);
-  const plan = planBodice(table, style, setting.sleeve !== 'none');
+  const foundation = drawFoundation(table, setting.sleeve !== 'none');
+  const lines = drawStyleLines(table, foundation, style);
+  const plan = planBodice(table, foundation, lines, styling.armholeAllowance);
   const insert = style.front === 'gathered' ? planInsert(table, insertPlace(table, plan)) : undefined;
   return (solution) => {
     const cut = cutOf(plan, solution, body, styling, setting);

@@ -14,6 +14,8 @@ import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
+import { bodiceRules as rules } from './rules.ts';
+import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
@@ -37,8 +39,7 @@ export function planFront(
   side: readonly string[],
 ): FrontLines {
   const bust = sketch.fixed('front princess at bust', front.pivot);
-  const sideUnderBust = sketch.fixed('side front under bust', front.underBust.side);
-  const centreUnderBust = sketch.fixed('centre front under bust', front.underBust.centre);
+  const { centre: centreUnderBust, side: sideUnderBust } = planUnderBust(sketch, front, style);
   const sideWaistPoint = sketch.point('side front waist', front.waist.side);
   const centreWaistPoint = sketch.point('centre front waist', front.waist.centre);
   const foldWaist = sketch.point('centre front fold at waist', point(0, levels.waist.value), 'y');
@@ -124,6 +125,14 @@ export function planFront(
     },
   );
   const [toBust, toUnderBust] = centrePrincess;
+  for (const curve of [middle, upper, ...(style.front === 'gathered' ? [] : [toBust, toUnderBust, below])])
+    if (curve)
+      sketch.relation({
+        kind: 'least radius',
+        name: `${curve} can be sewn round`,
+        curve,
+        mm: rules.princessRadius.value,
+      });
   if (style.front !== 'gathered' && toBust && toUnderBust)
     sketch.relation(
       {
@@ -160,4 +169,33 @@ export function planFront(
   nearWaist('centre front waist near its place', centreWaistPoint, front.waist.centre.x);
   keepNear(sketch, 'centre front waist level', [yOf(foldWaist)], levels.waist.value, 'firm');
   return { centrePrincess, centreWaist, sidePrincess, armhole, side, sideWaist };
+}
+
+/**
+ * The princess line at the under-bust level, on both panels. A gathered insert ends where the foundation has it; on a
+ * plain front the line may pass to either side, if the two edges still take in what they should.
+ */
+function planUnderBust(
+  sketch: SketchBuilder,
+  { underBust }: Foundation['front'],
+  { front }: Style,
+): { readonly centre: string; readonly side: string } {
+  const free = front === 'gathered' ? 'none' : 'x';
+  const centre = sketch.point('centre front under bust', underBust.centre, free);
+  const side = sketch.point('side front under bust', underBust.side, free);
+  if (front === 'gathered') return { centre, side };
+  keepNear(
+    sketch,
+    'front princess under the bust near its place',
+    [xOf(centre)],
+    underBust.centre.x,
+    'loose',
+  );
+  sketch.relation({
+    kind: 'sum',
+    name: 'front princess takes its share under the bust',
+    terms: [xOf(side), xOf(centre, -1)],
+    value: underBust.side.x - underBust.centre.x,
+  });
+  return { centre, side };
 }

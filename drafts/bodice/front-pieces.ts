@@ -104,13 +104,13 @@ function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
 
 /** The lower part of a parted centre front. */
 function lowerCentreFront(cut: PanelCut): Piece {
-  const { front, levels } = cut.plan.foundation;
+  const { levels } = cut.plan.foundation;
   const top = point(0, levels.underBust.value);
   return {
     name: 'centre front',
     number: 1,
     edges: [
-      seamEdge('under-bust', straight(top, front.underBust.centre), cut.allowance.seam, sewingRank.underBust),
+      seamEdge('under-bust', straight(top, underBustAt(cut)), cut.allowance.seam, sewingRank.underBust),
       ...belowUnderBust(cut, top),
     ],
     grain: grainBeside(cut, top.y, levels.waist.value),
@@ -123,7 +123,7 @@ function lowerCentreFront(cut: PanelCut): Piece {
 
 /** The upper part of a parted centre front, over the bust. */
 function upperCentreFront(cut: PanelCut): Piece {
-  const { front, levels } = cut.plan.foundation;
+  const { levels } = cut.plan.foundation;
   const { lines } = cut.plan;
   const foot = point(0, levels.underBust.value);
   const princess = upperPrincess(cut);
@@ -133,19 +133,14 @@ function upperCentreFront(cut: PanelCut): Piece {
     edges: [
       ...neckAndShoulder(cut, 'upper centre front'),
       princess,
-      seamEdge(
-        'under-bust',
-        straight(front.underBust.centre, foot),
-        cut.allowance.seam,
-        sewingRank.underBust,
-      ),
+      seamEdge('under-bust', straight(underBustAt(cut), foot), cut.allowance.seam, sewingRank.underBust),
       fold(foot, lines.front.centre),
     ],
     grain: grainBeside(cut, lines.front.centre.y, foot.y),
     notches: [
       ...armholeNotches(cut, 'front', 'upper centre front'),
       ...princessNotches(princess),
-      { name: 'centre front', edge: 'under-bust', at: front.underBust.centre.x, mark: 'fold' },
+      { name: 'centre front', edge: 'under-bust', at: underBustAt(cut).x, mark: 'fold' },
     ],
     lines: [bustLine(cut)],
     marks: bustPointMark(cut, 'centre'),
@@ -155,7 +150,7 @@ function upperCentreFront(cut: PanelCut): Piece {
 
 /** A plain centre front cut in one, from the neckline to the waist. */
 function wholeCentreFront(cut: PanelCut): Piece {
-  const { front, levels } = cut.plan.foundation;
+  const { levels } = cut.plan.foundation;
   const { lines } = cut.plan;
   const princess = upperPrincess(cut);
   const underBust = point(0, levels.underBust.value);
@@ -164,15 +159,8 @@ function wholeCentreFront(cut: PanelCut): Piece {
     number: 1,
     edges: [...neckAndShoulder(cut, 'centre front'), princess, ...belowUnderBust(cut, lines.front.centre)],
     grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
-    notches: [
-      ...armholeNotches(cut, 'front', 'centre front'),
-      ...princessNotches(princess),
-      waistFold(cut),
-    ],
-    lines: [
-      bustLine(cut),
-      levelLine('under-bust level', underBust, front.underBust.centre, cut.texts.underBust),
-    ],
+    notches: [...armholeNotches(cut, 'front', 'centre front'), ...princessNotches(princess), waistFold(cut)],
+    lines: [bustLine(cut), levelLine('under-bust level', underBust, underBustAt(cut), cut.texts.underBust)],
     marks: bustPointMark(cut, 'centre'),
     cut: cutOnFold('self'),
   };
@@ -185,6 +173,9 @@ const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
     plan.foundation.front.pivot,
     texts.bust,
   );
+
+/** The princess line of the centre front at the under-bust level. */
+const underBustAt = ({ solution }: PanelCut): Point => solvedPoint(solution, 'centre front under bust');
 
 /** The match points of the princess edge over the bust, drawn down from its top. */
 const princessNotches = (princess: PieceEdge): readonly Notch[] => [
@@ -286,7 +277,7 @@ function sideFront(cut: PanelCut): Piece {
       ),
       levelLine(
         'under-bust level',
-        foundation.front.underBust.side,
+        solvedPoint(cut.solution, 'side front under bust'),
         sideAtLevel(side, levels.underBust.value).point,
         cut.texts.underBust,
       ),

@@ -90,6 +90,12 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   leanAtWaist: [6.5, 'degrees', 'a princess edge leans no further where it meets the waist', commonPractice],
+  princessRadius: [
+    25,
+    'mm',
+    'a front princess edge bends no tighter, or it could not be sewn to its neighbour',
+    commonPractice,
+  ],
   bladeStraightness: [
     5,
     'ratio',

@@ -1,13 +1,11 @@
-import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
+import { type Point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
-import type { Mm } from '../../engine/pattern/quantity.ts';
-import { figure } from '../../engine/pattern/written.ts';
-import type { Foundation } from '../foundation/foundation.ts';
+import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
 import { armholeWedge, necklineWedge } from '../foundation/wedges.ts';
 import { loweredShoulder } from './lowered-shoulder.ts';
-import { bodiceRules as rules } from './rules.ts';
-import type { BodiceTable, Style } from './style.ts';
+import { shortenedStrap } from './shortened-strap.ts';
+import type { Style } from './style.ts';
 
 /** The style lines of one half, front or back, as they are drawn on the foundation. */
 export interface HalfStyle {
@@ -39,30 +37,22 @@ export interface StyleLines {
   readonly onShoulder: { readonly inner: number; readonly princess: number; readonly outer: number };
 }
 
-/** Where along the shoulder the style lines cross it: the same in front and behind. */
-function placesOnShoulder(table: BodiceTable, style: Style): StyleLines['onShoulder'] {
-  const { size, choice } = table;
-  if (style.neckline === 'natural') {
-    const middle = table.mm`Princess line at the shoulder, from the side neck: shoulder length ${size.shoulderLength} / 2`;
-    return { inner: 0, princess: middle.value, outer: size.shoulderLength.value };
-  }
-  if (style.shoulder === 'strap') {
-    const inner = table.mm`Strap from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
-    const outer = table.mm`Strap ends from the side neck: ${inner} + strap width ${choice.strapWidth}`;
-    return { inner: inner.value, princess: inner.value, outer: outer.value };
-  }
-  const inner = table.mm`Neckline at the shoulder, from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
-  const princess = table.mm`Princess line at the shoulder, from the side neck: (${inner} + shoulder length ${size.shoulderLength}) / 2`;
-  return { inner: inner.value, princess: princess.value, outer: size.shoulderLength.value };
+/** Where the neckline turns: its corner, or where it meets the shoulder, and where it crosses the centre. */
+export interface Neckline {
+  readonly corner: Point;
+  readonly centre: Point;
 }
 
-/** Draws neckline, shoulder and the beginning of the princess line on the foundation, front and back. */
-export function drawStyleLines(table: BodiceTable, foundation: Foundation, style: Style): StyleLines {
-  table.heading('Style lines');
-  const onShoulder = placesOnShoulder(table, style);
-  const places = { table, foundation, style, onShoulder };
-  const back = backCorner(places);
-  const front = frontCorner(places);
+/** The style lines of front and back, from where they cross the shoulder and where the neckline runs. */
+export function styleLines(
+  table: FoundationTable,
+  foundation: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  necklines: { readonly front: Neckline; readonly back: Neckline },
+): StyleLines {
+  const back = backHalf(table, foundation, style, onShoulder, necklines.back);
+  const front = frontHalf(table, foundation, style, onShoulder, necklines.front);
   const lean = (shoulder: Shoulder, corner: Point): number =>
     angleOf(vectorBetween(alongShoulder(shoulder, onShoulder.inner), corner)) -
     (shoulder.slope.value + Math.PI / 2);
@@ -79,189 +69,79 @@ export function drawStyleLines(table: BodiceTable, foundation: Foundation, style
   };
 }
 
-interface Places {
-  readonly table: BodiceTable;
-  readonly foundation: Foundation;
-  readonly style: Style;
-  readonly onShoulder: StyleLines['onShoulder'];
-}
+type Half = Omit<HalfStyle, 'neckHeading'>;
 
-type Corner = Omit<HalfStyle, 'neckHeading'>;
-
-function backCorner({ table, foundation, style, onShoulder }: Places): Corner {
-  const { choice } = table;
-  const { back } = foundation;
-  const depth =
-    style.backNeckline === 'natural'
-      ? 0
-      : table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`.value;
-  const centre = table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
-  const crossing = alongShoulder(back.shoulder, onShoulder.inner);
-  let corner = crossing;
-  if (style.shoulder === 'strap') {
-    const rise =
-      style.backNeckline === 'pointed'
-        ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
-        : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
-    const down = table.measured(
-      'Strap end below the shoulder',
-      'down the back',
-      depth - rise.value - crossing.y,
-    );
-    const at = table.measured('Strap at the shoulder', 'from the centre back', crossing.x);
-    const most = table.measured('Underarm, from the centre back', 'on the drawing', back.side.underarm.x);
-    const out = table.mm`Back neckline corner from the centre back: ${at} + ${rules.backStrapLean} of ${down}, at most ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
-    corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
-  }
-  const { fitting } = table.body;
-  const atNeckline =
-    fitting.length === 0 ? 0 : necklineWedge(table, 'wedge from back neckline', back.blade, corner);
-  const atArmhole =
-    fitting.length === 0
-      ? 0
-      : armholeWedge(table, 'wedge from back armhole', back.blade, back.across, back.side.underarm);
-  const shoulder = loweredShoulder(table, 'back', back.shoulder);
-  const turn = (p: Point): Point => turnedAbout(p, back.blade, atArmhole);
-  const turnedIn = (p: Point): Point => turnedAbout(p, back.blade, -atNeckline);
-  const moved = strapShortened(table, 'back', shoulder.slope.value);
-  const princess =
-    style.princess.back === 'neckline' ? corner : alongShoulder(back.shoulder, onShoulder.princess);
-  return {
-    inner: turn(moved(alongShoulder(shoulder, onShoulder.inner))),
-    outer: turn(moved(alongShoulder(shoulder, onShoulder.outer))),
-    square: shoulder.slope.value + Math.PI / 2 + atArmhole,
-    corner: turnedIn(corner),
-    sideCorner: turn(corner),
-    centre,
-    innerAtCentre: turnedIn(crossing),
-    princess: { centre: turnedIn(princess), side: turn(princess) },
-    turned: atArmhole,
-  };
-}
-
-function frontCorner({ table, foundation, style, onShoulder }: Places): Corner {
-  const { front } = foundation;
-  const { fitting } = table.body;
-  const crossing = alongShoulder(front.shoulder, onShoulder.inner);
-  const natural = style.neckline === 'natural';
-  const corner = natural ? crossing : necklineCorner(table, foundation, style, onShoulder);
-  const lower = natural ? naturalDepth(table, foundation) : belowCorner(table, style, corner, front.pivot.y);
-  const centre = table.point('front', 'front neckline at the centre', point(0, lower));
-  const atNeckline =
-    fitting.length === 0 ? 0 : necklineWedge(table, 'wedge from neckline', front.pivot, corner);
-  const shoulder = loweredShoulder(table, 'front', front.shoulder);
-  const turnedIn = (p: Point): Point => turnedAbout(p, front.pivot, -atNeckline);
-  const moved = strapShortened(table, 'front', shoulder.slope.value);
-  const princess =
-    style.princess.front === 'neckline' ? corner : alongShoulder(front.shoulder, onShoulder.princess);
-  return {
-    inner: front.closed(moved(alongShoulder(shoulder, onShoulder.inner))),
-    outer: front.closed(moved(alongShoulder(shoulder, onShoulder.outer))),
-    square: shoulder.slope.value + Math.PI / 2 + front.turned,
-    corner: turnedIn(corner),
-    sideCorner: front.closed(corner),
-    centre,
-    innerAtCentre: turnedIn(crossing),
-    princess: { centre: turnedIn(princess), side: front.closed(princess) },
-    turned: front.turned,
-  };
-}
-
-/** The neck base at the centre front. */
-function naturalDepth(table: BodiceTable, { front }: Foundation): number {
-  const width = table.measured('Front neck, centre to side', 'on the drawing', front.shoulder.sideNeck.x);
-  const depth = table.mm`Front neck below the side neck: ${width} + ${rules.frontNeckDepth}`;
-  return front.shoulder.sideNeck.y + depth.value;
-}
-
-/** How far down a neckline lies at the centre front that is lower there than at its corner. */
-function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel: number): number {
-  const share =
-    style.neckline === 'round'
-      ? rules.roundScoop
-      : style.neckline === 'pointed'
-        ? rules.pointedDrop
-        : style.neckline === 'sweetheart'
-          ? rules.sweetheartDrop
-          : undefined;
-  if (!share) return corner.y;
-  const half = table.measured('Half the neckline', 'from centre front to its corner', corner.x);
-  const above = table.measured(
-    'Neckline corner above the bust level',
-    'on the drawing',
-    bustLevel - corner.y,
-  );
-  const drop = table.mm`Front neckline lower at the centre: ${share} of ${half}, at most ${above} - ${rules.aboveBust}, at least 0`;
-  return corner.y + drop.value;
-}
-
-/**
- * The corner of the front neckline, dart open. A strap must meet its panel above the underarm as the body has it, and
- * inside the fold of the arm: else no armhole could run from one to the other without a hook or a shelf.
- */
-function necklineCorner(
-  table: BodiceTable,
-  { front, levels }: Foundation,
+function backHalf(
+  table: FoundationTable,
+  { back }: Foundation,
   style: Style,
   onShoulder: StyleLines['onShoulder'],
-): Point {
-  const { choice } = table;
-  const { pivot, turned, side } = front;
-  const height = table.mm`Front neckline above the bust level, as chosen: (1 - ${choice.necklineDepth}) x ${front.neckHeight}`;
-  if (style.shoulder === 'whole') {
-    const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}`;
-    const top = alongShoulder(front.shoulder, onShoulder.princess);
-    const share = height.value / (pivot.y - top.y);
-    const line = table.measured(
-      'Princess line at the neckline',
-      'from centre front',
-      pivot.x + share * (top.x - pivot.x),
-    );
-    const free =
-      style.princess.front === 'shoulder'
-        ? table.mm`Front neckline corner: ${half}, at most ${line} - ${rules.besidePrincess}`
-        : half;
-    return table.point(
-      'front',
-      'corner of the front neckline',
-      point(free.value, levels.bust.value - height.value),
-    );
-  }
-  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer)})`;
-  const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
-  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most ${fold} - ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
-  const underarm = turnedAbout(side.underarm, pivot, -turned);
-  const open = table.measured(
-    'Underarm above the bust level, dart open',
-    'the underarm turned back by the dart about the bust point',
-    pivot.y - underarm.y,
-    front.dart,
-  );
-  const above = table.mm`Front neckline above the bust level: ${height}, at least ${open} + ${rules.aboveUnderarm}`;
-  return table.point(
-    'front',
-    'corner of the front neckline',
-    point(half.value, levels.bust.value - above.value),
+  { corner, centre }: Neckline,
+): Half {
+  const atNeckline = necklineWedge(table, 'wedge from back neckline', back.blade, corner);
+  const turned = armholeWedge(table, 'wedge from back armhole', back.blade, back.across, back.side.underarm);
+  return half(
+    table,
+    { part: 'back', shoulder: back.shoulder, pivot: back.blade, atNeckline, turned },
+    style,
+    onShoulder,
+    { corner, centre },
   );
 }
 
-/**
- * Moves the shoulder end of a strap nearer to its panel by what the fitting shortened, half before and half behind the
- * shoulder, and forward by what the shoulder lies further forward.
- */
-function strapShortened(table: BodiceTable, part: 'front' | 'back', slope: number): (p: Point) => Point {
-  const shorter = (table.fitted('shorten strap').value - table.fitted('lengthen strap').value) / 2;
-  const forward = table.fitted('forward shoulder').value * (part === 'front' ? 1 : -1);
-  const less = shorter + forward;
-  if (less === 0) return (p) => p;
-  const down = slope + Math.PI / 2;
-  const moved: Mm = table.measured(
-    `Fitting, ${part} of the shoulder lies lower by`,
-    `${figure(shorter)} shorter, ${figure(forward)} for the forward shoulder`,
-    less,
-    table.fitted('shorten strap'),
-    table.fitted('lengthen strap'),
-    table.fitted('forward shoulder'),
+const frontHalf = (
+  table: FoundationTable,
+  { front }: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  { corner, centre }: Neckline,
+): Half =>
+  half(
+    table,
+    {
+      part: 'front',
+      shoulder: front.shoulder,
+      pivot: front.pivot,
+      atNeckline: necklineWedge(table, 'wedge from neckline', front.pivot, corner),
+      turned: front.turned,
+    },
+    style,
+    onShoulder,
+    { corner, centre },
   );
-  return (p) => point(p.x + moved.value * Math.cos(down), p.y + moved.value * Math.sin(down));
+
+/** One half of the foundation: what lies beside the princess line turns about its pivot when darts and wedges close. */
+interface Turning {
+  readonly part: 'front' | 'back';
+  readonly shoulder: Shoulder;
+  readonly pivot: Point;
+  /** How far the panel at the centre turns in above the pivot, and the one at the side out, radians. */
+  readonly atNeckline: number;
+  readonly turned: number;
+}
+
+function half(
+  table: FoundationTable,
+  { part, shoulder, pivot, atNeckline, turned }: Turning,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  { corner, centre }: Neckline,
+): Half {
+  const lowered = loweredShoulder(table, part, shoulder);
+  const outwards = (p: Point): Point => turnedAbout(p, pivot, turned);
+  const inwards = (p: Point): Point => turnedAbout(p, pivot, -atNeckline);
+  const shortened = shortenedStrap(table, part, lowered.slope.value);
+  const princess =
+    style.princess[part] === 'neckline' ? corner : alongShoulder(shoulder, onShoulder.princess);
+  return {
+    inner: outwards(shortened(alongShoulder(lowered, onShoulder.inner))),
+    outer: outwards(shortened(alongShoulder(lowered, onShoulder.outer))),
+    square: lowered.slope.value + Math.PI / 2 + turned,
+    corner: inwards(corner),
+    sideCorner: outwards(corner),
+    centre,
+    innerAtCentre: inwards(alongShoulder(shoulder, onShoulder.inner)),
+    princess: { centre: inwards(princess), side: outwards(princess) },
+    turned,
+  };
 }

@@ -1,3 +1,6 @@
+import type { PanelCut } from '../bodice/panel-cut.ts';
+import type { Parts } from '../draw-garment.ts';
+
 /** What a bodice is sewn to, and so which of its edges are finished inside, and when. */
 export interface BodiceSetting {
   /** Sleeves finish the armholes. */
@@ -6,3 +9,13 @@ export interface BodiceSetting {
   readonly skirt: boolean;
   readonly opening: 'back' | 'side';
 }
+
+/** A bodice that is to be finished inside: as it is sewn, as it was cut, and what it is sewn to. */
+export interface Unfinished {
+  readonly bodice: Parts;
+  readonly cut: PanelCut;
+  readonly setting: BodiceSetting;
+}
+
+/** What lining or facings add to a bodice. */
+export type Inside = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;

@@ -1,7 +1,7 @@
 import type { Notion } from '../../engine/pattern/garment.ts';
 import { figure } from '../../engine/pattern/written.ts';
+import type { PuffSleeveTable } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
-import type { SleeveTable } from './sleeve.ts';
 
 /** The elastic as it will sit on the arm (mm), and as it is cut. */
 export interface HemElastic {
@@ -14,7 +14,7 @@ export interface HemElastic {
 }
 
 /** The elastic in the sleeve hem: a little shorter than the arm is there, and cut with an overlap to join it. */
-export function hemElastic(table: SleeveTable): HemElastic {
+export function hemElastic(table: PuffSleeveTable): HemElastic {
   const { size, choice, styling } = table;
   const finished =
     choice.hemElastic !== 'auto'

@@ -32,7 +32,7 @@ export const sleeveRules = ruleTable('S', {
   elbowStretch: [60, 'mm', 'above and below the elbow it is eased in for so far', commonPractice],
   puffLength: [90, 'mm', 'the seam of a puff sleeve from underarm to hem', commonPractice],
   longPuffLength: [230, 'mm', 'that of a puff sleeve to just above the elbow', commonPractice],
-  plainHem: [25, 'mm', 'the hem of a plain sleeve is turned up by this', commonPractice],
+  plainHem: [19.05, 'mm', 'the hem of a plain sleeve is turned up by this', commonPractice],
   elasticLess: [
     12.7,
     'mm',

@@ -2,16 +2,14 @@ import type { Seam } from '../../engine/pattern/garment.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
-import type { SleeveStyling } from './choices.ts';
+import type { PuffStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
-/** How the sleeves are made up, each closed to a ring before it is set in. */
-export function sleeveSewing(styling: SleeveStyling, seams: readonly Seam[]): StagedSewing {
-  if (styling.sleeve === 'plain') return plainSewing(seams);
-  return styling.sleeveLining === 'self' ? selfLinedSewing(styling) : puffSewing(styling);
-}
+/** How puff sleeves are made up, each closed to a ring before it is set in. */
+export const puffSewing = (styling: PuffStyling): StagedSewing =>
+  styling.sleeveLining === 'self' ? selfLinedSewing(styling) : singleSewing(styling);
 
-const puffSewing = (styling: SleeveStyling): StagedSewing => ({
+const singleSewing = (styling: PuffStyling): StagedSewing => ({
   prepare: [gatheringRows('')],
   sleeve: [
     sleeveSeam('Fold each sleeve right sides together, sew its seam, neaten the edges and press open.'),
@@ -22,7 +20,7 @@ const puffSewing = (styling: SleeveStyling): StagedSewing => ({
   armhole: [setIn],
 });
 
-const selfLinedSewing = (styling: SleeveStyling): StagedSewing => ({
+const selfLinedSewing = (styling: PuffStyling): StagedSewing => ({
   sleeve: [
     sleeveSeam(
       'Open each sleeve out and fold it right sides together along the arm. Sew its seam from end to end, but leave a gap in one half, from the fold of the hem to the casing line. Press open: the half with the gap becomes the lining.',
@@ -35,7 +33,8 @@ const selfLinedSewing = (styling: SleeveStyling): StagedSewing => ({
   armhole: [setIn],
 });
 
-function plainSewing(seams: readonly Seam[]): StagedSewing {
+/** How plain sleeves are made up and set in. */
+export function plainSewing(seams: readonly Seam[]): StagedSewing {
   const own = seams.map(({ name }) => name).filter((name) => name.startsWith('sleeve seam'));
   return {
     prepare: [easingRows],
@@ -116,13 +115,13 @@ const sleeveSeam = (how: string): SewingStep => ({
   how: [how],
 });
 
-const roomInCasing = ({ elasticWidth }: SleeveStyling): Amount => ({
+const roomInCasing = ({ elasticWidth }: PuffStyling): Amount => ({
   says: 'room in the casing: the elastic and a quarter inch',
   mm: elasticWidth + rules.casingRoom.value,
   source: `${rules.casingRoom.id}, ${rules.casingRoom.source}`,
 });
 
-const turnedCasing = (styling: SleeveStyling): SewingStep => ({
+const turnedCasing = (styling: PuffStyling): SewingStep => ({
   title: 'Turn up the sleeve hems as casings',
   turns: [{ piece: 'sleeve', edge: 'hem' }],
   brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
@@ -140,7 +139,7 @@ const turnedCasing = (styling: SleeveStyling): SewingStep => ({
   cautions: [cautions.hotEdge],
 });
 
-const foldedCasing = (styling: SleeveStyling): SewingStep => ({
+const foldedCasing = (styling: PuffStyling): SewingStep => ({
   title: 'Fold the sleeves and stitch their casings',
   brings: [
     state('sleeve', 'folded', 'hem'),

@@ -1,9 +1,10 @@
-import type { Body } from '../../engine/body/body.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
 import { edgeNamed } from '../piece-edges.ts';
-import type { SleeveStyling } from './choices.ts';
+import type { SleeveTable } from './choices.ts';
 
 /** The armhole's edges that a sleeve is sewn to: above its notches from back to front, and below each to the underarm. */
 export interface ArmholeRefs {
@@ -11,6 +12,13 @@ export interface ArmholeRefs {
   readonly front: readonly EdgeRef[];
   readonly back: readonly EdgeRef[];
 }
+
+/** The same from the armholes a bodice came out with. */
+export const armholeRefs = (cut: PanelCut): ArmholeRefs => ({
+  upper: armholeUpper(cut),
+  front: armholeLower(cut, 'front'),
+  back: armholeLower(cut, 'back'),
+});
 
 /** How the sleeve is sewn: its own seam, flat below the notches, and eased or gathered between them. */
 export function sleeveSeams(
@@ -85,11 +93,11 @@ export const sleeveJoins: readonly Join[] = [
 ];
 
 /** The sleeve fits the arm once its fullness is gathered away. */
-export const sleeveGirths = (body: Body, styling: SleeveStyling): readonly Girth[] => [
+export const sleeveGirths = ({ body, choice }: SleeveTable): readonly Girth[] => [
   {
     level: 'upper arm',
     body: body.size.upperArmGirth,
-    ease: styling.upperArmEase,
+    ease: choice.upperArmEase.value,
     parts: [{ kind: 'line', piece: 'sleeve', line: 'upper arm level', times: 1 }],
   },
 ];

@@ -4,6 +4,7 @@ import type { ShapeClaim, ShapeUnit } from '../pattern/shape.ts';
 import { piecesOf } from '../pattern/shape-parts.ts';
 import type { Bounds } from './bounds.ts';
 import type { ShapeReport } from './report.ts';
+import { measuredOn } from './shape/measured.ts';
 import { measureShape } from './shape/measures.ts';
 import type { Tape } from './tape.ts';
 
@@ -18,9 +19,10 @@ export function shapeFigures(
 ): { readonly shapes: readonly ShapeReport[]; readonly issues: readonly Issue[] } {
   const shapes: ShapeReport[] = [];
   const issues: Issue[] = [];
+  const on = measuredOn(garment, tape);
   for (const claim of garment.shapes) {
     const [piece = ''] = piecesOf(claim);
-    const measured = measureShape(claim, { garment, tape });
+    const measured = measureShape(claim, on);
     if (!measured) {
       issues.push(namesNothing(claim));
       continue;

@@ -1,3 +1,4 @@
+import { measuredOn } from '../../../../engine/checks/shape/measured.ts';
 import { measureShape } from '../../../../engine/checks/shape/measures.ts';
 import { tapeFor } from '../../../../engine/checks/tape.ts';
 import { arc } from '../../../../engine/geometry/arc.ts';
@@ -12,7 +13,7 @@ import { edge, garment, line, piece } from '../../garments.ts';
 /** What a measure finds on some pieces. */
 export function figure(measure: Measure, ...pieces: readonly Piece[]): number | undefined {
   const made = garment(pieces);
-  return measureShape(measure, { garment: made, tape: tapeFor(made) })?.value;
+  return measureShape(measure, measuredOn(made, tapeFor(made)))?.value;
 }
 
 /** A whole edge, walked with its outline or, `against` it, from its end. */

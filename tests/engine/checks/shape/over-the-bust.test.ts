@@ -114,4 +114,22 @@ describe('the width across sewn panels', () => {
       }),
     );
   });
+
+  it('is taken on the centre panel alone where the armhole runs on over it: 60 degrees up a quarter circle (closed form)', () => {
+    const panel = piece('centre', [
+      edge('armhole', arcFrom(point(0, 0), 100, -Math.PI / 2)),
+      edge('neck', [line(point(100, -100), point(250, -100))]),
+      edge('middle', [line(point(250, -100), point(250, 200))], { turn: 'fold', allowance: 0 }),
+      edge('foot', [line(point(250, 200), point(0, 200)), line(point(0, 200), point(0, 0))]),
+    ]);
+    const over: Measure = {
+      kind: 'across',
+      armhole: { edges: [along('centre', 'armhole')] },
+      share: 0.5,
+      side: { edges: [along('side', 'princess')] },
+      centre: { edges: [against('centre', 'foot')] },
+      middle: along('centre', 'middle'),
+    };
+    expect(figure(over, laidElsewhere(panel, 0.6), side)).toBeCloseTo(250 - 100 * Math.sin(radians(60)), 5);
+  });
 });
