@@ -64,15 +64,33 @@ function insertPlace(
   const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
   return {
     neckline: measured('Front neckline, each half', 'from centre front to the strap', corner.x, corner),
-    bust: measured('Bust level, each half of the insert', 'from centre front to the princess line', pivot.x),
-    underBust: measured('Under-bust seam, each half', 'along the level', underBust.centre.x),
+    bust: measured(
+      'Bust level, each half of the insert',
+      'from centre front to the princess line',
+      pivot.x,
+      pivot,
+    ),
+    underBust: measured(
+      'Under-bust seam, each half',
+      'along the level',
+      underBust.centre.x,
+      underBust.centre,
+    ),
     depth: measured(
       'Insert length at centre front',
       'from the neckline to the under-bust level',
       levels.underBust.value - corner.y,
       levels.underBust,
+      corner,
     ),
-    side: measured('Side of the insert, about', 'along the chords of the princess line', side),
+    side: measured(
+      'Side of the insert, about',
+      'along the chords of the princess line',
+      side,
+      underBust.side,
+      pivot,
+      corner,
+    ),
     sideFront: frontLines.sidePrincess.slice(1),
   };
 }
