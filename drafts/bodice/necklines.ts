@@ -1,6 +1,7 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
+import { straight } from '../piece-edges.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { BodiceTable, Style } from './style.ts';
 import { type Neckline, type StyleLines, styleLines } from './style-lines.ts';
@@ -76,7 +77,9 @@ function frontNeckline(
 ): Neckline {
   const corner = necklineCorner(table, foundation, style, onShoulder);
   const lower = belowCorner(table, style, corner, foundation.front.pivot.y);
-  return { corner, centre: table.point('front', 'front neckline at the centre', point(0, lower)) };
+  const centre = table.point('front', 'front neckline at the centre', point(0, lower));
+  if (style.neckline === 'square') table.line('front', 'front neckline', straight(centre, corner));
+  return { corner, centre };
 }
 
 /** How far down a neckline lies at the centre front that is lower there than at its corner. */

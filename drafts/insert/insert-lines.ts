@@ -3,6 +3,7 @@ import { point } from '../../engine/geometry/point.ts';
 import type { Mm, Ratio } from '../../engine/pattern/quantity.ts';
 import { degrees, figure } from '../../engine/pattern/written.ts';
 import { fairLine } from '../fair-lines.ts';
+import { straight } from '../piece-edges.ts';
 import type { InsertTable } from './choices.ts';
 import { insertRules as rules } from './rules.ts';
 
@@ -76,6 +77,8 @@ export function planInsert(table: InsertTable, place: InsertPlace): InsertLines 
     end: { angle: sketch.fixedAngle('insert bottom square to centre front', Math.PI) },
   });
   table.points('insert', { [foot]: 'foot at the side' });
+  table.line('insert', 'fold at the neckline', straight(point(0, 0), point(topHalf.value, 0)));
+  table.line('insert', 'centre front', straight(point(0, 0), point(0, place.depth.value)));
   table.curves('insert', [side, bottom]);
   fairLine(sketch, bottom);
   sketch.relation(
