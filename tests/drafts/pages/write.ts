@@ -10,5 +10,6 @@ for (const folder of folders.filter((each) => existsSync(pageUrl(each)))) {
   const page = readPage(folder);
   const written = rewritten(page, steps);
   if (written !== page) writeFileSync(pageUrl(folder), written);
-  if (headingsOn(page).length > 0) console.log(`${written === page ? 'unchanged' : 'written'}: drafts/${folder}README.md`);
+  if (headingsOn(page).length > 0)
+    process.stdout.write(`${written === page ? 'unchanged' : 'written'}: drafts/${folder}README.md\n`);
 }
