@@ -58,7 +58,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
             const skirt = drawSkirt(drawn, styling, panelWaists(above.pieces), log, solver);
             if (!skirt.ok) return skirt;
             const dress = inOrder(together(above, skirt.value));
-            const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
+            const sewing = stagesTogether([dress.sewing ?? {}, waistSewing(styling)]);
             const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
             return { ok: true, value: openDress(joined, styling, log), issues: [] };
           };

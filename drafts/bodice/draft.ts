@@ -6,6 +6,7 @@ import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { bodiceAllowances } from '../allowances.ts';
 import { type Cut, drawGarment, type Parts } from '../draw-garment.ts';
+import { insideBodice } from '../finishing.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
 import { insertFigures } from '../insert/figures.ts';
@@ -20,6 +21,7 @@ import type { Armhole, BodiceSetting } from '../lining/inside.ts';
 import { solvedCurve, solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
+import { stayNotions } from '../stays.ts';
 import { strapSewing } from '../straps/sewing.ts';
 import { strapPiece } from '../straps/strap-piece.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
@@ -66,6 +68,7 @@ export function planFullBodice(
     };
     const panels = bodicePieces(plan, solution, body, fittedStyling, insertRules.flatEnds.value);
     const panelJoins = bodiceJoins(styling);
+    const finishing = insideBodice(styling);
     const bodice: Parts = {
       pieces: [...panels, insertPiece(insert, solution, styling, insertSeam), strapPiece(strap)].toSorted(
         (a, b) => a.number - b.number,
@@ -73,9 +76,16 @@ export function planFullBodice(
       seams: [...insertSeams(insert.fullness), ...bodiceSeams, ...strapSeams],
       joins: [...panelJoins, ...strapJoins],
       girths: bodiceGirths(body, fittedStyling),
-      notions: drawstringNotions(insert, solution, styling),
+      notions: [
+        ...drawstringNotions(insert, solution, styling),
+        ...stayNotions(panels, strap.back + strap.front),
+      ],
       figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
-      sewing: stagesTogether([insertSewing(insert, styling), bodiceSewing, strapSewing(setting.sleeves)]),
+      sewing: stagesTogether([
+        insertSewing(insert, styling, finishing),
+        bodiceSewing(finishing),
+        strapSewing(setting.sleeves, setting.sleeves ? finishing.together : 'enclosed'),
+      ]),
     };
     const armhole = (name: string, flat: number): Armhole => ({ curve: solvedCurve(solution, name), flat });
     const inside = {

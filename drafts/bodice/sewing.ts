@@ -1,8 +1,10 @@
+import { type Finishing, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
+import { neckStay } from '../stays.ts';
 
 /** How the panels of the bodice are sewn. */
-export const bodiceSewing: StagedSewing = {
+export const bodiceSewing = (finishing: Finishing): StagedSewing => ({
   trial: [
     {
       title: 'Sew a trial bodice and fit it',
@@ -24,9 +26,12 @@ export const bodiceSewing: StagedSewing = {
           state(piece, 'stay-stitched', 'armhole underarm'),
         ]),
       ],
+      uses: [neckStay],
       stitch: '301',
       seamClass: 8,
-      how: ['Stitch each curve by itself, within the allowance, so that it does not stretch while you sew.'],
+      how: [
+        'Stitch each curve by itself, within the allowance, so that it does not stretch while you sew; along the back neckline stitch the tape on as you go.',
+      ],
       amounts: amounts(rules.stayLine),
     },
   ],
@@ -37,9 +42,10 @@ export const bodiceSewing: StagedSewing = {
       presses: ['back princess'],
       stitch: '301',
       seamClass: 1,
+      finish: finishing.open,
       how: [
         'Pin each side back to its centre back, right sides together, notch to notch, and sew from the waist up.',
-        'Neaten the edges; clip the hollow one where it pulls; press open over something round.',
+        `Clip the hollow edge where it pulls; ${orderOf(finishing.open)}; press open over something round.`,
       ],
     },
   ],
@@ -50,11 +56,12 @@ export const bodiceSewing: StagedSewing = {
       presses: ['side'],
       stitch: '301',
       seamClass: 1,
+      finish: finishing.open,
       how: [
         'Tack the side seams first and try the bodice on: here it is most easily let out or taken in.',
-        'Sew from underarm to waist, neaten the edges and press open.',
+        `Sew from underarm to waist, ${orderOf(finishing.open)}, and press open.`,
       ],
       cautions: [cautions.pins],
     },
   ],
-};
+});

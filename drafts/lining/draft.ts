@@ -1,5 +1,7 @@
 import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { Parts } from '../draw-garment.ts';
+import { exposed } from '../finishing.ts';
+import type { MakingStyling } from '../making-choices.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import type { LiningStyling } from './choices.ts';
 import { facingPieces } from './facing-pieces.ts';
@@ -19,7 +21,11 @@ export interface Unlined {
 }
 
 /** Adds what finishes a bodice inside: a lining of its panels, or facings. The insert faces itself. */
-export function finishInside(unlined: Unlined, styling: LiningStyling, log: ConstructionLog): Parts {
+export function finishInside(
+  unlined: Unlined,
+  styling: LiningStyling & MakingStyling,
+  log: ConstructionLog,
+): Parts {
   const { bodice } = unlined;
   const made = styling.inside === 'lined' ? lining(unlined, styling, log) : facings(unlined, styling, log);
   return {
@@ -37,6 +43,7 @@ export function finishInside(unlined: Unlined, styling: LiningStyling, log: Cons
         setting: unlined.inside.setting,
         turnOfCloth: styling.turnOfCloth,
         facingEdge: styling.facingAllowance,
+        exposed: exposed(styling),
       }),
     ]),
   };

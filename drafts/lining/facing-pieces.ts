@@ -59,7 +59,7 @@ function neckFacing(
     notches: [],
     lines: [],
     marks: [],
-    cut: cutPair('self'),
+    cut: [...cutPair('self'), ...cutPair('interfacing')],
   };
 }
 
@@ -94,7 +94,7 @@ function armholeFacing(
     notches: panel.notches.filter(({ edge }) => edge === underarm.name),
     lines: [],
     marks: [],
-    cut: cutPair('self'),
+    cut: [...cutPair('self'), ...cutPair('interfacing')],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { type Finishing, orderOf } from '../finishing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
@@ -16,6 +17,8 @@ export interface InsideWork {
   readonly turnOfCloth: number;
   /** What the free edges of facings are turned under by, mm. */
   readonly facingEdge: number;
+  /** For edges that stay to be seen inside. */
+  readonly exposed: Finishing;
 }
 
 /** The steps by stage. Edges say by their rank when they are sewn. */
@@ -33,7 +36,7 @@ export function insideSewing(work: InsideWork): StagedSewing {
     neckline: [
       sewNeckline(work, sewnAt(sewingRank.neckline)),
       ...(armholes.length > 0 ? [sewArmholes(kind, armholes)] : []),
-      ...(waist.length > 0 ? [tackWaist(waist)] : []),
+      ...(waist.length > 0 ? [tackWaist(work, waist)] : []),
     ],
     finish: [catchDown(work)],
   };
@@ -46,19 +49,22 @@ const isOwn = ({ pieces }: InsideWork, { a, b }: Seam): boolean =>
 const rankOf = ({ pieces }: InsideWork, { a: [ref] }: Seam): number | undefined =>
   ref && edgeNamed(pieceNamed(pieces, ref.piece), ref.edge).rank;
 
-const makeUp = ({ kind, setting }: InsideWork, seams: readonly string[]): SewingStep => ({
+const makeUp = ({ kind, setting, exposed }: InsideWork, seams: readonly string[]): SewingStep => ({
   title: kind === 'lining' ? 'Sew the lining together' : 'Sew the facings together',
   sews: seams,
   presses: seams,
   stitch: '301',
   seamClass: 1,
+  finish: kind === 'lining' ? 'enclosed' : exposed.open,
   how:
     kind === 'lining'
       ? [
           'Sew the seams of the lining as those of the bodice, notch to notch, and press them open.',
           ...(setting.opening === 'side' ? ['Leave the left side seam open as far as the zip reaches.'] : []),
         ]
-      : ['Sew the facings to each other, right sides together, and press the seams open.'],
+      : [
+          `Sew the facings to each other, right sides together, ${orderOf(exposed.open)}, and press the seams open.`,
+        ],
 });
 
 /** The free edges of facings are neatened before they are sewn in. */
@@ -75,7 +81,10 @@ function neaten({ pieces, facingEdge }: InsideWork): readonly SewingStep[] {
       turns: free,
       stitch: '301',
       seamClass: 6,
-      how: ['Turn the free edges under, press, and stitch close to the fold.'],
+      finish: 'turned',
+      how: [
+        'Iron the interfacing onto the wrong sides of the facings. Turn the free edges under, press, and stitch close to the fold.',
+      ],
       amounts: [{ says: 'free edges of facings are turned under by', mm: facingEdge }],
       cautions: [cautions.hotEdge],
     },
@@ -88,6 +97,7 @@ const sewNeckline = ({ kind, turnOfCloth }: InsideWork, seams: readonly string[]
   presses: seams,
   stitch: '301',
   seamClass: 1,
+  finish: 'graded',
   how: [
     `Lay the ${kind} on the back neckline, right sides together, raw edges level, and sew from the centre back to the strap.`,
     'Trim the allowances in steps, clip the hollow edge, and turn the inside in. Stitch the allowances to it close to the seam, so that it stays inside; the seam rolls in by the turn of the cloth.',
@@ -103,6 +113,7 @@ const sewArmholes = (kind: InsideWork['kind'], seams: readonly string[]): Sewing
   presses: seams,
   stitch: '301',
   seamClass: 1,
+  finish: 'graded',
   how: [
     `Pin the ${kind} round each armhole, right sides together, side seam on side seam, notch to notch, the strap lying free between; sew from one strap end to the other.`,
     'Trim the allowances in steps, clip the hollow edge, turn the inside in and press. Stitch the allowances to it close to the seam as far as the machine reaches.',
@@ -110,14 +121,15 @@ const sewArmholes = (kind: InsideWork['kind'], seams: readonly string[]): Sewing
   cautions: [cautions.pins],
 });
 
-const tackWaist = (seams: readonly string[]): SewingStep => ({
+const tackWaist = ({ exposed }: InsideWork, seams: readonly string[]): SewingStep => ({
   title: 'Stitch the lining to the bodice at the waist',
   sews: seams,
   presses: seams,
   stitch: '301',
   seamClass: 1,
+  finish: exposed.together,
   how: [
-    'Lay lining and bodice together, wrong sides together, seam on seam, and stitch along the waist as one.',
+    `Lay lining and bodice together, wrong sides together, seam on seam, and stitch along the waist as one; ${orderOf(exposed.together)}.`,
   ],
 });
 
@@ -135,6 +147,7 @@ function catchDown({ kind, pieces, seams, setting }: InsideWork): SewingStep {
     ...(atZip.length > 0 ? { turns: atZip } : {}),
     stitch: '200',
     seamClass: 2,
+    finish: 'felled',
     how:
       kind === 'lining'
         ? [

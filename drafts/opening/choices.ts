@@ -11,7 +11,21 @@ export const openingChoices = [
     words: ['back', 'side'],
     help: 'where the zip is set in: the centre back seam, or the left side seam',
   },
+  {
+    kind: 'word',
+    name: 'zipKind',
+    default: 'centred',
+    words: ['centred', 'lapped'],
+    help: 'how the zip is set in: under the middle of its seam, or with one edge lapped over it',
+  },
   zipAllowance,
+  {
+    kind: 'word',
+    name: 'waistStay',
+    default: 'tape',
+    words: ['tape', 'ribbon', 'none'],
+    help: 'what keeps the waist from stretching: a tape in its seam, or a ribbon that hangs inside',
+  },
 ] as const satisfies readonly Choice[];
 
 export type OpeningStyling = StylingOf<typeof openingChoices>;

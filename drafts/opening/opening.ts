@@ -4,11 +4,14 @@ import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
 import type { Notch, PieceEdge } from '../../engine/pattern/piece.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
+import type { MakingStyling } from '../making-choices.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { liningCentreBack } from '../skirt/lining.ts';
 import type { OpenedStyling, OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 import { openingSewing } from './sewing.ts';
+import { stayNotion } from './waist-stay.ts';
+import { zipNotions } from './zip-notions.ts';
 
 /** The edges an opening runs along: on the bodice, and going on below the waist. */
 interface OpeningEdges {
@@ -58,7 +61,7 @@ const zipMark = (name: string, edge: PieceEdge, below: number): Notch => ({
  * Opens a dress: the longest zip in stock that ends high enough, notches where it begins and ends, a hook and eye above it, and
  * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
  */
-export function openDress(dress: Parts, styling: OpenedStyling, log: ConstructionLog): Parts {
+export function openDress(dress: Parts, styling: OpenedStyling & MakingStyling, log: ConstructionLog): Parts {
   const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
   const lengthOf = ({ piece, edge }: EdgeRef): number =>
     edgeLength(edgeNamed(pieceNamed(dress.pieces, piece), edge));
@@ -76,6 +79,7 @@ export function openDress(dress: Parts, styling: OpenedStyling, log: Constructio
     zip - onBodice,
     'construction',
   );
+  const waist = dress.girths.find(({ level }) => level === 'waist');
   const lined = styling.skirtLining === 'lined';
   const panels = styling.opening === 'back' ? ['centre back'] : ['side front', 'side back'];
   const gores = panels.map((panel) => `skirt ${panel}`);
@@ -97,13 +101,8 @@ export function openDress(dress: Parts, styling: OpenedStyling, log: Constructio
     seams: [...dress.seams, centreBackSeam, ...(lined ? [liningCentreBack] : [])],
     notions: [
       ...dress.notions,
-      {
-        name: 'zip',
-        count: 1,
-        length: zip,
-        note: `set into the ${styling.opening === 'back' ? 'centre back' : 'left side'} seam`,
-      },
-      { name: 'hook and eye', count: 1, length: 0, note: 'above the zip' },
+      ...zipNotions(styling, zip),
+      ...(waist ? stayNotion(styling, waist, log) : []),
     ],
     sewing: openingSewing(dress.sewing ?? {}, styling, below),
   };

@@ -7,6 +7,7 @@ import type { Piece } from '../../engine/pattern/piece.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';
+import type { MakingStyling } from '../making-choices.ts';
 import type { SkirtStyling } from './choices.ts';
 import { skirtFigures } from './figures.ts';
 import { type GoreLines, planGore, shorter } from './gore-lines.ts';
@@ -75,7 +76,7 @@ function planSkirt(body: Body, styling: SkirtStyling, waist: ByGore, log: Constr
  */
 export function drawSkirt(
   body: Body,
-  styling: SkirtStyling & Parameters<typeof allowances>[0],
+  styling: SkirtStyling & MakingStyling,
   waist: ByGore,
   log: ConstructionLog,
   solver: Solver = solve,
@@ -117,6 +118,6 @@ export function drawSkirt(
     rules.liningShorter.value,
     rules.liningShorter,
   );
-  const lining = skirtLining(cutGores(up), body.size.hipGirth, sizes);
+  const lining = skirtLining(cutGores(up), body.size.hipGirth, sizes, styling);
   return { ok: true, value: together(parts, lining), issues: [] };
 }

@@ -1,15 +1,20 @@
+import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
+import { exposed, insideBodice, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
 import type { SleeveStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
 /** How the puff sleeves are made up, each closed to a ring before it is set in. */
-export const sleeveSewing = (styling: SleeveStyling): StagedSewing =>
-  styling.sleeveLining === 'self'
+export function sleeveSewing(styling: SleeveStyling & Parameters<typeof insideBodice>[0]): StagedSewing {
+  const armhole = [setIn(insideBodice(styling).together)];
+  const { open } = exposed(styling);
+  return styling.sleeveLining === 'self'
     ? {
         sleeve: [
           sleeveSeam(
+            'enclosed',
             'Open each sleeve out and fold it right sides together along the arm. Sew its seam from end to end, but leave a gap in one half, from the fold of the hem to the casing line. Press open: the half with the gap becomes the lining.',
           ),
           foldedCasing(styling),
@@ -19,20 +24,24 @@ export const sleeveSewing = (styling: SleeveStyling): StagedSewing =>
           ),
           gatheringRows('through both layers'),
         ],
-        armhole: [setIn],
+        armhole,
       }
     : {
         prepare: [gatheringRows('')],
         sleeve: [
-          sleeveSeam('Fold each sleeve right sides together, sew its seam, neaten the edges and press open.'),
+          sleeveSeam(
+            open,
+            `Fold each sleeve right sides together, sew its seam, ${orderOf(open)}, and press open.`,
+          ),
           turnedCasing(styling),
           threadElastic,
           closeCasing(
             'Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.',
           ),
         ],
-        armhole: [setIn],
+        armhole,
       };
+}
 
 const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
   title: 'Stitch the gathering rows of the sleeves',
@@ -45,12 +54,13 @@ const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
   amounts: amounts(workroom.rowsApart, workroom.longStitch),
 });
 
-const sleeveSeam = (how: string): SewingStep => ({
+const sleeveSeam = (finish: SeamFinish, how: string): SewingStep => ({
   title: 'Sew the sleeve seams',
   sews: ['sleeve seam'],
   presses: ['sleeve seam'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [how],
 });
 
@@ -66,6 +76,7 @@ const turnedCasing = (styling: SleeveStyling): SewingStep => ({
   brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
   stitch: '301',
   seamClass: 6,
+  finish: 'turned',
   how: [
     'Turn the raw edge under, turn the hem up along its line, and press.',
     'Stitch round close to the inner fold. Leave an opening beside the sleeve seam.',
@@ -119,7 +130,7 @@ const closeCasing = (how: string): SewingStep => ({
   how: [how],
 });
 
-const setIn: SewingStep = {
+const setIn = (finish: SeamFinish): SewingStep => ({
   title: 'Gather the crowns and set in the sleeves',
   needs: [
     state('sleeve', 'rows stitched', 'crown'),
@@ -131,11 +142,12 @@ const setIn: SewingStep = {
   presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [
     'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to the shoulder mark of the strap.',
     'Below the notches the edges lie flat on each other. Draw up the rows until the crown fits between the notches, keep most of the fullness over the strap, and sew with the gathers on top.',
-    'Trim the underarm, neaten all layers together, and press the allowance only.',
+    `Trim the underarm, ${orderOf(finish)}, and press the allowance only.`,
   ],
   amounts: amounts(workroom.underarmTrim),
   cautions: [cautions.gathers],
-};
+});
