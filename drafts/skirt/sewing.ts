@@ -45,7 +45,7 @@ const hem = ({ hemAllowance }: SkirtStyling, finish: SeamFinish): SewingStep => 
   finish,
   how: [
     'Try the dress on and have the hem measured up from the floor all round; trim what has dropped.',
-    `${orderFirst(finish)}. Turn the hem up along its line, seam on seam, and press the fold; the edge is cut as much narrower as the skirt is above, so it lies flat.`,
+    `Neaten the raw edge (${finish}). Turn the hem up along its line, seam on seam, and press the fold; the edge is cut as much narrower as the skirt is above, so it lies flat.`,
     'Hem by hand, a thread at a time, so that no stitch shows outside and she can let it down.',
   ],
   amounts: [{ says: 'turned up at the hem', mm: hemAllowance }],
