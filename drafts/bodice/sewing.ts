@@ -12,7 +12,7 @@ export const bodiceSewing = (finishing: Finishing): StagedSewing => ({
         'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
         'Try it on over the underwear the dress will be worn with. Write what you pin where it pulls or gapes under “fitting:” in her measurements, and draft again.',
       ],
-      amounts: amounts(rules.trialAllowance),
+      amounts: amounts(rules.trialAllowance, rules.leastAllowance),
       cautions: [cautions.pins],
     },
   ],
