@@ -205,6 +205,7 @@ const garmentOf = (piece: Piece, { wearer }: AlterOptions): Garment => ({
   seams: [],
   joins: [],
   girths: [],
+  shapes: [],
   notions: [],
   steps: [],
   issues: noIssues,

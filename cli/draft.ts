@@ -19,9 +19,11 @@ import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
+import { reasonResult, stepsResult } from './steps-result.ts';
 import { summary } from './summary.ts';
 import { Unusable } from './unusable.ts';
 import { json, nothingWalked, walkResult } from './walk-result.ts';
+import { reasonLines, reasonsFor } from './why.ts';
 import { writeFiles } from './write-files.ts';
 
 interface DraftOptions {
@@ -31,6 +33,7 @@ interface DraftOptions {
   readonly set?: readonly string[];
   readonly date?: string;
   readonly steps?: true;
+  readonly why?: string;
   readonly json?: true;
 }
 
@@ -44,7 +47,8 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
-    .option('--steps', 'print the construction log, step by step, with the numbers of this body')
+    .option('--steps', 'print the construction, step by step, with the numbers of this body')
+    .option('--why <step>', 'print what the step of this title rests on, down to the tape measure')
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
 
@@ -59,15 +63,21 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     throw new Unusable(evaluated.issues);
   }
   const { garment, cutLines, report } = evaluated.value;
-  const result = json(walkResult(report, evaluated.value.styling));
+  const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
+  const walked = walkResult(report, evaluated.value.styling);
   const print = { date, notches: notchesOf(evaluated.value.styling) };
   const pieces = pieceSvgs(garment, cutLines, print);
   const sheet = sheetSvg(garment, cutLines, print);
-  await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', result]]));
+  await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
   const earlier = await earlierPieces(options.out, pieces.keys());
-  if (options.json) await session.write(result);
-  else {
+  if (options.json) {
+    const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
+    const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
+    await session.write(json({ ...walked, ...steps, ...why }));
+  } else {
+    const known = { ...evaluated.value, choices: garmentDraft.choices };
     if (options.steps) await session.write(plain(construction(garment)));
+    for (const reason of reasons) await session.write(`${plain(reasonLines(reason, known))}\n`);
     await session.write(heading(session, report) + plain(summary(evaluated.value)));
     session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
   }
@@ -77,8 +87,12 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   return report.ok ? 0 : 1;
 }
 
-/** The construction log: what was done, with which numbers, on whose word. */
-const construction = (garment: Garment): string =>
-  garment.steps
-    .map((step) => `${String(step.number).padStart(3)}. ${step.title}: ${step.text} [${step.source}]\n`)
+/** The construction: what was done, with which numbers, on whose word, heading by heading. */
+const construction = ({ steps }: Garment): string =>
+  steps
+    .map(({ number, heading, title, text, source }, i) => {
+      const begins = heading !== undefined && heading !== steps[i - 1]?.heading;
+      const line = `${String(number).padStart(3)}. ${title}: ${text} [${source}]\n`;
+      return begins ? `${i === 0 ? '' : '\n'}${heading}\n${line}` : line;
+    })
     .join('');

@@ -8,6 +8,7 @@ import { printCommand } from './print.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { sewCommand } from './sew.ts';
+import { teachCommand } from './teach.ts';
 import { Unusable } from './unusable.ts';
 import { walkCommand } from './walk.ts';
 
@@ -29,6 +30,7 @@ export async function run(words: readonly string[], session: Session): Promise<E
     draftCommand,
     printCommand,
     sewCommand,
+    teachCommand,
     walkCommand,
     alterCommand,
     bodyCommand,

@@ -2,6 +2,7 @@ import { cupOf } from '../engine/body/cup.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { countIssues } from './say-issues.ts';
+import { countShapes } from './shape-table.ts';
 import { type Column, fixed, table } from './table.ts';
 
 /** The short table: what was drafted, whether it is true, and what it measures finished. */
@@ -13,6 +14,7 @@ export function summary({ body, garment, report }: Evaluation): string {
     ['worst mismatch', worstSeam(report)],
     ['worst corner', worstJoin(report)],
     ['cup', cup],
+    ['shapes', countShapes(report.shapes)],
     ['issues', countIssues(report.issues)],
   ];
   const width = Math.max(...rows.map(([label]) => (label ?? '').length));

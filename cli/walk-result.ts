@@ -3,7 +3,10 @@ import type { Issue } from '../engine/issue.ts';
 import type { EdgeRef } from '../engine/pattern/garment.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 
-/** What `walk --json` prints and `report.json` holds: lengths in mm, angles in degrees. */
+/**
+ * What `walk --json` prints and `report.json` holds: lengths in mm, angles in degrees; of a shape, null where it has no
+ * limit on a side.
+ */
 export function walkResult(report: Report, styling: Styling) {
   return {
     ok: report.ok,
@@ -29,13 +32,23 @@ export function walkResult(report: Report, styling: Styling) {
       finished,
       error,
     })),
+    shapes: report.shapes.map(({ name, piece, value, low, high, unit, ok, bound }) => ({
+      name,
+      piece,
+      value,
+      low: low ?? null,
+      high: high ?? null,
+      unit,
+      ok,
+      bound,
+    })),
     issues: issuesResult(report.issues),
   };
 }
 
 /** The same shape when nothing could be drafted: no seams, and the issues that say why. */
 export const nothingWalked = (garment: string, issues: readonly Issue[]) =>
-  walkResult({ ok: false, garment, body: '', seams: [], joins: [], girths: [], issues }, {});
+  walkResult({ ok: false, garment, body: '', seams: [], joins: [], girths: [], shapes: [], issues }, {});
 
 /** Issues as data for other programs; `limits` is null where there are none. */
 export const issuesResult = (issues: readonly Issue[]) =>

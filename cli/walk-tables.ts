@@ -1,11 +1,12 @@
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/garment.ts';
 import { countIssues } from './say-issues.ts';
+import { countShapes, shapeTable } from './shape-table.ts';
 import { girthTable } from './summary.ts';
 import { type Column, fixed, table } from './table.ts';
 
-/** Every seam, join and girth of a report, one a line. */
-export function walkTables(report: Report): string {
+/** Every seam, join and girth of a report, one a line, and the shapes outside their bands, or all of them. */
+export function walkTables(report: Report, bands: 'outside' | 'all'): string {
   const seams = table(
     seamColumns,
     report.seams.map((s) => [
@@ -23,7 +24,10 @@ export function walkTables(report: Report): string {
     joinColumns,
     report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
   );
-  return [seams, joins, girthTable(report), `issues: ${countIssues(report.issues)}\n`].join('\n');
+  const counts = `shapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
+  const shapes = report.shapes.filter(({ ok }) => bands === 'all' || !ok);
+  const shown = shapes.length === 0 ? [] : [shapeTable(shapes)];
+  return [seams, joins, girthTable(report), ...shown, counts].join('\n');
 }
 
 const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');

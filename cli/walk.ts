@@ -3,10 +3,8 @@ import { movesBetween, type PieceMove } from '../engine/checks/moves.ts';
 import type { Report } from '../engine/checks/report.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import type { Figure } from '../engine/pattern/figure.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/render/walk-sheet.ts';
-import { bandsTable } from './bands-table.ts';
 import { heading } from './heading.ts';
 import { movesTable } from './moves-table.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
@@ -52,11 +50,10 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(setOption())
     .addOption(new Option('--workers <count>', 'threads for --bodies').argParser(threads).default(1))
     .addOption(
-      new Option('--bands', 'print the drafted figures beside the bands a pattern cutter expects').conflicts([
-        'bodies',
-        'file',
-        'json',
-      ]),
+      new Option(
+        '--bands',
+        'print every shape beside the band a pattern cutter expects, not only those outside it',
+      ).conflicts(['bodies', 'json']),
     )
     .addOption(
       new Option(
@@ -81,10 +78,10 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
   const now = await evaluateFile(session, draft, styling, options.body, options);
   const { report, styling: resolved, garment } = now;
-  if (options.before === undefined) return show(session, report, resolved, options, garment.figures);
+  if (options.before === undefined) return show(session, report, resolved, options);
   const before = await evaluateFile(session, draft, styling, options.before, options);
   const moves = movesBetween(before.garment, garment);
-  return show(session, report, resolved, options, garment.figures, moves);
+  return show(session, report, resolved, options, moves);
 }
 
 async function evaluateFile(
@@ -114,12 +111,10 @@ async function show(
   report: Report,
   styling: Styling,
   { json: asJson, bands, before = '' }: WalkOptions,
-  figures: readonly Figure[] = [],
   moves?: readonly PieceMove[],
 ): Promise<ExitCode> {
   if (asJson) await session.write(json({ ...walkResult(report, styling), ...(moves ? { moves } : {}) }));
-  else await session.write(heading(session, report) + plain(walkTables(report)));
-  if (bands) await session.write(`\n${plain(bandsTable(figures))}`);
+  else await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
   if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;

@@ -2,18 +2,19 @@ import type { Body } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sideOf } from '../engine/body/fitting.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
-import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
-import { type ConstructionLog, constructionLog } from '../engine/pattern/construction-log.ts';
+import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Side } from '../engine/pattern/side.ts';
+import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
+import { notchShapes } from './notch-shapes.ts';
 import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
@@ -21,7 +22,7 @@ import { issuesOfBoth } from './sides/said-of-both.ts';
 
 /** What one part of a garment adds to it. */
 export type Parts = Required<
-  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'figures'>
+  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'shapes'>
 > & {
   readonly sewing?: StagedSewing;
 };
@@ -35,17 +36,35 @@ export type Cut = (solution: Solution) => Parts;
 /** The same for a whole garment, of which a part drawn later may still turn out impossible. */
 export type CutAll = (solution: Solution) => Result<Parts>;
 
-type Plan = (body: Body, sketch: SketchBuilder, log: ConstructionLog) => CutAll;
+/** What is asked for: the garment by name, its choices and how they were made, and the body it is for. */
+export interface Order<Choices extends readonly Choice[]> {
+  readonly name: string;
+  readonly choices: Choices;
+  readonly styling: StylingOf<Choices>;
+  readonly body: Body;
+  readonly solver?: Solver | undefined;
+}
+
+/** Draws on the table what a garment asks of the sketch, and hands back how its pieces are cut from the solution. */
+type Plan<Choices extends readonly Choice[]> = (table: DraftingTable<Choices>) => CutAll;
+
+/** A plan for one garment, ready for any body. */
+type Draw = (body: Body, solver: Solver) => Result<Garment>;
 
 /**
  * Draws a garment: measures the body again as the fitting found it, plans all parts in one sketch, solves that as
  * a whole, and cuts the pieces. When no solution holds, answers with what cannot agree for this body, and which
  * measurements, or changes of the fitting, to look at again.
  */
-export function drawGarment(name: string, body: Body, plan: Plan, solver: Solver = solve): Result<Garment> {
-  const drawn = drawSides(name, body, plan, solver);
+export function drawGarment<Choices extends readonly Choice[]>(
+  order: Order<Choices>,
+  plan: Plan<Choices>,
+): Result<Garment> {
+  const { body, solver = solve } = order;
+  const draw: Draw = (other, solverOf) => drawOnce({ ...order, body: other }, plan, solverOf);
+  const drawn = drawSides(body, draw, solver);
   if (drawn.ok) return drawn;
-  const blamed = fittingToBlame(body, (other) => drawSides(name, other, plan, onlyWhether).ok);
+  const blamed = fittingToBlame(body, (other) => drawSides(other, draw, onlyWhether).ok);
   return blamed ? { ok: false, issues: [blamed, ...drawn.issues] } : drawn;
 }
 
@@ -53,12 +72,12 @@ export function drawGarment(name: string, body: Body, plan: Plan, solver: Solver
  * Draws a garment once for both sides, or where the fitting made these differ, once for each: first the side that has
  * no change of its own, so that the other keeps as much of it as can be.
  */
-function drawSides(name: string, body: Body, plan: Plan, solver: Solver): Result<Garment> {
+function drawSides(body: Body, drawFor: Draw, solver: Solver): Result<Garment> {
   const { fitting } = body;
-  if (!fitting.some(sideOf)) return drawOnce(name, body, plan, solver);
+  if (!fitting.some(sideOf)) return drawFor(body, solver);
   const [one, other] = solversOfSides(solver);
   const draw = (side: Side, solverOf: Solver): Result<Garment> =>
-    drawOnce(name, { ...body, fitting: onSide(fitting, side) }, plan, solverOf);
+    drawFor({ ...body, fitting: onSide(fitting, side) }, solverOf);
   const leftFirst = !fitting.some((change) => sideOf(change) === 'left');
   const first = draw(leftFirst ? 'left' : 'right', one);
   // A solver that follows an earlier garment would be out of step after a side that could not be drawn.
@@ -70,42 +89,47 @@ function drawSides(name: string, body: Body, plan: Plan, solver: Solver): Result
   return { ok: true, value: { ...garment, issues: [...garment.issues, ...noPlace] }, issues: [] };
 }
 
-function drawOnce(name: string, body: Body, plan: Plan, solver: Solver): Result<Garment> {
+function drawOnce<Choices extends readonly Choice[]>(
+  { name, body, choices, styling }: Order<Choices>,
+  plan: Plan<Choices>,
+  solver: Solver,
+): Result<Garment> {
   const planned = (someBody: Body) => {
-    const log = constructionLog();
-    const sketch = new SketchBuilder();
-    const cut = plan(measuredAgain(someBody, log), sketch, log);
-    return { cut, sketch, log };
+    const table = measuredAgain(draftingTable(someBody, choices, styling));
+    return { table, cut: plan(table) };
   };
-  const { cut, sketch, log } = planned(body);
-  const refusals = log.refusals();
+  const { cut, table } = planned(body);
+  const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solver(sketch.sketch());
+  const solution = solver(table.sketch.sketch());
   if (solution.status !== 'solved') {
     const again = (other: Body): Solution | undefined => {
-      const plannedAgain = planned(other);
-      return plannedAgain.log.refusals().length > 0 ? undefined : solve(plannedAgain.sketch.sketch());
+      const plannedAgain = planned(other).table;
+      return plannedAgain.refusals().length > 0 ? undefined : solve(plannedAgain.sketch.sketch());
     };
     return { ok: false, issues: [conflictIssue(body, solution, again)] };
   }
+  table.solved(solution);
   const parts = cut(solution);
   if (!parts.ok) return parts;
   const { sewing: staged = {}, ...made } = parts.value;
   const sewing = inStages([cuttingSteps(made.pieces), staged]);
   const issues = [
-    ...log.remarks(),
+    ...table.remarks(),
     ...withoutPlace(
       body.fitting.filter((change) => !sideOf(change)),
       made.pieces,
     ),
   ];
+  const shapes = [...made.shapes, ...notchShapes];
   const garment = {
     name,
     body: body.name,
     wearer: wearerOf(body),
     ...made,
+    shapes,
     sewing,
-    steps: log.steps(),
+    steps: table.steps(),
     issues,
   };
   return { ok: true, value: garment, issues: [] };
@@ -126,6 +150,14 @@ export const together = (...parts: readonly Parts[]): Parts => ({
   joins: parts.flatMap((part) => part.joins),
   girths: parts.flatMap((part) => part.girths),
   notions: parts.flatMap((part) => part.notions),
-  figures: parts.flatMap((part) => part.figures),
+  shapes: parts.flatMap((part) => part.shapes),
   sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
+});
+
+/** The pieces in the order of their numbers, numbered without gaps. */
+export const inOrder = (parts: Parts): Parts => ({
+  ...parts,
+  pieces: parts.pieces
+    .toSorted((a, b) => a.number - b.number)
+    .map((piece, i) => ({ ...piece, number: i + 1 })),
 });

@@ -1,14 +1,12 @@
 import type { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
+import { fair, lowBending } from '../engine/constraints/statements.ts';
 
 /** What change of bend counts for, where bend itself counts one: enough to keep the handles even. */
 const CHANGE_OF_BEND = 0.3;
 
 /** Wishes that a line be fair: bend little, `straightness` times as much as usual, and change its bend little. */
 export function fairLine(sketch: SketchBuilder, curve: string, straightness = 1): void {
-  sketch.wish(
-    { kind: 'low bending', name: `${curve} bends little`, curve, weight: straightness },
-    { kind: 'fair', name: `${curve} bends evenly`, curve, weight: CHANGE_OF_BEND },
-  );
+  sketch.wish(...lowBending([curve], straightness), ...fair([curve], CHANGE_OF_BEND));
 }
 
 /** The same for several lines. */

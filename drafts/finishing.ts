@@ -10,7 +10,11 @@ export const seamFinish = {
   help: 'how raw edges that no lining covers are kept from fraying',
 } as const satisfies Choice;
 
-type FinishStyling = StylingOf<readonly [typeof seamFinish]>;
+/** What a garment says of its raw edges: how she wants them finished, and whether a lining covers those of the bodice. */
+export interface FinishStyling {
+  readonly seamFinish?: StylingOf<readonly [typeof seamFinish]>['seamFinish'];
+  readonly inside?: 'lined' | 'faced';
+}
 
 /** The finish of a seam that is pressed open, and of one that is pressed to one side. */
 export interface Finishing {
@@ -18,16 +22,17 @@ export interface Finishing {
   readonly together: SeamFinish;
 }
 
-/** Where nothing covers the edges. */
-export const exposed = ({ seamFinish: edges }: FinishStyling): Finishing => ({
-  open: edges,
-  together: `${edges} together`,
-});
-
 const enclosed: Finishing = { open: 'enclosed', together: 'enclosed' };
 
+/** Edges left as they were cut, as on a trial bodice, which leaves nothing to choose. */
+const raw: Finishing = { open: 'raw', together: 'raw' };
+
+/** Where nothing covers the edges. */
+export const exposed = ({ seamFinish: edges }: FinishStyling): Finishing =>
+  edges ? { open: edges, together: `${edges} together` } : raw;
+
 /** In a bodice: a lining covers the edges, facings do not. */
-export const insideBodice = (styling: FinishStyling & { readonly inside?: 'lined' | 'faced' }): Finishing =>
+export const insideBodice = (styling: FinishStyling): Finishing =>
   styling.inside === 'lined' ? enclosed : exposed(styling);
 
 /** What to do for a finish, within a sentence. */

@@ -2,6 +2,7 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import { bodice } from './bodice/draft.ts';
 import { dress } from './dress.ts';
 import { skirt } from './skirt/skirt.ts';
+import { trial } from './trial/trial.ts';
 
 /** Every garment that can be drafted. */
-export const garments: readonly Draft[] = [dress, bodice, skirt];
+export const garments: readonly Draft[] = [dress, bodice, skirt, trial];

@@ -1,5 +1,6 @@
 import type { Term } from '../engine/constraints/relations.ts';
 import type { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
+import { near } from '../engine/constraints/statements.ts';
 
 /**
  * How much a millimetre away from its place counts against the bend of curves (per mm squared): `firm` where the
@@ -15,5 +16,5 @@ export function keepNear(
   value: number,
   hold: keyof typeof weights,
 ): void {
-  sketch.wish({ kind: 'near', name, terms, value, weight: weights[hold] });
+  sketch.wish(near(name, terms, value, weights[hold]));
 }

@@ -4,9 +4,11 @@
  */
 export const sewingRank = {
   underBust: 1,
+  strapShoulder: 1,
   strapTube: 2,
   princess: 2,
   strap: 3,
+  shoulder: 3,
   side: 4,
   sleeveSeam: 4,
   armhole: 5,

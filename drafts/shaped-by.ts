@@ -5,20 +5,33 @@ import type { MeasurementName } from '../engine/body/body.ts';
  * changes a piece or what is bought for it. Held to the drafted pieces by a test.
  */
 
-export const bodiceShapedBy = [
+export const trialShapedBy = [
   'bustGirth',
   'underBustGirth',
+  'upperChestGirth',
   'waistGirth',
   'neckBaseGirth',
+  'armscyeGirth',
+  'shoulderLength',
   'shoulderSlope',
   'backNeckPointToWaist',
   'neckShoulderPointToBustPoint',
   'neckShoulderPointToWaist',
   'bustPointWidth',
+  'acrossBackWidth',
+  'acrossFrontWidth',
   'scyeDepth',
 ] as const satisfies readonly MeasurementName[];
 
-export const sleeveShapedBy = ['upperArmGirth', 'elbowGirth'] as const satisfies readonly MeasurementName[];
+/** A bodice is drawn on the same foundation, and its style on that. */
+export const bodiceShapedBy = trialShapedBy;
+
+export const sleeveShapedBy = [
+  'upperArmGirth',
+  'elbowGirth',
+  'wristGirth',
+  'outerArmLength',
+] as const satisfies readonly MeasurementName[];
 
 export const skirtShapedBy = [
   'waistGirth',

@@ -1,134 +1,138 @@
-import type { Solution } from '../../engine/constraints/solution.ts';
 import { moved, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
-import type { Piece } from '../../engine/pattern/piece.ts';
-import { bodiceAllowances } from '../allowances.ts';
+import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import {
-  cutPair,
-  levelLine,
-  seamEdge,
-  solvedCurve,
-  solvedCurves,
-  solvedPoint,
-  straight,
-} from '../piece-edges.ts';
+import { cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
-import type { BackFoundation } from './back-foundation.ts';
-import type { BackLines } from './back-lines.ts';
-import type { BodiceStyling } from './choices.ts';
-import type { LevelTexts } from './level-texts.ts';
-import type { Levels } from './levels.ts';
-import { jointNotches } from './panel-marks.ts';
-import { bodiceRules as rules } from './rules.ts';
-import { sidePanelPiece } from './side-panel.ts';
+import {
+  armholeEdges,
+  armholeNotches,
+  curvesOf,
+  grainSquareToWaist,
+  jointNotches,
+  type PanelCut,
+  panelTop,
+  sideAtLevel,
+  sideNotches,
+  strapNotches,
+} from './panel-cut.ts';
 
-/** Between strap, blade, under-bust and waist a back princess edge may change from hollow to round three times. */
+/** Between top, blade, under-bust and waist a back princess edge may change from hollow to round three times. */
 const PRINCESS_TURNS = 3;
 
-/** Cuts the centre back panel: neckline, princess edge, waist, and the seam that opens. */
-export function centreBackPiece(
-  back: BackFoundation,
-  lines: BackLines,
-  solution: Solution,
-  levels: Levels,
-  styling: BodiceStyling,
-  texts: LevelTexts,
-): Piece {
-  const allowance = bodiceAllowances(styling);
-  const princess = seamEdge(
-    'princess',
-    solvedCurves(solution, lines.centrePrincess),
-    allowance.seam,
-    sewingRank.princess,
-    PRINCESS_TURNS,
-  );
-  const towardsSide = unit(outward(vectorBetween(back.centreWaist, back.centreNeck)));
+/** Cuts the back panels. */
+export const backPieces = (cut: PanelCut): readonly Piece[] => [centreBack(cut), sideBack(cut)];
+
+const princessEdge = (cut: PanelCut, names: readonly string[]): PieceEdge =>
+  seamEdge('princess', curvesOf(cut, names), cut.allowance.seam, sewingRank.princess, PRINCESS_TURNS);
+
+/** The centre back: neckline, shoulder where it has one, princess edge, waist, and the seam that opens. */
+function centreBack(cut: PanelCut): Piece {
+  const { plan, allowance, solution, texts } = cut;
+  const { foundation, lines } = plan;
+  const { back, levels } = foundation;
+  const { style } = lines;
+  const princess = princessEdge(cut, plan.back.centrePrincess);
+  const towardsSide = unit(outward(vectorBetween(back.centreWaist, lines.back.centre)));
   const waistWidth = solvedPoint(solution, 'centre back waist').x - back.centreWaist.x;
   const inset = scaled(towardsSide, -waistWidth / 2);
+  const top =
+    style.princess.back === 'armhole'
+      ? (cut.armholes.back.edges[0]?.curves[0]?.from ?? point(0, 0))
+      : lines.back.princess.centre;
+  const level = (name: string, y: number, end: string, text: string) =>
+    levelLine(name, point(back.centreBackAt(y), y), solvedPoint(solution, end), text);
   return {
     name: 'centre back',
     number: 4,
     edges: [
-      seamEdge(
-        'neckline',
-        solvedCurves(solution, [lines.neckline]),
-        allowance.neckline,
-        sewingRank.neckline,
-        1,
-      ),
+      seamEdge('neckline', curvesOf(cut, [plan.back.neckline]), allowance.neckline, sewingRank.neckline, 1),
+      ...(style.shoulder === 'whole'
+        ? [seamEdge('shoulder', straight(lines.back.innerAtCentre, top), allowance.seam, sewingRank.shoulder)]
+        : []),
+      ...armholeEdges(cut, 'back', 'centre back'),
       princess,
-      seamEdge('waist', solvedCurves(solution, [lines.centreWaist]), allowance.seam, sewingRank.waist, 1),
+      seamEdge('waist', curvesOf(cut, [plan.back.centreWaist]), allowance.seam, sewingRank.waist, 1),
       seamEdge(
         'centre back',
-        straight(back.centreWaist, back.centreNeck),
+        straight(back.centreWaist, lines.back.centre),
         allowance.centreBack,
         sewingRank.centreBack,
       ),
     ],
-    grain: grainline(moved(back.centreNeck, inset), moved(back.centreWaist, inset)),
-    notches: jointNotches(princess, [
-      { name: 'bust level', mark: 'double' },
-      { name: 'under-bust level', mark: 'level' },
-    ]),
+    grain: grainline(moved(lines.back.centre, inset), moved(back.centreWaist, inset)),
+    notches: [
+      ...armholeNotches(cut, 'back', 'centre back'),
+      ...jointNotches(princess, [
+        { name: 'bust level', mark: 'double' },
+        { name: 'under-bust level', mark: 'level' },
+      ]),
+    ],
     lines: [
-      levelLine(
-        'bust level',
-        point(back.centreBackAt(levels.bust), levels.bust),
-        solvedPoint(solution, 'centre back bust'),
-        texts.bust,
-      ),
-      levelLine(
-        'under-bust level',
-        point(back.centreBackAt(levels.underBust), levels.underBust),
-        solvedPoint(solution, 'centre back under bust'),
-        texts.underBust,
-      ),
+      level('bust level', levels.bust.value, 'centre back bust', texts.bust),
+      level('under-bust level', levels.underBust.value, 'centre back under bust', texts.underBust),
     ],
     marks: [],
     cut: cutPair('self'),
   };
 }
 
-/** Cuts the side back panel: strap end, armhole, side seam, waist and princess edge. */
-export function sideBackPiece(
-  back: BackFoundation,
-  lines: BackLines,
-  solution: Solution,
-  levels: Levels,
-  styling: BodiceStyling,
-  texts: LevelTexts,
-): Piece {
-  const allowance = bodiceAllowances(styling);
-  const princess = seamEdge(
-    'princess',
-    solvedCurves(solution, lines.sidePrincess),
-    allowance.seam,
-    sewingRank.princess,
-    PRINCESS_TURNS,
-  );
-  const at = (level: string) => solvedPoint(solution, `side back ${level}`);
-  return sidePanelPiece(
-    {
-      name: 'side back',
-      number: 5,
-      strap: back.strap,
-      armhole: solvedCurve(solution, lines.armhole),
-      armholeFlat: rules.backNotch.value,
-      armholeNotch: { name: 'back armhole notch', mark: 'double' },
-      side: solvedCurve(solution, lines.side),
-      underarm: back.underarm,
-      sideWaist: back.sideWaist,
-      waist: solvedCurve(solution, lines.sideWaist),
-      princess: [princess],
-      princessNotches: jointNotches(princess, [
+/** The side back: strap end or shoulder, armhole, side seam, waist and princess edge. */
+function sideBack(cut: PanelCut): Piece {
+  const { plan, allowance, solution, texts } = cut;
+  const { foundation, lines } = plan;
+  const { levels } = foundation;
+  const { style, back: half } = lines;
+  const princess = princessEdge(cut, plan.back.sidePrincess);
+  const side = curvesOf(cut, plan.back.side);
+  const waist = solvedPoint(solution, 'side back waist');
+  const top =
+    style.princess.back === 'armhole'
+      ? []
+      : style.shoulder === 'strap'
+        ? [
+            seamEdge(
+              'strap',
+              straight(half.sideCorner, panelTop(cut, 'back')),
+              allowance.seam,
+              sewingRank.strap,
+            ),
+          ]
+        : [
+            seamEdge(
+              'shoulder',
+              straight(half.princess.side, half.outer),
+              allowance.seam,
+              sewingRank.shoulder,
+            ),
+          ];
+  const level = (name: string, start: string, y: number, text: string) =>
+    levelLine(name, solvedPoint(solution, start), sideAtLevel(side, y).point, text);
+  return {
+    name: 'side back',
+    number: 5,
+    edges: [
+      ...top,
+      ...armholeEdges(cut, 'back', 'side back'),
+      seamEdge('side', side, allowance.side, sewingRank.side, 2),
+      seamEdge('waist', curvesOf(cut, [plan.back.sideWaist]), allowance.seam, sewingRank.waist, 1),
+      princess,
+    ],
+    grain: grainSquareToWaist(cut, waist, foundation.back.side.waist),
+    notches: [
+      ...jointNotches(princess, [
         { name: 'under-bust level', mark: 'level' },
         { name: 'bust level', mark: 'double' },
       ]),
-      princessAt: { waist: at('waist'), bust: at('bust'), underBust: at('under bust') },
-      allowance,
-    },
-    levels,
-    texts,
-  );
+      ...armholeNotches(cut, 'back', 'side back'),
+      ...strapNotches(cut, 'back'),
+      ...sideNotches(cut, side),
+    ],
+    lines: [
+      level('bust level', 'side back bust', levels.bust.value, texts.bust),
+      level('under-bust level', 'side back under bust', levels.underBust.value, texts.underBust),
+    ],
+    marks: [],
+    cut: cutPair('self'),
+  };
 }

@@ -1,142 +1,253 @@
 import type { Body } from '../../engine/body/body.ts';
-import type { Corner, Girth, GirthPart, Join, Seam } from '../../engine/pattern/garment.ts';
-import type { BodiceStyling } from './choices.ts';
+import type { Corner, EdgeRef, Girth, GirthPart, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { Foundation } from '../foundation/foundation.ts';
+import { type ArmholeHalf, edgesOn } from './armhole-parts.ts';
+import { easeLeft } from './ease-left.ts';
+import { hasNoCorner } from './front-neckline.ts';
+import type { PanelCut } from './panel-cut.ts';
+import type { Style } from './style.ts';
+
+const plainSeam = (name: string, a: readonly EdgeRef[], b: readonly EdgeRef[]): Seam => ({
+  name,
+  a,
+  b,
+  ease: 0,
+  gatherRatio: 1,
+});
+
+const ref = (piece: string, edge: string): EdgeRef => ({ piece, edge });
+const back = (piece: string, edge: string): EdgeRef => ({ piece, edge, reversed: true });
+
+/** What the part of a plain front over the bust is called. */
+const upperFront = ({ front }: Style): string => (front === 'parted' ? 'upper centre front' : 'centre front');
 
 /** How the panels are sewn to each other. */
-export const bodiceSeams: readonly Seam[] = [
-  {
-    name: 'front princess, lower',
-    a: [{ piece: 'side front', edge: 'princess lower' }],
-    b: [{ piece: 'centre front', edge: 'princess', reversed: true }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  {
-    name: 'back princess',
-    a: [{ piece: 'side back', edge: 'princess' }],
-    b: [{ piece: 'centre back', edge: 'princess', reversed: true }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  {
-    name: 'side',
-    a: [{ piece: 'side front', edge: 'side' }],
-    b: [{ piece: 'side back', edge: 'side' }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-];
+export function bodiceSeams({ plan }: PanelCut): readonly Seam[] {
+  const { style } = plan.lines;
+  return [
+    plainSeam(
+      'front princess, lower',
+      [ref('side front', 'princess lower')],
+      [back('centre front', 'princess')],
+    ),
+    ...(style.front === 'gathered'
+      ? []
+      : [
+          plainSeam(
+            'front princess, upper',
+            [ref('side front', 'princess upper')],
+            [back(upperFront(style), 'princess upper')],
+          ),
+        ]),
+    ...(style.front === 'parted'
+      ? [
+          plainSeam(
+            'under-bust',
+            [ref('upper centre front', 'under-bust')],
+            [back('centre front', 'under-bust')],
+          ),
+        ]
+      : []),
+    plainSeam('back princess', [ref('side back', 'princess')], [back('centre back', 'princess')]),
+    plainSeam('side', [ref('side front', 'side')], [ref('side back', 'side')]),
+    ...(style.shoulder === 'whole'
+      ? [plainSeam('shoulder', shoulderOf(style, 'front'), shoulderOf(style, 'back'))]
+      : []),
+  ];
+}
+
+/** The shoulder of one half, from the neckline outwards, over the panels it runs across. */
+function shoulderOf(style: Style, part: 'front' | 'back'): readonly EdgeRef[] {
+  const centre = part === 'front' ? upperFront(style) : 'centre back';
+  switch (style.princess[part]) {
+    case 'neckline':
+      return [ref(`side ${part}`, 'shoulder')];
+    case 'shoulder':
+      return [ref(centre, 'shoulder'), ref(`side ${part}`, 'shoulder')];
+    case 'armhole':
+      return [ref(centre, 'shoulder')];
+  }
+}
 
 const corner = (piece: string, edge: string, seam: string): Corner => ({ piece, edge, seam });
 
-/** Where the panels' lines must run on once sewn: all but a back neckline that ends in a point. */
-export const bodiceJoins = ({ backNeckline }: BodiceStyling): readonly Join[] =>
-  backNeckline === 'round' ? [...joins, roundNeckline] : joins;
+const across = (name: string, a: Corner, b: Corner): Join => ({ kind: 'across', name, a, b });
 
-const roundNeckline: Join = {
-  kind: 'mirror',
-  name: 'neckline at centre back',
-  a: { piece: 'centre back', edge: 'neckline', seam: 'centre back' },
-};
+/** Where the panels' lines must run on once sewn: all but necklines that end in a point. */
+export function bodiceJoins({ plan, armholes }: PanelCut): readonly Join[] {
+  const { style } = plan.lines;
+  const mirror = (name: string, a: Corner): Join => ({ kind: 'mirror', name, a });
+  const upper = upperFront(style);
+  return [
+    ...waistJoins,
+    {
+      kind: 'along',
+      name: 'side front princess at the under-bust seam',
+      piece: 'side front',
+      from: 'princess lower',
+      to: 'princess upper',
+    },
+    ...(style.front === 'plain'
+      ? [
+          {
+            kind: 'along' as const,
+            name: 'centre front princess at the under-bust level',
+            piece: 'centre front',
+            from: 'princess upper',
+            to: 'princess',
+          },
+        ]
+      : [mirror('under-bust seam at centre front', corner('centre front', 'under-bust', 'centre front'))]),
+    ...(style.front !== 'gathered' && style.neckline !== 'pointed' && style.neckline !== 'sweetheart'
+      ? [mirror('front neckline at centre front', corner(upper, 'neckline', 'centre front'))]
+      : []),
+    ...(style.backNeckline === 'pointed'
+      ? []
+      : [mirror('neckline at centre back', corner('centre back', 'neckline', 'centre back'))]),
+    across(
+      'armhole at the side seam',
+      corner('side front', 'armhole underarm', 'side'),
+      corner('side back', 'armhole underarm', 'side'),
+    ),
+    ...armholeJoins(armholes.front, 'front'),
+    ...armholeJoins(armholes.back, 'back'),
+    ...(style.shoulder === 'whole' ? shoulderJoins(style, armholes) : []),
+  ];
+}
 
-const joins: readonly Join[] = [
-  {
-    kind: 'across',
-    name: 'waist at the front princess seam',
-    a: corner('side front', 'waist', 'princess lower'),
-    b: corner('centre front', 'waist', 'princess'),
-  },
-  {
-    kind: 'across',
-    name: 'waist at the side seam',
-    a: corner('side front', 'waist', 'side'),
-    b: corner('side back', 'waist', 'side'),
-  },
-  {
-    kind: 'across',
-    name: 'waist at the back princess seam',
-    a: corner('side back', 'waist', 'princess'),
-    b: corner('centre back', 'waist', 'princess'),
-  },
-  {
-    kind: 'across',
-    name: 'armhole at the side seam',
-    a: corner('side front', 'armhole underarm', 'side'),
-    b: corner('side back', 'armhole underarm', 'side'),
-  },
+const waistJoins: readonly Join[] = [
+  across(
+    'waist at the front princess seam',
+    corner('side front', 'waist', 'princess lower'),
+    corner('centre front', 'waist', 'princess'),
+  ),
+  across(
+    'waist at the side seam',
+    corner('side front', 'waist', 'side'),
+    corner('side back', 'waist', 'side'),
+  ),
+  across(
+    'waist at the back princess seam',
+    corner('side back', 'waist', 'princess'),
+    corner('centre back', 'waist', 'princess'),
+  ),
   { kind: 'mirror', name: 'waist at centre front', a: corner('centre front', 'waist', 'centre front') },
-  {
-    kind: 'mirror',
-    name: 'under-bust seam at centre front',
-    a: corner('centre front', 'under-bust', 'centre front'),
-  },
   { kind: 'mirror', name: 'waist at centre back', a: corner('centre back', 'waist', 'centre back') },
-  {
-    kind: 'along',
-    name: 'front armhole at its notch',
-    piece: 'side front',
-    from: 'armhole upper',
-    to: 'armhole underarm',
-  },
-  {
-    kind: 'along',
-    name: 'back armhole at its notch',
-    piece: 'side back',
-    from: 'armhole upper',
-    to: 'armhole underarm',
-  },
-  {
-    kind: 'along',
-    name: 'side front princess at the under-bust seam',
-    piece: 'side front',
-    from: 'princess lower',
-    to: 'princess upper',
-  },
 ];
+
+/** Along one half of the armhole: at the notch, and over the seam that it crosses. */
+function armholeJoins(half: ArmholeHalf, part: 'front' | 'back'): readonly Join[] {
+  return half.edges.slice(1).map((edge, i): Join => {
+    const before = half.edges[i] ?? edge;
+    if (before.piece === edge.piece)
+      return {
+        kind: 'along',
+        name: `${part} armhole at its notch`,
+        piece: edge.piece,
+        from: before.edge,
+        to: edge.edge,
+      };
+    if (before.edge.startsWith('outer'))
+      return across(
+        `armhole at the ${part} strap`,
+        corner(edge.piece, edge.edge, 'strap'),
+        corner(before.piece, before.edge, `${part} end`),
+      );
+    const princess = part === 'front' ? 'princess upper' : 'princess';
+    return across(
+      `armhole at the ${part} princess seam`,
+      corner(edge.piece, edge.edge, princess),
+      corner(before.piece, before.edge, princess),
+    );
+  });
+}
+
+/** Armhole and neckline run on over the shoulder seam. */
+function shoulderJoins(style: Style, armholes: PanelCut['armholes']): readonly Join[] {
+  const [front, behind] = [armholes.front.edges[0], armholes.back.edges[0]];
+  const frontPiece = style.princess.front === 'neckline' ? 'side front' : upperFront(style);
+  const neckline = style.princess.front === 'neckline' || !hasNoCorner(style) ? 'neckline side' : 'neckline';
+  return [
+    ...(front && behind
+      ? [
+          across(
+            'armhole at the shoulder',
+            corner(front.piece, front.edge, 'shoulder'),
+            corner(behind.piece, behind.edge, 'shoulder'),
+          ),
+        ]
+      : []),
+    across(
+      'neckline at the shoulder',
+      corner(frontPiece, neckline, 'shoulder'),
+      corner('centre back', 'neckline', 'shoulder'),
+    ),
+  ];
+}
+
+/** The armhole's edges as a seam walks them, from the back notch over the shoulder to the front one. */
+export const armholeUpper = ({ armholes }: Pick<PanelCut, 'armholes'>): readonly EdgeRef[] => [
+  ...armholes.back.edges
+    .filter(({ flat }) => !flat)
+    .toReversed()
+    .map(({ piece, edge }) => back(piece, edge)),
+  ...armholes.front.edges.filter(({ flat }) => !flat).map(({ piece, edge }) => ref(piece, edge)),
+];
+
+/** The armhole's edges below a notch, from the notch to the underarm. */
+export const armholeLower = (
+  { armholes }: Pick<PanelCut, 'armholes'>,
+  part: 'front' | 'back',
+): readonly EdgeRef[] =>
+  armholes[part].edges.filter(({ flat }) => flat).map(({ piece, edge }) => ref(piece, edge));
+
+/** The edges of a strap along the armhole, from its panel up to the shoulder. */
+export const strapOuter = (
+  { armholes }: Pick<PanelCut, 'armholes'>,
+  part: 'front' | 'back',
+): readonly EdgeRef[] =>
+  edgesOn(armholes[part], `${part} strap`)
+    .toReversed()
+    .map(({ piece, edge }) => back(piece, edge));
 
 const line = (piece: string, name: string): GirthPart => ({ kind: 'line', piece, line: name, times: 2 });
 const edge = (piece: string, name: string): GirthPart => ({ kind: 'edge', piece, edge: name, times: 2 });
 
-/**
- * The girths the bodice must have, measured across its panels and the insert, left and right; `styling` with the
- * ease that the fitting left.
- */
-export function bodiceGirths(body: Body, styling: BodiceStyling): readonly Girth[] {
+/** The girths the bodice must have, measured across its panels and the insert, left and right. */
+export function bodiceGirths(body: Body, foundation: Foundation, style: Style): readonly Girth[] {
   const { bustGirth, underBustGirth, waistGirth } = body.size;
+  const ease = easeLeft(foundation);
+  const around = (level: string): readonly GirthPart[] =>
+    ['centre back', 'side back', 'side front'].map((piece) => line(piece, level));
   return [
     {
       level: 'bust',
       body: bustGirth,
-      ease: styling.bustEase,
+      ease: ease.bust,
       parts: [
-        line('centre back', 'bust level'),
-        line('side back', 'bust level'),
-        line('side front', 'bust level'),
-        { kind: 'line', piece: 'insert', line: 'bust level', times: 1 },
+        ...around('bust level'),
+        style.front === 'gathered'
+          ? { kind: 'line', piece: 'insert', line: 'bust level', times: 1 }
+          : line(upperFront(style), 'bust level'),
       ],
     },
     {
       level: 'under-bust',
       body: underBustGirth,
-      ease: styling.underBustEase,
+      ease: ease.underBust,
       parts: [
-        line('centre back', 'under-bust level'),
-        line('side back', 'under-bust level'),
-        line('side front', 'under-bust level'),
-        edge('centre front', 'under-bust'),
-        edge('centre front', 'under-bust end'),
+        ...around('under-bust level'),
+        ...(style.front === 'plain'
+          ? [line('centre front', 'under-bust level')]
+          : [edge('centre front', 'under-bust')]),
+        ...(style.front === 'gathered' ? [edge('centre front', 'under-bust end')] : []),
       ],
     },
     {
       level: 'waist',
       body: waistGirth,
-      ease: styling.waistEase,
-      parts: [
-        edge('centre back', 'waist'),
-        edge('side back', 'waist'),
-        edge('side front', 'waist'),
-        edge('centre front', 'waist'),
-      ],
+      ease: ease.waist,
+      parts: ['centre back', 'side back', 'side front', 'centre front'].map((piece) => edge(piece, 'waist')),
     },
   ];
 }

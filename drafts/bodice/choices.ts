@@ -1,28 +1,46 @@
-import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import type { Choice } from '../../engine/pattern/styling.ts';
 import { armholeAllowance, necklineAllowance } from '../allowances.ts';
-import { makingChoices, waistEase } from '../making-choices.ts';
+import { foundationChoices } from '../foundation/choices.ts';
+import { makingChoices } from '../making-choices.ts';
 
 /** What the bodice leaves to taste. */
 export const bodiceChoices = [
+  ...foundationChoices,
   {
-    kind: 'number',
-    name: 'bustEase',
-    unit: 'mm',
-    default: 60,
-    min: 0,
-    max: 160,
-    help: 'room around the bust beyond the body',
+    kind: 'word',
+    name: 'shoulder',
+    default: 'strap',
+    words: ['strap', 'whole'],
+    help: 'shoulder straps, or panels that go up to the whole shoulder',
   },
   {
-    kind: 'number',
-    name: 'underBustEase',
-    unit: 'mm',
-    default: 40,
-    min: 0,
-    max: 120,
-    help: 'room around the ribs under the bust',
+    kind: 'word',
+    name: 'front',
+    default: 'gathered',
+    words: ['gathered', 'plain'],
+    help: 'a gathered insert over the bust, or a plain centre front up to the neckline',
   },
-  waistEase,
+  {
+    kind: 'word',
+    name: 'centreFront',
+    default: 'whole',
+    words: ['whole', 'parted'],
+    help: 'a plain centre front cut in one, or parted by the under-bust seam',
+  },
+  {
+    kind: 'word',
+    name: 'princess',
+    default: 'auto',
+    words: ['auto', 'neckline', 'shoulder', 'armhole'],
+    help: 'where the princess line begins: at the corner of the neckline, the shoulder or the armhole',
+  },
+  {
+    kind: 'word',
+    name: 'neckline',
+    default: 'square',
+    words: ['square', 'round', 'pointed', 'sweetheart'],
+    help: 'shape of the front neckline; a gathered front is straight along its fold',
+  },
   {
     kind: 'number',
     name: 'necklineDepth',
@@ -64,7 +82,7 @@ export const bodiceChoices = [
     default: 40,
     min: 10,
     max: 60,
-    help: 'distance along the shoulder from the side neck to the inner edge of the strap',
+    help: 'distance along the shoulder from the side neck to the neckline: the inner edge of a strap',
   },
   {
     kind: 'number',
@@ -73,29 +91,9 @@ export const bodiceChoices = [
     default: 45,
     min: 20,
     max: 60,
-    help: 'finished width of the shoulder strap',
-  },
-  {
-    kind: 'number or auto',
-    name: 'underBustDrop',
-    unit: 'mm',
-    default: 'auto',
-    min: 40,
-    max: 120,
-    help: 'how far the under-bust seam lies below the bust point',
-  },
-  {
-    kind: 'number',
-    name: 'princessOffset',
-    unit: 'mm',
-    default: 5,
-    min: -20,
-    max: 20,
-    help: 'how far the front princess line passes to the side of the bust point',
+    help: 'finished width of a shoulder strap at the shoulder',
   },
   armholeAllowance,
   necklineAllowance,
   ...makingChoices,
 ] as const satisfies readonly Choice[];
-
-export type BodiceStyling = StylingOf<typeof bodiceChoices>;

@@ -1,126 +1,190 @@
 import type { Body } from '../../engine/body/body.ts';
-import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import type { Solution } from '../../engine/constraints/solution.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import type { ConstructionLog } from '../../engine/pattern/construction-log.ts';
+import { distance } from '../../engine/geometry/point.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { bodiceAllowances } from '../allowances.ts';
-import { type Cut, drawGarment, type Parts } from '../draw-garment.ts';
+import { drawGarment, type Parts } from '../draw-garment.ts';
 import { insideBodice } from '../finishing.ts';
+import { drawFoundation } from '../foundation/foundation.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
 import { insertFigures } from '../insert/figures.ts';
-import { planInsert } from '../insert/insert-lines.ts';
+import { type InsertLines, type InsertPlace, planInsert } from '../insert/insert-lines.ts';
 import { insertPiece } from '../insert/insert-piece.ts';
 import { insertSeams } from '../insert/insert-seams.ts';
 import { insertRules } from '../insert/rules.ts';
 import { insertSewing } from '../insert/sewing.ts';
 import { liningChoices } from '../lining/choices.ts';
 import { finishInside } from '../lining/draft.ts';
-import type { Armhole, BodiceSetting } from '../lining/inside.ts';
-import { solvedCurve, solvedCurves } from '../piece-edges.ts';
+import type { BodiceSetting } from '../lining/inside.ts';
+import { solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
 import { stayNotions } from '../stays.ts';
 import { strapSewing } from '../straps/sewing.ts';
-import { strapPiece } from '../straps/strap-piece.ts';
+import { strapShapes } from '../straps/shapes.ts';
+import { strapPieces } from '../straps/strap-pieces.ts';
 import { strapJoins, strapSeams } from '../straps/strap-seams.ts';
-import { type BodicePlan, bodicePieces, planBodice } from './bodice.ts';
+import { cutArmholes } from './armhole-stretches.ts';
+import { backPieces } from './back-pieces.ts';
+import { type BodicePlan, planBodice } from './bodice.ts';
 import { bodiceGirths, bodiceJoins, bodiceSeams } from './bodice-seams.ts';
 import { bodiceChoices } from './choices.ts';
+import { levelTexts } from './ease-left.ts';
 import { bodiceFigures } from './figures.ts';
-import { levelTexts } from './level-texts.ts';
-import { bodiceRules } from './rules.ts';
+import { frontPieces } from './front-pieces.ts';
+import { drawStyleLines } from './necklines.ts';
+import type { PanelCut } from './panel-cut.ts';
+import { bodiceRules as rules } from './rules.ts';
 import { bodiceSewing } from './sewing.ts';
-import { easeLeft } from './take-in.ts';
+import { bodiceShapes } from './shapes.ts';
+import { chosenStyle } from './style.ts';
 
 /** The choices of the bodice with all that fills, holds and finishes it: panels, insert, straps and lining. */
 export const fullBodiceChoices = [...bodiceChoices, ...insertChoices, ...liningChoices] as const;
 
 export type FullBodiceStyling = StylingOf<typeof fullBodiceChoices>;
 
-/** Plans panels, insert, straps and lining; the plan of the panels is handed on for what is sewn to them. */
+export type FullBodiceTable = DraftingTable<typeof fullBodiceChoices>;
+
+/** A bodice with all that belongs to it, and what is sewn to it is drawn from. */
+export interface MadeBodice {
+  readonly parts: Parts;
+  readonly cut: PanelCut;
+}
+
+/** The place in the front that the insert fills. */
+function insertPlace(
+  { measured }: FullBodiceTable,
+  { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
+): InsertPlace {
+  const { underBust, pivot } = front;
+  const { corner, sideCorner } = lines.front;
+  const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
+  return {
+    neckline: measured('Front neckline, each half', 'from centre front to the strap', corner.x, corner),
+    bust: measured('Bust level, each half of the insert', 'from centre front to the princess line', pivot.x),
+    underBust: measured('Under-bust seam, each half', 'along the level', underBust.centre.x),
+    depth: measured(
+      'Insert length at centre front',
+      'from the neckline to the under-bust level',
+      levels.underBust.value - corner.y,
+      levels.underBust,
+    ),
+    side: measured('Side of the insert, about', 'along the chords of the princess line', side),
+    sideFront: frontLines.sidePrincess.slice(1),
+  };
+}
+
+/** Plans panels, insert, straps and lining, to be cut from the solved sketch. */
 export function planFullBodice(
-  sketch: SketchBuilder,
+  table: FullBodiceTable,
+  setting: BodiceSetting,
+): (solution: Solution) => MadeBodice {
+  const { body, styling } = table;
+  const style = chosenStyle(table);
+  const foundation = drawFoundation(table, setting.sleeve !== 'none');
+  const lines = drawStyleLines(table, foundation, style);
+  const plan = planBodice(table, foundation, lines, styling.armholeAllowance);
+  const insert = style.front === 'gathered' ? planInsert(table, insertPlace(table, plan)) : undefined;
+  return (solution) => {
+    const cut = cutOf(plan, solution, body, styling, setting);
+    const parts = bodiceParts(table, cut, insert, setting);
+    return { cut, parts: finishInside(table, { bodice: parts, cut, setting }) };
+  };
+}
+
+/** What all pieces are cut from, once the sketch is solved. */
+function cutOf(
+  plan: BodicePlan,
+  solution: Solution,
   body: Body,
   styling: FullBodiceStyling,
-  setting: BodiceSetting,
-  log: ConstructionLog,
-): { readonly plan: BodicePlan; readonly cut: Cut } {
-  const plan = planBodice(sketch, body, styling, log);
-  const { front, frontLines, back, levels } = plan;
-  const fittedStyling = { ...styling, ...easeLeft(styling, plan.widths) };
-  const insert = planInsert(sketch, body, styling, levels, front, frontLines, log);
-  const cut: Cut = (solution) => {
-    const aboveBust = solvedCurves(solution, frontLines.sidePrincess.slice(2));
-    const insertSeam = {
-      toBust: edgeLength({ name: 'strap to bust level', curves: aboveBust }),
-      allowance: styling.seamAllowance,
-      bustText: levelTexts(body, fittedStyling).bust,
-      bustPointInside: styling.princessOffset,
-    };
-    const strap = {
-      width: styling.strapWidth,
-      back: back.strap.length,
-      front: front.strap.length,
-      allowance: bodiceAllowances(styling),
-      sleeves: setting.sleeves,
-    };
-    const panels = bodicePieces(plan, solution, body, fittedStyling, insertRules.flatEnds.value);
-    const panelJoins = bodiceJoins(styling);
-    const finishing = insideBodice(styling);
-    const bodice: Parts = {
-      pieces: [...panels, insertPiece(insert, solution, styling, insertSeam), strapPiece(strap)].toSorted(
-        (a, b) => a.number - b.number,
-      ),
-      seams: [...insertSeams(insert.fullness), ...bodiceSeams, ...strapSeams],
-      joins: [...panelJoins, ...strapJoins],
-      girths: bodiceGirths(body, fittedStyling),
-      notions: [
-        ...drawstringNotions(insert, solution, styling),
-        ...stayNotions(panels, strap.back + strap.front),
-      ],
-      figures: [...bodiceFigures(plan, solution, body, styling), ...insertFigures(insert)],
-      sewing: stagesTogether([
-        insertSewing(insert, styling, finishing),
-        bodiceSewing(finishing),
-        strapSewing(setting.sleeves, setting.sleeves ? finishing.together : 'enclosed'),
-      ]),
-    };
-    const armhole = (name: string, flat: number): Armhole => ({ curve: solvedCurve(solution, name), flat });
-    const inside = {
-      panels,
-      armholes: {
-        front: armhole(frontLines.armhole, bodiceRules.frontNotch.value),
-        back: armhole(plan.backLines.armhole, bodiceRules.backNotch.value),
-      },
-      setting,
-      allowance: bodiceAllowances(styling),
-    };
-    return finishInside({ bodice, panelSeams: bodiceSeams, panelJoins, inside }, styling, log);
+  { sleeve }: BodiceSetting,
+): PanelCut {
+  const notch = sleeve === 'plain' ? rules.plainNotch : rules.puffNotch;
+  return {
+    plan,
+    solution,
+    armholes: cutArmholes(plan, solution, notch.value),
+    allowance: bodiceAllowances(styling),
+    texts: levelTexts(body, plan.foundation),
   };
-  return { plan, cut };
+}
+
+/** The bodice before it is finished inside. */
+function bodiceParts(
+  { body, styling }: FullBodiceTable,
+  cut: PanelCut,
+  insert: InsertLines | undefined,
+  setting: BodiceSetting,
+): Parts {
+  const { plan, solution } = cut;
+  const { style } = plan.lines;
+  const straps = style.shoulder === 'strap';
+  const sleeves = setting.sleeve !== 'none';
+  const filled = insert ? insertParts(cut, insert, styling) : undefined;
+  const pieces = [
+    ...frontPieces(cut, insertRules.flatEnds.value),
+    ...backPieces(cut),
+    ...(filled ? [filled.piece] : []),
+    ...(straps ? strapPieces(cut, sleeves) : []),
+  ].toSorted((a, b) => a.number - b.number);
+  const seams = [...(filled?.seams ?? []), ...bodiceSeams(cut), ...(straps ? strapSeams(cut) : [])];
+  const stays = stayNotions(pieces, seams);
+  const finishing = insideBodice(styling);
+  return {
+    pieces,
+    seams,
+    joins: [...bodiceJoins(cut), ...(straps ? strapJoins(cut) : [])],
+    girths: bodiceGirths(body, plan.foundation, style),
+    notions: [...(insert ? drawstringNotions(insert, solution, styling) : []), ...stays],
+    shapes: [
+      ...bodiceFigures(cut, body, styling),
+      ...bodiceShapes(cut, body, setting.sleeve === 'plain'),
+      ...(straps ? strapShapes(cut) : []),
+      ...(insert ? insertFigures(insert) : []),
+    ],
+    sewing: stagesTogether([
+      ...(insert ? [insertSewing(insert, styling, finishing)] : []),
+      bodiceSewing(cut, { finishing, tapes: stays.map(({ name }) => name) }),
+      ...(straps ? [strapSewing(sleeves, finishing)] : []),
+    ]),
+  };
+}
+
+/** The insert's piece and seams. */
+function insertParts(cut: PanelCut, insert: InsertLines, styling: FullBodiceStyling) {
+  const aboveBust = solvedCurves(cut.solution, cut.plan.front.sidePrincess.slice(2));
+  const seam = {
+    toBust: edgeLength({ name: 'top to bust level', curves: aboveBust }),
+    allowance: styling.seamAllowance,
+    bustText: cut.texts.bust,
+    bustPointInside: styling.princessOffset,
+  };
+  return {
+    piece: insertPiece(insert, cut.solution, styling, seam),
+    seams: insertSeams(insert.fullness.value),
+  };
 }
 
 /** A bodice without sleeves and skirt: its armholes are finished, its waist is left for what it is joined to. */
-const onItsOwn: BodiceSetting = { sleeves: false, skirt: false, opening: 'back' };
+const onItsOwn: BodiceSetting = { sleeve: 'none', skirt: false, opening: 'back' };
 
 /** The bodice on its own, without sleeves. */
 export const bodice: Draft<FullBodiceStyling> = {
   name: 'bodice',
-  title: 'Princess-seam bodice with a gathered front insert and shoulder straps',
+  title: 'Princess-seam bodice: with straps or whole shoulders, its front gathered or plain',
   choices: fullBodiceChoices,
   shapedBy: bodiceShapedBy,
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment(
-        'bodice',
-        body,
-        (drawn, sketch, log) => {
-          const { cut } = planFullBodice(sketch, drawn, styling, onItsOwn, log);
-          return (solution) => ({ ok: true, value: cut(solution), issues: [] });
-        },
-        solver,
-      ),
+      drawGarment({ name: 'bodice', choices: fullBodiceChoices, styling, body, solver }, (table) => {
+        const make = planFullBodice(table, onItsOwn);
+        return (solution) => ({ ok: true, value: make(solution).parts, issues: [] });
+      }),
     ),
 };

@@ -1,25 +1,18 @@
-import type { Body } from '../../engine/body/body.ts';
-import { fitted } from '../../engine/body/fitting.ts';
-import { type ConstructionLog, degrees, figure } from '../../engine/pattern/construction-log.ts';
+import type { FoundationTable } from '../foundation/foundation.ts';
+import type { Shoulder } from '../foundation/neck-and-shoulder.ts';
 
 /**
- * The slope of a shoulder (radians) whose shoulder point the fitting found lower. Only the strap follows it, crossing
- * lower and running on to the armhole: its corner at the neckline stays where the other side has it, and so do the
- * wedges pinned out there, so that neckline, insert and princess seams remain mirror images.
+ * A shoulder whose shoulder point the fitting found lower. Only the armhole's side of the bodice follows it: the corner
+ * of the neckline stays where the other side has it, and so do the wedges pinned out there, so that neckline, insert
+ * and princess seams remain mirror images.
  */
 export function loweredShoulder(
+  table: FoundationTable,
   part: 'front' | 'back',
-  { size, fitting }: Body,
-  slope: number,
-  log: ConstructionLog,
-): number {
-  const lower = fitted(fitting, 'lower shoulder');
-  if (lower === 0) return slope;
-  const { shoulderLength } = size;
-  return log.angle(
-    `Fitting, ${part} shoulder slope`,
-    `asin(sin ${degrees(slope)} + ${figure(lower)} lower / shoulder length ${figure(shoulderLength)})`,
-    Math.asin(Math.min(1, Math.sin(slope) + lower / shoulderLength)),
-    'fitting',
-  );
+  shoulder: Shoulder,
+): Shoulder {
+  const lower = table.fitted('lower shoulder');
+  if (lower.value === 0) return shoulder;
+  const slope = table.angle`Fitting, ${part} shoulder slope: arc sine of (sine of ${shoulder.slope} + ${lower} / shoulder length ${table.size.shoulderLength}, at most 1)`;
+  return { ...shoulder, slope };
 }

@@ -1,29 +1,32 @@
-import type { Body, MeasurementName } from '../../engine/body/body.ts';
-import { fitted } from '../../engine/body/fitting.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import type { MeasurementName } from '../../engine/body/body.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
+import type { Choice } from '../../engine/pattern/styling.ts';
+
+type LengthName = Exclude<MeasurementName, 'shoulderSlope'>;
 
 /**
- * The body as the fitting found it: what a fitter says of the body rather than of a seam is a measurement taken
- * again. The other changes are for the parts of the garment they belong to.
+ * The table with the body as the fitting found it: what a fitter says of the body rather than of a seam is a
+ * measurement taken again. The other changes are for the parts of the garment they belong to.
  */
-export function measuredAgain(body: Body, log: ConstructionLog): Body {
-  const higher = fitted(body.fitting, 'raise bust point') - fitted(body.fitting, 'lower bust point');
-  const rounder = fitted(body.fitting, 'round back');
-  const changes: readonly (readonly [MeasurementName, string, string, number])[] = [
-    ['neckShoulderPointToBustPoint', 'bust point', 'neck to bust point', -higher],
-    ['backNeckPointToWaist', 'round back', 'back neck point to waist', rounder],
-    ['scyeDepth', 'round back', 'scye depth', rounder],
-    ['upperArmGirth', 'more upper arm', 'upper arm girth', fitted(body.fitting, 'more upper arm')],
-  ];
-  const size: Record<MeasurementName, number> = { ...body.size };
-  for (const [name, change, words, more] of changes) {
-    if (more === 0) continue;
-    size[name] = log.mm(
-      `Fitting, ${change}`,
-      `${words} ${figure(size[name])} ${more > 0 ? '+' : '-'} ${figure(Math.abs(more))}`,
-      size[name] + more,
-      'fitting',
-    );
-  }
-  return { ...body, size };
+export function measuredAgain<Choices extends readonly Choice[]>(
+  table: DraftingTable<Choices>,
+): DraftingTable<Choices> {
+  const { size, mm, fitted } = table;
+  const again: Partial<Record<LengthName, Mm>> = {};
+  const add = (change: string, name: LengthName, more: Mm, less?: Mm): void => {
+    if (more.value !== 0) again[name] = mm`Fitting, ${change}: ${size[name].name} ${size[name]} + ${more}`;
+    if (less && less.value !== 0)
+      again[name] = mm`Fitting, ${change}: ${size[name].name} ${again[name] ?? size[name]} - ${less}`;
+  };
+  add('bust point', 'neckShoulderPointToBustPoint', fitted('lower bust point'), fitted('raise bust point'));
+  add('round back', 'backNeckPointToWaist', fitted('round back'));
+  add('round back', 'scyeDepth', fitted('round back'));
+  add('more upper arm', 'upperArmGirth', fitted('more upper arm'));
+  const numbers = Object.fromEntries(Object.entries(again).map(([name, { value }]) => [name, value]));
+  return {
+    ...table,
+    body: { ...table.body, size: { ...table.body.size, ...numbers } },
+    size: { ...size, ...again },
+  };
 }

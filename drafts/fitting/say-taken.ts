@@ -1,39 +1,38 @@
-import { changeWords, type FittedLevel, type FittingChange } from '../../engine/body/fitting.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
+import { changeWords, type FittedLevel } from '../../engine/body/fitting.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import { type Mm, quantity } from '../../engine/pattern/quantity.ts';
+import { figure } from '../../engine/pattern/written.ts';
 
-/** Logs what was pinned at the seams at these levels. */
-export function sayPinned(
-  changes: readonly FittingChange[],
-  levels: readonly FittedLevel[],
-  log: ConstructionLog,
-): void {
-  for (const change of changes)
-    if ('seam' in change && levels.includes(change.level))
-      log.say(`Fitting, ${changeWords(change)}`, `${figure(change.mm)} mm on each layer`, 'fitting');
+/** What these need of a table, whatever its choices. */
+type Table = Pick<DraftingTable<readonly []>, 'body' | 'mm' | 'say' | 'remark'>;
+
+/** Says what was pinned at the seams at these levels. */
+export function sayPinned({ body, say }: Pick<Table, 'body' | 'say'>, levels: readonly FittedLevel[]): void {
+  for (const change of body.fitting) {
+    if (!('seam' in change) || !levels.includes(change.level)) continue;
+    const words = changeWords(change);
+    say`Fitting, ${words}: ${quantity(change.mm, 'mm', words, { kind: 'fitting' })} mm on each layer`;
+  }
 }
 
-/** Logs a girth (mm) that the fitting changed by intent, and tells the dressmaker. */
+/** The finished girth that the fitting left of a drafted one by intent, told to the dressmaker where it changed. */
 export function sayTaken(
+  table: Omit<Table, 'body' | 'say'>,
   level: FittedLevel,
-  drafted: number,
-  body: number,
-  less: number,
-  log: ConstructionLog,
+  drafted: Mm,
+  body: Mm,
+  taken: Mm,
 ): void {
+  const less = taken.value;
   if (less === 0) return;
-  const finished = log.mm(
-    `Fitting, finished girth at the ${level}`,
-    `${figure(drafted)} ${less > 0 ? '-' : '+'} ${figure(Math.abs(less))} ${less > 0 ? 'taken from' : 'given to'} the seams, both layers, left and right`,
-    drafted - less,
-    'fitting',
-  );
-  const change = `The fitting makes the ${level} ${figure(Math.abs(less))} mm ${less > 0 ? 'smaller' : 'larger'}: ${figure(finished)} mm finished, where the body has ${figure(body)} mm.`;
-  const tight = finished < body;
-  log.remark({
+  const finished = table.mm`Fitting, finished girth at the ${level}: ${drafted} - ${taken}; both layers, left and right`;
+  const change = `The fitting makes the ${level} ${figure(Math.abs(less))} mm ${less > 0 ? 'smaller' : 'larger'}: ${figure(finished.value)} mm finished, where the body has ${figure(body.value)} mm.`;
+  const tight = finished.value < body.value;
+  table.remark({
     code: tight ? 'fitting-tighter-than-body' : 'fitting-changes-girth',
     severity: tight ? 'warning' : 'note',
     path: level,
-    value: finished,
+    value: finished.value,
     message: tight ? `${change} That is smaller than the body: measure it again.` : change,
   });
 }

@@ -1,3 +1,4 @@
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
 
 /** What the gathered front insert leaves to taste. */
@@ -55,3 +56,6 @@ export const insertChoices = [
 ] as const satisfies readonly Choice[];
 
 export type InsertStyling = StylingOf<typeof insertChoices>;
+
+/** What an insert is drawn on: the table of any garment that has these choices. */
+export type InsertTable = DraftingTable<typeof insertChoices>;

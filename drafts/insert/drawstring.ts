@@ -33,7 +33,7 @@ export function drawstringNotions(
 ): readonly Notion[] {
   if (styling.necklineGathers === 'fixed') {
     const note = 'narrow, stitched over the gathering rows inside';
-    return [{ name: necklineTape, count: 1, length: 2 * lines.necklineHalf, note }];
+    return [{ name: necklineTape, count: 1, length: 2 * lines.place.neckline.value, note }];
   }
   const half = solvedPoint(solution, lines.top).x;
   return [

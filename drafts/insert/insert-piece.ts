@@ -115,10 +115,11 @@ const drawn = (styling: InsertStyling): boolean => styling.necklineGathers === '
  * What a half was spread by at the bust level, mm. Before spreading, the side ran straight from the neckline
  * corner through the princess line's place at bust level; between top and foot the spread changes in proportion.
  */
-function fullnessAtBust(lines: InsertLines, top: Point, foot: Point, toBust: number): number {
+function fullnessAtBust({ place }: InsertLines, top: Point, foot: Point, toBust: number): number {
+  const [neckline, bust] = [place.neckline.value, place.bust.value];
   const share = toBust / distance(top, foot);
-  const plainFoot = lines.necklineHalf + (lines.bustHalf - lines.necklineHalf) / share;
-  const spreadAtTop = top.x - lines.necklineHalf;
+  const plainFoot = neckline + (bust - neckline) / share;
+  const spreadAtTop = top.x - neckline;
   const spreadAtFoot = foot.x - plainFoot;
   return spreadAtTop + share * (spreadAtFoot - spreadAtTop);
 }
@@ -166,13 +167,13 @@ function slashLines(
 
 /** Where her bust points come to lie once the fullness is shared out evenly; none where they lie beyond the seams. */
 function bustPoints(
-  { bustHalf }: InsertLines,
+  { place }: InsertLines,
   { bustPointInside }: InsertSeam,
   atBust: Point,
   flip: (p: Point) => Point,
 ): readonly Mark[] {
   if (bustPointInside < 0) return [];
-  const left = between(point(0, atBust.y), atBust, 1 - bustPointInside / bustHalf);
+  const left = between(point(0, atBust.y), atBust, 1 - bustPointInside / place.bust.value);
   return [cross('right bust point', flip(left)), cross('left bust point', left)];
 }
 

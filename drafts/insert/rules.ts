@@ -14,9 +14,9 @@ export const insertRules = ruleTable('I', {
     'bottom fullness at that cup difference',
     'about half as much again for medium cloth: J. W. Stephenson, Cutting and Draping',
   ],
-  fullnessPerMm: [0.006, 'ratio', 'and so much more for each mm of cup difference', commonPractice],
+  fullnessPerMm: [0.006, 'per mm', 'and so much more for each mm of cup difference', commonPractice],
   leastDrawn: [1.3, 'ratio', 'neckline fullness at that cup difference', commonPractice],
-  drawnPerMm: [0.003, 'ratio', 'and so much more for each mm of cup difference', commonPractice],
+  drawnPerMm: [0.003, 'per mm', 'and so much more for each mm of cup difference', commonPractice],
   mostFullness: [2.6, 'ratio', 'no more than this is gathered without being asked for', commonPractice],
   flatEnds: [
     15,

@@ -19,9 +19,9 @@ export function insertSewing(lines: InsertLines, styling: InsertStyling, finishi
 }
 
 /** What the neckline measures before and after it is drawn up. */
-const neckline = ({ drawn, necklineHalf }: InsertLines): readonly Amount[] => [
-  { says: 'neckline of the insert, flat', mm: 2 * drawn * necklineHalf },
-  { says: 'neckline of the insert, drawn up', mm: 2 * necklineHalf },
+const neckline = ({ drawn, place }: InsertLines): readonly Amount[] => [
+  { says: 'neckline of the insert, flat', mm: 2 * drawn.value * place.neckline.value },
+  { says: 'neckline of the insert, drawn up', mm: 2 * place.neckline.value },
 ];
 
 const drawstringCasing = (lines: InsertLines, styling: InsertStyling): readonly SewingStep[] => [

@@ -1,3 +1,4 @@
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
 import { facingAllowance } from '../allowances.ts';
 
@@ -23,3 +24,6 @@ export const liningChoices = [
 ] as const satisfies readonly Choice[];
 
 export type LiningStyling = StylingOf<typeof liningChoices>;
+
+/** What a lining is drawn on: the table of any garment that has these choices. */
+export type LiningTable = DraftingTable<typeof liningChoices>;

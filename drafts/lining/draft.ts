@@ -1,91 +1,68 @@
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { Parts } from '../draw-garment.ts';
 import { exposed } from '../finishing.ts';
-import type { MakingStyling } from '../making-choices.ts';
 import { stagesTogether } from '../sewing-stages.ts';
-import type { LiningStyling } from './choices.ts';
-import { facingPieces } from './facing-pieces.ts';
-import { facingJoins, facingSeams } from './facing-seams.ts';
-import type { BodiceInside } from './inside.ts';
-import { liningPieces } from './lining-pieces.ts';
+import type { LiningTable } from './choices.ts';
+import type { Inside, Unfinished } from './inside.ts';
+import { liningPiece } from './lining-pieces.ts';
 import { liningGirths, liningJoins, liningSeams } from './lining-seams.ts';
-import { liningRules as rules } from './rules.ts';
+import { panelsOf } from './panels.ts';
 import { insideSewing } from './sewing.ts';
 
-/** A bodice, its panels' own seams and joins, and what lining or facings are drawn from. */
-export interface Unlined {
-  readonly bodice: Parts;
-  readonly panelSeams: Parts['seams'];
-  readonly panelJoins: Parts['joins'];
-  readonly inside: Omit<BodiceInside, 'turnOfCloth' | 'facingEdge'>;
-}
+/** Lining and facings are listed after what they finish. */
+const FIRST_NUMBER = 20;
 
-/** Adds what finishes a bodice inside: a lining of its panels, or facings. The insert faces itself. */
-export function finishInside(
-  unlined: Unlined,
-  styling: LiningStyling & MakingStyling,
-  log: ConstructionLog,
-): Parts {
-  const { bodice } = unlined;
-  const made = styling.inside === 'lined' ? lining(unlined, styling, log) : facings(unlined, styling, log);
+/** Adds what finishes a bodice inside: a lining of its panels, or facings. Insert and straps face themselves. */
+export function finishInside(table: LiningTable, unfinished: Unfinished): Parts {
+  const { bodice, cut, setting } = unfinished;
+  const { inside, turnOfCloth, facingAllowance } = table.styling;
+  const made =
+    inside === 'lined' ? lining(table, unfinished) : { pieces: [], seams: [], joins: [], girths: [] };
+  const pieces = made.pieces.map((piece, i) => ({ ...piece, number: FIRST_NUMBER + i }));
   return {
     ...bodice,
-    pieces: [...bodice.pieces, ...made.pieces],
+    pieces: [...bodice.pieces, ...pieces],
     seams: [...bodice.seams, ...made.seams],
     joins: [...bodice.joins, ...made.joins],
     girths: [...bodice.girths, ...made.girths],
     sewing: stagesTogether([
       bodice.sewing ?? {},
       insideSewing({
-        kind: styling.inside === 'lined' ? 'lining' : 'facing',
-        pieces: made.pieces,
+        kind: inside === 'lined' ? 'lining' : 'facing',
+        pieces,
         seams: made.seams,
-        setting: unlined.inside.setting,
-        turnOfCloth: styling.turnOfCloth,
-        facingEdge: styling.facingAllowance,
-        exposed: exposed(styling),
+        style: cut.plan.lines.style,
+        setting,
+        turnOfCloth,
+        facingEdge: facingAllowance,
+        exposed: exposed(table.styling),
       }),
     ]),
   };
 }
 
-const finished = (
-  inside: Unlined['inside'],
-  { turnOfCloth, facingAllowance }: LiningStyling,
-): BodiceInside => ({ ...inside, turnOfCloth, facingEdge: facingAllowance });
-
-type Made = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;
-
-function lining(
-  { bodice, panelSeams, panelJoins, inside }: Unlined,
-  styling: LiningStyling,
-  log: ConstructionLog,
-): Made {
-  log.say(
-    'Lining',
-    `the panels once more, set back by ${figure(styling.turnOfCloth)} mm at neckline, armholes, straps and centre back, so that the seams roll inside; the insert is its own lining`,
-    'turn of cloth, common practice, no source',
+function lining(table: LiningTable, unfinished: Unfinished): Inside {
+  const { bodice, cut, setting } = unfinished;
+  table.heading('Lining');
+  table.say`Lining: the panels once more, set back by ${table.choice.turnOfCloth} at necklines, armholes and strap ends, so that the seams roll inside; insert and straps face themselves`;
+  const panels = panelsOf(bodice.pieces);
+  const lined = new Set(panels.map(({ name }) => name));
+  const panelSeams = bodice.seams.filter(({ a, b }) => [...a, ...b].every(({ piece }) => lined.has(piece)));
+  const pieces = panels.map((panel) =>
+    liningPiece(panel, {
+      setting,
+      panelSeams,
+      turnOfCloth: table.styling.turnOfCloth,
+      allowance: cut.allowance.seam,
+    }),
   );
-  const pieces = liningPieces(finished(inside, styling));
   return {
     pieces,
-    seams: liningSeams([...bodice.pieces, ...pieces], panelSeams, inside.setting),
-    joins: liningJoins(panelJoins),
-    girths: liningGirths(bodice.girths),
+    seams: liningSeams([...bodice.pieces, ...pieces], panelSeams, unfinished),
+    joins: liningJoins(bodice.joins.filter((join) => cornersOf(join).every(({ piece }) => lined.has(piece)))),
+    girths: liningGirths(bodice.girths, lined),
   };
 }
 
-function facings({ bodice, inside }: Unlined, styling: LiningStyling, log: ConstructionLog): Made {
-  log.say(
-    'Facings',
-    `the top of the centre back, ${rules.neckFacing.value} mm deep${inside.setting.sleeves ? '' : `, and bands along the armholes, ${rules.armholeFacing.value} mm deep at the side`}; all set back by ${figure(styling.turnOfCloth)} mm`,
-    rules.neckFacing,
-  );
-  const pieces = facingPieces(finished(inside, styling));
-  return {
-    pieces,
-    seams: facingSeams([...bodice.pieces, ...pieces], inside.setting),
-    joins: facingJoins(inside.setting),
-    girths: [],
-  };
-}
+/** The corners, or edges, of the pieces that a join is about. */
+const cornersOf = (join: Parts['joins'][number]): readonly { readonly piece: string }[] =>
+  join.kind === 'across' ? [join.a, join.b] : [join.kind === 'mirror' ? join.a : join];

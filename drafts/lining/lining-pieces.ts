@@ -1,105 +1,81 @@
-import { edgeLength, joinedEdges } from '../../engine/geometry/edge.ts';
+import { joinedEdges } from '../../engine/geometry/edge.ts';
+import type { Seam } from '../../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
-import { armholeEdges } from '../bodice/panel-marks.ts';
-import { cutOnFold, cutPair, edgeNamed, pieceNamed, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
-import { loweredNeckline, sideTop, stretch } from './finished-edges.ts';
-import type { Armhole, BodiceInside } from './inside.ts';
-
-/**
- * Cuts a lining panel for each panel of the bodice: the same seams and waist, and the finished edges set back by the
- * turn of the cloth.
- */
-export function liningPieces(inside: BodiceInside): readonly Piece[] {
-  const { panels, armholes, setting } = inside;
-  const panel = (name: string): Piece => pieceNamed(panels, name);
-  const waist = (piece: Piece): PieceEdge =>
-    setting.skirt ? felled(edgeNamed(piece, 'waist')) : edgeNamed(piece, 'waist');
-  return [
-    centreFrontLining(panel('centre front'), waist),
-    sideLining(panel('side front'), armholes.front, inside, waist),
-    centreBackLining(panel('centre back'), inside, waist),
-    sideLining(panel('side back'), armholes.back, inside, waist),
-  ].map((piece, i) => ({ ...piece, number: 12 + i }));
-}
+import type { BodiceSetting } from './inside.ts';
+import { isArmhole, isNeckline } from './panels.ts';
+import { setBack } from './set-back.ts';
 
 /** An edge that is turned under and sewn by hand, when all else is done. */
 export const felled = (edge: PieceEdge): PieceEdge => ({ ...edge, rank: sewingRank.felled });
 
-function centreFrontLining(panel: Piece, waist: (piece: Piece) => PieceEdge): Piece {
-  const top = edgeNamed(panel, 'under-bust');
-  const underBust = felled({
-    ...top,
-    ...joinedEdges(top.name, [top, edgeNamed(panel, 'under-bust end')]),
-  });
-  const princess = edgeNamed(panel, 'princess');
-  return {
-    ...panel,
-    name: liningOf(panel.name),
-    edges: [underBust, princess, waist(panel), edgeNamed(panel, 'centre front')],
-    notches: panel.notches.filter(({ mark }) => mark === 'fold'),
-    cut: cutOnFold('lining'),
-  };
-}
-
-function sideLining(
-  panel: Piece,
-  armhole: Armhole,
-  { turnOfCloth: turn, setting, allowance }: BodiceInside,
-  waist: (piece: Piece) => PieceEdge,
-): Piece {
-  const strap = edgeNamed(panel, 'strap');
-  const side = edgeNamed(panel, 'side');
-  const princess = panel.edges.filter(({ name }) => name.startsWith('princess'));
-  const [lower, upper = lower] = princess;
-  if (!lower || !upper) throw new Error(`The ${panel.name} has no princess edge.`);
-  const top = sideTop(panel, upper, armhole.curve, turn);
-  const curved = armholeEdges([top.armhole], armhole.flat, allowance.armhole);
-  const shortened = stretch(upper, 0, edgeLength(upper) - turn);
-  const sewnFlat = upper === lower;
-  const edges = [
-    felled({ ...strap, curves: straight(top.strapInner, top.strapOuter) }),
-    ...(setting.sleeves ? curved.map(felled) : curved),
-    stretch(side, turn, edgeLength(side)),
-    waist(panel),
-    ...(sewnFlat ? [shortened] : [lower, felled(shortened)]),
-  ];
-  const felledEdges = edges.filter(({ rank }) => rank === sewingRank.felled).map(({ name }) => name);
-  return {
-    ...panel,
-    name: liningOf(panel.name),
-    edges,
-    notches: panel.notches.flatMap((notch) => {
-      if (notch.edge === 'side') return [{ ...notch, at: notch.at - turn }];
-      return felledEdges.includes(notch.edge) && notch.at > 0 ? [] : [notch];
-    }),
-    cut: cutPair('lining'),
-  };
-}
-
-function centreBackLining(
-  panel: Piece,
-  { turnOfCloth: turn, setting, allowance }: BodiceInside,
-  waist: (piece: Piece) => PieceEdge,
-): Piece {
-  const princess = edgeNamed(panel, 'princess');
-  const centreBack = edgeNamed(panel, 'centre back');
-  const centre = stretch(centreBack, 0, edgeLength(centreBack) - turn);
-  return {
-    ...panel,
-    name: liningOf(panel.name),
-    edges: [
-      { ...edgeNamed(panel, 'neckline'), curves: loweredNeckline(panel, turn) },
-      stretch(princess, turn, edgeLength(princess)),
-      waist(panel),
-      setting.opening === 'side' ? centre : felled({ ...centre, allowance: allowance.seam }),
-    ],
-    notches: panel.notches.map((notch) =>
-      notch.edge === princess.name ? { ...notch, at: notch.at - turn } : notch,
-    ),
-    cut: cutPair('lining'),
-  };
-}
-
 /** What the lining of a panel is called. */
 export const liningOf = (panel: string): string => `${panel} lining`;
+
+/** What lining panels are cut by. */
+export interface LiningCut {
+  readonly setting: BodiceSetting;
+  /** The seams of the panels with each other, which their linings have too. */
+  readonly panelSeams: readonly Seam[];
+  /** mm */
+  readonly turnOfCloth: number;
+  /** Of the seam at the zip, once the zip is in, mm. */
+  readonly allowance: number;
+}
+
+/** Necklines, armholes and strap ends: there a lining lies back by the turn of the cloth. */
+const isFinished = (edge: PieceEdge): boolean => isNeckline(edge) || isArmhole(edge) || edge.name === 'strap';
+
+/**
+ * Cuts the lining of a panel: the same seams and waist, and the finished edges set back. What is neither a seam of the
+ * lining with itself nor sewn by machine to the bodice is felled.
+ */
+export function liningPiece(panel: Piece, { setting, panelSeams, turnOfCloth, allowance }: LiningCut): Piece {
+  const sewnTo = (edge: PieceEdge): 'lining' | 'bodice' | 'felled' => {
+    if (
+      panelSeams.some(({ a, b }) =>
+        [...a, ...b].some((ref) => ref.piece === panel.name && ref.edge === edge.name),
+      )
+    )
+      return 'lining';
+    return isMachined(edge, setting) ? 'bodice' : 'felled';
+  };
+  const outline = ungathered(panel.edges);
+  const edges = setBack(outline, { isSet: isFinished, by: turnOfCloth });
+  return {
+    ...panel,
+    name: liningOf(panel.name),
+    edges: edges.map((edge) => {
+      if (edge.turn === 'fold' || sewnTo(edge) !== 'felled') return edge;
+      return felled(edge.name === 'centre back' ? { ...edge, allowance } : edge);
+    }),
+    notches: panel.notches.flatMap((notch) => {
+      const at = outline.findIndex(({ name }) => name === notch.edge);
+      const [before, edge] = [outline.at(at - 1), outline[at]];
+      if (at < 0 || !edge || !before || notch.mark === 'gather') return [];
+      if (sewnTo(edge) !== 'lining') return notch.at === 0 || notch.mark === 'fold' ? [notch] : [];
+      return [isFinished(before) ? { ...notch, at: notch.at - turnOfCloth } : notch];
+    }),
+    cut: panel.cut.map((each) => ({ ...each, cloth: 'lining' })),
+  };
+}
+
+/** Whether an edge of the lining is sewn to the bodice, or to the other half of the lining, by machine. */
+function isMachined(edge: PieceEdge, { sleeve, skirt, opening }: BodiceSetting): boolean {
+  if (isArmhole(edge)) return sleeve === 'none';
+  if (edge.name === 'waist') return !skirt;
+  if (edge.name === 'centre back') return opening === 'side';
+  return isNeckline(edge);
+}
+
+/** Nothing is gathered into a lining, so its under-bust edge is one, which parts where gathers end in the panel. */
+function ungathered(edges: readonly PieceEdge[]): readonly PieceEdge[] {
+  const end = edges.find(({ name }) => name === 'under-bust end');
+  return end === undefined
+    ? edges
+    : edges.flatMap((edge) =>
+        edge === end
+          ? []
+          : [edge.name === 'under-bust' ? { ...edge, ...joinedEdges(edge.name, [edge, end]) } : edge],
+      );
+}

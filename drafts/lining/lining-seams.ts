@@ -2,121 +2,108 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { EdgeRef, Garment, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
-import type { BodiceSetting } from './inside.ts';
+import { backwards, easedSeam, edge, plainSeam } from '../seams.ts';
+import { type FacedEdges, facedArmholes, facedNecklines } from './faced-edges.ts';
+import type { Unfinished } from './inside.ts';
 import { liningOf } from './lining-pieces.ts';
-
-type Ends = readonly [piece: string, ...edges: string[]];
+import { panelsOf } from './panels.ts';
 
 /** Sews inside pieces to the bodice: what they are shorter or longer by is the turn of the cloth, held in. */
-export function toBodice(pieces: readonly Piece[]): (name: string, inside: Ends, bodice: Ends) => Seam {
+export function toBodice(
+  pieces: readonly Piece[],
+): (name: string, inside: readonly EdgeRef[], bodice: readonly EdgeRef[]) => Seam {
   const length = (refs: readonly EdgeRef[]): number =>
     refs.reduce((sum, ref) => sum + edgeLength(edgeNamed(pieceNamed(pieces, ref.piece), ref.edge)), 0);
-  return (name, inside, bodice) => {
-    const [a, b] = [refsOf(inside), refsOf(bodice)];
-    return { name, a, b, ease: length(a) - length(b), gatherRatio: 1 };
-  };
+  return (name, a, b) => easedSeam(name, a, b, length(a) - length(b));
 }
-
-const refsOf = ([piece, ...edges]: Ends): readonly EdgeRef[] => edges.map((edge) => ({ piece, edge }));
 
 /** Sewn by hand, when the seams it covers are done. */
 export const fell = (seam: Seam): Seam => ({ ...seam, felled: true });
 
 /** The left and the right of a piece, sewn to each other along its centre back. */
-export const atCentreBack = (name: string, piece: string): Seam => ({
-  name,
-  a: [{ piece, edge: 'centre back' }],
-  b: [{ piece, edge: 'centre back' }],
-  ease: 0,
-  gatherRatio: 1,
-});
+export const atCentreBack = (name: string, piece: string): Seam =>
+  plainSeam(name, [edge(piece, 'centre back')], [edge(piece, 'centre back')]);
 
 /** How the lining is sewn: to itself as the panels are, and to the bodice round all its edges. */
 export function liningSeams(
   pieces: readonly Piece[],
-  ownSeams: readonly Seam[],
-  { sleeves, skirt, opening }: BodiceSetting,
+  panelSeams: readonly Seam[],
+  { cut, setting }: Unfinished,
 ): readonly Seam[] {
+  const { style } = cut.plan.lines;
+  const { sleeve, skirt, opening } = setting;
   const sewn = toBodice(pieces);
-  const like = (name: string, panel: string, ...edges: readonly [string, ...string[]]): Seam =>
-    sewn(name, [liningOf(panel), ...edges], [panel, ...edges]);
-  const armhole = (name: string, panel: string, edge: string): Seam => {
-    const seam = like(name, panel, edge);
-    return sleeves ? fell(seam) : seam;
-  };
+  const like = ({ name, edges }: FacedEdges): Seam => sewn(`lining, ${name}`, edges.map(inLining), edges);
+  const one = (name: string, piece: string, edge: string): Seam => like({ name, edges: [{ piece, edge }] });
+  const underArm = sleeve === 'none' ? like : (edges: FacedEdges): Seam => fell(like(edges));
   return [
-    ...ownSeams.map(lined),
+    ...panelSeams.map(lined),
     opening === 'side'
       ? atCentreBack('lining, centre back', liningOf('centre back'))
-      : fell(like('lining, centre back', 'centre back', 'centre back')),
-    like('lining, neckline', 'centre back', 'neckline'),
-    armhole('lining, front armhole', 'side front', 'armhole upper'),
-    armhole('lining, front underarm', 'side front', 'armhole underarm'),
-    armhole('lining, back armhole', 'side back', 'armhole upper'),
-    armhole('lining, back underarm', 'side back', 'armhole underarm'),
-    fell(like('lining, front strap', 'side front', 'strap')),
-    fell(like('lining, back strap', 'side back', 'strap')),
-    fell(
-      sewn(
-        'lining, under-bust',
-        [liningOf('centre front'), 'under-bust'],
-        ['centre front', 'under-bust', 'under-bust end'],
-      ),
-    ),
-    fell(like('lining, front princess upper', 'side front', 'princess upper')),
+      : fell(one('centre back', 'centre back', 'centre back')),
+    ...facedNecklines(panelsOf(pieces)).map(like),
+    ...facedArmholes(cut.armholes).map(underArm),
+    ...(style.shoulder === 'strap'
+      ? [fell(one('front strap', 'side front', 'strap')), fell(one('back strap', 'side back', 'strap'))]
+      : []),
+    ...(style.front === 'gathered' ? overInsert(sewn) : []),
     skirt ? fell(waistSeam) : waistSeam,
   ];
 }
 
-const waistSeam: Seam = {
-  name: 'lining, waist',
-  a: waistOf(liningOf),
-  b: waistOf((panel) => panel),
-  ease: 0,
-  gatherRatio: 1,
-};
-
-/** The waist from centre front to centre back. */
-function waistOf(named: (panel: string) => string): readonly EdgeRef[] {
+/** The lining covers the seams of the insert. */
+function overInsert(sewn: ReturnType<typeof toBodice>): readonly Seam[] {
+  const underBust = edge('centre front', 'under-bust');
+  const princess = edge('side front', 'princess upper');
   return [
-    { piece: named('centre front'), edge: 'waist', reversed: true },
-    { piece: named('side front'), edge: 'waist', reversed: true },
-    { piece: named('side back'), edge: 'waist' },
-    { piece: named('centre back'), edge: 'waist' },
+    fell(
+      sewn('lining, under-bust', [inLining(underBust)], [underBust, edge('centre front', 'under-bust end')]),
+    ),
+    fell(sewn('lining, front princess upper', [inLining(princess)], [princess])),
   ];
 }
+
+/** The same edge of the lining, or the same corner. */
+const inLining = <P extends { readonly piece: string }>(part: P): P => ({
+  ...part,
+  piece: liningOf(part.piece),
+});
+
+/** The waist from centre front to centre back. */
+const waist: readonly EdgeRef[] = [
+  backwards('centre front', 'waist'),
+  backwards('side front', 'waist'),
+  edge('side back', 'waist'),
+  edge('centre back', 'waist'),
+];
+
+const waistSeam = plainSeam('lining, waist', waist.map(inLining), waist);
 
 /** The same between the linings of the panels. */
 export const lined = (seam: Seam): Seam => ({
   ...seam,
   name: `lining, ${seam.name}`,
-  a: seam.a.map((ref) => ({ ...ref, piece: liningOf(ref.piece) })),
-  b: seam.b.map((ref) => ({ ...ref, piece: liningOf(ref.piece) })),
+  a: seam.a.map(inLining),
+  b: seam.b.map(inLining),
 });
 
 /** Where the lining's lines must run on: wherever the panels' do. */
 export const liningJoins = (joins: readonly Join[]): readonly Join[] =>
   joins.map((join): Join => {
     const name = `lining, ${join.name}`;
-    const at = <C extends { readonly piece: string }>(corner: C): C => ({
-      ...corner,
-      piece: liningOf(corner.piece),
-    });
-    if (join.kind === 'along') return { ...at(join), name };
-    if (join.kind === 'mirror') return { ...join, name, a: at(join.a) };
-    return { ...join, name, a: at(join.a), b: at(join.b) };
+    if (join.kind === 'along') return { ...inLining(join), name };
+    if (join.kind === 'mirror') return { ...join, name, a: inLining(join.a) };
+    return { ...join, name, a: inLining(join.a), b: inLining(join.b) };
   });
 
-/** The lining closes where it is whole: under the bust and at the waist. */
-export const liningGirths = (girths: Garment['girths']): readonly Girth[] =>
+/** The lining closes to the girths that go over panels alone. */
+export const liningGirths = (girths: Garment['girths'], panels: ReadonlySet<string>): readonly Girth[] =>
   girths
-    .filter(({ level }) => level === 'under-bust' || level === 'waist')
+    .filter(({ parts }) => parts.every(({ piece }) => panels.has(piece)))
     .map((girth) => ({
       ...girth,
       level: `${girth.level}, lining`,
       parts: girth.parts.flatMap((part) =>
-        part.kind === 'edge' && part.edge === 'under-bust end'
-          ? []
-          : [{ ...part, piece: liningOf(part.piece) }],
+        part.kind === 'edge' && part.edge === 'under-bust end' ? [] : [inLining(part)],
       ),
     }));

@@ -1,6 +1,7 @@
 import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import type { Style } from '../bodice/style.ts';
 import { type Finishing, orderOf } from '../finishing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
@@ -13,6 +14,7 @@ export interface InsideWork {
   readonly kind: 'lining' | 'facing';
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];
+  readonly style: Style;
   readonly setting: BodiceSetting;
   readonly turnOfCloth: number;
   /** What the free edges of facings are turned under by, mm. */
@@ -23,19 +25,18 @@ export interface InsideWork {
 
 /** The steps by stage. Edges say by their rank when they are sewn. */
 export function insideSewing(work: InsideWork): StagedSewing {
-  const { kind, seams } = work;
-  const machined = seams.filter(({ felled }) => !felled);
-  const own = machined.filter((seam) => isOwn(work, seam)).map(({ name }) => name);
+  const machined = work.seams.filter(({ felled }) => !felled);
+  const own = machined.filter((seam) => isOwn(work, seam));
   const toBodice = machined.filter((seam) => !isOwn(work, seam));
   const sewnAt = (rank: number): readonly string[] =>
     toBodice.filter((seam) => rankOf(work, seam) === rank).map(({ name }) => name);
   const armholes = sewnAt(sewingRank.armhole);
   const waist = sewnAt(sewingRank.waist);
   return {
-    inside: [...(own.length > 0 ? [makeUp(work, own)] : []), ...neaten(work)],
+    inside: [...makeUp(work, own), ...neaten(work)],
     neckline: [
       sewNeckline(work, sewnAt(sewingRank.neckline)),
-      ...(armholes.length > 0 ? [sewArmholes(kind, armholes)] : []),
+      ...(armholes.length > 0 ? [sewArmholes(work, armholes)] : []),
       ...(waist.length > 0 ? [tackWaist(work, waist)] : []),
     ],
     finish: [catchDown(work)],
@@ -49,23 +50,30 @@ const isOwn = ({ pieces }: InsideWork, { a, b }: Seam): boolean =>
 const rankOf = ({ pieces }: InsideWork, { a: [ref] }: Seam): number | undefined =>
   ref && edgeNamed(pieceNamed(pieces, ref.piece), ref.edge).rank;
 
-const makeUp = ({ kind, setting, exposed }: InsideWork, seams: readonly string[]): SewingStep => ({
-  title: kind === 'lining' ? 'Sew the lining together' : 'Sew the facings together',
-  sews: seams,
-  presses: seams,
-  stitch: '301',
-  seamClass: 1,
-  finish: kind === 'lining' ? 'enclosed' : exposed.open,
-  how:
-    kind === 'lining'
-      ? [
-          'Sew the seams of the lining as those of the bodice, notch to notch, and press them open.',
+/** The seams of lining or facings with themselves; a shoulder that runs over two panels when these are joined. */
+function makeUp({ kind, setting, exposed }: InsideWork, own: readonly Seam[]): readonly SewingStep[] {
+  const isLater = ({ a, b }: Seam): boolean => a.length > 1 || b.length > 1;
+  const names = (seams: readonly Seam[]): readonly string[] => seams.map(({ name }) => name);
+  const [first, later] = [own.filter((seam) => !isLater(seam)), own.filter(isLater)];
+  const step = (title: string, seams: readonly Seam[], how: readonly string[]): readonly SewingStep[] =>
+    seams.length === 0
+      ? []
+      : [{ title, sews: names(seams), presses: names(seams), stitch: '301', seamClass: 1, finish, how }];
+  const finish = kind === 'facing' ? exposed.open : 'enclosed';
+  return kind === 'facing'
+    ? step('Sew the facings together', own, [
+        `Sew the facings to each other, right sides together, ${orderOf(exposed.open)}, and press the seams open.`,
+      ])
+    : [
+        ...step('Sew the lining together', first, [
+          'Sew the seams of the lining in the order of those of the bodice, notch to notch, and press them open.',
           ...(setting.opening === 'side' ? ['Leave the left side seam open as far as the zip reaches.'] : []),
-        ]
-      : [
-          `Sew the facings to each other, right sides together, ${orderOf(exposed.open)}, and press the seams open.`,
-        ],
-});
+        ]),
+        ...step('Sew the shoulders of the lining', later, [
+          'Sew the shoulders of the lining, right sides together, princess seams meeting, and press them open.',
+        ]),
+      ];
+}
 
 /** The free edges of facings are neatened before they are sewn in. */
 function neaten({ pieces, facingEdge }: InsideWork): readonly SewingStep[] {
@@ -91,35 +99,61 @@ function neaten({ pieces, facingEdge }: InsideWork): readonly SewingStep[] {
   ];
 }
 
-const sewNeckline = ({ kind, turnOfCloth }: InsideWork, seams: readonly string[]): SewingStep => ({
-  title: `Sew the ${kind} to the back neckline`,
-  sews: seams,
-  presses: seams,
-  stitch: '301',
-  seamClass: 1,
-  finish: 'graded',
-  how: [
-    `Lay the ${kind} on the back neckline, right sides together, raw edges level, and sew from the centre back to the strap.`,
-    'Trim the allowances in steps, clip the hollow edge, and turn the inside in. Stitch the allowances to it close to the seam, so that it stays inside; the seam rolls in by the turn of the cloth.',
-  ],
-  amounts: [
-    { says: `the ${kind} is cut smaller at finished edges, for the turn of the cloth`, mm: turnOfCloth },
-  ],
-});
+function sewNeckline({ kind, style, turnOfCloth }: InsideWork, seams: readonly string[]): SewingStep {
+  const where = style.front === 'gathered' && style.shoulder === 'strap' ? 'back neckline' : 'neckline';
+  return {
+    title: `Sew the ${kind} to the ${where}`,
+    sews: seams,
+    presses: seams,
+    stitch: '301',
+    seamClass: 1,
+    finish: 'graded',
+    how: [
+      `Lay the ${kind} on the ${where}, right sides together, raw edges level, and sew ${wayRoundNeck(style)}.`,
+      'Trim the allowances in steps, clip the hollow edge and into every corner, and turn the inside in. Stitch the allowances to it close to the seam, so that it stays inside; the seam rolls in by the turn of the cloth.',
+    ],
+    amounts: [
+      { says: `the ${kind} is cut smaller at finished edges, for the turn of the cloth`, mm: turnOfCloth },
+    ],
+  };
+}
 
-const sewArmholes = (kind: InsideWork['kind'], seams: readonly string[]): SewingStep => ({
-  title: `Sew the ${kind} to the armholes`,
-  sews: seams,
-  presses: seams,
-  stitch: '301',
-  seamClass: 1,
-  finish: 'graded',
-  how: [
-    `Pin the ${kind} round each armhole, right sides together, side seam on side seam, notch to notch, the strap lying free between; sew from one strap end to the other.`,
-    'Trim the allowances in steps, clip the hollow edge, turn the inside in and press. Stitch the allowances to it close to the seam as far as the machine reaches.',
-  ],
-  cautions: [cautions.pins],
-});
+/** From where to where the neckline is sewn: all round, or as far as insert and straps face themselves. */
+function wayRoundNeck({ front, shoulder }: Style): string {
+  if (shoulder === 'whole')
+    return front === 'gathered'
+      ? 'from the centre back over each shoulder down to the insert'
+      : 'from the centre back over the shoulders all round';
+  return front === 'gathered'
+    ? 'from the centre back to the strap'
+    : 'from the centre back to each strap, and in front from strap to strap';
+}
+
+function sewArmholes({ kind, style }: InsideWork, seams: readonly string[]): SewingStep {
+  const pin = `Pin the ${kind} round each armhole, right sides together, side seam on side seam, notch to notch`;
+  const way =
+    style.shoulder === 'strap'
+      ? [`${pin}, the strap lying free between; sew from one strap end to the other.`]
+      : kind === 'facing'
+        ? [`${pin}, shoulder seam on shoulder seam; sew all round.`]
+        : [
+            `Reach up between bodice and lining, draw the raw edges of one armhole out, and pin them as they meet there: right sides together, side seam on side seam, notch to notch.`,
+            'Sew each armhole in two passes, from the side seam up to the shoulder seam, first in front, then behind; draw out for each what it needs.',
+          ];
+  return {
+    title: `Sew the ${kind} to the armholes`,
+    sews: seams,
+    presses: seams,
+    stitch: '301',
+    seamClass: 1,
+    finish: 'graded',
+    how: [
+      ...way,
+      'Trim the allowances in steps, clip the hollow edge, turn the inside in and press. Stitch the allowances to it close to the seam as far as the machine reaches.',
+    ],
+    cautions: [cautions.pins],
+  };
+}
 
 const tackWaist = ({ exposed }: InsideWork, seams: readonly string[]): SewingStep => ({
   title: 'Stitch the lining to the bodice at the waist',
@@ -133,14 +167,14 @@ const tackWaist = ({ exposed }: InsideWork, seams: readonly string[]): SewingSte
   ],
 });
 
-function catchDown({ kind, pieces, seams, setting }: InsideWork): SewingStep {
+function catchDown(work: InsideWork): SewingStep {
+  const { kind, pieces, seams } = work;
   const felled = seams.filter((seam) => seam.felled).map(({ name }) => name);
   const atZip = pieces.flatMap((piece) =>
     piece.edges.flatMap(({ name, turn }): EdgeRef[] =>
       turn === 'finished' && name === 'centre back' ? [{ piece: piece.name, edge: name }] : [],
     ),
   );
-  const zip = setting.opening === 'back' ? 'the zip' : 'the zip at the left side';
   return {
     title: `Fell the ${kind} inside`,
     ...(felled.length > 0 ? { sews: felled } : {}),
@@ -148,14 +182,28 @@ function catchDown({ kind, pieces, seams, setting }: InsideWork): SewingStep {
     stitch: '200',
     seamClass: 2,
     finish: 'felled',
-    how:
+    how: [
       kind === 'lining'
-        ? [
-            `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: along the tape of ${zip}, clear of its teeth, over the ends of the straps, the sides and the foot of the insert${setting.skirt ? ', at the waist' : ''}${setting.sleeves ? ', and round the armholes' : ''}. Fell them by hand.`,
-            'Take up only the allowances, so that no stitch shows outside.',
-          ]
-        : [
-            `Turn the ends of the facings under and fell them: to the tape of ${zip}, to the seam allowances, over the ends of the straps. Take up only the allowances, so that no stitch shows outside.`,
-          ],
+        ? `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: ${overWhat(work).join(', ')}. Fell them by hand.`
+        : `Turn the ends of the facings under and fell them: ${[...overWhat(work), 'to the seam allowances'].join(', ')}.`,
+      'Take up only the allowances, so that no stitch shows outside.',
+    ],
   };
+}
+
+/** What lining or facings are felled to and over. */
+function overWhat({ kind, style, setting }: InsideWork): readonly string[] {
+  const { sleeve, skirt, opening } = setting;
+  const isLining = kind === 'lining';
+  const places: readonly (readonly [there: boolean, where: string])[] = [
+    [
+      true,
+      `along the tape of ${opening === 'back' ? 'the zip' : 'the zip at the left side'}, clear of its teeth`,
+    ],
+    [style.shoulder === 'strap' && (isLining || sleeve === 'none'), 'over the ends of the straps'],
+    [style.front === 'gathered' && isLining, 'over the sides and the foot of the insert'],
+    [skirt && isLining, 'at the waist'],
+    [sleeve !== 'none' && isLining, 'round the armholes'],
+  ];
+  return places.flatMap(([there, where]) => (there ? [where] : []));
 }

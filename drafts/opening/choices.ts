@@ -1,6 +1,8 @@
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
 import { zipAllowance } from '../allowances.ts';
-import type { SkirtStyling } from '../skirt/choices.ts';
+import type { makingChoices } from '../making-choices.ts';
+import type { skirtChoices } from '../skirt/choices.ts';
 
 /** Where a dress opens. */
 export const openingChoices = [
@@ -30,5 +32,9 @@ export const openingChoices = [
 
 export type OpeningStyling = StylingOf<typeof openingChoices>;
 
-/** Where a dress opens, and whether a lining of its skirt opens with it. */
-export type OpenedStyling = OpeningStyling & Pick<SkirtStyling, 'skirtLining'>;
+/** What an opening is drawn on: where a dress opens, and whether a lining of its skirt opens with it. */
+export type OpenedTable = DraftingTable<
+  readonly [...typeof openingChoices, ...typeof skirtChoices, ...typeof makingChoices]
+>;
+
+export type OpenedStyling = OpenedTable['styling'];

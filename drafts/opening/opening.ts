@@ -1,13 +1,13 @@
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
-import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { Notch, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { Rule } from '../../engine/pattern/rule.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
-import type { MakingStyling } from '../making-choices.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
+import { edge, plainSeam } from '../seams.ts';
 import { liningCentreBack } from '../skirt/lining.ts';
-import type { OpenedStyling, OpeningStyling } from './choices.ts';
+import type { OpenedTable, OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 import { openingSewing } from './sewing.ts';
 import { stayNotion } from './waist-stay.ts';
@@ -17,37 +17,27 @@ import { zipNotions } from './zip-notions.ts';
 interface OpeningEdges {
   readonly bodice: EdgeRef;
   readonly skirt: EdgeRef;
-  /** What of the bodice's edge lies above the zip, mm. */
-  readonly closedAbove: number;
+  /** What of the bodice's edge lies above the zip. */
+  readonly closedAbove: Rule;
 }
 
 const edgesOf: Readonly<Record<OpeningStyling['opening'], OpeningEdges>> = {
   back: {
-    bodice: { piece: 'centre back', edge: 'centre back' },
-    skirt: { piece: 'skirt centre back', edge: 'centre back' },
-    closedAbove: rules.sliderBelow.value,
+    bodice: edge('centre back', 'centre back'),
+    skirt: edge('skirt centre back', 'centre back'),
+    closedAbove: rules.sliderBelow,
   },
   side: {
-    bodice: { piece: 'side front', edge: 'side' },
-    skirt: { piece: 'skirt side front', edge: 'side' },
-    closedAbove: rules.belowUnderarm.value,
+    bodice: edge('side front', 'side'),
+    skirt: edge('skirt side front', 'side'),
+    closedAbove: rules.belowUnderarm,
   },
 };
 
+const wholeCentreBack = [edge('skirt centre back', 'centre back'), edge('centre back', 'centre back')];
+
 /** The left and right centre backs, sewn to each other from the hem to the neckline. */
-const centreBackSeam: Seam = {
-  name: 'centre back',
-  a: [
-    { piece: 'skirt centre back', edge: 'centre back' },
-    { piece: 'centre back', edge: 'centre back' },
-  ],
-  b: [
-    { piece: 'skirt centre back', edge: 'centre back' },
-    { piece: 'centre back', edge: 'centre back' },
-  ],
-  ease: 0,
-  gatherRatio: 1,
-};
+const centreBackSeam = plainSeam('centre back', wholeCentreBack, wholeCentreBack);
 
 /** A mark of the zip on an edge, so far below its upper end (mm). */
 const zipMark = (name: string, edge: PieceEdge, below: number): Notch => ({
@@ -61,24 +51,18 @@ const zipMark = (name: string, edge: PieceEdge, below: number): Notch => ({
  * Opens a dress: the longest zip in stock that ends high enough, notches where it begins and ends, a hook and eye above it, and
  * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
  */
-export function openDress(dress: Parts, styling: OpenedStyling & MakingStyling, log: ConstructionLog): Parts {
+export function openDress(table: OpenedTable, dress: Parts): Parts {
+  const { mm, measured, heading, styling } = table;
+  heading('The opening');
   const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
-  const lengthOf = ({ piece, edge }: EdgeRef): number =>
-    edgeLength(edgeNamed(pieceNamed(dress.pieces, piece), edge));
-  const onBodice = lengthOf(bodice) - closedAbove;
-  const step = rules.stockStep.value;
-  const zip = log.mm(
-    'Zip',
-    `the longest stock length up to ${figure(onBodice)} on the bodice + ${rules.belowWaist.value} below the waist`,
-    step * Math.floor((onBodice + rules.belowWaist.value) / step),
-    rules.belowWaist,
+  const edgeOf = measured(
+    'Edge of the bodice that opens',
+    `the ${bodice.edge} edge of the ${bodice.piece}`,
+    edgeLength(edgeNamed(pieceNamed(dress.pieces, bodice.piece), bodice.edge)),
   );
-  const below = log.mm(
-    'Zip ends below the waist',
-    `${zip} - ${figure(onBodice)}`,
-    zip - onBodice,
-    'construction',
-  );
+  const onBodice = mm`Zip on the bodice: ${edgeOf} - closed above ${closedAbove}`;
+  const zip = mm`Zip: ${rules.stockStep} x whole part of ((${onBodice} + ${rules.belowWaist}) / ${rules.stockStep}); the longest stock length that ends high enough`;
+  const below = mm`Zip ends below the waist: ${zip} - ${onBodice}`;
   const waist = dress.girths.find(({ level }) => level === 'waist');
   const lined = styling.skirtLining === 'lined';
   const panels = styling.opening === 'back' ? ['centre back'] : ['side front', 'side back'];
@@ -87,10 +71,10 @@ export function openDress(dress: Parts, styling: OpenedStyling & MakingStyling, 
   const marked = dress.pieces.map((piece) => {
     const marks = [
       ...(panels.includes(piece.name)
-        ? [zipMark('top of the zip', edgeNamed(piece, bodice.edge), closedAbove)]
+        ? [zipMark('top of the zip', edgeNamed(piece, bodice.edge), closedAbove.value)]
         : []),
       ...(opened.includes(piece.name)
-        ? [zipMark('end of the zip', edgeNamed(piece, skirt.edge), below)]
+        ? [zipMark('end of the zip', edgeNamed(piece, skirt.edge), below.value)]
         : []),
     ];
     return marks.length > 0 ? { ...piece, notches: [...piece.notches, ...marks] } : piece;
@@ -101,9 +85,9 @@ export function openDress(dress: Parts, styling: OpenedStyling & MakingStyling, 
     seams: [...dress.seams, centreBackSeam, ...(lined ? [liningCentreBack] : [])],
     notions: [
       ...dress.notions,
-      ...zipNotions(styling, zip),
-      ...(waist ? stayNotion(styling, waist, log) : []),
+      ...zipNotions(styling, zip.value),
+      ...(waist ? stayNotion(table, waist) : []),
     ],
-    sewing: openingSewing(dress.sewing ?? {}, styling, below),
+    sewing: openingSewing(dress.sewing ?? {}, styling, below.value),
   };
 }

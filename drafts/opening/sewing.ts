@@ -1,7 +1,6 @@
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
 import { exposed, orderFirst, orderOf } from '../finishing.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
-import type { MakingStyling } from '../making-choices.ts';
 import { type StagedSewing, stagesTogether, state } from '../sewing-stages.ts';
 import { amounts } from '../sewing-words.ts';
 import { liningCentreBack } from '../skirt/lining.ts';
@@ -11,13 +10,11 @@ import { openingRules as rules } from './rules.ts';
 import { stayAdded, stayRibbon } from './waist-stay.ts';
 import { zipInterfacing } from './zip-notions.ts';
 
-type Styling = OpenedStyling & MakingStyling;
-
 /**
  * The centre back seam and the zip, added to the rest of the sewing, and a skirt lining closed round it. The zip ends
  * `below` mm under the waist. The part of a seam that the zip goes into is tacked and never sewn.
  */
-export const openingSewing = (rest: StagedSewing, styling: Styling, below: number): StagedSewing =>
+export const openingSewing = (rest: StagedSewing, styling: OpenedStyling, below: number): StagedSewing =>
   stagesTogether([
     added(rest, { ...stayAdded(styling), ...(styling.opening === 'side' ? openAtSide(below) : {}) }),
     {
@@ -31,7 +28,7 @@ export const openingSewing = (rest: StagedSewing, styling: Styling, below: numbe
   ]);
 
 /** Where the seam is tacked that the zip goes into. */
-const underZip = ({ opening }: Styling, is: State['is']): readonly State[] =>
+const underZip = ({ opening }: OpenedStyling, is: State['is']): readonly State[] =>
   opening === 'back'
     ? [state('centre back', is, 'centre back'), state('skirt centre back', is, 'centre back')]
     : ['side front', 'side back', 'skirt side front', 'skirt side back'].map((piece) =>
@@ -58,7 +55,7 @@ function openAtSide(below: number): Additions {
   };
 }
 
-const centreBack = (styling: Styling): Omit<SewingStep, 'title' | 'how'> => ({
+const centreBack = (styling: OpenedStyling): Omit<SewingStep, 'title' | 'how'> => ({
   sews: ['centre back'],
   presses: ['centre back'],
   stitch: '301',
@@ -66,7 +63,7 @@ const centreBack = (styling: Styling): Omit<SewingStep, 'title' | 'how'> => ({
   finish: exposed(styling).open,
 });
 
-const backSeamToZip = (styling: Styling, below: number): SewingStep => ({
+const backSeamToZip = (styling: OpenedStyling, below: number): SewingStep => ({
   ...centreBack(styling),
   title: 'Sew the centre back seam below the zip',
   brings: underZip(styling, 'tacked'),
@@ -76,7 +73,7 @@ const backSeamToZip = (styling: Styling, below: number): SewingStep => ({
   ],
 });
 
-const backSeam = (styling: Styling): SewingStep => ({
+const backSeam = (styling: OpenedStyling): SewingStep => ({
   ...centreBack(styling),
   title: 'Sew the centre back seam',
   how: [
@@ -85,14 +82,14 @@ const backSeam = (styling: Styling): SewingStep => ({
 });
 
 /** How either kind of zip is stitched under its tacked seam. */
-const stitched: Readonly<Record<Styling['zipKind'], string>> = {
+const stitched: Readonly<Record<OpenedStyling['zipKind'], string>> = {
   centred:
     'Lay the closed zip face down on the allowances, its teeth along the tacked line, and tack it. Stitch down one side, across its end and up the other from the right side.',
   lapped:
     'Let the allowance of the one edge stand out under the tacked line, and stitch it to the zip close to the teeth. Lay the other edge over the zip and stitch it down from the right side, across the end too.',
 };
 
-function setZip(styling: Styling): SewingStep {
+function setZip(styling: OpenedStyling): SewingStep {
   const atBack = styling.opening === 'back';
   return {
     title: atBack ? 'Set in the zip' : 'Set in the zip at the left side',
@@ -113,7 +110,7 @@ function setZip(styling: Styling): SewingStep {
 }
 
 /** The lining of the skirt lies flat until the skirt is closed; then its own centre back is, and it is felled. */
-function liningRoundZip(styling: Styling): StagedSewing {
+function liningRoundZip(styling: OpenedStyling): StagedSewing {
   const atBack = styling.opening === 'back';
   const opened = atBack
     ? [{ piece: liningOf('skirt centre back'), edge: 'centre back' }]

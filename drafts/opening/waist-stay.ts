@@ -1,9 +1,8 @@
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { Girth, Notion } from '../../engine/pattern/garment.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
 import { amounts } from '../sewing-words.ts';
 import type { Additions } from './additions.ts';
-import type { OpeningStyling } from './choices.ts';
+import type { OpenedTable, OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 
 /** What either kind of stay is called among the notions. */
@@ -11,23 +10,19 @@ export const stayNames = { tape: 'waist stay tape', ribbon: 'waist stay ribbon' 
 
 /** What keeps the waist from stretching, as long as the waist is finished, or as long as it is on the body and its ends. */
 export function stayNotion(
-  { waistStay }: OpeningStyling,
+  { mm, measured, size, styling: { waistStay } }: OpenedTable,
   { body, ease }: Girth,
-  log: ConstructionLog,
 ): readonly Notion[] {
   if (waistStay === 'none') return [];
   if (waistStay === 'tape') {
-    const length = log.mm('Waist stay tape', 'as long as the finished waist', body + ease, 'construction');
+    const { value } = measured('Waist stay tape', 'as long as the finished waist', body + ease);
     const note = 'twill tape or selvedge, sewn into the waist seam';
-    return [{ name: stayNames.tape, count: 1, length, note }];
+    return [{ name: stayNames.tape, count: 1, length: value, note }];
   }
-  const length = log.mm(
-    'Waist stay ribbon',
-    `waist girth ${figure(body)} + 2 x ${rules.stayTurned.value} for its turned ends`,
-    body + 2 * rules.stayTurned.value,
-    rules.stayTurned,
-  );
-  return [{ name: stayNames.ribbon, count: 1, length, note: 'firm ribbon, and a hook and eye for it' }];
+  const { value } =
+    mm`Waist stay ribbon: waist girth ${size.waistGirth} + 2 x ${rules.stayTurned}; its ends turned under`;
+  const note = 'firm ribbon, and a hook and eye for it';
+  return [{ name: stayNames.ribbon, count: 1, length: value, note }];
 }
 
 /** A tape is sewn in with the waist seam. */

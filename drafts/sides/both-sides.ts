@@ -2,9 +2,10 @@ import type { Garment } from '../../engine/pattern/garment.ts';
 import { sides } from '../../engine/pattern/side.ts';
 import { sided } from './as-worn.ts';
 import { piecesOfBoth } from './pieces-of-both.ts';
-import { figuresOfBoth, issuesOfBoth, notionsOfBoth, stepsOfBoth } from './said-of-both.ts';
+import { issuesOfBoth, notionsOfBoth, stepsOfBoth } from './said-of-both.ts';
 import { girthsOfBoth, joinsOfBoth, seamsOfBoth } from './seams-of-both.ts';
 import { stepOfBoth } from './sewing-of-both.ts';
+import { shapesOfBoth } from './shapes-of-both.ts';
 
 /**
  * Puts a garment together from one drawn for the right side of a body and one drawn for the left, both symmetrical.
@@ -24,7 +25,7 @@ export function bothSides(right: Garment, left: Garment): Garment {
     girths: girthsOfBoth(right, left, both),
     notions,
     steps: stepsOfBoth(right.steps, left.steps),
-    figures: figuresOfBoth(right.figures ?? [], left.figures ?? []),
+    shapes: shapesOfBoth(right.shapes, left.shapes, both),
     sewing: (right.sewing ?? []).map((step) =>
       stepOfBoth(step, both, { seams: nowCalled(seams), notions: nowCalled(notions) }),
     ),

@@ -1,17 +1,9 @@
 import type { Issue } from '../../engine/issue.ts';
-import type { Figure } from '../../engine/pattern/figure.ts';
 import type { Notion, Step } from '../../engine/pattern/garment.ts';
+import type { Ground } from '../../engine/pattern/quantity.ts';
 import { sides } from '../../engine/pattern/side.ts';
 import { alike, inPairs } from './alike.ts';
 import { sided } from './as-worn.ts';
-
-/** The figures of both sides: once where they agree, else each with its side. */
-export const figuresOfBoth = (right: readonly Figure[], left: readonly Figure[]): readonly Figure[] =>
-  inPairs(right, left, ({ name }) => name).flatMap((pair) =>
-    alike(pair.right, pair.left)
-      ? [pair.right]
-      : sides.map((side) => ({ ...pair[side], name: sided(side, pair.right.name) })),
-  );
 
 /** The notions of both sides: where they differ, half of them for each. */
 export const notionsOfBoth = (right: readonly Notion[], left: readonly Notion[]): readonly Notion[] =>
@@ -24,13 +16,29 @@ export const notionsOfBoth = (right: readonly Notion[], left: readonly Notion[])
 
 /** The construction of both sides: that of the right, then what is otherwise on the left. */
 export function stepsOfBoth(right: readonly Step[], left: readonly Step[]): readonly Step[] {
-  const without = (steps: readonly Step[]): ReadonlySet<string> => new Set(steps.map(words));
-  const [onRight, onLeft] = [without(right), without(left)];
+  const onLeft = new Set(left.map(words));
+  const onRight = new Map(right.map((step) => [words(step), step.number]));
   const own = (step: Step, side: string): Step => ({ ...step, title: `On the ${side}: ${step.title}` });
+  const onlyLeft = left.filter((step) => !onRight.has(words(step)));
+  const newNumbers = new Map([
+    ...left.flatMap((step): [number, number][] => {
+      const number = onRight.get(words(step));
+      return number === undefined ? [] : [[step.number, number]];
+    }),
+    ...onlyLeft.map((step, i): [number, number] => [step.number, right.length + i + 1]),
+  ]);
+  const renumbered = (ground: Ground): Ground =>
+    ground.origin.kind === 'step'
+      ? { ...ground, origin: { ...ground.origin, number: newNumbers.get(ground.origin.number) ?? 0 } }
+      : ground;
   return [
     ...right.map((step) => (onLeft.has(words(step)) ? step : own(step, 'right'))),
-    ...left.filter((step) => !onRight.has(words(step))).map((step) => own(step, 'left')),
-  ].map((step, i) => ({ ...step, number: i + 1 }));
+    ...onlyLeft.map((step, i) => ({
+      ...own(step, 'left'),
+      number: right.length + i + 1,
+      from: step.from.map(renumbered),
+    })),
+  ];
 }
 
 const words = ({ title, text, source }: Step): string => [title, text, source].join('\n');

@@ -1,5 +1,7 @@
-import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import type { Choice } from '../../engine/pattern/styling.ts';
 import { hemAllowance } from '../allowances.ts';
+import type { makingChoices } from '../making-choices.ts';
 
 /** What the gored skirt leaves to taste. */
 export const skirtChoices = [
@@ -56,4 +58,5 @@ export const skirtChoices = [
   },
 ] as const satisfies readonly Choice[];
 
-export type SkirtStyling = StylingOf<typeof skirtChoices>;
+/** What a skirt is drawn on: the table of any garment that has these choices. */
+export type SkirtTable = DraftingTable<readonly [...typeof skirtChoices, ...typeof makingChoices]>;

@@ -1,98 +1,62 @@
-import type { Body } from '../../engine/body/body.ts';
 import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
-import { type ConstructionLog, constructionLog, figure } from '../../engine/pattern/construction-log.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';
-import type { MakingStyling } from '../making-choices.ts';
-import type { SkirtStyling } from './choices.ts';
+import { type ByGore, byGore, goreNames, seamsOf } from './by-gore.ts';
+import type { SkirtTable } from './choices.ts';
 import { skirtFigures } from './figures.ts';
-import { type GoreLines, planGore, shorter } from './gore-lines.ts';
+import { shorter } from './gore-frame.ts';
+import { type GoreLines, planGore } from './gore-lines.ts';
 import { gorePiece } from './gore-piece.ts';
-import {
-  type ByGore,
-  type GoreName,
-  type GoreSeam,
-  type GoreSizes,
-  goreNames,
-  goreSizes,
-} from './gore-sizes.ts';
+import { type GoreSizes, goreSizes } from './gore-sizes.ts';
 import { skirtLining } from './lining.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtSewing } from './sewing.ts';
+import { skirtShapes } from './shapes.ts';
 import { skirtGirths, skirtJoins, skirtSeams } from './skirt-seams.ts';
 
-/** The seams of each gore, left and right as drawn. The back gores are drawn like the front, centre on the left. */
-const seamsOf: Readonly<Record<GoreName, readonly [left: GoreSeam, right: GoreSeam]>> = {
-  'centre front': ['centre front', 'front princess'],
-  'side front': ['front princess', 'side'],
-  'side back': ['back princess', 'side'],
-  'centre back': ['centre back', 'back princess'],
-};
-
-/** A skirt planned in a sketch of its own. */
+/** A skirt planned on a table. */
 interface SkirtPlan {
   readonly sizes: GoreSizes;
-  readonly sketch: SketchBuilder;
-  readonly gores: readonly {
-    readonly name: GoreName;
-    readonly left: GoreSeam;
-    readonly right: GoreSeam;
-    readonly lines: GoreLines;
-  }[];
+  readonly gores: ByGore<GoreLines>;
 }
 
-function planSkirt(body: Body, styling: SkirtStyling, waist: ByGore, log: ConstructionLog): SkirtPlan {
-  const sizes = goreSizes(body, styling, waist, log);
-  const sketch = new SketchBuilder();
-  const gores = goreNames.map((name) => {
-    const [left, right] = seamsOf[name];
-    const lines = planGore(sketch, {
-      name: `skirt ${name}`,
-      half: name === 'centre front' || name === 'centre back',
-      waist: sizes.waist[name],
-      hip: sizes.hip[name],
-      hem: sizes.hem[name],
-      leftToHip: sizes.toHip[left],
-      rightToHip: sizes.toHip[right],
-      belowHip: sizes.belowHip,
-    });
-    return { name, left, right, lines };
-  });
-  log.say(
-    'Gores',
-    'below the hip every seam runs straight and leans out by one angle, with the hem an arc square to it; above, it curves to the waist, which is square to it and as long as the bodice',
-    'sector of a cone',
-  );
-  return { sizes, sketch, gores };
+function planSkirt(table: SkirtTable, waist: ByGore<Mm>): SkirtPlan {
+  const sizes = goreSizes(table, waist);
+  return { sizes, gores: byGore((name) => planGore(table, name, sizes)) };
 }
 
 /**
  * Draws the gored skirt to the waists the bodice panels came out with. Nothing in a bodice depends on its skirt, so
  * the skirt is solved after it, in a sketch of its own.
  */
-export function drawSkirt(
-  body: Body,
-  styling: SkirtStyling & MakingStyling,
-  waist: ByGore,
-  log: ConstructionLog,
-  solver: Solver = solve,
-): Result<Parts> {
-  const { sizes, sketch, gores } = planSkirt(body, styling, waist, log);
-  const refusals = log.refusals();
+export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = solve): Result<Parts> {
+  const table = { ...onto, sketch: new SketchBuilder() };
+  table.heading('The skirt');
+  const { sizes, gores } = planSkirt(table, waist);
+  const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solver(sketch.sketch());
+  const solution = solver(table.sketch.sketch());
+  const { body, styling } = table;
   if (solution.status !== 'solved') {
-    const again = (other: Body) => solve(planSkirt(other, styling, waist, constructionLog()).sketch.sketch());
+    const again = (other: typeof body) => {
+      const otherTable = table.forBody(other);
+      planSkirt(otherTable, waist);
+      return solve(otherTable.sketch.sketch());
+    };
     return { ok: false, issues: [conflictIssue(body, solution, again)] };
   }
+  table.solved(solution);
   const hipText = `hip: finished girth ${figure(body.size.hipGirth + sizes.hipEase)} mm`;
   const cutGores = (up: number): readonly Piece[] =>
-    gores.map(({ name, left, right, lines }, i) =>
-      gorePiece(shorter(lines, up), solution, {
+    goreNames.map((name, i) => {
+      const [left, right] = seamsOf[name];
+      return gorePiece(shorter(gores[name], name, up), solution, {
         name: `skirt ${name}`,
         number: 8 + i,
         left,
@@ -100,24 +64,19 @@ export function drawSkirt(
         allowance: allowances(styling),
         hem: styling.hemAllowance,
         hipText,
-      }),
-    );
+      });
+    });
   const parts: Parts = {
     pieces: cutGores(0),
     seams: skirtSeams,
     joins: skirtJoins,
     girths: skirtGirths(body.size.hipGirth, sizes),
     notions: [],
-    figures: skirtFigures(body, sizes),
+    shapes: [...skirtFigures(body, sizes), ...skirtShapes],
     sewing: skirtSewing(styling),
   };
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };
-  const up = log.mm(
-    'Lining of the skirt',
-    'the gores once more, held at the waist; at the hem shorter by',
-    rules.liningShorter.value,
-    rules.liningShorter,
-  );
-  const lining = skirtLining(cutGores(up), body.size.hipGirth, sizes, styling);
+  const up = table.mm`Lining of the skirt: shorter at the hem by ${rules.liningShorter}; the gores once more, held at the waist`;
+  const lining = skirtLining(cutGores(up.value), body.size.hipGirth, sizes, styling);
   return { ok: true, value: together(parts, lining), issues: [] };
 }

@@ -6,8 +6,8 @@ import type { Allowances } from '../allowances.ts';
 import { grainline } from '../grainline.ts';
 import { cutOnFold, cutPair, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
+import type { GoreSeam } from './by-gore.ts';
 import type { GoreLines } from './gore-lines.ts';
-import type { GoreSeam } from './gore-sizes.ts';
 
 /** How a gore is finished: its seams by name, left and right as drawn, and what is written on it. */
 export interface GoreFinish {

@@ -1,140 +1,93 @@
-import type { Body } from '../../engine/body/body.ts';
-import { type ConstructionLog, figure } from '../../engine/pattern/construction-log.ts';
-import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
-import type { SkirtStyling } from './choices.ts';
+import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
+import { figure } from '../../engine/pattern/written.ts';
+import { type ByGore, byGore, type GoreSeam, isHalf } from './by-gore.ts';
+import type { SkirtTable } from './choices.ts';
 import { goreHips } from './gore-hips.ts';
 import { skirtRules as rules } from './rules.ts';
+import { skirtLength } from './skirt-length.ts';
 import { droppedBehind } from './sway-back.ts';
-import { takenFromGirth, takenFromGores } from './taken-in.ts';
+import { sayTakenIn, takenFromGores, takenIn } from './taken-in.ts';
 
-/** The gores of half a skirt, from centre front to centre back. */
-export const goreNames = ['centre front', 'side front', 'side back', 'centre back'] as const;
-
-export type GoreName = (typeof goreNames)[number];
-
-/** One number for each gore. */
-export type ByGore = Readonly<Record<GoreName, number>>;
-
-/** The seams of half a skirt, from centre front to centre back. */
-export type GoreSeam = 'centre front' | 'front princess' | 'side' | 'back princess' | 'centre back';
-
-/** What the gores are drawn from, mm. */
+/** What the gores are drawn from. */
 export interface GoreSizes {
   /** Waist, hip and hem of each gore; the centre gores' are halves. */
-  readonly waist: ByGore;
-  readonly hip: ByGore;
-  readonly hem: ByGore;
+  readonly waist: ByGore<Mm>;
+  readonly hip: ByGore<Mm>;
+  readonly hem: ByGore<Mm>;
   /** Along each seam from the waist to the hip level. */
-  readonly toHip: Readonly<Record<GoreSeam, number>>;
+  readonly toHip: Readonly<Record<GoreSeam, Mm>>;
   /** From the hip level to the hem, the same along every seam: the hem hangs level. */
-  readonly belowHip: number;
-  /** The angle by which every gore seam leans out below the hip, radians. */
-  readonly lean: number;
+  readonly belowHip: Mm;
+  /** The angle by which every gore seam leans out below the hip. */
+  readonly lean: Angle;
   /** The whole hem. */
-  readonly sweep: number;
-  /** The ease that the fitting left at the hip. */
+  readonly sweep: Mm;
+  /** The ease that the fitting left at the hip, mm. */
   readonly hipEase: number;
 }
 
-/** Edges of a gore that are sewn to another gore and so can be shaped: the centres run straight. */
-const shapedEdges: ByGore = { 'centre front': 1, 'side front': 2, 'side back': 2, 'centre back': 1 };
+/** The edges of half a skirt's gores that are sewn to another gore, and so can be shaped: the centres run straight. */
 const allEdges = 6;
 
 /**
  * Shares hip and hem among the gores of a skirt whose waists are given. What a fitting took in at one level comes to
  * nothing at the next: at the hip what it took at the waist, at the hem, which is chosen, what it took at the hip.
  */
-export function goreSizes(body: Body, styling: SkirtStyling, waist: ByGore, log: ConstructionLog): GoreSizes {
-  const { waistGirth, hipGirth, waistToHip, waistHeight, stature } = body.size;
-  const atWaist = takenFromGores(body.fitting, 'waist');
-  const drafted = mapGores((name) => waist[name] + atWaist[name]);
-  const halfHip = log.mm(
-    'Half hip',
-    `(hip girth ${figure(hipGirth)} + ease ${styling.hipEase}) / 2`,
-    (hipGirth + styling.hipEase) / 2,
-    'measurement and styling',
-  );
-  const hip = goreHips(halfHip, drafted, log);
+export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
+  const { size, choice, mm, angle } = table;
+  const atWaist = takenFromGores(table, 'waist');
+  const drafted = atWaist
+    ? byGore(
+        (name) => mm`Waist of the ${name} gore before the fitting: ${waist[name]} + ${atWaist.gores[name]}`,
+      )
+    : waist;
+  const halfHip = mm`Half hip: (hip girth ${size.hipGirth} + ease ${choice.hipEase}) / 2`;
+  const hip = goreHips(table, halfHip, drafted);
   const sweep =
-    styling.hemSweep === 'auto'
-      ? log.mm(
-          'Hem sweep',
-          `${styling.skirtFullness} x finished hip ${figure(2 * halfHip)}`,
-          styling.skirtFullness * 2 * halfHip,
-          'styling',
-        )
-      : log.mm('Hem sweep', 'as chosen', styling.hemSweep, 'styling');
-  const flare = log.mm(
-    'Each gore edge flares from hip to hem',
-    `(half sweep ${figure(sweep / 2)} - half hip ${figure(halfHip)}) / ${allEdges} edges`,
-    (sweep / 2 - halfHip) / allEdges,
-    'a flare of e on each of 2n edges adds 2ne to the hem',
+    choice.hemSweep === 'auto'
+      ? mm`Hem sweep: ${choice.skirtFullness} x 2 x half hip ${halfHip}`
+      : mm`Hem sweep: ${choice.hemSweep}; as chosen`;
+  const flare = mm`Each gore edge flares from hip to hem: (sweep ${sweep} / 2 - half hip ${halfHip}) / 6; the edges of a half that are sewn to another gore [a flare of e on each of 2n edges adds 2ne to the hem]`;
+  const hem = byGore((name) =>
+    isHalf(name)
+      ? mm`Hem of the ${name} gore: hip ${hip[name]} + flare ${flare}; half of the gore`
+      : mm`Hem of the ${name} gore: hip ${hip[name]} + 2 x flare ${flare}`,
   );
-  const atHip = takenFromGores(body.fitting, 'hip');
-  const less = takenFromGirth(atHip);
-  sayPinned(body.fitting, ['hip'], log);
-  sayTaken('hip', 2 * halfHip, hipGirth, less, log);
+  const atHip = takenFromGores(table, 'hip');
+  const finishedHip = mm`Finished hip: 2 x half hip ${halfHip}`;
+  sayTakenIn(table, 'hip', finishedHip, size.hipGirth, atHip);
 
-  const rise = log.mm(
-    'Waist rises to the side',
-    `${rules.sideRise.value} x (hip ${figure(hipGirth)} - waist ${figure(waistGirth)}), from ${rules.leastRise.value} to ${rules.mostRise.value}`,
-    Math.min(
-      Math.max(rules.sideRise.value * (hipGirth - waistGirth), rules.leastRise.value),
-      rules.mostRise.value,
-    ),
-    rules.sideRise,
-  );
-  const atCentre = log.mm(
-    'Waist to hip at the centres',
-    `waist to hip ${figure(waistToHip)} along the side - rise ${figure(rise)}`,
-    waistToHip - rise,
-    'measurement',
-  );
-  const atPrincess = atCentre + rules.princessRise.value * rise;
-  const dropped = droppedBehind(body.fitting, waist, log);
-  const length = skirtLength(styling, waistHeight, stature, log);
-  const belowHip = log.mm(
-    'Hip to hem along every seam',
-    `length ${figure(length)} - ${figure(atCentre)}, at least ${rules.leastBelowHip.value}`,
-    Math.max(length - atCentre, rules.leastBelowHip.value),
-    rules.leastBelowHip,
-  );
-  const lean = log.angle(
-    'Gore seams lean out below the hip',
-    `flare ${figure(flare)} / ${figure(belowHip)}`,
-    flare / belowHip,
-    'sector of a cone',
-  );
-  refuseLean(lean, belowHip, 2 * halfHip, log);
+  const rise = mm`Waist rises to the side: ${rules.sideRise} of (hip girth ${size.hipGirth} - waist girth ${size.waistGirth}), at least ${rules.leastRise}, at most ${rules.mostRise}`;
+  const atCentre = mm`Waist to hip at the centres: waist to hip along the side ${size.waistToHip} - ${rise}`;
+  const atPrincess = mm`Waist to hip at the princess seams: ${atCentre} + ${rules.princessRise} of the rise ${rise}`;
+  const behind = droppedBehind(table, { 'back princess': atPrincess, 'centre back': atCentre }, waist);
+  const length = skirtLength(table);
+  const belowHip = mm`Hip to hem along every seam: skirt length ${length} - waist to hip ${atCentre}, at least ${rules.leastBelowHip}`;
+  const lean = angle`Gore seams lean out below the hip: angle of arc (flare ${flare} / ${belowHip}) [sector of a cone]`;
+  refuseLean(table, lean.value, belowHip.value, finishedHip.value);
   return {
     waist,
-    hip: mapGores((name) => hip[name] - atHip[name]),
-    hem: mapGores((name) => hip[name] + flare * shapedEdges[name]),
-    toHip: {
-      'centre front': atCentre,
-      'front princess': atPrincess,
-      side: waistToHip,
-      'back princess': atPrincess - dropped['back princess'],
-      'centre back': atCentre - dropped['centre back'],
-    },
+    hip: takenIn(table, 'hip', hip, atHip),
+    hem,
+    toHip: { 'centre front': atCentre, 'front princess': atPrincess, side: size.waistToHip, ...behind },
     belowHip,
     lean,
     sweep,
-    hipEase: styling.hipEase - less,
+    hipEase: choice.hipEase.value - (atHip?.girth.value ?? 0),
   };
 }
 
 /** How wide a skirt is `up` mm above its hem, mm: each edge of a gore has come in by its lean. */
 export const sweepAbove = ({ sweep, lean }: GoreSizes, up: number): number =>
-  sweep - 2 * allEdges * lean * up;
+  sweep.value - 2 * allEdges * lean.value * up;
 
 /** Refuses a hem that the gores cannot flare to, or come in to, in their length; radians and mm. */
-function refuseLean(lean: number, belowHip: number, hip: number, log: ConstructionLog): void {
-  const [least, most] = [rules.leastLean, rules.mostLean].map(({ value }) => (value * Math.PI) / 180);
-  if (least === undefined || most === undefined || (lean >= least && lean <= most)) return;
+function refuseLean({ refuse }: SkirtTable, lean: number, belowHip: number, hip: number): void {
+  const [least, most] = [rules.leastLean.quantity.value, rules.mostLean.quantity.value];
+  if (lean >= least && lean <= most) return;
   const sweepAt = (angle: number): number => hip + 2 * allEdges * angle * belowHip;
   const [min, max] = [sweepAt(least), sweepAt(most)];
-  log.refuse({
+  refuse({
     code: 'hem-out-of-reach',
     severity: 'error',
     path: 'hemSweep',
@@ -142,31 +95,4 @@ function refuseLean(lean: number, belowHip: number, hip: number, log: Constructi
     limits: { min, max, unit: 'mm' },
     message: `A hem of ${figure(sweepAt(lean))} mm is too ${lean > 0 ? 'wide' : 'narrow'} for a skirt that is ${figure(belowHip)} mm long below the hip: its gores could not be cut. Choose a hem between ${Math.ceil(min)} and ${Math.floor(max)} mm (hemSweep, or skirtFullness times the finished hip), or another length.`,
   });
-}
-
-/** A number for each gore. */
-export const mapGores = (of: (name: GoreName) => number): ByGore => ({
-  'centre front': of('centre front'),
-  'side front': of('side front'),
-  'side back': of('side back'),
-  'centre back': of('centre back'),
-});
-
-function skirtLength(
-  styling: SkirtStyling,
-  waistHeight: number,
-  stature: number,
-  log: ConstructionLog,
-): number {
-  if (styling.skirtLength !== 'auto')
-    return log.mm('Skirt length', 'as chosen', styling.skirtLength, 'styling');
-  const height = { knee: rules.kneeHeight, calf: rules.calfHeight, ankle: rules.ankleHeight }[
-    styling.skirtTo
-  ];
-  return log.mm(
-    'Skirt length',
-    `waist height ${figure(waistHeight)} - ${height.value} x stature ${figure(stature)}`,
-    waistHeight - height.value * stature,
-    height,
-  );
 }

@@ -5,7 +5,7 @@ import { liningOf } from '../lining/lining-pieces.ts';
 import type { MakingStyling } from '../making-choices.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
 import { amounts, cautions } from '../sewing-words.ts';
-import { goreNames } from './gore-sizes.ts';
+import { goreNames } from './by-gore.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtSeams } from './skirt-seams.ts';
 

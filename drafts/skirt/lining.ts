@@ -1,10 +1,12 @@
-import type { EdgeRef, Girth, Seam } from '../../engine/pattern/garment.ts';
+import type { EdgeRef, Girth } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { atCentreBack, lined, liningJoins } from '../lining/lining-seams.ts';
 import type { MakingStyling } from '../making-choices.ts';
-import { type GoreSizes, goreNames, sweepAbove } from './gore-sizes.ts';
+import { backwards, edge, plainSeam } from '../seams.ts';
+import { goreNames } from './by-gore.ts';
+import { type GoreSizes, sweepAbove } from './gore-sizes.ts';
 import { liningSewing } from './lining-sewing.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtJoins, skirtSeams } from './skirt-seams.ts';
@@ -21,7 +23,7 @@ export const skirtLining = (
   joins: liningJoins(skirtJoins),
   girths: girths(hipGirth, sizes),
   notions: [],
-  figures: [],
+  shapes: [],
   sewing: liningSewing(styling),
 });
 
@@ -30,27 +32,22 @@ const inLining = (gore: Piece): Piece => ({
   ...gore,
   name: liningOf(gore.name),
   number: gore.number + 8,
-  edges: gore.edges.map((edge) =>
-    edge.turn === 'hem' ? { ...edge, allowance: rules.liningHem.value } : edge,
+  edges: gore.edges.map((each) =>
+    each.turn === 'hem' ? { ...each, allowance: rules.liningHem.value } : each,
   ),
   cut: gore.cut.map((each) => ({ ...each, cloth: 'lining' })),
 });
 
 /** The waist from centre front to centre back, of the skirt or of its lining. */
 const waistOf = (named: (gore: string) => string): readonly EdgeRef[] =>
-  goreNames.map((name): EdgeRef => {
-    const ref = { piece: named(`skirt ${name}`), edge: 'waist' };
-    return name.endsWith('back') ? { ...ref, reversed: true } : ref;
-  });
+  goreNames.map((name) => (name.endsWith('back') ? backwards : edge)(named(`skirt ${name}`), 'waist'));
 
 /** The lining is held to the skirt at the waist, and hangs free below it. */
-const waistSeam: Seam = {
-  name: 'lining, skirt waist',
-  a: waistOf(liningOf),
-  b: waistOf((gore) => gore),
-  ease: 0,
-  gatherRatio: 1,
-};
+const waistSeam = plainSeam(
+  'lining, skirt waist',
+  waistOf(liningOf),
+  waistOf((gore) => gore),
+);
 
 const gores = goreNames.map((name) => liningOf(`skirt ${name}`));
 

@@ -1,11 +1,10 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
-import { exposed, insideBodice, orderFirst } from '../finishing.ts';
-import type { MakingStyling } from '../making-choices.ts';
+import { exposed, type FinishStyling, insideBodice, orderFirst } from '../finishing.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
 import { cautions } from '../sewing-words.ts';
-import type { SkirtStyling } from './choices.ts';
-import { goreNames } from './gore-sizes.ts';
+import { goreNames } from './by-gore.ts';
+import type { SkirtTable } from './choices.ts';
 import { skirtSeams, waistSeams } from './skirt-seams.ts';
 
 const gores = skirtSeams.map(({ name }) => name);
@@ -37,15 +36,15 @@ const joinWaist = (finish: SeamFinish): SewingStep => ({
   ],
 });
 
-const hem = ({ hemAllowance }: SkirtStyling, finish: SeamFinish): SewingStep => ({
+const hem = ({ hemAllowance, seamFinish }: SkirtTable['styling']): SewingStep => ({
   title: 'Hem the skirt',
   turns: goreNames.map((name) => ({ piece: `skirt ${name}`, edge: 'hem' })),
   stitch: '200',
   seamClass: 6,
-  finish,
+  finish: seamFinish,
   how: [
     'Try the dress on and have the hem measured up from the floor all round; trim what has dropped.',
-    `Neaten the raw edge (${finish}). Turn the hem up along its line, seam on seam, and press the fold; the edge is cut as much narrower as the skirt is above, so it lies flat.`,
+    `Neaten the raw edge (${seamFinish}). Turn the hem up along its line, seam on seam, and press the fold; the edge is cut as much narrower as the skirt is above, so it lies flat.`,
     'Hem by hand, a thread at a time, so that no stitch shows outside and she can let it down.',
   ],
   amounts: [{ says: 'turned up at the hem', mm: hemAllowance }],
@@ -53,12 +52,12 @@ const hem = ({ hemAllowance }: SkirtStyling, finish: SeamFinish): SewingStep => 
 });
 
 /** How the skirt itself is sewn. */
-export function skirtSewing(styling: SkirtStyling & MakingStyling): StagedSewing {
-  const { open } = exposed(styling);
-  return { waist: [sewGores(open)], hem: [hem(styling, open)] };
-}
+export const skirtSewing = (styling: SkirtTable['styling']): StagedSewing => ({
+  waist: [sewGores(exposed(styling).open)],
+  hem: [hem(styling)],
+});
 
 /** How it is sewn to a bodice. */
-export const waistSewing = (styling: Parameters<typeof insideBodice>[0]): StagedSewing => ({
+export const waistSewing = (styling: FinishStyling): StagedSewing => ({
   waist: [joinWaist(insideBodice(styling).together)],
 });

@@ -1,37 +1,33 @@
 import type { Corner, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
+import { backwards, edge, plainSeam } from '../seams.ts';
+import { goreNames } from './by-gore.ts';
 import type { GoreSizes } from './gore-sizes.ts';
-
-const plain = (name: string, a: readonly [string, string], b: readonly [string, string]): Seam => ({
-  name,
-  a: [{ piece: a[0], edge: a[1] }],
-  b: [{ piece: b[0], edge: b[1], reversed: true }],
-  ease: 0,
-  gatherRatio: 1,
-});
 
 /** How the gores are sewn to each other, equal edge for edge; the side seam's edges both run down their pieces. */
 export const skirtSeams: readonly Seam[] = [
-  plain(
+  plainSeam(
     'skirt, front princess',
-    ['skirt centre front', 'front princess'],
-    ['skirt side front', 'front princess'],
+    [edge('skirt centre front', 'front princess')],
+    [backwards('skirt side front', 'front princess')],
   ),
-  {
-    name: 'skirt, side',
-    a: [{ piece: 'skirt side front', edge: 'side' }],
-    b: [{ piece: 'skirt side back', edge: 'side' }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  plain('skirt, back princess', ['skirt centre back', 'back princess'], ['skirt side back', 'back princess']),
+  plainSeam('skirt, side', [edge('skirt side front', 'side')], [edge('skirt side back', 'side')]),
+  plainSeam(
+    'skirt, back princess',
+    [edge('skirt centre back', 'back princess')],
+    [backwards('skirt side back', 'back princess')],
+  ),
 ];
 
 /** The skirt sewn to the bodice: each gore to the panel it continues. */
-export const waistSeams: readonly Seam[] = ['centre front', 'side front', 'side back', 'centre back'].map(
-  (panel) => plain(`waist, ${panel}`, [`skirt ${panel}`, 'waist'], [panel, 'waist']),
+export const waistSeams: readonly Seam[] = goreNames.map((panel) =>
+  plainSeam(`waist, ${panel}`, [edge(`skirt ${panel}`, 'waist')], [backwards(panel, 'waist')]),
 );
 
-const corner = (gore: string, edge: string, seam: string): Corner => ({ piece: `skirt ${gore}`, edge, seam });
+const corner = (gore: string, line: string, seam: string): Corner => ({
+  piece: `skirt ${gore}`,
+  edge: line,
+  seam,
+});
 
 /** Waist and hem run on without a corner over every seam of the skirt. */
 export const skirtJoins: readonly Join[] = ['waist', 'hem'].flatMap((line): Join[] => [
@@ -61,7 +57,7 @@ export const skirtJoins: readonly Join[] = ['waist', 'hem'].flatMap((line): Join
   { kind: 'mirror', name: `skirt ${line} at centre back`, a: corner('centre back', line, 'centre back') },
 ]);
 
-const gores = ['skirt centre front', 'skirt side front', 'skirt side back', 'skirt centre back'];
+const gores = goreNames.map((name) => `skirt ${name}`);
 
 /** The hips measured straight across the gores, and the hem along its edge. */
 export const skirtGirths = (hipGirth: number, { hipEase, sweep }: GoreSizes): readonly Girth[] => [
@@ -73,7 +69,7 @@ export const skirtGirths = (hipGirth: number, { hipEase, sweep }: GoreSizes): re
   },
   {
     level: 'hem',
-    body: sweep,
+    body: sweep.value,
     ease: 0,
     parts: gores.map((piece) => ({ kind: 'edge', piece, edge: 'hem', times: 2 })),
   },

@@ -1,19 +1,46 @@
-import { figure } from '../../engine/pattern/construction-log.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Girth } from '../../engine/pattern/garment.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { drawGarment } from '../draw-garment.ts';
-import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 import { skirtShapedBy } from '../shaped-by.ts';
+import { type ByGore, goreNames } from './by-gore.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
-import { type ByGore, goreNames, mapGores } from './gore-sizes.ts';
 import { skirtRules as rules } from './rules.ts';
-import { takenFromGirth, takenFromGores } from './taken-in.ts';
+import { sayTakenIn, takenFromGores, takenIn } from './taken-in.ts';
 
 const choices = [waistEase, ...skirtChoices, ...makingChoices] as const;
+
+/** A waist of the skirt's own, shared among its gores, and the ease (mm) that a fitting left of it. */
+interface OwnWaist {
+  readonly gores: ByGore<Mm>;
+  readonly ease: number;
+}
+
+function ownWaist(table: DraftingTable<typeof choices>): OwnWaist {
+  const { size, choice, mm } = table;
+  table.heading('The waist of the skirt');
+  const half = mm`Half waist: (waist girth ${size.waistGirth} + ease ${choice.waistEase}) / 2`;
+  const front = mm`Waist of the front half: (half waist ${half} + ${rules.sideBalance}) / 2`;
+  const back = mm`Waist of the back half: (half waist ${half} - ${rules.sideBalance}) / 2`;
+  const gores = {
+    'centre front': mm`Waist of the centre front gore: ${rules.centreGoreWaist} of ${front}; half of the gore`,
+    'side front': mm`Waist of the side front gore: (1 - ${rules.centreGoreWaist}) of ${front}`,
+    'side back': mm`Waist of the side back gore: (1 - ${rules.centreGoreWaist}) of ${back}`,
+    'centre back': mm`Waist of the centre back gore: ${rules.centreGoreWaist} of ${back}; half of the gore`,
+  };
+  const taken = takenFromGores(table, 'waist');
+  const finished = mm`Finished waist: 2 x half waist ${half}`;
+  sayTakenIn(table, 'waist', finished, size.waistGirth, taken);
+  return {
+    gores: takenIn(table, 'waist', gores, taken),
+    ease: choice.waistEase.value - (taken?.girth.value ?? 0),
+  };
+}
 
 /** The gored skirt on its own. */
 export const skirt: Draft<StylingOf<typeof choices>> = {
@@ -22,40 +49,14 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
   choices,
   shapedBy: skirtShapedBy,
   draw: (body, styling, solver) =>
-    drawGarment('skirt', body, (drawn, _sketch, log) => () => {
-      const { waistGirth } = drawn.size;
-      const half = log.mm(
-        'Half waist',
-        `(waist girth ${figure(waistGirth)} + ease ${styling.waistEase}) / 2`,
-        (waistGirth + styling.waistEase) / 2,
-        'measurement and styling',
-      );
-      const balance = rules.sideBalance.value;
-      const [front, back] = [(half + balance) / 2, (half - balance) / 2];
-      const centre = rules.centreGoreWaist.value;
-      const drafted: ByGore = {
-        'centre front': centre * front,
-        'side front': (1 - centre) * front,
-        'side back': (1 - centre) * back,
-        'centre back': centre * back,
-      };
-      log.say(
-        'Waist of the gores',
-        `half of it ${figure(front)} mm in front and ${figure(back)} mm behind, ${balance} mm apart; of each the centre gore has ${centre}`,
-        rules.centreGoreWaist,
-      );
-      const taken = takenFromGores(drawn.fitting, 'waist');
-      const waist = mapGores((name) => drafted[name] - taken[name]);
-      const less = takenFromGirth(taken);
-      sayPinned(drawn.fitting, ['waist'], log);
-      sayTaken('waist', 2 * half, waistGirth, less, log);
-      const drawnSkirt = drawSkirt(drawn, styling, waist, log, solver);
-      if (!drawnSkirt.ok) return drawnSkirt;
-      const { value, issues } = drawnSkirt;
+    drawGarment({ name: 'skirt', choices, styling, body, solver }, (table) => () => {
+      const waist = ownWaist(table);
+      const drawn = drawSkirt(table, waist.gores, solver);
+      if (!drawn.ok) return drawn;
       const waistOf = (level: string, named: (gore: string) => string): Girth => ({
         level,
-        body: waistGirth,
-        ease: styling.waistEase - less,
+        body: table.body.size.waistGirth,
+        ease: waist.ease,
         parts: goreNames.map((name) => ({
           kind: 'edge',
           piece: named(`skirt ${name}`),
@@ -67,6 +68,7 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
         waistOf('waist', (gore) => gore),
         ...(styling.skirtLining === 'none' ? [] : [waistOf('waist, lining', liningOf)]),
       ];
+      const { value, issues } = drawn;
       return { ok: true, value: { ...value, girths: [...waists, ...value.girths] }, issues };
     }),
 };

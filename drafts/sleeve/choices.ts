@@ -1,8 +1,17 @@
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
 import { sleeveHemAllowance } from '../allowances.ts';
 
-/** What the puff sleeve leaves to taste. */
-export const sleeveChoices = [
+const sleeve = {
+  kind: 'word',
+  name: 'sleeve',
+  default: 'puff',
+  words: ['puff', 'long puff', 'plain', 'none'],
+  help: 'puff sleeves, puff sleeves to the elbow, plain ones set in with a little ease, or none',
+} as const satisfies Choice;
+
+/** What every sleeve leaves to taste. */
+const everySleeveChoices = [
   {
     kind: 'number',
     name: 'upperArmEase',
@@ -13,13 +22,6 @@ export const sleeveChoices = [
     help: 'room around the upper arm before the sleeve is made full',
   },
   {
-    kind: 'word',
-    name: 'sleeve',
-    default: 'puff',
-    words: ['puff', 'long puff', 'none'],
-    help: 'puff sleeves, puff sleeves to the elbow, or none',
-  },
-  {
     kind: 'number or auto',
     name: 'sleeveLength',
     unit: 'mm',
@@ -28,6 +30,31 @@ export const sleeveChoices = [
     max: 400,
     help: 'length of the sleeve seam from underarm to hem',
   },
+  sleeveHemAllowance,
+] as const satisfies readonly Choice[];
+
+/** What a plain sleeve leaves to taste beside that. */
+const plainChoices = [
+  {
+    kind: 'word',
+    name: 'sleeveTo',
+    default: 'short',
+    words: ['short', 'elbow', 'wrist'],
+    help: 'how far down the arm a plain sleeve goes',
+  },
+  {
+    kind: 'number',
+    name: 'capEase',
+    unit: 'mm',
+    default: 38.1,
+    min: 10,
+    max: 50,
+    help: 'how much longer a plain cap is than the armhole between its notches, to be eased in',
+  },
+] as const satisfies readonly Choice[];
+
+/** What a puff sleeve leaves to taste beside that. */
+const puffChoices = [
   {
     kind: 'number',
     name: 'sleeveFullness',
@@ -64,7 +91,6 @@ export const sleeveChoices = [
     max: 25,
     help: 'width of the elastic in the sleeve hem',
   },
-  sleeveHemAllowance,
   {
     kind: 'word',
     name: 'sleeveLining',
@@ -74,4 +100,21 @@ export const sleeveChoices = [
   },
 ] as const satisfies readonly Choice[];
 
-export type SleeveStyling = StylingOf<typeof sleeveChoices>;
+/** What the plain sleeve leaves to taste. */
+export const plainSleeveChoices = [...everySleeveChoices, ...plainChoices] as const;
+
+/** What the sleeves of a dress leave to taste. */
+export const sleeveChoices = [sleeve, ...everySleeveChoices, ...plainChoices, ...puffChoices] as const;
+
+/** What a plain sleeve is drawn on: the table of any garment that has these choices. */
+export type PlainSleeveTable = DraftingTable<typeof plainSleeveChoices>;
+
+/** The same for a puff sleeve. */
+export type PuffSleeveTable = DraftingTable<
+  readonly [typeof sleeve, ...typeof everySleeveChoices, ...typeof puffChoices]
+>;
+
+/** What any sleeve is drawn on. */
+export type SleeveTable = DraftingTable<typeof everySleeveChoices>;
+
+export type PuffStyling = StylingOf<readonly [...typeof everySleeveChoices, ...typeof puffChoices]>;

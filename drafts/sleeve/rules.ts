@@ -3,15 +3,36 @@ import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
 /** The numbers of the sleeve draft, each with its reason and source. */
 export const sleeveRules = ruleTable('S', {
   capShare: [
-    0.33,
+    0.29,
     'share',
-    'first guess of the cap height, as a share of the armhole girth',
-    'a third of the armhole: from memory',
+    'before it is puffed, the cap stands this share of the armhole girth high',
+    'three tenths to a third of the armhole: from memory',
   ],
-  notchHeight: [0.4, 'share', 'first guess of the notches, as a share of the cap height', commonPractice],
-  notchWidth: [0.6, 'share', 'and as a share of the half sleeve width', commonPractice],
+  capStrays: [
+    2,
+    'mm',
+    'at its notches the cap lies no further than this, across and down, from the armhole laid on it',
+    commonPractice,
+  ],
+  shortLength: [120, 'mm', 'the seam of a short plain sleeve from underarm to hem', commonPractice],
+  elbowUp: [
+    25,
+    'mm',
+    'the elbow lies this much above the middle of the sleeve seam to the wrist',
+    commonPractice,
+  ],
+  elbowEase: [50, 'mm', 'room around the bent elbow in a plain sleeve', commonPractice],
+  wristEase: [45, 'mm', 'room around the wrist, so that the hand goes through', commonPractice],
+  elbowHold: [
+    12,
+    'mm',
+    'over the elbow the back of a long sleeve is longer by this, and eased in',
+    commonPractice,
+  ],
+  elbowStretch: [60, 'mm', 'above and below the elbow it is eased in for so far', commonPractice],
   puffLength: [90, 'mm', 'the seam of a puff sleeve from underarm to hem', commonPractice],
   longPuffLength: [230, 'mm', 'that of a puff sleeve to just above the elbow', commonPractice],
+  plainHem: [19.05, 'mm', 'the hem of a plain sleeve is turned up by this', commonPractice],
   elasticLess: [
     12.7,
     'mm',

@@ -1,47 +1,112 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
+import type { Seam } from '../../engine/pattern/garment.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
-import { exposed, insideBodice, orderOf } from '../finishing.ts';
+import { exposed, type FinishStyling, insideBodice, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
-import type { SleeveStyling } from './choices.ts';
+import type { PlainSleeveTable, PuffStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
-/** How the puff sleeves are made up, each closed to a ring before it is set in. */
-export function sleeveSewing(styling: SleeveStyling & Parameters<typeof insideBodice>[0]): StagedSewing {
-  const armhole = [setIn(insideBodice(styling).together)];
+/** How puff sleeves are made up, each closed to a ring before it is set in. */
+export const puffSewing = (styling: PuffStyling & FinishStyling): StagedSewing =>
+  styling.sleeveLining === 'self' ? selfLinedSewing(styling) : singleSewing(styling);
+
+const singleSewing = (styling: PuffStyling & FinishStyling): StagedSewing => ({
+  prepare: [gatheringRows('')],
+  sleeve: [
+    sleeveSeam(
+      exposed(styling).open,
+      `Fold each sleeve right sides together, sew its seam, ${orderOf(exposed(styling).open)}, and press open.`,
+    ),
+    turnedCasing(styling),
+    threadElastic,
+    closeCasing('Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.'),
+  ],
+  armhole: [setIn(insideBodice(styling).together)],
+});
+
+const selfLinedSewing = (styling: PuffStyling & FinishStyling): StagedSewing => ({
+  sleeve: [
+    sleeveSeam(
+      'enclosed',
+      'Open each sleeve out and fold it right sides together along the arm. Sew its seam from end to end, but leave a gap in one half, from the fold of the hem to the casing line. Press open: the half with the gap becomes the lining.',
+    ),
+    foldedCasing(styling),
+    threadElastic,
+    closeCasing('Stretch the elastic until the casing lies flat, and sew the gap in the seam shut by hand.'),
+    gatheringRows('through both layers'),
+  ],
+  armhole: [setIn(insideBodice(styling).together)],
+});
+
+/** How plain sleeves are made up and set in. */
+export function plainSewing(
+  seams: readonly Seam[],
+  styling: PlainSleeveTable['styling'] & FinishStyling,
+): StagedSewing {
   const { open } = exposed(styling);
-  return styling.sleeveLining === 'self'
-    ? {
-        sleeve: [
-          sleeveSeam(
-            'enclosed',
-            'Open each sleeve out and fold it right sides together along the arm. Sew its seam from end to end, but leave a gap in one half, from the fold of the hem to the casing line. Press open: the half with the gap becomes the lining.',
-          ),
-          foldedCasing(styling),
-          threadElastic,
-          closeCasing(
-            'Stretch the elastic until the casing lies flat, and sew the gap in the seam shut by hand.',
-          ),
-          gatheringRows('through both layers'),
+  const own = seams.map(({ name }) => name).filter((name) => name.startsWith('sleeve seam'));
+  return {
+    prepare: [easingRows],
+    sleeve: [
+      {
+        title: 'Sew the sleeve seams',
+        sews: own,
+        presses: own,
+        stitch: '301',
+        seamClass: 1,
+        finish: open,
+        how: [
+          `Fold each sleeve right sides together and sew its seam${own.length > 1 ? '; over the elbow the back is a little longer, ease it in' : ''}; ${orderOf(open)}, and press open.`,
         ],
-        armhole,
-      }
-    : {
-        prepare: [gatheringRows('')],
-        sleeve: [
-          sleeveSeam(
-            open,
-            `Fold each sleeve right sides together, sew its seam, ${orderOf(open)}, and press open.`,
-          ),
-          turnedCasing(styling),
-          threadElastic,
-          closeCasing(
-            'Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.',
-          ),
-        ],
-        armhole,
-      };
+      },
+      {
+        title: 'Hem the sleeves',
+        turns: [{ piece: 'sleeve', edge: 'hem' }],
+        stitch: '200',
+        seamClass: 6,
+        finish: open,
+        how: [`Neaten the raw edge (${open}), turn the hem up along its line, press, and sew it by hand.`],
+        amounts: amounts(rules.plainHem),
+        cautions: [cautions.hotEdge],
+      },
+    ],
+    armhole: [setInPlain(insideBodice(styling).together)],
+  };
 }
+
+const easingRows: SewingStep = {
+  title: 'Stitch the easing rows of the sleeves',
+  brings: [state('sleeve', 'rows stitched', 'crown')],
+  stitch: '301',
+  seamClass: 6,
+  how: [
+    'Stitch two rows of long stitches along the crown from notch to notch, both within the allowance, and leave the thread ends long.',
+  ],
+  amounts: amounts(workroom.longStitch),
+};
+
+const setInPlain = (finish: SeamFinish): SewingStep => ({
+  title: 'Ease the crowns and set in the sleeves',
+  needs: [
+    state('sleeve', 'rows stitched', 'crown'),
+    state('side front', 'stay-stitched', 'armhole underarm'),
+    state('side back', 'stay-stitched', 'armhole underarm'),
+  ],
+  brings: [state('sleeve', 'gathered', 'crown')],
+  sews: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
+  presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
+  stitch: '301',
+  seamClass: 1,
+  finish,
+  how: [
+    'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to shoulder seam.',
+    'Draw up the rows until the crown fits between the notches and spread the ease without a gather; shrink it in over the end of the ironing board. Sew with the sleeve on top.',
+    `Trim the underarm, ${orderOf(finish)}, and press the allowance into the sleeve.`,
+  ],
+  amounts: amounts(workroom.underarmTrim),
+  cautions: [cautions.hotEdge],
+});
 
 const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
   title: 'Stitch the gathering rows of the sleeves',
@@ -64,13 +129,13 @@ const sleeveSeam = (finish: SeamFinish, how: string): SewingStep => ({
   how: [how],
 });
 
-const roomInCasing = ({ elasticWidth }: SleeveStyling): Amount => ({
+const roomInCasing = ({ elasticWidth }: PuffStyling): Amount => ({
   says: 'room in the casing: the elastic and a quarter inch',
   mm: elasticWidth + rules.casingRoom.value,
   source: `${rules.casingRoom.id}, ${rules.casingRoom.source}`,
 });
 
-const turnedCasing = (styling: SleeveStyling): SewingStep => ({
+const turnedCasing = (styling: PuffStyling): SewingStep => ({
   title: 'Turn up the sleeve hems as casings',
   turns: [{ piece: 'sleeve', edge: 'hem' }],
   brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
@@ -89,7 +154,7 @@ const turnedCasing = (styling: SleeveStyling): SewingStep => ({
   cautions: [cautions.hotEdge],
 });
 
-const foldedCasing = (styling: SleeveStyling): SewingStep => ({
+const foldedCasing = (styling: PuffStyling): SewingStep => ({
   title: 'Fold the sleeves and stitch their casings',
   brings: [
     state('sleeve', 'folded', 'hem'),

@@ -1,87 +1,67 @@
-import type { Solution } from '../../engine/constraints/solution.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import { point } from '../../engine/geometry/point.ts';
+import { type Point, point } from '../../engine/geometry/point.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
-import type { Piece } from '../../engine/pattern/piece.ts';
+import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainline } from '../grainline.ts';
 import { cutPair, levelLine, seamEdge, solvedCurves, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
-import type { SleeveStyling } from './choices.ts';
-import { sleeveRules as rules } from './rules.ts';
-import type { SleeveLines } from './sleeve-lines.ts';
+import type { FittedCap } from './fitted-cap.ts';
 
-/** Cuts the puff sleeve: the fitted cap below the notches moved apart, the spread crown between, a straight hem. */
-export function sleevePiece(
-  lines: SleeveLines,
-  solution: Solution,
-  styling: SleeveStyling,
-  allowance: BodiceAllowances,
-  shoulder: number,
-  texts: { readonly arm: string; readonly elastic: string },
-): Piece {
-  const spread = solution.scalars[lines.spread] ?? 0;
-  const half = (lines.fitted + spread) / 2;
-  const apart = (names: readonly string[], x: number): readonly Curve[] =>
-    solvedCurves(solution, names).map((curve) => transformedCurve(curve, movedBy(vector(x, 0))));
-  const cap = (name: string, curves: readonly Curve[], inflections: number) =>
-    seamEdge(name, curves, allowance.armhole, sewingRank.armhole, inflections);
-  const backFlat = cap('cap back underarm', apart([lines.backFlat], -spread / 2), 1);
-  const frontFlat = cap('cap front underarm', apart([lines.frontFlat], spread / 2), 1);
-  const crown = cap('crown', solvedCurves(solution, lines.crown), 2);
-  const hem = lines.length;
+/** A sleeve below its cap: its seams and its hem, which lies so far (mm) below the underarm. */
+export interface BelowCap {
+  readonly edges: readonly PieceEdge[];
+  readonly lines: Piece['lines'];
+  readonly length: number;
+}
+
+/** Cuts a sleeve: the cap, moved apart by its spread, and below it what goes round the arm. */
+export function sleevePiece(cap: FittedCap, below: BelowCap, { armhole }: BodiceAllowances): Piece {
+  const { lines, solution, spread } = cap;
+  const half = (cap.width.value + spread) / 2;
+  const apart = (name: string, x: number): readonly Curve[] =>
+    solvedCurves(solution, [name]).map((curve) => transformedCurve(curve, movedBy(vector(x, 0))));
+  const capEdge = (name: string, curves: readonly Curve[]): PieceEdge =>
+    seamEdge(name, curves, armhole, sewingRank.armhole, 2);
+  const backFlat = capEdge('cap back underarm', apart(lines.backFlat, -spread / 2));
+  const frontFlat = capEdge('cap front underarm', apart(lines.frontFlat, spread / 2));
+  const crown = capEdge('crown', solvedCurves(solution, lines.crown));
   const top = crown.curves[0]?.to ?? point(0, 0);
-  const casing = styling.elasticWidth + rules.casingRoom.value;
-  const least = casing + rules.turnUnder.value;
-  const chosen = styling.sleeveHemAllowance === 'auto' ? least : styling.sleeveHemAllowance;
+  const text = `upper arm: finished girth ${figure(cap.width.value)} mm`;
   return {
     name: 'sleeve',
     number: 7,
-    edges: [
-      backFlat,
-      crown,
-      frontFlat,
-      seamEdge(
-        'front seam',
-        straight(point(half, 0), point(half, hem)),
-        allowance.seam,
-        sewingRank.sleeveSeam,
-      ),
-      {
-        name: 'hem',
-        curves: straight(point(half, hem), point(-half, hem)),
-        turn: 'hem',
-        allowance: Math.max(chosen, least),
-        rank: sewingRank.hem,
-        inflections: 0,
-      },
-      seamEdge(
-        'back seam',
-        straight(point(-half, hem), point(-half, 0)),
-        allowance.seam,
-        sewingRank.sleeveSeam,
-      ),
-    ],
-    grain: grainline(top, point(top.x, hem)),
+    edges: [backFlat, crown, frontFlat, ...below.edges],
+    grain: grainline(top, point(top.x, below.length)),
     notches: [
       { name: 'back armhole notch', edge: backFlat.name, at: edgeLength(backFlat), mark: 'double' },
       { name: 'front armhole notch', edge: frontFlat.name, at: 0, mark: 'single' },
-      { name: 'shoulder', edge: 'crown', at: shoulder * styling.sleeveFullness, mark: 'level' },
+      { name: 'shoulder', edge: 'crown', at: cap.toShoulder, mark: 'level' },
     ],
     lines: [
-      ...gatheringRows('crown', crown.curves),
-      { ...levelLine('upper arm level', point(-half, 0), point(half, 0), texts.arm), fullness: spread },
-      {
-        name: 'casing',
-        kind: 'casing',
-        text: texts.elastic,
-        curves: straight(point(-half, hem - casing), point(half, hem - casing)),
-      },
+      ...(spread > 0 ? gatheringRows('crown', crown.curves) : []),
+      { ...levelLine('upper arm level', point(-half, 0), point(half, 0), text), fullness: spread },
+      ...below.lines,
     ],
     marks: [],
     cut: cutPair('self'),
   };
 }
+
+/** A straight edge of the sleeve seam. */
+export const sleeveSeamEdge = (name: string, from: Point, to: Point, { seam }: BodiceAllowances): PieceEdge =>
+  seamEdge(name, straight(from, to), seam, sewingRank.sleeveSeam);
+
+/** The hem of a sleeve, turned up by its allowance (mm). */
+export const sleeveHem = (curves: readonly Curve[], allowance: number): PieceEdge => ({
+  name: 'hem',
+  curves,
+  turn: 'hem',
+  allowance,
+  rank: sewingRank.hem,
+  inflections: 0,
+});

@@ -1,42 +1,72 @@
-import type { Body } from '../../engine/body/body.ts';
-import type { Girth, Join, Seam } from '../../engine/pattern/garment.ts';
-import type { SleeveStyling } from './choices.ts';
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
+import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
+import { edgeNamed } from '../piece-edges.ts';
+import type { SleeveTable } from './choices.ts';
 
-/** How the sleeve is sewn: its own seam, flat below the notches, gathered between them. */
-export const sleeveSeams = (fullness: number): readonly Seam[] => [
-  {
-    name: 'sleeve seam',
-    a: [{ piece: 'sleeve', edge: 'front seam' }],
-    b: [{ piece: 'sleeve', edge: 'back seam', reversed: true }],
-    ease: 0,
+/** The armhole's edges that a sleeve is sewn to: above its notches from back to front, and below each to the underarm. */
+export interface ArmholeRefs {
+  readonly upper: readonly EdgeRef[];
+  readonly front: readonly EdgeRef[];
+  readonly back: readonly EdgeRef[];
+}
+
+/** The same from the armholes a bodice came out with. */
+export const armholeRefs = (cut: PanelCut): ArmholeRefs => ({
+  upper: armholeUpper(cut),
+  front: armholeLower(cut, 'front'),
+  back: armholeLower(cut, 'back'),
+});
+
+/** How the sleeve is sewn: its own seam, flat below the notches, and eased or gathered between them. */
+export function sleeveSeams(
+  armhole: ArmholeRefs,
+  crown: { readonly ease: number; readonly ratio: number },
+  piece: Piece,
+): readonly Seam[] {
+  const own = (name: string, part: string, ease = 0): Seam => ({
+    name,
+    a: [{ piece: 'sleeve', edge: `back seam${part}`, reversed: true }],
+    b: [{ piece: 'sleeve', edge: `front seam${part}` }],
+    ease,
     gatherRatio: 1,
-  },
-  {
-    name: 'armhole, front underarm',
-    a: [{ piece: 'sleeve', edge: 'cap front underarm' }],
-    b: [{ piece: 'side front', edge: 'armhole underarm' }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  {
-    name: 'armhole, back underarm',
-    a: [{ piece: 'sleeve', edge: 'cap back underarm' }],
-    b: [{ piece: 'side back', edge: 'armhole underarm', reversed: true }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  {
-    name: 'armhole, crown',
-    a: [{ piece: 'sleeve', edge: 'crown' }],
-    b: [
-      { piece: 'side back', edge: 'armhole upper', reversed: true },
-      { piece: 'strap', edge: 'outer' },
-      { piece: 'side front', edge: 'armhole upper' },
+  });
+  const flat = (part: 'front' | 'back'): Seam => ({
+    name: `armhole, ${part} underarm`,
+    a: [
+      part === 'front'
+        ? { piece: 'sleeve', edge: 'cap front underarm' }
+        : { piece: 'sleeve', edge: 'cap back underarm', reversed: true },
     ],
+    b: armhole[part],
     ease: 0,
-    gatherRatio: fullness,
-  },
-];
+    gatherRatio: 1,
+  });
+  return [
+    own('sleeve seam', ''),
+    ...(piece.edges.some(({ name }) => name === 'front seam elbow')
+      ? [
+          own('sleeve seam at the elbow', ' elbow', heldIn(piece)),
+          own('sleeve seam below the elbow', ' lower'),
+        ]
+      : []),
+    flat('front'),
+    flat('back'),
+    {
+      name: 'armhole, crown',
+      a: [{ piece: 'sleeve', edge: 'crown' }],
+      b: armhole.upper,
+      ease: crown.ease,
+      gatherRatio: crown.ratio,
+    },
+  ];
+}
+
+/** What the back of a long sleeve is longer by over the elbow, mm. */
+const heldIn = (piece: Piece): number =>
+  edgeLength(edgeNamed(piece, 'back seam elbow')) - edgeLength(edgeNamed(piece, 'front seam elbow'));
 
 /** Where the sleeve's lines must run on once sewn. */
 export const sleeveJoins: readonly Join[] = [
@@ -45,12 +75,6 @@ export const sleeveJoins: readonly Join[] = [
     name: 'sleeve cap at the sleeve seam',
     a: { piece: 'sleeve', edge: 'cap front underarm', seam: 'front seam' },
     b: { piece: 'sleeve', edge: 'cap back underarm', seam: 'back seam' },
-  },
-  {
-    kind: 'across',
-    name: 'sleeve hem at the sleeve seam',
-    a: { piece: 'sleeve', edge: 'hem', seam: 'front seam' },
-    b: { piece: 'sleeve', edge: 'hem', seam: 'back seam' },
   },
   {
     kind: 'along',
@@ -69,11 +93,11 @@ export const sleeveJoins: readonly Join[] = [
 ];
 
 /** The sleeve fits the arm once its fullness is gathered away. */
-export const sleeveGirths = (body: Body, styling: SleeveStyling): readonly Girth[] => [
+export const sleeveGirths = ({ body, choice }: SleeveTable): readonly Girth[] => [
   {
     level: 'upper arm',
     body: body.size.upperArmGirth,
-    ease: styling.upperArmEase,
+    ease: choice.upperArmEase.value,
     parts: [{ kind: 'line', piece: 'sleeve', line: 'upper arm level', times: 1 }],
   },
 ];

@@ -1,64 +1,83 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
-import { orderOf } from '../finishing.ts';
+import { type Finishing, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { cautions } from '../sewing-words.ts';
-import { strapStay } from '../stays.ts';
+import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
+import { stayTapes } from '../stays.ts';
 
-/** How the straps are folded and sewn on: open along the armhole for a sleeve, or closed to a tube. */
-export const strapSewing = (sleeves: boolean, finish: SeamFinish): StagedSewing =>
+/** How the straps are made and sewn on: open along the armhole for a sleeve, or closed to a tube. */
+export const strapSewing = (sleeves: boolean, finishing: Finishing): StagedSewing =>
   sleeves
-    ? { prepare: [fold], strap: [sewOn('open edges towards the armhole', finish), closeForSleeve] }
-    : { prepare: [makeTube], strap: [sewOn('seam towards the armhole', finish)] };
+    ? { prepare: [joinParts, sewInner], strap: [sewOn(finishing.together), closeForSleeve] }
+    : { prepare: [joinParts, makeTube], strap: [sewOn(finishing.together)] };
 
-const fold: SewingStep = {
-  title: 'Fold the straps',
-  brings: [state('strap', 'folded', 'fold')],
-  uses: [strapStay],
+const joinParts: SewingStep = {
+  title: 'Sew the straps at the shoulder',
+  sews: ['strap, shoulder'],
+  presses: ['strap, shoulder'],
+  stitch: '301',
+  seamClass: 1,
+  finish: 'enclosed',
   how: [
-    'Lay the tape along the line on the wrong side and tack it down. Fold each strap lengthwise along it, wrong sides together, and press the fold.',
+    'Each strap has a front part, marked with a single notch, and a back part with a double one. Sew them to each other at the shoulder, right sides together, the outer layer and the layer that faces it each by themselves; press open.',
   ],
+};
+
+const trimmed =
+  'Sew the tape in along the inner edge, so that it keeps its length. Trim the allowance in steps, clip it where it is hollow, turn the strap right side out and press.';
+
+const sewInner: SewingStep = {
+  title: 'Face the straps along the neckline',
+  needs: [],
+  brings: [state('front strap', 'folded', 'inner'), state('back strap', 'folded', 'inner')],
+  sews: ['strap, inner edge'],
+  presses: ['strap, inner edge'],
+  uses: [stayTapes.straps],
+  stitch: '301',
+  seamClass: 1,
+  finish: 'graded',
+  how: [
+    'Lay the two layers of each strap right sides together, shoulder seam on shoulder seam, and sew along the inner edge, the one without notches.',
+    trimmed,
+  ],
+  amounts: amounts(workroom.edgeStitch),
   cautions: [cautions.hotEdge],
 };
 
 const makeTube: SewingStep = {
   title: 'Sew the straps to tubes and turn them',
-  brings: [state('strap', 'folded', 'fold')],
-  uses: [strapStay],
-  sews: ['strap, long edge'],
-  presses: ['strap, long edge'],
+  brings: [state('front strap', 'folded', 'inner'), state('back strap', 'folded', 'inner')],
+  sews: ['strap, inner edge', 'strap, outer edge'],
+  presses: ['strap, inner edge', 'strap, outer edge'],
+  uses: [stayTapes.straps],
   stitch: '301',
   seamClass: 1,
-  finish: 'enclosed',
+  finish: 'graded',
   how: [
-    'Tack the tape along the line on the wrong side. Fold each strap lengthwise along it, right sides together, and sew its long edges to each other.',
-    'Trim the allowance, turn the strap right side out with a bodkin, and press it with the seam at one edge, the fold at the other.',
+    'Lay the two layers of each strap right sides together, shoulder seam on shoulder seam, and sew along both long edges.',
+    `${trimmed} A bodkin brings the end through.`,
   ],
   cautions: [cautions.hotEdge],
 };
 
-const sewOn = (lying: string, finish: SeamFinish): SewingStep => ({
+const sewOn = (finish: SeamFinish): SewingStep => ({
   title: 'Sew the straps on',
-  needs: [state('strap', 'folded', 'fold')],
+  needs: [state('front strap', 'folded', 'inner'), state('back strap', 'folded', 'inner')],
   sews: ['front strap', 'back strap'],
   presses: ['front strap', 'back strap'],
-  catches: [
-    { piece: 'strap', edge: 'front end facing' },
-    { piece: 'strap', edge: 'back end facing' },
-  ],
   stitch: '301',
   seamClass: 1,
   finish,
   how: [
-    `Lay the folded strap on the end of the side front, right sides together, fold towards the neck and ${lying}; sew through all layers. The same at the side back, without twisting the strap.`,
-    `The fold ends flush with the top of the panel beside it. Press the allowances away from the strap; ${orderOf(finish)}.`,
+    'Lay the end with the single notch on the side front, the end with the double notch on the side back, right sides together, the faced edge towards the neck; sew through all layers, without twisting the strap.',
+    `The inner edge ends flush with the top of the panel beside it. Press the allowances away from the strap; ${orderOf(finish)}.`,
   ],
 });
 
 const closeForSleeve: SewingStep = {
-  title: 'Close the long edges of the straps',
-  sews: ['strap, long edge'],
-  presses: ['strap, long edge'],
+  title: 'Close the outer edges of the straps',
+  sews: ['strap, outer edge'],
+  presses: ['strap, outer edge'],
   stitch: '301',
   seamClass: 1,
   finish: 'enclosed',

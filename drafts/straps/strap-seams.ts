@@ -1,42 +1,64 @@
-import type { Join, Seam } from '../../engine/pattern/garment.ts';
+import type { EdgeRef, Join, Seam } from '../../engine/pattern/garment.ts';
+import { strapOuter } from '../bodice/bodice-seams.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
 
-/** How a strap is sewn: folded on itself, and its ends to the side panels. */
-export const strapSeams: readonly Seam[] = [
-  {
-    name: 'strap, long edge',
-    a: [{ piece: 'strap', edge: 'outer facing' }],
-    b: [{ piece: 'strap', edge: 'outer', reversed: true }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  {
-    name: 'front strap',
-    a: [{ piece: 'side front', edge: 'strap' }],
-    b: [{ piece: 'strap', edge: 'front end', reversed: true }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-  {
-    name: 'back strap',
-    a: [{ piece: 'side back', edge: 'strap' }],
-    b: [{ piece: 'strap', edge: 'back end' }],
-    ease: 0,
-    gatherRatio: 1,
-  },
-];
+/** A seam between the outer layer of the straps and the layer that faces it. */
+const layers = (name: string, edges: readonly EdgeRef[]): Seam => ({
+  name,
+  a: edges,
+  b: edges,
+  ease: 0,
+  gatherRatio: 1,
+});
 
-/** The armhole runs from the panels onto the strap's outer edge without a corner. */
-export const strapJoins: readonly Join[] = [
-  {
+/** How the straps are sewn: their parts at the shoulder, their layers to each other, and their ends to the side panels. */
+export function strapSeams(cut: PanelCut): readonly Seam[] {
+  const overShoulder = (edgesOf: (part: 'front' | 'back') => readonly EdgeRef[]): readonly EdgeRef[] => [
+    ...edgesOf('front'),
+    ...edgesOf('back')
+      .toReversed()
+      .map(
+        ({ piece, edge, reversed }): EdgeRef =>
+          reversed ? { piece, edge } : { piece, edge, reversed: true },
+      ),
+  ];
+  const end = (part: 'front' | 'back'): Seam => ({
+    name: `${part} strap`,
+    a: [{ piece: `side ${part}`, edge: 'strap' }],
+    b: [{ piece: `${part} strap`, edge: `${part} end`, reversed: true }],
+    ease: 0,
+    gatherRatio: 1,
+  });
+  const inner = overShoulder((part) => [{ piece: `${part} strap`, edge: 'inner' }]);
+  return [
+    {
+      name: 'strap, shoulder',
+      a: [{ piece: 'front strap', edge: 'shoulder' }],
+      b: [{ piece: 'back strap', edge: 'shoulder' }],
+      ease: 0,
+      gatherRatio: 1,
+    },
+    layers('strap, inner edge', inner),
+    layers(
+      'strap, outer edge',
+      overShoulder((part) => strapOuter(cut, part)),
+    ),
+    end('front'),
+    end('back'),
+  ];
+}
+
+/** Neckline and armhole run on over the shoulder. */
+export function strapJoins({ armholes }: PanelCut): readonly Join[] {
+  const outer = (part: 'front' | 'back'): string => armholes[part].edges[0]?.edge ?? 'outer';
+  const over = (name: string, front: string, behind: string): Join => ({
     kind: 'across',
-    name: 'armhole at the front strap',
-    a: { piece: 'side front', edge: 'armhole upper', seam: 'strap' },
-    b: { piece: 'strap', edge: 'outer', seam: 'front end' },
-  },
-  {
-    kind: 'across',
-    name: 'armhole at the back strap',
-    a: { piece: 'side back', edge: 'armhole upper', seam: 'strap' },
-    b: { piece: 'strap', edge: 'outer', seam: 'back end' },
-  },
-];
+    name,
+    a: { piece: 'front strap', edge: front, seam: 'shoulder' },
+    b: { piece: 'back strap', edge: behind, seam: 'shoulder' },
+  });
+  return [
+    over('strap neckline at the shoulder', 'inner', 'inner'),
+    over('armhole at the shoulder', outer('front'), outer('back')),
+  ];
+}

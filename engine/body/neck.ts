@@ -1,9 +1,26 @@
-/**
- * Half the back neck, from centre back to side neck, mm: a sixth of the neck girth (L. I. Baldt, Clothing for
- * Women, 1916) and half a centimetre so that it lies at the neck base
- * (common practice, no source).
- */
-export const backNeckWidth = (neckBaseGirth: number): number => neckBaseGirth / 6 + 5;
+import { commonPractice, ruleTable } from '../pattern/rule.ts';
 
-/** How far the side neck lies above the back neck point, mm: a third of the width (Bunka draft, from memory). */
-export const backNeckRise = (neckBaseGirth: number): number => backNeckWidth(neckBaseGirth) / 3;
+/** The numbers of the neck, each with its source: drafts draw by them, and lengths are estimated by them. */
+export const neckRules = ruleTable('N', {
+  girthParts: [
+    6,
+    'count',
+    'half the back neck is the neck base girth divided by this',
+    'a sixth of the neck girth: L. I. Baldt, Clothing for Women, 1916',
+  ],
+  beyond: [5, 'mm', 'and so much wider, so that it lies at the neck base', commonPractice],
+  widthParts: [
+    3,
+    'count',
+    'the side neck lies above the back neck point by that width divided by this',
+    'a third of the width: Bunka draft, from memory',
+  ],
+});
+
+/** Half the back neck, from centre back to side neck, mm. */
+export const backNeckWidth = (neckBaseGirth: number): number =>
+  neckBaseGirth / neckRules.girthParts.value + neckRules.beyond.value;
+
+/** How far the side neck lies above the back neck point, mm. */
+export const backNeckRise = (neckBaseGirth: number): number =>
+  backNeckWidth(neckBaseGirth) / neckRules.widthParts.value;

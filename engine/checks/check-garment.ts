@@ -8,13 +8,14 @@ import { misnamed } from './misnamed.ts';
 import { outlineFaults } from './outlines.ts';
 import type { Report } from './report.ts';
 import { sewingFaults } from './sewing.ts';
+import { shapeFigures } from './shape.ts';
 import { tapeFor } from './tape.ts';
 import { trueJoins } from './true.ts';
 import { walk } from './walk.ts';
 
 /**
- * Checks a garment as drawn: walks its seams and darts, trues its joins, closes its girths, and looks over its curves,
- * outlines, marks and sewing order. `ok` when nothing was found. The draft's own issues are not repeated here. What
+ * Checks a garment as drawn: walks its seams and darts, trues its joins, closes its girths, measures its shapes, and looks over its
+ * curves, outlines, marks and sewing order. `ok` when nothing was found. The draft's own issues are not repeated here. What
  * is cut is checked apart, by `cutReady`, since its lines take longer to make than all of this.
  */
 export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Report {
@@ -22,6 +23,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
   const { walks, issues: mismatches } = walk(garment, tape, bounds.seam);
   const { joins, issues: corners } = trueJoins(garment, tape, bounds.join);
   const { girths, issues: gaps } = closeGirths(garment, tape, bounds.girth);
+  const { shapes, issues: misshapen } = shapeFigures(garment, tape, bounds);
   const issues = [
     ...misnamed(garment, tape),
     ...garment.pieces.flatMap((piece) => outlineFaults(piece)),
@@ -30,6 +32,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
     ...mismatches,
     ...corners,
     ...gaps,
+    ...misshapen,
     ...markFaults(garment, tape),
     ...sewingFaults(garment, tape),
   ];
@@ -40,6 +43,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
     seams: walks.map((walked) => walked.seam),
     joins,
     girths,
+    shapes,
     issues,
   };
 }

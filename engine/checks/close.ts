@@ -30,7 +30,7 @@ export function closeGirths(
 function closed(girth: Girth, tape: Tape): GirthReport | undefined {
   let finished = 0;
   for (const part of girth.parts) {
-    const width = measured(part, tape);
+    const width = partWidth(part, tape);
     if (width === undefined) return undefined;
     finished += part.times * width;
   }
@@ -39,7 +39,8 @@ function closed(girth: Girth, tape: Tape): GirthReport | undefined {
   return { level, body, ease, target, finished, error: finished - target };
 }
 
-function measured(part: GirthPart, tape: Tape): number | undefined {
+/** What a part of a girth measures once, mm; undefined where it is not there. */
+export function partWidth(part: GirthPart, tape: Tape): number | undefined {
   if (part.kind === 'edge') {
     const edge = tape.edge(part.piece, part.edge);
     return edge && tape.length(edge);

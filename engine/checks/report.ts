@@ -1,7 +1,8 @@
 import type { Issue } from '../issue.ts';
 import type { EdgeRef } from '../pattern/garment.ts';
+import type { ShapeUnit } from '../pattern/shape.ts';
 
-/** What the checks found: every seam walked, every join trued, every girth closed. mm and degrees. */
+/** What the checks found: every seam walked, every join trued, every girth closed, every shape measured. mm and degrees. */
 export interface Report {
   readonly ok: boolean;
   readonly garment: string;
@@ -9,6 +10,7 @@ export interface Report {
   readonly seams: readonly SeamReport[];
   readonly joins: readonly JoinReport[];
   readonly girths: readonly GirthReport[];
+  readonly shapes: readonly ShapeReport[];
   readonly issues: readonly Issue[];
 }
 
@@ -38,4 +40,20 @@ export interface GirthReport {
   readonly target: number;
   readonly finished: number;
   readonly error: number;
+}
+
+/** A figure a pattern cutter looks at, measured on the pieces, beside the band it should lie in. */
+export interface ShapeReport {
+  readonly name: string;
+  readonly piece: string;
+  readonly value: number;
+  readonly unit: ShapeUnit;
+  /** No limit on a side where there is none. */
+  readonly low?: number;
+  readonly high?: number;
+  readonly ok: boolean;
+  /** Whether the draft fails when it lies outside. */
+  readonly bound: boolean;
+  /** What usually is the reason, or what it means, when it lies outside. */
+  readonly outside: string;
 }

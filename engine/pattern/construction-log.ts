@@ -1,6 +1,7 @@
-import type { Issue } from '../issue.ts';
-import type { Step } from './garment.ts';
+import { type IssueBook, issueBook } from './issue-book.ts';
 import type { Rule } from './rule.ts';
+import { type StepLog, stepLog } from './step-log.ts';
+import { outcome } from './step-text.ts';
 
 /** What a step leans on: a numbered rule, a publication, or the measurement itself. */
 type Source = Rule | string;
@@ -9,7 +10,7 @@ type Source = Rule | string;
  * Writes down a draft as it is made: each step with its title, how it is found with the numbers of this body
  * put in, and its source. The value passes straight through, so a step reads as the assignment it is.
  */
-export interface ConstructionLog {
+export interface ConstructionLog extends IssueBook {
   /** A length, returned as given (mm). */
   readonly mm: (title: string, how: string, value: number, source: Source) => number;
   /** An angle, returned as given (radians; written in degrees). */
@@ -18,50 +19,31 @@ export interface ConstructionLog {
   readonly ratio: (title: string, how: string, value: number, source: Source) => number;
   /** A step that gives no number. */
   readonly say: (title: string, text: string, source: Source) => void;
-  /** A step that cannot be drawn for this body: nothing is cut once one is refused. */
-  readonly refuse: (issue: Issue) => void;
-  readonly refusals: () => readonly Issue[];
-  /** Something to be said of the garment that does not stand in its way. */
-  readonly remark: (issue: Issue) => void;
-  readonly remarks: () => readonly Issue[];
-  /** All steps so far, numbered from 1. */
-  readonly steps: () => readonly Step[];
 }
 
-/** A number as a step writes it: at most one decimal. */
-export const figure = (value: number): string => String(Math.round(value * 10) / 10);
+export { degrees, figure } from './written.ts';
 
-/** An angle in degrees as a step writes it, from radians. */
-export const degrees = (angle: number): string => `${figure((angle * 180) / Math.PI)}°`;
-
-/** Starts an empty log. */
-export function constructionLog(): ConstructionLog {
-  const steps: Step[] = [];
-  const refused: Issue[] = [];
-  const remarked: Issue[] = [];
-  const say = (title: string, text: string, source: Source): void => {
-    const named = typeof source === 'string' ? source : `${source.id}, ${source.source}`;
-    steps.push({ number: steps.length + 1, title, text, source: named });
-  };
+/** Writes into a log of steps and a book of issues, new ones unless they are given. */
+export function constructionLog(
+  { take }: Pick<StepLog, 'take'> = stepLog(),
+  issues: IssueBook = issueBook(),
+): ConstructionLog {
+  const named = (source: Source): string =>
+    typeof source === 'string' ? source : `${source.id}, ${source.source}`;
   const valued =
-    (write: (value: number) => string) =>
+    (unit: 'mm' | 'rad' | 'ratio') =>
     (title: string, how: string, value: number, source: Source): number => {
-      say(title, `${how} = ${write(value)}`, source);
+      const text = `${how} = ${outcome(value, unit)}`;
+      take({ title, text, from: [], source: named(source), value, unit });
       return value;
     };
   return {
-    mm: valued((value) => `${figure(value)} mm`),
-    angle: valued(degrees),
-    ratio: valued((value) => String(Math.round(value * 100) / 100)),
-    say,
-    refuse: (issue) => {
-      refused.push(issue);
+    ...issues,
+    mm: valued('mm'),
+    angle: valued('rad'),
+    ratio: valued('ratio'),
+    say: (title, text, source) => {
+      take({ title, text, from: [], source: named(source) });
     },
-    refusals: () => [...refused],
-    remark: (issue) => {
-      remarked.push(issue);
-    },
-    remarks: () => [...remarked],
-    steps: () => [...steps],
   };
 }

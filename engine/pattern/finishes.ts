@@ -18,6 +18,7 @@ export const seamFinishes = {
     says: 'both edges bound together',
     order: 'bind the edges together with a narrow bias strip',
   },
+  raw: { says: 'left raw', order: 'leave the edges raw' },
   enclosed: { says: 'left raw, enclosed', order: 'leave the edges raw, for they will be enclosed' },
   graded: {
     says: 'trimmed in steps and turned in, enclosed',

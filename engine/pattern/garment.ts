@@ -1,7 +1,10 @@
+import type { Curve } from '../geometry/curve.ts';
+import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
-import type { Figure } from './figure.ts';
 import type { Piece } from './piece.ts';
+import type { Ground, Unit } from './quantity.ts';
 import type { SewingStep } from './sewing.ts';
+import type { ShapeClaim } from './shape.ts';
 import type { Side } from './side.ts';
 
 /**
@@ -19,8 +22,8 @@ export interface Garment {
   readonly girths: readonly Girth[];
   readonly notions: readonly Notion[];
   readonly steps: readonly Step[];
-  /** What a pattern cutter would look at; none on a garment read from a file. */
-  readonly figures?: readonly Figure[];
+  /** What a pattern cutter would look at, with the band each figure should lie in. */
+  readonly shapes: readonly ShapeClaim[];
   /** The order in which it is sewn; none on a garment read from a file. */
   readonly sewing?: readonly SewingStep[];
   readonly issues: readonly Issue[];
@@ -111,7 +114,39 @@ export interface Notion {
 /** One step of the construction: what was done, with the numbers of this body, and on whose word. */
 export interface Step {
   readonly number: number;
+  /** The part of the drawing it belongs to; none where the draft names none. */
+  readonly heading?: string;
   readonly title: string;
+  /** For a dressmaker: the sentence with the numbers of this body, and what it comes to. */
   readonly text: string;
+  /** The same without numbers: words, and where a number stands, its place in `from`. */
+  readonly says: readonly (string | number)[];
   readonly source: string;
+  /** For a program: the formula with its numbers, where the step gives one. See drafts/sentences.md. */
+  readonly formula?: string;
+  /** What it comes to (mm, radians, or a plain number). */
+  readonly value?: number;
+  readonly unit?: Unit;
+  /** What it was found from, each once. */
+  readonly from: readonly Ground[];
+  /** What it puts on paper, where it draws anything. */
+  readonly draws?: Drawn;
+}
+
+/** Points placed and lines drawn by a step, each on a named drawing, such as `back`. */
+export interface Drawn {
+  readonly points: readonly PlacedPoint[];
+  readonly lines: readonly PlacedLine[];
+}
+
+export interface PlacedPoint {
+  readonly on: string;
+  readonly name: string;
+  readonly at: Point;
+}
+
+export interface PlacedLine {
+  readonly on: string;
+  readonly name: string;
+  readonly curves: readonly Curve[];
 }

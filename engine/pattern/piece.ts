@@ -46,6 +46,8 @@ export interface Notch {
    * side of a dart's mouth.
    */
   readonly mark: 'single' | 'double' | 'fold' | 'level' | 'gather' | 'dart';
+  /** How deep it is cut into the allowance, mm; only on a piece read from a file. */
+  readonly depth?: number;
 }
 
 /** A line drawn inside the piece. */

@@ -1,10 +1,15 @@
+import { type Quantity, quantity } from './quantity.ts';
+
 /** A number of the trade that a draft uses: numbered, said in words, and with its source. */
 export interface Rule {
   readonly id: string;
+  /** As it is written: an angle in degrees. */
   readonly value: number;
-  readonly unit: 'mm' | 'share' | 'degrees' | 'ratio' | 'count';
+  readonly unit: 'mm' | 'share' | 'degrees' | 'ratio' | 'count' | 'per mm';
   readonly says: string;
   readonly source: string;
+  /** The same as a quantity: an angle in radians. */
+  readonly quantity: Quantity;
 }
 
 /** Where a rule is everybody's and nobody's. */
@@ -17,9 +22,17 @@ export function ruleTable<Name extends string>(
   letter: string,
   rows: Readonly<Record<Name, RuleRow>>,
 ): Readonly<Record<Name, Rule>> {
-  const entries = Object.entries<RuleRow>(rows).map(([name, [value, unit, says, source]], index) => [
-    name,
-    { id: `${letter}${index + 1}`, value, unit, says, source },
-  ]);
+  const entries = Object.entries<RuleRow>(rows).map(([name, [value, unit, says, source]], index) => {
+    const id = `${letter}${index + 1}`;
+    const rule: Rule = {
+      id,
+      value,
+      unit,
+      says,
+      source,
+      quantity: quantity(value, unit, says, { kind: 'rule', id, source }),
+    };
+    return [name, rule];
+  });
   return Object.fromEntries(entries) as Record<Name, Rule>;
 }

@@ -1,28 +1,18 @@
 import * as z from 'zod';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
-
-/**
- * What a written SVG says about itself besides its paths: how the pieces belong together. Everything that can be
- * measured on the paper stays out, so that reading the file back measures the paper.
- */
-const name = z.string().min(1).max(200);
-const text = z.string().max(2000);
-const mm = z.number();
-const list = <T extends z.ZodType>(item: T) => z.array(item).max(1000);
-
-const edgeRef = z.strictObject({ piece: name, edge: name, reversed: z.literal(true).exactOptional() });
+import type { ShapeClaim } from '../pattern/shape.ts';
+import { shape } from './metadata-shapes.ts';
+import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
 
 const seam = z.strictObject({
   name,
-  a: list(edgeRef).min(1),
-  b: list(edgeRef).min(1),
+  a: list(edgeRef, 1),
+  b: list(edgeRef, 1),
   ease: mm,
   gatherRatio: z.number().positive(),
   felled: z.literal(true).exactOptional(),
 });
-
-const corner = z.strictObject({ piece: name, edge: name, seam: name });
 
 const join = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('across'), name, a: corner, b: corner }),
@@ -34,12 +24,7 @@ const girth = z.strictObject({
   level: name,
   body: mm,
   ease: mm,
-  parts: list(
-    z.discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('line'), piece: name, line: name, times: z.number() }),
-      z.strictObject({ kind: z.literal('edge'), piece: name, edge: name, times: z.number() }),
-    ]),
-  ),
+  parts: list(z.discriminatedUnion('kind', girthParts)),
 });
 
 const notch = z.strictObject({
@@ -60,7 +45,8 @@ const piece = z.strictObject({
       rank: z.number(),
       inflections: z.number(),
     }),
-  ).min(1),
+    1,
+  ),
   notches: list(notch),
   lines: list(
     z.strictObject({
@@ -82,7 +68,10 @@ const piece = z.strictObject({
   ),
 });
 
-/** The reader of `<metadata>`; `holds` tells a whole garment's sheet from the drawing of one piece. */
+/**
+ * What a written SVG says about itself besides its paths: how the pieces belong together. Everything that can be
+ * measured on the paper stays out, so that reading the file back measures the paper. Of `<metadata>` this is the reader; `holds` tells a whole garment's sheet from the drawing of one piece.
+ */
 export const metadataSchema = z.strictObject({
   holds: z.enum(['sheet', 'piece']),
   garment: text,
@@ -91,8 +80,10 @@ export const metadataSchema = z.strictObject({
   seams: list(seam),
   joins: list(join),
   girths: list(girth),
+  /** None in a sheet written before shapes were measured. */
+  shapes: list(shape).default([]),
   notions: list(z.strictObject({ name, count: z.number(), length: mm, note: text })),
-  pieces: list(piece).min(1),
+  pieces: list(piece, 1),
 });
 
 export type Metadata = z.infer<typeof metadataSchema>;
@@ -111,22 +102,26 @@ export function metadataOf(
     garment: garment.name,
     body: garment.body,
     ...(date === undefined ? {} : { date }),
-    seams: whole ? garment.seams.map(({ side: _, ...s }) => ({ ...s, a: [...s.a], b: [...s.b] })) : [],
-    joins: whole ? [...garment.joins] : [],
-    girths: whole ? garment.girths.map((g) => ({ ...g, parts: [...g.parts] })) : [],
-    notions: whole ? [...garment.notions] : [],
+    seams: whole ? garment.seams.map(({ side: _, ...seam }) => seam) : [],
+    joins: whole ? garment.joins : [],
+    girths: whole ? garment.girths : [],
+    shapes: whole ? garment.shapes.filter(measuredOnPaper) : [],
+    notions: whole ? garment.notions : [],
     pieces: pieces.map(describe),
   };
 }
+
+const measuredOnPaper = (claim: ShapeClaim): claim is Exclude<ShapeClaim, { kind: 'drafted' }> =>
+  claim.kind !== 'drafted';
 
 const describe = (drawn: Piece): PieceMetadata => ({
   name: drawn.name,
   number: drawn.number,
   edges: drawn.edges.map(({ curves: _, ...edge }) => edge),
-  notches: [...drawn.notches],
+  notches: drawn.notches.map(({ depth: _, ...notch }) => notch),
   lines: drawn.lines.map(({ curves: _, ...line }) => line),
   marks: drawn.marks.map(({ name: marked, kind }) => ({ name: marked, kind })),
-  cut: [...drawn.cut],
+  cut: drawn.cut,
 });
 
 /**

@@ -1,3 +1,4 @@
+import { notchDepth } from '../finishing/notch-depth.ts';
 import type { NotchStrokes } from '../finishing/notches.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { type EdgePlace, lengthUpTo } from '../geometry/edge.ts';
@@ -48,7 +49,8 @@ function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, draw
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
   const placeOf = said.mark === 'dart' ? whereItPoints : farthestFoot;
   const places = strokes.map((curves) => lengthUpTo(edge, placeOf(edge, curves)));
-  return { notch: { ...said, at: places.reduce((sum, along) => sum + along, 0) / places.length }, strokes };
+  const at = places.reduce((sum, along) => sum + along, 0) / places.length;
+  return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
 }
 
 function farthestFoot(edge: Edge, stroke: readonly Curve[]): EdgePlace {

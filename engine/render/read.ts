@@ -55,6 +55,7 @@ const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
   seams: said.seams,
   joins: said.joins,
   girths: said.girths,
+  shapes: said.shapes,
   notions: said.notions,
   steps: [],
   issues: [],

@@ -70,6 +70,7 @@ export function walkPartner(
     seams: [seam],
     joins: [],
     girths: [],
+    shapes: [],
     notions: [],
     steps: [],
     issues: [],

@@ -33,6 +33,7 @@ describe('walk', () => {
       'seams',
       'joins',
       'girths',
+      'shapes',
       'issues',
     ]);
     expect(keysOf(result.seams[0])).toEqual([
@@ -47,6 +48,16 @@ describe('walk', () => {
     ]);
     expect(keysOf(result.joins[0])).toEqual(['name', 'pieces', 'angle']);
     expect(keysOf(result.girths[0])).toEqual(['level', 'body', 'ease', 'target', 'finished', 'error']);
+    expect(result.shapes[1]).toEqual({
+      name: 'princess seam, tightest bend',
+      piece: 'centre front',
+      value: expect.any(Number),
+      low: 1000,
+      high: null,
+      unit: 'mm',
+      ok: false,
+      bound: false,
+    });
     for (const issue of result.issues) expect(keysOf(issue)).toEqual(['code', 'path', 'message', 'limits']);
     expect(result).toMatchObject({ ok: false, garment: 'bib', body: 'prompter', styling: { misfit: 2 } });
     expect(result.seams[0].b).toEqual([{ piece: 'side front', edge: 'princess', reversed: true }]);
@@ -65,6 +76,7 @@ describe('walk', () => {
       seams: [],
       joins: [],
       girths: [],
+      shapes: [],
     });
     expect(issues).toContainEqual({
       code: 'no-bib',
@@ -84,6 +96,18 @@ describe('walk', () => {
     expect(out).toMatch(/waist +340\.0/);
   });
 
+  test('says which shapes lie outside their bands, and with --bands prints them all', async () => {
+    const { code, out } = await bodkin(['walk', 'bib', '--body', body]);
+    expect(code).toBe(0);
+    expect(out).toMatch(
+      /princess seam, tightest bend +centre front +[\d.]+ +mm +at least 1000\.0 +outside: a bust/,
+    );
+    expect(out).not.toMatch(/princess seam +side front/);
+    expect(out).toContain('shapes: 1 of 2 in their bands');
+    const all = await bodkin(['walk', 'bib', '--body', body, '--bands']);
+    expect(all.out).toMatch(/princess seam +side front +201\.\d +mm +150\.0 to 250\.0/);
+  });
+
   test('of a written sheet finds what the garment had, and what was bent since', async () => {
     const out = join(folder, 'out');
     await bodkin(['draft', 'bib', '--body', body, '--out', out]);
@@ -93,6 +117,10 @@ describe('walk', () => {
     expect(walked.code).toBe(0);
     expect(result).toMatchObject({ ok: true, garment: 'bib', body: 'prompter' });
     expect(result.seams[0].mismatch).toBeLessThan(0.001);
+    expect(result.shapes.map((shape: { name: string }) => shape.name)).toEqual([
+      'princess seam',
+      'princess seam, tightest bend',
+    ]);
     const bent = (await readFile(sheet, 'utf8')).replace(
       /(data-edge="princess"[^>]* d="M[\d.]+ [\d.]+C)([\d.]+)/,
       (_, before, x) => `${before}${Number(x) + 20}`,

@@ -5,7 +5,6 @@ import { makingChoices, waistEase } from '../../drafts/making-choices.ts';
 import { cutOnFold, seamEdge, solvedCurve, solvedPoint, straight } from '../../drafts/piece-edges.ts';
 import { endOf, lengthOf, startOf } from '../../engine/constraints/sketch-builder.ts';
 import { point } from '../../engine/geometry/point.ts';
-import { figure } from '../../engine/pattern/construction-log.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { Seam } from '../../engine/pattern/garment.ts';
 import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
@@ -49,116 +48,98 @@ export const belt: Draft<StylingOf<typeof choices>> = {
   choices,
   shapedBy: ['waistGirth', 'hipGirth', 'waistToHip'],
   draw: (body, styling, solver) =>
-    drawGarment(
-      'belt',
-      body,
-      ({ size }, sketch, log) => {
-        const girthAt = (share: number): number =>
-          size.waistGirth + share * (size.hipGirth - size.waistGirth);
-        const top = log.mm(
-          'Half belt, top',
-          `(waist girth ${figure(size.waistGirth)} + ease ${styling.waistEase}) / 2`,
-          (size.waistGirth + styling.waistEase) / 2,
-          'measurement and styling',
-        );
-        const bottom = log.mm(
-          'Half belt, bottom',
-          `the girth ${styling.beltDepth} mm further down + ease ${styling.waistEase}, / 2`,
-          (girthAt(styling.beltDepth / (rules.hipTakesOver.value * size.waistToHip)) + styling.waistEase) / 2,
-          rules.hipTakesOver,
-        );
+    drawGarment({ name: 'belt', choices, styling, body, solver }, ({ size, choice, sketch, mm, ratio }) => {
+      const top = mm`Half belt, top: (waist girth ${size.waistGirth} + ease ${choice.waistEase}) / 2`;
+      const share = ratio`Share of the way to the hips: depth ${choice.beltDepth} / (${rules.hipTakesOver} of waist to hip ${size.waistToHip})`;
+      const girth = mm`Girth there: waist girth ${size.waistGirth} + ${share} of (hip girth ${size.hipGirth} - ${size.waistGirth})`;
+      const bottom = mm`Half belt, bottom: (girth there ${girth} + ease ${choice.waistEase}) / 2`;
 
-        const frontTop = sketch.fixed('front top', point(0, 0));
-        const frontBottom = sketch.fixed('front bottom', point(0, styling.beltDepth));
-        const backTop = sketch.point('back top', point(top, 0));
-        const backBottom = sketch.point('back bottom', point(bottom, styling.beltDepth));
-        const upper = sketch.curve('top', frontTop, backTop, {
-          start: { angle: sketch.fixedAngle('top square to the fold', 0) },
-        });
-        const back = sketch.line('centre back', backTop, backBottom);
-        const lower = sketch.curve('bottom', backBottom, frontBottom, {
-          end: { angle: sketch.fixedAngle('bottom square to the fold', Math.PI) },
-        });
-        fairLines(sketch, [upper, lower]);
-        const square = Math.PI / 2;
-        sketch.relation(
-          { kind: 'length', name: 'the top is half the waist', terms: [lengthOf([upper])], mm: top },
-          { kind: 'length', name: 'the bottom fits below it', terms: [lengthOf([lower])], mm: bottom },
-          { kind: 'length', name: 'it is evenly deep', terms: [lengthOf([back])], mm: styling.beltDepth },
-          {
-            kind: 'turn',
-            name: 'top square to the back',
-            from: endOf(upper),
-            to: startOf(back),
-            angle: square,
-          },
-          { kind: 'turn', name: 'bottom square to it', from: endOf(back), to: startOf(lower), angle: square },
-        );
+      const frontTop = sketch.fixed('front top', point(0, 0));
+      const frontBottom = sketch.fixed('front bottom', point(0, styling.beltDepth));
+      const backTop = sketch.point('back top', point(top.value, 0));
+      const backBottom = sketch.point('back bottom', point(bottom.value, styling.beltDepth));
+      const upper = sketch.curve('top', frontTop, backTop, {
+        start: { angle: sketch.fixedAngle('top square to the fold', 0) },
+      });
+      const back = sketch.line('centre back', backTop, backBottom);
+      const lower = sketch.curve('bottom', backBottom, frontBottom, {
+        end: { angle: sketch.fixedAngle('bottom square to the fold', Math.PI) },
+      });
+      fairLines(sketch, [upper, lower]);
+      const square = Math.PI / 2;
+      sketch.relation(
+        { kind: 'length', name: 'the top is half the waist', terms: [lengthOf([upper])], mm: top.value },
+        { kind: 'length', name: 'the bottom fits below it', terms: [lengthOf([lower])], mm: bottom.value },
+        { kind: 'length', name: 'it is evenly deep', terms: [lengthOf([back])], mm: styling.beltDepth },
+        {
+          kind: 'turn',
+          name: 'top square to the back',
+          from: endOf(upper),
+          to: startOf(back),
+          angle: square,
+        },
+        { kind: 'turn', name: 'bottom square to it', from: endOf(back), to: startOf(lower), angle: square },
+      );
 
-        return (solution) => {
-          const edge = (name: string, rank: number) =>
-            seamEdge(name, [solvedCurve(solution, name)], styling.seamAllowance, rank);
-          const [fromFold, toFold] = [solvedPoint(solution, frontTop), solvedPoint(solution, frontBottom)];
-          const piece = {
-            name: 'belt',
-            number: 1,
-            edges: [
-              edge(upper, 2),
-              edge(back, 1),
-              edge(lower, 2),
-              {
-                ...edge(back, 3),
-                name: 'centre front',
-                curves: straight(toFold, fromFold),
-                turn: 'fold',
-                allowance: 0,
-              },
-            ],
-            grain: grainline(
-              point(styling.beltDepth / 2, 0),
-              point(styling.beltDepth / 2, styling.beltDepth),
-            ),
-            notches: [{ name: 'centre front', edge: 'top', at: 0, mark: 'fold' }],
-            lines: [],
-            marks: [],
-            cut: [...cutOnFold('self'), ...cutOnFold('lining')],
-          } as const;
-          const corner = (line: string, seam: string) => ({ piece: 'belt', edge: line, seam });
-          const value = {
-            pieces: [piece],
-            seams,
-            joins: ['top', 'bottom'].map((line) => ({
-              kind: 'mirror' as const,
-              name: `${line} at the fold`,
-              a: corner(line, 'centre front'),
-            })),
-            girths: [
-              {
-                level: 'waist',
-                body: size.waistGirth,
-                ease: styling.waistEase,
-                parts: [{ kind: 'edge' as const, piece: 'belt', edge: 'top', times: 2 }],
-              },
-            ],
-            notions: [],
-            figures: [],
-            sewing: {
-              finish: [
-                {
-                  title: 'Sew the belt to its lining and turn it',
-                  sews: seams.map(({ name }) => name),
-                  presses: seams.map(({ name }) => name),
-                  finish: 'graded' as const,
-                  how: [
-                    'Sew round, right sides together, leave a gap, turn, press, and close the gap by hand.',
-                  ],
-                },
-              ],
+      return (solution) => {
+        const edge = (name: string, rank: number) =>
+          seamEdge(name, [solvedCurve(solution, name)], styling.seamAllowance, rank);
+        const [fromFold, toFold] = [solvedPoint(solution, frontTop), solvedPoint(solution, frontBottom)];
+        const piece = {
+          name: 'belt',
+          number: 1,
+          edges: [
+            edge(upper, 2),
+            edge(back, 1),
+            edge(lower, 2),
+            {
+              ...edge(back, 3),
+              name: 'centre front',
+              curves: straight(toFold, fromFold),
+              turn: 'fold',
+              allowance: 0,
             },
-          };
-          return { ok: true, value, issues: [] };
+          ],
+          grain: grainline(point(styling.beltDepth / 2, 0), point(styling.beltDepth / 2, styling.beltDepth)),
+          notches: [{ name: 'centre front', edge: 'top', at: 0, mark: 'fold' }],
+          lines: [],
+          marks: [],
+          cut: [...cutOnFold('self'), ...cutOnFold('lining')],
+        } as const;
+        const corner = (line: string, seam: string) => ({ piece: 'belt', edge: line, seam });
+        const value = {
+          pieces: [piece],
+          seams,
+          joins: ['top', 'bottom'].map((line) => ({
+            kind: 'mirror' as const,
+            name: `${line} at the fold`,
+            a: corner(line, 'centre front'),
+          })),
+          girths: [
+            {
+              level: 'waist',
+              body: size.waistGirth.value,
+              ease: styling.waistEase,
+              parts: [{ kind: 'edge' as const, piece: 'belt', edge: 'top', times: 2 }],
+            },
+          ],
+          notions: [],
+          shapes: [],
+          sewing: {
+            finish: [
+              {
+                title: 'Sew the belt to its lining and turn it',
+                sews: seams.map(({ name }) => name),
+                presses: seams.map(({ name }) => name),
+                finish: 'graded' as const,
+                how: [
+                  'Sew round, right sides together, leave a gap, turn, press, and close the gap by hand.',
+                ],
+              },
+            ],
+          },
         };
-      },
-      solver,
-    ),
+        return { ok: true, value, issues: [] };
+      };
+    }),
 };

@@ -44,3 +44,10 @@ export function edgeOf(evaluation: Evaluation, piece: string, edge: string): Pie
   if (!found) throw new Error(`no edge ${edge} on ${piece}`);
   return found;
 }
+
+/** A figure a pattern cutter looks at, as it was measured. */
+export function figureOf({ report }: Evaluation, name: string): number {
+  const shape = report.shapes.find((candidate) => candidate.name === name);
+  if (!shape) throw new Error(`no shape ${name}`);
+  return shape.value;
+}

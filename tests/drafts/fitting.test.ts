@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
-import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from './drafted.ts';
+import { drafted, edgeOf, figureOf, pieceOf, shippedBodies, shippedBody } from './drafted.ts';
 import { before, codes, elsewhere, fitted, girth, inUnitsOf, length, longer, notch } from './fitted.ts';
 import { evaluated } from './points.ts';
 
@@ -130,8 +130,7 @@ describe('the bust point', () => {
 describe('a wedge', () => {
   const strapEnds = (of: Evaluation): number =>
     distance(edgeEnd(edgeOf(of, 'side front', 'strap')), edgeStart(edgeOf(of, 'side front', 'side')));
-  const dart = (of: Evaluation): number =>
-    of.garment.figures?.find(({ name }) => name === 'bust dart angle')?.value ?? Number.NaN;
+  const dart = (of: Evaluation): number => figureOf(of, 'bust dart angle');
 
   it('from the armhole brings the strap nearer to the underarm by the amount', () => {
     const after = fitted({ 'wedge from armhole': 1 });

@@ -4,7 +4,7 @@ import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import misses from '../../measurements/astm-d5585-misses.json' with { type: 'json' };
 import { people } from '../engine/body/people.ts';
-import { drafted, edgeOf, shippedBody } from './drafted.ts';
+import { drafted, edgeOf, figureOf, shippedBody } from './drafted.ts';
 import { evaluated } from './points.ts';
 
 /** Errors of a dress for body data, in a line each. */
@@ -83,7 +83,7 @@ describe('bodies published elsewhere draft true', () => {
 
 describe('the bust dart turned into the princess seam', () => {
   const dress = drafted('dress', shippedBody('leading-lady'));
-  const dart = dress.garment.figures?.find((figure) => figure.name === 'bust dart angle')?.value ?? 0;
+  const dart = figureOf(dress, 'bust dart angle');
 
   it('has the intake at the side that chord, leg and angle give: 2 leg sin(angle / 2) (closed form)', () => {
     // Front length 465, back length 405 + rise, both of the demo body; the hang is a rule of the draft.
@@ -104,8 +104,7 @@ describe('the bust dart turned into the princess seam', () => {
     const pivot = upper.curves[0]?.to;
     const end = edgeEnd(upper);
     if (!pivot) throw new Error('no princess edge');
-    const height =
-      dress.garment.figures?.find((figure) => figure.name === 'insert top above the bust point')?.value ?? 0;
+    const height = figureOf(dress, 'insert top above the bust point');
     const across = 1.12 * (dress.body.size.bustPointWidth / 2) - pivot.x;
     expect(distance(pivot, end)).toBeCloseTo(Math.hypot(across, height), 6);
   });
@@ -114,7 +113,7 @@ describe('the bust dart turned into the princess seam', () => {
     const bands = { A: [10, 18], B: [14, 24], C: [14, 24], D: [20, 34], E: [20, 34] } as const;
     let before = 0;
     for (const [cup, [low, high]] of Object.entries(bands)) {
-      const { garment } = drafted('dress', {
+      const dressOfCup = drafted('dress', {
         name: cup,
         units: 'cm',
         bustGirth: 92,
@@ -124,7 +123,7 @@ describe('the bust dart turned into the princess seam', () => {
         stature: 167,
         cup,
       });
-      const angle = garment.figures?.find((figure) => figure.name === 'bust dart angle')?.value ?? 0;
+      const angle = figureOf(dressOfCup, 'bust dart angle');
       expect(angle, cup).toBeGreaterThanOrEqual(low);
       expect(angle, cup).toBeLessThanOrEqual(high);
       expect(angle).toBeGreaterThan(before);

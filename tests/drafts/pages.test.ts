@@ -21,6 +21,7 @@ import {
   plainChangeNames,
   plainChanges,
 } from '../../engine/body/fitting.ts';
+import { neckRules } from '../../engine/body/neck.ts';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
 import { commonPractice, type Rule } from '../../engine/pattern/rule.ts';
@@ -37,7 +38,7 @@ interface Page {
 
 const front: Page = { folder: '', rules: workroomRules, choices: [] };
 const lessons: readonly Page[] = [
-  { folder: 'bodice/', rules: bodiceRules, choices: bodiceChoices },
+  { folder: 'bodice/', rules: { ...bodiceRules, ...neckRules }, choices: bodiceChoices },
   { folder: 'insert/', rules: insertRules, choices: insertChoices },
   { folder: 'straps/', rules: {}, choices: [] },
   { folder: 'sleeve/', rules: sleeveRules, choices: sleeveChoices },

@@ -7,6 +7,7 @@ import { point } from '../../engine/geometry/point.ts';
 import { PARALLEL } from '../../engine/geometry/tolerance.ts';
 import { mirroredIn, scaledFrom, turnedBy } from '../../engine/geometry/transform.ts';
 import type { EdgeRef, Garment } from '../../engine/pattern/garment.ts';
+import { renamed } from '../../engine/pattern/shape-parts.ts';
 import { drafted, shippedBody } from './drafted.ts';
 import { redrawn } from './moved-garment.ts';
 
@@ -17,13 +18,14 @@ const faults = (changed: Garment): readonly string[] => [
   ...cutReady(changed, cuttingLines(changed, PARALLEL), draftBounds.cutLine).map((issue) => issue.message),
 ];
 
-/** Mirrored outlines run the other way along each edge, so every seam walks each of its edges the other way. */
-const turnedSeams = (changed: Garment): Garment => ({
+/** Mirrored outlines run the other way along each edge, so seams and shapes walk each of their edges the other way. */
+const turnedEdges = (changed: Garment): Garment => ({
   ...changed,
   seams: changed.seams.map((seam) => ({ ...seam, a: seam.a.map(turnedRef), b: seam.b.map(turnedRef) })),
   joins: changed.joins.map((join) =>
     join.kind === 'along' ? { ...join, from: join.to, to: join.from } : join,
   ),
+  shapes: changed.shapes.map((shape) => renamed(shape, { edge: turnedRef, piece: (name) => name })),
 });
 
 const turnedRef = ({ piece, edge, reversed }: EdgeRef): EdgeRef => ({
@@ -33,12 +35,14 @@ const turnedRef = ({ piece, edge, reversed }: EdgeRef): EdgeRef => ({
 });
 
 describe('a drafted dress', () => {
-  it('stays true, with all lengths as they were, when every piece is mirrored', () => {
+  it('stays true, with all lengths and shapes as they were, when every piece is mirrored', () => {
     const mirrored = redrawn(garment, mirroredIn(point(0, 0), point(0, 1)), 1, true);
-    const walked = checkGarment(mirrored);
+    const walked = checkGarment(turnedEdges(mirrored));
     for (const [i, seam] of walked.seams.entries())
       expect(seam.lengthA).toBeCloseTo(report.seams[i]?.lengthA ?? 0, 5);
-    expect(faults(turnedSeams(mirrored))).toEqual([]);
+    for (const [i, shape] of walked.shapes.entries())
+      expect(shape.value, shape.name).toBeCloseTo(report.shapes[i]?.value ?? Number.NaN, 3);
+    expect(faults(turnedEdges(mirrored))).toEqual([]);
   });
 
   it('stays true, with all lengths doubled, when every piece, allowance and girth is doubled', () => {
@@ -49,8 +53,10 @@ describe('a drafted dress', () => {
     expect(faults(doubled)).toEqual([]);
   });
 
-  it('stays true when every piece is turned on the table', () => {
+  it('stays true, with all shapes as they were, when every piece is turned on the table', () => {
     const turned = redrawn(garment, turnedBy(point(10, 20), 0.7), 1, false);
+    for (const [i, shape] of checkGarment(turned).shapes.entries())
+      expect(shape.value, shape.name).toBeCloseTo(report.shapes[i]?.value ?? Number.NaN, 3);
     expect(faults(turned).filter((message) => !/girth|pieces measure/.test(message))).toEqual([]);
   });
 });

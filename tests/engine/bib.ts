@@ -31,7 +31,16 @@ export const bib: Draft = {
         issues: [{ code: 'no-bib', severity: 'error', path: 'princess', message: 'No bib today.' }],
       };
     const seams = smallGarment.seams.map((seam) => ({ ...seam, ease: Number(misfit) }));
-    const steps = [{ number: 1, title: 'Fold', text: 'the cloth', source: 'common practice, no source' }];
+    const steps = [
+      {
+        number: 1,
+        title: 'Fold',
+        text: 'the cloth',
+        says: ['the cloth'],
+        source: 'common practice, no source',
+        from: [],
+      },
+    ];
     return { ok: true, value: { ...smallGarment, body: body.name, seams, steps }, issues: [] };
   },
 };

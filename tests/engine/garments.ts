@@ -68,6 +68,7 @@ export const garment = (pieces: readonly Piece[], rest: Partial<Garment> = {}): 
   seams: [],
   joins: [],
   girths: [],
+  shapes: [],
   notions: [],
   steps: [],
   issues: [],

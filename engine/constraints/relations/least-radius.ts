@@ -1,3 +1,4 @@
+import { placeOfGreatest } from '../../geometry/greatest.ts';
 import { noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
 import { type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
 import { type Jet, jetAt, noJet, spread } from '../compile/jet.ts';
@@ -9,9 +10,6 @@ import type { RelationOf } from './relation-of.ts';
 const PIECES = 4;
 /** Looks into each piece before its tightest place is narrowed down. */
 const LOOKS = 8;
-/** Golden sections that narrow a tightest place down to a billionth of the parameter. */
-const SECTIONS = 36;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
  * 1/radius less the greatest curvature, in size, on each quarter of a cubic's parameter (1/mm). By the envelope
@@ -43,7 +41,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
         evaluate: (x, values, jacobian) => {
           place(x, curve, p);
           for (let piece = 0; piece < PIECES; piece++) {
-            const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES);
+            const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES, LOOKS);
             jetAt(p, t, jet);
             const bent = curvatureOf(jet);
             curvatureBy(jet, bent, -Math.sign(bent), byJet);
@@ -72,41 +70,4 @@ function curvatureBy({ vx, vy, ax, ay }: Jet, bent: number, sign: number, into: 
   into.ay = (sign * vx) / cube;
   into.jx = 0;
   into.jy = 0;
-}
-
-/** Where a function is greatest on an interval: the best of some looks, then golden sections about it. */
-function placeOfGreatest(f: (t: number) => number, t0: number, t1: number): number {
-  const step = (t1 - t0) / LOOKS;
-  let best = t0;
-  let greatest = -1;
-  for (let i = 0; i <= LOOKS; i++) {
-    const value = f(t0 + i * step);
-    if (value > greatest) {
-      greatest = value;
-      best = t0 + i * step;
-    }
-  }
-  let low = Math.max(t0, best - step);
-  let high = Math.min(t1, best + step);
-  let left = high - GOLDEN * (high - low);
-  let right = low + GOLDEN * (high - low);
-  let atLeft = f(left);
-  let atRight = f(right);
-  for (let i = 0; i < SECTIONS; i++) {
-    if (atLeft < atRight) {
-      low = left;
-      left = right;
-      atLeft = atRight;
-      right = low + GOLDEN * (high - low);
-      atRight = f(right);
-    } else {
-      high = right;
-      right = left;
-      atRight = atLeft;
-      left = high - GOLDEN * (high - low);
-      atLeft = f(left);
-    }
-  }
-  const middle = (low + high) / 2;
-  return f(middle) >= greatest ? middle : best;
 }

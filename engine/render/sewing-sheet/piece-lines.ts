@@ -5,8 +5,8 @@ import { mirroredIn, type Transform, transformedCurve } from '../../geometry/tra
 import { heading, scaled } from '../../geometry/vector.ts';
 import type { Mark, Piece } from '../../pattern/piece.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
+import type { PictureLine } from '../booklet/picture.ts';
 import type { FinishedPiece } from '../finished-piece.ts';
-import type { PictureLine } from './picture.ts';
 import type { StepFacts } from './step-facts.ts';
 
 /** The lines of a piece as a step draws it, and how its other half is mirrored where it is opened out. */

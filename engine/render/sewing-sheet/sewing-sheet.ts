@@ -1,10 +1,10 @@
 import type { Edge } from '../../geometry/curve.ts';
 import type { Garment } from '../../pattern/garment.ts';
+import { type Html, html, page } from '../booklet/html.ts';
+import { styleSheet } from '../booklet/style.ts';
 import { faultsSay, openSays, type SheetContent, sheetContent } from './content.ts';
-import { type Html, html, page } from './html.ts';
 import type { ListRow } from './lists.ts';
 import { stepSection } from './step-section.ts';
-import { styleSheet } from './style.ts';
 
 /**
  * The sewing order as a page to print: what to cut, what to have at hand, and every step with its figures for this

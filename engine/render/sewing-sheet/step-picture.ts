@@ -5,12 +5,12 @@ import { type Transform, transformedCurve } from '../../geometry/transform.ts';
 import { outward, scaled } from '../../geometry/vector.ts';
 import type { EdgeRef } from '../../pattern/garment.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
+import { nameSize, type Picture, type PictureLine, type PictureWord } from '../booklet/picture.ts';
+import { inRows } from '../booklet/rows.ts';
 import type { FinishedPiece } from '../finished-piece.ts';
 import type { Size } from '../layout.ts';
 import { textWidth } from '../text-size.ts';
-import { nameSize, type Picture, type PictureLine, type PictureWord } from './picture.ts';
 import { type PieceLines, pieceLines } from './piece-lines.ts';
-import { inRows } from './rows.ts';
 import type { StepFacts } from './step-facts.ts';
 
 /** White between pieces, and room for a name below each, mm. */

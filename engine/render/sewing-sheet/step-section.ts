@@ -1,6 +1,6 @@
+import { type Html, html } from '../booklet/html.ts';
+import { pictureSvg } from '../booklet/picture.ts';
 import type { ShownStep } from './content.ts';
-import { type Html, html } from './html.ts';
-import { pictureSvg } from './picture.ts';
 import type { SeamRow } from './seam-words.ts';
 import type { AmountWords } from './step-words.ts';
 

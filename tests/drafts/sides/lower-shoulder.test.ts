@@ -9,13 +9,15 @@ import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { walkSheet } from '../../../engine/render/walk-sheet.ts';
 import { plausibleBody } from '../../plausible-bodies.ts';
-import { drafted, edgeOf, pieceOf, shippedBodies } from '../drafted.ts';
+import { drafted, edgeOf, figureOf, pieceOf, shippedBodies } from '../drafted.ts';
 import { evaluated } from '../points.ts';
 import { errorsOf, fittedBody, fittedDress } from './sided.ts';
 
 const plain = fittedDress();
 
 const lower = fittedDress({ 'lower shoulder': 1, side: 'left' });
+
+const shapes = ({ report }: typeof plain): readonly string[] => report.shapes.map(({ name }) => name);
 
 const names = ({ garment }: typeof plain): readonly string[] => garment.pieces.map(({ name }) => name);
 
@@ -31,6 +33,17 @@ describe('a shoulder that is lower on one side', () => {
       expect(errorsOf(fitted), `${side} ${cm}`).toEqual([]);
       expect(names(fitted)).toContain(`${side} strap`);
     }
+  });
+
+  it('is measured on both sides where they differ: the armholes and the straps, not the waist', () => {
+    const cap = 'cap on front armhole';
+    expect(shapes(plain)).toContain(cap);
+    expect(shapes(lower)).toEqual(expect.arrayContaining([`right ${cap}`, `left ${cap}`]));
+    expect(shapes(lower)).not.toContain(cap);
+    expect(shapes(lower)).toContain('waist at centre front below the princess seam');
+    const armhole = (side: string): number => figureOf(lower, `${side} armhole girth`);
+    expect(armhole('right')).toBeCloseTo(figureOf(plain, 'armhole girth'), 4);
+    expect(Math.abs(armhole('left') - armhole('right'))).toBeGreaterThan(1);
   });
 
   it('keeps every check true, beside wedges too, or is refused by name where the armhole has no room for it', () => {

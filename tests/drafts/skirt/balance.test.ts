@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { byGore, goreNames } from '../../../drafts/skirt/by-gore.ts';
 import { goreHips } from '../../../drafts/skirt/gore-hips.ts';
-import { goreNames } from '../../../drafts/skirt/gore-sizes.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
-import { constructionLog } from '../../../engine/pattern/construction-log.ts';
+import { type Mm, quantity } from '../../../engine/pattern/quantity.ts';
+import { laid } from '../../engine/pattern/table.ts';
 import { plausibleBodies } from '../../plausible-bodies.ts';
 import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from '../drafted.ts';
 
@@ -55,8 +56,10 @@ describe('the gores', () => {
     });
     fc.assert(
       fc.property(waists, fc.integer({ min: 400, max: 900 }), (waist, halfHip) => {
-        const hip = goreHips(halfHip, waist, constructionLog());
-        const sum = goreNames.reduce((all, name) => all + hip[name], 0);
+        const given = (value: number): Mm => quantity(value, 'mm', 'given', { kind: 'choice' });
+        const waists = byGore((name) => given(waist[name]));
+        const hip = goreHips(laid(), given(halfHip), waists);
+        const sum = goreNames.reduce((all, name) => all + hip[name].value, 0);
         expect(sum).toBeCloseTo(halfHip, 9);
       }),
     );

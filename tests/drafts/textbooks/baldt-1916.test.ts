@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { edgeLength, edgeStart, joinedEdges, pointAlong } from '../../../engine/geometry/edge.ts';
-import { drafted, edgeOf, shippedBodies, shippedBody } from '../drafted.ts';
-import { apart, figureOf, gores, inches, lengthOf, logged, widthOf } from './measured.ts';
+import { drafted, edgeOf, figureOf, shippedBodies, shippedBody } from '../drafted.ts';
+import { apart, gores, inches, lengthOf, logged, widthOf } from './measured.ts';
 
 // L. I. Baldt, Clothing for Women, 1916. Her shirt is drafted from L back length, N neck, Wb and Wf widths of back and
 // front, Bi bust with room, W waist; she gives relations and no worked figures, so ours come from the bodies that ship.

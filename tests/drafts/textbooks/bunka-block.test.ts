@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { edgeStart } from '../../../engine/geometry/edge.ts';
-import { drafted, edgeOf } from '../drafted.ts';
-import { apart, figureOf, logged } from './measured.ts';
+import { drafted, edgeOf, figureOf } from '../drafted.ts';
+import { apart, logged } from './measured.ts';
 
 // The Bunka block, 8th generation (Bunka Fashion Series, Garment Design 1): lengths in cm from B, the bust. The reference
 // body of B 83, waist 64 and back length 38 was read on two pages; every formula here is from memory. Its room of 12 cm

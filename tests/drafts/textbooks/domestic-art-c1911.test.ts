@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { edgeEnd, edgeStart } from '../../../engine/geometry/edge.ts';
 import { distance } from '../../../engine/geometry/point.ts';
-import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from '../drafted.ts';
-import { armholeOf, figureOf, inches, lengthOf, widthOf } from './measured.ts';
+import { drafted, edgeOf, figureOf, pieceOf, shippedBodies, shippedBody } from '../drafted.ts';
+import { armholeOf, inches, lengthOf, widthOf } from './measured.ts';
 
 // Text-Book on Domestic Art, about 1911: the gathered sleeve, gathering, and seam allowances.
 const dresses = shippedBodies.map((name) => [name, drafted('dress', shippedBody(name))] as const);

@@ -2,6 +2,7 @@ import { levelWidth } from '../../../engine/checks/close.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import type { PieceEdge } from '../../../engine/pattern/piece.ts';
+import { writtenValue } from '../../../engine/pattern/quantity.ts';
 import { edgeOf, pieceOf } from '../drafted.ts';
 
 /** mm. The textbooks measure in inches. */
@@ -28,19 +29,11 @@ export function widthOf(evaluation: Evaluation, piece: string, level: string): n
   return levelWidth(drawn, line);
 }
 
-/** What a step of the construction log came to: its last number, in mm or degrees, to a tenth. */
+/** What a step of the construction came to, in mm or degrees, to a tenth as it is written. */
 export function logged({ garment }: Evaluation, title: string): number {
   const step = garment.steps.find((candidate) => candidate.title === title);
-  const number = step?.text.match(/= (-?[\d.]+)(?: mm|°)$/)?.[1];
-  if (number === undefined) throw new Error(`no number in step ${title}`);
-  return Number(number);
-}
-
-/** A figure a pattern cutter looks at. */
-export function figureOf({ garment }: Evaluation, name: string): number {
-  const figure = garment.figures?.find((candidate) => candidate.name === name);
-  if (!figure) throw new Error(`no figure ${name}`);
-  return figure.value;
+  if (step?.value === undefined || !step.unit) throw new Error(`no number in step ${title}`);
+  return Math.round(writtenValue({ value: step.value, unit: step.unit }) * 10) / 10;
 }
 
 /** The gores of the skirt: each stands twice in the whole, the centres as halves. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { bodiceRules } from '../../../drafts/bodice/rules.ts';
 import { edgeStart } from '../../../engine/geometry/edge.ts';
-import { drafted, edgeOf } from '../drafted.ts';
-import { apart, figureOf, inches, logged } from './measured.ts';
+import { drafted, edgeOf, figureOf } from '../drafted.ts';
+import { apart, inches, logged } from './measured.ts';
 
 // I. Rosenfeld, The Practical Designer, 1911. His shirt waist, p. 261: size 36, half-size 18, bust 39, depth 7, back
 // waist 15.5 in. We read the 39 as the size with three inches of room. He gives no waist and no hip; the US chart in

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { workroomRules } from '../../../drafts/sewing-words.ts';
 import { sleeveRules } from '../../../drafts/sleeve/rules.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
-import { drafted, edgeOf, pieceOf, shippedBody } from '../drafted.ts';
-import { figureOf, inches, lengthOf } from './measured.ts';
+import { drafted, edgeOf, figureOf, pieceOf, shippedBody } from '../drafted.ts';
+import { inches, lengthOf } from './measured.ts';
 
 const dress = drafted('dress', shippedBody('leading-lady'));
 

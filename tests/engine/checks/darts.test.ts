@@ -58,6 +58,7 @@ function sewn(piece: Piece): Garment {
     seams: [seam],
     joins: [],
     girths: [],
+    shapes: [],
     notions: [],
     steps: [],
     issues: [],

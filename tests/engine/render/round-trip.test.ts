@@ -41,6 +41,31 @@ describe.each(['leading-lady', 'wardrobe-mistress', 'understudy'])(
       },
     );
 
+    test('has the shapes that were measured in memory, each to 0.02 of its unit, but for what only the draft knows', () => {
+      const walked = walkSheet(sheetSvg(garment, cutLines, { notches: 'slit' }));
+      if (!walked.ok) throw new Error(JSON.stringify(walked.issues));
+      const onPaper = garment.shapes.filter(({ kind }) => kind !== 'drafted').map(({ name }) => name);
+      expect(walked.value.shapes.map(({ name }) => name)).toEqual(onPaper);
+      for (const shape of walked.value.shapes) {
+        const before = report.shapes.find(({ name }) => name === shape.name);
+        expect(shape, shape.name).toEqual({
+          ...before,
+          // Of notches equally deep, and of a notch on the limit, a digit decides.
+          piece: expect.any(String),
+          ok: expect.any(Boolean),
+          value: expect.any(Number),
+        });
+        expect(Math.abs(shape.value - (before?.value ?? Number.NaN)), shape.name).toBeLessThan(0.02);
+      }
+    });
+
+    test('has notches that cut nothing where they are wedges', () => {
+      const walked = walkSheet(sheetSvg(garment, cutLines, { notches: 'wedge' }));
+      if (!walked.ok) throw new Error(JSON.stringify(walked.issues));
+      const deepest = walked.value.shapes.find(({ name }) => name === 'deepest notch');
+      expect(deepest?.value).toBe(0);
+    });
+
     test('finds room on every piece for its whole label', () => {
       for (const text of pieceSvgs(garment, cutLines, { date: '4 May' }).values()) {
         expect(text).toMatch(/>cut \d/);

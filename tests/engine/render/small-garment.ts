@@ -96,6 +96,23 @@ export const smallGarment: Garment = {
       b: { piece: 'side front', edge: 'waist', seam: 'princess' },
     },
   ],
+  shapes: [
+    {
+      kind: 'length',
+      name: 'princess seam',
+      parts: [{ kind: 'edge', piece: 'side front', edge: 'princess', times: 1 }],
+      low: 150,
+      high: 250,
+      outside: 'a longer or a shorter body',
+    },
+    {
+      kind: 'tightest bend',
+      name: 'princess seam, tightest bend',
+      of: { edges: [{ piece: 'centre front', edge: 'princess' }] },
+      low: 1000,
+      outside: 'a bust',
+    },
+  ],
   girths: [
     {
       level: 'waist',

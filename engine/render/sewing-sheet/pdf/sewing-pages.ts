@@ -1,28 +1,21 @@
 import type { Edge } from '../../../geometry/curve.ts';
-import { point } from '../../../geometry/point.ts';
 import type { Garment } from '../../../pattern/garment.ts';
-import type { Ink } from '../../ink.ts';
-import { onPage, type Page } from '../../tiles/page.ts';
+import { type Block, besideEachOther, rule, space, stack } from '../../booklet/block.ts';
+import { bookletPages, bookletSizes, bookletWidth as width } from '../../booklet/pages.ts';
+import { paragraph } from '../../booklet/paragraph.ts';
+import type { Page } from '../../tiles/page.ts';
 import { faultsSay, openSays, type SheetContent, sheetContent } from '../content.ts';
 import type { ListRow } from '../lists.ts';
-import { type Block, besideEachOther, rule, space, stack } from './block.ts';
-import { paragraph } from './paragraph.ts';
 import { stepBlock } from './step-block.ts';
 
-/** A4 upright (ISO 216) and the white round what is printed, mm. */
-const paper = { width: 210, height: 297 };
-const margin = 14;
-const width = paper.width - 2 * margin;
-
-/** Font sizes, mm. */
-const [titleSize, headingSize, textSize, smallSize] = [8, 4.6, 3.4, 2.8];
+const { title: titleSize, heading: headingSize, text: textSize, small: smallSize } = bookletSizes;
 
 /** The sewing sheet as pages of A4; the same words and drawings as the page of HTML. */
 export const sewingPages = (
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   date?: string,
-): readonly Page[] => onPages(blocksOf(sheetContent(garment, cutLines, date)));
+): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, date)));
 
 function blocksOf(content: SheetContent): readonly Block[] {
   const { title, lead, faults, cut, notions, steps, open, notes } = content;
@@ -67,29 +60,4 @@ function list(
       ),
     ),
   );
-}
-
-/** Blocks one below the other; what does not fit any more begins the next page. */
-function onPages(blocks: readonly Block[]): readonly Page[] {
-  const pages: Ink[][] = [[]];
-  let top = margin;
-  for (const block of blocks) {
-    if (top + block.height > paper.height - margin && top > margin) {
-      pages.push([]);
-      top = margin;
-    }
-    pages.at(-1)?.push(...block.ink(point(margin, top)));
-    top += block.height;
-  }
-  return pages.map((ink, i) => {
-    const at = point(paper.width / 2, paper.height - margin / 2);
-    const number: Ink = {
-      kind: 'words',
-      text: `${i + 1} of ${pages.length}`,
-      at,
-      size: smallSize,
-      centred: true,
-    };
-    return { ...paper, parts: [onPage([...ink, number])] };
-  });
 }

@@ -1,13 +1,9 @@
-import { moved, point } from '../../../geometry/point.ts';
-import { movedBy, transformedCurve } from '../../../geometry/transform.ts';
-import { vector } from '../../../geometry/vector.ts';
-import type { InkClass } from '../../line-types.ts';
+import { type Block, besideEachOther, rule, space, stack } from '../../booklet/block.ts';
+import { paragraph } from '../../booklet/paragraph.ts';
+import { pictureBlock } from '../../booklet/picture-block.ts';
 import { type ShownStep, wordsWidth } from '../content.ts';
-import { letterSize, nameSize, type Picture, type PictureLine } from '../picture.ts';
 import type { SeamRow } from '../seam-words.ts';
 import type { StepWords } from '../step-words.ts';
-import { type Block, besideEachOther, rule, space, stack } from './block.ts';
-import { paragraph } from './paragraph.ts';
 
 /** Font sizes, mm. */
 const [titleSize, textSize, smallSize] = [4.2, 3.4, 2.9];
@@ -58,36 +54,3 @@ const seamParagraph = ({ letter, what, length, how }: SeamRow, width: number): B
     indent: signRoom,
     sign: letter || '–',
   });
-
-const inkOf: Readonly<Record<PictureLine['weight'], InkClass>> = {
-  cut: 'outline',
-  stitch: 'join',
-  inside: 'join',
-  notch: 'crossing',
-  heavy: 'cut',
-};
-
-function pictureBlock({ height, lines, words }: Picture): Block {
-  return {
-    height,
-    ink: (at) => {
-      const place = movedBy(vector(at.x, at.y));
-      return [
-        ...lines.map(({ weight, curves, closed }) => ({
-          kind: 'chain' as const,
-          class: inkOf[weight],
-          curves: curves.map((curve) => transformedCurve(curve, place)),
-          closed: closed ?? false,
-        })),
-        ...words.map(({ kind, text, at: middle }) => ({
-          kind: 'words' as const,
-          text,
-          at: moved(point(middle.x, middle.y), vector(at.x, at.y)),
-          size: kind === 'letter' ? letterSize : nameSize,
-          bold: kind === 'letter',
-          centred: true,
-        })),
-      ];
-    },
-  };
-}

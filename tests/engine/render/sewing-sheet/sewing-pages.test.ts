@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { boundingBox } from '../../../../engine/geometry/bounds.ts';
+import { broken } from '../../../../engine/render/booklet/paragraph.ts';
 import type { Ink } from '../../../../engine/render/ink.ts';
-import { broken } from '../../../../engine/render/sewing-sheet/pdf/paragraph.ts';
 import { sewingPages } from '../../../../engine/render/sewing-sheet/pdf/sewing-pages.ts';
 import { drafted, shippedBody } from '../../../drafts/drafted.ts';
 

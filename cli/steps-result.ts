@@ -1,0 +1,62 @@
+import type { Step } from '../engine/pattern/garment.ts';
+import { type Ground, type Unit, writtenValue } from '../engine/pattern/quantity.ts';
+import type { Reason } from '../engine/pattern/reasons.ts';
+
+/** Units as they are printed: angles in degrees. */
+const printed: Readonly<Record<Unit, string>> = {
+  mm: 'mm',
+  rad: 'degrees',
+  ratio: 'ratio',
+  'per mm': 'per mm',
+};
+
+/**
+ * The construction as data (drafts/sentences.md): each step with its formula, what that comes to, and what it was found
+ * from. Lengths are mm, angles degrees; a step that only says something has no formula and no value.
+ */
+export const stepsResult = (steps: readonly Step[]) => steps.map(stepResult);
+
+const stepResult = ({ number, heading, title, text, formula, value, unit, source, from }: Step) => ({
+  number,
+  heading: heading ?? null,
+  title,
+  text,
+  formula: formula ?? null,
+  ...amount({ value, unit }),
+  source,
+  from: from.map(groundResult),
+});
+
+/** A measurement, a choice, a rule, a change of the fitting, or an earlier step, by its name, and its value. */
+function groundResult(ground: Ground) {
+  const { origin } = ground;
+  switch (origin.kind) {
+    case 'measurement':
+      return { measurement: origin.measurement, ...amount(ground) };
+    case 'rule':
+      return { rule: origin.id, ...amount(ground) };
+    case 'step':
+      return { step: origin.number, ...amount(ground) };
+    case 'choice':
+    case 'fitting':
+      return { [origin.kind]: ground.name, ...amount(ground) };
+  }
+}
+
+const amount = ({
+  value,
+  unit,
+}: {
+  readonly value?: number | undefined;
+  readonly unit?: Unit | undefined;
+}) =>
+  value === undefined || unit === undefined
+    ? { value: null, unit: null }
+    : { value: writtenValue({ value, unit }), unit: printed[unit] };
+
+/** What a step rests on, as data: each ground with its own grounds, those told before without. */
+export const reasonResult = ({ ground, step, from }: Reason): unknown => ({
+  ...(step ? { title: step.title, text: step.text, source: step.source } : {}),
+  ...groundResult(ground),
+  from: from.map(reasonResult),
+});

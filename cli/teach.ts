@@ -1,0 +1,57 @@
+import { Command } from 'commander';
+import { evaluate } from '../engine/evaluate.ts';
+import { lessonPages } from '../engine/render/lesson-sheet/lesson-pages.ts';
+import { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
+import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { readFonts } from './fonts.ts';
+import { heading } from './heading.ts';
+import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import { plain } from './plain.ts';
+import { readBodyFile } from './read-body.ts';
+import { sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { Unusable } from './unusable.ts';
+import { writeFiles } from './write-files.ts';
+
+interface TeachOptions {
+  readonly body: string;
+  readonly out: string;
+  readonly styling?: string;
+  readonly set?: readonly string[];
+  readonly date?: string;
+}
+
+/** `bodkin teach`: how the garment is drawn for one body, step by step, as a lesson to print. */
+export const teachCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('teach')
+    .description('write how a garment is drawn for one body, step by step, with drawings to scale')
+    .argument('<garment>', 'what to draw (see “bodkin list”)')
+    .requiredOption('--body <file>', 'measurements, YAML or JSON')
+    .requiredOption('--out <folder>', 'where to write; made if it is not there')
+    .addOption(stylingOption())
+    .addOption(setOption())
+    .addOption(dateOption())
+    .action(async (name: string, options: TeachOptions) => finish(await teach(session, name, options)));
+
+async function teach(session: Session, name: string, options: TeachOptions): Promise<ExitCode> {
+  const draft = findGarment(session.garments, name);
+  const styling = await readStyling(options.styling, options.set);
+  const body = await readBodyFile(options.body);
+  const date = readDate(options.date);
+  const evaluated = evaluate(draft, body, styling);
+  if (!evaluated.ok) throw new Unusable(evaluated.issues);
+  const { garment, report } = evaluated.value;
+  const title = `Drawing the ${garment.name} for ${garment.body}`;
+  const pdf = await pdfOf(lessonPages(garment, date), title, await readFonts());
+  const files = new Map<string, string | Uint8Array>([
+    ['lesson.html', lessonSheet(garment, date)],
+    ['lesson.pdf', pdf],
+  ]);
+  await writeFiles(options.out, files);
+  await session.write(heading(session, report));
+  session.tell(
+    plain(`wrote lesson.html and lesson.pdf, ${garment.steps.length} steps, into ${options.out}\n`),
+  );
+  sayIssues(session, report.issues);
+  return report.ok ? 0 : 1;
+}

@@ -1,0 +1,69 @@
+import type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
+import { howTaken } from '../engine/body/words.ts';
+import type { Step } from '../engine/pattern/garment.ts';
+import { nearestWord } from '../engine/pattern/nearest-word.ts';
+import { type Ground, written } from '../engine/pattern/quantity.ts';
+import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';
+import type { Choice, Styling } from '../engine/pattern/styling.ts';
+import { unusable } from './unusable.ts';
+
+/** What a number of the draft rests on is looked up in: the body, and the choices with how they were made. */
+export interface Known {
+  readonly body: Body;
+  readonly choices: readonly Choice[];
+  readonly styling: Styling;
+}
+
+/** What the steps of a title rest on; a title that no step bears is refused, with the nearest that one does. */
+export function reasonsFor(steps: readonly Step[], title: string): readonly Reason[] {
+  const found = stepsCalled(steps, title);
+  if (found.length > 0) return found.map((step) => reasonsOf(step, steps));
+  const near = nearestWord(
+    title,
+    steps.map((step) => step.title),
+  );
+  const hint = near ? `Did you mean “${near}”?` : 'With --steps all are printed.';
+  throw unusable('unknown-step', '--why', `No step is called “${title.slice(0, 60)}”. ${hint}`);
+}
+
+/** What a number rests on, each ground under what was found from it, down to the tape. */
+export function reasonLines(reason: Reason, known: Known, indent = ''): string {
+  const own = `${indent}${words(reason, known)}\n`;
+  return own + reason.from.map((each) => reasonLines(each, known, `${indent}   `)).join('');
+}
+
+function words({ ground, step, told }: Reason, known: Known): string {
+  if (step) return `${step.title}: ${told ? `${amount(ground)}, as above` : `${step.text} [${step.source}]`}`;
+  const { origin, name } = ground;
+  switch (origin.kind) {
+    case 'measurement':
+      return `${name} ${amount(ground)}: ${fromTape(origin.measurement, known.body)}`;
+    case 'rule':
+      return `${origin.id} ${amount(ground)}: ${name} (${origin.source})`;
+    case 'choice':
+      return `${name} ${amount(ground)}: ${chosen(name, known)}`;
+    case 'fitting':
+      return `${name} ${amount(ground)}: found at the fitting`;
+    case 'step':
+      return name;
+  }
+}
+
+function amount({ value, unit, origin }: Ground): string {
+  if (value === undefined || unit === undefined) return '';
+  return `${written({ value, unit, origin })}${unit === 'mm' ? ' mm' : ''}`;
+}
+
+function fromTape(name: MeasurementName, { known }: Body): string {
+  const from: Provenance = known[name];
+  if (from.from === 'measured') return `measured. ${howTaken[name]}`;
+  return from.from === 'derived'
+    ? `derived: ${from.basis}`
+    : `estimated: ${from.basis}. To measure it instead: ${howTaken[name]}`;
+}
+
+function chosen(name: string, { choices, styling }: Known): string {
+  const choice = choices.find((each) => each.name === name);
+  const how = choice && styling[name] === choice.default ? 'unless chosen otherwise' : 'as chosen';
+  return choice ? `${choice.help} (${how})` : how;
+}

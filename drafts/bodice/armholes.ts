@@ -1,0 +1,109 @@
+import { endOf, type SketchBuilder, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
+import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
+import { angleOf } from '../../engine/geometry/vector.ts';
+import { fairLines } from '../fair-lines.ts';
+import type { Foundation } from '../foundation/foundation.ts';
+import type { SideSeam } from '../foundation/side-seam.ts';
+import { keepNear } from '../keep-near.ts';
+import { leastRadius, bodiceRules as rules } from './rules.ts';
+import type { HalfStyle, StyleLines } from './style-lines.ts';
+
+/** An armhole's two curves in the sketch, from the shoulder past the fold of the arm to the underarm. */
+export type ArmholeCurves = readonly [upper: string, lower: string];
+
+/**
+ * Asks for one half of the armhole: square to the shoulder, past the fold of the arm, square to the side seam. Where
+ * the princess line begins at the fold of the arm, the upper curve belongs to the panel at the centre; `runsOn` says
+ * that it goes on into the lower one once they are sewn together.
+ */
+export function planArmhole(
+  sketch: SketchBuilder,
+  part: 'front' | 'back',
+  { levels, ...foundation }: Foundation,
+  { style, onShoulder, ...lines }: StyleLines,
+  allowance: number,
+): ArmholeCurves {
+  const half = lines[part];
+  const { across, side, shoulder } = foundation[part];
+  const parted = style.princess[part] === 'armhole';
+  const inset = rules.armholeInset.value * (shoulder.length.value - onShoulder.outer);
+  const fold = point(across.x - inset, across.y);
+  const open = (angle: number): number => angle - half.turned;
+  const place = part === 'front' ? foundation.front.closed : (p: Point): Point => p;
+  const underarm = sketch.fixed(`${part} underarm`, side.underarm);
+  const end = {
+    angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2),
+  };
+  const shape = (curves: ArmholeCurves): ArmholeCurves => {
+    fairLines(sketch, curves);
+    for (const curve of curves)
+      sketch.relation({
+        kind: 'least radius',
+        name: `${curve} can be turned`,
+        curve,
+        mm: leastRadius(allowance),
+      });
+    return curves;
+  };
+  if (parted) {
+    const top = sketch.fixed(`${part} shoulder point`, outerOpen(half, foundation, part));
+    const foldAtCentre = sketch.fixed(`${part} arm fold, centre`, fold);
+    const foldAtSide = sketch.fixed(`${part} arm fold, side`, place(fold));
+    const down = angleOf(vectorBetween(fold, side.underarm));
+    const above = sketch.angle(`${part} armhole at the arm fold, centre`, Math.PI / 2);
+    const below = sketch.angle(
+      `${part} armhole at the arm fold, side`,
+      (Math.PI / 2 + half.turned + down) / 2,
+    );
+    return shape([
+      sketch.curve(`${part} armhole 1`, top, foldAtCentre, {
+        start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, open(half.square)) },
+        end: { angle: above },
+      }),
+      sketch.curve(`${part} armhole 2`, foldAtSide, underarm, { start: { angle: below }, end }),
+    ]);
+  }
+  const top = sketch.fixed(`${part} armhole at the shoulder`, half.outer);
+  const guess = place(fold);
+  const middle = sketch.point(`${part} arm fold`, guess);
+  keepNear(sketch, `${part} arm fold across`, [xOf(middle)], guess.x, 'firm');
+  keepNear(sketch, `${part} arm fold down`, [yOf(middle)], guess.y, 'faint');
+  const [upper = '', lower = ''] = sketch.smoothLine(`${part} armhole`, [top, middle, underarm], {
+    start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, half.square) },
+    end,
+  });
+  sketch.relation({
+    kind: 'curvature',
+    name: `${part} armhole bends evenly at the arm fold`,
+    a: endOf(upper),
+    b: startOf(lower),
+  });
+  return shape([upper, lower]);
+}
+
+/** Where the armhole leaves the shoulder on a panel that has not turned with the dart. */
+function outerOpen(
+  half: HalfStyle,
+  { front, back }: Omit<Foundation, 'levels'>,
+  part: 'front' | 'back',
+): Point {
+  return turnedAbout(half.outer, part === 'front' ? front.pivot : back.blade, -half.turned);
+}
+
+/** The heading with which a side seam leaves the underarm. */
+export const sideHeading = ({ underarm, waist }: SideSeam): number => angleOf(vectorBetween(underarm, waist));
+
+/** An armhole that a princess seam crosses runs on over it without a corner. */
+export function runsOn(
+  sketch: SketchBuilder,
+  part: 'front' | 'back',
+  [upper, lower]: ArmholeCurves,
+  princess: { readonly centre: string; readonly side: string },
+): void {
+  sketch.relation({
+    kind: 'smooth across seam',
+    name: `${part} armhole across the princess seam`,
+    a: { from: endOf(upper), to: startOf(princess.centre) },
+    b: { from: endOf(princess.side), to: startOf(lower) },
+  });
+}

@@ -1,0 +1,34 @@
+import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { fairLine } from '../fair-lines.ts';
+import type { StyleLines } from './style-lines.ts';
+
+/** Asks for the front neckline of a plain front, from the fold to its corner or to the shoulder. */
+export function planFrontNeckline(sketch: SketchBuilder, { style, front }: StyleLines): string {
+  const centre = sketch.fixed('centre front neck', front.centre);
+  const square = { angle: sketch.fixedAngle('neckline square to the centre front', 0) };
+  const toShoulder = style.princess.front !== 'neckline' && hasNoCorner(style);
+  const end = sketch.fixed('front neckline, outer end', toShoulder ? front.innerAtCentre : front.corner);
+  if (style.neckline === 'square') return sketch.line('front neckline', centre, end);
+  const upTheShoulder = {
+    angle: sketch.fixedAngle(
+      'front neckline square to the shoulder',
+      front.neckHeading - front.turned - Math.PI,
+    ),
+  };
+  const curve = sketch.curve('front neckline', centre, end, {
+    ...(style.neckline === 'round' || style.neckline === 'natural' ? { start: square } : {}),
+    ...(style.neckline === 'sweetheart'
+      ? {
+          start: { angle: sketch.fixedAngle('sweetheart rises', -1.1) },
+          end: { angle: sketch.fixedAngle('sweetheart falls', 0.35) },
+        }
+      : {}),
+    ...(toShoulder ? { end: upTheShoulder } : {}),
+  });
+  fairLine(sketch, curve);
+  return curve;
+}
+
+/** Whether a neckline runs on to the shoulder without a corner. */
+export const hasNoCorner = ({ neckline }: StyleLines['style']): boolean =>
+  neckline === 'round' || neckline === 'pointed' || neckline === 'natural';

@@ -1,0 +1,139 @@
+import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
+import type { Foundation } from '../foundation/foundation.ts';
+import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
+import { bodiceRules as rules } from './rules.ts';
+import type { BodiceTable, Style } from './style.ts';
+import { type Neckline, type StyleLines, styleLines } from './style-lines.ts';
+
+/** Where along the shoulder the style lines cross it: the same in front and behind. */
+function placesOnShoulder(table: BodiceTable, style: Style): StyleLines['onShoulder'] {
+  const { size, choice } = table;
+  if (style.shoulder === 'strap') {
+    const inner = table.mm`Strap from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
+    const outer = table.mm`Strap ends from the side neck: ${inner} + strap width ${choice.strapWidth}`;
+    return { inner: inner.value, princess: inner.value, outer: outer.value };
+  }
+  const inner = table.mm`Neckline at the shoulder, from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
+  const princess = table.mm`Princess line at the shoulder, from the side neck: (${inner} + shoulder length ${size.shoulderLength}) / 2`;
+  return { inner: inner.value, princess: princess.value, outer: size.shoulderLength.value };
+}
+
+/** Draws neckline, shoulder and the beginning of the princess line on the foundation, front and back. */
+export function drawStyleLines(table: BodiceTable, foundation: Foundation, style: Style): StyleLines {
+  table.heading('Style lines');
+  const onShoulder = placesOnShoulder(table, style);
+  const necklines = {
+    back: backNeckline(table, foundation, style, onShoulder),
+    front: frontNeckline(table, foundation, style, onShoulder),
+  };
+  return styleLines(table, foundation, style, onShoulder, necklines);
+}
+
+function backNeckline(
+  table: BodiceTable,
+  { back }: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+): Neckline {
+  const { choice } = table;
+  const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`.value;
+  const centre = table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
+  const crossing = alongShoulder(back.shoulder, onShoulder.inner);
+  if (style.shoulder === 'whole') return { corner: crossing, centre };
+  const rise =
+    style.backNeckline === 'pointed'
+      ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
+      : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
+  const down = table.measured(
+    'Strap end below the shoulder',
+    'down the back',
+    depth - rise.value - crossing.y,
+  );
+  const at = table.measured('Strap at the shoulder', 'from the centre back', crossing.x);
+  const most = table.measured('Underarm, from the centre back', 'on the drawing', back.side.underarm.x);
+  const out = table.mm`Back neckline corner from the centre back: ${at} + ${rules.backStrapLean} of ${down}, at most ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
+  const corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
+  return { corner, centre };
+}
+
+function frontNeckline(
+  table: BodiceTable,
+  foundation: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+): Neckline {
+  const corner = necklineCorner(table, foundation, style, onShoulder);
+  const lower = belowCorner(table, style, corner, foundation.front.pivot.y);
+  return { corner, centre: table.point('front', 'front neckline at the centre', point(0, lower)) };
+}
+
+/** How far down a neckline lies at the centre front that is lower there than at its corner. */
+function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel: number): number {
+  const share =
+    style.neckline === 'round'
+      ? rules.roundScoop
+      : style.neckline === 'pointed'
+        ? rules.pointedDrop
+        : style.neckline === 'sweetheart'
+          ? rules.sweetheartDrop
+          : undefined;
+  if (!share) return corner.y;
+  const half = table.measured('Half the neckline', 'from centre front to its corner', corner.x);
+  const above = table.measured(
+    'Neckline corner above the bust level',
+    'on the drawing',
+    bustLevel - corner.y,
+  );
+  const drop = table.mm`Front neckline lower at the centre: ${share} of ${half}, at most ${above} - ${rules.aboveBust}, at least 0`;
+  return corner.y + drop.value;
+}
+
+/**
+ * The corner of the front neckline, dart open. A strap must meet its panel above the underarm as the body has it, and
+ * inside the fold of the arm: else no armhole could run from one to the other without a hook or a shelf.
+ */
+function necklineCorner(
+  table: BodiceTable,
+  { front, levels }: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+): Point {
+  const { choice } = table;
+  const { pivot, turned, side } = front;
+  const height = table.mm`Front neckline above the bust level, as chosen: (1 - ${choice.necklineDepth}) x ${front.neckHeight}`;
+  if (style.shoulder === 'whole') {
+    const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}`;
+    const top = alongShoulder(front.shoulder, onShoulder.princess);
+    const share = height.value / (pivot.y - top.y);
+    const line = table.measured(
+      'Princess line at the neckline',
+      'from centre front',
+      pivot.x + share * (top.x - pivot.x),
+    );
+    const free =
+      style.princess.front === 'shoulder'
+        ? table.mm`Front neckline corner: ${half}, at most ${line} - ${rules.besidePrincess}`
+        : half;
+    return table.point(
+      'front',
+      'corner of the front neckline',
+      point(free.value, levels.bust.value - height.value),
+    );
+  }
+  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer)})`;
+  const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
+  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most ${fold} - ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
+  const underarm = turnedAbout(side.underarm, pivot, -turned);
+  const open = table.measured(
+    'Underarm above the bust level, dart open',
+    'the underarm turned back by the dart about the bust point',
+    pivot.y - underarm.y,
+    front.dart,
+  );
+  const above = table.mm`Front neckline above the bust level: ${height}, at least ${open} + ${rules.aboveUnderarm}`;
+  return table.point(
+    'front',
+    'corner of the front neckline',
+    point(half.value, levels.bust.value - above.value),
+  );
+}

@@ -1,0 +1,147 @@
+import { type Point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
+import { angleOf } from '../../engine/geometry/vector.ts';
+import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
+import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
+import { armholeWedge, necklineWedge } from '../foundation/wedges.ts';
+import { loweredShoulder } from './lowered-shoulder.ts';
+import { shortenedStrap } from './shortened-strap.ts';
+import type { Style } from './style.ts';
+
+/** The style lines of one half, front or back, as they are drawn on the foundation. */
+export interface HalfStyle {
+  /** Where the neckline and the armhole meet the shoulder, as the panel at the side lies. */
+  readonly inner: Point;
+  readonly outer: Point;
+  /** The heading of a line that leaves the shoulder square to it there, radians. */
+  readonly square: number;
+  /** The heading of the neckline where it leaves the shoulder, there. */
+  readonly neckHeading: number;
+  /** The corner of the neckline on the panel at the centre, and on the panel at the side. */
+  readonly corner: Point;
+  readonly sideCorner: Point;
+  /** The neckline at the centre. */
+  readonly centre: Point;
+  /** Where the shoulder meets the neckline, as the panel at the centre lies. */
+  readonly innerAtCentre: Point;
+  /** Where the princess line begins, on the panel at the centre and on the one at the side; unless on the armhole. */
+  readonly princess: { readonly centre: Point; readonly side: Point };
+  /** How far what lies above the bust level has turned on the panel at the side, radians. */
+  readonly turned: number;
+}
+
+export interface StyleLines {
+  readonly style: Style;
+  readonly front: HalfStyle;
+  readonly back: HalfStyle;
+  /** From the side neck along the shoulder to the neckline, to the princess line, and to the armhole, mm. */
+  readonly onShoulder: { readonly inner: number; readonly princess: number; readonly outer: number };
+}
+
+/** Where the neckline turns: its corner, or where it meets the shoulder, and where it crosses the centre. */
+export interface Neckline {
+  readonly corner: Point;
+  readonly centre: Point;
+}
+
+/** The style lines of front and back, from where they cross the shoulder and where the neckline runs. */
+export function styleLines(
+  table: FoundationTable,
+  foundation: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  necklines: { readonly front: Neckline; readonly back: Neckline },
+): StyleLines {
+  const back = backHalf(table, foundation, style, onShoulder, necklines.back);
+  const front = frontHalf(table, foundation, style, onShoulder, necklines.front);
+  const lean = (shoulder: Shoulder, corner: Point): number =>
+    angleOf(vectorBetween(alongShoulder(shoulder, onShoulder.inner), corner)) -
+    (shoulder.slope.value + Math.PI / 2);
+  // Laid together at the shoulder, what leans to the centre in front leans from it behind: the line runs on.
+  const leans =
+    style.shoulder === 'strap'
+      ? (lean(foundation.front.shoulder, front.corner) - lean(foundation.back.shoulder, back.corner)) / 2
+      : 0;
+  return {
+    style,
+    onShoulder,
+    front: { ...front, neckHeading: front.square + leans },
+    back: { ...back, neckHeading: back.square - leans },
+  };
+}
+
+type Half = Omit<HalfStyle, 'neckHeading'>;
+
+function backHalf(
+  table: FoundationTable,
+  { back }: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  { corner, centre }: Neckline,
+): Half {
+  const atNeckline = necklineWedge(table, 'wedge from back neckline', back.blade, corner);
+  const turned = armholeWedge(table, 'wedge from back armhole', back.blade, back.across, back.side.underarm);
+  return half(
+    table,
+    { part: 'back', shoulder: back.shoulder, pivot: back.blade, atNeckline, turned },
+    style,
+    onShoulder,
+    { corner, centre },
+  );
+}
+
+const frontHalf = (
+  table: FoundationTable,
+  { front }: Foundation,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  { corner, centre }: Neckline,
+): Half =>
+  half(
+    table,
+    {
+      part: 'front',
+      shoulder: front.shoulder,
+      pivot: front.pivot,
+      atNeckline: necklineWedge(table, 'wedge from neckline', front.pivot, corner),
+      turned: front.turned,
+    },
+    style,
+    onShoulder,
+    { corner, centre },
+  );
+
+/** One half of the foundation: what lies beside the princess line turns about its pivot when darts and wedges close. */
+interface Turning {
+  readonly part: 'front' | 'back';
+  readonly shoulder: Shoulder;
+  readonly pivot: Point;
+  /** How far the panel at the centre turns in above the pivot, and the one at the side out, radians. */
+  readonly atNeckline: number;
+  readonly turned: number;
+}
+
+function half(
+  table: FoundationTable,
+  { part, shoulder, pivot, atNeckline, turned }: Turning,
+  style: Style,
+  onShoulder: StyleLines['onShoulder'],
+  { corner, centre }: Neckline,
+): Half {
+  const lowered = loweredShoulder(table, part, shoulder);
+  const outwards = (p: Point): Point => turnedAbout(p, pivot, turned);
+  const inwards = (p: Point): Point => turnedAbout(p, pivot, -atNeckline);
+  const shortened = shortenedStrap(table, part, lowered.slope.value);
+  const princess =
+    style.princess[part] === 'neckline' ? corner : alongShoulder(shoulder, onShoulder.princess);
+  return {
+    inner: outwards(shortened(alongShoulder(lowered, onShoulder.inner))),
+    outer: outwards(shortened(alongShoulder(lowered, onShoulder.outer))),
+    square: lowered.slope.value + Math.PI / 2 + turned,
+    corner: inwards(corner),
+    sideCorner: outwards(corner),
+    centre,
+    innerAtCentre: inwards(alongShoulder(shoulder, onShoulder.inner)),
+    princess: { centre: inwards(princess), side: outwards(princess) },
+    turned,
+  };
+}

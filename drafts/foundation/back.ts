@@ -1,0 +1,71 @@
+import { type Point, point } from '../../engine/geometry/point.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
+import { straight } from '../piece-edges.ts';
+import type { FoundationTable } from './foundation.ts';
+import type { Levels } from './levels.ts';
+import { type BackNeck, drawBackShoulder, type Shoulder } from './neck-and-shoulder.ts';
+import { foundationRules as rules } from './rules.ts';
+import { drawSide, type SideSeam } from './side-seam.ts';
+import type { Widths } from './take-in.ts';
+
+/** The back of the foundation. Centre back is x = 0, the back neck point is the origin. */
+export interface BackFoundation {
+  readonly neck: BackNeck;
+  readonly shoulder: Shoulder;
+  /** The armhole's innermost place, between the folds of the arms. */
+  readonly across: Point;
+  readonly side: SideSeam;
+  /** The centre back seam at the waist. */
+  readonly centreWaist: Point;
+  /** How far the centre back seam has come in at a level (mm), mm. */
+  readonly centreBackAt: (level: number) => number;
+  /** The princess line at bust level, and x of it at the waist before anything is taken in. */
+  readonly blade: Point;
+  readonly princessAtWaist: Mm;
+}
+
+/** Draws the back: neck, shoulder, centre back, across back and side seam, and where its princess line runs. */
+export function drawBack(
+  table: FoundationTable,
+  neck: BackNeck,
+  levels: Levels,
+  widths: Widths,
+): BackFoundation {
+  const { size } = table;
+  const shoulder = drawBackShoulder(table, neck);
+
+  const acrossBack = table.mm`Half across back: across back width ${size.acrossBackWidth} / 2 + ${rules.acrossBackEase}`;
+  const across = table.point('back', 'across back', point(acrossBack.value, levels.across.value));
+
+  const centreBackAt = (level: number): number =>
+    (widths.centreBackAtWaist.value * level) / levels.waist.value;
+  const sway = table.fitted('sway back');
+  const centreLevel =
+    sway.value === 0
+      ? levels.waist
+      : table.mm`Waist level at the centre back: ${levels.waist} - sway back ${sway}; rising to nothing at the side seam`;
+  const centreWaist = point(centreBackAt(centreLevel.value), centreLevel.value);
+  table.say`Centre back seam: straight from the back neck point to ${widths.centreBackAtWaist} in at the waist`;
+  table.point('back', 'centre back at waist', centreWaist);
+  table.line('back', 'centre back', straight(point(0, 0), centreWaist));
+
+  const atBust = centreBackAt(levels.bust.value) + widths.back.value + widths.backPrincess.bust.value;
+  const side = drawSide(table, 'back', atBust, levels, widths);
+
+  const { drafted } = widths;
+  const draftedCentreBack = (drafted.centreBackAtWaist.value * levels.bust.value) / levels.waist.value;
+  const inAtBust = table.measured(
+    'Centre back seam at bust level',
+    'in from the centre',
+    draftedCentreBack,
+    drafted.centreBackAtWaist,
+  );
+  const princessAtBust = table.mm`Back princess line at bust level: ${inAtBust} + ${rules.backPrincess} of back width ${drafted.back}`;
+  const princessAtWaist = table.mm`Back princess line at the waist: ${princessAtBust} - ${rules.backPrincessLean} of back width ${drafted.back}`;
+  const blade = table.point(
+    'back',
+    'princess line at bust level',
+    point(princessAtBust.value, levels.bust.value),
+  );
+  return { neck, shoulder, across, side, centreWaist, centreBackAt, blade, princessAtWaist };
+}

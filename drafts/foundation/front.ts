@@ -1,0 +1,109 @@
+import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
+import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
+import type { FoundationTable } from './foundation.ts';
+import type { Levels } from './levels.ts';
+import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
+import { foundationRules as rules } from './rules.ts';
+import { drawSide, type SideSeam } from './side-seam.ts';
+import type { Widths } from './take-in.ts';
+import { armholeWedge } from './wedges.ts';
+
+/**
+ * The front of the foundation, its bust dart still open above the bust level. Centre front is x = 0; levels are those
+ * of the back.
+ */
+export interface FrontFoundation {
+  readonly shoulder: Shoulder;
+  /** The bust point's distance from centre front, and the side neck's height above it. */
+  readonly bustPoint: Mm;
+  readonly neckHeight: Mm;
+  /** Where the princess line crosses the bust level: the pivot of the bust dart. */
+  readonly pivot: Point;
+  /** The bust dart. */
+  readonly dart: Angle;
+  /** How far all above the bust level turns to the side once the dart is closed into the princess seam, radians. */
+  readonly turned: number;
+  /** A place above the bust level (dart open) as it lies once the dart is closed. */
+  readonly closed: (p: Point) => Point;
+  /** The armhole's innermost place, between the folds of the arms, dart open. */
+  readonly across: Point;
+  readonly side: SideSeam;
+  /** The princess seam at under-bust and waist level: centre front panel, then side front. */
+  readonly underBust: { readonly centre: Point; readonly side: Point };
+  readonly waist: { readonly centre: Point; readonly side: Point };
+}
+
+/** Draws the front: neck, shoulder, across front, bust dart and side seam, and where its princess seam runs. */
+export function drawFront(
+  table: FoundationTable,
+  neck: BackNeck,
+  levels: Levels,
+  widths: Widths,
+  backShoulder: Shoulder,
+): FrontFoundation {
+  const { size, choice } = table;
+  const bustPoint = table.mm`Bust point from centre front: bust point width ${size.bustPointWidth} / 2`;
+  const princess = table.mm`Front princess line at bust level: bust point ${bustPoint} + ${choice.princessOffset}`;
+  const pivot = point(princess.value, levels.bust.value);
+  table.point('front', 'bust point', point(bustPoint.value, levels.bust.value));
+  table.point('front', 'princess line at bust level', pivot);
+  const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
+
+  const acrossFront = table.mm`Half across front: across front width ${size.acrossFrontWidth} / 2 + ${rules.acrossFrontEase}`;
+  const falls = table.measured(
+    'Across-back level below the shoulder point',
+    'measured on the back',
+    levels.across.value - shoulderPoint(backShoulder).y,
+    levels.across,
+  );
+  table.say`Across front: ${acrossFront} from centre front, ${falls} below the front shoulder point, as behind`;
+  const across = table.point(
+    'front',
+    'across front',
+    point(acrossFront.value, shoulderPoint(shoulder).y + falls.value),
+  );
+
+  const backLength = table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + ${neck.rise} - round back ${table.fitted('round back')}`;
+  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} - ${backLength} + ${rules.frontHang}`;
+  const leg = table.mm`Bust dart, from bust point to side seam: front width ${widths.front} - ${princess}`;
+  const dart = table.angle`Bust dart angle: 2 x arc sine of (${intake} / (2 x ${leg})) [chord of a circle]`;
+
+  const side = drawSide(table, 'front', widths.front.value, levels, widths);
+  const wedge = armholeWedge(
+    table,
+    'wedge from armhole',
+    pivot,
+    turnedAbout(across, pivot, dart.value),
+    side.underarm,
+  );
+  const turned = dart.value + wedge;
+  table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
+
+  const centrePart = (at: 'underBust' | 'waist') => {
+    const drafted = widths.drafted.frontPrincess[at].value;
+    const fittedEach = (widths.frontPrincess[at].value - drafted) / 2;
+    const part = rules.centreFrontPart.value;
+    return {
+      centre: point(pivot.x - part * drafted - fittedEach, levels[at].value),
+      side: point(pivot.x + (1 - part) * drafted + fittedEach, levels[at].value),
+    };
+  };
+  const underBust = centrePart('underBust');
+  const waist = centrePart('waist');
+  table.say`Front princess seam below the bust: the centre front panel gives ${rules.centreFrontPart} of what the seam takes in, ${widths.frontPrincess.underBust} under the bust and ${widths.frontPrincess.waist} at the waist, the side front the rest`;
+  table.point('front', 'centre front under bust', underBust.centre);
+  table.point('front', 'side front under bust', underBust.side);
+  return {
+    shoulder,
+    bustPoint,
+    neckHeight: shoulder.neckHeight,
+    pivot,
+    dart,
+    turned,
+    closed: (p) => turnedAbout(p, pivot, turned),
+    across,
+    side,
+    underBust,
+    waist,
+  };
+}

@@ -1,0 +1,34 @@
+import type { Mm } from '../../engine/pattern/quantity.ts';
+import type { FoundationTable } from './foundation.ts';
+import { foundationRules as rules } from './rules.ts';
+
+/** The level lines shared by front and back: how far each lies below the back neck point. */
+export interface Levels {
+  readonly across: Mm;
+  readonly underarm: Mm;
+  readonly bust: Mm;
+  readonly underBust: Mm;
+  readonly waist: Mm;
+}
+
+/** Draws the level lines across the paper. Without sleeves the underarm lies higher. */
+export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
+  const { size, choice } = table;
+  const waist = table.mm`Waist level: back neck point to waist ${size.backNeckPointToWaist}; measured down the centre back`;
+  const bustToWaist = table.mm`Bust point to waist: neck over bust to waist ${size.neckShoulderPointToWaist} - neck to bust point ${size.neckShoulderPointToBustPoint}`;
+  const bust = table.mm`Bust level: waist level ${waist} - ${bustToWaist}`;
+  const across = table.mm`Across-back level: ${rules.acrossLevel} of scye depth ${size.scyeDepth}`;
+
+  const larger = table.mm`Armscye longer than its depth foretells: armscye girth ${size.armscyeGirth} - ${rules.armscyeToDepth} x scye depth ${size.scyeDepth}`;
+  const drop = table.mm`Underarm below the scye depth: ${rules.underarmDrop} + ${rules.armscyeShare} of ${larger}, at least ${rules.leastDrop}, at most ${rules.greatestDrop}`;
+  const underarm = sleeves
+    ? table.mm`Underarm level: scye depth ${size.scyeDepth} + ${drop}, at most bust level ${bust} - ${rules.underarmAboveBust}`
+    : table.mm`Underarm level: scye depth ${size.scyeDepth} + ${drop} - ${rules.sleevelessRaise}, at most bust level ${bust} - ${rules.underarmAboveBust}; without sleeves`;
+
+  const below =
+    choice.underBustDrop === 'auto'
+      ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of ${bustToWaist}, at most ${rules.underBustLimit}`
+      : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
+  const underBust = table.mm`Under-bust level: bust level ${bust} + ${below}`;
+  return { across, underarm, bust, underBust, waist };
+}

@@ -1,0 +1,80 @@
+import type { Mm } from '../../engine/pattern/quantity.ts';
+import type { FoundationTable } from './foundation.ts';
+import type { Levels } from './levels.ts';
+import { foundationRules as rules } from './rules.ts';
+
+/** Where the girths go: half a body, from centre back to centre front. */
+export interface SharedWidths {
+  /** Width of the back and of the front at bust level, side seam to centre. */
+  readonly back: Mm;
+  readonly front: Mm;
+  /** What each edge of the side seam gives from bust level to the waist: straight from underarm to waist. */
+  readonly sideAtWaist: Mm;
+  /** How far each edge of the side seam lies inside that straight line at the under-bust level. */
+  readonly sideUnderBust: Mm;
+  /** What the centre back seam gives at the waist; nothing at the neck, in proportion between. */
+  readonly centreBackAtWaist: Mm;
+  /** What the princess seams take out below the bust, both edges together. */
+  readonly frontPrincess: { readonly underBust: Mm; readonly waist: Mm };
+  readonly backPrincess: { readonly bust: Mm; readonly underBust: Mm; readonly waist: Mm };
+  /** The half girth with its ease at the waist. */
+  readonly halfWaist: Mm;
+}
+
+/**
+ * Shares the girths among the panels. The back is a rib cage that tapers evenly from the underarm to the waist; the
+ * breast is the front's, at bust level only, and its princess seam takes it back out below.
+ */
+export function shareWidths(table: FoundationTable, levels: Levels, bustEase: Mm): SharedWidths {
+  const { size, choice } = table;
+  const { underarm, bust, underBust, waist } = levels;
+  const halfChest = table.mm`Half chest at the underarm: (upper chest girth ${size.upperChestGirth} + ease ${bustEase}) / 2`;
+  const halfBust = table.mm`Half bust: (bust girth ${size.bustGirth} + ease ${bustEase}) / 2`;
+  const halfUnderBust = table.mm`Half under-bust: (under-bust girth ${size.underBustGirth} + ease ${choice.underBustEase}) / 2`;
+  const halfWaist = table.mm`Half waist: (waist girth ${size.waistGirth} + ease ${choice.waistEase}) / 2`;
+
+  const backChest = table.mm`Back width at the underarm: half chest ${halfChest} / 2 - ${rules.frontLarger}`;
+  const backWaist = table.mm`Back width at the waist: half waist ${halfWaist} / 2 - ${rules.frontLarger}`;
+  const perMm = table.ratio`Back narrows, for each mm down: (${backChest} - ${backWaist}) / (waist level ${waist} - underarm level ${underarm})`;
+  const back = table.mm`Back width at bust level: ${backChest} - ${perMm} x (bust level ${bust} - underarm level ${underarm})`;
+  const front = table.mm`Front width at bust level: half bust ${halfBust} - ${back}; the breast is all in front`;
+  const frontWaist = table.mm`Front width at the waist: half waist ${halfWaist} - ${backWaist}`;
+
+  const suppression = table.mm`Taken in from underarm to waist: half chest ${halfChest} - half waist ${halfWaist}`;
+  const sideAtWaist = table.mm`Side seam takes in, each edge: ${rules.sideShare} of ${suppression} / 2`;
+  const centreBackAtWaist = table.mm`Centre back takes in at the waist: ${rules.centreBackShare} of ${suppression}, at least 0, at most ${rules.centreBackLimit}`;
+
+  const mostLean = table.mm`An edge opens below the under-bust level by, at first: (${waist} - ${underBust}) x tangent of ${rules.princessLean}`;
+  const evenBack = table.mm`Back width under the bust, tapering evenly: ${back} - ${perMm} x (${underBust} - ${bust})`;
+  const opens = table.mm`Front opens from there to the waist by: front width at the waist ${frontWaist} - (half under-bust ${halfUnderBust} - ${evenBack})`;
+  const beyond = table.mm`More than its two princess edges are to: ${opens} - 2 x ${mostLean}, at least 0`;
+  const backGives = table.mm`Back gives in under the bust: ${beyond}, at most ${rules.backGives}`;
+  const sideUnderBust = table.mm`Side seam gives in under the bust, each edge: (${beyond} - ${backGives}) / 2, at most ${rules.sideGives}`;
+  const backUnderBust = table.mm`Back width under the bust: ${evenBack} - ${backGives} - ${sideUnderBust}`;
+  const frontUnderBust = table.mm`Front width under the bust: half under-bust ${halfUnderBust} - ${backUnderBust}`;
+
+  const depth = table.ratio`Under-bust level on the way from bust level to waist: (${underBust} - ${bust}) / (${waist} - ${bust})`;
+  const sideThere = table.mm`Side seam has taken in there, each edge: ${depth} x ${sideAtWaist} + ${sideUnderBust}`;
+  const frontPrincess = {
+    underBust: table.mm`Front princess takes in under the bust: ${front} - ${frontUnderBust} - ${sideThere}`,
+    waist: table.mm`Front princess takes in at the waist: ${front} - ${frontWaist} - ${sideAtWaist}`,
+  };
+  const centreBackFromBust = table.mm`Centre back takes in from bust level to waist: ${centreBackAtWaist} x (${waist} - ${bust}) / ${waist}`;
+  const fromBust = table.mm`Back princess takes in from bust level to waist: ${back} - ${backWaist} - ${sideAtWaist} - ${centreBackFromBust}`;
+  const blade = table.mm`Back princess takes in at bust level: ${rules.bladeShare} of ${fromBust}, at least 0; the panels are that much wider at the shoulder blade`;
+  const backPrincess = {
+    bust: blade,
+    underBust: table.mm`Back princess takes in under the bust: ${blade} + ${back} - ${backUnderBust} - ${sideThere} - ${depth} x ${centreBackFromBust}`,
+    waist: table.mm`Back princess takes in at the waist: ${blade} + ${fromBust}`,
+  };
+  return {
+    back,
+    front,
+    sideAtWaist,
+    sideUnderBust,
+    centreBackAtWaist,
+    frontPrincess,
+    backPrincess,
+    halfWaist,
+  };
+}

@@ -1,0 +1,86 @@
+import { arc } from '../../engine/geometry/arc.ts';
+import type { Curve } from '../../engine/geometry/curve.ts';
+import { moved, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { COINCIDENCE, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
+import { angleOf } from '../../engine/geometry/vector.ts';
+import { straight } from '../piece-edges.ts';
+import { type GoreName, isHalf, seamsOf } from './by-gore.ts';
+import type { SkirtTable } from './choices.ts';
+import type { GoreSizes } from './gore-sizes.ts';
+
+/**
+ * A gore from its hip level, y = 0, down to its hem: a sector of a cone, whose seams run straight and lean out by one
+ * angle, and whose levels are arcs about the place where the seams would meet, so that they are square to both. A
+ * centre gore is drawn as its side half: its left edge is the straight centre line.
+ */
+export interface GoreFrame {
+  readonly hipLeft: Point;
+  readonly hipRight: Point;
+  readonly hemLeft: Point;
+  readonly hemRight: Point;
+  /** The angle by which the seams lean out, radians. */
+  readonly lean: number;
+  /** How far the hip level dips between its seams, mm. */
+  readonly sag: number;
+  /** Hip level and hem from right to left, as the outline runs: square to both seams. */
+  readonly hip: readonly Curve[];
+  readonly hem: readonly Curve[];
+}
+
+/** Places hip and hem of a gore. */
+export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): GoreFrame {
+  const { mm, angle } = table;
+  const on = `skirt ${gore}`;
+  const half = isHalf(gore);
+  const [left, right] = seamsOf[gore];
+  const [hip, hem, below] = [sizes.hip[gore], sizes.hem[gore], sizes.belowHip];
+  const hipHalf = half ? hip : mm`Half hip of the ${gore} gore: ${hip} / 2`;
+  const hemHalf = half ? hem : mm`Half hem of the ${gore} gore: ${hem} / 2`;
+  const lean = angle`Seams of the ${gore} gore lean out: angle of arc ((${hemHalf} - ${hipHalf}) / ${below}) [sector of a cone]`;
+  const out =
+    lean.value === 0
+      ? hipHalf
+      : mm`Hip of the ${gore} gore, straight out from its middle: ${hipHalf} x sine of ${lean} / arc of angle ${lean}; the level is an arc`;
+  const hipRight = table.point(on, `hip at the ${right}`, point(out.value, 0));
+  const sag = mm`Hip level of the ${gore} gore dips in the middle: ${out} x tangent of (${lean} / 2)`;
+  const hipLeft = table.point(on, `hip at the ${left}`, half ? point(0, sag.value) : point(-out.value, 0));
+  const hemOut = mm`Hem of the ${gore} gore, straight out from its middle: ${out} + ${below} x sine of ${lean}`;
+  const hemDown = mm`Hem of the ${gore} gore, straight down: ${below} x cosine of ${lean}`;
+  const hemRight = table.point(on, `hem at the ${right}`, point(hemOut.value, hemDown.value));
+  const hemLeft = table.point(
+    on,
+    `hem at the ${left}`,
+    half ? point(0, below.value + sag.value) : point(-hemRight.x, hemRight.y),
+  );
+  const frame = { hipLeft, hipRight, hemLeft, hemRight, lean: lean.value, sag: sag.value };
+  const levels = {
+    hip: levelArc(lean.value, hipLeft, hipRight),
+    hem: levelArc(lean.value, hemLeft, hemRight),
+  };
+  table.say`Below the hip of the ${gore} gore: straight seams, and hip level and hem as arcs square to them [sector of a cone]`;
+  table.line(on, 'hip level', levels.hip);
+  table.line(on, 'hem', levels.hem);
+  table.line(on, `${right}, below the hip`, straight(hipRight, hemRight));
+  table.line(on, `${left}, below the hip`, straight(hemLeft, hipLeft));
+  return { ...frame, ...levels };
+}
+
+/** A gore whose hem lies `up` mm further up both its seams. */
+export function shorter<Frame extends GoreFrame>(frame: Frame, gore: GoreName, up: number): Frame {
+  const { lean } = frame;
+  const hemRight = moved(frame.hemRight, { x: -up * Math.sin(lean), y: -up * Math.cos(lean) });
+  const hemLeft = isHalf(gore) ? moved(frame.hemLeft, { x: 0, y: -up }) : point(-hemRight.x, hemRight.y);
+  return { ...frame, hemLeft, hemRight, hem: levelArc(lean, hemLeft, hemRight) };
+}
+
+/**
+ * A level of a gore from right to left: an arc about the place where its seams, leaning by `lean`, would meet, or a
+ * line when they never do.
+ */
+function levelArc(lean: number, left: Point, right: Point): readonly Curve[] {
+  if (Math.abs(lean) < RELATION_ANGLE) return straight(right, left);
+  const centre = point(0, right.y - right.x / Math.tan(lean));
+  const spoke = vectorBetween(centre, right);
+  const turn = angleOf(vectorBetween(centre, left)) - angleOf(spoke);
+  return arc(centre, spoke, turn, COINCIDENCE).curves;
+}

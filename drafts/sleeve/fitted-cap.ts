@@ -1,0 +1,71 @@
+import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import type { Solution } from '../../engine/constraints/solution.ts';
+import type { Solver } from '../../engine/constraints/solve.ts';
+import { solve } from '../../engine/constraints/solve.ts';
+import type { Result } from '../../engine/issue.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
+import { leastRadius } from '../bodice/rules.ts';
+import { conflictIssue } from '../conflict.ts';
+import { solvedPoint } from '../piece-edges.ts';
+import type { Armhole } from './armhole.ts';
+import { type CapLines, planCap } from './cap-lines.ts';
+import type { SleeveTable } from './choices.ts';
+
+/** A cap that has been fitted into its armhole. */
+export interface FittedCap {
+  readonly lines: CapLines;
+  readonly solution: Solution;
+  readonly armhole: Armhole;
+  /** Width of the sleeve at the underarm, before anything is spread. */
+  readonly width: Mm;
+  /** What it is spread by, mm; nothing in a plain sleeve. */
+  readonly spread: number;
+  /** From the underarm to its top. */
+  readonly height: Mm;
+  /** Along the crown from the back notch to the shoulder, mm. */
+  readonly toShoulder: number;
+}
+
+/**
+ * Fits a cap into the armholes a bodice came out with, `fullness` mm of crown for each mm of armhole, and `height` mm
+ * high where it is spread. Nothing in a bodice depends on its sleeve, so the sleeve is solved after it, in a sketch of
+ * its own.
+ */
+export function fitCap(
+  table: SleeveTable,
+  armhole: Armhole,
+  cut: PanelCut,
+  { fullness, height }: { readonly fullness: number; readonly height?: number },
+  solver: Solver = solve,
+): Result<FittedCap> {
+  const { body, size, choice } = table;
+  const width = table.mm`Sleeve width, fitted: upper arm girth ${size.upperArmGirth} + ease ${choice.upperArmEase}`;
+  const planned = (arm: number) => {
+    const sketch = new SketchBuilder();
+    const lines = planCap(sketch, armhole, {
+      width: arm + choice.upperArmEase.value,
+      fullness,
+      leastRadius: leastRadius(cut.allowance.armhole),
+      ...(height === undefined ? {} : { height }),
+    });
+    return { lines, sketch: sketch.sketch() };
+  };
+  const { lines, sketch } = planned(size.upperArmGirth.value);
+  const solution = solver(sketch);
+  if (solution.status !== 'solved') {
+    const again = (other: typeof body) => solve(planned(other.size.upperArmGirth).sketch);
+    return { ok: false, issues: [conflictIssue(body, solution, again)] };
+  }
+  table.say`Cap: below the notches the armhole once more, underarm laid on underarm; above them as long as the armhole and its fullness, from each notch to the shoulder`;
+  const cap: FittedCap = {
+    lines,
+    solution,
+    armhole,
+    width,
+    spread: solution.scalars[lines.spread] ?? 0,
+    height: table.measured('Cap height', 'on the drawing', -solvedPoint(solution, lines.top).y),
+    toShoulder: armhole.back.upper * fullness,
+  };
+  return { ok: true, value: cap, issues: [] };
+}

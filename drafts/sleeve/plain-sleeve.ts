@@ -1,0 +1,47 @@
+import { type Solver, solve } from '../../engine/constraints/solve.ts';
+import type { Result } from '../../engine/issue.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
+import type { Parts } from '../draw-garment.ts';
+import { drawArm } from './arm.ts';
+import { belowPlainCap } from './arm-edges.ts';
+import { laidDown } from './armhole.ts';
+import type { PlainSleeveTable } from './choices.ts';
+import { capFigures } from './figures.ts';
+import { fitCap } from './fitted-cap.ts';
+import { plainSewing } from './sewing.ts';
+import { sleeveShapes } from './shapes.ts';
+import { sleevePiece } from './sleeve-piece.ts';
+import { armholeRefs, sleeveGirths, sleeveJoins, sleeveSeams } from './sleeve-seams.ts';
+
+/** Draws the plain sleeve, set in with a little ease between its notches: short, to the elbow or to the wrist. */
+export function drawPlainSleeve(
+  table: PlainSleeveTable,
+  cut: PanelCut,
+  solver: Solver = solve,
+): Result<Parts> {
+  const { choice, styling } = table;
+  table.heading('The plain sleeve');
+  const armhole = laidDown(cut.armholes);
+  const above = table.measured(
+    'Armhole above the notches',
+    'on the drawing',
+    armhole.front.upper + armhole.back.upper,
+  );
+  const fullness = table.ratio`Crown for each mm of armhole: (${above} + ${choice.capEase}) / ${above}`;
+  const fitted = fitCap(table, armhole, cut, { fullness: fullness.value }, solver);
+  if (!fitted.ok) return fitted;
+  const cap = fitted.value;
+  const below = belowPlainCap(table, drawArm(table, cap), cut.allowance);
+  const piece = sleevePiece(cap, below, cut.allowance);
+  const seams = sleeveSeams(armholeRefs(cut), { ease: styling.capEase, ratio: 1 }, piece);
+  const parts: Parts = {
+    pieces: [piece],
+    seams,
+    joins: sleeveJoins,
+    girths: sleeveGirths(table),
+    notions: [],
+    shapes: [...capFigures(table, cap), ...sleeveShapes(cut)],
+    sewing: plainSewing(seams, styling),
+  };
+  return { ok: true, value: parts, issues: [] };
+}

@@ -1,0 +1,26 @@
+import type { Garment } from '../../pattern/garment.ts';
+import type { Measure } from '../../pattern/shape.ts';
+import type { Tape } from '../tape.ts';
+import { type NotchDepth, notchDepthsOf } from './notch-depths.ts';
+
+/** What shapes are measured with: a tape for the pieces of a garment as written, and the depths of their notches. */
+export interface Measured {
+  readonly tape: Tape;
+  /** How deep every notch is cut; looked for once. */
+  readonly notchDepths: () => readonly NotchDepth[];
+}
+
+/** A garment to measure shapes on. */
+export function measuredOn(garment: Garment, tape: Tape): Measured {
+  let depths: readonly NotchDepth[] | undefined;
+  return {
+    tape,
+    notchDepths: () => {
+      depths ??= garment.pieces.flatMap(notchDepthsOf);
+      return depths;
+    },
+  };
+}
+
+/** One kind of measure by its name. */
+export type MeasureOf<Kind extends Measure['kind']> = Extract<Measure, { readonly kind: Kind }>;

@@ -1,0 +1,175 @@
+import { type Body, type MeasurementName, measurementNames } from '../body/body.ts';
+import { type FittedLevel, type FittedSeam, fitted, type PlainChange, takenIn } from '../body/fitting.ts';
+import { measurementWords } from '../body/words.ts';
+import { SketchBuilder } from '../constraints/sketch-builder.ts';
+import type { Point } from '../geometry/point.ts';
+import { type ConstructionLog, constructionLog } from './construction-log.ts';
+import { type IssueBook, issueBook } from './issue-book.ts';
+import {
+  type Angle,
+  exactly,
+  type Given,
+  type Ground,
+  type Mm,
+  type Quantity,
+  quantity,
+  type Ratio,
+  type Unit,
+  type UnitOf,
+} from './quantity.ts';
+import type { Rule } from './rule.ts';
+import { sentenceOf } from './sentence/sentence.ts';
+import { type StepLog, stepLog } from './step-log.ts';
+import { outcome, said } from './step-text.ts';
+import type { Choice, StylingOf } from './styling.ts';
+
+/** What may be put into a sentence: a quantity or a rule, which compute, or words for a name or the title. */
+type PutIn = Quantity | Rule | string;
+
+/** Writes a sentence that computes (its grammar: `sentence/sentence.ts`), notes it as a step, and gives its result. */
+type Computes<Result> = (strings: TemplateStringsArray, ...values: readonly PutIn[]) => Result;
+
+type NumberChoice = Exclude<Choice, { readonly kind: 'word' }>;
+
+/** The measurements as quantities: all lengths but the shoulder slope, which is an angle. */
+export type Sizes = {
+  readonly [M in MeasurementName]: M extends 'shoulderSlope' ? Angle : Mm;
+};
+
+/** The choices that are numbers as quantities, each in its unit; `auto` where the draft is to work one out. */
+export type ChosenQuantities<Choices extends readonly Choice[]> = {
+  readonly [C in Extract<Choices[number], NumberChoice> as C['name']]:
+    | Quantity<UnitOf<C['unit']>>
+    | (C['kind'] extends 'number or auto' ? 'auto' : never);
+};
+
+/**
+ * All that a draft is drawn from and onto: the body, the choices made, the sketch, and sentences that compute. Each
+ * sentence is a step of the construction; its result knows the step, so that a later one can be traced to the tape.
+ */
+export interface DraftingTable<Choices extends readonly Choice[]>
+  extends Omit<StepLog, 'take' | 'placedBy'>,
+    IssueBook {
+  /** As the fitting found it. */
+  readonly body: Body;
+  readonly size: Sizes;
+  /** The choices as they were made: numbers as written, and words. */
+  readonly styling: StylingOf<Choices>;
+  readonly choice: ChosenQuantities<Choices>;
+  readonly sketch: SketchBuilder;
+  /** A step that comes to a length. */
+  readonly mm: Computes<Mm>;
+  /** A step that comes to an angle: radians, written in degrees. */
+  readonly angle: Computes<Angle>;
+  /** A step that comes to a share, a ratio, or another plain number. */
+  readonly ratio: Computes<Ratio>;
+  /** A step without a number of its own: only the words are said, with the figures put in. */
+  readonly say: Computes<void>;
+  /** A step that measures a length on the drawing (mm) between points placed before, or of what `from` names. */
+  readonly measured: (
+    title: string,
+    how: string,
+    value: number,
+    ...from: readonly (Quantity | Point)[]
+  ) => Mm;
+  /** All there is of a change found at the fitting; nothing where there was none. */
+  readonly fitted: (kind: PlainChange) => Mm;
+  /** How far the fitting took a seam in at a level on each layer; less than nothing where it let it out. */
+  readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
+  /** An empty table with the same choices, for another body. */
+  readonly forBody: (body: Body) => DraftingTable<Choices>;
+  /** The same steps for what is still written as title, text, value and source. */
+  readonly log: ConstructionLog;
+}
+
+/** Lays out an empty table for a body and the choices made, whose `declared` gives their units. */
+export function draftingTable<const Choices extends readonly Choice[]>(
+  body: Body,
+  declared: Choices,
+  styling: StylingOf<Choices>,
+): DraftingTable<Choices> {
+  const { take, placedBy, ...log } = stepLog();
+  const issues = issueBook();
+  const computes =
+    <U extends Unit>(unit: U): Computes<Quantity<U>> =>
+    (strings, ...values) => {
+      const given = values.map(asGiven);
+      const sentence = sentenceOf(strings, given, unit);
+      const value = sentence.compute(given);
+      const title = said(sentence.cut.title, given);
+      const number = take({ title, sentence, given, value, unit });
+      return { value, unit, name: title, origin: { kind: 'step', number } };
+    };
+  const say: Computes<void> = (strings, ...values) => {
+    const given = values.map(asGiven);
+    const sentence = sentenceOf(strings, given, undefined);
+    take({ title: said(sentence.cut.title, given), sentence, given });
+  };
+  return {
+    ...log,
+    ...issues,
+    body,
+    size: sizesOf(body),
+    styling,
+    choice: chosen(declared, styling),
+    sketch: new SketchBuilder(),
+    mm: computes('mm'),
+    angle: computes('rad'),
+    ratio: computes('ratio'),
+    say,
+    measured: (title, how, value, ...from) => {
+      const text = `${how} = ${outcome(value, 'mm')}`;
+      const formula = exactly(value, 'mm');
+      const number = take({
+        title,
+        text,
+        says: [how],
+        formula,
+        from: grounds(from, placedBy),
+        value,
+        unit: 'mm',
+      });
+      return { value, unit: 'mm', name: title, origin: { kind: 'step', number } };
+    },
+    fitted: (kind) => quantity(fitted(body.fitting, kind), 'mm', kind, { kind: 'fitting' }),
+    takenIn: (seam, level) =>
+      quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
+    forBody: (other) => draftingTable(other, declared, styling),
+    log: constructionLog({ take }, issues),
+  };
+}
+
+/** The measurements of a body as quantities. */
+function sizesOf({ size }: Body): Sizes {
+  const entries = measurementNames.map((measurement) => {
+    const unit = measurement === 'shoulderSlope' ? 'rad' : 'mm';
+    const name = measurementWords(measurement);
+    return [
+      measurement,
+      { value: size[measurement], unit, name, origin: { kind: 'measurement', measurement } },
+    ];
+  });
+  return Object.fromEntries(entries) as Sizes;
+}
+
+/** The numbers among the choices as quantities. */
+function chosen<Choices extends readonly Choice[]>(
+  declared: Choices,
+  styling: Readonly<Record<string, number | string>>,
+): ChosenQuantities<Choices> {
+  const entries = declared.flatMap((choice) => {
+    const made = styling[choice.name];
+    if (choice.kind === 'word' || made === undefined) return [];
+    const { name, unit } = choice;
+    return [[name, typeof made === 'number' ? quantity(made, unit, name, { kind: 'choice' }) : made]];
+  });
+  return Object.fromEntries(entries) as ChosenQuantities<Choices>;
+}
+
+const asGiven = (put: PutIn): Given => (typeof put === 'object' && 'quantity' in put ? put.quantity : put);
+
+/** What a measured length was found from: quantities, and the steps that placed the points. */
+function grounds(from: readonly (Quantity | Point)[], placedBy: StepLog['placedBy']): readonly Ground[] {
+  const found = from.flatMap((each) => ('unit' in each ? [each] : (placedBy(each) ?? [])));
+  return [...new Map(found.map((ground) => [ground.name, ground])).values()];
+}

@@ -1,0 +1,167 @@
+import type { Solution } from '../constraints/solution.ts';
+import type { Point } from '../geometry/point.ts';
+import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
+import type { Given, Ground, Unit } from './quantity.ts';
+import type { Sentence } from './sentence/sentence.ts';
+import type { Parts } from './sentence/tokens.ts';
+import { stepSource } from './step-source.ts';
+import { saidExactly, sentenceText } from './step-text.ts';
+
+/** A step as it was taken: a sentence with what was put in, or words. Without `unit` it comes to no number. */
+export type Taken = {
+  readonly title: string;
+  readonly value?: number;
+  readonly unit?: Unit;
+} & (
+  | { readonly sentence: Sentence; readonly given: readonly Given[] }
+  | {
+      readonly text: string;
+      readonly says?: readonly string[];
+      readonly source?: string;
+      readonly formula?: string;
+      readonly from: readonly Ground[];
+    }
+);
+
+interface Entry {
+  readonly step: Taken;
+  readonly heading: string | undefined;
+  readonly points: PlacedPoint[];
+  readonly lines: PlacedLine[];
+}
+
+/** The steps of a draft in the order in which they are taken, and what each puts on paper. */
+export interface StepLog {
+  /** Notes a step; its number, from 1. */
+  readonly take: (step: Taken) => number;
+  /** The steps from here on belong to this part of the drawing. */
+  readonly heading: (name: string) => void;
+  /** The latest step places a point on a drawing, such as `back`. Returns the point. */
+  readonly point: (on: string, name: string, at: Point) => Point;
+  /** The latest step draws a line on a drawing. */
+  readonly line: (on: string, name: string, curves: PlacedLine['curves']) => void;
+  /** The latest step draws lines that are known once the sketch is solved, by their names there. */
+  readonly curves: (on: string, names: readonly string[]) => void;
+  /** The latest step places points that are known once the sketch is solved: what to call them, by their names there. */
+  readonly points: (on: string, called: Readonly<Record<string, string>>) => void;
+  /** Gives the lines and points asked for so that a solution has. */
+  readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
+  /** The step that placed a point, where one did. */
+  readonly placedBy: (at: Point) => Ground | undefined;
+  /** All steps so far, in words. */
+  readonly steps: () => readonly Step[];
+}
+
+/** Something that a step draws once the sketch is solved. */
+type Awaited = { readonly entry: Entry; readonly on: string; readonly name: string } & (
+  | { readonly kind: 'curve' }
+  | { readonly kind: 'point'; readonly words: string }
+);
+
+/** Starts an empty log. */
+export function stepLog(): StepLog {
+  const entries: Entry[] = [];
+  const placed = new Map<Point, Ground>();
+  let awaited: Awaited[] = [];
+  let heading: string | undefined;
+  const latest = (): Entry => {
+    const entry = entries.at(-1);
+    if (!entry) throw new Error('A step comes first, then what it draws.');
+    return entry;
+  };
+  return {
+    take: (step) => entries.push({ step, heading, points: [], lines: [] }),
+    heading: (name) => {
+      heading = name;
+    },
+    point: (on, name, at) => {
+      const { step, points } = latest();
+      points.push({ on, name, at });
+      placed.set(at, asGround(step, entries.length));
+      return at;
+    },
+    line: (on, name, curves) => {
+      latest().lines.push({ on, name, curves });
+    },
+    curves: (on, names) => {
+      const entry = latest();
+      for (const name of names) awaited.push({ kind: 'curve', entry, on, name });
+    },
+    points: (on, called) => {
+      const entry = latest();
+      for (const [name, words] of Object.entries(called))
+        awaited.push({ kind: 'point', entry, on, name, words });
+    },
+    solved: (solution) => {
+      awaited = awaited.filter((each) => !drawn(each, solution));
+    },
+    placedBy: (at) => placed.get(at),
+    steps: () => entries.map((entry, i) => written(entry, i + 1)),
+  };
+}
+
+/** Draws what was awaited, where the solution has it; whether it has. */
+function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'points'>): boolean {
+  const { entry, on, name } = each;
+  if (each.kind === 'curve') {
+    const curve = curves[name];
+    if (curve) entry.lines.push({ on, name, curves: [curve] });
+    return curve !== undefined;
+  }
+  const at = points[name];
+  if (at) entry.points.push({ on, name: each.words, at });
+  return at !== undefined;
+}
+
+/** A step as what a later one was found from. */
+const asGround = ({ title, value, unit }: Taken, number: number): Ground => ({
+  name: title,
+  origin: { kind: 'step', number },
+  ...(value === undefined || unit === undefined ? {} : { value, unit }),
+});
+
+type Written = { -readonly [K in keyof Step]: Step[K] };
+
+/** Writes a step out, so that it no longer needs the draft. */
+function written({ step, heading, points, lines }: Entry, number: number): Step {
+  const made = 'text' in step ? inWords(step, number) : asSentence(step, number);
+  if (step.value !== undefined && step.unit !== undefined) {
+    made.value = step.value;
+    made.unit = step.unit;
+  }
+  if (heading !== undefined) made.heading = heading;
+  if (points.length + lines.length > 0) made.draws = { points, lines };
+  return made;
+}
+
+function inWords(step: Extract<Taken, { text: string }>, number: number): Written {
+  const { title, text, says = [text], from, source = stepSource(from, undefined), formula } = step;
+  return formula === undefined
+    ? { number, title, text, says, source, from }
+    : { number, title, text, says, source, from, formula };
+}
+
+function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number): Written {
+  const { title, sentence, given, value, unit } = step;
+  const from = quantitiesIn(given);
+  const text = sentenceText(sentence, given, value, unit);
+  const says = from.length === given.length ? sentence.says : placed(sentence.says, given, from);
+  const source = stepSource(from, sentence.cut.cited);
+  return unit === undefined
+    ? { number, title, text, says, source, from }
+    : { number, title, text, says, source, from, formula: saidExactly(sentence.exact, given) };
+}
+
+/** A sentence with its words put in, its numbers by their places among the grounds of the step. */
+const placed = (says: Parts, given: readonly Given[], from: readonly Ground[]): Parts =>
+  says.map((part) => {
+    const put = typeof part === 'number' ? given[part] : part;
+    return typeof put === 'object' ? from.indexOf(put) : (put ?? '');
+  });
+
+/** The quantities put into a sentence, each once. */
+function quantitiesIn(given: readonly Given[]): readonly Ground[] {
+  const found: Ground[] = [];
+  for (const each of given) if (typeof each !== 'string' && !found.includes(each)) found.push(each);
+  return found;
+}

@@ -1,0 +1,15 @@
+import { existsSync, readdirSync, writeFileSync } from 'node:fs';
+import { allSteps, headingsOn, pageUrl, readPage, rewritten } from './written-pages.ts';
+
+/** Writes the steps of every lesson anew: `npm run pages`. */
+const steps = allSteps();
+const folders = readdirSync(pageUrl('').pathname.replace('README.md', ''), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => `${name}/`);
+for (const folder of folders.filter((each) => existsSync(pageUrl(each)))) {
+  const page = readPage(folder);
+  const written = rewritten(page, steps);
+  if (written !== page) writeFileSync(pageUrl(folder), written);
+  if (headingsOn(page).length > 0)
+    console.log(`${written === page ? 'unchanged' : 'written'}: drafts/${folder}README.md`);
+}
