@@ -1,4 +1,5 @@
 import type { Parts } from '../draw-garment.ts';
+import { exposed } from '../finishing.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import type { LiningTable } from './choices.ts';
 import { drawFacings } from './facings.ts';
@@ -30,6 +31,7 @@ export function finishInside(table: LiningTable, unfinished: Unfinished): Parts 
         setting,
         turnOfCloth,
         facingEdge: facingAllowance,
+        exposed: exposed(table.styling),
       }),
     ]),
   };

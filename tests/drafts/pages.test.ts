@@ -197,7 +197,8 @@ describe('the pages of the drafts together', () => {
       (kind) => `| \`${kind}\` | ${plainChanges[kind].most} mm | ${sided[oneSided[kind] ?? 'none']} |`,
     );
     const seams = Object.entries(fittedLevels).map(
-      ([seam, levels]) => `| \`${seam}\` | ${levels.join(', ')} | ${mostAtSeam} mm |`,
+      ([seam, levels]) =>
+        `| \`${seam}\` | ${levels.join(', ')} | ${mostAtSeam['take in']} mm | ${mostAtSeam['let out']} mm |`,
     );
     expect([...rows, ...seams].filter((line) => !text.includes(line))).toEqual([]);
   });
