@@ -1,4 +1,4 @@
-import { bodice } from '../../drafts/bodice/draft.ts';
+import { bodice } from '../../drafts/whole-bodice.ts';
 import { dress } from '../../drafts/dress.ts';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
