@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { garments } from '../../drafts/garments.ts';
+import { trialAllowance } from '../../engine/body/fitting.ts';
 import { sewingFaults } from '../../engine/checks/sewing.ts';
 import { tapeFor } from '../../engine/checks/tape.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
@@ -138,5 +139,18 @@ describe('the seam that a zip goes into', () => {
       each.title === 'Sew the side seams' && step ? [step, each] : [each],
     );
     expect(faultsOf(sideways, early)).toContain(`sewing-too-early: ${zip}`);
+  });
+});
+
+describe('the trial bodice', () => {
+  it('has on every seam the allowance that the limits of a fitting are made from, and leaves its edges raw', () => {
+    const trial = drafted('trial', lady);
+    const sewn = new Set(
+      trial.garment.seams.flatMap(({ a, b }) => [...a, ...b].map(({ piece, edge }) => `${piece}/${edge}`)),
+    );
+    for (const piece of trial.garment.pieces)
+      for (const edge of piece.edges)
+        if (sewn.has(`${piece.name}/${edge.name}`)) expect(edge.allowance, edge.name).toBe(trialAllowance);
+    for (const { sews, finish } of stepsOf(trial)) if (sews) expect(finish).toBe('raw');
   });
 });
