@@ -3,7 +3,7 @@ import { withSize } from '../engine/body/with-size.ts';
 import type { Residual, Solution } from '../engine/constraints/solution.ts';
 import { RELATION, RELATION_ANGLE } from '../engine/geometry/tolerance.ts';
 import type { Issue } from '../engine/issue.ts';
-import { degrees } from '../engine/pattern/construction-log.ts';
+import { degrees } from '../engine/pattern/written.ts';
 
 /** How far a measurement is moved, as a share of itself, to see whether the draft would come nearer. */
 const NUDGE = 0.02;

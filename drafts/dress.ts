@@ -1,10 +1,9 @@
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
-import type { Piece } from '../engine/pattern/piece.ts';
 import type { Mm } from '../engine/pattern/quantity.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
-import { fullBodiceChoices, planFullBodice } from './bodice/draft.ts';
+import { fullBodiceChoices, type MadeBodice, planFullBodice } from './bodice/draft.ts';
 import { drawGarment, inOrder, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { openingChoices } from './opening/choices.ts';
@@ -25,14 +24,18 @@ const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, .
 type DressTable = DraftingTable<typeof dressChoices>;
 
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
-const panelWaists = ({ measured }: DressTable, panels: readonly Piece[]): ByGore<Mm> =>
-  byGore((name) =>
+function panelWaists({ heading, measured }: DressTable, { cut, parts }: MadeBodice): ByGore<Mm> {
+  heading('The waist of the skirt');
+  const { halfWaist } = cut.plan.foundation.widths;
+  return byGore((name) =>
     measured(
       `Waist of the ${name} gore`,
       `as the ${name} panel came out`,
-      edgeLength(edgeNamed(pieceNamed(panels, name), 'waist')),
+      edgeLength(edgeNamed(pieceNamed(parts.pieces, name), 'waist')),
+      halfWaist,
     ),
   );
+}
 
 /** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */
 export const dress: Draft<StylingOf<typeof dressChoices>> = {
@@ -50,7 +53,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
           const sleeves = drawSleeve(table, bodice.cut, solver);
           if (sleeves && !sleeves.ok) return sleeves;
           const above = together(bodice.parts, ...(sleeves ? [sleeves.value] : []));
-          const skirt = drawSkirt(table, panelWaists(table, above.pieces), solver);
+          const skirt = drawSkirt(table, panelWaists(table, bodice), solver);
           if (!skirt.ok) return skirt;
           const dress = inOrder(together(above, skirt.value));
           const sewing = stagesTogether([dress.sewing ?? {}, waistSewing(styling)]);

@@ -2,6 +2,7 @@ import type { Solution } from '../engine/constraints/solution.ts';
 import type { Curve } from '../engine/geometry/curve.ts';
 import type { Point } from '../engine/geometry/point.ts';
 import type { CutCount, InsideLine, Mark, Piece, PieceEdge } from '../engine/pattern/piece.ts';
+import type { StepLog } from '../engine/pattern/step-log.ts';
 
 /** The curve that the solved sketch gives this name. A name it does not know is a draft's mistake. */
 export function solvedCurve(solution: Solution, name: string): Curve {
@@ -33,6 +34,15 @@ export function pieceNamed(pieces: readonly Piece[], name: string): Piece {
   const piece = pieces.find((candidate) => candidate.name === name);
   if (!piece) throw new Error(`There is no piece called "${name}".`);
   return piece;
+}
+
+/** The latest step draws those edges of a piece, on a drawing of its name. */
+export function drawEdges(
+  { line }: Pick<StepLog, 'line'>,
+  { name: on, edges }: Pick<Piece, 'name' | 'edges'>,
+  are: (edge: string) => boolean = () => true,
+): void {
+  for (const { name, curves } of edges) if (are(name)) line(on, name, curves);
 }
 
 /** A straight line as the only curve of an edge. */

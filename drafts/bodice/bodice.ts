@@ -47,8 +47,13 @@ export function planBodice(
       b: { from: endOf(back.side.at(-1) ?? ''), to: startOf(back.sideWaist) },
     },
   );
-  table.say`Curves of the bodice: princess edges equal from level to level, the waist whole and without corners across its seams, the armholes square to the shoulder and to the side seams; every curve as fair as these allow`;
+  table.say`Curves of the back: the princess edges equal from level to level, the armhole square to the shoulder and to the side seam, the neckline square to the centre back; every curve as fair as these allow`;
   table.curves('back', [...back.centrePrincess, ...back.sidePrincess, ...back.armhole, back.neckline]);
+  table.say`Curves of the front: the same; the side front lies as the closed dart has turned it`;
   table.curves('front', [...front.sidePrincess, ...front.centrePrincess, ...front.armhole]);
+  if (neckline !== undefined) table.curves('front', [neckline]);
+  table.say`Waist: whole and without corners across its seams, half of it ${foundation.widths.halfWaist} mm long`;
+  table.curves('back', [back.centreWaist, back.sideWaist]);
+  table.curves('front', [front.sideWaist, front.centreWaist]);
   return { foundation, lines, back, front, neckline };
 }

@@ -4,6 +4,7 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { bodiceAllowances } from '../allowances.ts';
 import { drawGarment, type Parts } from '../draw-garment.ts';
@@ -20,7 +21,7 @@ import { insertSewing } from '../insert/sewing.ts';
 import { liningChoices } from '../lining/choices.ts';
 import { finishInside } from '../lining/draft.ts';
 import type { BodiceSetting } from '../lining/inside.ts';
-import { solvedCurves } from '../piece-edges.ts';
+import { drawEdges, solvedCurves } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
 import { stayNotions } from '../stays.ts';
@@ -66,15 +67,33 @@ function insertPlace(
   const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
   return {
     neckline: measured('Front neckline, each half', 'from centre front to the strap', corner.x, corner),
-    bust: measured('Bust level, each half of the insert', 'from centre front to the princess line', pivot.x),
-    underBust: measured('Under-bust seam, each half', 'along the level', underBust.centre.x),
+    bust: measured(
+      'Bust level, each half of the insert',
+      'from centre front to the princess line',
+      pivot.x,
+      pivot,
+    ),
+    underBust: measured(
+      'Under-bust seam, each half',
+      'along the level',
+      underBust.centre.x,
+      underBust.centre,
+    ),
     depth: measured(
       'Insert length at centre front',
       'from the neckline to the under-bust level',
       levels.underBust.value - corner.y,
       levels.underBust,
+      corner,
     ),
-    side: measured('Side of the insert, about', 'along the chords of the princess line', side),
+    side: measured(
+      'Side of the insert, about',
+      'along the chords of the princess line',
+      side,
+      underBust.side,
+      pivot,
+      corner,
+    ),
     sideFront: frontLines.sidePrincess.slice(1),
   };
 }
@@ -117,11 +136,12 @@ function cutOf(
 
 /** The bodice before it is finished inside. */
 function bodiceParts(
-  { body, styling }: FullBodiceTable,
+  table: FullBodiceTable,
   cut: PanelCut,
   insert: InsertLines | undefined,
   setting: BodiceSetting,
 ): Parts {
+  const { body, styling } = table;
   const { plan, solution } = cut;
   const { style } = plan.lines;
   const straps = style.shoulder === 'strap';
@@ -131,7 +151,7 @@ function bodiceParts(
     ...frontPieces(cut, insertRules.flatEnds.value),
     ...backPieces(cut),
     ...(filled ? [filled.piece] : []),
-    ...(straps ? strapPieces(cut, sleeves) : []),
+    ...(straps ? drawStraps(table, cut, sleeves) : []),
   ].toSorted((a, b) => a.number - b.number);
   const seams = [...(filled?.seams ?? []), ...bodiceSeams(cut), ...(straps ? strapSeams(cut) : [])];
   const stays = stayNotions(pieces, seams);
@@ -154,6 +174,15 @@ function bodiceParts(
       ...(straps ? [strapSewing(sleeves, finishing)] : []),
     ]),
   };
+}
+
+/** The straps, cut off the panels as they lie above them. */
+function drawStraps(table: FullBodiceTable, cut: PanelCut, sleeves: boolean): readonly Piece[] {
+  table.heading('The straps');
+  table.say`Straps: cut off front and back above their necklines, dart closed, and turned upright; laid together at the shoulder they have neckline and armhole for their edges`;
+  const pieces = strapPieces(cut, sleeves);
+  for (const piece of pieces) drawEdges(table, piece);
+  return pieces;
 }
 
 /** The insert's piece and seams. */

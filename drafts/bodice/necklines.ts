@@ -1,6 +1,7 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
+import { straight } from '../piece-edges.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { BodiceTable, Style } from './style.ts';
 import { type Neckline, type StyleLines, styleLines } from './style-lines.ts';
@@ -48,9 +49,21 @@ function backNeckline(
     'Strap end below the shoulder',
     'down the back',
     depth - rise.value - crossing.y,
+    rise,
+    back.shoulder.sideNeck,
   );
-  const at = table.measured('Strap at the shoulder', 'from the centre back', crossing.x);
-  const most = table.measured('Underarm, from the centre back', 'on the drawing', back.side.underarm.x);
+  const at = table.measured(
+    'Strap at the shoulder',
+    'from the centre back',
+    crossing.x,
+    back.shoulder.sideNeck,
+  );
+  const most = table.measured(
+    'Underarm, from the centre back',
+    'on the drawing',
+    back.side.underarm.x,
+    back.side.underarm,
+  );
   const out = table.mm`Back neckline corner from the centre back: ${at} + ${rules.backStrapLean} of ${down}, at most ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
   const corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
   return { corner, centre };
@@ -64,7 +77,9 @@ function frontNeckline(
 ): Neckline {
   const corner = necklineCorner(table, foundation, style, onShoulder);
   const lower = belowCorner(table, style, corner, foundation.front.pivot.y);
-  return { corner, centre: table.point('front', 'front neckline at the centre', point(0, lower)) };
+  const centre = table.point('front', 'front neckline at the centre', point(0, lower));
+  if (style.neckline === 'square') table.line('front', 'front neckline', straight(centre, corner));
+  return { corner, centre };
 }
 
 /** How far down a neckline lies at the centre front that is lower there than at its corner. */
@@ -78,11 +93,12 @@ function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel:
           ? rules.sweetheartDrop
           : undefined;
   if (!share) return corner.y;
-  const half = table.measured('Half the neckline', 'from centre front to its corner', corner.x);
+  const half = table.measured('Half the neckline', 'from centre front to its corner', corner.x, corner);
   const above = table.measured(
     'Neckline corner above the bust level',
     'on the drawing',
     bustLevel - corner.y,
+    corner,
   );
   const drop = table.mm`Front neckline lower at the centre: ${share} of ${half}, at most ${above} - ${rules.aboveBust}, at least 0`;
   return corner.y + drop.value;
@@ -109,6 +125,8 @@ function necklineCorner(
       'Princess line at the neckline',
       'from centre front',
       pivot.x + share * (top.x - pivot.x),
+      pivot,
+      front.shoulder.sideNeck,
     );
     const free =
       style.princess.front === 'shoulder'
@@ -120,7 +138,7 @@ function necklineCorner(
       point(free.value, levels.bust.value - height.value),
     );
   }
-  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer)})`;
+  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer, choice.strapWidth)})`;
   const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
   const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most ${fold} - ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
   const underarm = turnedAbout(side.underarm, pivot, -turned);
@@ -129,6 +147,7 @@ function necklineCorner(
     'the underarm turned back by the dart about the bust point',
     pivot.y - underarm.y,
     front.dart,
+    side.underarm,
   );
   const above = table.mm`Front neckline above the bust level: ${height}, at least ${open} + ${rules.aboveUnderarm}`;
   return table.point(

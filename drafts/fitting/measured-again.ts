@@ -13,6 +13,7 @@ export function measuredAgain<Choices extends readonly Choice[]>(
   table: DraftingTable<Choices>,
 ): DraftingTable<Choices> {
   const { size, mm, fitted } = table;
+  table.heading('What the fitting corrected');
   const again: Partial<Record<LengthName, Mm>> = {};
   const add = (change: string, name: LengthName, more: Mm, less?: Mm): void => {
     if (more.value !== 0) again[name] = mm`Fitting, ${change}: ${size[name].name} ${size[name]} + ${more}`;

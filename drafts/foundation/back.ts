@@ -36,6 +36,7 @@ export function drawBack(
 
   const acrossBack = table.mm`Half across back: across back width ${size.acrossBackWidth} / 2 + ${rules.acrossBackEase}`;
   const across = table.point('back', 'across back', point(acrossBack.value, levels.across.value));
+  table.line('back', 'across-back level', straight(point(0, levels.across.value), across));
 
   const centreBackAt = (level: number): number =>
     (widths.centreBackAtWaist.value * level) / levels.waist.value;
@@ -49,19 +50,13 @@ export function drawBack(
   table.point('back', 'centre back at waist', centreWaist);
   table.line('back', 'centre back', straight(point(0, 0), centreWaist));
 
-  const atBust = centreBackAt(levels.bust.value) + widths.back.value + widths.backPrincess.bust.value;
+  const atBust = table.mm`Back side seam at bust level: centre back seam ${widths.centreBackAtWaist} x bust level ${levels.bust} / waist level ${levels.waist} + back width ${widths.back} + back princess seam ${widths.backPrincess.bust}`;
   const side = drawSide(table, 'back', atBust, levels, widths);
 
   const { drafted } = widths;
-  const draftedCentreBack = (drafted.centreBackAtWaist.value * levels.bust.value) / levels.waist.value;
-  const inAtBust = table.measured(
-    'Centre back seam at bust level',
-    'in from the centre',
-    draftedCentreBack,
-    drafted.centreBackAtWaist,
-  );
-  const princessAtBust = table.mm`Back princess line at bust level: ${inAtBust} + ${rules.backPrincess} of back width ${drafted.back}`;
-  const princessAtWaist = table.mm`Back princess line at the waist: ${princessAtBust} - ${rules.backPrincessLean} of back width ${drafted.back}`;
+  const inAtBust = table.mm`Centre back seam at bust level: centre back takes in ${drafted.centreBackAtWaist} x bust level ${levels.bust} / waist level ${levels.waist}`;
+  const princessAtBust = table.mm`Back princess line at bust level: centre back seam ${inAtBust} + ${rules.backPrincess} of back width ${drafted.back}`;
+  const princessAtWaist = table.mm`Back princess line at the waist: princess line at bust level ${princessAtBust} - ${rules.backPrincessLean} of back width ${drafted.back}`;
   const blade = table.point(
     'back',
     'princess line at bust level',

@@ -1,5 +1,6 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
+import { straight } from '../piece-edges.ts';
 import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
@@ -50,25 +51,25 @@ export function drawFront(
   const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
 
   const acrossFront = table.mm`Half across front: across front width ${size.acrossFrontWidth} / 2 + ${rules.acrossFrontEase}`;
-  const falls = table.measured(
-    'Across-back level below the shoulder point',
-    'measured on the back',
-    levels.across.value - shoulderPoint(backShoulder).y,
-    levels.across,
-  );
+  const falls = table.mm`Across-back level below the shoulder point: across-back level ${levels.across} + side neck above the back neck point ${neck.rise} - sine of back shoulder slope ${backShoulder.slope} x shoulder length ${backShoulder.length}; behind`;
   table.say`Across front: ${acrossFront} from centre front, ${falls} below the front shoulder point, as behind`;
   const across = table.point(
     'front',
     'across front',
     point(acrossFront.value, shoulderPoint(shoulder).y + falls.value),
   );
+  table.line('front', 'across front', straight(point(0, across.y), across));
 
-  const backLength = table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + ${neck.rise} - round back ${table.fitted('round back')}`;
-  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} - ${backLength} + ${rules.frontHang}`;
-  const leg = table.mm`Bust dart, from bust point to side seam: front width ${widths.front} - ${princess}`;
-  const dart = table.angle`Bust dart angle: 2 x arc sine of (${intake} / (2 x ${leg})) [chord of a circle]`;
+  const roundBack = table.fitted('round back');
+  const backLength =
+    roundBack.value === 0
+      ? table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise}`
+      : table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise} - round back ${roundBack}; which the front does not share`;
+  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} - back length ${backLength} + ${rules.frontHang}`;
+  const leg = table.mm`Bust dart, from bust point to side seam: front width ${widths.front} - princess line ${princess}`;
+  const dart = table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
 
-  const side = drawSide(table, 'front', widths.front.value, levels, widths);
+  const side = drawSide(table, 'front', widths.front, levels, widths);
   const wedge = armholeWedge(
     table,
     'wedge from armhole',
@@ -79,20 +80,8 @@ export function drawFront(
   const turned = dart.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
 
-  const centrePart = (at: 'underBust' | 'waist') => {
-    const drafted = widths.drafted.frontPrincess[at].value;
-    const fittedEach = (widths.frontPrincess[at].value - drafted) / 2;
-    const part = rules.centreFrontPart.value;
-    return {
-      centre: point(pivot.x - part * drafted - fittedEach, levels[at].value),
-      side: point(pivot.x + (1 - part) * drafted + fittedEach, levels[at].value),
-    };
-  };
-  const underBust = centrePart('underBust');
-  const waist = centrePart('waist');
-  table.say`Front princess seam below the bust: the centre front panel gives ${rules.centreFrontPart} of what the seam takes in, ${widths.frontPrincess.underBust} under the bust and ${widths.frontPrincess.waist} at the waist, the side front the rest`;
-  table.point('front', 'centre front under bust', underBust.centre);
-  table.point('front', 'side front under bust', underBust.side);
+  const underBust = princessEdges(table, princess, widths, levels, 'underBust');
+  const waist = princessEdges(table, princess, widths, levels, 'waist');
   return {
     shoulder,
     bustPoint,
@@ -106,4 +95,28 @@ export function drawFront(
     underBust,
     waist,
   };
+}
+
+/** The two edges of the front princess seam at a level: the centre front panel gives its part of what it takes in. */
+function princessEdges(
+  table: FoundationTable,
+  princess: Mm,
+  widths: Widths,
+  levels: Levels,
+  at: 'underBust' | 'waist',
+): { readonly centre: Point; readonly side: Point } {
+  const where = at === 'waist' ? 'at the waist' : 'under the bust';
+  const drafted = widths.drafted.frontPrincess[at];
+  const now = widths.frontPrincess[at];
+  const centre =
+    now === drafted
+      ? table.mm`Centre front panel ${where}: princess line ${princess} - ${rules.centreFrontPart} of what the seam takes in ${drafted}`
+      : table.mm`Centre front panel ${where}: princess line ${princess} - ${rules.centreFrontPart} of what the seam takes in ${drafted} - (after the fitting ${now} - before ${drafted}) / 2`;
+  const side = table.mm`Side front panel ${where}: centre front panel ${centre} + what the seam takes in ${now}; from the centre front too`;
+  const level = levels[at].value;
+  const edges = { centre: point(centre.value, level), side: point(side.value, level) };
+  table.point('front', `centre front panel ${where}`, edges.centre);
+  table.point('front', `side front panel ${where}`, edges.side);
+  table.line('front', `princess seam ${where}`, straight(edges.centre, edges.side));
+  return edges;
 }

@@ -1,4 +1,5 @@
 import { type Point, point } from '../../engine/geometry/point.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
 import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
@@ -15,11 +16,11 @@ export interface SideSeam {
   readonly bent: boolean;
 }
 
-/** Draws the side seam through `atBust` (mm from the centre) at bust level. */
+/** Draws the side seam through `atBust`, so far from the centre, at bust level. */
 export function drawSide(
   table: FoundationTable,
   part: 'front' | 'back',
-  atBust: number,
+  atBust: Mm,
   levels: Levels,
   widths: Widths,
 ): SideSeam {
@@ -30,22 +31,19 @@ export function drawSide(
     levels.waist,
   ].map(({ value }) => value) as [number, number, number, number];
   const perMm = widths.sideAtWaist.value / (waist - bust);
-  const x = (level: number): number => atBust - perMm * (level - bust);
+  const x = (level: number): number => atBust.value - perMm * (level - bust);
   const side = {
     underarm: point(x(underarm), underarm),
-    bust: point(atBust, bust),
+    bust: point(atBust.value, bust),
     underBust: point(x(underBust) - widths.sideUnderBust.value, underBust),
     waist: point(x(waist), waist),
     bent: widths.sideUnderBust.value > 0,
   };
   const title = part === 'front' ? 'Front side seam' : 'Back side seam';
-  const wide = table.measured(
-    `${title} at bust level`,
-    'from the centre',
-    atBust,
-    part === 'front' ? widths.front : widths.back,
-  );
-  table.say`${title}: through ${wide} at bust level to ${widths.sideAtWaist} further in at the waist`;
+  table.say`${title}: straight through ${atBust} from the centre at bust level to ${widths.sideAtWaist} further in at the waist, and up to the underarm level`;
+  table.line(part, 'bust level', straight(point(0, bust), side.bust));
+  table.line(part, 'waist level', straight(point(0, waist), side.waist));
+  table.point(part, 'side at bust level', side.bust);
   table.point(part, 'underarm', side.underarm);
   table.point(part, 'side at waist', side.waist);
   table.line(part, 'side', straight(side.underarm, side.waist));

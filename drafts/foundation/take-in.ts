@@ -61,6 +61,7 @@ export function takeIn(
       `Fitting, taken from the girth at the ${level}`,
       'all seams, both layers, left and right',
       mm,
+      ...Object.values({ ...side, ...front, ...back, centreBack }),
     );
   const { size } = table;
   if (taken.bust !== 0) sayTaken(table, 'bust', drafted.bust, size.bustGirth, girth('bust', 2 * taken.bust));

@@ -31,8 +31,10 @@ export function necklineWedge(
     `From the ${wedges[kind].endsAt} to the neckline`,
     'on the drawing',
     distance(pivot, corner),
+    pivot,
+    corner,
   );
-  const across = table.measured('The same, across', 'on the drawing', corner.x - pivot.x);
+  const across = table.measured('The same, across', 'on the drawing', corner.x - pivot.x, pivot, corner);
   return checked(
     table,
     kind,
@@ -51,9 +53,25 @@ export function armholeWedge(
   const pinned = table.fitted(kind);
   if (pinned.value === 0) return 0;
   const { endsAt, takesUp } = wedges[kind];
-  const a = table.measured(`From the ${endsAt} to the armhole`, 'on the drawing', distance(pivot, onArmhole));
-  const b = table.measured(`From the ${endsAt} to the underarm`, 'on the drawing', distance(pivot, underarm));
-  const chord = table.measured('From there to the armhole', 'on the drawing', distance(onArmhole, underarm));
+  const a = table.measured(
+    `From the ${endsAt} to the armhole`,
+    'on the drawing',
+    distance(pivot, onArmhole),
+    pivot,
+  );
+  const b = table.measured(
+    `From the ${endsAt} to the underarm`,
+    'on the drawing',
+    distance(pivot, underarm),
+    pivot,
+    underarm,
+  );
+  const chord = table.measured(
+    'From there to the armhole',
+    'on the drawing',
+    distance(onArmhole, underarm),
+    underarm,
+  );
   return checked(
     table,
     kind,

@@ -3,6 +3,7 @@ import { point } from '../../engine/geometry/point.ts';
 import type { Mm, Ratio } from '../../engine/pattern/quantity.ts';
 import { degrees, figure } from '../../engine/pattern/written.ts';
 import { fairLine } from '../fair-lines.ts';
+import { straight } from '../piece-edges.ts';
 import type { InsertTable } from './choices.ts';
 import { insertRules as rules } from './rules.ts';
 
@@ -56,13 +57,13 @@ export function planInsert(table: InsertTable, place: InsertPlace): InsertLines 
   const { sketch, choice, mm, angle, say } = table;
   table.heading('The insert');
   const { fullness, drawn } = fullnesses(table);
-  const topHalf = mm`Insert top, each half: ${drawn} x neckline ${place.neckline}`;
-  const gathered = mm`Insert bottom between its notches, each half: ${fullness} x (seam ${place.underBust} - ${rules.flatEnds}); the rest of the seam is sewn flat`;
-  const bottomHalf = mm`Insert bottom, each half: ${gathered} + ${rules.flatEnds}`;
-  const lean = angle`Insert sides lean: arc sine of ((top ${topHalf} - bottom ${bottomHalf}) / about ${place.side}, at least -1, at most 1); no more than ${rules.mostLean} either way`;
+  const topHalf = mm`Insert top, each half: fullness ${drawn} x neckline ${place.neckline}`;
+  const gathered = mm`Insert bottom between its notches, each half: fullness ${fullness} x (seam ${place.underBust} - ${rules.flatEnds}); the rest of the seam is sewn flat`;
+  const bottomHalf = mm`Insert bottom, each half: bottom between the notches ${gathered} + ${rules.flatEnds}`;
+  const lean = angle`Insert sides lean: arc sine of ((top ${topHalf} - bottom ${bottomHalf}) / about its length ${place.side}, at least -1, at most 1); no more than ${rules.mostLean} either way`;
   refuseLean(table, lean.value, { fullness, drawn });
 
-  say`Insert, slashed and spread: cut into ${choice.slashLines} + 1 strips a half and spread evenly until the bottom measures ${bottomHalf} mm for ${place.underBust} mm of seam and the top ${topHalf} mm for ${place.neckline} mm of neckline; the edges are blended [slash and spread in parallel, common practice, no source]`;
+  say`Insert, slashed and spread: cut into ${choice.slashLines} + 1 strips a half and spread evenly until its bottom measures ${bottomHalf} mm and its top ${topHalf} mm; the edges are blended [slash and spread in parallel, common practice, no source]`;
   const onPaper = (name: string, x: number, y: number) => table.point('insert', name, point(x, y));
   onPaper('neckline at centre front', 0, 0);
   const top = sketch.fixed('insert top', onPaper('neckline at the side', topHalf.value, 0));
@@ -76,6 +77,8 @@ export function planInsert(table: InsertTable, place: InsertPlace): InsertLines 
     end: { angle: sketch.fixedAngle('insert bottom square to centre front', Math.PI) },
   });
   table.points('insert', { [foot]: 'foot at the side' });
+  table.line('insert', 'fold at the neckline', straight(point(0, 0), point(topHalf.value, 0)));
+  table.line('insert', 'centre front', straight(point(0, 0), point(0, place.depth.value)));
   table.curves('insert', [side, bottom]);
   fairLine(sketch, bottom);
   sketch.relation(

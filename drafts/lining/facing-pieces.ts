@@ -54,12 +54,18 @@ export function facingPiece(run: Run, cut: FacingCut): Omit<Piece, 'number'> {
     return stays.name === 'shoulder' ? Math.min(cut.onShoulder, edgeLength(stays)) : cut.reach;
   };
   const finished = edgesSetBack([before, ...edges, after], { isSet, by: cut.turnOfCloth });
-  const further = edgesSetBack([before, ...edges.map(bent), after], { isSet, by: cut.reach, slides });
+  const further = edgesSetBack([before, ...edges.map(bent), after], {
+    isSet,
+    by: cut.reach,
+    slides,
+    rounded: true,
+  });
   const length = edgeLength(before);
+  const innerEdge = neatenedBy(cut.facingEdge)(inner(further));
   const outline = [
     ...finished,
     endOf(stretch(after, cut.turnOfCloth, slides(after)), cut),
-    ...inner(further).map(neatenedBy(cut.facingEdge)),
+    innerEdge,
     endOf(stretch(before, length - slides(before), length - cut.turnOfCloth), cut),
   ];
   const onFold = before.turn === 'fold';
@@ -67,7 +73,7 @@ export function facingPiece(run: Run, cut: FacingCut): Omit<Piece, 'number'> {
     name: facingOf(run.part, run.finished),
     edges: outline,
     grain: grainThrough(outline, beside(finished, further), unit(run.grain)),
-    notches: [...run.notches, ...(onFold ? foldNotch(before, edges) : [])],
+    notches: [...run.notches, ...(onFold ? [foldNotch(before, innerEdge)] : [])],
     lines: [],
     marks: [],
     cut: (['self', 'interfacing'] as const).flatMap((cloth) => (onFold ? cutOnFold(cloth) : cutPair(cloth))),
@@ -89,21 +95,19 @@ function beside([outer]: readonly PieceEdge[], [inside]: readonly PieceEdge[]) {
   return between(at(outer), at(inside), 0.5);
 }
 
-const foldNotch = (fold: PieceEdge, [first]: readonly PieceEdge[]): readonly Notch[] =>
-  first ? [{ name: fold.name, edge: first.name, at: 0, mark: 'fold' }] : [];
+/** The fold is marked where the inner edge crosses it at right angles. */
+const foldNotch = (fold: PieceEdge, edge: PieceEdge): Notch => ({
+  name: fold.name,
+  edge: edge.name,
+  at: edgeLength(edge),
+  mark: 'fold',
+});
 
-/** The inner edge, walked back: one, or where the neckline has a corner, one on either side of it. */
-function inner(further: readonly PieceEdge[]): readonly PieceEdge[] {
-  const hasCorner = further.length > 1 && further.some(({ name }) => name === 'neckline');
-  const side = further.filter(({ name }) => hasCorner && name === 'neckline side');
-  const rest = further.filter((edge) => !side.includes(edge));
-  return [
-    { name: 'inner side', of: side },
-    { name: 'inner', of: rest },
-  ].flatMap(({ name, of }) => {
-    const [first] = of;
-    return first ? [reversedEdge({ ...first, ...joinedEdges(name, of), inflections: INNER_TURNS })] : [];
-  });
+/** The inner edge, walked back: the finished edges once more, in one. */
+function inner(further: readonly PieceEdge[]): PieceEdge {
+  const [first] = further;
+  if (!first) throw new Error('A facing has no edge to finish.');
+  return reversedEdge({ ...first, ...joinedEdges('inner', further), inflections: INNER_TURNS });
 }
 
 /** An end of a facing: sewn to the next one, on the fold, felled at the zip or over a strap; else free. */

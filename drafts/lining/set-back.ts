@@ -11,7 +11,7 @@ import { type EndMove, withEndsMoved } from '../../engine/geometry/ends-moved.ts
 import { directionAt } from '../../engine/geometry/evaluate.ts';
 import { vectorBetween } from '../../engine/geometry/point.ts';
 import { COINCIDENCE } from '../../engine/geometry/tolerance.ts';
-import { cross, dot, outward, plus, scaled, type Vector } from '../../engine/geometry/vector.ts';
+import { cross, dot, outward, plus, scaled, unit, type Vector } from '../../engine/geometry/vector.ts';
 import type { PieceEdge } from '../../engine/pattern/piece.ts';
 
 /** Which edges of an outline are set back, and by how much. */
@@ -21,6 +21,8 @@ export interface SetBack {
   readonly by: number;
   /** How far (mm) a corner slides along an edge that stays, where that is not as far. */
   readonly slides?: (stays: PieceEdge) => number;
+  /** Whether corners are rounded, so that they can be turned under, and the centre is crossed at right angles. */
+  readonly rounded?: true;
 }
 
 /** An outline with some of its edges set back into the cloth, and the others cut short where they met these. */
@@ -42,26 +44,25 @@ export const edgesSetBack = (outline: readonly PieceEdge[], how: SetBack): reado
  * An edge set back. A corner with an edge that stays slides along it; a corner between two edges that are set back moves
  * in from both. The edge keeps its angles at both corners, so that its line runs on over every seam over which it did.
  */
-function moved(
-  outline: readonly PieceEdge[],
-  i: number,
-  { isSet, by, slides = () => by }: SetBack,
-): PieceEdge {
+function moved(outline: readonly PieceEdge[], i: number, how: SetBack): PieceEdge {
+  const { isSet, by, slides = () => by, rounded } = how;
   const { before, edge, after } = neighbours(outline, i);
+  const inside = rounded ? roundCorner : sharpCorner;
   const start = isSet(before)
-    ? inFromBoth(endDirection(before), startDirection(edge), by)
+    ? inside(endDirection(before), startDirection(edge), by).leaving
     : backAlong(before, slides(before));
   const end = isSet(after)
-    ? inFromBoth(endDirection(edge), startDirection(after), by)
+    ? inside(endDirection(edge), startDirection(after), by).arriving
     : onAlong(after, slides(after));
+  const atStart = rounded && isCentre(before) ? { ...start, turned: toSquare(before, edge) } : start;
   return {
     ...edge,
     curves: edge.curves.map((curve, j) => {
       const [previous, next] = [edge.curves[j - 1], edge.curves[j + 1]];
       return withEndsMoved(
         curve,
-        previous ? inFromBoth(directionAt(previous, 'end'), directionAt(curve, 'start'), by) : start,
-        next ? inFromBoth(directionAt(curve, 'end'), directionAt(next, 'start'), by) : end,
+        previous ? inside(directionAt(previous, 'end'), directionAt(curve, 'start'), by).leaving : atStart,
+        next ? inside(directionAt(curve, 'end'), directionAt(next, 'start'), by).arriving : end,
       );
     }),
   };
@@ -73,11 +74,31 @@ function neighbours(outline: readonly PieceEdge[], i: number) {
   return { before, edge, after };
 }
 
-/** The corner between two lines with these headings, moved in from both. */
-function inFromBoth(arriving: Vector, leaving: Vector, mm: number): EndMove {
-  const [a, b] = [outward(arriving), outward(leaving)];
-  return { by: scaled(plus(a, b), -mm / (1 + dot(a, b))), turned: 0 };
+/** How the end of one edge and the start of the next move at the corner between them. */
+interface CornerMove {
+  readonly arriving: EndMove;
+  readonly leaving: EndMove;
 }
+
+/** The corner between two lines with these headings, moved in from both. */
+function sharpCorner(arriving: Vector, leaving: Vector, mm: number): CornerMove {
+  const [a, b] = [outward(arriving), outward(leaving)];
+  const move = { by: scaled(plus(a, b), -mm / (1 + dot(a, b))), turned: 0 };
+  return { arriving: move, leaving: move };
+}
+
+/** The same rounded: as far in as its sides, where one line runs on into the other. */
+function roundCorner(arriving: Vector, leaving: Vector, mm: number): CornerMove {
+  const by = scaled(unit(plus(outward(arriving), outward(leaving))), -mm);
+  const half = turn(arriving, leaving) / 2;
+  return { arriving: { by, turned: half }, leaving: { by, turned: -half } };
+}
+
+const isCentre = ({ name }: PieceEdge): boolean => name.startsWith('centre');
+
+/** By how much the start of an edge turns to leave a straight centre line at right angles. */
+const toSquare = (centre: PieceEdge, edge: PieceEdge): number =>
+  turn(startDirection(edge), scaled(outward(endDirection(centre)), -1));
 
 /** The corner at an edge's start, moved along it. */
 function onAlong(edge: PieceEdge, mm: number): EndMove {

@@ -52,13 +52,14 @@ const zipMark = (name: string, edge: PieceEdge, below: number): Notch => ({
  * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
  */
 export function openDress(table: OpenedTable, dress: Parts): Parts {
-  const { mm, measured, heading, styling } = table;
+  const { mm, measured, heading, size, styling } = table;
   heading('The opening');
   const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
   const edgeOf = measured(
     'Edge of the bodice that opens',
     `the ${bodice.edge} edge of the ${bodice.piece}`,
     edgeLength(edgeNamed(pieceNamed(dress.pieces, bodice.piece), bodice.edge)),
+    size.backNeckPointToWaist,
   );
   const onBodice = mm`Zip on the bodice: ${edgeOf} - closed above ${closedAbove}`;
   const zip = mm`Zip: ${rules.stockStep} x whole part of ((${onBodice} + ${rules.belowWaist}) / ${rules.stockStep}); the longest stock length that ends high enough`;

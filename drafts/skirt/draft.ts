@@ -37,7 +37,6 @@ function planSkirt(table: SkirtTable, waist: ByGore<Mm>): SkirtPlan {
  */
 export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = solve): Result<Parts> {
   const table = { ...onto, sketch: new SketchBuilder() };
-  table.heading('The skirt');
   const { sizes, gores } = planSkirt(table, waist);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
@@ -76,6 +75,7 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
     sewing: skirtSewing(styling),
   };
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };
+  table.heading('The lining of the skirt');
   const up = table.mm`Lining of the skirt: shorter at the hem by ${rules.liningShorter}; the gores once more, held at the waist`;
   const lining = skirtLining(cutGores(up.value), body.size.hipGirth, sizes, styling);
   return { ok: true, value: together(parts, lining), issues: [] };

@@ -30,22 +30,23 @@ export interface GoreFrame {
 /** Places hip and hem of a gore. */
 export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): GoreFrame {
   const { mm, angle } = table;
+  table.heading(`Skirt, ${gore}`);
   const on = `skirt ${gore}`;
   const half = isHalf(gore);
   const [left, right] = seamsOf[gore];
   const [hip, hem, below] = [sizes.hip[gore], sizes.hem[gore], sizes.belowHip];
   const hipHalf = half ? hip : mm`Half hip of the ${gore} gore: ${hip} / 2`;
   const hemHalf = half ? hem : mm`Half hem of the ${gore} gore: ${hem} / 2`;
-  const lean = angle`Seams of the ${gore} gore lean out: angle of arc ((${hemHalf} - ${hipHalf}) / ${below}) [sector of a cone]`;
+  const lean = angle`Seams of the ${gore} gore lean out: angle of arc ((half hem ${hemHalf} - half hip ${hipHalf}) / hip to hem ${below}) [sector of a cone]`;
   const out =
     lean.value === 0
       ? hipHalf
-      : mm`Hip of the ${gore} gore, straight out from its middle: ${hipHalf} x sine of ${lean} / arc of angle ${lean}; the level is an arc`;
+      : mm`Hip of the ${gore} gore, straight out from its middle: half hip ${hipHalf} x sine of lean ${lean} / arc of angle lean ${lean}; the level is an arc`;
   const hipRight = table.point(on, `hip at the ${right}`, point(out.value, 0));
-  const sag = mm`Hip level of the ${gore} gore dips in the middle: ${out} x tangent of (${lean} / 2)`;
+  const sag = mm`Hip level of the ${gore} gore dips in the middle: hip straight out ${out} x tangent of (lean ${lean} / 2)`;
   const hipLeft = table.point(on, `hip at the ${left}`, half ? point(0, sag.value) : point(-out.value, 0));
-  const hemOut = mm`Hem of the ${gore} gore, straight out from its middle: ${out} + ${below} x sine of ${lean}`;
-  const hemDown = mm`Hem of the ${gore} gore, straight down: ${below} x cosine of ${lean}`;
+  const hemOut = mm`Hem of the ${gore} gore, straight out from its middle: hip straight out ${out} + hip to hem ${below} x sine of lean ${lean}`;
+  const hemDown = mm`Hem of the ${gore} gore, straight down: hip to hem ${below} x cosine of lean ${lean}`;
   const hemRight = table.point(on, `hem at the ${right}`, point(hemOut.value, hemDown.value));
   const hemLeft = table.point(
     on,

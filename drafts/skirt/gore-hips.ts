@@ -10,12 +10,12 @@ import { skirtRules as rules } from './rules.ts';
 export function goreHips({ mm }: Pick<SkirtTable, 'mm'>, halfHip: Mm, waist: ByGore<Mm>): ByGore<Mm> {
   const front = mm`Hip of the front half: (half hip ${halfHip} + ${rules.sideBalance}) / 2`;
   const back = mm`Hip of the back half: (half hip ${halfHip} - ${rules.sideBalance}) / 2`;
-  const frontMore = mm`The front gores grow from waist to hip: ${front} - centre front waist ${waist['centre front']} - side front waist ${waist['side front']}`;
-  const backMore = mm`The back gores grow from waist to hip: ${back} - side back waist ${waist['side back']} - centre back waist ${waist['centre back']}`;
+  const frontMore = mm`The front gores grow from waist to hip: front half hip ${front} - centre front waist ${waist['centre front']} - side front waist ${waist['side front']}`;
+  const backMore = mm`The back gores grow from waist to hip: back half hip ${back} - side back waist ${waist['side back']} - centre back waist ${waist['centre back']}`;
   return {
-    'centre front': mm`Hip of the centre front gore: waist ${waist['centre front']} + ${rules.centreFrontHip} of ${frontMore}; half of the gore`,
-    'side front': mm`Hip of the side front gore: waist ${waist['side front']} + ${rules.sideFrontHip} of ${frontMore}`,
-    'side back': mm`Hip of the side back gore: waist ${waist['side back']} + ${rules.sideBackHip} of ${backMore}`,
-    'centre back': mm`Hip of the centre back gore: waist ${waist['centre back']} + ${rules.centreBackHip} of ${backMore}; half of the gore`,
+    'centre front': mm`Hip of the centre front gore: waist ${waist['centre front']} + ${rules.centreFrontHip} of the growth ${frontMore}; half of the gore`,
+    'side front': mm`Hip of the side front gore: waist ${waist['side front']} + ${rules.sideFrontHip} of the growth ${frontMore}`,
+    'side back': mm`Hip of the side back gore: waist ${waist['side back']} + ${rules.sideBackHip} of the growth ${backMore}`,
+    'centre back': mm`Hip of the centre back gore: waist ${waist['centre back']} + ${rules.centreBackHip} of the growth ${backMore}; half of the gore`,
   };
 }

@@ -58,7 +58,7 @@ export function planGore(table: SkirtTable, gore: GoreName, sizes: GoreSizes): G
   keepNear(sketch, `${name} waist level`, [yOf(waistRight)], -rightToHip, 'loose');
   const lines = { ...frame, waist: waistLine, right, waistLeft, waistRight };
   const above = [waistLine, right];
-  table.say`Above the hip of the ${gore} gore: the ${rightSeam} seam curves on to the waist, ${sizes.toHip[rightSeam]} mm long; the waist is square to the seams and ${sizes.waist[gore]} mm long`;
+  table.say`Above the hip of the ${gore} gore: the ${rightSeam} seam curves on to the waist, its length ${sizes.toHip[rightSeam]} mm; the waist is square to the seams, its length ${sizes.waist[gore]} mm`;
   table.points(name, { [waistLeft]: `waist at the ${leftSeam}`, [waistRight]: `waist at the ${rightSeam}` });
   if (half) {
     table.curves(name, above);

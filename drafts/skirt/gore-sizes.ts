@@ -35,6 +35,7 @@ const allEdges = 6;
  */
 export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
   const { size, choice, mm, angle } = table;
+  table.heading('Hip and hem of the skirt');
   const atWaist = takenFromGores(table, 'waist');
   const drafted = atWaist
     ? byGore(
@@ -57,13 +58,14 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
   const finishedHip = mm`Finished hip: 2 x half hip ${halfHip}`;
   sayTakenIn(table, 'hip', finishedHip, size.hipGirth, atHip);
 
+  table.heading('Lengths of the skirt');
   const rise = mm`Waist rises to the side: ${rules.sideRise} of (hip girth ${size.hipGirth} - waist girth ${size.waistGirth}), at least ${rules.leastRise}, at most ${rules.mostRise}`;
-  const atCentre = mm`Waist to hip at the centres: waist to hip along the side ${size.waistToHip} - ${rise}`;
-  const atPrincess = mm`Waist to hip at the princess seams: ${atCentre} + ${rules.princessRise} of the rise ${rise}`;
+  const atCentre = mm`Waist to hip at the centres: waist to hip along the side ${size.waistToHip} - rise ${rise}`;
+  const atPrincess = mm`Waist to hip at the princess seams: waist to hip at the centres ${atCentre} + ${rules.princessRise} of the rise ${rise}`;
   const behind = droppedBehind(table, { 'back princess': atPrincess, 'centre back': atCentre }, waist);
   const length = skirtLength(table);
-  const belowHip = mm`Hip to hem along every seam: skirt length ${length} - waist to hip ${atCentre}, at least ${rules.leastBelowHip}`;
-  const lean = angle`Gore seams lean out below the hip: angle of arc (flare ${flare} / ${belowHip}) [sector of a cone]`;
+  const belowHip = mm`Hip to hem along every seam: skirt length ${length} - waist to hip at the centres ${atCentre}, at least ${rules.leastBelowHip}`;
+  const lean = angle`Gore seams lean out below the hip: angle of arc (flare ${flare} / hip to hem ${belowHip}) [sector of a cone]`;
   refuseLean(table, lean.value, belowHip.value, finishedHip.value);
   return {
     waist,

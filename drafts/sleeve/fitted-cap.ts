@@ -64,7 +64,7 @@ export function fitCap(
     armhole,
     width,
     spread: solution.scalars[lines.spread] ?? 0,
-    height: table.measured('Cap height', 'on the drawing', -solvedPoint(solution, lines.top).y),
+    height: table.measured('Cap height', 'on the drawing', -solvedPoint(solution, lines.top).y, width),
     toShoulder: armhole.back.upper * fullness,
   };
   return { ok: true, value: cap, issues: [] };

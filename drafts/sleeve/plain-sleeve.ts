@@ -2,6 +2,7 @@ import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
+import { drawEdges } from '../piece-edges.ts';
 import { drawArm } from './arm.ts';
 import { belowPlainCap } from './arm-edges.ts';
 import { laidDown } from './armhole.ts';
@@ -10,7 +11,7 @@ import { capFigures } from './figures.ts';
 import { fitCap } from './fitted-cap.ts';
 import { plainSewing } from './sewing.ts';
 import { sleeveShapes } from './shapes.ts';
-import { sleevePiece } from './sleeve-piece.ts';
+import { isCapEdge, sleevePiece } from './sleeve-piece.ts';
 import { armholeRefs, sleeveGirths, sleeveJoins, sleeveSeams } from './sleeve-seams.ts';
 
 /** Draws the plain sleeve, set in with a little ease between its notches: short, to the elbow or to the wrist. */
@@ -26,13 +27,18 @@ export function drawPlainSleeve(
     'Armhole above the notches',
     'on the drawing',
     armhole.front.upper + armhole.back.upper,
+    cut.plan.foundation.levels.underarm,
   );
   const fullness = table.ratio`Crown for each mm of armhole: (${above} + ${choice.capEase}) / ${above}`;
   const fitted = fitCap(table, armhole, cut, { fullness: fullness.value }, solver);
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
-  const below = belowPlainCap(table, drawArm(table, cap), cut.allowance);
-  const piece = sleevePiece(cap, below, cut.allowance);
+  const arm = drawArm(table, cap);
+  const piece = sleevePiece(cap, belowPlainCap(table, arm, cut.allowance), cut.allowance);
+  table.say`Plain cap: as it came out, its crown from notch to notch over the shoulder`;
+  drawEdges(table, piece, isCapEdge);
+  table.say`Sleeve below its cap: ${arm.length} mm down from ${arm.width} to ${arm.hem} mm at the hem`;
+  drawEdges(table, piece, (name) => !isCapEdge(name));
   const seams = sleeveSeams(armholeRefs(cut), { ease: styling.capEase, ratio: 1 }, piece);
   const parts: Parts = {
     pieces: [piece],

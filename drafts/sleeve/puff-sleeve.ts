@@ -5,7 +5,7 @@ import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
-import { straight } from '../piece-edges.ts';
+import { drawEdges, straight } from '../piece-edges.ts';
 import { laidDown } from './armhole.ts';
 import type { PuffSleeveTable } from './choices.ts';
 import { puffFigures } from './figures.ts';
@@ -15,7 +15,7 @@ import { sleeveRules as rules } from './rules.ts';
 import { selfLined } from './self-lined.ts';
 import { puffSewing } from './sewing.ts';
 import { sleeveShapes } from './shapes.ts';
-import { type BelowCap, sleeveHem, sleevePiece, sleeveSeamEdge } from './sleeve-piece.ts';
+import { type BelowCap, isCapEdge, sleeveHem, sleevePiece, sleeveSeamEdge } from './sleeve-piece.ts';
 import { armholeRefs, sleeveGirths, sleeveJoins, sleeveSeams } from './sleeve-seams.ts';
 
 /** Draws the puff sleeve: a cap spread between its notches and raised, gathered into the armhole and at the hem. */
@@ -23,7 +23,12 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
   const { choice, styling } = table;
   table.heading('The puff sleeve');
   const armhole = laidDown(cut.armholes);
-  const girth = table.measured('Armhole', 'all round, on the drawing', armhole.girth);
+  const girth = table.measured(
+    'Armhole',
+    'all round, on the drawing',
+    armhole.girth,
+    cut.plan.foundation.levels.underarm,
+  );
   const fullness = table.ratio`Crown for each mm of armhole: ${choice.sleeveFullness}`;
   const height = table.mm`Cap height, puffed: ${rules.capShare} of armhole ${girth} + ${choice.puffHeight}`;
   const fitted = fitCap(table, armhole, cut, { fullness: fullness.value, height: height.value }, solver);
@@ -36,6 +41,17 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
       : table.mm`Sleeve seam: ${choice.sleeveLength}; as chosen`;
   const elastic = hemElastic(table);
   const piece = sleevePiece(cap, belowPuff(table, cap, length, cut.allowance, elastic.text), cut.allowance);
+  const spread = table.measured(
+    'Sleeve spread',
+    'until the crown is long enough',
+    cap.spread,
+    fullness,
+    height,
+  );
+  table.say`Puffed cap: the two sides of the cap moved apart by ${spread} mm, the crown raised between them`;
+  drawEdges(table, piece, isCapEdge);
+  table.say`Sleeve below its cap: as wide as that, straight down ${length} mm to the hem`;
+  drawEdges(table, piece, (name) => !isCapEdge(name));
   const crown = { ease: 0, ratio: fullness.value };
   const parts: Parts = {
     pieces: [styling.sleeveLining === 'self' ? selfLined(piece) : piece],

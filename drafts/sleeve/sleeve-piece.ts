@@ -52,6 +52,9 @@ export function sleevePiece(cap: FittedCap, below: BelowCap, { armhole }: Bodice
   };
 }
 
+/** Whether an edge of a sleeve belongs to its cap. */
+export const isCapEdge = (name: string): boolean => name === 'crown' || name.startsWith('cap ');
+
 /** A straight edge of the sleeve seam. */
 export const sleeveSeamEdge = (name: string, from: Point, to: Point, { seam }: BodiceAllowances): PieceEdge =>
   seamEdge(name, straight(from, to), seam, sewingRank.sleeveSeam);

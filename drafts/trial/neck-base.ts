@@ -18,7 +18,12 @@ export function drawNeckBase(table: FoundationTable, foundation: Foundation): St
   table.heading('Neck base');
   const { front, back } = foundation;
   const middle = table.mm`Princess line at the shoulder, from the side neck: shoulder length ${table.size.shoulderLength} / 2`;
-  const width = table.measured('Front neck, centre to side', 'on the drawing', front.shoulder.sideNeck.x);
+  const width = table.measured(
+    'Front neck, centre to side',
+    'on the drawing',
+    front.shoulder.sideNeck.x,
+    front.shoulder.sideNeck,
+  );
   const depth = table.mm`Front neck below the side neck: ${width} + ${rules.frontNeckDepth}`;
   const centre = table.point('front', 'front neck point', point(0, front.shoulder.sideNeck.y + depth.value));
   return styleLines(

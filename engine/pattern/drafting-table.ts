@@ -3,11 +3,9 @@ import { type FittedLevel, type FittedSeam, fitted, type PlainChange, takenIn } 
 import { measurementWords } from '../body/words.ts';
 import { SketchBuilder } from '../constraints/sketch-builder.ts';
 import type { Point } from '../geometry/point.ts';
-import { type ConstructionLog, constructionLog } from './construction-log.ts';
 import { type IssueBook, issueBook } from './issue-book.ts';
 import {
   type Angle,
-  exactly,
   type Given,
   type Ground,
   type Mm,
@@ -20,7 +18,7 @@ import {
 import type { Rule } from './rule.ts';
 import { sentenceOf } from './sentence/sentence.ts';
 import { type StepLog, stepLog } from './step-log.ts';
-import { outcome, said } from './step-text.ts';
+import { said } from './step-text.ts';
 import type { Choice, StylingOf } from './styling.ts';
 
 /** What may be put into a sentence: a quantity or a rule, which compute, or words for a name or the title. */
@@ -78,8 +76,6 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
   /** An empty table with the same choices, for another body. */
   readonly forBody: (body: Body) => DraftingTable<Choices>;
-  /** The same steps for what is still written as title, text, value and source. */
-  readonly log: ConstructionLog;
 }
 
 /** Lays out an empty table for a body and the choices made, whose `declared` gives their units. */
@@ -89,7 +85,6 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   styling: StylingOf<Choices>,
 ): DraftingTable<Choices> {
   const { take, placedBy, ...log } = stepLog();
-  const issues = issueBook();
   const computes =
     <U extends Unit>(unit: U): Computes<Quantity<U>> =>
     (strings, ...values) => {
@@ -107,7 +102,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   };
   return {
     ...log,
-    ...issues,
+    ...issueBook(),
     body,
     size: sizesOf(body),
     styling,
@@ -118,24 +113,13 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     ratio: computes('ratio'),
     say,
     measured: (title, how, value, ...from) => {
-      const text = `${how} = ${outcome(value, 'mm')}`;
-      const formula = exactly(value, 'mm');
-      const number = take({
-        title,
-        text,
-        says: [how],
-        formula,
-        from: grounds(from, placedBy),
-        value,
-        unit: 'mm',
-      });
+      const number = take({ title, how, from: grounds(from, placedBy), value, unit: 'mm' });
       return { value, unit: 'mm', name: title, origin: { kind: 'step', number } };
     },
     fitted: (kind) => quantity(fitted(body.fitting, kind), 'mm', kind, { kind: 'fitting' }),
     takenIn: (seam, level) =>
       quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
     forBody: (other) => draftingTable(other, declared, styling),
-    log: constructionLog({ take }, issues),
   };
 }
 

@@ -1,27 +1,29 @@
 import type { Solution } from '../constraints/solution.ts';
 import type { Point } from '../geometry/point.ts';
 import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
-import type { Given, Ground, Unit } from './quantity.ts';
+import { exactly, type Given, type Ground, type Unit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { Parts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
-import { saidExactly, sentenceText } from './step-text.ts';
+import { outcome, saidExactly, sentenceText } from './step-text.ts';
 
-/** A step as it was taken: a sentence with what was put in, or words. Without `unit` it comes to no number. */
-export type Taken = {
-  readonly title: string;
-  readonly value?: number;
-  readonly unit?: Unit;
-} & (
-  | { readonly sentence: Sentence; readonly given: readonly Given[] }
+/** A step as it was taken: a sentence with what was put in, or a measured length. Without `unit` it is only said. */
+export type Taken =
   | {
-      readonly text: string;
-      readonly says?: readonly string[];
-      readonly source?: string;
-      readonly formula?: string;
-      readonly from: readonly Ground[];
+      readonly title: string;
+      readonly sentence: Sentence;
+      readonly given: readonly Given[];
+      readonly value?: number;
+      readonly unit?: Unit;
     }
-);
+  | {
+      readonly title: string;
+      /** How it was measured on the drawing. */
+      readonly how: string;
+      readonly from: readonly Ground[];
+      readonly value: number;
+      readonly unit: Unit;
+    };
 
 interface Entry {
   readonly step: Taken;
@@ -124,7 +126,7 @@ type Written = { -readonly [K in keyof Step]: Step[K] };
 
 /** Writes a step out, so that it no longer needs the draft. */
 function written({ step, heading, points, lines }: Entry, number: number): Step {
-  const made = 'text' in step ? inWords(step, number) : asSentence(step, number);
+  const made = 'how' in step ? asMeasured(step, number) : asSentence(step, number);
   if (step.value !== undefined && step.unit !== undefined) {
     made.value = step.value;
     made.unit = step.unit;
@@ -134,11 +136,11 @@ function written({ step, heading, points, lines }: Entry, number: number): Step 
   return made;
 }
 
-function inWords(step: Extract<Taken, { text: string }>, number: number): Written {
-  const { title, text, says = [text], from, source = stepSource(from, undefined), formula } = step;
-  return formula === undefined
-    ? { number, title, text, says, source, from }
-    : { number, title, text, says, source, from, formula };
+function asMeasured(step: Extract<Taken, { how: string }>, number: number): Written {
+  const { title, how, from, value, unit } = step;
+  const text = `${how} = ${outcome(value, unit)}`;
+  const source = stepSource(from, undefined);
+  return { number, title, text, says: [how], source, from, formula: exactly(value, unit) };
 }
 
 function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number): Written {

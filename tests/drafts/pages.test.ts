@@ -28,6 +28,7 @@ import { commonPractice, type Rule } from '../../engine/pattern/rule.ts';
 import type { Choice } from '../../engine/pattern/styling.ts';
 import { belt } from './belt.ts';
 import { drafted, shippedBodies, shippedBody } from './drafted.ts';
+import { allSteps, headingsOn, rewritten } from './pages/written-pages.ts';
 
 /** What a page in drafts/ has to tell of. */
 interface Page {
@@ -85,6 +86,8 @@ const sources = ['drafts', 'engine', 'cli'].map((root) => {
     .map((file) => readFileSync(`${folder}/${file}`, 'utf8'))
     .join('\n');
 });
+
+const steps = allSteps();
 
 const body = shippedBody('leading-lady');
 const made = [
@@ -155,6 +158,10 @@ describe.each(pages)('the page drafts/$folder', (page) => {
     expect(unknown).toEqual([]);
   });
 
+  it('has the steps of its draft as they are taken now (else: npm run pages)', () => {
+    expect(rewritten(textOf(page), steps)).toBe(textOf(page));
+  });
+
   it('can be read in one sitting', () => {
     const lines = textOf(page).split('\n').length;
     expect(lines).toBeGreaterThanOrEqual(60);
@@ -163,6 +170,12 @@ describe.each(pages)('the page drafts/$folder', (page) => {
 });
 
 describe('the pages of the drafts together', () => {
+  it('tell the steps under every heading, each on one page', () => {
+    const told = lessons.flatMap((page) => headingsOn(textOf(page)));
+    const headings = new Set(steps.flat().map(({ heading }) => heading ?? 'none'));
+    expect(told.toSorted()).toEqual([...headings].toSorted());
+  });
+
   it('have a lesson for every folder, reached from the front page', () => {
     const folders = readdirSync(new URL('.', urlOf(front)), { withFileTypes: true })
       .filter((entry) => entry.isDirectory())

@@ -5,23 +5,25 @@ import { commonPractice } from '../../../engine/pattern/rule.ts';
 /** A step as a page tells it, for any body: rules with their values, choices and all else by name. */
 export function stepWords({ says, from, formula, source }: Step): string {
   let words = '';
-  let named = false;
+  let unitSaid = false;
   for (const part of says) {
     if (typeof part === 'string') {
-      // "12 mm" of a sentence that only says something: the name stands without its unit.
-      words += named ? part.replace(/^ mm\b/, '') : part;
-      named = false;
+      // Behind a name, or a rule with its unit, the unit of the number that stood there goes.
+      words += unitSaid ? part.replace(/^ mm\b/, '') : part;
+      unitSaid = false;
       continue;
     }
     const ground = from[part];
     if (!ground) continue;
     const name = nameOf(ground);
     const { kind } = ground.origin;
-    if (kind === 'rule' || kind === 'choice') words += name;
-    else if (formula === undefined ? endsWith(words, name) : isLabelled(words)) words = words.trimEnd();
+    if (kind === 'rule' || kind === 'choice') {
+      words += name;
+      unitSaid = formula === undefined && name.endsWith(' mm');
+    } else if (formula === undefined ? endsWith(words, name) : isLabelled(words)) words = words.trimEnd();
     else {
       words += name;
-      named = formula === undefined;
+      unitSaid = formula === undefined;
     }
   }
   const measured = formula !== undefined && from.length === 0 ? ', measured on the drawing' : '';

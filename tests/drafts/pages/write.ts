@@ -11,5 +11,5 @@ for (const folder of folders.filter((each) => existsSync(pageUrl(each)))) {
   const written = rewritten(page, steps);
   if (written !== page) writeFileSync(pageUrl(folder), written);
   if (headingsOn(page).length > 0)
-    console.log(`${written === page ? 'unchanged' : 'written'}: drafts/${folder}README.md`);
+    process.stdout.write(`${written === page ? 'unchanged' : 'written'}: drafts/${folder}README.md\n`);
 }

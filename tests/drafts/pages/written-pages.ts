@@ -28,6 +28,8 @@ const draftings: readonly Drafting[] = [
     },
   },
   ...['calf', 'ankle'].map((skirtTo) => ({ garment: 'skirt', styling: { skirtTo } })),
+  { garment: 'skirt', fitting: [{ 'raise bust point': 1 }, { 'round back': 1 }, { 'more upper arm': 2 }] },
+  { garment: 'skirt', fitting: [{ 'lower bust point': 1 }] },
 ];
 
 /** The steps of all draftings, for the leading lady. */
@@ -41,18 +43,22 @@ export function allSteps(): readonly (readonly Step[])[] {
 
 const block = /^<!-- steps: (.+?) -->\n[\s\S]*?^<!-- end of steps -->$/gm;
 
-/** The headings whose steps a page tells. */
+/**
+ * The headings whose steps a page tells. Behind "=" stand those whose steps go alike, so that one of them is told:
+ * `<!-- steps: Skirt, side front = Skirt, side back -->`.
+ */
 export const headingsOn = (page: string): readonly string[] =>
-  [...page.matchAll(block)].map(([, heading = '']) => heading);
+  [...page.matchAll(block)].flatMap(([, headings = '']) => headings.split(' = '));
 
 /** A page with its steps as the drafts have them now, numbered through. */
 export function rewritten(page: string, steps: readonly (readonly Step[])[]): string {
   let next = 1;
-  return page.replace(block, (_, heading: string) => {
+  return page.replace(block, (_, headings: string) => {
+    const [heading = ''] = headings.split(' = ');
     const told = stepsUnder(heading, steps);
     const text = numbered(told, next);
     next += told.length;
-    return `<!-- steps: ${heading} -->\n\n${text}\n\n<!-- end of steps -->`;
+    return `<!-- steps: ${headings} -->\n\n${text}\n\n<!-- end of steps -->`;
   });
 }
 
