@@ -20,7 +20,7 @@ import { insertSewing } from '../insert/sewing.ts';
 import { liningChoices } from '../lining/choices.ts';
 import { finishInside } from '../lining/draft.ts';
 import type { BodiceSetting } from '../lining/inside.ts';
-import { drawEdges, solvedCurves } from '../piece-edges.ts';
+import { drawEdges, solvedCurves, straight } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
 import { strapSewing } from '../straps/sewing.ts';
@@ -36,7 +36,7 @@ import { levelTexts } from './ease-left.ts';
 import { bodiceFigures } from './figures.ts';
 import { frontPieces } from './front-pieces.ts';
 import { drawStyleLines } from './necklines.ts';
-import type { PanelCut } from './panel-cut.ts';
+import { type PanelCut, panelTop } from './panel-cut.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { bodiceSewing } from './sewing.ts';
 import { bodiceShapes } from './shapes.ts';
@@ -57,14 +57,20 @@ export interface MadeBodice {
 
 /** The place in the front that the insert fills. */
 function insertPlace(
-  { measured }: FullBodiceTable,
+  { measured, choice }: FullBodiceTable,
   { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
 ): InsertPlace {
   const { underBust, pivot } = front;
   const { corner, sideCorner } = lines.front;
   const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
   return {
-    neckline: measured('Front neckline, each half', 'from centre front to the strap', corner.x, corner),
+    neckline: measured(
+      'Front neckline, each half',
+      'from centre front to the strap',
+      corner.x,
+      front.bustPoint,
+      choice.necklineWidth,
+    ),
     bust: measured(
       'Bust level, each half of the insert',
       'from centre front to the princess line',
@@ -82,7 +88,8 @@ function insertPlace(
       'from the neckline to the under-bust level',
       levels.underBust.value - corner.y,
       levels.underBust,
-      corner,
+      front.neckHeight,
+      choice.necklineDepth,
     ),
     side: measured(
       'Side of the insert, about',
@@ -90,7 +97,7 @@ function insertPlace(
       side,
       underBust.side,
       pivot,
-      corner,
+      front.neckHeight,
     ),
     sideFront: frontLines.sidePrincess.slice(1),
   };
@@ -177,6 +184,8 @@ function drawStraps(table: FullBodiceTable, cut: PanelCut, sleeves: boolean): re
   table.say`Straps: cut off front and back above their necklines, dart closed, and turned upright; laid together at the shoulder they have neckline and armhole for their edges`;
   const pieces = strapPieces(cut, sleeves);
   for (const piece of pieces) drawEdges(table, piece);
+  for (const part of ['front', 'back'] as const)
+    table.line(part, 'strap', straight(panelTop(cut, part), cut.plan.lines[part].sideCorner));
   return pieces;
 }
 

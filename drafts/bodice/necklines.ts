@@ -78,7 +78,7 @@ function frontNeckline(
   const corner = necklineCorner(table, foundation, style, onShoulder);
   const lower = belowCorner(table, style, corner, foundation.front.pivot.y);
   const centre = table.point('front', 'front neckline at the centre', point(0, lower));
-  if (style.neckline === 'square') table.line('front', 'front neckline', straight(centre, corner));
+  table.line('front', 'level of the neckline corner', straight(point(0, corner.y), corner));
   return { corner, centre };
 }
 

@@ -46,6 +46,6 @@ export function drawSide(
   table.point(part, 'side at bust level', side.bust);
   table.point(part, 'underarm', side.underarm);
   table.point(part, 'side at waist', side.waist);
-  table.line(part, 'side', straight(side.underarm, side.waist));
+  table.line(part, 'side', straight(side.underarm, side.bent ? side.bust : side.waist));
   return side;
 }
