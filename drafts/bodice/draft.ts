@@ -57,11 +57,12 @@ export interface MadeBodice {
 
 /** The place in the front that the insert fills. */
 function insertPlace(
-  { measured, choice }: FullBodiceTable,
+  { heading, measured, choice }: FullBodiceTable,
   { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
 ): InsertPlace {
   const { underBust, pivot } = front;
   const { corner, sideCorner } = lines.front;
+  heading('The insert');
   const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
   return {
     neckline: measured(
