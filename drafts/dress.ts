@@ -56,7 +56,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
           const skirt = drawSkirt(table, panelWaists(table, bodice), solver);
           if (!skirt.ok) return skirt;
           const dress = inOrder(together(above, skirt.value));
-          const sewing = stagesTogether([dress.sewing ?? {}, waistSewing]);
+          const sewing = stagesTogether([dress.sewing ?? {}, waistSewing(styling)]);
           const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
           return { ok: true, value: openDress(table, joined), issues: [] };
         };

@@ -1,11 +1,13 @@
-import type { Choice } from '../engine/pattern/styling.ts';
+import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
 import { centreBackAllowance, seamAllowance, sideAllowance } from './allowances.ts';
+import { seamFinish } from './finishing.ts';
 
 /** Choices of every garment: how its pieces are finished. */
 export const makingChoices = [
   seamAllowance,
   sideAllowance,
   centreBackAllowance,
+  seamFinish,
   {
     kind: 'word',
     name: 'notchType',
@@ -14,6 +16,8 @@ export const makingChoices = [
     help: 'how notches are marked on the cutting line',
   },
 ] as const satisfies readonly Choice[];
+
+export type MakingStyling = StylingOf<typeof makingChoices>;
 
 /** Bodice and skirt share one waist. */
 export const waistEase = {

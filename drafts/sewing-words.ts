@@ -1,3 +1,4 @@
+import { leastAllowance, trialAllowance } from '../engine/body/fitting.ts';
 import type { Rule } from '../engine/pattern/rule.ts';
 import { commonPractice, ruleTable } from '../engine/pattern/rule.ts';
 import type { Amount } from '../engine/pattern/sewing.ts';
@@ -12,7 +13,7 @@ export const workroomRules = ruleTable('W', {
     'stay stitching lies this far inside the allowance, beside the stitching line',
     commonPractice,
   ],
-  trialAllowance: [25, 'mm', 'allowance of a trial bodice, for letting out', commonPractice],
+  trialAllowance: [trialAllowance, 'mm', 'allowance of a trial bodice, for letting out', commonPractice],
   opening: [50, 'mm', 'opening left in a casing', 'two inches: a sewing handbook’s chapter on casings'],
   edgeStitch: [
     3.175,
@@ -25,6 +26,12 @@ export const workroomRules = ruleTable('W', {
     'mm',
     'the allowance of the armhole is trimmed to this at the underarm',
     'a quarter inch: Association of Sewing and Design Professionals, Standards of Quality, p. 19',
+  ],
+  leastAllowance: [
+    leastAllowance,
+    'mm',
+    'a seam needs so much of its allowance to hold: no seam is let out further',
+    commonPractice,
   ],
 });
 

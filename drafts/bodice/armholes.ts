@@ -93,17 +93,26 @@ function outerOpen(
 /** The heading with which a side seam leaves the underarm. */
 export const sideHeading = ({ underarm, waist }: SideSeam): number => angleOf(vectorBetween(underarm, waist));
 
-/** An armhole that a princess seam crosses runs on over it without a corner. */
+/** An armhole that a princess seam crosses runs on over it without a corner, and the seam leaves it near square. */
 export function runsOn(
   sketch: SketchBuilder,
   part: 'front' | 'back',
   [upper, lower]: ArmholeCurves,
   princess: { readonly centre: string; readonly side: string },
 ): void {
-  sketch.relation({
-    kind: 'smooth across seam',
-    name: `${part} armhole across the princess seam`,
-    a: { from: endOf(upper), to: startOf(princess.centre) },
-    b: { from: endOf(princess.side), to: startOf(lower) },
-  });
+  sketch.relation(
+    {
+      kind: 'smooth across seam',
+      name: `${part} armhole across the princess seam`,
+      a: { from: endOf(upper), to: startOf(princess.centre) },
+      b: { from: endOf(princess.side), to: startOf(lower) },
+    },
+    {
+      kind: 'turn',
+      name: `${part} princess seam leaves the armhole`,
+      from: endOf(upper),
+      to: startOf(princess.centre),
+      angle: (rules.leavesArmhole.value * Math.PI) / 180,
+    },
+  );
 }

@@ -8,6 +8,7 @@ import type { Piece } from '../../engine/pattern/piece.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { bodiceAllowances } from '../allowances.ts';
 import { drawGarment, type Parts } from '../draw-garment.ts';
+import { insideBodice } from '../finishing.ts';
 import { drawFoundation } from '../foundation/foundation.ts';
 import { insertChoices } from '../insert/choices.ts';
 import { drawstringNotions, withDrawstringAllowed } from '../insert/drawstring.ts';
@@ -23,6 +24,7 @@ import type { BodiceSetting } from '../lining/inside.ts';
 import { drawEdges, solvedCurves, straight } from '../piece-edges.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import { bodiceShapedBy } from '../shaped-by.ts';
+import { stayNotions } from '../stays.ts';
 import { strapSewing } from '../straps/sewing.ts';
 import { strapShapes } from '../straps/shapes.ts';
 import { strapPieces } from '../straps/strap-pieces.ts';
@@ -153,18 +155,21 @@ function bodiceParts(
   const straps = style.shoulder === 'strap';
   const sleeves = setting.sleeve !== 'none';
   const filled = insert ? insertParts(cut, insert, styling) : undefined;
-  const strapped = straps ? drawStraps(table, cut, sleeves) : [];
+  const pieces = [
+    ...frontPieces(cut, insertRules.flatEnds.value),
+    ...backPieces(cut),
+    ...(filled ? [filled.piece] : []),
+    ...(straps ? drawStraps(table, cut, sleeves) : []),
+  ].toSorted((a, b) => a.number - b.number);
+  const seams = [...(filled?.seams ?? []), ...bodiceSeams(cut), ...(straps ? strapSeams(cut) : [])];
+  const stays = stayNotions(pieces, seams);
+  const finishing = insideBodice(styling);
   return {
-    pieces: [
-      ...frontPieces(cut, insertRules.flatEnds.value),
-      ...backPieces(cut),
-      ...(filled ? [filled.piece] : []),
-      ...strapped,
-    ].toSorted((a, b) => a.number - b.number),
-    seams: [...(filled?.seams ?? []), ...bodiceSeams(cut), ...(straps ? strapSeams(cut) : [])],
+    pieces,
+    seams,
     joins: [...bodiceJoins(cut), ...(straps ? strapJoins(cut) : [])],
     girths: bodiceGirths(body, plan.foundation, style),
-    notions: insert ? drawstringNotions(insert, solution, styling) : [],
+    notions: [...(insert ? drawstringNotions(insert, solution, styling) : []), ...stays],
     shapes: [
       ...bodiceFigures(cut, body, styling),
       ...bodiceShapes(cut, body, setting.sleeve === 'plain'),
@@ -172,9 +177,9 @@ function bodiceParts(
       ...(insert ? insertFigures(insert) : []),
     ],
     sewing: stagesTogether([
-      ...(insert ? [insertSewing(insert, styling)] : []),
-      bodiceSewing(cut),
-      ...(straps ? [strapSewing(sleeves)] : []),
+      ...(insert ? [insertSewing(insert, styling, finishing)] : []),
+      bodiceSewing(cut, { finishing, tapes: stays.map(({ name }) => name) }),
+      ...(straps ? [strapSewing(sleeves, finishing)] : []),
     ]),
   };
 }

@@ -90,6 +90,12 @@ export const bodiceRules = ruleTable('B', {
     'a front princess edge bends no tighter, or it could not be sewn to its neighbour',
     commonPractice,
   ],
+  leavesArmhole: [
+    60,
+    'degrees',
+    'a princess seam leaves the armhole by this angle, and curves down from there',
+    commonPractice,
+  ],
   bladeStraightness: [
     5,
     'ratio',

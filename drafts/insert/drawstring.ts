@@ -18,13 +18,23 @@ export function withDrawstringAllowed(
   return issue ? { ok: false, issues: [issue] } : draw();
 }
 
-/** Two cords, one threaded from each side, or none where the neckline is gathered for good. */
+/** The interfacing that is ironed behind the buttonholes, and the tape that holds a neckline gathered for good. */
+export const holeInterfacing = 'interfacing behind the buttonholes';
+export const necklineTape = 'tape for the gathered neckline';
+
+/**
+ * Two cords, one threaded from each side, and what is ironed behind the holes they come out of; or a tape where the
+ * neckline is gathered for good.
+ */
 export function drawstringNotions(
   lines: InsertLines,
   solution: Solution,
   styling: InsertStyling,
 ): readonly Notion[] {
-  if (styling.necklineGathers === 'fixed') return [];
+  if (styling.necklineGathers === 'fixed') {
+    const note = 'narrow, stitched over the gathering rows inside';
+    return [{ name: necklineTape, count: 1, length: 2 * lines.place.neckline.value, note }];
+  }
   const half = solvedPoint(solution, lines.top).x;
   return [
     {
@@ -32,6 +42,12 @@ export function drawstringNotions(
       count: 2,
       length: half + rules.cordEnd.value,
       note: 'sewn fast in the end of the casing, out of its buttonhole beside centre front',
+    },
+    {
+      name: holeInterfacing,
+      count: 2,
+      length: rules.holePatch.value,
+      note: 'square patches, to be ironed on',
     },
   ];
 }

@@ -38,4 +38,5 @@ export const insertRules = ruleTable('I', {
     'the sides of the insert lean in or out by no more than this, or the side fronts could not be sewn to them',
     commonPractice,
   ],
+  holePatch: [30, 'mm', 'a patch of interfacing behind a buttonhole is this long and wide', commonPractice],
 });

@@ -1,17 +1,20 @@
+import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
+import { type Finishing, orderFirst } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
 import type { InsertStyling } from './choices.ts';
+import { holeInterfacing, necklineTape } from './drawstring.ts';
 import type { InsertLines } from './insert-lines.ts';
 import { insertRules as rules } from './rules.ts';
 
 /** How the insert is made up and sewn into the front. */
-export function insertSewing(lines: InsertLines, styling: InsertStyling): StagedSewing {
+export function insertSewing(lines: InsertLines, styling: InsertStyling, finishing: Finishing): StagedSewing {
   const drawn = styling.necklineGathers === 'drawstring';
   return {
     prepare: [...(drawn ? drawstringCasing(lines, styling) : fixedNeckline(lines)), gatheringRows],
-    'under-bust': [underBust],
-    princess: [frontPrincess(drawn)],
+    'under-bust': [underBust(finishing.together)],
+    princess: [frontPrincess(drawn, finishing.together)],
   };
 }
 
@@ -25,10 +28,11 @@ const drawstringCasing = (lines: InsertLines, styling: InsertStyling): readonly 
   {
     title: 'Work the buttonholes for the drawstrings',
     brings: [state('insert', 'buttonholes made', 'casing')],
+    uses: [holeInterfacing],
     stitch: '304',
     seamClass: 8,
     how: [
-      'Iron a scrap of interfacing behind each mark, on the half of the insert that will be outside.',
+      'Iron a patch of interfacing behind each mark, on the half of the insert that will be outside.',
       'Work both buttonholes through this one layer only and slit them open.',
     ],
     amounts: amounts(rules.buttonholeFromCentre),
@@ -79,11 +83,12 @@ const fixedNeckline = (lines: InsertLines): readonly SewingStep[] => [
   {
     title: 'Gather the neckline of the insert for good',
     brings: [state('insert', 'gathered', 'neckline')],
+    uses: [necklineTape],
     stitch: '301',
     seamClass: 7,
     how: [
       'Draw up the rows until the neckline fits between the straps, spread the gathers evenly, and knot the threads.',
-      'Stitch a narrow tape over the rows on the inside, so that the neckline keeps its length.',
+      'Stitch the tape over the rows on the inside, so that the neckline keeps its length.',
     ],
     amounts: neckline(lines),
   },
@@ -101,7 +106,7 @@ const gatheringRows: SewingStep = {
   amounts: amounts(workroom.rowsApart, workroom.longStitch),
 };
 
-const underBust: SewingStep = {
+const underBust = (finish: SeamFinish): SewingStep => ({
   title: 'Gather the insert and sew the under-bust seam',
   needs: [state('insert', 'rows stitched', 'bottom')],
   brings: [state('insert', 'gathered', 'bottom')],
@@ -109,17 +114,18 @@ const underBust: SewingStep = {
   presses: ['under-bust, right end', 'under-bust, gathered', 'under-bust, left end'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [
     'Pin the insert to the centre front, right sides together: ends, gather notches, centre front.',
     'Draw up both rows together until the gathers fit between their notches; spread them evenly and sew with the gathers on top. The ends beyond the notches stay flat.',
-    'Press only the allowance, downwards, with the tip of the iron.',
+    `${orderFirst(finish)}. Press only the allowance, downwards, with the tip of the iron.`,
   ],
   amounts: amounts(rules.flatEnds),
   cautions: [cautions.gathers],
-};
+});
 
 /** The princess seam crosses the ends of the casing, so the cords must be in. */
-const frontPrincess = (drawn: boolean): SewingStep => ({
+const frontPrincess = (drawn: boolean, finish: SeamFinish): SewingStep => ({
   title: 'Sew the front princess seams',
   needs: [state('insert', drawn ? 'threaded' : 'gathered', drawn ? 'casing' : 'neckline')],
   closes: drawn ? [state('insert', 'threaded', 'casing')] : [state('insert', 'gathered', 'neckline')],
@@ -127,8 +133,9 @@ const frontPrincess = (drawn: boolean): SewingStep => ({
   presses: ['front princess, lower', 'front princess, upper right', 'front princess, upper left'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [
     'Pin each side front to the front, right sides together: waist, under-bust seam, bust notch, neckline fold. The round edge over the bust is as long as the straight one: clip the straight one to within a thread or two of the line where it must bend.',
-    'Sew in one go from the waist up to the fold. Neaten the edges and press towards the side.',
+    `Sew in one go from the waist up to the fold. ${orderFirst(finish)}, and press towards the side.`,
   ],
 });

@@ -1,35 +1,34 @@
 import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import { isArmhole, isNeckline, panelsIn } from './panels.ts';
+import { isArmhole, isNeckline, type Part, panelsIn, parts } from './panels.ts';
 
 /** Edges of the panels, one after the other, that lining or facing is sewn to in one go. */
 export interface FacedEdges {
   readonly name: string;
+  readonly part: Part;
   readonly edges: readonly EdgeRef[];
 }
 
-const halves = ['front', 'back'] as const;
-
 /** The necklines of the panels, from the centre to the shoulder or strap; a gathered front has at most its sides. */
 export const facedNecklines = (panels: readonly Piece[]): readonly FacedEdges[] =>
-  halves.flatMap((part) => {
+  parts.flatMap((part) => {
     const edges = panelsIn(part, panels).flatMap(({ name: piece, edges }) =>
       edges.filter(isNeckline).map(({ name: edge }): EdgeRef => ({ piece, edge })),
     );
-    return edges.length > 0 ? [{ name: `${part} neckline`, edges }] : [];
+    return edges.length > 0 ? [{ name: `${part} neckline`, part, edges }] : [];
   });
 
 /** The armholes on the panels, front and back, above their notches and below. */
 export const facedArmholes = (armholes: PanelCut['armholes']): readonly FacedEdges[] =>
-  halves.flatMap((part) =>
+  parts.flatMap((part) =>
     [false, true].flatMap((flat) => {
       const edges = armholes[part].edges.filter(
         (edge) => isArmhole({ name: edge.edge }) && edge.flat === flat,
       );
       const name = `${part} ${flat ? 'underarm' : 'armhole'}`;
       return edges.length > 0
-        ? [{ name, edges: edges.map(({ piece, edge }): EdgeRef => ({ piece, edge })) }]
+        ? [{ name, part, edges: edges.map(({ piece, edge }): EdgeRef => ({ piece, edge })) }]
         : [];
     }),
   );

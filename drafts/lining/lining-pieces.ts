@@ -24,7 +24,8 @@ export interface LiningCut {
 }
 
 /** Necklines, armholes and strap ends: there a lining lies back by the turn of the cloth. */
-const isFinished = (edge: PieceEdge): boolean => isNeckline(edge) || isArmhole(edge) || edge.name === 'strap';
+export const isFinished = (edge: PieceEdge): boolean =>
+  isNeckline(edge) || isArmhole(edge) || edge.name === 'strap';
 
 /**
  * Cuts the lining of a panel: the same seams and waist, and the finished edges set back. What is neither a seam of the

@@ -1,5 +1,5 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import type { EdgeRef, Garment, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { backwards, easedSeam, edge, plainSeam } from '../seams.ts';
@@ -33,7 +33,8 @@ export function liningSeams(
   const { style } = cut.plan.lines;
   const { sleeve, skirt, opening } = setting;
   const sewn = toBodice(pieces);
-  const like = ({ name, edges }: FacedEdges): Seam => sewn(`lining, ${name}`, edges.map(inLining), edges);
+  const like = ({ name, edges }: Pick<FacedEdges, 'name' | 'edges'>): Seam =>
+    sewn(`lining, ${name}`, edges.map(inLining), edges);
   const one = (name: string, piece: string, edge: string): Seam => like({ name, edges: [{ piece, edge }] });
   const underArm = sleeve === 'none' ? like : (edges: FacedEdges): Seam => fell(like(edges));
   return [
@@ -96,14 +97,12 @@ export const liningJoins = (joins: readonly Join[]): readonly Join[] =>
     return { ...join, name, a: inLining(join.a), b: inLining(join.b) };
   });
 
-/** The lining closes to the girths that go over panels alone. */
-export const liningGirths = (girths: Garment['girths'], panels: ReadonlySet<string>): readonly Girth[] =>
-  girths
-    .filter(({ parts }) => parts.every(({ piece }) => panels.has(piece)))
-    .map((girth) => ({
-      ...girth,
-      level: `${girth.level}, lining`,
-      parts: girth.parts.flatMap((part) =>
-        part.kind === 'edge' && part.edge === 'under-bust end' ? [] : [inLining(part)],
-      ),
-    }));
+/** The lining closes to the girths of the panels. */
+export const liningGirths = (girths: readonly Girth[]): readonly Girth[] =>
+  girths.map((girth) => ({
+    ...girth,
+    level: `${girth.level}, lining`,
+    parts: girth.parts.flatMap((part) =>
+      part.kind === 'edge' && part.edge === 'under-bust end' ? [] : [inLining(part)],
+    ),
+  }));

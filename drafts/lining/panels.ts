@@ -8,10 +8,14 @@ export const panelsOf = (pieces: readonly Piece[]): readonly Piece[] =>
   panelNames.flatMap((name) => pieces.filter((piece) => piece.name === name));
 
 export type Part = 'front' | 'back';
+export const parts: readonly Part[] = ['front', 'back'];
+
+/** The half that a panel or its lining belongs to. */
+export const partOf = (name: string): Part => (name.includes('front') ? 'front' : 'back');
 
 /** The panels of one half. */
 export const panelsIn = (part: Part, panels: readonly Piece[]): readonly Piece[] =>
-  panels.filter(({ name }) => name.endsWith(part));
+  panels.filter(({ name }) => partOf(name) === part);
 
 export const isNeckline = ({ name }: { readonly name: string }): boolean => name.startsWith('neckline');
 export const isArmhole = ({ name }: { readonly name: string }): boolean => name.startsWith('armhole');

@@ -10,7 +10,8 @@ import {
 import { type EndMove, withEndsMoved } from '../../engine/geometry/ends-moved.ts';
 import { directionAt } from '../../engine/geometry/evaluate.ts';
 import { vectorBetween } from '../../engine/geometry/point.ts';
-import { cross, dot, outward, plus, scaled, type Vector } from '../../engine/geometry/vector.ts';
+import { COINCIDENCE } from '../../engine/geometry/tolerance.ts';
+import { cross, dot, outward, plus, scaled, unit, type Vector } from '../../engine/geometry/vector.ts';
 import type { PieceEdge } from '../../engine/pattern/piece.ts';
 
 /** Which edges of an outline are set back, and by how much. */
@@ -18,61 +19,95 @@ export interface SetBack {
   readonly isSet: (edge: PieceEdge) => boolean;
   /** mm */
   readonly by: number;
-  /** How far the corner with an edge that stays slides along it, where that is not as far: mm. */
+  /** How far (mm) a corner slides along an edge that stays, where that is not as far. */
   readonly slides?: (stays: PieceEdge) => number;
+  /** Whether corners are rounded, so that they can be turned under, and the centre is crossed at right angles. */
+  readonly rounded?: true;
 }
 
-/**
- * Sets edges of an outline back into the cloth. A corner with an edge that stays slides along it, so that it is cut
- * short there and still lies on its line; a corner between two edges that are set back moves in from both. What is set
- * back keeps its angles at its corners, so that its lines run on over every seam over which they did before.
- */
-export function setBack(
-  edges: readonly PieceEdge[],
-  { isSet, by, slides = () => by }: SetBack,
-): readonly PieceEdge[] {
-  return edges.map((edge, i) => {
-    const before = edges.at(i - 1) ?? edge;
-    const after = edges[(i + 1) % edges.length] ?? edge;
-    if (!isSet(edge)) {
-      const length = edgeLength(edge);
-      const slide = Math.min(slides(edge), length);
-      return stretch(edge, isSet(before) ? slide : 0, isSet(after) ? length - slide : length);
-    }
-    const start = isSet(before)
-      ? inFromBoth(endDirection(before), startDirection(edge), by)
-      : back(before, slides(before));
-    const end = isSet(after)
-      ? inFromBoth(endDirection(edge), startDirection(after), by)
-      : onward(after, slides(after));
-    return {
-      ...edge,
-      curves: edge.curves.map((curve, j) => {
-        const [previous, next] = [edge.curves[j - 1], edge.curves[j + 1]];
-        return withEndsMoved(
-          curve,
-          previous ? inFromBoth(directionAt(previous, 'end'), directionAt(curve, 'start'), by) : start,
-          next ? inFromBoth(directionAt(curve, 'end'), directionAt(next, 'start'), by) : end,
-        );
-      }),
-    };
+/** An outline with some of its edges set back into the cloth, and the others cut short where they met these. */
+export function setBack(outline: readonly PieceEdge[], how: SetBack): readonly PieceEdge[] {
+  const { isSet, by, slides = () => by } = how;
+  return outline.map((edge, i) => {
+    if (isSet(edge)) return moved(outline, i, how);
+    const { before, after } = neighbours(outline, i);
+    const length = edgeLength(edge);
+    return stretch(edge, isSet(before) ? slides(edge) : 0, isSet(after) ? length - slides(edge) : length);
   });
 }
 
-/** The corner between two lines with these headings, moved in from both. */
-function inFromBoth(arriving: Vector, leaving: Vector, mm: number): EndMove {
-  const [a, b] = [outward(arriving), outward(leaving)];
-  return { by: scaled(plus(a, b), -mm / (1 + dot(a, b))), turned: 0 };
+/** Only those edges of an outline that are set back. */
+export const edgesSetBack = (outline: readonly PieceEdge[], how: SetBack): readonly PieceEdge[] =>
+  outline.flatMap((edge, i) => (how.isSet(edge) ? [moved(outline, i, how)] : []));
+
+/**
+ * An edge set back. A corner with an edge that stays slides along it; a corner between two edges that are set back moves
+ * in from both. The edge keeps its angles at both corners, so that its line runs on over every seam over which it did.
+ */
+function moved(outline: readonly PieceEdge[], i: number, how: SetBack): PieceEdge {
+  const { isSet, by, slides = () => by, rounded } = how;
+  const { before, edge, after } = neighbours(outline, i);
+  const inside = rounded ? roundCorner : sharpCorner;
+  const start = isSet(before)
+    ? inside(endDirection(before), startDirection(edge), by).leaving
+    : backAlong(before, slides(before));
+  const end = isSet(after)
+    ? inside(endDirection(edge), startDirection(after), by).arriving
+    : onAlong(after, slides(after));
+  const atStart = rounded && isCentre(before) ? { ...start, turned: toSquare(before, edge) } : start;
+  return {
+    ...edge,
+    curves: edge.curves.map((curve, j) => {
+      const [previous, next] = [edge.curves[j - 1], edge.curves[j + 1]];
+      return withEndsMoved(
+        curve,
+        previous ? inside(directionAt(previous, 'end'), directionAt(curve, 'start'), by).leaving : atStart,
+        next ? inside(directionAt(curve, 'end'), directionAt(next, 'start'), by).arriving : end,
+      );
+    }),
+  };
 }
 
+function neighbours(outline: readonly PieceEdge[], i: number) {
+  const [before, edge, after] = [outline.at(i - 1), outline[i], outline[(i + 1) % outline.length]];
+  if (!before || !edge || !after) throw new RangeError('An outline has no such edge.');
+  return { before, edge, after };
+}
+
+/** How the end of one edge and the start of the next move at the corner between them. */
+interface CornerMove {
+  readonly arriving: EndMove;
+  readonly leaving: EndMove;
+}
+
+/** The corner between two lines with these headings, moved in from both. */
+function sharpCorner(arriving: Vector, leaving: Vector, mm: number): CornerMove {
+  const [a, b] = [outward(arriving), outward(leaving)];
+  const move = { by: scaled(plus(a, b), -mm / (1 + dot(a, b))), turned: 0 };
+  return { arriving: move, leaving: move };
+}
+
+/** The same rounded: as far in as its sides, where one line runs on into the other. */
+function roundCorner(arriving: Vector, leaving: Vector, mm: number): CornerMove {
+  const by = scaled(unit(plus(outward(arriving), outward(leaving))), -mm);
+  const half = turn(arriving, leaving) / 2;
+  return { arriving: { by, turned: half }, leaving: { by, turned: -half } };
+}
+
+const isCentre = ({ name }: PieceEdge): boolean => name.startsWith('centre');
+
+/** By how much the start of an edge turns to leave a straight centre line at right angles. */
+const toSquare = (centre: PieceEdge, edge: PieceEdge): number =>
+  turn(startDirection(edge), scaled(outward(endDirection(centre)), -1));
+
 /** The corner at an edge's start, moved along it. */
-function onward(edge: PieceEdge, mm: number): EndMove {
+function onAlong(edge: PieceEdge, mm: number): EndMove {
   const { point, direction } = pointAlong(edge, mm);
   return { by: vectorBetween(edgeStart(edge), point), turned: turn(startDirection(edge), direction) };
 }
 
 /** The corner at an edge's end, moved back along it. */
-function back(edge: PieceEdge, mm: number): EndMove {
+function backAlong(edge: PieceEdge, mm: number): EndMove {
   const { point, direction } = pointAlong(edge, edgeLength(edge) - mm);
   return { by: vectorBetween(edgeEnd(edge), point), turned: turn(endDirection(edge), direction) };
 }
@@ -82,7 +117,7 @@ const turn = (from: Vector, to: Vector): number => Math.atan2(cross(from, to), d
 /** An edge without what lies before `from` mm along it, and without what lies beyond `to` mm. */
 export function stretch(edge: PieceEdge, from: number, to: number): PieceEdge {
   const names = [edge.name, edge.name] as const;
-  const [upTo] = to < edgeLength(edge) ? splitEdgeAt(edge, to, names) : [edge];
-  const [, kept] = from > 0 ? splitEdgeAt(upTo, from, names) : [upTo, upTo];
+  const [upTo] = to < edgeLength(edge) - COINCIDENCE ? splitEdgeAt(edge, to, names) : [edge];
+  const [, kept] = from > COINCIDENCE ? splitEdgeAt(upTo, from, names) : [upTo, upTo];
   return { ...edge, curves: kept.curves };
 }

@@ -2,6 +2,7 @@ import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import type { Style } from '../bodice/style.ts';
+import { type Finishing, orderOf } from '../finishing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
@@ -18,6 +19,8 @@ export interface InsideWork {
   readonly turnOfCloth: number;
   /** What the free edges of facings are turned under by, mm. */
   readonly facingEdge: number;
+  /** For edges that stay to be seen inside. */
+  readonly exposed: Finishing;
 }
 
 /** The steps by stage. Edges say by their rank when they are sewn. */
@@ -34,7 +37,7 @@ export function insideSewing(work: InsideWork): StagedSewing {
     neckline: [
       sewNeckline(work, sewnAt(sewingRank.neckline)),
       ...(armholes.length > 0 ? [sewArmholes(work, armholes)] : []),
-      ...(waist.length > 0 ? [tackWaist(waist)] : []),
+      ...(waist.length > 0 ? [tackWaist(work, waist)] : []),
     ],
     finish: [catchDown(work)],
   };
@@ -48,17 +51,18 @@ const rankOf = ({ pieces }: InsideWork, { a: [ref] }: Seam): number | undefined 
   ref && edgeNamed(pieceNamed(pieces, ref.piece), ref.edge).rank;
 
 /** The seams of lining or facings with themselves; a shoulder that runs over two panels when these are joined. */
-function makeUp({ kind, setting }: InsideWork, own: readonly Seam[]): readonly SewingStep[] {
+function makeUp({ kind, setting, exposed }: InsideWork, own: readonly Seam[]): readonly SewingStep[] {
   const isLater = ({ a, b }: Seam): boolean => a.length > 1 || b.length > 1;
   const names = (seams: readonly Seam[]): readonly string[] => seams.map(({ name }) => name);
   const [first, later] = [own.filter((seam) => !isLater(seam)), own.filter(isLater)];
   const step = (title: string, seams: readonly Seam[], how: readonly string[]): readonly SewingStep[] =>
     seams.length === 0
       ? []
-      : [{ title, sews: names(seams), presses: names(seams), stitch: '301', seamClass: 1, how }];
+      : [{ title, sews: names(seams), presses: names(seams), stitch: '301', seamClass: 1, finish, how }];
+  const finish = kind === 'facing' ? exposed.open : 'enclosed';
   return kind === 'facing'
     ? step('Sew the facings together', own, [
-        'Sew the facings to each other, right sides together, and press the seams open.',
+        `Sew the facings to each other, right sides together, ${orderOf(exposed.open)}, and press the seams open.`,
       ])
     : [
         ...step('Sew the lining together', first, [
@@ -85,7 +89,10 @@ function neaten({ pieces, facingEdge }: InsideWork): readonly SewingStep[] {
       turns: free,
       stitch: '301',
       seamClass: 6,
-      how: ['Turn the free edges under, press, and stitch close to the fold.'],
+      finish: 'turned',
+      how: [
+        'Iron the interfacing onto the wrong sides of the facings. Turn the free edges under, press, and stitch close to the fold.',
+      ],
       amounts: [{ says: 'free edges of facings are turned under by', mm: facingEdge }],
       cautions: [cautions.hotEdge],
     },
@@ -100,6 +107,7 @@ function sewNeckline({ kind, style, turnOfCloth }: InsideWork, seams: readonly s
     presses: seams,
     stitch: '301',
     seamClass: 1,
+    finish: 'graded',
     how: [
       `Lay the ${kind} on the ${where}, right sides together, raw edges level, and sew ${wayRoundNeck(style)}.`,
       'Trim the allowances in steps, clip the hollow edge and into every corner, and turn the inside in. Stitch the allowances to it close to the seam, so that it stays inside; the seam rolls in by the turn of the cloth.',
@@ -138,6 +146,7 @@ function sewArmholes({ kind, style }: InsideWork, seams: readonly string[]): Sew
     presses: seams,
     stitch: '301',
     seamClass: 1,
+    finish: 'graded',
     how: [
       ...way,
       'Trim the allowances in steps, clip the hollow edge, turn the inside in and press. Stitch the allowances to it close to the seam as far as the machine reaches.',
@@ -146,14 +155,15 @@ function sewArmholes({ kind, style }: InsideWork, seams: readonly string[]): Sew
   };
 }
 
-const tackWaist = (seams: readonly string[]): SewingStep => ({
+const tackWaist = ({ exposed }: InsideWork, seams: readonly string[]): SewingStep => ({
   title: 'Stitch the lining to the bodice at the waist',
   sews: seams,
   presses: seams,
   stitch: '301',
   seamClass: 1,
+  finish: exposed.together,
   how: [
-    'Lay lining and bodice together, wrong sides together, seam on seam, and stitch along the waist as one.',
+    `Lay lining and bodice together, wrong sides together, seam on seam, and stitch along the waist as one; ${orderOf(exposed.together)}.`,
   ],
 });
 
@@ -171,6 +181,7 @@ function catchDown(work: InsideWork): SewingStep {
     ...(atZip.length > 0 ? { turns: atZip } : {}),
     stitch: '200',
     seamClass: 2,
+    finish: 'felled',
     how: [
       kind === 'lining'
         ? `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: ${overWhat(work).join(', ')}. Fell them by hand.`

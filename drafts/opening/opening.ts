@@ -10,6 +10,8 @@ import { liningCentreBack } from '../skirt/lining.ts';
 import type { OpenedTable, OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
 import { openingSewing } from './sewing.ts';
+import { stayNotion } from './waist-stay.ts';
+import { zipNotions } from './zip-notions.ts';
 
 /** The edges an opening runs along: on the bodice, and going on below the waist. */
 interface OpeningEdges {
@@ -49,7 +51,8 @@ const zipMark = (name: string, edge: PieceEdge, below: number): Notch => ({
  * Opens a dress: the longest zip in stock that ends high enough, notches where it begins and ends, a hook and eye above it, and
  * the centre back seam that is sewn below it or, where the dress opens at the side, from hem to neckline.
  */
-export function openDress({ mm, measured, heading, size, styling }: OpenedTable, dress: Parts): Parts {
+export function openDress(table: OpenedTable, dress: Parts): Parts {
+  const { mm, measured, heading, size, styling } = table;
   heading('The opening');
   const { bodice, skirt, closedAbove } = edgesOf[styling.opening];
   const edgeOf = measured(
@@ -61,6 +64,7 @@ export function openDress({ mm, measured, heading, size, styling }: OpenedTable,
   const onBodice = mm`Zip on the bodice: ${edgeOf} - closed above ${closedAbove}`;
   const zip = mm`Zip: ${rules.stockStep} x whole part of ((${onBodice} + ${rules.belowWaist}) / ${rules.stockStep}); the longest stock length that ends high enough`;
   const below = mm`Zip ends below the waist: ${zip} - ${onBodice}`;
+  const waist = dress.girths.find(({ level }) => level === 'waist');
   const lined = styling.skirtLining === 'lined';
   const panels = styling.opening === 'back' ? ['centre back'] : ['side front', 'side back'];
   const gores = panels.map((panel) => `skirt ${panel}`);
@@ -82,13 +86,8 @@ export function openDress({ mm, measured, heading, size, styling }: OpenedTable,
     seams: [...dress.seams, centreBackSeam, ...(lined ? [liningCentreBack] : [])],
     notions: [
       ...dress.notions,
-      {
-        name: 'zip',
-        count: 1,
-        length: zip.value,
-        note: `set into the ${styling.opening === 'back' ? 'centre back' : 'left side'} seam`,
-      },
-      { name: 'hook and eye', count: 1, length: 0, note: 'above the zip' },
+      ...zipNotions(styling, zip.value),
+      ...(waist ? stayNotion(table, waist) : []),
     ],
     sewing: openingSewing(dress.sewing ?? {}, styling, below.value),
   };

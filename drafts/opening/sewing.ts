@@ -1,62 +1,121 @@
-import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
+import { exposed, orderFirst, orderOf } from '../finishing.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
-import { type StagedSewing, stagesTogether } from '../sewing-stages.ts';
+import { type StagedSewing, stagesTogether, state } from '../sewing-stages.ts';
+import { amounts } from '../sewing-words.ts';
 import { liningCentreBack } from '../skirt/lining.ts';
+import { type Additions, added } from './additions.ts';
 import type { OpenedStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';
+import { stayAdded, stayRibbon } from './waist-stay.ts';
+import { zipInterfacing } from './zip-notions.ts';
 
 /**
  * The centre back seam and the zip, added to the rest of the sewing, and a skirt lining closed round it. The zip ends
- * `below` mm under the waist.
+ * `below` mm under the waist. The part of a seam that the zip goes into is tacked and never sewn.
  */
 export const openingSewing = (rest: StagedSewing, styling: OpenedStyling, below: number): StagedSewing =>
   stagesTogether([
-    rest,
-    { 'centre back': styling.opening === 'back' ? [backZip(below)] : [backSeam, sideZip(below)] },
-    styling.skirtLining === 'lined' ? liningRoundZip(styling.opening) : {},
+    added(rest, { ...stayAdded(styling), ...(styling.opening === 'side' ? openAtSide(below) : {}) }),
+    {
+      'centre back':
+        styling.opening === 'back'
+          ? [backSeamToZip(styling, below), setZip(styling)]
+          : [backSeam(styling), setZip(styling)],
+    },
+    styling.skirtLining === 'lined' ? liningRoundZip(styling) : {},
+    styling.waistStay === 'ribbon' ? { inside: [stayRibbon(underZip(styling, 'zip set in'))] } : {},
   ]);
 
-const seam: Omit<SewingStep, 'title' | 'how'> = {
+/** Where the seam is tacked that the zip goes into. */
+const underZip = ({ opening }: OpenedStyling, is: State['is']): readonly State[] =>
+  opening === 'back'
+    ? [state('centre back', is, 'centre back'), state('skirt centre back', is, 'centre back')]
+    : ['side front', 'side back', 'skirt side front', 'skirt side back'].map((piece) =>
+        state(piece, is, 'side'),
+      );
+
+/** What a zip at the left side makes otherwise in the steps that sew these seams. */
+function openAtSide(below: number): Additions {
+  const top = `${rules.belowUnderarm.value} mm below the underarm`;
+  const end = `the notch ${Math.round(below)} mm below the waist`;
+  const tacked = (...pieces: readonly string[]) => pieces.map((piece) => state(piece, 'tacked', 'side'));
+  return {
+    side: {
+      how: [
+        `On the left sew only from the underarm to the notch ${top}, and tack the rest by hand: the zip goes there.`,
+      ],
+      brings: tacked('side front', 'side back'),
+    },
+    'skirt, side': {
+      how: [`On the left sew the side seam from the hem to ${end}, and tack it from there to the waist.`],
+      brings: tacked('skirt side front', 'skirt side back'),
+    },
+    'lining, skirt, side': { how: [`On the left leave the side seam open from the waist to ${end}.`] },
+  };
+}
+
+const centreBack = (styling: OpenedStyling): Omit<SewingStep, 'title' | 'how'> => ({
   sews: ['centre back'],
   presses: ['centre back'],
   stitch: '301',
   seamClass: 1,
-};
+  finish: exposed(styling).open,
+});
 
-const backZip = (below: number): SewingStep => ({
-  ...seam,
-  title: 'Sew the centre back and set in the zip',
-  uses: ['zip', 'hook and eye'],
+const backSeamToZip = (styling: OpenedStyling, below: number): SewingStep => ({
+  ...centreBack(styling),
+  title: 'Sew the centre back seam below the zip',
+  brings: underZip(styling, 'tacked'),
   how: [
-    `Sew the centre back seam from the hem up to the notch where the zip ends, ${Math.round(below)} mm below the waist; tack the rest and press the whole seam open.`,
-    `Set the zip in under the tacked seam, its slider ${rules.sliderBelow.value} mm below the neckline, the waist seams level with each other, and take out the tacking.`,
-    'Sew a hook and eye above the slider.',
+    `Sew the centre back seam from the hem up to the notch where the zip ends, ${Math.round(below)} mm below the waist; tack the rest by hand.`,
+    `${orderFirst(exposed(styling).open)}, and press the whole seam open.`,
   ],
 });
 
-const backSeam: SewingStep = {
-  ...seam,
+const backSeam = (styling: OpenedStyling): SewingStep => ({
+  ...centreBack(styling),
   title: 'Sew the centre back seam',
-  how: ['Sew the centre back seam from the hem to the neckline, waist seams meeting, and press it open.'],
-};
-
-const sideZip = (below: number): SewingStep => ({
-  title: 'Set in the zip at the left side',
-  uses: ['zip', 'hook and eye'],
-  stitch: '301',
-  seamClass: 2,
   how: [
-    `Unpick the left side seam from ${rules.belowUnderarm.value} mm below the underarm to the notch ${Math.round(below)} mm below the waist, tack it shut by hand and press.`,
-    'Set the zip in under the tacked seam, waist seams level with each other, take out the tacking, and sew a hook and eye at the waist.',
+    `Sew the centre back seam from the hem to the neckline, waist seams meeting; ${orderOf(exposed(styling).open)}, and press it open.`,
   ],
 });
+
+/** How either kind of zip is stitched under its tacked seam. */
+const stitched: Readonly<Record<OpenedStyling['zipKind'], string>> = {
+  centred:
+    'Lay the closed zip face down on the allowances, its teeth along the tacked line, and tack it. Stitch down one side, across its end and up the other from the right side.',
+  lapped:
+    'Let the allowance of the one edge stand out under the tacked line, and stitch it to the zip close to the teeth. Lay the other edge over the zip and stitch it down from the right side, across the end too.',
+};
+
+function setZip(styling: OpenedStyling): SewingStep {
+  const atBack = styling.opening === 'back';
+  return {
+    title: atBack ? 'Set in the zip' : 'Set in the zip at the left side',
+    needs: underZip(styling, 'tacked'),
+    brings: underZip(styling, 'zip set in'),
+    uses: ['zip', zipInterfacing, 'hook and eye'],
+    stitch: '301',
+    seamClass: 2,
+    how: [
+      'Iron the strips of interfacing onto the allowances that the zip is set into.',
+      stitched[styling.zipKind],
+      atBack
+        ? `The slider ends ${rules.sliderBelow.value} mm below the neckline, the waist seams level with each other. Take out the tacking, and sew the hook and eye above the slider.`
+        : 'The waist seams are level with each other. Take out the tacking, and sew the hook and eye at the waist.',
+    ],
+    amounts: amounts(rules.zipStrip, ...(styling.zipKind === 'lapped' ? [rules.underlap] : [])),
+  };
+}
 
 /** The lining of the skirt lies flat until the skirt is closed; then its own centre back is, and it is felled. */
-function liningRoundZip(opening: OpenedStyling['opening']): StagedSewing {
-  const atBack = opening === 'back';
+function liningRoundZip(styling: OpenedStyling): StagedSewing {
+  const atBack = styling.opening === 'back';
   const opened = atBack
     ? [{ piece: liningOf('skirt centre back'), edge: 'centre back' }]
     : ['front', 'back'].map((half) => ({ piece: liningOf(`skirt side ${half}`), edge: 'side' }));
+  const { open } = exposed(styling);
   return {
     inside: [
       {
@@ -65,10 +124,11 @@ function liningRoundZip(opening: OpenedStyling['opening']): StagedSewing {
         presses: [liningCentreBack.name],
         stitch: '301',
         seamClass: 1,
+        finish: open,
         how: [
           atBack
-            ? 'Sew the centre back of the lining from the hem up to the notch where the zip ends, and press the whole seam open.'
-            : 'Sew the centre back of the lining from the hem to the waist, and press it open. Unpick its left side seam from the waist to the notch where the zip ends.',
+            ? `Sew the centre back of the lining from the hem up to the notch where the zip ends, ${orderOf(open)}, and press the whole seam open.`
+            : `Sew the centre back of the lining from the hem to the waist, ${orderOf(open)}, and press it open.`,
         ],
       },
     ],
@@ -78,6 +138,7 @@ function liningRoundZip(opening: OpenedStyling['opening']): StagedSewing {
         catches: opened,
         stitch: '200',
         seamClass: 2,
+        finish: 'felled',
         how: [
           'Turn the open edges of the skirt lining under along their lines, pin them along the tape of the zip, clear of its teeth, and fell them by hand.',
         ],

@@ -77,6 +77,6 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };
   table.heading('The lining of the skirt');
   const up = table.mm`Lining of the skirt: shorter at the hem by ${rules.liningShorter}; the gores once more, held at the waist`;
-  const lining = skirtLining(cutGores(up.value), body.size.hipGirth, sizes);
+  const lining = skirtLining(cutGores(up.value), body.size.hipGirth, sizes, styling);
   return { ok: true, value: together(parts, lining), issues: [] };
 }

@@ -3,6 +3,7 @@ import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { atCentreBack, lined, liningJoins } from '../lining/lining-seams.ts';
+import type { MakingStyling } from '../making-choices.ts';
 import { backwards, edge, plainSeam } from '../seams.ts';
 import { goreNames } from './by-gore.ts';
 import { type GoreSizes, sweepAbove } from './gore-sizes.ts';
@@ -11,14 +12,19 @@ import { skirtRules as rules } from './rules.ts';
 import { skirtJoins, skirtSeams } from './skirt-seams.ts';
 
 /** What a lining adds to a skirt, given its gores drawn once more, shorter, and what the whole lining closes to. */
-export const skirtLining = (shorterGores: readonly Piece[], hipGirth: number, sizes: GoreSizes): Parts => ({
+export const skirtLining = (
+  shorterGores: readonly Piece[],
+  hipGirth: number,
+  sizes: GoreSizes,
+  styling: MakingStyling,
+): Parts => ({
   pieces: shorterGores.map(inLining),
   seams: [...skirtSeams.map(lined), waistSeam],
   joins: liningJoins(skirtJoins),
   girths: girths(hipGirth, sizes),
   notions: [],
   shapes: [],
-  sewing: liningSewing,
+  sewing: liningSewing(styling),
 });
 
 /** A gore as it is cut of lining, with a narrow hem. */

@@ -37,8 +37,11 @@ export interface CapShape {
   readonly leastRadius: number;
 }
 
-/** A notch may turn the cap away from the armhole by this, radians: what 3 mm make over its last 15 mm. */
-const TURNS_AWAY = 0.2;
+/**
+ * A cap that turns away from its armhole by this angle (radians) times the length it is sewn flat (mm) parts from it by
+ * at most 4/27 of that between notch and underarm, some 2 mm.
+ */
+const TURNS_AWAY = 14;
 
 /**
  * Asks for the cap. Below its notches it is the armhole once more, underarm laid on underarm; above, its crown is as
@@ -129,8 +132,8 @@ function planFlat(
   const notch = sketch.point(`sleeve ${part} notch`, place);
   const crownFoot = sketch.point(`crown, ${part} notch`, place);
   const heading = sketch.angle(`cap at the ${part} notch`, along, {
-    min: along - TURNS_AWAY,
-    max: along + TURNS_AWAY,
+    min: along - TURNS_AWAY / flatLength,
+    max: along + TURNS_AWAY / flatLength,
   });
   const strays = rules.capStrays.value;
   for (const [axis, of, value] of [

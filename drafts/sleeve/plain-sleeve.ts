@@ -47,7 +47,7 @@ export function drawPlainSleeve(
     girths: sleeveGirths(table),
     notions: [],
     shapes: [...capFigures(table, cap), ...sleeveShapes(cut)],
-    sewing: plainSewing(seams),
+    sewing: plainSewing(seams, styling),
   };
   return { ok: true, value: parts, issues: [] };
 }

@@ -1,28 +1,34 @@
+import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { Seam } from '../../engine/pattern/garment.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
+import { exposed, type FinishStyling, insideBodice, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
 import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
-import type { PuffStyling } from './choices.ts';
+import type { PlainSleeveTable, PuffStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
 /** How puff sleeves are made up, each closed to a ring before it is set in. */
-export const puffSewing = (styling: PuffStyling): StagedSewing =>
+export const puffSewing = (styling: PuffStyling & FinishStyling): StagedSewing =>
   styling.sleeveLining === 'self' ? selfLinedSewing(styling) : singleSewing(styling);
 
-const singleSewing = (styling: PuffStyling): StagedSewing => ({
+const singleSewing = (styling: PuffStyling & FinishStyling): StagedSewing => ({
   prepare: [gatheringRows('')],
   sleeve: [
-    sleeveSeam('Fold each sleeve right sides together, sew its seam, neaten the edges and press open.'),
+    sleeveSeam(
+      exposed(styling).open,
+      `Fold each sleeve right sides together, sew its seam, ${orderOf(exposed(styling).open)}, and press open.`,
+    ),
     turnedCasing(styling),
     threadElastic,
     closeCasing('Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.'),
   ],
-  armhole: [setIn],
+  armhole: [setIn(insideBodice(styling).together)],
 });
 
-const selfLinedSewing = (styling: PuffStyling): StagedSewing => ({
+const selfLinedSewing = (styling: PuffStyling & FinishStyling): StagedSewing => ({
   sleeve: [
     sleeveSeam(
+      'enclosed',
       'Open each sleeve out and fold it right sides together along the arm. Sew its seam from end to end, but leave a gap in one half, from the fold of the hem to the casing line. Press open: the half with the gap becomes the lining.',
     ),
     foldedCasing(styling),
@@ -30,11 +36,15 @@ const selfLinedSewing = (styling: PuffStyling): StagedSewing => ({
     closeCasing('Stretch the elastic until the casing lies flat, and sew the gap in the seam shut by hand.'),
     gatheringRows('through both layers'),
   ],
-  armhole: [setIn],
+  armhole: [setIn(insideBodice(styling).together)],
 });
 
 /** How plain sleeves are made up and set in. */
-export function plainSewing(seams: readonly Seam[]): StagedSewing {
+export function plainSewing(
+  seams: readonly Seam[],
+  styling: PlainSleeveTable['styling'] & FinishStyling,
+): StagedSewing {
+  const { open } = exposed(styling);
   const own = seams.map(({ name }) => name).filter((name) => name.startsWith('sleeve seam'));
   return {
     prepare: [easingRows],
@@ -45,21 +55,23 @@ export function plainSewing(seams: readonly Seam[]): StagedSewing {
         presses: own,
         stitch: '301',
         seamClass: 1,
+        finish: open,
         how: [
-          `Fold each sleeve right sides together and sew its seam${own.length > 1 ? '; over the elbow the back is a little longer, ease it in' : ''}. Neaten the edges and press open.`,
+          `Fold each sleeve right sides together and sew its seam${own.length > 1 ? '; over the elbow the back is a little longer, ease it in' : ''}; ${orderOf(open)}, and press open.`,
         ],
       },
       {
         title: 'Hem the sleeves',
         turns: [{ piece: 'sleeve', edge: 'hem' }],
-        stitch: '301',
+        stitch: '200',
         seamClass: 6,
-        how: ['Turn the hem up along its line, press, neaten its edge and sew it by hand.'],
+        finish: open,
+        how: [`Neaten the raw edge (${open}), turn the hem up along its line, press, and sew it by hand.`],
         amounts: amounts(rules.plainHem),
         cautions: [cautions.hotEdge],
       },
     ],
-    armhole: [setInPlain],
+    armhole: [setInPlain(insideBodice(styling).together)],
   };
 }
 
@@ -74,7 +86,7 @@ const easingRows: SewingStep = {
   amounts: amounts(workroom.longStitch),
 };
 
-const setInPlain: SewingStep = {
+const setInPlain = (finish: SeamFinish): SewingStep => ({
   title: 'Ease the crowns and set in the sleeves',
   needs: [
     state('sleeve', 'rows stitched', 'crown'),
@@ -86,14 +98,15 @@ const setInPlain: SewingStep = {
   presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [
     'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to shoulder seam.',
     'Draw up the rows until the crown fits between the notches and spread the ease without a gather; shrink it in over the end of the ironing board. Sew with the sleeve on top.',
-    'Trim the underarm, neaten all layers together, and press the allowance into the sleeve.',
+    `Trim the underarm, ${orderOf(finish)}, and press the allowance into the sleeve.`,
   ],
   amounts: amounts(workroom.underarmTrim),
   cautions: [cautions.hotEdge],
-};
+});
 
 const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
   title: 'Stitch the gathering rows of the sleeves',
@@ -106,12 +119,13 @@ const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
   amounts: amounts(workroom.rowsApart, workroom.longStitch),
 });
 
-const sleeveSeam = (how: string): SewingStep => ({
+const sleeveSeam = (finish: SeamFinish, how: string): SewingStep => ({
   title: 'Sew the sleeve seams',
   sews: ['sleeve seam'],
   presses: ['sleeve seam'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [how],
 });
 
@@ -127,6 +141,7 @@ const turnedCasing = (styling: PuffStyling): SewingStep => ({
   brings: [state('sleeve', 'casing stitched', 'casing'), state('sleeve', 'opening left', 'casing')],
   stitch: '301',
   seamClass: 6,
+  finish: 'turned',
   how: [
     'Turn the raw edge under, turn the hem up along its line, and press.',
     'Stitch round close to the inner fold. Leave an opening beside the sleeve seam.',
@@ -180,7 +195,7 @@ const closeCasing = (how: string): SewingStep => ({
   how: [how],
 });
 
-const setIn: SewingStep = {
+const setIn = (finish: SeamFinish): SewingStep => ({
   title: 'Gather the crowns and set in the sleeves',
   needs: [
     state('sleeve', 'rows stitched', 'crown'),
@@ -192,11 +207,12 @@ const setIn: SewingStep = {
   presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
   stitch: '301',
   seamClass: 1,
+  finish,
   how: [
     'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to the shoulder mark of the strap.',
     'Below the notches the edges lie flat on each other. Draw up the rows until the crown fits between the notches, keep most of the fullness over the strap, and sew with the gathers on top.',
-    'Trim the underarm, neaten all layers together, and press the allowance only.',
+    `Trim the underarm, ${orderOf(finish)}, and press the allowance only.`,
   ],
   amounts: amounts(workroom.underarmTrim),
   cautions: [cautions.gathers],
-};
+});

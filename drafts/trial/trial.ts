@@ -11,6 +11,7 @@ import { bodiceRules } from '../bodice/rules.ts';
 import { bodiceSewing } from '../bodice/sewing.ts';
 import { bodiceShapes } from '../bodice/shapes.ts';
 import { drawGarment, inOrder, type Parts, together } from '../draw-garment.ts';
+import { insideBodice } from '../finishing.ts';
 import { drawFoundation } from '../foundation/foundation.ts';
 import { sleeveShapedBy, trialShapedBy } from '../shaped-by.ts';
 import { drawPlainSleeve } from '../sleeve/plain-sleeve.ts';
@@ -51,7 +52,7 @@ export const trial: Draft<StylingOf<typeof trialChoices>> = {
           girths: bodiceGirths(table.body, foundation, lines.style),
           notions: [],
           shapes: bodiceShapes(cut, table.body, sleeved),
-          sewing: bodiceSewing(cut),
+          sewing: bodiceSewing(cut, { finishing: insideBodice({}), tapes: [] }),
         };
         if (!sleeved) return { ok: true, value: inOrder(bodice), issues: [] };
         const sleeve = drawPlainSleeve(table, cut, solver);

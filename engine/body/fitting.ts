@@ -28,8 +28,21 @@ export type FittedLevel = (typeof fittedLevels)[FittedSeam][number];
 
 export const fittedSeams = Object.keys(fittedLevels) as readonly FittedSeam[];
 
-/** A seam is taken in or let out no further on each layer, mm. Common practice, no source. */
-export const mostAtSeam = 12;
+/** The allowance of a trial bodice on every seam, for letting out, mm. Common practice, no source. */
+export const trialAllowance = 25;
+
+/** What a seam needs of its allowance to hold, mm. Common practice, no source. */
+export const leastAllowance = 10;
+
+/**
+ * How far a seam of a trial bodice can be pinned on each layer, mm. Let out, it moves into the allowance, and as much of
+ * that must stay as a seam needs. Taken in, the fold that is pinned is no deeper than the allowance is wide: what takes
+ * more is another shape.
+ */
+export const mostAtSeam = {
+  'take in': trialAllowance,
+  'let out': trialAllowance - leastAllowance,
+} as const;
 
 /** The changes that need no more than an amount, and beyond what (mm) to measure again. Common practice, no source. */
 export const plainChanges = {
@@ -134,7 +147,7 @@ export const changeWords = (change: FittingChange): string => {
 
 /** The most there is of a change, mm. */
 export const mostOf = (change: FittingChange): number =>
-  'seam' in change ? mostAtSeam : plainChanges[change.kind].most;
+  'seam' in change ? mostAtSeam[change.kind] : plainChanges[change.kind].most;
 
 /** All there is of one plain change, mm; said twice, it counts twice. */
 export const fitted = (changes: readonly FittingChange[], kind: PlainChange): number =>

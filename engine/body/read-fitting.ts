@@ -9,12 +9,14 @@ import {
   fittedLevels,
   fittedSeams,
   isOpposite,
+  leastAllowance,
   mostOf,
   oneSided,
   onSide,
   placeOf,
   plainChangeNames,
   sideOf,
+  trialAllowance,
 } from './fitting.ts';
 import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
 
@@ -139,15 +141,31 @@ function tooMuch(changes: readonly FittingChange[], units: Unit): readonly Issue
   return found.filter(({ message }, i) => found.findIndex((other) => other.message === message) === i);
 }
 
+/** All there is of one change. */
+interface Sum {
+  readonly words: string;
+  readonly kind: FittingChange['kind'];
+  readonly mm: number;
+  readonly most: number;
+}
+
+/** Why a seam cannot be let out or taken in further: the trial bodice has no more cloth there. */
+function whyOf(kind: FittingChange['kind'], units: Unit): string {
+  const told = (mm: number): string => inUnit(mm / millimetres[units], units);
+  const allowance = `A trial bodice has allowances of ${told(trialAllowance)}`;
+  if (kind === 'let out') return `${allowance}, and a seam needs ${told(leastAllowance)} of them. `;
+  return kind === 'take in' ? `${allowance}, and no deeper fold is pinned. ` : '';
+}
+
 function tooMuchOn(side: Side, changes: readonly FittingChange[], units: Unit): readonly Issue[] {
-  const sums = new Map<string, { readonly words: string; readonly mm: number; readonly most: number }>();
+  const sums = new Map<string, Sum>();
   for (const change of onSide(changes, side)) {
     const key = `${change.kind} ${placeOf(change)}`;
     const before = sums.get(key);
     const words = before && sideOf(change) === undefined ? before.words : changeWords(change);
-    sums.set(key, { words, mm: change.mm + (before?.mm ?? 0), most: mostOf(change) });
+    sums.set(key, { words, kind: change.kind, mm: change.mm + (before?.mm ?? 0), most: mostOf(change) });
   }
-  return [...sums.values()].flatMap(({ words, mm, most }) => {
+  return [...sums.values()].flatMap(({ words, kind, mm, most }) => {
     const [value, max] = [mm / millimetres[units], most / millimetres[units]];
     return mm <= most
       ? []
@@ -158,7 +176,7 @@ function tooMuchOn(side: Side, changes: readonly FittingChange[], units: Unit): 
             path: 'fitting',
             value,
             limits: { min: 0, max, unit: units },
-            message: `${inUnit(value, units)} is too much for "${words}". Beyond ${inUnit(max, units)} measure again and sew another trial bodice.`,
+            message: `${inUnit(value, units)} is too much for "${words}". ${whyOf(kind, units)}Beyond ${inUnit(max, units)} measure again and sew another trial bodice.`,
           },
         ];
   });

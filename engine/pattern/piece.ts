@@ -74,7 +74,7 @@ export interface Mark {
 
 /** How many to cut of one cloth. */
 export interface CutCount {
-  readonly cloth: 'self' | 'lining';
+  readonly cloth: 'self' | 'lining' | 'interfacing';
   readonly count: number;
   /** Cut with the piece's fold edge on a fold of the cloth. */
   readonly onFold: boolean;

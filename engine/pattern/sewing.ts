@@ -1,3 +1,4 @@
+import type { SeamFinish } from './finishes.ts';
 import type { EdgeRef } from './garment.ts';
 import type { SeamClass, StitchType } from './stitches.ts';
 
@@ -26,6 +27,8 @@ export interface SewingStep {
   readonly uses?: readonly string[];
   readonly stitch?: StitchType;
   readonly seamClass?: SeamClass;
+  /** How the raw edges of what is sewn or turned are kept from fraying. */
+  readonly finish?: SeamFinish;
   /** What to do, sentence by sentence. */
   readonly how: readonly string[];
   readonly amounts?: readonly Amount[];
@@ -51,7 +54,9 @@ export type Condition =
   | 'casing stitched'
   | 'opening left'
   | 'threaded'
-  | 'casing closed';
+  | 'casing closed'
+  | 'tacked'
+  | 'zip set in';
 
 /** A length that is no edge of a piece: how wide, how far apart, how much; mm, and on whose word where it is no choice of this garment. */
 export interface Amount {

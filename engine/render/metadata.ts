@@ -59,7 +59,7 @@ const piece = z.strictObject({
   marks: list(z.strictObject({ name, kind: z.enum(['buttonhole', 'drill', 'cross']) })),
   cut: list(
     z.strictObject({
-      cloth: z.enum(['self', 'lining']),
+      cloth: z.enum(['self', 'lining', 'interfacing']),
       count: z.number(),
       onFold: z.boolean(),
       pair: z.boolean(),

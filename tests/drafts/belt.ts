@@ -131,6 +131,7 @@ export const belt: Draft<StylingOf<typeof choices>> = {
                 title: 'Sew the belt to its lining and turn it',
                 sews: seams.map(({ name }) => name),
                 presses: seams.map(({ name }) => name),
+                finish: 'graded' as const,
                 how: [
                   'Sew round, right sides together, leave a gap, turn, press, and close the gap by hand.',
                 ],

@@ -100,6 +100,9 @@ const made = [
   {},
   { opening: 'side' },
   { opening: 'side', sleeve: 'none', inside: 'faced', necklineGathers: 'fixed' },
+  { shoulder: 'whole', front: 'plain', sleeve: 'plain' },
+  { shoulder: 'whole', front: 'plain', sleeve: 'none', inside: 'faced' },
+  { shoulder: 'whole', front: 'plain', centreFront: 'parted', sleeve: 'plain', sleeveTo: 'wrist' },
 ].map((styling) => drafted('dress', body, styling).garment);
 const ofTwoSides = drafted('dress', { ...body, fitting: [{ 'shorten strap': 1, side: 'left' }] }).garment;
 
@@ -203,7 +206,8 @@ describe('the pages of the drafts together', () => {
       (kind) => `| \`${kind}\` | ${plainChanges[kind].most} mm | ${sided[oneSided[kind] ?? 'none']} |`,
     );
     const seams = Object.entries(fittedLevels).map(
-      ([seam, levels]) => `| \`${seam}\` | ${levels.join(', ')} | ${mostAtSeam} mm |`,
+      ([seam, levels]) =>
+        `| \`${seam}\` | ${levels.join(', ')} | ${mostAtSeam['take in']} mm | ${mostAtSeam['let out']} mm |`,
     );
     expect([...rows, ...seams].filter((line) => !text.includes(line))).toEqual([]);
   });

@@ -6,7 +6,8 @@ import { edgeKey, type Schedule, stateKey } from './schedule.ts';
 
 /**
  * What is left out or done twice: every seam is sewn once, every hem and faced edge turned once, every piece cut
- * and marked, every line and mark on it put to use, every notion used.
+ * and marked, every line and mark on it put to use, every notion
+ * used, every raw edge finished.
  */
 export function completeness(garment: Garment, schedule: Schedule): Issue[] {
   const { sewn, turned, reached, steps } = schedule;
@@ -28,21 +29,36 @@ export function completeness(garment: Garment, schedule: Schedule): Issue[] {
         return [fault('left-out', where, `No step brings ${what} to be “${is}”`)];
       }),
     ),
-    ...openCasings(steps, reached),
+    ...leftOpen(steps, reached),
+    ...unfinished(steps),
     ...garment.notions.flatMap(({ name }) =>
       used.has(name) ? [] : [fault('left-out', name, `No step uses the ${name}`)],
     ),
   ];
 }
 
-/** Openings that were left and are never closed. */
-const openCasings = (steps: readonly SewingStep[], reached: Schedule['reached']): Issue[] =>
+/** What is done for a time only, what must follow, and what to say when it does not. */
+const forATime: Readonly<Partial<Record<Condition, readonly [then: Condition, left: string]>>> = {
+  'opening left': ['casing closed', 'No step closes the opening left in'],
+  tacked: ['zip set in', 'No step sets a zip into the tacked seam at'],
+};
+
+/** Openings that were left and are never closed; seams that are tacked for a zip that is never set in. */
+const leftOpen = (steps: readonly SewingStep[], reached: Schedule['reached']): Issue[] =>
   steps.flatMap(({ brings = [] }) =>
-    brings.flatMap(({ piece, is, at = '' }) =>
-      is !== 'opening left' || reached.has(stateKey(piece, 'casing closed', at))
-        ? []
-        : [fault('left-out', `${piece}/${at}`, `No step closes the opening left in “${at}” of the ${piece}`)],
-    ),
+    brings.flatMap(({ piece, is, at = '' }) => {
+      const [then, left] = forATime[is] ?? [];
+      if (!then || reached.has(stateKey(piece, then, at))) return [];
+      return [fault('left-out', `${piece}/${at}`, `${left} “${at}” of the ${piece}`)];
+    }),
+  );
+
+/** Steps that leave raw edges without a word on how they are kept from fraying. */
+const unfinished = (steps: readonly SewingStep[]): Issue[] =>
+  steps.flatMap(({ title, sews = [], turns = [], finish }) =>
+    finish !== undefined || sews.length + turns.length === 0
+      ? []
+      : [fault('no-finish', title, `The step “${title}” does not say how its raw edges are finished`)],
   );
 
 /** What a piece asks for by what is drawn on it. */

@@ -30,6 +30,8 @@ const rules: Readonly<Record<Condition, Rule>> = {
   'opening left': rule([['marked']], ['threaded', 'casing closed']),
   threaded: rule([['casing stitched'], ['buttonholes made', 'opening left']], ['casing closed']),
   'casing closed': rule([['threaded']]),
+  tacked: rule([['marked']], ['zip set in']),
+  'zip set in': rule([['tacked']]),
 };
 
 /** As a sentence says it: “must wait until …”. */
@@ -45,6 +47,8 @@ const inWords: Readonly<Record<Condition, string>> = {
   'opening left': 'an opening is left',
   threaded: 'its casing is threaded',
   'casing closed': 'its casing is closed',
+  tacked: 'it is tacked shut where the zip goes',
+  'zip set in': 'its zip is set in',
 };
 
 /** Steps that bring a piece to a state it is not ready for, need what nobody has done, or come when it is too late. */

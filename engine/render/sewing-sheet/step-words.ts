@@ -1,3 +1,4 @@
+import { seamFinishes } from '../../pattern/finishes.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
 import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
 import { type SeamRow, seamRow, turnRow } from './seam-words.ts';
@@ -16,7 +17,7 @@ export interface StepWords {
   readonly uses: readonly string[];
   readonly seams: readonly SeamRow[];
   readonly amounts: readonly AmountWords[];
-  /** Stitch, seam class and allowance. */
+  /** Stitch, seam class, finish of the raw edges, and allowance. */
   readonly madeWith: readonly string[];
   readonly cautions: readonly string[];
 }
@@ -51,10 +52,11 @@ export const stepWords = (
   cautions: step.cautions ?? [],
 });
 
-function madeWith({ stitch, seamClass }: SewingStep, { allowances }: StepFacts): readonly string[] {
+function madeWith({ stitch, seamClass, finish }: SewingStep, { allowances }: StepFacts): readonly string[] {
   const parts = [
     ...(stitch ? [`stitch ${stitch}, ${stitchTypes[stitch]}`] : []),
     ...(seamClass ? [`seam class ${seamClass}, ${seamClasses[seamClass]}`] : []),
+    ...(finish ? [`finish: ${seamFinishes[finish].says}`] : []),
     ...(allowances.length > 0 ? [`allowance ${allowances.map(fineMm).join(' and ')}`] : []),
   ];
   return parts.length > 0 ? [`${capital(parts.join('; '))}.`] : [];

@@ -35,6 +35,7 @@ const draftings: readonly Drafting[] = [
     },
   },
   { garment: 'dress', styling: { sleeve: 'none' } },
+  { garment: 'dress', styling: { ...whole, sleeve: 'none', inside: 'faced' } },
   { garment: 'dress', styling: { sleeveLength: 120 } },
   ...['round', 'pointed', 'sweetheart'].map((neckline) => ({
     garment: 'dress',

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { mostAtSeam, oneSided, plainChangeNames, plainChanges } from '../../../engine/body/fitting.ts';
+import {
+  leastAllowance,
+  mostAtSeam,
+  oneSided,
+  plainChangeNames,
+  plainChanges,
+  trialAllowance,
+} from '../../../engine/body/fitting.ts';
 import { readBody } from '../../../engine/body/read.ts';
 import { woman } from './women.ts';
 
@@ -46,8 +53,24 @@ describe('the fitting in a body file', () => {
     }
   });
 
+  test('lets a seam out by what the trial bodice has beyond what a seam needs, and says so', () => {
+    const letOut = (by: number) => [{ 'let out': 'side seam', level: 'waist', by }];
+    expect(mostAtSeam['let out']).toBe(trialAllowance - leastAllowance);
+    expect(codes(letOut(1.5))).toEqual([]);
+    expect(codes(letOut(1.6))).toEqual(['fitting-too-much']);
+    expect(message(letOut(1.6))).toContain(
+      'A trial bodice has allowances of 2.5 cm, and a seam needs 1 cm of them.',
+    );
+  });
+
+  test('takes a seam in by no deeper a fold than the allowance is wide', () => {
+    const takeIn = (by: number) => [{ 'take in': 'side seam', level: 'waist', by }];
+    expect(codes(takeIn(2.5))).toEqual([]);
+    expect(message(takeIn(2.6))).toContain('A trial bodice has allowances of 2.5 cm');
+  });
+
   test('counts what is said twice together, against the limit too', () => {
-    const most = mostAtSeam / 10;
+    const most = mostAtSeam['take in'] / 10;
     const seam = (by: number) => ({ 'take in': 'side seam', level: 'waist', by });
     expect(codes([seam(most / 2), seam(most / 2)])).toEqual([]);
     expect(codes([seam(most / 2), seam(most / 2 + 0.1)])).toEqual(['fitting-too-much']);

@@ -1,0 +1,21 @@
+import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { type StagedSewing, sewingStages } from '../sewing-stages.ts';
+
+/** What is added to the step that sews a seam, by the name of the seam. */
+export type Additions = Readonly<Record<string, Pick<SewingStep, 'how' | 'brings' | 'uses'>>>;
+
+/** The steps of the parts of a garment, with what its opening adds to some of them. */
+export function added(rest: StagedSewing, additions: Additions): StagedSewing {
+  const changed = (step: SewingStep): SewingStep => {
+    const found = (step.sews ?? []).flatMap((seam) => additions[seam] ?? []);
+    const brings = [...(step.brings ?? []), ...found.flatMap((addition) => addition.brings ?? [])];
+    const uses = [...(step.uses ?? []), ...found.flatMap((addition) => addition.uses ?? [])];
+    return {
+      ...step,
+      how: [...step.how, ...found.flatMap(({ how }) => how)],
+      ...(brings.length > 0 && { brings }),
+      ...(uses.length > 0 && { uses }),
+    };
+  };
+  return Object.fromEntries(sewingStages.map((stage) => [stage, (rest[stage] ?? []).map(changed)]));
+}
