@@ -1,5 +1,7 @@
 import { isLong, runsAcross } from '../../engine/constraints/statements.ts';
+import { point } from '../../engine/geometry/point.ts';
 import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
+import { straight } from '../piece-edges.ts';
 import { planArmhole } from './armholes.ts';
 import { type BackLines, planBack } from './back-lines.ts';
 import { type FrontLines, planFront } from './front-lines.ts';
@@ -46,15 +48,27 @@ export function planBodice(
     ),
   );
   table.say`Curves of the back: the princess edges equal from level to level, the armhole square to the shoulder and to the side seam, the neckline square to the centre back; every curve as fair as these allow`;
-  table.curves('back', [...back.centrePrincess, ...back.sidePrincess, ...back.armhole, back.neckline]);
+  table.curves('back', [
+    ...back.centrePrincess,
+    ...back.sidePrincess,
+    ...back.armhole,
+    ...back.side,
+    back.neckline,
+  ]);
   table.say`Curves of the front: the same; the side front lies as the closed dart has turned it`;
   table.curves('front', [
     ...front.sidePrincess,
     ...(front.centrePrincess.overBust ?? []),
     front.centrePrincess.below,
     ...front.armhole,
+    ...front.side,
   ]);
   if (neckline !== undefined) table.curves('front', [neckline]);
+  const centreFront = straight(lines.front.centre, point(0, foundation.levels.waist.value));
+  table.line('front', 'centre front', centreFront);
+  const { princess, outer } = lines.front;
+  if (style.shoulder === 'whole')
+    table.line('front', 'shoulder, dart closed', straight(princess.side, outer));
   table.say`Waist: whole and without corners across its seams, half of it ${foundation.widths.halfWaist} mm long`;
   table.curves('back', [back.centreWaist, back.sideWaist]);
   table.curves('front', [front.sideWaist, front.centreWaist]);

@@ -1,8 +1,8 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
-import type { seamAllowance } from '../allowances.ts';
 import type { BodicePlan } from '../bodice/bodice.ts';
+import type { bodiceChoices } from '../bodice/choices.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { nothing, type Parts } from '../draw-garment.ts';
 import type { Finishing } from '../finishing.ts';
@@ -15,27 +15,34 @@ import { insertPiece } from './insert-piece.ts';
 import { insertSeams } from './insert-seams.ts';
 import { insertSewing } from './sewing.ts';
 
-type Table = DraftingTable<readonly [...typeof insertChoices, typeof seamAllowance]>;
+type Table = DraftingTable<readonly [...typeof bodiceChoices, ...typeof insertChoices]>;
 
 /** Asks for the insert of a gathered front, to be cut from the solved sketch. */
 export function planFrontInsert(
   table: Table,
   plan: BodicePlan,
 ): (cut: PanelCut, finishing: Finishing) => Parts {
+  table.heading('The insert');
   const lines = planInsert(table, placeOf(table, plan));
   return (cut, finishing) => insertParts(table, lines, cut, finishing);
 }
 
 /** The place in the front that the insert fills. */
 function placeOf(
-  { measured }: Table,
+  { measured, choice }: Table,
   { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
 ): InsertPlace {
   const { underBust, pivot } = front;
   const { corner, sideCorner } = lines.front;
   const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
   return {
-    neckline: measured('Front neckline, each half', 'from centre front to the strap', corner.x, corner),
+    neckline: measured(
+      'Front neckline, each half',
+      'from centre front to the strap',
+      corner.x,
+      front.bustPoint,
+      choice.necklineWidth,
+    ),
     bust: measured(
       'Bust level, each half of the insert',
       'from centre front to the princess line',
@@ -53,7 +60,8 @@ function placeOf(
       'from the neckline to the under-bust level',
       levels.underBust.value - corner.y,
       levels.underBust,
-      corner,
+      front.neckHeight,
+      choice.necklineDepth,
     ),
     side: measured(
       'Side of the insert, about',
@@ -61,7 +69,7 @@ function placeOf(
       side,
       underBust.side,
       pivot,
-      corner,
+      front.neckHeight,
     ),
     sideFront: frontLines.sidePrincess.slice(1),
   };
