@@ -91,12 +91,13 @@ function wholeShoulder(
   });
   const [both, own] = [found('both sides'), found('one side')];
   const beginsAt = from[part] === 'shoulder' ? princess : inner;
-  if (from[part] === 'armhole' && own.lower.value + own.forward.value > 0)
+  if (part === 'front' && from.front === 'armhole' && own.lower.value + own.forward.value > 0)
     table.refuse({
       code: 'fitting-not-one-sided',
       severity: 'error',
       path: 'fitting',
-      message: `A princess line from the armhole leaves the whole shoulder to the centre ${part}, which is cut alike for both sides: it cannot be lower or further forward on one. Choose princess shoulder or neckline.`,
+      message:
+        'A princess line from the armhole leaves the whole shoulder to the centre front, which is cut alike for both sides: it cannot be lower or further forward on one. Choose princess shoulder or neckline.',
     });
   const alike = pivoted(table, part, shoulder.slope, both, outer - inner);
   const atSide = pivoted(table, part, alike, own, outer - beginsAt);
