@@ -85,7 +85,7 @@ export const hemAllowance = {
   max: 50,
   help: 'cloth turned up at the hem of the skirt, room to let down; less for a very full one',
   source:
-    'a skirt is turned up by an inch and a half: M. Baldt, 1916; 40 to 50 mm straight, 15 to 25 flared, from memory',
+    'a skirt is turned up by an inch and a half: L. I. Baldt, 1916; 40 to 50 mm straight, 15 to 25 flared, from memory',
 } as const satisfies Choice;
 
 /** The hems of the sleeves. */

@@ -143,6 +143,16 @@ const wearerOf = (body: Body): Wearer => ({
   hip: body.size.hipGirth,
 });
 
+/** A part that adds nothing. */
+export const nothing: Omit<Parts, 'sewing'> = {
+  pieces: [],
+  seams: [],
+  joins: [],
+  girths: [],
+  notions: [],
+  shapes: [],
+};
+
 /** Several parts as one. */
 export const together = (...parts: readonly Parts[]): Parts => ({
   pieces: parts.flatMap((part) => part.pieces),

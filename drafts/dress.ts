@@ -3,7 +3,6 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Mm } from '../engine/pattern/quantity.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
-import { fullBodiceChoices, type MadeBodice, planFullBodice } from './bodice/draft.ts';
 import { drawGarment, inOrder, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { openingChoices } from './opening/choices.ts';
@@ -18,13 +17,14 @@ import { waistSewing } from './skirt/sewing.ts';
 import { waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
 import { drawSleeve } from './sleeve/sleeve.ts';
+import { planWholeBodice, type WholeBodice, wholeBodiceChoices } from './whole-bodice.ts';
 
-const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, ...openingChoices] as const;
+const dressChoices = [...wholeBodiceChoices, ...sleeveChoices, ...skirtChoices, ...openingChoices] as const;
 
 type DressTable = DraftingTable<typeof dressChoices>;
 
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
-function panelWaists({ heading, measured }: DressTable, { cut, parts }: MadeBodice): ByGore<Mm> {
+function panelWaists({ heading, measured }: DressTable, { cut, parts }: WholeBodice): ByGore<Mm> {
   heading('The waist of the skirt');
   const { halfWaist } = cut.plan.foundation.widths;
   return byGore((name) =>
@@ -47,7 +47,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
     withDrawstringAllowed(body, styling, () =>
       drawGarment({ name: 'dress', choices: dressChoices, styling, body, solver }, (table) => {
         const { sleeve, opening } = styling;
-        const makeBodice = planFullBodice(table, { sleeve, skirt: true, opening });
+        const makeBodice = planWholeBodice(table, { sleeve, skirt: true, opening });
         return (solution) => {
           const bodice = makeBodice(solution);
           const sleeves = drawSleeve(table, bodice.cut, solver);

@@ -1,4 +1,5 @@
 import { endOf, type SketchBuilder, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
+import { atLeastRound, bendsEvenly, runsAcross } from '../../engine/constraints/statements.ts';
 import { point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
@@ -37,12 +38,7 @@ export function planArmhole(
   const shape = (curves: ArmholeCurves): ArmholeCurves => {
     fairLines(sketch, curves);
     for (const curve of curves)
-      sketch.relation({
-        kind: 'least radius',
-        name: `${curve} can be turned`,
-        curve,
-        mm: leastRadius(allowance),
-      });
+      sketch.relation(atLeastRound(`${curve} can be turned`, curve, leastRadius(allowance)));
     return curves;
   };
   if (parted) {
@@ -67,16 +63,11 @@ export function planArmhole(
   const middle = sketch.point(`${part} arm fold`, foldAtSide);
   keepNear(sketch, `${part} arm fold across`, [xOf(middle)], foldAtSide.x, 'firm');
   keepNear(sketch, `${part} arm fold down`, [yOf(middle)], foldAtSide.y, 'faint');
-  const [upper = '', lower = ''] = sketch.smoothLine(`${part} armhole`, [top, middle, underarm], {
+  const [upper, lower] = sketch.smoothLine(`${part} armhole`, [top, middle, underarm], {
     start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, half.square) },
     end,
   });
-  sketch.relation({
-    kind: 'curvature',
-    name: `${part} armhole bends evenly at the arm fold`,
-    a: endOf(upper),
-    b: startOf(lower),
-  });
+  sketch.relation(bendsEvenly(`${part} armhole bends evenly at the arm fold`, upper, lower));
   return shape([upper, lower]);
 }
 
@@ -91,12 +82,7 @@ export function runsOn(
   princess: { readonly centre: string; readonly side: string },
 ): void {
   sketch.relation(
-    {
-      kind: 'smooth across seam',
-      name: `${part} armhole across the princess seam`,
-      a: { from: endOf(upper), to: startOf(princess.centre) },
-      b: { from: endOf(princess.side), to: startOf(lower) },
-    },
+    runsAcross(`${part} armhole across the princess seam`, [upper, princess.centre], [princess.side, lower]),
     {
       kind: 'turn',
       name: `${part} princess seam leaves the armhole`,

@@ -1,5 +1,7 @@
-import { endOf, lengthOf, startOf } from '../../engine/constraints/sketch-builder.ts';
+import { isLong, runsAcross } from '../../engine/constraints/statements.ts';
+import { point } from '../../engine/geometry/point.ts';
 import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
+import { straight } from '../piece-edges.ts';
 import { planArmhole } from './armholes.ts';
 import { type BackLines, planBack } from './back-lines.ts';
 import { type FrontLines, planFront } from './front-lines.ts';
@@ -30,28 +32,43 @@ export function planBodice(
   const armhole = (part: 'front' | 'back') => planArmhole(sketch, part, foundation, lines, armholeAllowance);
   const armholes = { front: armhole('front'), back: armhole('back') };
   const sides = planSides(sketch, foundation);
-  const back = planBack(sketch, foundation, lines, armholes.back, sides.back);
-  const front = planFront(sketch, foundation, lines, armholes.front, sides.front);
+  const back = planBack(sketch, foundation, lines, armholes.back, sides.back.curves);
+  const front = planFront(sketch, foundation, lines, armholes.front, sides.front.curves);
   const neckline = style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines);
   sketch.relation(
-    {
-      kind: 'length',
-      name: 'the waist measures half the girth and its ease',
-      terms: [lengthOf([back.centreWaist, back.sideWaist, front.sideWaist, front.centreWaist])],
-      mm: foundation.widths.halfWaist.value,
-    },
-    {
-      kind: 'smooth across seam',
-      name: 'waist across the side seam',
-      a: { from: endOf(front.side.at(-1) ?? ''), to: startOf(front.sideWaist) },
-      b: { from: endOf(back.side.at(-1) ?? ''), to: startOf(back.sideWaist) },
-    },
+    isLong(
+      'the waist measures half the girth and its ease',
+      [back.centreWaist, back.sideWaist, front.sideWaist, front.centreWaist],
+      foundation.widths.halfWaist.value,
+    ),
+    runsAcross(
+      'waist across the side seam',
+      [sides.front.foot, front.sideWaist],
+      [sides.back.foot, back.sideWaist],
+    ),
   );
   table.say`Curves of the back: the princess edges equal from level to level, the armhole square to the shoulder and to the side seam, the neckline square to the centre back; every curve as fair as these allow`;
-  table.curves('back', [...back.centrePrincess, ...back.sidePrincess, ...back.armhole, back.neckline]);
+  table.curves('back', [
+    ...back.centrePrincess,
+    ...back.sidePrincess,
+    ...back.armhole,
+    ...back.side,
+    back.neckline,
+  ]);
   table.say`Curves of the front: the same; the side front lies as the closed dart has turned it`;
-  table.curves('front', [...front.sidePrincess, ...front.centrePrincess, ...front.armhole]);
+  table.curves('front', [
+    ...front.sidePrincess,
+    ...(front.centrePrincess.overBust ?? []),
+    front.centrePrincess.below,
+    ...front.armhole,
+    ...front.side,
+  ]);
   if (neckline !== undefined) table.curves('front', [neckline]);
+  const centreFront = straight(lines.front.centre, point(0, foundation.levels.waist.value));
+  table.line('front', 'centre front', centreFront);
+  const { princess, outer } = lines.front;
+  if (style.shoulder === 'whole')
+    table.line('front', 'shoulder, dart closed', straight(princess.side, outer));
   table.say`Waist: whole and without corners across its seams, half of it ${foundation.widths.halfWaist} mm long`;
   table.curves('back', [back.centreWaist, back.sideWaist]);
   table.curves('front', [front.sideWaist, front.centreWaist]);

@@ -3,8 +3,6 @@ import type { Edge } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf, pointAlong } from '../../engine/geometry/edge.ts';
 import { distance, type Point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
-import type { StylingOf } from '../../engine/pattern/styling.ts';
-import type { bodiceChoices } from './choices.ts';
 import type { PanelCut } from './panel-cut.ts';
 
 const STRAP_NOT_SHOULDER =
@@ -12,11 +10,7 @@ const STRAP_NOT_SHOULDER =
 const THIS_BODY = 'this body differs from the regular adult that the band is for';
 
 /** What a pattern cutter looks at in a bodice before it is cut. */
-export function bodiceFigures(
-  { plan, armholes }: PanelCut,
-  { size }: Body,
-  styling: StylingOf<typeof bodiceChoices>,
-): readonly ShapeClaim[] {
+export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): readonly ShapeClaim[] {
   const { levels, widths, front } = plan.foundation;
   const { style, ...lines } = plan.lines;
   const drafted = { kind: 'drafted', piece: 'side front' } as const;
@@ -74,7 +68,7 @@ export function bodiceFigures(
     mm('neckline above the bust point', bust.value - lines.front.corner.y, 60, 110),
     ...(style.shoulder === 'strap'
       ? [
-          mm('strap, finished width', styling.strapWidth, 25, 50),
+          mm('strap, finished width', plan.lines.onShoulder.outer - plan.lines.onShoulder.inner, 25, 50),
           mm('strap inner edge from side neck', plan.lines.onShoulder.inner, 10, 40),
         ]
       : []),

@@ -1,12 +1,11 @@
+import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
 import {
-  endOf,
-  lengthOf,
-  type SketchBuilder,
-  scalarOf,
-  startOf,
-  xOf,
-  yOf,
-} from '../../engine/constraints/sketch-builder.ts';
+  atLeastRound,
+  bendsEvenly,
+  runsAcross,
+  sewnEqual,
+  sum,
+} from '../../engine/constraints/statements.ts';
 import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
@@ -20,8 +19,7 @@ import type { StyleLines } from './style-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
 export interface FrontLines {
-  /** Down from the under-bust seam; on a plain front down from the top: to the bust level, the under-bust level, the waist. */
-  readonly centrePrincess: readonly string[];
+  readonly centrePrincess: CentrePrincess;
   readonly centreWaist: string;
   /** Up from the waist: below the under-bust seam, to the bust level, to the top. */
   readonly sidePrincess: readonly [lower: string, middle: string, upper: string];
@@ -30,145 +28,53 @@ export interface FrontLines {
   readonly sideWaist: string;
 }
 
+/** Down the centre front panel: from its top over the bust, where it goes so far up, and from the under-bust level. */
+export interface CentrePrincess {
+  readonly overBust: readonly [toBust: string, toUnderBust: string] | undefined;
+  readonly below: string;
+}
+
+/** Where the princess edges of the front begin and end in the sketch. */
+interface PrincessEnds {
+  readonly top: { readonly centre: string; readonly side: string };
+  readonly underBust: { readonly centre: string; readonly side: string };
+  readonly waist: { readonly centre: string; readonly side: string };
+}
+
 /** Asks for the front's curves: fair, equal where they are sewn together, and without corners across a seam. */
 export function planFront(
   sketch: SketchBuilder,
-  { front, levels }: Foundation,
-  { style, ...lines }: StyleLines,
+  foundation: Foundation,
+  lines: StyleLines,
   armhole: ArmholeCurves,
   side: readonly string[],
 ): FrontLines {
-  const bust = sketch.fixed('front princess at bust', front.pivot);
-  const { centre: centreUnderBust, side: sideUnderBust } = planUnderBust(sketch, front, style);
-  const sideWaistPoint = sketch.point('side front waist', front.waist.side);
-  const centreWaistPoint = sketch.point('centre front waist', front.waist.centre);
-  const foldWaist = sketch.point('centre front fold at waist', point(0, levels.waist.value), 'y');
-  const parted = style.princess.front === 'armhole';
-  const top = parted
-    ? 'front arm fold, side'
-    : sketch.fixed('side front princess, top', lines.front.princess.side);
-
-  const sidePrincess = sketch.smoothLine('side front princess', [sideWaistPoint, sideUnderBust, bust, top], {
-    start: {
-      angle: nearUpright(sketch, 'side front princess at the waist', front.waist.side, front.underBust.side),
-    },
-  }) as readonly string[] as FrontLines['sidePrincess'];
-  const [lower, middle, upper] = sidePrincess;
-  fairLines(sketch, sidePrincess);
-  // Fullest at the bust point: there the edge runs along its chord.
-  const topAt = parted ? front.closed(front.across) : lines.front.princess.side;
-  sketch.relation({
-    kind: 'sum',
-    name: 'side front princess is fullest over the bust',
-    terms: [scalarOf('side front princess at front princess at bust')],
-    value: angleOf(vectorBetween(front.waist.side, topAt)),
-  });
-
-  const centreDown = {
-    end: {
-      angle: nearUpright(
-        sketch,
-        'centre front princess at the waist',
-        front.underBust.centre,
-        front.waist.centre,
-      ),
+  const { front } = foundation;
+  const ends: PrincessEnds = {
+    top: planTop(sketch, lines),
+    underBust: planUnderBust(sketch, front, lines.style),
+    waist: {
+      centre: sketch.point('centre front waist', front.waist.centre),
+      side: sketch.point('side front waist', front.waist.side),
     },
   };
-  const centrePrincess =
-    style.front === 'gathered'
-      ? [sketch.curve('centre front princess', centreUnderBust, centreWaistPoint, centreDown)]
-      : sketch.smoothLine(
-          'centre front princess',
-          [
-            parted
-              ? 'front arm fold, centre'
-              : sketch.fixed('centre front princess, top', lines.front.princess.centre),
-            sketch.fixed('centre front princess at bust', front.pivot),
-            centreUnderBust,
-            centreWaistPoint,
-          ],
-          centreDown,
-        );
-  fairLines(sketch, centrePrincess);
-  const below = centrePrincess.at(-1) ?? '';
+  const sidePrincess = planSidePrincess(sketch, foundation, lines, ends);
+  const centrePrincess = planCentrePrincess(sketch, foundation, lines.style, ends);
+  sewTogether(sketch, sidePrincess, centrePrincess);
+  if (lines.style.princess.front === 'armhole' && centrePrincess.overBust)
+    runsOn(sketch, 'front', armhole, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
+  const waist = planWaist(sketch, foundation, ends.waist, sidePrincess[0], centrePrincess.below);
+  return { ...waist, centrePrincess, sidePrincess, armhole, side };
+}
 
-  const sideWaist = sketch.curve('side front waist', 'front side at waist', sideWaistPoint);
-  const centreWaist = sketch.curve('centre front waist', centreWaistPoint, foldWaist, {
-    end: { angle: sketch.fixedAngle('waist square to the centre front', Math.PI) },
-  });
-  fairLines(sketch, [sideWaist, centreWaist]);
-
-  sketch.relation(
-    {
-      kind: 'curvature',
-      name: 'side front princess bends evenly under the bust',
-      a: endOf(lower),
-      b: startOf(middle),
-    },
-    {
-      kind: 'curvature',
-      name: 'side front princess bends evenly over the bust',
-      a: endOf(middle),
-      b: startOf(upper),
-    },
-    {
-      kind: 'length',
-      name: 'front princess edges equal below the under-bust seam',
-      terms: [lengthOf([lower]), lengthOf([below], -1)],
-      mm: 0,
-    },
-    {
-      kind: 'smooth across seam',
-      name: 'waist across the front princess seam',
-      a: { from: endOf(sideWaist), to: startOf(lower) },
-      b: { from: endOf(below), to: startOf(centreWaist) },
-    },
-  );
-  const [toBust, toUnderBust] = centrePrincess;
-  for (const curve of [middle, upper, ...(style.front === 'gathered' ? [] : [toBust, toUnderBust, below])])
-    if (curve)
-      sketch.relation({
-        kind: 'least radius',
-        name: `${curve} can be sewn round`,
-        curve,
-        mm: rules.princessRadius.value,
-      });
-  if (style.front !== 'gathered' && toBust && toUnderBust)
-    sketch.relation(
-      {
-        kind: 'length',
-        name: 'front princess edges equal above the bust level',
-        terms: [lengthOf([upper]), lengthOf([toBust], -1)],
-        mm: 0,
-      },
-      {
-        kind: 'length',
-        name: 'front princess edges equal from bust to under-bust level',
-        terms: [lengthOf([middle]), lengthOf([toUnderBust], -1)],
-        mm: 0,
-      },
-      {
-        kind: 'curvature',
-        name: 'centre front princess bends evenly over the bust',
-        a: endOf(toBust),
-        b: startOf(toUnderBust),
-      },
-      {
-        kind: 'curvature',
-        name: 'centre front princess bends evenly under the bust',
-        a: endOf(toUnderBust),
-        b: startOf(below),
-      },
-    );
-  if (parted) runsOn(sketch, 'front', armhole, { centre: toBust ?? '', side: upper });
-  const nearWaist = (name: string, at: string, x: number): void => {
-    keepNear(sketch, `${name} across`, [xOf(at)], x, 'firm');
-    keepNear(sketch, `${name} down`, [yOf(at)], levels.waist.value, 'firm');
+/** Where the princess line begins: at the fold of the arm, or where the style has it. */
+function planTop(sketch: SketchBuilder, { style, front }: StyleLines): PrincessEnds['top'] {
+  if (style.princess.front === 'armhole')
+    return { centre: 'front arm fold, centre', side: 'front arm fold, side' };
+  return {
+    centre: sketch.fixed('centre front princess, top', front.princess.centre),
+    side: sketch.fixed('side front princess, top', front.princess.side),
   };
-  nearWaist('side front waist near its place', sideWaistPoint, front.waist.side.x);
-  nearWaist('centre front waist near its place', centreWaistPoint, front.waist.centre.x);
-  keepNear(sketch, 'centre front waist level', [yOf(foldWaist)], levels.waist.value, 'firm');
-  return { centrePrincess, centreWaist, sidePrincess, armhole, side, sideWaist };
 }
 
 /**
@@ -179,23 +85,129 @@ function planUnderBust(
   sketch: SketchBuilder,
   { underBust }: Foundation['front'],
   { front }: Style,
-): { readonly centre: string; readonly side: string } {
+): PrincessEnds['underBust'] {
   const free = front === 'gathered' ? 'none' : 'x';
   const centre = sketch.point('centre front under bust', underBust.centre, free);
   const side = sketch.point('side front under bust', underBust.side, free);
   if (front === 'gathered') return { centre, side };
-  keepNear(
-    sketch,
-    'front princess under the bust near its place',
-    [xOf(centre)],
-    underBust.centre.x,
-    'loose',
-  );
-  sketch.relation({
-    kind: 'sum',
-    name: 'front princess takes its share under the bust',
-    terms: [xOf(side), xOf(centre, -1)],
-    value: underBust.side.x - underBust.centre.x,
-  });
+  const name = 'front princess under the bust';
+  keepNear(sketch, `${name} near its place`, [xOf(centre)], underBust.centre.x, 'loose');
+  const takesIn = underBust.side.x - underBust.centre.x;
+  sketch.relation(sum(`${name} takes its share`, [xOf(side), xOf(centre, -1)], takesIn));
   return { centre, side };
+}
+
+/** The side front's edge, up from the waist: near upright there, and fullest over the bust point. */
+function planSidePrincess(
+  sketch: SketchBuilder,
+  { front }: Foundation,
+  lines: StyleLines,
+  { top, underBust, waist }: PrincessEnds,
+): FrontLines['sidePrincess'] {
+  const bust = sketch.fixed('side front bust', front.pivot);
+  const leaving = nearUpright(
+    sketch,
+    'side front princess at the waist',
+    front.waist.side,
+    front.underBust.side,
+  );
+  const curves = sketch.smoothLine('side front princess', [waist.side, underBust.side, bust, top.side], {
+    start: { angle: leaving },
+  });
+  const [lower, middle, upper] = curves;
+  fairLines(sketch, curves);
+  const topAt =
+    lines.style.princess.front === 'armhole' ? front.closed(front.across) : lines.front.princess.side;
+  // Where it is fullest it runs along its chord.
+  const alongChord = angleOf(vectorBetween(front.waist.side, topAt));
+  sketch.relation(
+    sum(
+      'side front princess is fullest over the bust',
+      [scalarOf(`side front princess at ${bust}`)],
+      alongChord,
+    ),
+    bendsEvenly('side front princess bends evenly under the bust', lower, middle),
+    bendsEvenly('side front princess bends evenly over the bust', middle, upper),
+    ...[middle, upper].map((curve) => canBeSewn(curve)),
+  );
+  return curves;
+}
+
+/** The centre front's edge, down from where it begins: from the top over the bust, or from the under-bust seam. */
+function planCentrePrincess(
+  sketch: SketchBuilder,
+  { front }: Foundation,
+  style: Style,
+  { top, underBust, waist }: PrincessEnds,
+): CentrePrincess {
+  const arriving = nearUpright(
+    sketch,
+    'centre front princess at the waist',
+    front.underBust.centre,
+    front.waist.centre,
+  );
+  const end = { angle: arriving };
+  if (style.front === 'gathered') {
+    const below = sketch.curve('centre front princess', underBust.centre, waist.centre, { end });
+    fairLines(sketch, [below]);
+    return { overBust: undefined, below };
+  }
+  const bust = sketch.fixed('centre front bust', front.pivot);
+  const curves = sketch.smoothLine(
+    'centre front princess',
+    [top.centre, bust, underBust.centre, waist.centre],
+    { end },
+  );
+  const [toBust, toUnderBust, below] = curves;
+  fairLines(sketch, curves);
+  sketch.relation(
+    bendsEvenly('centre front princess bends evenly over the bust', toBust, toUnderBust),
+    bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
+    ...curves.map((curve) => canBeSewn(curve)),
+  );
+  return { overBust: [toBust, toUnderBust], below };
+}
+
+const canBeSewn = (curve: string) =>
+  atLeastRound(`${curve} can be sewn round`, curve, rules.princessRadius.value);
+
+/** Both edges are equally long from level to level. */
+function sewTogether(
+  sketch: SketchBuilder,
+  [lower, middle, upper]: FrontLines['sidePrincess'],
+  { overBust, below }: CentrePrincess,
+): void {
+  sketch.relation(sewnEqual('front princess edges equal below the under-bust seam', [lower], [below]));
+  if (!overBust) return;
+  const [toBust, toUnderBust] = overBust;
+  sketch.relation(
+    sewnEqual('front princess edges equal above the bust level', [upper], [toBust]),
+    sewnEqual('front princess edges equal from bust to under-bust level', [middle], [toUnderBust]),
+  );
+}
+
+/** The waist of the front: square to the fold, and without a corner over the princess seam. */
+function planWaist(
+  sketch: SketchBuilder,
+  { front, levels }: Foundation,
+  ends: PrincessEnds['waist'],
+  sideEdge: string,
+  centreEdge: string,
+): Pick<FrontLines, 'centreWaist' | 'sideWaist'> {
+  const level = levels.waist.value;
+  const fold = sketch.point('centre front fold at waist', point(0, level), 'y');
+  const sideWaist = sketch.curve('side front waist', 'front side at waist', ends.side);
+  const centreWaist = sketch.curve('centre front waist', ends.centre, fold, {
+    end: { angle: sketch.fixedAngle('waist square to the centre front', Math.PI) },
+  });
+  fairLines(sketch, [sideWaist, centreWaist]);
+  sketch.relation(
+    runsAcross('waist across the front princess seam', [sideWaist, sideEdge], [centreEdge, centreWaist]),
+  );
+  for (const panel of ['side', 'centre'] as const) {
+    keepNear(sketch, `${panel} front waist across`, [xOf(ends[panel])], front.waist[panel].x, 'firm');
+    keepNear(sketch, `${panel} front waist down`, [yOf(ends[panel])], level, 'firm');
+  }
+  keepNear(sketch, 'centre front waist level', [yOf(fold)], level, 'firm');
+  return { centreWaist, sideWaist };
 }

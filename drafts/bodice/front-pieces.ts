@@ -52,7 +52,7 @@ function belowUnderBust(cut: PanelCut, foldTop: Point): readonly PieceEdge[] {
   return [
     seamEdge(
       'princess',
-      curvesOf(cut, front.centrePrincess.slice(-1)),
+      curvesOf(cut, [front.centrePrincess.below]),
       cut.allowance.seam,
       sewingRank.princess,
       1,
@@ -193,7 +193,7 @@ const bustPointMark = ({ plan }: PanelCut, panel: 'centre' | 'side'): readonly M
 const upperPrincess = (cut: PanelCut): PieceEdge =>
   seamEdge(
     'princess upper',
-    curvesOf(cut, cut.plan.front.centrePrincess.slice(0, 2)),
+    curvesOf(cut, cut.plan.front.centrePrincess.overBust ?? []),
     cut.allowance.seam,
     sewingRank.princess,
     2,

@@ -15,7 +15,7 @@ function placesOnShoulder(table: BodiceTable, style: Style): StyleLines['onShoul
     return { inner: inner.value, princess: inner.value, outer: outer.value };
   }
   const inner = table.mm`Neckline at the shoulder, from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
-  const princess = table.mm`Princess line at the shoulder, from the side neck: (${inner} + shoulder length ${size.shoulderLength}) / 2`;
+  const princess = table.mm`Princess line at the shoulder, from the side neck: (neckline at the shoulder ${inner} + shoulder length ${size.shoulderLength}) / 2`;
   return { inner: inner.value, princess: princess.value, outer: size.shoulderLength.value };
 }
 
@@ -64,7 +64,7 @@ function backNeckline(
     back.side.underarm.x,
     back.side.underarm,
   );
-  const out = table.mm`Back neckline corner from the centre back: ${at} + ${rules.backStrapLean} of ${down}, at most ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
+  const out = table.mm`Back neckline corner from the centre back: strap at the shoulder ${at} + ${rules.backStrapLean} of its way down ${down}, at most underarm ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
   const corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
   return { corner, centre };
 }
@@ -78,7 +78,7 @@ function frontNeckline(
   const corner = necklineCorner(table, foundation, style, onShoulder);
   const lower = belowCorner(table, style, corner, foundation.front.pivot.y);
   const centre = table.point('front', 'front neckline at the centre', point(0, lower));
-  if (style.neckline === 'square') table.line('front', 'front neckline', straight(centre, corner));
+  table.line('front', 'level of the neckline corner', straight(point(0, corner.y), corner));
   return { corner, centre };
 }
 
@@ -100,7 +100,7 @@ function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel:
     bustLevel - corner.y,
     corner,
   );
-  const drop = table.mm`Front neckline lower at the centre: ${share} of ${half}, at most ${above} - ${rules.aboveBust}, at least 0`;
+  const drop = table.mm`Front neckline lower at the centre: ${share} of half width ${half}, at most corner above the bust level ${above} - ${rules.aboveBust}, at least 0`;
   return corner.y + drop.value;
 }
 
@@ -130,7 +130,7 @@ function necklineCorner(
     );
     const free =
       style.princess.front === 'shoulder'
-        ? table.mm`Front neckline corner: ${half}, at most ${line} - ${rules.besidePrincess}`
+        ? table.mm`Front neckline corner: half width ${half}, at most princess line there ${line} - ${rules.besidePrincess}`
         : half;
     return table.point(
       'front',
@@ -140,7 +140,7 @@ function necklineCorner(
   }
   const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer, choice.strapWidth)})`;
   const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
-  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most ${fold} - ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
+  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most arm fold ${fold} - armhole inside it ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
   const underarm = turnedAbout(side.underarm, pivot, -turned);
   const open = table.measured(
     'Underarm above the bust level, dart open',
@@ -149,7 +149,7 @@ function necklineCorner(
     front.dart,
     side.underarm,
   );
-  const above = table.mm`Front neckline above the bust level: ${height}, at least ${open} + ${rules.aboveUnderarm}`;
+  const above = table.mm`Front neckline above the bust level: as chosen ${height}, at least underarm ${open} + ${rules.aboveUnderarm}`;
   return table.point(
     'front',
     'corner of the front neckline',

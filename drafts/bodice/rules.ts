@@ -33,12 +33,6 @@ export const bodiceRules = ruleTable('B', {
     'a pointed back neckline rises by this share of its depth from the point to the strap',
     commonPractice,
   ],
-  frontNeckDepth: [
-    8,
-    'mm',
-    'the neck base lies this much further below the side neck in front than half the neck is wide',
-    'Bunka draft: neck width and 5 mm, from memory; 3/8 in by L. I. Baldt, Clothing for Women, 1916',
-  ],
   roundScoop: [
     0.35,
     'share',

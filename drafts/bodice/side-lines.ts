@@ -1,48 +1,56 @@
-import { lengthOf, type SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { sewnEqual } from '../../engine/constraints/statements.ts';
 import { vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { sideHeading } from './armholes.ts';
 
-/** The side seams of front and back in the sketch, from underarm to waist. */
+/** A side seam in the sketch, from underarm to waist, and the curve of it that ends at the waist. */
+export interface SideLine {
+  readonly curves: readonly string[];
+  readonly foot: string;
+}
+
 export interface SideLines {
-  readonly front: readonly string[];
-  readonly back: readonly string[];
+  readonly front: SideLine;
+  readonly back: SideLine;
 }
 
 /** Asks for the side seams: straight, or where they give in under the bust, bent there, front and back alike. */
-export function planSides(sketch: SketchBuilder, { front, back }: Foundation): SideLines {
-  const lines = (part: 'front' | 'back'): readonly string[] => {
-    const { side } = part === 'front' ? front : back;
-    const waist = sketch.fixed(`${part} side at waist`, side.waist);
-    if (!side.bent) return [sketch.line(`${part} side`, `${part} underarm`, waist)];
-    const bust = sketch.fixed(`${part} side at bust level`, side.bust);
-    const bend = sketch.fixed(`${part} side under bust`, side.underBust);
-    const along = sketch.fixedAngle(`${part} side runs`, sideHeading(side));
-    const curves = [
-      sketch.curve(`${part} side 2`, bust, bend, { start: { angle: along }, end: { angle: along } }),
-      sketch.curve(`${part} side 3`, bend, waist, {
-        start: { angle: along },
-        end: {
-          angle: sketch.fixedAngle(
-            `${part} side at the waist`,
-            angleOf(vectorBetween(side.underBust, side.waist)),
-          ),
-        },
-      }),
-    ];
-    fairLines(sketch, curves);
-    return [sketch.line(`${part} side 1`, `${part} underarm`, bust), ...curves];
+export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLines {
+  const straight = (part: 'front' | 'back'): SideLine => {
+    const waist = sketch.fixed(`${part} side at waist`, foundation[part].side.waist);
+    const line = sketch.line(`${part} side`, `${part} underarm`, waist);
+    return { curves: [line], foot: line };
   };
-  const sides = { front: lines('front'), back: lines('back') };
-  if (front.side.bent)
-    for (const [i, stretch] of ['above', 'below'].entries())
-      sketch.relation({
-        kind: 'length',
-        name: `side seams equal ${stretch} the under-bust level`,
-        terms: [lengthOf(sides.front.slice(i + 1, i + 2)), lengthOf(sides.back.slice(i + 1, i + 2), -1)],
-        mm: 0,
-      });
-  return sides;
+  if (!foundation.front.side.bent) return { front: straight('front'), back: straight('back') };
+  const front = planBent(sketch, foundation, 'front');
+  const back = planBent(sketch, foundation, 'back');
+  sketch.relation(
+    sewnEqual('side seams equal above the under-bust level', [front[1]], [back[1]]),
+    sewnEqual('side seams equal below the under-bust level', [front[2]], [back[2]]),
+  );
+  return { front: { curves: front, foot: front[2] }, back: { curves: back, foot: back[2] } };
+}
+
+/** Straight down to the bust level, in to the under-bust level, and out again to the waist. */
+function planBent(
+  sketch: SketchBuilder,
+  foundation: Foundation,
+  part: 'front' | 'back',
+): readonly [straight: string, above: string, below: string] {
+  const { side } = foundation[part];
+  const bust = sketch.fixed(`${part} side at bust level`, side.bust);
+  const bend = sketch.fixed(`${part} side under bust`, side.underBust);
+  const waist = sketch.fixed(`${part} side at waist`, side.waist);
+  const along = { angle: sketch.fixedAngle(`${part} side runs`, sideHeading(side)) };
+  const out = angleOf(vectorBetween(side.underBust, side.waist));
+  const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });
+  const below = sketch.curve(`${part} side 3`, bend, waist, {
+    start: along,
+    end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, out) },
+  });
+  fairLines(sketch, [above, below]);
+  return [sketch.line(`${part} side 1`, `${part} underarm`, bust), above, below];
 }

@@ -46,7 +46,7 @@ export function drawBack(
       ? levels.waist
       : table.mm`Waist level at the centre back: ${levels.waist} - sway back ${sway}; rising to nothing at the side seam`;
   const centreWaist = point(centreBackAt(centreLevel.value), centreLevel.value);
-  table.say`Centre back seam: straight from the back neck point to ${widths.centreBackAtWaist} in at the waist`;
+  table.say`Centre back seam: straight from the back neck point to the waist, in there by ${widths.centreBackAtWaist} mm`;
   table.point('back', 'centre back at waist', centreWaist);
   table.line('back', 'centre back', straight(point(0, 0), centreWaist));
 

@@ -24,8 +24,9 @@ export interface Foundation {
 /** Draws the foundation from every measurement of the upper body. */
 export function drawFoundation(table: FoundationTable, sleeves: boolean): Foundation {
   const { size, choice, styling } = table;
-  table.heading('The foundation');
+  table.heading('Levels');
   const levels = drawLevels(table, sleeves);
+  table.heading('Widths');
   const usual = sleeves ? rules.bustEase : rules.sleevelessBustEase;
   const bustEase =
     choice.bustEase === 'auto'
@@ -38,8 +39,10 @@ export function drawFoundation(table: FoundationTable, sleeves: boolean): Founda
     underBust: table.mm`Under-bust, finished: under-bust girth ${size.underBustGirth} + ${choice.underBustEase}`,
     waist: table.mm`Waist, finished: waist girth ${size.waistGirth} + ${choice.waistEase}`,
   });
+  table.heading('The back');
   const neck = drawBackNeck(table);
   const back = drawBack(table, neck, levels, widths);
+  table.heading('The front');
   const front = drawFront(table, neck, levels, widths, back.shoulder);
   const foundation = { levels, widths, back, front, ease };
   refuseImpossible(table, foundation);

@@ -117,6 +117,6 @@ function princessEdges(
   const edges = { centre: point(centre.value, level), side: point(side.value, level) };
   table.point('front', `centre front panel ${where}`, edges.centre);
   table.point('front', `side front panel ${where}`, edges.side);
-  table.line('front', `princess seam ${where}`, straight(edges.centre, edges.side));
+  table.line('front', `level ${where}`, straight(point(0, level), edges.side));
   return edges;
 }

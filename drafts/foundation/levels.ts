@@ -20,15 +20,15 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
   const across = table.mm`Across-back level: ${rules.acrossLevel} of scye depth ${size.scyeDepth}`;
 
   const larger = table.mm`Armscye longer than its depth foretells: armscye girth ${size.armscyeGirth} - ${rules.armscyeToDepth} x scye depth ${size.scyeDepth}`;
-  const drop = table.mm`Underarm below the scye depth: ${rules.underarmDrop} + ${rules.armscyeShare} of ${larger}, at least ${rules.leastDrop}, at most ${rules.greatestDrop}`;
+  const drop = table.mm`Underarm below the scye depth: ${rules.underarmDrop} + ${rules.armscyeShare} of what it is longer ${larger}, at least ${rules.leastDrop}, at most ${rules.greatestDrop}`;
   const underarm = sleeves
-    ? table.mm`Underarm level: scye depth ${size.scyeDepth} + ${drop}, at most bust level ${bust} - ${rules.underarmAboveBust}`
-    : table.mm`Underarm level: scye depth ${size.scyeDepth} + ${drop} - ${rules.sleevelessRaise}, at most bust level ${bust} - ${rules.underarmAboveBust}; without sleeves`;
+    ? table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop}, at most bust level ${bust} - ${rules.underarmAboveBust}`
+    : table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop} - ${rules.sleevelessRaise}, at most bust level ${bust} - ${rules.underarmAboveBust}; without sleeves`;
 
   const below =
     choice.underBustDrop === 'auto'
-      ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of ${bustToWaist}, at most ${rules.underBustLimit}`
+      ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}`
       : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
-  const underBust = table.mm`Under-bust level: bust level ${bust} + ${below}`;
+  const underBust = table.mm`Under-bust level: bust level ${bust} + drop ${below}`;
   return { across, underarm, bust, underBust, waist };
 }

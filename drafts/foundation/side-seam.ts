@@ -40,12 +40,12 @@ export function drawSide(
     bent: widths.sideUnderBust.value > 0,
   };
   const title = part === 'front' ? 'Front side seam' : 'Back side seam';
-  table.say`${title}: straight through ${atBust} from the centre at bust level to ${widths.sideAtWaist} further in at the waist, and up to the underarm level`;
+  table.say`${title}: straight; at bust level from the centre ${atBust} mm, at the waist further in by ${widths.sideAtWaist} mm, and up to the underarm level`;
   table.line(part, 'bust level', straight(point(0, bust), side.bust));
   table.line(part, 'waist level', straight(point(0, waist), side.waist));
   table.point(part, 'side at bust level', side.bust);
   table.point(part, 'underarm', side.underarm);
   table.point(part, 'side at waist', side.waist);
-  table.line(part, 'side', straight(side.underarm, side.waist));
+  table.line(part, 'side', straight(side.underarm, side.bent ? side.bust : side.waist));
   return side;
 }

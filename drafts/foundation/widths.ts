@@ -35,37 +35,37 @@ export function shareWidths(table: FoundationTable, levels: Levels, bustEase: Mm
 
   const backChest = table.mm`Back width at the underarm: half chest ${halfChest} / 2 - ${rules.frontLarger}`;
   const backWaist = table.mm`Back width at the waist: half waist ${halfWaist} / 2 - ${rules.frontLarger}`;
-  const perMm = table.ratio`Back narrows, for each mm down: (${backChest} - ${backWaist}) / (waist level ${waist} - underarm level ${underarm})`;
-  const back = table.mm`Back width at bust level: ${backChest} - ${perMm} x (bust level ${bust} - underarm level ${underarm})`;
-  const front = table.mm`Front width at bust level: half bust ${halfBust} - ${back}; the breast is all in front`;
-  const frontWaist = table.mm`Front width at the waist: half waist ${halfWaist} - ${backWaist}`;
+  const perMm = table.ratio`Taper of the back, for each mm down: (width at the underarm ${backChest} - width at the waist ${backWaist}) / (waist level ${waist} - underarm level ${underarm})`;
+  const back = table.mm`Back width at bust level: back width at the underarm ${backChest} - taper ${perMm} x (bust level ${bust} - underarm level ${underarm})`;
+  const front = table.mm`Front width at bust level: half bust ${halfBust} - back width ${back}; the breast is all in front`;
+  const frontWaist = table.mm`Front width at the waist: half waist ${halfWaist} - back width there ${backWaist}`;
 
   const suppression = table.mm`Taken in from underarm to waist: half chest ${halfChest} - half waist ${halfWaist}`;
-  const sideAtWaist = table.mm`Side seam takes in, each edge: ${rules.sideShare} of ${suppression} / 2`;
-  const centreBackAtWaist = table.mm`Centre back takes in at the waist: ${rules.centreBackShare} of ${suppression}, at least 0, at most ${rules.centreBackLimit}`;
+  const sideAtWaist = table.mm`Side seam takes in, each edge: ${rules.sideShare} of what is taken in ${suppression} / 2`;
+  const centreBackAtWaist = table.mm`Centre back takes in at the waist: ${rules.centreBackShare} of what is taken in ${suppression}, at least 0, at most ${rules.centreBackLimit}`;
 
-  const mostLean = table.mm`An edge opens below the under-bust level by, at first: (${waist} - ${underBust}) x tangent of ${rules.princessLean}`;
-  const evenBack = table.mm`Back width under the bust, tapering evenly: ${back} - ${perMm} x (${underBust} - ${bust})`;
-  const opens = table.mm`Front opens from there to the waist by: front width at the waist ${frontWaist} - (half under-bust ${halfUnderBust} - ${evenBack})`;
-  const beyond = table.mm`More than its two princess edges are to: ${opens} - 2 x ${mostLean}, at least 0`;
-  const backGives = table.mm`Back gives in under the bust: ${beyond}, at most ${rules.backGives}`;
-  const sideUnderBust = table.mm`Side seam gives in under the bust, each edge: (${beyond} - ${backGives}) / 2, at most ${rules.sideGives}`;
-  const backUnderBust = table.mm`Back width under the bust: ${evenBack} - ${backGives} - ${sideUnderBust}`;
-  const frontUnderBust = table.mm`Front width under the bust: half under-bust ${halfUnderBust} - ${backUnderBust}`;
+  const mostLean = table.mm`Opening of one princess edge below the under-bust level: (waist level ${waist} - under-bust level ${underBust}) x tangent of ${rules.princessLean}`;
+  const evenBack = table.mm`Back width under the bust by an even taper: back width at bust level ${back} - taper ${perMm} x (under-bust level ${underBust} - bust level ${bust})`;
+  const opens = table.mm`Opening of the front below the under-bust level: front width at the waist ${frontWaist} - (half under-bust ${halfUnderBust} - back width there ${evenBack})`;
+  const beyond = table.mm`Opening that two princess edges cannot take: front opens by ${opens} - 2 x one edge ${mostLean}, at least 0`;
+  const backGives = table.mm`Back gives in under the bust: what they cannot take ${beyond}, at most ${rules.backGives}`;
+  const sideUnderBust = table.mm`Side seam gives in under the bust, each edge: (what they cannot take ${beyond} - what the back gives ${backGives}) / 2, at most ${rules.sideGives}`;
+  const backUnderBust = table.mm`Back width under the bust: by an even taper ${evenBack} - what the back gives ${backGives} - what the side gives ${sideUnderBust}`;
+  const frontUnderBust = table.mm`Front width under the bust: half under-bust ${halfUnderBust} - back width there ${backUnderBust}`;
 
-  const depth = table.ratio`Under-bust level on the way from bust level to waist: (${underBust} - ${bust}) / (${waist} - ${bust})`;
-  const sideThere = table.mm`Side seam has taken in there, each edge: ${depth} x ${sideAtWaist} + ${sideUnderBust}`;
+  const depth = table.ratio`Share of the way from bust level to waist at the under-bust level: (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust})`;
+  const sideThere = table.mm`Side seam has taken in under the bust, each edge: so far down ${depth} x what it takes in ${sideAtWaist} + what it gives in ${sideUnderBust}`;
   const frontPrincess = {
-    underBust: table.mm`Front princess takes in under the bust: ${front} - ${frontUnderBust} - ${sideThere}`,
-    waist: table.mm`Front princess takes in at the waist: ${front} - ${frontWaist} - ${sideAtWaist}`,
+    underBust: table.mm`Front princess takes in under the bust: front width at bust level ${front} - under the bust ${frontUnderBust} - side seam ${sideThere}`,
+    waist: table.mm`Front princess takes in at the waist: front width at bust level ${front} - at the waist ${frontWaist} - side seam ${sideAtWaist}`,
   };
-  const centreBackFromBust = table.mm`Centre back takes in from bust level to waist: ${centreBackAtWaist} x (${waist} - ${bust}) / ${waist}`;
-  const fromBust = table.mm`Back princess takes in from bust level to waist: ${back} - ${backWaist} - ${sideAtWaist} - ${centreBackFromBust}`;
-  const blade = table.mm`Back princess takes in at bust level: ${rules.bladeShare} of ${fromBust}, at least 0; the panels are that much wider at the shoulder blade`;
+  const centreBackFromBust = table.mm`Centre back takes in from bust level to waist: what it takes in at the waist ${centreBackAtWaist} x (waist level ${waist} - bust level ${bust}) / waist level ${waist}`;
+  const fromBust = table.mm`Back princess takes in from bust level to waist: back width at bust level ${back} - at the waist ${backWaist} - side seam ${sideAtWaist} - centre back ${centreBackFromBust}`;
+  const blade = table.mm`Back princess takes in at bust level: ${rules.bladeShare} of what it takes in below ${fromBust}, at least 0; the panels are that much wider at the shoulder blade`;
   const backPrincess = {
     bust: blade,
-    underBust: table.mm`Back princess takes in under the bust: ${blade} + ${back} - ${backUnderBust} - ${sideThere} - ${depth} x ${centreBackFromBust}`,
-    waist: table.mm`Back princess takes in at the waist: ${blade} + ${fromBust}`,
+    underBust: table.mm`Back princess takes in under the bust: for the blade ${blade} + back width at bust level ${back} - under the bust ${backUnderBust} - side seam ${sideThere} - so far down ${depth} x centre back ${centreBackFromBust}`,
+    waist: table.mm`Back princess takes in at the waist: for the blade ${blade} + from bust level to waist ${fromBust}`,
   };
   return {
     back,

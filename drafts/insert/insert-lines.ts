@@ -55,7 +55,6 @@ function fullnesses({ size, choice, mm, ratio }: InsertTable): Pick<InsertLines,
  */
 export function planInsert(table: InsertTable, place: InsertPlace): InsertLines {
   const { sketch, choice, mm, angle, say } = table;
-  table.heading('The insert');
   const { fullness, drawn } = fullnesses(table);
   const topHalf = mm`Insert top, each half: fullness ${drawn} x neckline ${place.neckline}`;
   const gathered = mm`Insert bottom between its notches, each half: fullness ${fullness} x (seam ${place.underBust} - ${rules.flatEnds}); the rest of the seam is sewn flat`;

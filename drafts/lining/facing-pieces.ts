@@ -76,7 +76,7 @@ export function facingPiece(run: Run, cut: FacingCut): Omit<Piece, 'number'> {
     notches: [...run.notches, ...(onFold ? [foldNotch(before, innerEdge)] : [])],
     lines: [],
     marks: [],
-    cut: onFold ? cutOnFold('self') : cutPair('self'),
+    cut: (['self', 'interfacing'] as const).flatMap((cloth) => (onFold ? cutOnFold(cloth) : cutPair(cloth))),
   };
 }
 

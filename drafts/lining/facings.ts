@@ -44,7 +44,7 @@ function facingCut(
   const reach = table.mm`Inner edge of the ${finished} facings, from the edge that they face: turn ${table.choice.turnOfCloth} + ${depth}`;
   const onShoulder =
     cut.plan.lines.style.shoulder === 'whole'
-      ? table.mm`Width of the ${finished} facings along the shoulder: ${reach}, at most ${rules.facingsMeet} of ${table.measured('Shoulder seam', 'on the panels', shoulderLength(panels))}`
+      ? table.mm`Width of the ${finished} facings along the shoulder: ${reach}, at most ${rules.facingsMeet} of ${table.measured('Shoulder seam', 'on the panels', shoulderLength(panels), cut.plan.foundation.front.shoulder.length)}`
       : reach;
   return {
     turnOfCloth,

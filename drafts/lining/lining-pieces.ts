@@ -57,6 +57,7 @@ export function liningPiece(panel: Piece, { setting, panelSeams, turnOfCloth, al
       if (sewnTo(edge) !== 'lining') return notch.at === 0 || notch.mark === 'fold' ? [notch] : [];
       return [isFinished(before) ? { ...notch, at: notch.at - turnOfCloth } : notch];
     }),
+    marks: [],
     cut: panel.cut.map((each) => ({ ...each, cloth: 'lining' })),
   };
 }

@@ -19,21 +19,17 @@ export const openingSewing = (rest: StagedSewing, styling: OpenedStyling, below:
     added(rest, { ...stayAdded(styling), ...(styling.opening === 'side' ? openAtSide(below) : {}) }),
     {
       'centre back':
-        styling.opening === 'back'
-          ? [backSeamToZip(styling, below), setZip(styling)]
-          : [backSeam(styling), setZip(styling)],
+        styling.opening === 'back' ? [backZip(styling, below)] : [backSeam(styling), sideZip(styling)],
     },
     styling.skirtLining === 'lined' ? liningRoundZip(styling) : {},
-    styling.waistStay === 'ribbon' ? { inside: [stayRibbon(underZip(styling, 'zip set in'))] } : {},
+    styling.waistStay === 'ribbon'
+      ? { inside: [stayRibbon(styling.opening === 'side' ? underSideZip('zip set in') : [])] }
+      : {},
   ]);
 
-/** Where the seam is tacked that the zip goes into. */
-const underZip = ({ opening }: OpenedStyling, is: State['is']): readonly State[] =>
-  opening === 'back'
-    ? [state('centre back', is, 'centre back'), state('skirt centre back', is, 'centre back')]
-    : ['side front', 'side back', 'skirt side front', 'skirt side back'].map((piece) =>
-        state(piece, is, 'side'),
-      );
+/** The left side seam where the zip goes into it. */
+const underSideZip = (is: State['is']): readonly State[] =>
+  ['side front', 'side back', 'skirt side front', 'skirt side back'].map((piece) => state(piece, is, 'side'));
 
 /** What a zip at the left side makes otherwise in the steps that sew these seams. */
 function openAtSide(below: number): Additions {
@@ -63,16 +59,6 @@ const centreBack = (styling: OpenedStyling): Omit<SewingStep, 'title' | 'how'> =
   finish: exposed(styling).open,
 });
 
-const backSeamToZip = (styling: OpenedStyling, below: number): SewingStep => ({
-  ...centreBack(styling),
-  title: 'Sew the centre back seam below the zip',
-  brings: underZip(styling, 'tacked'),
-  how: [
-    `Sew the centre back seam from the hem up to the notch where the zip ends, ${Math.round(below)} mm below the waist; tack the rest by hand.`,
-    `${orderFirst(exposed(styling).open)}, and press the whole seam open.`,
-  ],
-});
-
 const backSeam = (styling: OpenedStyling): SewingStep => ({
   ...centreBack(styling),
   title: 'Sew the centre back seam',
@@ -89,25 +75,39 @@ const stitched: Readonly<Record<OpenedStyling['zipKind'], string>> = {
     'Let the allowance of the one edge stand out under the tacked line, and stitch it to the zip close to the teeth. Lay the other edge over the zip and stitch it down from the right side, across the end too.',
 };
 
-function setZip(styling: OpenedStyling): SewingStep {
-  const atBack = styling.opening === 'back';
-  return {
-    title: atBack ? 'Set in the zip' : 'Set in the zip at the left side',
-    needs: underZip(styling, 'tacked'),
-    brings: underZip(styling, 'zip set in'),
+/** What a zip takes, and how it is stitched in, wherever it is. */
+const zip = (styling: OpenedStyling) =>
+  ({
     uses: ['zip', zipInterfacing, 'hook and eye'],
-    stitch: '301',
-    seamClass: 2,
-    how: [
-      'Iron the strips of interfacing onto the allowances that the zip is set into.',
-      stitched[styling.zipKind],
-      atBack
-        ? `The slider ends ${rules.sliderBelow.value} mm below the neckline, the waist seams level with each other. Take out the tacking, and sew the hook and eye above the slider.`
-        : 'The waist seams are level with each other. Take out the tacking, and sew the hook and eye at the waist.',
-    ],
     amounts: amounts(rules.zipStrip, ...(styling.zipKind === 'lapped' ? [rules.underlap] : [])),
-  };
-}
+  }) as const;
+
+const ironOn = 'Iron the strips of interfacing onto the allowances that the zip is set into.';
+
+const backZip = (styling: OpenedStyling, below: number): SewingStep => ({
+  ...centreBack(styling),
+  ...zip(styling),
+  title: 'Sew the centre back and set in the zip',
+  how: [
+    `${ironOn} Sew the centre back seam from the hem up to the notch where the zip ends, ${Math.round(below)} mm below the waist; tack the rest by hand. ${orderFirst(exposed(styling).open)}, and press the whole seam open.`,
+    stitched[styling.zipKind],
+    `The slider ends ${rules.sliderBelow.value} mm below the neckline, the waist seams level with each other. Take out the tacking, and sew the hook and eye above the slider.`,
+  ],
+});
+
+const sideZip = (styling: OpenedStyling): SewingStep => ({
+  ...zip(styling),
+  title: 'Set in the zip at the left side',
+  needs: underSideZip('tacked'),
+  brings: underSideZip('zip set in'),
+  stitch: '301',
+  seamClass: 2,
+  how: [
+    ironOn,
+    stitched[styling.zipKind],
+    'The waist seams are level with each other. Take out the tacking, and sew the hook and eye at the waist.',
+  ],
+});
 
 /** The lining of the skirt lies flat until the skirt is closed; then its own centre back is, and it is felled. */
 function liningRoundZip(styling: OpenedStyling): StagedSewing {

@@ -3,6 +3,7 @@ import { isLong, square } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
 import { fairLine } from '../fair-lines.ts';
 import { keepNear } from '../keep-near.ts';
+import { straight } from '../piece-edges.ts';
 import { type GoreName, isHalf, seamsOf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { drawFrame, type GoreFrame } from './gore-frame.ts';
@@ -35,8 +36,9 @@ export function planGore(table: SkirtTable, gore: GoreName, sizes: GoreSizes): G
   const hipRight = sketch.fixed(`${name} hip, right`, frame.hipRight);
   const waistOut = half ? waist : waist / 2;
   const waistRight = sketch.point(`${name} waist, right`, point(waistOut, -rightToHip));
+  const centreWaist = point(0, sag - leftToHip);
   const waistLeft = half
-    ? sketch.fixed(`${name} waist, left`, point(0, sag - leftToHip))
+    ? sketch.fixed(`${name} waist, left`, centreWaist)
     : sketch.point(`${name} waist, left`, point(-waistOut, -leftToHip));
 
   const right = sketch.curve(`${name} right seam`, waistRight, hipRight, {
@@ -62,6 +64,7 @@ export function planGore(table: SkirtTable, gore: GoreName, sizes: GoreSizes): G
   table.points(name, { [waistLeft]: `waist at the ${leftSeam}`, [waistRight]: `waist at the ${rightSeam}` });
   if (half) {
     table.curves(name, above);
+    table.line(name, `${leftSeam}, above the hip`, straight(frame.hipLeft, centreWaist));
     return { ...lines, left: undefined };
   }
 

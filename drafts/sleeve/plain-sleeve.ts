@@ -29,7 +29,7 @@ export function drawPlainSleeve(
     armhole.front.upper + armhole.back.upper,
     cut.plan.foundation.levels.underarm,
   );
-  const fullness = table.ratio`Crown for each mm of armhole: (${above} + ${choice.capEase}) / ${above}`;
+  const fullness = table.ratio`Crown for each mm of armhole: (armhole ${above} + ease ${choice.capEase}) / armhole ${above}`;
   const fitted = fitCap(table, armhole, cut, { fullness: fullness.value }, solver);
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
@@ -37,7 +37,7 @@ export function drawPlainSleeve(
   const piece = sleevePiece(cap, belowPlainCap(table, arm, cut.allowance), cut.allowance);
   table.say`Plain cap: as it came out, its crown from notch to notch over the shoulder`;
   drawEdges(table, piece, isCapEdge);
-  table.say`Sleeve below its cap: ${arm.length} mm down from ${arm.width} to ${arm.hem} mm at the hem`;
+  table.say`Sleeve below its cap: its seam ${arm.length} mm long, at the top ${arm.width} mm wide and at the hem ${arm.hem} mm`;
   drawEdges(table, piece, (name) => !isCapEdge(name));
   const seams = sleeveSeams(armholeRefs(cut), { ease: styling.capEase, ratio: 1 }, piece);
   const parts: Parts = {

@@ -50,7 +50,7 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
   );
   table.say`Puffed cap: the two sides of the cap moved apart by ${spread} mm, the crown raised between them`;
   drawEdges(table, piece, isCapEdge);
-  table.say`Sleeve below its cap: as wide as that, straight down ${length} mm to the hem`;
+  table.say`Sleeve below its cap: as wide as that, straight down, its seam ${length} mm long`;
   drawEdges(table, piece, (name) => !isCapEdge(name));
   const crown = { ease: 0, ratio: fullness.value };
   const parts: Parts = {

@@ -1,5 +1,5 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
-import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { between, vectorBetween } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import { transformedCurve, turnedBy } from '../../engine/geometry/transform.ts';
 import { angleOf, heading } from '../../engine/geometry/vector.ts';
@@ -10,6 +10,9 @@ import { armholeNotches, type PanelCut, panelTop, strapNotches } from '../bodice
 import { grainThrough } from '../grainline.ts';
 import { seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
+
+/** How far across a strap its grainline runs, from the neck: beside it there is room for the label. */
+const GRAIN_AT = 0.12;
 
 /** Cuts the straps: the part before the shoulder and the part behind it. */
 export const strapPieces = (cut: PanelCut, sleeves: boolean): readonly Piece[] =>
@@ -43,14 +46,13 @@ function strapPiece(cut: PanelCut, part: 'front' | 'back', sleeves: boolean): Pi
     edge(`${part} end`, straight(panelTop(cut, part), half.sideCorner), allowance.seam, sewingRank.strap),
     edge('inner', [reversed(inner)], allowance.neckline, sewingRank.strapTube, 1),
   ];
-  const middle = (a: Point, b: Point): Point => point((a.x + b.x) / 2, (a.y + b.y) / 2);
-  const shoulder = upright(middle(half.inner, half.outer));
-  const foot = upright(middle(half.sideCorner, panelTop(cut, part)));
+  const shoulder = upright(between(half.inner, half.outer, GRAIN_AT));
+  const foot = upright(between(half.sideCorner, panelTop(cut, part), GRAIN_AT));
   return {
     name,
     number: part === 'front' ? 6 : 6.5,
     edges,
-    grain: grainThrough(edges, middle(shoulder, foot), heading(angleOf(vectorBetween(shoulder, foot)))),
+    grain: grainThrough(edges, between(shoulder, foot, 0.5), heading(angleOf(vectorBetween(shoulder, foot)))),
     notches: [...armholeNotches(cut, part, name), ...strapNotches(cut, part, `${part} end`)],
     lines: [],
     marks: [],

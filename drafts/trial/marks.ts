@@ -1,6 +1,7 @@
 import { edgeOf } from '../../engine/geometry/edge.ts';
-import { edgeCrossings, level as levelAt } from '../../engine/geometry/intersect.ts';
-import { type Point, point } from '../../engine/geometry/point.ts';
+import { edgeCrossings, type StraightLine } from '../../engine/geometry/intersect.ts';
+import { distance, type Point, point } from '../../engine/geometry/point.ts';
+import { heading } from '../../engine/geometry/vector.ts';
 import type { InsideLine, Piece } from '../../engine/pattern/piece.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { straight } from '../piece-edges.ts';
@@ -14,11 +15,13 @@ const PINNED = 'pinned: ________';
  */
 export const markedForFitting = (pieces: readonly Piece[], { plan }: PanelCut): readonly Piece[] =>
   pieces.map((piece) => {
-    const { levels, front } = plan.foundation;
     const part = piece.name.endsWith('front') ? 'front' : 'back';
-    const centre = piece.name.startsWith('centre');
-    const y = part === 'back' ? levels.across.value : front.across.y;
-    const across = centre ? crossLine(piece, y, `across ${part}`) : [];
+    const { across: place } = plan.foundation[part];
+    const atSide = piece.name.startsWith('side');
+    // Beside the princess line the panel has turned with the dart, and its level with it.
+    const turned = atSide ? plan.lines[part].turned : 0;
+    const through = atSide && part === 'front' ? plan.foundation.front.closed(place) : place;
+    const across = crossLine(piece, { through, heading: heading(turned) }, `across ${part}`);
     const { from, to } = piece.grain;
     return {
       ...piece,
@@ -30,17 +33,21 @@ export const markedForFitting = (pieces: readonly Piece[], { plan }: PanelCut): 
     };
   });
 
-/** A level line right across a piece at y. */
-function crossLine(piece: Piece, y: number, name: string): readonly InsideLine[] {
+/** A line right across a piece, where it reaches so far. */
+function crossLine(piece: Piece, line: StraightLine, name: string): readonly InsideLine[] {
   const outline = edgeOf(
     piece.name,
     piece.edges.flatMap(({ curves }) => curves),
   );
-  const xs = edgeCrossings(outline, levelAt(y)).map((crossing) => crossing.point.x);
-  if (xs.length < 2) return [];
-  const ends = [point(Math.min(...xs), y), point(Math.max(...xs), y)] as const;
-  return [levelText(name, ends, `${name}; ${PINNED}`)];
+  const [first, second] = edgeCrossings(outline, line)
+    .toSorted((a, b) => a.along - b.along)
+    .map((crossing) => crossing.point);
+  if (!first || !second || distance(first, second) < SHORTEST) return [];
+  return [levelText(name, [first, second], `${name}; ${PINNED}`)];
 }
+
+/** A shorter line across a panel has no room for words, mm. */
+const SHORTEST = 30;
 
 const levelText = (name: string, [from, to]: readonly [Point, Point], text: string): InsideLine => ({
   name,

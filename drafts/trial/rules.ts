@@ -1,8 +1,9 @@
+import { trialAllowance } from '../../engine/body/fitting.ts';
 import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
 
 /** The numbers of the trial bodice, each with its reason and source. */
 export const trialRules = ruleTable('T', {
-  allowance: [25, 'mm', 'every seam of a trial bodice has this, to be let out', commonPractice],
+  allowance: [trialAllowance, 'mm', 'every seam of a trial bodice has this, to be let out', commonPractice],
   frontNeckDepth: [
     8,
     'mm',

@@ -1,15 +1,8 @@
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
-import { cutArmholes } from '../bodice/armhole-stretches.ts';
-import { backPieces } from '../bodice/back-pieces.ts';
 import { planBodice } from '../bodice/bodice.ts';
-import { bodiceGirths, bodiceJoins, bodiceSeams } from '../bodice/bodice-seams.ts';
-import { levelTexts } from '../bodice/ease-left.ts';
-import { frontPieces } from '../bodice/front-pieces.ts';
-import type { PanelCut } from '../bodice/panel-cut.ts';
-import { bodiceRules } from '../bodice/rules.ts';
+import { panelCut, panelParts } from '../bodice/panels.ts';
 import { bodiceSewing } from '../bodice/sewing.ts';
-import { bodiceShapes } from '../bodice/shapes.ts';
 import { drawGarment, inOrder, type Parts, together } from '../draw-garment.ts';
 import { insideBodice } from '../finishing.ts';
 import { drawFoundation } from '../foundation/foundation.ts';
@@ -37,21 +30,11 @@ export const trial: Draft<StylingOf<typeof trialChoices>> = {
       const plan = planBodice(table, foundation, lines, width);
       const sleeved = styling.sleeve === 'plain';
       return (solution) => {
-        const notch = sleeved ? bodiceRules.plainNotch : bodiceRules.puffNotch;
-        const cut: PanelCut = {
-          plan,
-          solution,
-          armholes: cutArmholes(plan, solution, notch.value),
-          allowance,
-          texts: levelTexts(body, foundation),
-        };
+        const cut = panelCut(plan, solution, table.body, allowance, sleeved);
+        const panels = panelParts(cut, table.body, sleeved, 0);
         const bodice: Parts = {
-          pieces: markedForFitting([...frontPieces(cut, 0), ...backPieces(cut)], cut),
-          seams: bodiceSeams(cut),
-          joins: bodiceJoins(cut),
-          girths: bodiceGirths(table.body, foundation, lines.style),
-          notions: [],
-          shapes: bodiceShapes(cut, table.body, sleeved),
+          ...panels,
+          pieces: markedForFitting(panels.pieces, cut),
           sewing: bodiceSewing(cut, { finishing: insideBodice({}), tapes: [] }),
         };
         if (!sleeved) return { ok: true, value: inOrder(bodice), issues: [] };

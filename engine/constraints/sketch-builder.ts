@@ -26,6 +26,14 @@ export interface CurveGuess {
   readonly handles?: readonly [least: number, greatest: number];
 }
 
+/** The names of the curves of a line through so many points: one fewer. */
+export type CurvesThrough<Through extends readonly string[]> = Through extends readonly [
+  unknown,
+  ...infer Rest,
+]
+  ? { readonly [K in keyof Rest]: string }
+  : readonly string[];
+
 /** Handles keep between a twentieth and nine tenths of the first guess of their chord: no cusps, no loops. */
 const HANDLE_SHARES = [0.05, 0.9] as const;
 
@@ -120,18 +128,23 @@ export class SketchBuilder {
    * on, sharing the angle `<name> at <point>` where two meet, guessed as the heading from the point before to the
    * point after. Returns the names of the cubics.
    */
-  smoothLine(name: string, through: readonly string[], guess: CurveGuess = {}): readonly string[] {
+  smoothLine<const Through extends readonly string[]>(
+    name: string,
+    through: Through,
+    guess: CurveGuess = {},
+  ): CurvesThrough<Through> {
     const joints = through.slice(1, -1).map((at, i): Tangent => {
       const { heading } = this.#chord(name, through[i] ?? at, through[i + 2] ?? at);
       return { angle: this.angle(`${name} at ${at}`, heading) };
     });
-    return through.slice(1).map((to, i) =>
+    const curves = through.slice(1).map((to, i) =>
       this.curve(`${name} ${i + 1}`, through[i] ?? to, to, {
         ...guess,
         ...defined('start', i === 0 ? guess.start : joints[i - 1]),
         ...defined('end', i === through.length - 2 ? guess.end : joints[i]),
       }),
     );
+    return curves as readonly string[] as CurvesThrough<Through>;
   }
 
   /** What must hold. */

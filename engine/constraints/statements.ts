@@ -37,6 +37,38 @@ export const square = (name: string, from: CurveEnd, to: CurveEnd, turns: 1 | -1
   angle: (turns * Math.PI) / 2,
 });
 
+/** Two curves that run on into each other bend alike where they meet. */
+export const bendsEvenly = (name: string, before: string, after: string): Relation => ({
+  kind: 'curvature',
+  name,
+  a: { curve: before, end: 'end' },
+  b: { curve: after, end: 'start' },
+});
+
+/** No part of a curve bends tighter than this radius (mm). */
+export const atLeastRound = (name: string, curve: string, mm: number): Relation => ({
+  kind: 'least radius',
+  name,
+  curve,
+  mm,
+});
+
+/**
+ * A line runs on without a corner over a seam: each side is a corner of its panel, from the curve that arrives there to
+ * the one that leaves, as the outline runs.
+ */
+export const runsAcross = (
+  name: string,
+  one: readonly [arriving: string, leaving: string],
+  other: readonly [arriving: string, leaving: string],
+): Relation => {
+  const cornerOf = ([arriving, leaving]: readonly [string, string]) => ({
+    from: { curve: arriving, end: 'end' as const },
+    to: { curve: leaving, end: 'start' as const },
+  });
+  return { kind: 'smooth across seam', name, a: cornerOf(one), b: cornerOf(other) };
+};
+
 /** Two points lie on one level (the same y). */
 export const level = (name: string, a: string, b: string): Relation => same(name, a, b, 'y');
 

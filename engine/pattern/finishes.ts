@@ -19,7 +19,7 @@ export const seamFinishes = {
     order: 'bind the edges together with a narrow bias strip',
   },
   raw: { says: 'left raw', order: 'leave the edges raw' },
-  enclosed: { says: 'left raw, enclosed', order: 'leave the edges raw, for they will be enclosed' },
+  enclosed: { says: 'left raw, enclosed', order: 'leave the edges raw' },
   graded: {
     says: 'trimmed in steps and turned in, enclosed',
     order: 'trim the allowances in steps, so that they lie thin once they are turned in',

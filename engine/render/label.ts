@@ -12,8 +12,15 @@ const leading = 1.35;
 /** Smaller settings, tried in turn where the piece is too narrow for a larger one. */
 const settings = [1, 0.85, 0.7, 0.55] as const;
 
-/** Distance that a label keeps from every line, mm. */
+/** Distance that a label keeps from every line, mm; half of it where nothing else helps. */
 const clearance = 3;
+
+/** What is tried in turn: how large the letters are, and how far from every line. */
+const tries = [
+  ...settings.map((setting) => [setting, clearance] as const),
+  [0.55, clearance / 2] as const,
+  [0.45, clearance / 2] as const,
+];
 
 interface Row {
   readonly text: string;
@@ -27,8 +34,8 @@ interface Row {
  */
 export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] {
   const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
-  for (const [setting, said] of settings.flatMap((size) =>
-    [...withWearer, lines].map((each) => [size, each] as const),
+  for (const [setting, away, said] of tries.flatMap(([size, far]) =>
+    [...withWearer, lines].map((each) => [size, far, each] as const),
   )) {
     const rows: readonly Row[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
@@ -38,7 +45,7 @@ export function label(piece: Piece, { heading, lines, wearer }: LabelWords): rea
       width: Math.max(...rows.map((row) => textWidth(row.text, row.size))),
       height: rows.reduce((sum, row) => sum + row.size * leading, 0),
     };
-    const place = labelPlace(piece, size, clearance);
+    const place = labelPlace(piece, size, away);
     if (place) return block(rows, place.middle, size.height, place.rotation === 90);
   }
   const { from, to } = piece.grain;

@@ -1,5 +1,5 @@
-import { bodice } from '../../drafts/bodice/draft.ts';
 import { dress } from '../../drafts/dress.ts';
+import { bodice } from '../../drafts/whole-bodice.ts';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { plausibleBodies } from '../plausible-bodies.ts';

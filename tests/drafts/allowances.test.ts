@@ -70,7 +70,7 @@ describe('allowances by kind of edge', () => {
 
   it('turn the free edges of facings under as chosen', () => {
     const faced = drafted('dress', lady, { inside: 'faced', facingAllowance: 10 });
-    expect(edgeOf(faced, 'back neck facing', 'lower').allowance).toBe(10);
+    expect(edgeOf(faced, 'back neck facing', 'inner').allowance).toBe(10);
   });
 
   it('give the casing of a sleeve what it takes, whatever is chosen', () => {

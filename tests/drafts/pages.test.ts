@@ -3,6 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { bodiceChoices } from '../../drafts/bodice/choices.ts';
 import { bodiceRules } from '../../drafts/bodice/rules.ts';
+import { foundationChoices } from '../../drafts/foundation/choices.ts';
+import { foundationRules } from '../../drafts/foundation/rules.ts';
 import { insertChoices } from '../../drafts/insert/choices.ts';
 import { insertRules } from '../../drafts/insert/rules.ts';
 import { liningChoices } from '../../drafts/lining/choices.ts';
@@ -14,6 +16,8 @@ import { skirtRules } from '../../drafts/skirt/rules.ts';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import { sleeveChoices } from '../../drafts/sleeve/choices.ts';
 import { sleeveRules } from '../../drafts/sleeve/rules.ts';
+import { trialChoices } from '../../drafts/trial/choices.ts';
+import { trialRules } from '../../drafts/trial/rules.ts';
 import {
   fittedLevels,
   mostAtSeam,
@@ -39,7 +43,9 @@ interface Page {
 
 const front: Page = { folder: '', rules: workroomRules, choices: [] };
 const lessons: readonly Page[] = [
-  { folder: 'bodice/', rules: { ...bodiceRules, ...neckRules }, choices: bodiceChoices },
+  { folder: 'foundation/', rules: { ...foundationRules, ...neckRules }, choices: foundationChoices },
+  { folder: 'trial/', rules: trialRules, choices: trialChoices },
+  { folder: 'bodice/', rules: bodiceRules, choices: bodiceChoices },
   { folder: 'insert/', rules: insertRules, choices: insertChoices },
   { folder: 'straps/', rules: {}, choices: [] },
   { folder: 'sleeve/', rules: sleeveRules, choices: sleeveChoices },
@@ -94,6 +100,9 @@ const made = [
   {},
   { opening: 'side' },
   { opening: 'side', sleeve: 'none', inside: 'faced', necklineGathers: 'fixed' },
+  { shoulder: 'whole', front: 'plain', sleeve: 'plain' },
+  { shoulder: 'whole', front: 'plain', sleeve: 'none', inside: 'faced' },
+  { shoulder: 'whole', front: 'plain', centreFront: 'parted', sleeve: 'plain', sleeveTo: 'wrist' },
 ].map((styling) => drafted('dress', body, styling).garment);
 const ofTwoSides = drafted('dress', { ...body, fitting: [{ 'shorten strap': 1, side: 'left' }] }).garment;
 
@@ -118,7 +127,7 @@ describe.each(pages)('the page drafts/$folder', (page) => {
   it('names no rule that does not exist, and gives none another value', () => {
     const letters = [...new Set([...allRules.keys()].map(([letter]) => letter))].join('');
     const said = [
-      ...flowing(page).matchAll(new RegExp(`\\b([${letters}]\\d+)\\b(?: (-?\\d+(?:\\.\\d+)?))?`, 'g')),
+      ...flowing(page).matchAll(new RegExp(`\\b([${letters}]\\d{1,2})\\b(?: (-?\\d+(?:\\.\\d+)?))?`, 'g')),
     ];
     const wrong = said.filter(([, id = '', value]) => {
       const rule = allRules.get(id);

@@ -22,11 +22,12 @@ export function stepWords({ says, from, formula, source }: Step): string {
       unitSaid = formula === undefined && name.endsWith(' mm');
     } else if (formula === undefined ? endsWith(words, name) : isLabelled(words)) words = words.trimEnd();
     else {
-      words += name;
+      words += formula === undefined ? `*${name}*` : name;
       unitSaid = formula === undefined;
     }
   }
-  const measured = formula !== undefined && from.length === 0 ? ', measured on the drawing' : '';
+  const isMeasured = formula !== undefined && says.every((part) => typeof part === 'string');
+  const measured = isMeasured && !words.endsWith('on the drawing') ? ', measured on the drawing' : '';
   const sources = sourcesOf(from, source);
   return `${words.trim()}${measured}${sources.length > 0 ? ` (${sources.join('; ')})` : ''}`;
 }

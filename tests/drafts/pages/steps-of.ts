@@ -18,7 +18,8 @@ export function stepsUnder(heading: string, draftings: readonly (readonly Step[]
     let place = -1;
     for (const step of steps.filter((each) => each.heading === heading)) {
       const known = order.indexOf(step.title);
-      place = known >= 0 ? known : place + 1;
+      // A title may come twice, as where two facings measure the same seam.
+      place = known >= 0 ? Math.max(place, known) : place + 1;
       if (known < 0) order.splice(place, 0, step.title);
       const said = sentences.get(step.title) ?? [];
       const words = stepWords(step);

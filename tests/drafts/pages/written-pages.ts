@@ -10,15 +10,22 @@ interface Drafting {
   readonly fitting?: readonly object[];
 }
 
-/** Between them they take every step there is. */
+const whole = { shoulder: 'whole', front: 'plain', sleeve: 'plain' };
+
+/** Between them they take every step there is, but for those of a fitting that the pages tell in prose. */
 const draftings: readonly Drafting[] = [
   { garment: 'dress' },
   { garment: 'skirt' },
+  { garment: 'trial' },
   {
     garment: 'dress',
     styling: {
+      bustEase: 70,
+      underBustDrop: 80,
       inside: 'faced',
-      sleeve: 'none',
+      backNeckline: 'pointed',
+      sleeve: 'long puff',
+      hemElastic: 300,
       opening: 'side',
       hemSweep: 2600,
       skirtLength: 650,
@@ -27,6 +34,16 @@ const draftings: readonly Drafting[] = [
       necklineFullness: 1.6,
     },
   },
+  { garment: 'dress', styling: { sleeve: 'none' } },
+  { garment: 'dress', styling: { ...whole, sleeve: 'none', inside: 'faced' } },
+  { garment: 'dress', styling: { sleeveLength: 120 } },
+  ...['round', 'pointed', 'sweetheart'].map((neckline) => ({
+    garment: 'dress',
+    styling: { ...whole, neckline },
+  })),
+  { garment: 'dress', styling: { ...whole, sleeveTo: 'wrist' } },
+  { garment: 'dress', styling: { ...whole, sleeveTo: 'elbow', princess: 'armhole' } },
+  { garment: 'dress', styling: { ...whole, sleeveLength: 160, princess: 'neckline' } },
   ...['calf', 'ankle'].map((skirtTo) => ({ garment: 'skirt', styling: { skirtTo } })),
   { garment: 'skirt', fitting: [{ 'raise bust point': 1 }, { 'round back': 1 }, { 'more upper arm': 2 }] },
   { garment: 'skirt', fitting: [{ 'lower bust point': 1 }] },

@@ -1,0 +1,97 @@
+import { edgeLength } from '../../engine/geometry/edge.ts';
+import { distance } from '../../engine/geometry/point.ts';
+import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import type { BodicePlan } from '../bodice/bodice.ts';
+import type { bodiceChoices } from '../bodice/choices.ts';
+import type { PanelCut } from '../bodice/panel-cut.ts';
+import { nothing, type Parts } from '../draw-garment.ts';
+import type { Finishing } from '../finishing.ts';
+import { solvedCurves } from '../piece-edges.ts';
+import type { insertChoices } from './choices.ts';
+import { drawstringNotions } from './drawstring.ts';
+import { insertFigures } from './figures.ts';
+import { type InsertLines, type InsertPlace, planInsert } from './insert-lines.ts';
+import { insertPiece } from './insert-piece.ts';
+import { insertSeams } from './insert-seams.ts';
+import { insertSewing } from './sewing.ts';
+
+type Table = DraftingTable<readonly [...typeof bodiceChoices, ...typeof insertChoices]>;
+
+/** Asks for the insert of a gathered front, to be cut from the solved sketch. */
+export function planFrontInsert(
+  table: Table,
+  plan: BodicePlan,
+): (cut: PanelCut, finishing: Finishing) => Parts {
+  table.heading('The insert');
+  const lines = planInsert(table, placeOf(table, plan));
+  return (cut, finishing) => insertParts(table, lines, cut, finishing);
+}
+
+/** The place in the front that the insert fills. */
+function placeOf(
+  { measured, choice }: Table,
+  { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
+): InsertPlace {
+  const { underBust, pivot } = front;
+  const { corner, sideCorner } = lines.front;
+  const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
+  return {
+    neckline: measured(
+      'Front neckline, each half',
+      'from centre front to the strap',
+      corner.x,
+      front.bustPoint,
+      choice.necklineWidth,
+    ),
+    bust: measured(
+      'Bust level, each half of the insert',
+      'from centre front to the princess line',
+      pivot.x,
+      pivot,
+    ),
+    underBust: measured(
+      'Under-bust seam, each half',
+      'along the level',
+      underBust.centre.x,
+      underBust.centre,
+    ),
+    depth: measured(
+      'Insert length at centre front',
+      'from the neckline to the under-bust level',
+      levels.underBust.value - corner.y,
+      levels.underBust,
+      front.neckHeight,
+      choice.necklineDepth,
+    ),
+    side: measured(
+      'Side of the insert, about',
+      'along the chords of the princess line',
+      side,
+      underBust.side,
+      pivot,
+      front.neckHeight,
+    ),
+    sideFront: frontLines.sidePrincess.slice(1),
+  };
+}
+
+/** The insert as a part of the bodice. */
+function insertParts({ styling }: Table, lines: InsertLines, cut: PanelCut, finishing: Finishing): Parts {
+  const { plan, solution, texts } = cut;
+  const { pivot, bustPoint } = plan.foundation.front;
+  const aboveBust = solvedCurves(solution, plan.front.sidePrincess.slice(2));
+  const seam = {
+    toBust: edgeLength({ name: 'top to bust level', curves: aboveBust }),
+    allowance: styling.seamAllowance,
+    bustText: texts.bust,
+    bustPointInside: pivot.x - bustPoint.value,
+  };
+  return {
+    ...nothing,
+    pieces: [insertPiece(lines, solution, styling, seam)],
+    seams: insertSeams(lines.fullness.value),
+    notions: drawstringNotions(lines, solution, styling),
+    shapes: insertFigures(lines),
+    sewing: insertSewing(lines, styling, finishing),
+  };
+}
