@@ -146,11 +146,10 @@ function planNeckline(sketch: SketchBuilder, centreUp: number, { style, back }: 
     fairLine(sketch, curve);
     return curve;
   }
-  const shoulder = sketch.fixed('back neckline at the shoulder', back.innerAtCentre);
-  const up = back.square - back.turned - Math.PI;
+  const shoulder = sketch.fixed('back neckline at the shoulder', back.atCentre.inner);
   const curve = sketch.curve('back neckline', centre, shoulder, {
     ...(style.backNeckline === 'pointed' ? {} : { start: square }),
-    end: { angle: sketch.fixedAngle('back neckline square to the shoulder', up) },
+    end: { angle: sketch.fixedAngle('back neckline square to the shoulder', back.atCentre.square - Math.PI) },
   });
   fairLine(sketch, curve);
   return curve;

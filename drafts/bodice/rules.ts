@@ -108,6 +108,7 @@ export const bodiceRules = ruleTable('B', {
     'a fitting leaves at least this of a strap before and behind the shoulder',
     commonPractice,
   ],
+  steepestShoulder: [50, 'degrees', 'a fitting makes no shoulder slope more than this', commonPractice],
 });
 
 /** The tightest an armhole with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

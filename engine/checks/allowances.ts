@@ -37,8 +37,8 @@ interface Side {
   /** Places along the edge with the outward normal there. */
   readonly places: readonly Place[];
   readonly corners: readonly SideCorner[];
-  /** What lies next to it where a dart at its end is sewn. */
-  readonly beyondDarts: readonly Neighbour[];
+  /** How it goes on beyond its ends: over a dart once that is sewn, and through the allowance of a hem. */
+  readonly goesOn: readonly Neighbour[];
 }
 
 /** An edge beside another, by its curves as they lie there. */
@@ -114,7 +114,7 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
     const out = moved(at, scaled(normal, allowance));
     if (nearest(cut, out, bound)) continue;
     if (side.corners.some((corner) => isBeyond(corner, out))) continue;
-    const others: readonly Neighbour[] = [...sides, ...side.beyondDarts];
+    const others: readonly Neighbour[] = [...sides, ...side.goesOn];
     if (others.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
   }
@@ -160,8 +160,9 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
   const before = piece.edges[first] ?? edge;
   const after = piece.edges[last] ?? edge;
-  const beyondBefore = hemSide(piece, first) ?? endDirection(before);
-  const beyondAfter = hemSide(piece, i) ?? scaled(startDirection(after), -1);
+  const [mirroredBefore, mirroredAfter] = [hemSide(piece, first), hemSide(piece, i)];
+  const beyondBefore = mirroredBefore ?? endDirection(before);
+  const beyondAfter = mirroredAfter ?? scaled(startDirection(after), -1);
   return {
     edge,
     curves: edge.curves.map((curve) => drawn(curve, FINE)),
@@ -170,12 +171,26 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
       cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), beyondBefore, 1),
       cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), beyondAfter, -1),
     ],
-    beyondDarts: darts.flatMap((dart) => [
-      ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
-      ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
-    ]),
+    goesOn: [
+      ...darts.flatMap((dart) => [
+        ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
+        ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
+      ]),
+      ...(edge.turn === 'seam' && mirroredBefore
+        ? [throughHem(edge, edgeStart(edge), mirroredBefore, before)]
+        : []),
+      ...(edge.turn === 'seam' && mirroredAfter
+        ? [throughHem(edge, edgeEnd(edge), mirroredAfter, after)]
+        : []),
+    ],
   };
 }
+
+/** A seam as it goes on from its end through the allowance of a hem. */
+const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge): Neighbour => ({
+  edge,
+  curves: [drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE)],
+});
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
