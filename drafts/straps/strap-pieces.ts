@@ -1,8 +1,9 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
-import { type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { outlineCrossings } from '../../engine/geometry/intersect.ts';
+import { between, moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import { transformedCurve, turnedBy } from '../../engine/geometry/transform.ts';
-import { angleOf, heading } from '../../engine/geometry/vector.ts';
+import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { edgesOn } from '../bodice/armhole-parts.ts';
 import { easedLine } from '../bodice/eased-line.ts';
@@ -43,14 +44,13 @@ function strapPiece(cut: PanelCut, part: 'front' | 'back', sleeves: boolean): Pi
     edge(`${part} end`, straight(panelTop(cut, part), half.sideCorner), allowance.seam, sewingRank.strap),
     edge('inner', [reversed(inner)], allowance.neckline, sewingRank.strapTube, 1),
   ];
-  const middle = (a: Point, b: Point): Point => point((a.x + b.x) / 2, (a.y + b.y) / 2);
-  const shoulder = upright(middle(half.inner, half.outer));
-  const foot = upright(middle(half.sideCorner, panelTop(cut, part)));
+  const shoulder = upright(between(half.inner, half.outer, 1 / 2));
+  const foot = upright(between(half.sideCorner, panelTop(cut, part), 1 / 2));
   return {
     name,
     number: part === 'front' ? 6 : 6.5,
     edges,
-    grain: grainThrough(edges, middle(shoulder, foot), heading(angleOf(vectorBetween(shoulder, foot)))),
+    grain: grainFrom(edges, shoulder, foot),
     notches: [...armholeNotches(cut, part, name), ...strapNotches(cut, part, `${part} end`)],
     lines: [],
     marks: [],
@@ -59,4 +59,19 @@ function strapPiece(cut: PanelCut, part: 'front' | 'back', sleeves: boolean): Pi
       { cloth: 'lining', count: 2, onFold: false, pair: true },
     ],
   };
+}
+
+/** How far across a strap its grainline runs, from the inner edge: there it leaves room for the label. */
+const GRAIN_AT = 0.2;
+
+/** The grainline of a strap, along the way from the middle of its shoulder to that of its end, however it is curved. */
+function grainFrom(edges: readonly PieceEdge[], shoulder: Point, foot: Point): Piece['grain'] {
+  const down = unit(vectorBetween(shoulder, foot));
+  const middle = between(shoulder, foot, 1 / 2);
+  const across = outlineCrossings(edges, { through: middle, heading: outward(down) }).map(
+    ({ along }) => along,
+  );
+  const inner = Math.min(...across);
+  const at = inner + GRAIN_AT * (Math.max(...across) - inner);
+  return grainThrough(edges, moved(middle, scaled(outward(down), at)), down);
 }

@@ -1,6 +1,7 @@
 import { labelPlace } from '../finishing/label.ts';
 import { between, type Point, point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { broken } from './booklet/paragraph.ts';
 import type { Words } from './ink.ts';
 import type { LabelWords } from './label-words.ts';
 import { textSizes } from './line-types.ts';
@@ -10,7 +11,10 @@ import { textWidth } from './text-size.ts';
 const leading = 1.35;
 
 /** Smaller settings, tried in turn where the piece is too narrow for a larger one. */
-const settings = [1, 0.85, 0.7, 0.55] as const;
+const settings = [1, 0.85, 0.7, 0.55, 0.45] as const;
+
+/** Characters that longer lines are broken to where there is no room for them. */
+const BROKEN_TO = 34;
 
 /** Distance that a label keeps from every line, mm. */
 const clearance = 3;
@@ -23,13 +27,13 @@ interface Row {
 
 /**
  * The label of a piece, at the roomiest place inside it. A narrow piece goes without the wearer's
- * measurements, then gets a smaller setting; one with no room at all gets its heading alone, on the middle of the grainline.
+ * measurements, then has its lines broken, then gets a smaller setting; one with no room at all gets its heading alone, on
+ * the middle of the grainline.
  */
 export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] {
   const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
-  for (const [setting, said] of settings.flatMap((size) =>
-    [...withWearer, lines].map((each) => [size, each] as const),
-  )) {
+  const ways = [...withWearer, lines, lines.flatMap((text) => broken(text, BROKEN_TO))];
+  for (const [setting, said] of settings.flatMap((size) => ways.map((each) => [size, each] as const))) {
     const rows: readonly Row[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
       ...said.map((text) => ({ text, size: textSizes.plain * setting, heading: false })),
@@ -42,7 +46,7 @@ export function label(piece: Piece, { heading, lines, wearer }: LabelWords): rea
     if (place) return block(rows, place.middle, size.height, place.rotation === 90);
   }
   const { from, to } = piece.grain;
-  const row = { text: heading, size: textSizes.heading * 0.55, heading: true };
+  const row = { text: heading, size: textSizes.heading * 0.45, heading: true };
   return block([row], between(from, to, 0.5), row.size, true);
 }
 
