@@ -35,12 +35,12 @@ describe('match points', () => {
       notchesOf(dress, piece, edge).map(({ name, mark }) => [name, mark]);
     for (const [piece, edge] of [
       ['side front', 'strap'],
-      ['strap', 'front end'],
+      ['front strap', 'front end'],
     ] as const)
       expect(marks(piece, edge)).toContainEqual(['strap end', 'single']);
     for (const [piece, edge] of [
       ['side back', 'strap'],
-      ['strap', 'back end'],
+      ['back strap', 'back end'],
     ] as const)
       expect(marks(piece, edge)).toContainEqual(['strap end', 'double']);
   });
