@@ -25,14 +25,16 @@ const dressChoices = [...fullBodiceChoices, ...sleeveChoices, ...skirtChoices, .
 type DressTable = DraftingTable<typeof dressChoices>;
 
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
-const panelWaists = ({ measured }: DressTable, panels: readonly Piece[]): ByGore<Mm> =>
-  byGore((name) =>
+function panelWaists({ heading, measured }: DressTable, panels: readonly Piece[]): ByGore<Mm> {
+  heading('The waist of the skirt');
+  return byGore((name) =>
     measured(
       `Waist of the ${name} gore`,
       `as the ${name} panel came out`,
       edgeLength(edgeNamed(pieceNamed(panels, name), 'waist')),
     ),
   );
+}
 
 /** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */
 export const dress: Draft<StylingOf<typeof dressChoices>> = {

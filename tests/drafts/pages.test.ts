@@ -91,6 +91,8 @@ const made = [
   {},
   { opening: 'side' },
   { opening: 'side', sleeve: 'none', inside: 'faced', necklineGathers: 'fixed' },
+  { shoulder: 'whole', front: 'plain', sleeve: 'none' },
+  { shoulder: 'whole', front: 'plain', sleeve: 'none', inside: 'faced' },
 ].map((styling) => drafted('dress', body, styling).garment);
 const ofTwoSides = drafted('dress', { ...body, fitting: [{ 'shorten strap': 1, side: 'left' }] }).garment;
 

@@ -27,6 +27,10 @@ const draftings: readonly Drafting[] = [
       necklineFullness: 1.6,
     },
   },
+  {
+    garment: 'dress',
+    styling: { shoulder: 'whole', front: 'plain', inside: 'faced', sleeve: 'none' },
+  },
   ...['calf', 'ankle'].map((skirtTo) => ({ garment: 'skirt', styling: { skirtTo } })),
 ];
 
