@@ -38,8 +38,8 @@ export const innerEdgeOf = { neck: 'lower', armhole: 'inner' } as const satisfie
 /** What a facing is called. */
 export const facingOf = (part: Part, finished: Finished): string => `${part} ${finished} facing`;
 
-/** Changes from hollow to round that the inner edge of a facing may have where it follows a neckline’s curves. */
-const INNER_TURNS = 2;
+/** Changes from hollow to round that the inner edge of a facing may have, which follows edges that are all but straight here and there. */
+const INNER_TURNS = 4;
 
 /** Where along its first edge the grainline crosses a facing. */
 const GRAIN_AT = 0.2;
