@@ -37,14 +37,26 @@ function backNeckline(
   onShoulder: StyleLines['onShoulder'],
 ): Neckline {
   const { choice } = table;
-  const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`.value;
-  const centre = table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
+  const centreAt = (depth: number): Point =>
+    table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
   const crossing = alongShoulder(back.shoulder, onShoulder.inner);
-  if (style.shoulder === 'whole') return { corner: crossing, centre };
+  if (style.shoulder === 'whole') {
+    const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`;
+    return { corner: crossing, centre: centreAt(depth.value) };
+  }
   const rise =
     style.backNeckline === 'pointed'
       ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
       : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
+  const armholeAt = table.measured(
+    'Armhole at the shoulder, below the back neck point',
+    'on the drawing',
+    alongShoulder(back.shoulder, onShoulder.outer).y,
+    back.shoulder.sideNeck,
+  );
+  const below = table.mm`Back neckline below the back neck point: as chosen ${choice.backNecklineDepth}, at least armhole at the shoulder ${armholeAt} + ${rules.strapFalls} + its rise ${rise}`;
+  const depth = below.value;
+  const centre = centreAt(depth);
   const down = table.measured(
     'Strap end below the shoulder',
     'down the back',
@@ -138,9 +150,6 @@ function necklineCorner(
       point(free.value, levels.bust.value - height.value),
     );
   }
-  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer, choice.strapWidth)})`;
-  const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
-  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most arm fold ${fold} - armhole inside it ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
   const underarm = turnedAbout(side.underarm, pivot, -turned);
   const open = table.measured(
     'Underarm above the bust level, dart open',
@@ -150,6 +159,16 @@ function necklineCorner(
     side.underarm,
   );
   const above = table.mm`Front neckline above the bust level: as chosen ${height}, at least underarm ${open} + ${rules.aboveUnderarm}`;
+  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer, choice.strapWidth)})`;
+  const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
+  const foldAbove = table.measured(
+    'Arm fold above the bust level',
+    'on the drawing',
+    pivot.y - front.across.y,
+    front.across,
+  );
+  const turnsOut = table.mm`Armhole turns out below the arm fold, at the neckline: ${rules.strapBeyondFold} of (arm fold ${foldAbove} - neckline ${above}), at least 0, at most ${rules.strapBeyondFoldLimit}`;
+  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most arm fold ${fold} - armhole inside it ${inside} - strap width ${choice.strapWidth} + what it turns out ${turnsOut}`;
   return table.point(
     'front',
     'corner of the front neckline',

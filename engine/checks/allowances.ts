@@ -5,7 +5,7 @@ import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../geometry/point.ts';
-import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { COINCIDENCE, SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
@@ -37,6 +37,8 @@ interface Side {
   /** Places along the edge with the outward normal there. */
   readonly places: readonly Place[];
   readonly corners: readonly SideCorner[];
+  /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
+  readonly runsOn: readonly number[];
   /** How it goes on beyond its ends: over a dart once that is sewn, and through the allowance of a hem. */
   readonly goesOn: readonly Neighbour[];
 }
@@ -109,11 +111,12 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 /** Widths found where the cutting line is not one allowance out from the edge. */
 function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[], bound: number): number[] {
   const { allowance } = side.edge;
+  const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
   const found: number[] = [];
   for (const { at, normal } of side.places) {
     const out = moved(at, scaled(normal, allowance));
     if (nearest(cut, out, bound)) continue;
-    if (side.corners.some((corner) => isBeyond(corner, out))) continue;
+    if (corners.some((corner) => isBeyond(corner, out))) continue;
     const others: readonly Neighbour[] = [...sides, ...side.goesOn];
     if (others.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
@@ -163,13 +166,18 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [mirroredBefore, mirroredAfter] = [hemSide(piece, first), hemSide(piece, i)];
   const beyondBefore = mirroredBefore ?? endDirection(before);
   const beyondAfter = mirroredAfter ?? scaled(startDirection(after), -1);
+  const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
     curves: edge.curves.map((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
+    runsOn: [
+      ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
+      ...(Math.abs(turnAfter) < SMOOTH_ANGLE ? [last] : []),
+    ],
     corners: [
-      cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), beyondBefore, 1),
-      cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), beyondAfter, -1),
+      cornerWith(edge, before, first, edgeStart(edge), turnBefore, beyondBefore, 1),
+      cornerWith(edge, after, last, edgeEnd(edge), turnAfter, beyondAfter, -1),
     ],
     goesOn: [
       ...darts.flatMap((dart) => [
