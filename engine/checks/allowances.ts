@@ -83,7 +83,7 @@ interface SideCorner {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
-  const cutCurves = cut.curves.map((curve) => drawn(curve, FINE));
+  const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
   const cutPlaces = cut.curves.map((curve): Stretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
@@ -164,7 +164,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const beyondAfter = hemSide(piece, i) ?? scaled(startDirection(after), -1);
   return {
     edge,
-    curves: edge.curves.map((curve) => drawn(curve, FINE)),
+    curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
     corners: [
       cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), beyondBefore, 1),
@@ -179,7 +179,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
-  curves: edge.curves.map((curve) => drawn(transformedCurve(curve, to), FINE)),
+  curves: edge.curves.flatMap((curve) => drawn(transformedCurve(curve, to), FINE)),
 });
 
 /** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */
