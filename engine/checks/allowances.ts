@@ -124,6 +124,7 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
 /** Distances of places on the cutting line that are too near to the edge, or to a corner it makes with the next. */
 function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[], bound: number): number[] {
   const least = side.edge.allowance - bound;
+  if (least <= 0) return [];
   const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
   return cut.flatMap(({ places, box }) => {
     if (!boundsMeet(box, reach)) return [];
