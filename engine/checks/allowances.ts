@@ -85,7 +85,7 @@ interface SideCorner {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
-  const cutCurves = cut.curves.map((curve) => drawn(curve, FINE));
+  const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
   const cutPlaces = cut.curves.map((curve): Stretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
@@ -127,6 +127,7 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
 /** Distances of places on the cutting line that are too near to the edge, or to a corner it makes with the next. */
 function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[], bound: number): number[] {
   const least = side.edge.allowance - bound;
+  if (least <= 0) return [];
   const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
   return cut.flatMap(({ places, box }) => {
     if (!boundsMeet(box, reach)) return [];
@@ -169,7 +170,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
-    curves: edge.curves.map((curve) => drawn(curve, FINE)),
+    curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
@@ -202,7 +203,7 @@ const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge):
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
-  curves: edge.curves.map((curve) => drawn(transformedCurve(curve, to), FINE)),
+  curves: edge.curves.flatMap((curve) => drawn(transformedCurve(curve, to), FINE)),
 });
 
 /** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */

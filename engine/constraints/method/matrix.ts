@@ -68,13 +68,15 @@ function addDamping({ n, part }: Model, damping: number, lower: Float64Array): v
 }
 
 function addSquares({ n, equal }: Model, weight: number, lower: Float64Array): void {
-  const { rows, count } = equal;
+  const { rows, columns, count } = equal;
   for (let row = 0; row < count; row++) {
-    for (let i = 0; i < n; i++) {
+    const filled = columns[row] as readonly number[];
+    for (const i of filled) {
       const slope = weight * (rows[row * n + i] as number);
-      if (slope === 0) continue;
-      for (let j = 0; j <= i; j++)
+      for (const j of filled) {
+        if (j > i) break;
         lower[i * n + j] = (lower[i * n + j] as number) + slope * (rows[row * n + j] as number);
+      }
     }
   }
 }

@@ -6,6 +6,8 @@ export interface LinearRows {
   readonly count: number;
   /** count x n, row by row. */
   readonly rows: Float64Array;
+  /** For each row the columns, in rising order, in which it may be other than zero. */
+  readonly columns: readonly (readonly number[])[];
   readonly values: Float64Array;
 }
 
@@ -161,16 +163,19 @@ export class QuadraticProgram {
   }
 
   /** Loads a row in the coordinates of w. */
-  #load({ rows }: LinearRows, index: number): void {
+  #load({ rows, columns }: LinearRows, index: number): void {
     const { n } = this;
-    for (let k = 0; k < n; k++) this.#row[k] = rows[index * n + k] as number;
-    solveLower(this.#lower, n, this.#row);
+    const row = this.#row.fill(0);
+    for (const k of columns[index] as readonly number[]) row[k] = rows[index * n + k] as number;
+    solveLower(this.#lower, n, row);
   }
 
-  #missOf({ rows, values }: LinearRows, index: number): number {
+  #missOf({ rows, columns, values }: LinearRows, index: number): number {
     const { n, step } = this;
+    const first = index * n;
     let miss = values[index] as number;
-    for (let k = 0; k < n; k++) miss -= (rows[index * n + k] as number) * (step[k] as number);
+    for (const k of columns[index] as readonly number[])
+      miss -= (rows[first + k] as number) * (step[k] as number);
     return miss;
   }
 
