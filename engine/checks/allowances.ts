@@ -198,7 +198,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
 /** A seam as it goes on from its end through the allowance of a hem. */
 const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge): Neighbour => ({
   edge,
-  curves: [drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE)],
+  curves: drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE),
 });
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
