@@ -1,3 +1,5 @@
+import { innerProduct } from './inner-product.ts';
+
 /**
  * Factors a symmetric positive definite matrix of order n, stored row by row, into L L^T. Only the lower triangle
  * is read and L is written over it. False where a pivot is not positive, that is where the matrix is not positive
@@ -14,16 +16,7 @@ export function factor(a: Float64Array, n: number): boolean {
     while (first < i && a[row + first] === 0) first++;
     for (let j = first; j <= i; j++) {
       const other = j * n;
-      // Two sums at a time: a processor adds faster than one sum can wait for.
-      let sum = a[row + j] as number;
-      let second = 0;
-      let k = first;
-      for (; k + 1 < j; k += 2) {
-        sum -= (a[row + k] as number) * (a[other + k] as number);
-        second -= (a[row + k + 1] as number) * (a[other + k + 1] as number);
-      }
-      if (k < j) sum -= (a[row + k] as number) * (a[other + k] as number);
-      sum += second;
+      const sum = (a[row + j] as number) - innerProduct(a, row + first, a, other + first, j - first);
       if (j < i) a[row + j] = sum / (a[other + j] as number);
       else if (sum > 0) a[row + i] = Math.sqrt(sum);
       else return false;
@@ -38,8 +31,7 @@ export function solveLower(l: Float64Array, n: number, b: Float64Array, offset =
   while (first < n && b[offset + first] === 0) first++;
   for (let i = first; i < n; i++) {
     const row = i * n;
-    let sum = b[offset + i] as number;
-    for (let k = first; k < i; k++) sum -= (l[row + k] as number) * (b[offset + k] as number);
+    const sum = (b[offset + i] as number) - innerProduct(l, row + first, b, offset + first, i - first);
     b[offset + i] = sum / (l[row + i] as number);
   }
 }

@@ -1,3 +1,5 @@
+import { innerProduct } from './inner-product.ts';
+
 /**
  * A row that keeps less than this share of its length outside the span of the others is counted as dependent.
  * Larger: nearly parallel relations would be dropped. Smaller: rounding would pass for a direction.
@@ -63,15 +65,12 @@ export class RowBasis {
     const basis = this.#basis;
     for (let i = 0; i < count; i++) {
       const row = i * n;
-      let dot = 0;
-      for (let k = 0; k < n; k++) dot += (basis[row + k] as number) * (rest[k] as number);
+      const dot = innerProduct(basis, row, rest, 0, n);
       along[i] = (along[i] as number) + dot;
       if (dot === 0) continue;
       for (let k = 0; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[row + k] as number);
     }
-    let sum = 0;
-    for (let k = 0; k < n; k++) sum += (rest[k] as number) * (rest[k] as number);
-    return sum;
+    return innerProduct(rest, 0, rest, 0, n);
   }
 
   /** Adds a row; false, and nothing added, where it depends on those already here. */
@@ -115,13 +114,11 @@ export class RowBasis {
     const basis = this.#basis;
     // First the coordinates along the basis that w must have, then the move there.
     for (let i = 0; i < count; i++) {
-      let sum = values[i] as number;
-      for (let j = 0; j < i; j++) sum -= (triangle[i * n + j] as number) * (along[j] as number);
+      const sum = (values[i] as number) - innerProduct(triangle, i * n, along, 0, i);
       along[i] = sum / (triangle[i * n + i] as number);
     }
     for (let i = 0; i < count; i++) {
-      let move = along[i] as number;
-      for (let k = 0; k < n; k++) move -= (basis[i * n + k] as number) * (w[k] as number);
+      const move = (along[i] as number) - innerProduct(basis, i * n, w, 0, n);
       for (let k = 0; k < n; k++) w[k] = (w[k] as number) + move * (basis[i * n + k] as number);
       along[i] = move;
     }
