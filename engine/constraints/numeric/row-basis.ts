@@ -23,6 +23,9 @@ export class RowBasis {
   readonly #basis: Float64Array;
   /** Row i of the rows is the sum over j <= i of #triangle[i, j] times row j of the basis. */
   readonly #triangle: Float64Array;
+  /** Where each row of the basis begins to be other than zero, and where the rest does: what is before costs nothing. */
+  readonly #starts: Int32Array;
+  #start = 0;
 
   readonly #dependent: number;
 
@@ -34,6 +37,7 @@ export class RowBasis {
     this.#rows = new Float64Array(n * n);
     this.#basis = new Float64Array(n * n);
     this.#triangle = new Float64Array(n * n);
+    this.#starts = new Int32Array(n);
   }
 
   clear(): void {
@@ -53,6 +57,8 @@ export class RowBasis {
       before += value * value;
     }
     along.fill(0, 0, count);
+    this.#start = 0;
+    while (this.#start < n && rest[this.#start] === 0) this.#start++;
     let after = this.#takeOut();
     // A row that has lost most of itself has lost digits too.
     if (after < 0.25 * before) after = this.#takeOut();
@@ -65,10 +71,13 @@ export class RowBasis {
     const basis = this.#basis;
     for (let i = 0; i < count; i++) {
       const row = i * n;
-      const dot = innerProduct(basis, row, rest, 0, n);
+      const start = this.#starts[i] as number;
+      const both = Math.max(start, this.#start);
+      const dot = innerProduct(basis, row + both, rest, both, n - both);
       along[i] = (along[i] as number) + dot;
       if (dot === 0) continue;
-      for (let k = 0; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[row + k] as number);
+      this.#start = Math.min(start, this.#start);
+      for (let k = start; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[row + k] as number);
     }
     return innerProduct(rest, 0, rest, 0, n);
   }
@@ -84,6 +93,7 @@ export class RowBasis {
     }
     this.#triangle.set(this.along.subarray(0, count), count * n);
     this.#triangle[count * n + count] = length;
+    this.#starts[count] = this.#start;
     this.count++;
     return true;
   }
@@ -118,8 +128,9 @@ export class RowBasis {
       along[i] = sum / (triangle[i * n + i] as number);
     }
     for (let i = 0; i < count; i++) {
-      const move = (along[i] as number) - innerProduct(basis, i * n, w, 0, n);
-      for (let k = 0; k < n; k++) w[k] = (w[k] as number) + move * (basis[i * n + k] as number);
+      const start = this.#starts[i] as number;
+      const move = (along[i] as number) - innerProduct(basis, i * n + start, w, start, n - start);
+      for (let k = start; k < n; k++) w[k] = (w[k] as number) + move * (basis[i * n + k] as number);
       along[i] = move;
     }
   }
