@@ -65,6 +65,12 @@ export const bodiceRules = ruleTable('B', {
     'the corner of a neckline stays at least this far from a princess line that runs on to the shoulder',
     commonPractice,
   ],
+  princessSlant: [
+    22,
+    'degrees',
+    'a princess line that begins at the neckline of a plain front leans out from the bust point by no more than this',
+    commonPractice,
+  ],
   armholeInset: [
     0.5,
     'share',

@@ -232,10 +232,12 @@ function isBeyond({ at, across }: SideCorner, p: Point): boolean {
 /** Places inside a curve; its ends belong to corners or to the next curve. */
 function places(curve: Curve): Place[] {
   const count = stepsAlong(curve);
-  return Array.from({ length: count }, (_, i) => {
+  const all: Place[] = [];
+  for (let i = 0; i < count; i++) {
     const t = (i + 0.5) / count;
-    return { at: pointAt(curve, t), normal: outward(headingAt(curve, t)) };
-  });
+    all.push({ at: pointAt(curve, t), normal: outward(headingAt(curve, t)) });
+  }
+  return all;
 }
 
 /** How many even steps of its parameter lead along a curve, none longer than the spacing. */

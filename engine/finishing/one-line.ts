@@ -1,4 +1,4 @@
-import { endDirection, startDirection } from '../geometry/edge.ts';
+import { edgeLength, endDirection, startDirection } from '../geometry/edge.ts';
 import { SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { cross, dot } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
@@ -6,24 +6,35 @@ import type { Piece } from '../pattern/piece.ts';
 /** A place among the edges, counted on round the outline. */
 export const around = (i: number, count: number): number => (i + count) % count;
 
-/** The edges that arrive at the corner after place `i` as one line, and those that leave it, in the order of the outline. */
+/**
+ * The edges that arrive at the corner after place `i` as one line, and those that leave it, in the order of the outline:
+ * at least as far as an allowance reaches.
+ */
 export function linesAt(
   piece: Piece,
   i: number,
 ): { readonly before: readonly number[]; readonly after: readonly number[] } {
-  const count = piece.edges.length;
-  const next = around(i + 1, count);
+  const { edges } = piece;
+  const next = around(i + 1, edges.length);
+  const reach = Math.max(...[i, next].map((place) => edges[place]?.allowance ?? 0));
   const walk = (from: number, step: 1 | -1): readonly number[] => {
     const line = [from];
-    for (let at = from; line.length < count; at = around(at + step, count)) {
-      if (!isOneLine(piece, step === 1 ? at : around(at - 1, count))) break;
-      line.push(around(at + step, count));
+    let far = lengthAt(piece, from);
+    for (let at = from; far < reach && line.length < edges.length; far += lengthAt(piece, at)) {
+      if (!isOneLine(piece, step === 1 ? at : around(at - 1, edges.length))) break;
+      at = around(at + step, edges.length);
+      line.push(at);
     }
     return line;
   };
   const [before, after] = [walk(i, -1).toReversed(), walk(next, 1)];
   return before.some((place) => after.includes(place)) ? { before: [i], after: [next] } : { before, after };
 }
+
+const lengthAt = ({ edges }: Piece, place: number): number => {
+  const edge = edges[place];
+  return edge ? edgeLength(edge) : 0;
+};
 
 /** Whether the edge at place `i` runs on into the next without a corner, at the same allowance. Darts keep edges apart. */
 export function isOneLine({ edges }: Piece, i: number): boolean {

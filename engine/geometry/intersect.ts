@@ -1,6 +1,6 @@
 import type { Curve, Edge, Outline } from './curve.ts';
 import { pointAt } from './evaluate.ts';
-import { type Point, vectorBetween } from './point.ts';
+import { distance, type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { COINCIDENCE } from './tolerance.ts';
 import { dot, unit, type Vector } from './vector.ts';
@@ -100,4 +100,4 @@ export function outlineCrossings(outline: Outline, line: StraightLine): OutlineC
 const repeats = (before: Crossing | undefined, crossing: Crossing): boolean =>
   before !== undefined &&
   Math.abs(crossing.along - before.along) < COINCIDENCE &&
-  Math.hypot(crossing.point.x - before.point.x, crossing.point.y - before.point.y) < COINCIDENCE;
+  distance(crossing.point, before.point) < COINCIDENCE;

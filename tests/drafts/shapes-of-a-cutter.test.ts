@@ -133,6 +133,13 @@ describe('the back', () => {
   it('gives in under the bust by no more than the stated amounts where the waist is no smaller', () => {
     everyFigure(/^half back narrower at the under-bust/, 1, within(-Infinity, 16 + 6 + 2));
   });
+
+  // The back princess seam of a plain front follows the same levels as that of the strap.
+  it('has no hollow under the bust level with a radius under 150 mm, or 90 where it gives in (62 mm)', () => {
+    everyFigure(/^back princess, tightest bend below the bust level$/, 1, (value, of, { body: { size } }) => {
+      within(size.waistGirth < size.underBustGirth ? 150 : 90, Infinity)(value, of);
+    });
+  });
 });
 
 describe('the princess seams', () => {
