@@ -41,7 +41,7 @@ export function planWholeBodice(table: Table, setting: BodiceSetting): (solution
   const style = chosenStyle(table);
   const foundation = drawFoundation(table, setting.sleeve !== 'none');
   const lines = drawStyleLines(table, foundation, style);
-  const plan = planBodice(table, foundation, lines, styling.armholeAllowance);
+  const plan = planBodice(table, foundation, lines, bodiceAllowances(styling));
   const makeInsert = style.front === 'gathered' ? planFrontInsert(table, plan) : undefined;
   return (solution) => {
     const plain = setting.sleeve === 'plain';
