@@ -35,7 +35,7 @@ export interface FacingCut {
 /** What a facing is called. */
 export const facingOf = (part: Part, finished: Finished): string => `${part} ${finished} facing`;
 
-/** Changes from hollow to round that the inner edge of a facing may have where it follows a neckline’s curves. */
+/** Changes from hollow to round that the inner edge of a facing may have at least, and else as many as the edges it follows. */
 const INNER_TURNS = 2;
 
 /** Where along its first edge the grainline crosses a facing. */
@@ -107,7 +107,12 @@ const foldNotch = (fold: PieceEdge, edge: PieceEdge): Notch => ({
 function inner(further: readonly PieceEdge[]): PieceEdge {
   const [first] = further;
   if (!first) throw new Error('A facing has no edge to finish.');
-  return reversedEdge({ ...first, ...joinedEdges('inner', further), inflections: INNER_TURNS });
+  const followed = further.reduce((sum, { inflections }) => sum + inflections, 0);
+  return reversedEdge({
+    ...first,
+    ...joinedEdges('inner', further),
+    inflections: Math.max(INNER_TURNS, followed),
+  });
 }
 
 /** An end of a facing: sewn to the next one, on the fold, felled at the zip or over a strap; else free. */
