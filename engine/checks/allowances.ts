@@ -68,6 +68,8 @@ interface SideCorner {
   readonly neighbour: number;
   /** How wide the cutting line must go round the corner, mm. */
   readonly clear: number;
+  /** Whether the cloth goes more than half way round it: what lies outside lies outside both its edges. */
+  readonly inward: boolean;
   /** Nothing of the edge's own allowance goes beyond the neighbour's seam there. */
   readonly cutsOff: boolean;
   /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
@@ -152,7 +154,8 @@ function isTooNear(side: Side, sides: readonly Side[], near: Nearest, p: Point, 
   const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
   if (beside && distance(beside.at, corner.at) > CORNER) return false;
   // A narrow band has the cutting line of its other side as near.
-  if (beside && !liesOutside(near, p) && !liesOutside(beside, p)) return false;
+  const outside = [near, ...(beside ? [beside] : [])].map((edge) => liesOutside(edge, p));
+  if (corner.inward ? !outside.every(Boolean) : !outside.some(Boolean)) return false;
   return near.distance < corner.clear - bound;
 }
 
@@ -217,7 +220,13 @@ function cornerWith(
   sense: 1 | -1,
 ): SideCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
-  const corner = { at, neighbour: place, clear, cutsOff: clear === 0 || edge.turn === 'hem' };
+  const corner = {
+    at,
+    neighbour: place,
+    clear,
+    inward: turn < 0,
+    cutsOff: clear === 0 || edge.turn === 'hem',
+  };
   if (neighbour.turn !== 'dart' && !endsSquare(neighbour, edge, turn)) return corner;
   return { ...corner, across: { onward, normal: scaled(outward(onward), sense) } };
 }
