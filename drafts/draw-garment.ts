@@ -1,6 +1,6 @@
 import type { Body } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
-import { onSide, sideOf } from '../engine/body/fitting.ts';
+import { onSide, sharedBySides, sideOf } from '../engine/body/fitting.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
@@ -73,8 +73,8 @@ export function drawGarment<Choices extends readonly Choice[]>(
  * no change of its own, so that the other keeps as much of it as can be.
  */
 function drawSides(body: Body, drawFor: Draw, solver: Solver): Result<Garment> {
-  const { fitting } = body;
-  if (!fitting.some(sideOf)) return drawFor(body, solver);
+  const fitting = sharedBySides(body.fitting);
+  if (!fitting.some(sideOf)) return drawFor({ ...body, fitting }, solver);
   const [one, other] = solversOfSides(solver);
   const draw = (side: Side, solverOf: Solver): Result<Garment> =>
     drawFor({ ...body, fitting: onSide(fitting, side) }, solverOf);

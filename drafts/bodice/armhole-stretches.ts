@@ -24,14 +24,14 @@ function half(plan: BodicePlan, solution: Solution, part: 'front' | 'back', shar
   const panel = `side ${part}`;
   if (style.princess[part] === 'armhole') {
     const pivot = part === 'front' ? foundation.front.pivot : foundation.back.blade;
-    const { turned } = lines[part];
-    const laid = transformedCurve(upper, turnedBy(pivot, turned));
+    const together = lines[part].turned + lines[part].turnedIn;
+    const laid = transformedCurve(upper, turnedBy(pivot, together));
     const length = edgeLength(edgeOf('upper', [laid]));
     const centre = style.front === 'parted' && part === 'front' ? 'upper centre front' : `centre ${part}`;
     return armholeParts(
       [laid, lower],
       [
-        { piece: centre, edge: 'armhole', upTo: length, own: turnedBy(pivot, -turned) },
+        { piece: centre, edge: 'armhole', upTo: length, own: turnedBy(pivot, -together) },
         { piece: panel, edge: 'armhole', upTo: Number.POSITIVE_INFINITY },
       ],
       share,

@@ -1,13 +1,13 @@
 import { endOf, type SketchBuilder, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
-import { atLeastRound, bendsEvenly, runsAcross } from '../../engine/constraints/statements.ts';
-import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
+import { atLeastRound, bendsEvenly, runsAcross, turns } from '../../engine/constraints/statements.ts';
+import { point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { SideSeam } from '../foundation/side-seam.ts';
 import { keepNear } from '../keep-near.ts';
 import { leastRadius, bodiceRules as rules } from './rules.ts';
-import type { HalfStyle, StyleLines } from './style-lines.ts';
+import type { StyleLines } from './style-lines.ts';
 
 /** An armhole's two curves in the sketch, from the shoulder past the fold of the arm to the underarm. */
 export type ArmholeCurves = readonly [upper: string, lower: string];
@@ -29,8 +29,8 @@ export function planArmhole(
   const parted = style.princess[part] === 'armhole';
   const inset = rules.armholeInset.value * (shoulder.length.value - onShoulder.outer);
   const fold = point(across.x - inset, across.y);
-  const open = (angle: number): number => angle - half.turned;
-  const place = part === 'front' ? foundation.front.closed : (p: Point): Point => p;
+  const pivot = part === 'front' ? foundation.front.pivot : foundation.back.blade;
+  const foldAtSide = turnedAbout(fold, pivot, half.turned);
   const underarm = sketch.fixed(`${part} underarm`, side.underarm);
   const end = {
     angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2),
@@ -42,9 +42,9 @@ export function planArmhole(
     return curves;
   };
   if (parted) {
-    const top = sketch.fixed(`${part} shoulder point`, outerOpen(half, foundation, part));
-    const foldAtCentre = sketch.fixed(`${part} arm fold, centre`, fold);
-    const foldAtSide = sketch.fixed(`${part} arm fold, side`, place(fold));
+    const top = sketch.fixed(`${part} shoulder point`, half.atCentre.outer);
+    const upperEnd = sketch.fixed(`${part} arm fold, centre`, turnedAbout(fold, pivot, -half.turnedIn));
+    const lowerEnd = sketch.fixed(`${part} arm fold, side`, foldAtSide);
     const down = angleOf(vectorBetween(fold, side.underarm));
     const above = sketch.angle(`${part} armhole at the arm fold, centre`, Math.PI / 2);
     const below = sketch.angle(
@@ -52,33 +52,23 @@ export function planArmhole(
       (Math.PI / 2 + half.turned + down) / 2,
     );
     return shape([
-      sketch.curve(`${part} armhole 1`, top, foldAtCentre, {
-        start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, open(half.square)) },
+      sketch.curve(`${part} armhole 1`, top, upperEnd, {
+        start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, half.atCentre.square) },
         end: { angle: above },
       }),
-      sketch.curve(`${part} armhole 2`, foldAtSide, underarm, { start: { angle: below }, end }),
+      sketch.curve(`${part} armhole 2`, lowerEnd, underarm, { start: { angle: below }, end }),
     ]);
   }
   const top = sketch.fixed(`${part} armhole at the shoulder`, half.outer);
-  const guess = place(fold);
-  const middle = sketch.point(`${part} arm fold`, guess);
-  keepNear(sketch, `${part} arm fold across`, [xOf(middle)], guess.x, 'firm');
-  keepNear(sketch, `${part} arm fold down`, [yOf(middle)], guess.y, 'faint');
+  const middle = sketch.point(`${part} arm fold`, foldAtSide);
+  keepNear(sketch, `${part} arm fold across`, [xOf(middle)], foldAtSide.x, 'firm');
+  keepNear(sketch, `${part} arm fold down`, [yOf(middle)], foldAtSide.y, 'faint');
   const [upper, lower] = sketch.smoothLine(`${part} armhole`, [top, middle, underarm], {
     start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, half.square) },
     end,
   });
   sketch.relation(bendsEvenly(`${part} armhole bends evenly at the arm fold`, upper, lower));
   return shape([upper, lower]);
-}
-
-/** Where the armhole leaves the shoulder on a panel that has not turned with the dart. */
-function outerOpen(
-  half: HalfStyle,
-  { front, back }: Omit<Foundation, 'levels'>,
-  part: 'front' | 'back',
-): Point {
-  return turnedAbout(half.outer, part === 'front' ? front.pivot : back.blade, -half.turned);
 }
 
 /** The heading with which a side seam leaves the underarm. */
@@ -93,12 +83,11 @@ export function runsOn(
 ): void {
   sketch.relation(
     runsAcross(`${part} armhole across the princess seam`, [upper, princess.centre], [princess.side, lower]),
-    {
-      kind: 'turn',
-      name: `${part} princess seam leaves the armhole`,
-      from: endOf(upper),
-      to: startOf(princess.centre),
-      angle: (rules.leavesArmhole.value * Math.PI) / 180,
-    },
+    turns(
+      `${part} princess seam leaves the armhole`,
+      endOf(upper),
+      startOf(princess.centre),
+      rules.leavesArmhole.quantity.value,
+    ),
   );
 }

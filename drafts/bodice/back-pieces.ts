@@ -48,7 +48,14 @@ function centreBack(cut: PanelCut): Piece {
     edges: [
       seamEdge('neckline', curvesOf(cut, [plan.back.neckline]), allowance.neckline, sewingRank.neckline, 1),
       ...(style.shoulder === 'whole'
-        ? [seamEdge('shoulder', straight(lines.back.innerAtCentre, top), allowance.seam, sewingRank.shoulder)]
+        ? [
+            seamEdge(
+              'shoulder',
+              straight(lines.back.atCentre.inner, top),
+              allowance.seam,
+              sewingRank.shoulder,
+            ),
+          ]
         : []),
       ...armholeEdges(cut, 'back', 'centre back'),
       princess,

@@ -7,13 +7,10 @@ export function planFrontNeckline(sketch: SketchBuilder, { style, front }: Style
   const centre = sketch.fixed('centre front neck', front.centre);
   const square = { angle: sketch.fixedAngle('neckline square to the centre front', 0) };
   const toShoulder = style.princess.front !== 'neckline' && hasNoCorner(style);
-  const end = sketch.fixed('front neckline, outer end', toShoulder ? front.innerAtCentre : front.corner);
+  const end = sketch.fixed('front neckline, outer end', toShoulder ? front.atCentre.inner : front.corner);
   if (style.neckline === 'square') return sketch.line('front neckline', centre, end);
   const upTheShoulder = {
-    angle: sketch.fixedAngle(
-      'front neckline square to the shoulder',
-      front.neckHeading - front.turned - Math.PI,
-    ),
+    angle: sketch.fixedAngle('front neckline square to the shoulder', front.atCentre.square - Math.PI),
   };
   const curve = sketch.curve('front neckline', centre, end, {
     ...(style.neckline === 'round' || style.neckline === 'natural' ? { start: square } : {}),

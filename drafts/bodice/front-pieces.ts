@@ -209,13 +209,13 @@ function neckAndShoulder(cut: PanelCut, piece: string): readonly PieceEdge[] {
   const end = style.princess.front === 'shoulder' ? front.princess.centre : armholeTop(cut, 'front');
   const shoulder = seamEdge(
     'shoulder',
-    straight(front.innerAtCentre, end),
+    straight(front.atCentre.inner, end),
     allowance.seam,
     sewingRank.shoulder,
   );
   const side = hasNoCorner(style)
     ? []
-    : [neckSide(cut, front.innerAtCentre, front.corner, front.neckHeading - front.turned)];
+    : [neckSide(cut, front.atCentre.inner, front.corner, front.atCentre.square)];
   return [across, ...side, shoulder, ...armholeEdges(cut, 'front', piece)];
 }
 

@@ -1,7 +1,8 @@
-import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
+import { type Point, point } from '../../engine/geometry/point.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
 import { straight } from '../piece-edges.ts';
+import { necklineCorner } from './neckline-corner.ts';
 import { bodiceRules as rules } from './rules.ts';
 import type { BodiceTable, Style } from './style.ts';
 import { type Neckline, type StyleLines, styleLines } from './style-lines.ts';
@@ -37,14 +38,26 @@ function backNeckline(
   onShoulder: StyleLines['onShoulder'],
 ): Neckline {
   const { choice } = table;
-  const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`.value;
-  const centre = table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
+  const centreAt = (depth: number): Point =>
+    table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
   const crossing = alongShoulder(back.shoulder, onShoulder.inner);
-  if (style.shoulder === 'whole') return { corner: crossing, centre };
+  if (style.shoulder === 'whole') {
+    const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`;
+    return { corner: crossing, centre: centreAt(depth.value) };
+  }
   const rise =
     style.backNeckline === 'pointed'
       ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
       : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
+  const armholeAt = table.measured(
+    'Armhole at the shoulder, below the back neck point',
+    'on the drawing',
+    alongShoulder(back.shoulder, onShoulder.outer).y,
+    back.shoulder.sideNeck,
+  );
+  const below = table.mm`Back neckline below the back neck point: as chosen ${choice.backNecklineDepth}, at least armhole at the shoulder ${armholeAt} + ${rules.strapFalls} + its rise ${rise}`;
+  const depth = below.value;
+  const centre = centreAt(depth);
   const down = table.measured(
     'Strap end below the shoulder',
     'down the back',
@@ -102,57 +115,4 @@ function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel:
   );
   const drop = table.mm`Front neckline lower at the centre: ${share} of half width ${half}, at most corner above the bust level ${above} - ${rules.aboveBust}, at least 0`;
   return corner.y + drop.value;
-}
-
-/**
- * The corner of the front neckline, dart open. A strap must meet its panel above the underarm as the body has it, and
- * inside the fold of the arm: else no armhole could run from one to the other without a hook or a shelf.
- */
-function necklineCorner(
-  table: BodiceTable,
-  { front, levels }: Foundation,
-  style: Style,
-  onShoulder: StyleLines['onShoulder'],
-): Point {
-  const { choice } = table;
-  const { pivot, turned, side } = front;
-  const height = table.mm`Front neckline above the bust level, as chosen: (1 - ${choice.necklineDepth}) x ${front.neckHeight}`;
-  if (style.shoulder === 'whole') {
-    const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}`;
-    const top = alongShoulder(front.shoulder, onShoulder.princess);
-    const share = height.value / (pivot.y - top.y);
-    const line = table.measured(
-      'Princess line at the neckline',
-      'from centre front',
-      pivot.x + share * (top.x - pivot.x),
-      pivot,
-      front.shoulder.sideNeck,
-    );
-    const free =
-      style.princess.front === 'shoulder'
-        ? table.mm`Front neckline corner: half width ${half}, at most princess line there ${line} - ${rules.besidePrincess}`
-        : half;
-    return table.point(
-      'front',
-      'corner of the front neckline',
-      point(free.value, levels.bust.value - height.value),
-    );
-  }
-  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer, choice.strapWidth)})`;
-  const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
-  const half = table.mm`Front neckline half width: ${choice.necklineWidth} x bust point ${front.bustPoint}, at most arm fold ${fold} - armhole inside it ${inside} - strap width ${choice.strapWidth} + ${rules.strapBeyondFold}`;
-  const underarm = turnedAbout(side.underarm, pivot, -turned);
-  const open = table.measured(
-    'Underarm above the bust level, dart open',
-    'the underarm turned back by the dart about the bust point',
-    pivot.y - underarm.y,
-    front.dart,
-    side.underarm,
-  );
-  const above = table.mm`Front neckline above the bust level: as chosen ${height}, at least underarm ${open} + ${rules.aboveUnderarm}`;
-  return table.point(
-    'front',
-    'corner of the front neckline',
-    point(half.value, levels.bust.value - above.value),
-  );
 }

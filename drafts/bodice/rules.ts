@@ -15,15 +15,22 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   strapBeyondFold: [
-    15,
-    'mm',
-    'below the fold of the arm, where the armhole already turns out, a strap may end this much further out',
+    0.5,
+    'share',
+    'below the fold of the arm, where the armhole already turns out, a strap may end further out by this share of the way down',
     commonPractice,
   ],
+  strapBeyondFoldLimit: [15, 'mm', 'but by no more than this', commonPractice],
   aboveUnderarm: [
     25,
     'mm',
     'the front neckline lies at least this much higher than the underarm, or the strap would hang on a shelf',
+    commonPractice,
+  ],
+  strapFalls: [
+    15,
+    'mm',
+    'behind, the neckline lies at least this much lower than the armhole at the shoulder, or nothing would be left of a strap',
     commonPractice,
   ],
   backNecklineRise: [12, 'mm', 'the back neckline rises this much from centre to strap', commonPractice],
@@ -58,6 +65,12 @@ export const bodiceRules = ruleTable('B', {
     'the corner of a neckline stays at least this far from a princess line that runs on to the shoulder',
     commonPractice,
   ],
+  princessSlant: [
+    22,
+    'degrees',
+    'a princess line that begins at the neckline of a plain front leans out from the bust point by no more than this',
+    commonPractice,
+  ],
   armholeInset: [
     0.5,
     'share',
@@ -90,6 +103,18 @@ export const bodiceRules = ruleTable('B', {
     'a front princess edge bends no tighter, or it could not be sewn to its neighbour',
     commonPractice,
   ],
+  princessClimbs: [
+    10,
+    'degrees',
+    'under the bust a front princess edge climbs at least this much: a flatter one could not be sewn to its neighbour',
+    commonPractice,
+  ],
+  waistStrays: [
+    10,
+    'mm',
+    'the waist of the front lies no further off its level at the princess seam',
+    commonPractice,
+  ],
   leavesArmhole: [
     60,
     'degrees',
@@ -108,6 +133,7 @@ export const bodiceRules = ruleTable('B', {
     'a fitting leaves at least this of a strap before and behind the shoulder',
     commonPractice,
   ],
+  steepestShoulder: [50, 'degrees', 'a fitting makes no shoulder slope more than this', commonPractice],
 });
 
 /** The tightest an armhole with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

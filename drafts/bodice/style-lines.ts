@@ -1,10 +1,9 @@
-import { type Point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
+import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
 import { armholeWedge, necklineWedge } from '../foundation/wedges.ts';
-import { loweredShoulder } from './lowered-shoulder.ts';
-import { shortenedStrap } from './shortened-strap.ts';
+import { fittedShoulder } from './fitted-shoulder.ts';
 import type { Style } from './style.ts';
 
 /** The style lines of one half, front or back, as they are drawn on the foundation. */
@@ -12,21 +11,22 @@ export interface HalfStyle {
   /** Where the neckline and the armhole meet the shoulder, as the panel at the side lies. */
   readonly inner: Point;
   readonly outer: Point;
-  /** The heading of a line that leaves the shoulder square to it there, radians. */
+  /** The headings of armhole and neckline where they leave the shoulder, there: radians. */
   readonly square: number;
-  /** The heading of the neckline where it leaves the shoulder, there. */
   readonly neckHeading: number;
   /** The corner of the neckline on the panel at the centre, and on the panel at the side. */
   readonly corner: Point;
   readonly sideCorner: Point;
   /** The neckline at the centre. */
   readonly centre: Point;
-  /** Where the shoulder meets the neckline, as the panel at the centre lies. */
-  readonly innerAtCentre: Point;
+  /** Where the shoulder meets neckline and armhole, and the heading square to it, as the panel at the centre lies. */
+  readonly atCentre: { readonly inner: Point; readonly outer: Point; readonly square: number };
   /** Where the princess line begins, on the panel at the centre and on the one at the side; unless on the armhole. */
   readonly princess: { readonly centre: Point; readonly side: Point };
-  /** How far what lies above the bust level has turned on the panel at the side, radians. */
+  /** How far what lies above the bust level has turned on the panel at the side: out, radians. */
   readonly turned: number;
+  /** And on the panel at the centre: in, where a wedge was pinned out of the neckline. */
+  readonly turnedIn: number;
 }
 
 export interface StyleLines {
@@ -64,12 +64,10 @@ export function styleLines(
   return {
     style,
     onShoulder,
-    front: { ...front, neckHeading: front.square + leans },
-    back: { ...back, neckHeading: back.square - leans },
+    front: { ...front, neckHeading: front.neckHeading + leans },
+    back: { ...back, neckHeading: back.neckHeading - leans },
   };
 }
-
-type Half = Omit<HalfStyle, 'neckHeading'>;
 
 function backHalf(
   table: FoundationTable,
@@ -77,12 +75,12 @@ function backHalf(
   style: Style,
   onShoulder: StyleLines['onShoulder'],
   { corner, centre }: Neckline,
-): Half {
-  const atNeckline = necklineWedge(table, 'wedge from back neckline', back.blade, corner);
+): HalfStyle {
+  const turnedIn = necklineWedge(table, 'wedge from back neckline', back.blade, corner);
   const turned = armholeWedge(table, 'wedge from back armhole', back.blade, back.across, back.side.underarm);
   return half(
     table,
-    { part: 'back', shoulder: back.shoulder, pivot: back.blade, atNeckline, turned },
+    { part: 'back', shoulder: back.shoulder, pivot: back.blade, turnedIn, turned },
     style,
     onShoulder,
     { corner, centre },
@@ -95,14 +93,14 @@ const frontHalf = (
   style: Style,
   onShoulder: StyleLines['onShoulder'],
   { corner, centre }: Neckline,
-): Half =>
+): HalfStyle =>
   half(
     table,
     {
       part: 'front',
       shoulder: front.shoulder,
       pivot: front.pivot,
-      atNeckline: necklineWedge(table, 'wedge from neckline', front.pivot, corner),
+      turnedIn: necklineWedge(table, 'wedge from neckline', front.pivot, corner),
       turned: front.turned,
     },
     style,
@@ -116,32 +114,39 @@ interface Turning {
   readonly shoulder: Shoulder;
   readonly pivot: Point;
   /** How far the panel at the centre turns in above the pivot, and the one at the side out, radians. */
-  readonly atNeckline: number;
+  readonly turnedIn: number;
   readonly turned: number;
 }
 
 function half(
   table: FoundationTable,
-  { part, shoulder, pivot, atNeckline, turned }: Turning,
+  { part, shoulder, pivot, turnedIn, turned }: Turning,
   style: Style,
   onShoulder: StyleLines['onShoulder'],
   { corner, centre }: Neckline,
-): Half {
-  const lowered = loweredShoulder(table, part, shoulder);
+): HalfStyle {
+  const fitted = fittedShoulder(table, part, shoulder, style, onShoulder, corner);
   const outwards = (p: Point): Point => turnedAbout(p, pivot, turned);
-  const inwards = (p: Point): Point => turnedAbout(p, pivot, -atNeckline);
-  const shortened = shortenedStrap(table, part, lowered.slope.value);
-  const princess =
-    style.princess[part] === 'neckline' ? corner : alongShoulder(shoulder, onShoulder.princess);
+  const inwards = (p: Point): Point => turnedAbout(p, pivot, -turnedIn);
+  const { slope } = fitted;
+  const level = style.neckline === 'square' && part === 'front';
+  const princess = style.princess[part] === 'neckline' ? corner : fitted.princess;
+  const cornerAtCentre = inwards(corner);
   return {
-    inner: outwards(shortened(alongShoulder(lowered, onShoulder.inner))),
-    outer: outwards(shortened(alongShoulder(lowered, onShoulder.outer))),
-    square: lowered.slope.value + Math.PI / 2 + turned,
-    corner: inwards(corner),
+    inner: outwards(fitted.inner),
+    outer: outwards(fitted.outer),
+    square: slope.atArmhole + Math.PI / 2 + turned,
+    neckHeading: slope.atNeckline + Math.PI / 2 + turned,
+    corner: cornerAtCentre,
     sideCorner: outwards(corner),
-    centre,
-    innerAtCentre: inwards(alongShoulder(shoulder, onShoulder.inner)),
+    centre: level ? point(centre.x, cornerAtCentre.y) : centre,
+    atCentre: {
+      inner: inwards(fitted.inner),
+      outer: inwards(fitted.outer),
+      square: slope.atNeckline + Math.PI / 2 - turnedIn,
+    },
     princess: { centre: inwards(princess), side: outwards(princess) },
     turned,
+    turnedIn,
   };
 }

@@ -23,6 +23,7 @@ export function measuredAgain<Choices extends readonly Choice[]>(
   add('bust point', 'neckShoulderPointToBustPoint', fitted('lower bust point'), fitted('raise bust point'));
   add('round back', 'backNeckPointToWaist', fitted('round back'));
   add('round back', 'scyeDepth', fitted('round back'));
+  add('broad back', 'acrossBackWidth', fitted('broad back'), fitted('narrow back'));
   add('more upper arm', 'upperArmGirth', fitted('more upper arm'));
   const numbers = Object.fromEntries(Object.entries(again).map(([name, { value }]) => [name, value]));
   return {

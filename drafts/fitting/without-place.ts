@@ -22,6 +22,7 @@ export const withoutPlace = (changes: readonly FittingChange[], pieces: readonly
 function placesFor(change: FittingChange): readonly string[] {
   if (change.kind === 'more upper arm') return ['sleeve'];
   if (change.kind === 'sway back in skirt') return ['skirt centre back'];
+  if (change.kind === 'shorten strap' || change.kind === 'lengthen strap') return ['front strap'];
   if (!('seam' in change)) return ['side front'];
   return placesAt[change.level];
 }

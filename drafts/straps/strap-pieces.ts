@@ -1,8 +1,9 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
-import { between, vectorBetween } from '../../engine/geometry/point.ts';
+import { outlineCrossings } from '../../engine/geometry/intersect.ts';
+import { between, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import { transformedCurve, turnedBy } from '../../engine/geometry/transform.ts';
-import { angleOf, heading } from '../../engine/geometry/vector.ts';
+import { unit } from '../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { edgesOn } from '../bodice/armhole-parts.ts';
 import { easedLine } from '../bodice/eased-line.ts';
@@ -46,13 +47,14 @@ function strapPiece(cut: PanelCut, part: 'front' | 'back', sleeves: boolean): Pi
     edge(`${part} end`, straight(panelTop(cut, part), half.sideCorner), allowance.seam, sewingRank.strap),
     edge('inner', [reversed(inner)], allowance.neckline, sewingRank.strapTube, 1),
   ];
-  const shoulder = upright(between(half.inner, half.outer, GRAIN_AT));
-  const foot = upright(between(half.sideCorner, panelTop(cut, part), GRAIN_AT));
   return {
     name,
     number: part === 'front' ? 6 : 6.5,
     edges,
-    grain: grainThrough(edges, between(shoulder, foot, 0.5), heading(angleOf(vectorBetween(shoulder, foot)))),
+    grain: strapGrain(edges, {
+      shoulder: [upright(half.inner), upright(half.outer)],
+      end: [upright(half.sideCorner), upright(panelTop(cut, part))],
+    }),
     notches: [...armholeNotches(cut, part, name), ...strapNotches(cut, part, `${part} end`)],
     lines: [],
     marks: [],
@@ -61,4 +63,22 @@ function strapPiece(cut: PanelCut, part: 'front' | 'back', sleeves: boolean): Pi
       { cloth: 'lining', count: 2, onFold: false, pair: true },
     ],
   };
+}
+
+/** The two ends of a strap, each from the neck to the armhole. */
+interface StrapEnds {
+  readonly shoulder: readonly [Point, Point];
+  readonly end: readonly [Point, Point];
+}
+
+/** The grainline along a strap, through the cloth half-way down it: one that curves bows away from its ends' chord. */
+function strapGrain(edges: readonly PieceEdge[], { shoulder, end }: StrapEnds): Piece['grain'] {
+  const [top, foot] = [between(...shoulder, GRAIN_AT), between(...end, GRAIN_AT)];
+  const along = vectorBetween(top, foot);
+  const across = outlineCrossings(edges, {
+    through: between(top, foot, 0.5),
+    heading: vectorBetween(...shoulder),
+  });
+  const [neck, armhole] = [across[0]?.point ?? top, across.at(-1)?.point ?? foot];
+  return grainThrough(edges, between(neck, armhole, GRAIN_AT), unit(along));
 }

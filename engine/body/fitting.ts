@@ -121,6 +121,24 @@ export const sideOf = (change: FittingChange): Side | undefined =>
 export const onSide = (changes: readonly FittingChange[], side: Side): readonly FittingChange[] =>
   changes.filter((change) => (sideOf(change) ?? side) === side);
 
+/** The changes with what left and right have in common made on both: the sides part no further than they must. */
+export function sharedBySides(changes: readonly FittingChange[]): readonly FittingChange[] {
+  const kinds = [...new Set(changes.filter(sideOf).map(({ kind }) => kind))] as readonly PlainChange[];
+  const parted = kinds.flatMap((kind): readonly FittingChange[] => {
+    const on = (side: Side): number =>
+      changes.reduce(
+        (sum, change) => (change.kind === kind && sideOf(change) === side ? sum + change.mm : sum),
+        0,
+      );
+    const both = Math.min(...sides.map(on));
+    return [
+      { kind, mm: both },
+      ...sides.map((side): FittingChange => ({ kind, mm: on(side) - both, side })),
+    ].filter(({ mm }) => mm > 0);
+  });
+  return [...changes.filter((change) => !sideOf(change)), ...parted];
+}
+
 /** Changes that undo each other. */
 const opposites: readonly (readonly [FittingChange['kind'], FittingChange['kind']])[] = [
   ['take in', 'let out'],
@@ -149,9 +167,16 @@ export const changeWords = (change: FittingChange): string => {
 export const mostOf = (change: FittingChange): number =>
   'seam' in change ? mostAtSeam[change.kind] : plainChanges[change.kind].most;
 
-/** All there is of one plain change, mm; said twice, it counts twice. */
-export const fitted = (changes: readonly FittingChange[], kind: PlainChange): number =>
-  changes.reduce((sum, change) => (change.kind === kind ? sum + change.mm : sum), 0);
+/** Where a change was found: on both sides, or on the one that is drawn. */
+export type FoundOn = 'both sides' | 'one side';
+
+/** All there is of one plain change, or of what was found so, mm; said twice, it counts twice. */
+export const fitted = (changes: readonly FittingChange[], kind: PlainChange, on?: FoundOn): number =>
+  changes.reduce((sum, change) => {
+    const counts =
+      change.kind === kind && (on === undefined || (on === 'one side') === (sideOf(change) !== undefined));
+    return counts ? sum + change.mm : sum;
+  }, 0);
 
 /** How far a seam is taken in at a level on each layer, mm; less than nothing where it is let out. */
 export const takenIn = (changes: readonly FittingChange[], seam: FittedSeam, level: FittedLevel): number =>

@@ -5,7 +5,7 @@ import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../geometry/point.ts';
-import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { COINCIDENCE, SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
@@ -37,8 +37,10 @@ interface Side {
   /** Places along the edge with the outward normal there. */
   readonly places: readonly Place[];
   readonly corners: readonly SideCorner[];
-  /** What lies next to it where a dart at its end is sewn. */
-  readonly beyondDarts: readonly Neighbour[];
+  /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
+  readonly runsOn: readonly number[];
+  /** How it goes on beyond its ends: over a dart once that is sewn, and through the allowance of a hem. */
+  readonly goesOn: readonly Neighbour[];
 }
 
 /** An edge beside another, by its curves as they lie there. */
@@ -109,12 +111,13 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 /** Widths found where the cutting line is not one allowance out from the edge. */
 function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[], bound: number): number[] {
   const { allowance } = side.edge;
+  const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
   const found: number[] = [];
   for (const { at, normal } of side.places) {
     const out = moved(at, scaled(normal, allowance));
     if (isNear(cut, out, bound)) continue;
-    if (side.corners.some((corner) => isBeyond(corner, out))) continue;
-    const others: readonly Neighbour[] = [...sides, ...side.beyondDarts];
+    if (corners.some((corner) => isBeyond(corner, out))) continue;
+    const others: readonly Neighbour[] = [...sides, ...side.goesOn];
     if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
   }
@@ -161,22 +164,42 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
   const before = piece.edges[first] ?? edge;
   const after = piece.edges[last] ?? edge;
-  const beyondBefore = hemSide(piece, first) ?? endDirection(before);
-  const beyondAfter = hemSide(piece, i) ?? scaled(startDirection(after), -1);
+  const [mirroredBefore, mirroredAfter] = [hemSide(piece, first), hemSide(piece, i)];
+  const beyondBefore = mirroredBefore ?? endDirection(before);
+  const beyondAfter = mirroredAfter ?? scaled(startDirection(after), -1);
+  const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
     curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
-    corners: [
-      cornerWith(edge, before, first, edgeStart(edge), turnInto(before, edge), beyondBefore, 1),
-      cornerWith(edge, after, last, edgeEnd(edge), turnInto(edge, after), beyondAfter, -1),
+    runsOn: [
+      ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
+      ...(Math.abs(turnAfter) < SMOOTH_ANGLE ? [last] : []),
     ],
-    beyondDarts: darts.flatMap((dart) => [
-      ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
-      ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
-    ]),
+    corners: [
+      cornerWith(edge, before, first, edgeStart(edge), turnBefore, beyondBefore, 1),
+      cornerWith(edge, after, last, edgeEnd(edge), turnAfter, beyondAfter, -1),
+    ],
+    goesOn: [
+      ...darts.flatMap((dart) => [
+        ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
+        ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
+      ]),
+      ...(edge.turn === 'seam' && mirroredBefore
+        ? [throughHem(edge, edgeStart(edge), mirroredBefore, before)]
+        : []),
+      ...(edge.turn === 'seam' && mirroredAfter
+        ? [throughHem(edge, edgeEnd(edge), mirroredAfter, after)]
+        : []),
+    ],
   };
 }
+
+/** A seam as it goes on from its end through the allowance of a hem. */
+const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge): Neighbour => ({
+  edge,
+  curves: drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE),
+});
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,

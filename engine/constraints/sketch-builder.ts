@@ -19,11 +19,15 @@ export interface Tangent {
   readonly length?: number;
 }
 
-/** How a cubic is guessed. What is left out follows the chord. `handles` bounds both handles as shares of it. */
+/**
+ * How a cubic is guessed. What is left out follows the chord. `handles` bounds both handles as shares of it. On a line
+ * through several points `joints` bounds the heading at some of them, by the name of the point.
+ */
 export interface CurveGuess {
   readonly start?: Tangent;
   readonly end?: Tangent;
   readonly handles?: readonly [least: number, greatest: number];
+  readonly joints?: Readonly<Record<string, Required<Bounds>>>;
 }
 
 /** The names of the curves of a line through so many points: one fewer. */
@@ -135,7 +139,10 @@ export class SketchBuilder {
   ): CurvesThrough<Through> {
     const joints = through.slice(1, -1).map((at, i): Tangent => {
       const { heading } = this.#chord(name, through[i] ?? at, through[i + 2] ?? at);
-      return { angle: this.angle(`${name} at ${at}`, heading) };
+      const { min, max } = guess.joints?.[at] ?? { min: heading, max: heading };
+      return {
+        angle: this.angle(`${name} at ${at}`, Math.min(Math.max(heading, min), max), guess.joints?.[at]),
+      };
     });
     const curves = through.slice(1).map((to, i) =>
       this.curve(`${name} ${i + 1}`, through[i] ?? to, to, {

@@ -10,6 +10,7 @@ import { dartCap, turnedOverMouth } from './dart-cap.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
 import { hemSide } from './hem-side.ts';
 import { linked, linkedRound } from './link.ts';
+import { around, isOneLine, linesAt } from './one-line.ts';
 import { type AllowanceCorner, FOLD, HEM, type TurnedCorner, turnCorner } from './turn-corner.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
@@ -47,25 +48,46 @@ function parallelOf(edge: PieceEdge, tolerance: number): Pick<EdgeAllowance, 'pa
   };
 }
 
-/** The corner at the end of the edge at place `i`, undefined when there is no such edge. */
+/**
+ * The corner at the end of the edge at place `i`, undefined when there is no such edge. Edges that run on into each other
+ * at one allowance come to it as one: a notch in an armhole does not end its allowance.
+ */
 export function cornerAfter(
   piece: Piece,
   allowances: readonly EdgeAllowance[],
   i: number,
 ): AllowanceCorner | undefined {
-  const next = (i + 1) % piece.edges.length;
-  const [edge, follower] = [piece.edges[i], piece.edges[next]];
-  const [before, after] = [allowances[i], allowances[next]];
-  if (!edge || !follower || !before || !after) return undefined;
+  const { before, after } = linesAt(piece, i);
+  const [edge, follower] = [piece.edges[i], piece.edges[around(i + 1, piece.edges.length)]];
+  const [arriving, leaving] = [asOne(allowances, before, i), asOne(allowances, after, after[0])];
+  if (!edge || !follower || !arriving || !leaving) return undefined;
   const beyond = hemSide(piece, i);
   return {
     at: edgeEnd(edge),
     into: endDirection(edge),
     outOf: startDirection(follower),
-    before,
-    after,
+    before: arriving,
+    after: leaving,
     ...(beyond ? { beyond } : {}),
   };
+}
+
+/** The allowances at these places in order as one, with the rank of the one at `nearest` to the corner. */
+function asOne(
+  allowances: readonly EdgeAllowance[],
+  places: readonly number[],
+  nearest: number | undefined,
+): EdgeAllowance | undefined {
+  const own = nearest === undefined ? undefined : allowances[nearest];
+  const all = places.flatMap((place) => allowances[place] ?? []);
+  return (
+    own && {
+      ...own,
+      curves: all.flatMap(({ curves }) => curves),
+      parallel: all.flatMap(({ parallel }) => parallel),
+      deviation: Math.max(...all.map(({ deviation }) => deviation)),
+    }
+  );
 }
 
 /** The cutting line from the allowances of a piece's edges. */
@@ -73,14 +95,22 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
   const count = piece.edges.length;
   const sides = [...allowances];
   const between: (readonly Point[])[] = [];
+  const hold = (places: readonly number[], all: number, parallel: readonly Curve[]): void => {
+    for (const place of places) {
+      const side = sides[place];
+      if (side) sides[place] = { ...side, parallel: place === all ? parallel : [] };
+    }
+  };
   const turn = (i: number, next: number, how: (corner: AllowanceCorner) => TurnedCorner): void => {
-    const [corner, follower] = [cornerAfter(piece, sides, i), sides[next]];
+    const corner = cornerAfter(piece, sides, i);
+    const lines = linesAt(piece, i);
+    const follower = next === around(i + 1, count) ? corner?.after : sides[next];
     if (!corner || !follower) return;
     // One edge all round meets itself at its corner, or at the mouth of its dart.
     const [after, before] = next === i ? halved(corner.before) : [follower, corner.before];
     const turned = how({ ...corner, before, after });
-    sides[next] = { ...after, parallel: turned.after };
-    sides[i] = { ...before, parallel: next === i ? [...turned.after, ...turned.before] : turned.before };
+    hold(next === lines.after[0] ? lines.after : [next], next, turned.after);
+    hold(lines.before, i, next === i ? [...turned.after, ...turned.before] : turned.before);
     between[i] = turned.between;
   };
   const darts = sewnDarts(piece.edges);
@@ -88,7 +118,8 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
     darts.flatMap(({ place }) => [place - 1, place, place + 1].map((i) => around(i, count))),
   );
   for (const [i] of piece.edges.entries())
-    if (!atDarts.has(i)) turn(i, around(i + 1, count), (corner) => turnCorner(corner, reaches.get(i)));
+    if (!atDarts.has(i) && !isOneLine(piece, i))
+      turn(i, around(i + 1, count), (corner) => turnCorner(corner, reaches.get(i)));
   for (const dart of darts) {
     const [before, after] = [around(dart.place - 1, count), around(dart.place + 2, count)];
     // Near a corner of the piece, the seam of the dart may meet the cutting line only beyond that corner.
@@ -107,9 +138,6 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
   ];
   return { name: 'cutting line', curves: untangled(capped(piece, darts, stops)) };
 }
-
-/** A place among the edges, counted on round the outline. */
-const around = (i: number, count: number): number => (i + count) % count;
 
 /** An allowance in two, its first half and the rest. */
 function halved(whole: EdgeAllowance): readonly [EdgeAllowance, EdgeAllowance] {

@@ -1,5 +1,12 @@
 import { type Body, type MeasurementName, measurementNames } from '../body/body.ts';
-import { type FittedLevel, type FittedSeam, fitted, type PlainChange, takenIn } from '../body/fitting.ts';
+import {
+  type FittedLevel,
+  type FittedSeam,
+  type FoundOn,
+  fitted,
+  type PlainChange,
+  takenIn,
+} from '../body/fitting.ts';
 import { measurementWords } from '../body/words.ts';
 import { SketchBuilder } from '../constraints/sketch-builder.ts';
 import type { Point } from '../geometry/point.ts';
@@ -70,8 +77,8 @@ export interface DraftingTable<Choices extends readonly Choice[]>
     value: number,
     ...from: readonly (Quantity | Point)[]
   ) => Mm;
-  /** All there is of a change found at the fitting; nothing where there was none. */
-  readonly fitted: (kind: PlainChange) => Mm;
+  /** All there is of a change found at the fitting, or of what was found so; nothing where there was none. */
+  readonly fitted: (kind: PlainChange, on?: FoundOn) => Mm;
   /** How far the fitting took a seam in at a level on each layer; less than nothing where it let it out. */
   readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
   /** An empty table with the same choices, for another body. */
@@ -116,7 +123,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
       const number = take({ title, how, from: grounds(from, placedBy), value, unit: 'mm' });
       return { value, unit: 'mm', name: title, origin: { kind: 'step', number } };
     },
-    fitted: (kind) => quantity(fitted(body.fitting, kind), 'mm', kind, { kind: 'fitting' }),
+    fitted: (kind, on) => quantity(fitted(body.fitting, kind, on), 'mm', kind, { kind: 'fitting' }),
     takenIn: (seam, level) =>
       quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
     forBody: (other) => draftingTable(other, declared, styling),

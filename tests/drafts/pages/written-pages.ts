@@ -45,8 +45,11 @@ const draftings: readonly Drafting[] = [
   { garment: 'dress', styling: { ...whole, sleeveTo: 'elbow', princess: 'armhole' } },
   { garment: 'dress', styling: { ...whole, sleeveLength: 160, princess: 'neckline' } },
   ...['calf', 'ankle'].map((skirtTo) => ({ garment: 'skirt', styling: { skirtTo } })),
-  { garment: 'skirt', fitting: [{ 'raise bust point': 1 }, { 'round back': 1 }, { 'more upper arm': 2 }] },
-  { garment: 'skirt', fitting: [{ 'lower bust point': 1 }] },
+  {
+    garment: 'skirt',
+    fitting: [{ 'raise bust point': 1 }, { 'round back': 1 }, { 'broad back': 1 }, { 'more upper arm': 2 }],
+  },
+  { garment: 'skirt', fitting: [{ 'lower bust point': 1 }, { 'narrow back': 1 }] },
 ];
 
 /** The steps of all draftings, for the leading lady. */
