@@ -113,6 +113,7 @@ function planSidePrincess(
   );
   const curves = sketch.smoothLine('side front princess', [waist.side, underBust.side, bust, top.side], {
     start: { angle: leaving },
+    joints: { [underBust.side]: climbing(-1) },
   });
   const [lower, middle, upper] = curves;
   fairLines(sketch, curves);
@@ -156,7 +157,7 @@ function planCentrePrincess(
   const curves = sketch.smoothLine(
     'centre front princess',
     [top.centre, bust, underBust.centre, waist.centre],
-    { end },
+    { end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
   fairLines(sketch, curves);
@@ -166,6 +167,12 @@ function planCentrePrincess(
     ...curves.map((curve) => canBeSewn(curve)),
   );
   return { overBust: [toBust, toUnderBust], below };
+}
+
+/** The headings of an edge that runs down (1) or up (-1) and nowhere near level: a seam under the bust must climb to it. */
+function climbing(down: 1 | -1): { readonly min: number; readonly max: number } {
+  const least = (rules.princessClimbs.value * Math.PI) / 180;
+  return down === 1 ? { min: least, max: Math.PI - least } : { min: least - Math.PI, max: -least };
 }
 
 const canBeSewn = (curve: string) =>
@@ -207,6 +214,9 @@ function planWaist(
   for (const panel of ['side', 'centre'] as const) {
     keepNear(sketch, `${panel} front waist across`, [xOf(ends[panel])], front.waist[panel].x, 'firm');
     keepNear(sketch, `${panel} front waist down`, [yOf(ends[panel])], level, 'firm');
+    const strays = rules.waistStrays.value;
+    const off = sketch.length(`${panel} front waist off its level`, 0, { min: -strays, max: strays });
+    sketch.relation(sum(`${panel} front waist is about level`, [yOf(ends[panel]), scalarOf(off, -1)], level));
   }
   keepNear(sketch, 'centre front waist level', [yOf(fold)], level, 'firm');
   return { centreWaist, sideWaist };

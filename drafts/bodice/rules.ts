@@ -103,6 +103,18 @@ export const bodiceRules = ruleTable('B', {
     'a front princess edge bends no tighter, or it could not be sewn to its neighbour',
     commonPractice,
   ],
+  princessClimbs: [
+    10,
+    'degrees',
+    'under the bust a front princess edge climbs at least this much: a flatter one could not be sewn to its neighbour',
+    commonPractice,
+  ],
+  waistStrays: [
+    10,
+    'mm',
+    'the waist of the front lies no further off its level at the princess seam',
+    commonPractice,
+  ],
   leavesArmhole: [
     60,
     'degrees',

@@ -1,4 +1,4 @@
-import { solveLower, solveUpper } from './cholesky.ts';
+import { solveLower, solveUpper, type Triangle, triangle } from './cholesky.ts';
 import { RowBasis } from './row-basis.ts';
 
 /** Constraints of a quadratic program on its unknown p: `rows` times p is `values`, or is not below them. */
@@ -40,7 +40,7 @@ export class QuadraticProgram {
   readonly #row: Float64Array;
   readonly #along: Float64Array;
   readonly #forces: Float64Array;
-  #lower: Float64Array = new Float64Array(0);
+  #lower: Triangle = triangle(0);
 
   constructor(n: number) {
     this.n = n;
@@ -53,7 +53,7 @@ export class QuadraticProgram {
   }
 
   /** Solves; `lower` is the factor of H. False where the inequalities cannot hold together with the equalities. */
-  solve(lower: Float64Array, g: Float64Array, equal: LinearRows, atLeast: LinearRows): boolean {
+  solve(lower: Triangle, g: Float64Array, equal: LinearRows, atLeast: LinearRows): boolean {
     const { n } = this;
     this.#lower = lower;
     this.equalityForces = sized(this.equalityForces, equal.count);
@@ -62,7 +62,7 @@ export class QuadraticProgram {
     this.#basis.clear();
     const w = this.#w;
     for (let k = 0; k < n; k++) w[k] = -(g[k] as number);
-    solveLower(lower, n, w);
+    solveLower(lower, w);
     this.#holdEqualities(equal);
     const equalities = this.active.length;
     const found = this.#holdInequalities(equal.count, equalities, atLeast);
@@ -91,7 +91,7 @@ export class QuadraticProgram {
   correction(values: Float64Array, into: Float64Array): void {
     into.fill(0);
     this.#basis.reach(values, into, this.#along);
-    solveUpper(this.#lower, this.n, into);
+    solveUpper(this.#lower, into);
   }
 
   #holdEqualities(equal: LinearRows): void {
@@ -159,7 +159,7 @@ export class QuadraticProgram {
 
   #writeStep(): void {
     this.step.set(this.#w);
-    solveUpper(this.#lower, this.n, this.step);
+    solveUpper(this.#lower, this.step);
   }
 
   /** Loads a row in the coordinates of w. */
@@ -167,7 +167,7 @@ export class QuadraticProgram {
     const { n } = this;
     const row = this.#row.fill(0);
     for (const k of columns[index] as readonly number[]) row[k] = rows[index * n + k] as number;
-    solveLower(this.#lower, n, row);
+    solveLower(this.#lower, row);
   }
 
   #missOf({ rows, columns, values }: LinearRows, index: number): number {

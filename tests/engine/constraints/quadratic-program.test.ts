@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factor } from '../../../engine/constraints/numeric/cholesky.ts';
+import { factor, triangle } from '../../../engine/constraints/numeric/cholesky.ts';
 import { type LinearRows, QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
 
 /** The npm package quadprog: a translation of Turlach's Fortran code. Its arrays count from one. */
@@ -59,8 +59,8 @@ describe('the quadratic program', () => {
           equal.length,
         );
         fc.pre(theirs.message === '' && atLeast.length + equal.length > 0);
-        const lower = Float64Array.from(h.flat());
-        expect(factor(lower, n)).toBe(true);
+        const lower = triangle(n, Float64Array.from(h.flat()));
+        expect(factor(lower)).toBe(true);
         const own = new QuadraticProgram(n);
         const equalities = rowsOf(equal, equalValues);
         const inequalities = rowsOf(atLeast, atLeastValues);
@@ -82,7 +82,9 @@ describe('the quadratic program', () => {
       ],
       [2, 4, 0],
     );
-    expect(own.solve(Float64Array.of(1, 0, 0, 1), Float64Array.of(0, 0), equal, rowsOf([], []))).toBe(true);
+    expect(
+      own.solve(triangle(2, Float64Array.of(1, 0, 0, 1)), Float64Array.of(0, 0), equal, rowsOf([], [])),
+    ).toBe(true);
     expect([...own.step]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12)]);
     expect(own.equalityForces[1]).toBe(0);
   });
@@ -90,7 +92,7 @@ describe('the quadratic program', () => {
   it('says so when the inequalities exclude each other', () => {
     const own = new QuadraticProgram(1);
     const apart = rowsOf([[1], [-1]], [3, -2]);
-    expect(own.solve(Float64Array.of(1), Float64Array.of(0), rowsOf([], []), apart)).toBe(false);
+    expect(own.solve(triangle(1, Float64Array.of(1)), Float64Array.of(0), rowsOf([], []), apart)).toBe(false);
   });
 });
 
