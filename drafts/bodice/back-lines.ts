@@ -12,7 +12,6 @@ import type { StyleLines } from './style-lines.ts';
 
 /** The names of the back's lines in the sketch, each along its panel's outline. */
 export interface BackLines {
-  readonly neckline: string;
   /** Down from the top: to the bust level, to the under-bust level, to the waist. */
   readonly centrePrincess: readonly [upper: string, middle: string, lower: string];
   readonly centreWaist: string;
@@ -59,8 +58,7 @@ export function planBack(
       [princess.centrePrincess[2], centreWaist],
     ),
   );
-  const neckline = planNeckline(sketch, centreDown, lines);
-  return { ...princess, neckline, centreWaist, armhole, side, sideWaist };
+  return { ...princess, centreWaist, armhole, side, sideWaist };
 }
 
 /**
@@ -141,26 +139,4 @@ function planPrincess(
     bendsEvenly('side back princess bends evenly at the bust level', sideMiddle, sideUpper),
   );
   return { centrePrincess, sidePrincess };
-}
-
-/** The back neckline, from the centre to the corner at the strap or to the shoulder. */
-function planNeckline(sketch: SketchBuilder, centreDown: number, { style, back }: StyleLines): string {
-  const centre = sketch.fixed('centre back neck', back.centre);
-  const square = {
-    angle: sketch.fixedAngle('back neckline square to the centre back', centreDown - Math.PI / 2),
-  };
-  if (style.shoulder === 'strap') {
-    const corner = sketch.fixed('back neckline, outer end', back.corner);
-    if (style.backNeckline === 'pointed') return sketch.line('back neckline', centre, corner);
-    const curve = sketch.curve('back neckline', centre, corner, { start: square });
-    fairLine(sketch, curve);
-    return curve;
-  }
-  const shoulder = sketch.fixed('back neckline at the shoulder', back.atCentre.inner);
-  const curve = sketch.curve('back neckline', centre, shoulder, {
-    ...(style.backNeckline === 'pointed' ? {} : { start: square }),
-    end: { angle: sketch.fixedAngle('back neckline square to the shoulder', back.atCentre.square - Math.PI) },
-  });
-  fairLine(sketch, curve);
-  return curve;
 }

@@ -46,7 +46,7 @@ function centreBack(cut: PanelCut): Piece {
     name: 'centre back',
     number: 4,
     edges: [
-      seamEdge('neckline', curvesOf(cut, [plan.back.neckline]), allowance.neckline, sewingRank.neckline, 1),
+      seamEdge('neckline', curvesOf(cut, [plan.necklines.back]), allowance.neckline, sewingRank.neckline, 1),
       ...(style.shoulder === 'whole'
         ? [
             seamEdge(

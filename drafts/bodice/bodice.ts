@@ -1,9 +1,11 @@
 import { isLong, runsAcross } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
+import type { BodiceAllowances } from '../allowances.ts';
 import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
 import { straight } from '../piece-edges.ts';
 import { planArmhole } from './armholes.ts';
 import { type BackLines, planBack } from './back-lines.ts';
+import { planBackNeckline } from './back-neckline.ts';
 import { type FrontLines, planFront } from './front-lines.ts';
 import { planFrontNeckline } from './front-neckline.ts';
 import { planSides } from './side-lines.ts';
@@ -15,26 +17,32 @@ export interface BodicePlan {
   readonly lines: StyleLines;
   readonly back: BackLines;
   readonly front: FrontLines;
-  /** The front neckline of a plain front, from the fold outwards. */
-  readonly neckline: string | undefined;
+  /** The necklines, from the centre outwards; the front one of a plain front. */
+  readonly necklines: { readonly front: string | undefined; readonly back: string };
 }
+
+/** How wide the allowances of the hollow edges are, mm: none may bend too tightly to be turned. */
+export type CurvedAllowances = Pick<BodiceAllowances, 'armhole' | 'neckline'>;
 
 /** Asks the sketch for the curves of a bodice: the foundation with the lines of a style on it. */
 export function planBodice(
   table: FoundationTable,
   foundation: Foundation,
   lines: StyleLines,
-  armholeAllowance: number,
+  allowance: CurvedAllowances,
 ): BodicePlan {
   const { sketch } = table;
   const { style } = lines;
   table.heading('The curves of the bodice');
-  const armhole = (part: 'front' | 'back') => planArmhole(sketch, part, foundation, lines, armholeAllowance);
+  const armhole = (part: 'front' | 'back') => planArmhole(sketch, part, foundation, lines, allowance.armhole);
   const armholes = { front: armhole('front'), back: armhole('back') };
   const sides = planSides(sketch, foundation);
   const back = planBack(sketch, foundation, lines, armholes.back, sides.back.curves);
   const front = planFront(sketch, foundation, lines, armholes.front, sides.front.curves);
-  const neckline = style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines);
+  const necklines = {
+    front: style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines, allowance.neckline),
+    back: planBackNeckline(sketch, foundation, lines, allowance.neckline),
+  };
   const { halfWaist, backPrincess } = foundation.widths;
   const { side, centreWaist } = foundation.back;
   const backWaist = side.waist.x - centreWaist.x - backPrincess.waist.value;
@@ -57,7 +65,7 @@ export function planBodice(
     ...back.sidePrincess,
     ...back.armhole,
     ...back.side,
-    back.neckline,
+    necklines.back,
   ]);
   table.say`Curves of the front: the same; the side front lies as the closed dart has turned it`;
   table.curves('front', [
@@ -67,7 +75,7 @@ export function planBodice(
     ...front.armhole,
     ...front.side,
   ]);
-  if (neckline !== undefined) table.curves('front', [neckline]);
+  if (necklines.front !== undefined) table.curves('front', [necklines.front]);
   const centreFront = straight(lines.front.centre, point(0, foundation.levels.waist.value));
   table.line('front', 'centre front', centreFront);
   const { princess, outer } = lines.front;
@@ -76,5 +84,5 @@ export function planBodice(
   table.say`Waist: whole and without corners across its seams, half of it ${halfWaist} mm long, shared by front and back as drawn`;
   table.curves('back', [back.centreWaist, back.sideWaist]);
   table.curves('front', [front.sideWaist, front.centreWaist]);
-  return { foundation, lines, back, front, neckline };
+  return { foundation, lines, back, front, necklines };
 }

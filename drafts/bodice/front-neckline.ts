@@ -1,10 +1,17 @@
 import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
+import { atLeastRound } from '../../engine/constraints/statements.ts';
 import { fairLine } from '../fair-lines.ts';
+import { leastRadius } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** Asks for the front neckline of a plain front, from the fold to its corner or to the shoulder. */
-export function planFrontNeckline(sketch: SketchBuilder, { style, front }: StyleLines): string {
+export function planFrontNeckline(
+  sketch: SketchBuilder,
+  { style, front }: StyleLines,
+  allowance: number,
+): string {
   const centre = sketch.fixed('centre front neck', front.centre);
+  const round = style.neckline === 'round' || style.neckline === 'natural';
   const square = { angle: sketch.fixedAngle('neckline square to the centre front', 0) };
   const toShoulder = style.princess.front !== 'neckline' && hasNoCorner(style);
   const end = sketch.fixed('front neckline, outer end', toShoulder ? front.atCentre.inner : front.corner);
@@ -13,7 +20,7 @@ export function planFrontNeckline(sketch: SketchBuilder, { style, front }: Style
     angle: sketch.fixedAngle('front neckline square to the shoulder', front.atCentre.square - Math.PI),
   };
   const curve = sketch.curve('front neckline', centre, end, {
-    ...(style.neckline === 'round' || style.neckline === 'natural' ? { start: square } : {}),
+    ...(round ? { start: square } : {}),
     ...(style.neckline === 'sweetheart'
       ? {
           start: { angle: sketch.fixedAngle('sweetheart rises', -1.1) },
@@ -23,6 +30,8 @@ export function planFrontNeckline(sketch: SketchBuilder, { style, front }: Style
     ...(toShoulder ? { end: upTheShoulder } : {}),
   });
   fairLine(sketch, curve);
+  if (style.neckline === 'round')
+    sketch.relation(atLeastRound('front neckline can be turned', curve, leastRadius(allowance)));
   return curve;
 }
 

@@ -201,10 +201,16 @@ const upperPrincess = (cut: PanelCut): PieceEdge =>
 
 /** The top of a plain centre front: neckline, and where they are its own, the neckline's side, shoulder and armhole. */
 function neckAndShoulder(cut: PanelCut, piece: string): readonly PieceEdge[] {
-  const { lines, neckline = '' } = cut.plan;
+  const { lines, necklines } = cut.plan;
   const { style, front } = lines;
   const { allowance } = cut;
-  const across = seamEdge('neckline', curvesOf(cut, [neckline]), allowance.neckline, sewingRank.neckline, 2);
+  const across = seamEdge(
+    'neckline',
+    curvesOf(cut, necklines.front ? [necklines.front] : []),
+    allowance.neckline,
+    sewingRank.neckline,
+    2,
+  );
   if (style.princess.front === 'neckline') return [across];
   const end = style.princess.front === 'shoulder' ? front.princess.centre : armholeTop(cut, 'front');
   const shoulder = seamEdge(

@@ -1,5 +1,6 @@
 import type { Issue } from '../../engine/issue.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { bodiceChoices } from './choices.ts';
 
 export type BodiceTable = DraftingTable<typeof bodiceChoices>;
@@ -47,6 +48,14 @@ export function chosenStyle({ styling, refuse }: BodiceTable): Style {
       together(
         'princess',
         `With straps the princess line begins where the strap does, not at the ${princess}. Choose princess neckline, or shoulder whole.`,
+      ),
+    );
+  const widest = Math.max(styling.seamAllowance, styling.armholeAllowance, styling.necklineAllowance);
+  if (shoulder === 'strap' && styling.strapWidth < widest)
+    refuse(
+      together(
+        'strapWidth',
+        `A strap of ${figure(styling.strapWidth)} mm has no room inside for an allowance of ${figure(widest)} mm. Choose a wider strap, or narrower allowances.`,
       ),
     );
   const begins =

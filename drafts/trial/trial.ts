@@ -27,7 +27,7 @@ export const trial: Draft<StylingOf<typeof trialChoices>> = {
     drawGarment({ name: 'trial', choices: trialChoices, styling, body, solver }, (table) => {
       const foundation = drawFoundation(table, true);
       const lines = drawNeckBase(table, foundation);
-      const plan = planBodice(table, foundation, lines, width);
+      const plan = planBodice(table, foundation, lines, allowance);
       const sleeved = styling.sleeve === 'plain';
       return (solution) => {
         const cut = panelCut(plan, solution, table.body, allowance, sleeved);

@@ -12,7 +12,7 @@ import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn, type Nearest, nearest } from './nearest.ts';
+import { type Drawn, drawn, isNear, type Nearest, nearest } from './nearest.ts';
 import { inMm } from './words.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
@@ -68,6 +68,8 @@ interface SideCorner {
   readonly neighbour: number;
   /** How wide the cutting line must go round the corner, mm. */
   readonly clear: number;
+  /** Whether the cloth goes more than half way round it: what lies outside lies outside both its edges. */
+  readonly inward: boolean;
   /** Nothing of the edge's own allowance goes beyond the neighbour's seam there. */
   readonly cutsOff: boolean;
   /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
@@ -115,10 +117,10 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
   const found: number[] = [];
   for (const { at, normal } of side.places) {
     const out = moved(at, scaled(normal, allowance));
-    if (nearest(cut, out, bound)) continue;
+    if (isNear(cut, out, bound)) continue;
     if (corners.some((corner) => isBeyond(corner, out))) continue;
     const others: readonly Neighbour[] = [...sides, ...side.goesOn];
-    if (others.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
+    if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
   }
   return found;
@@ -152,7 +154,8 @@ function isTooNear(side: Side, sides: readonly Side[], near: Nearest, p: Point, 
   const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
   if (beside && distance(beside.at, corner.at) > CORNER) return false;
   // A narrow band has the cutting line of its other side as near.
-  if (beside && !liesOutside(near, p) && !liesOutside(beside, p)) return false;
+  const outside = [near, ...(beside ? [beside] : [])].map((edge) => liesOutside(edge, p));
+  if (corner.inward ? !outside.every(Boolean) : !outside.some(Boolean)) return false;
   return near.distance < corner.clear - bound;
 }
 
@@ -217,7 +220,13 @@ function cornerWith(
   sense: 1 | -1,
 ): SideCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
-  const corner = { at, neighbour: place, clear, cutsOff: clear === 0 || edge.turn === 'hem' };
+  const corner = {
+    at,
+    neighbour: place,
+    clear,
+    inward: turn < 0,
+    cutsOff: clear === 0 || edge.turn === 'hem',
+  };
   if (neighbour.turn !== 'dart' && !endsSquare(neighbour, edge, turn)) return corner;
   return { ...corner, across: { onward, normal: scaled(outward(onward), sense) } };
 }

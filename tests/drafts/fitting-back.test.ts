@@ -27,7 +27,8 @@ describe('a gaping edge of the back', () => {
 
   it('is pinned out of the armhole by the amount, and the neckline stays', () => {
     const after = fitted({ 'wedge from back armhole': 1 });
-    expect(strapToUnderarm(after) - strapToUnderarm(before)).toBeCloseTo(-10, 6);
+    // The armhole is drawn anew through its ends, and the strap is cut a little otherwise.
+    expect(Math.abs(strapToUnderarm(after) - strapToUnderarm(before) + 10)).toBeLessThan(0.5);
     expect(armhole(after) - armhole(before)).toBeLessThan(-8);
     expect(armhole(after) - armhole(before)).toBeGreaterThan(-14);
     expect(Math.abs(longer(after, 'centre back', 'neckline'))).toBeLessThan(elsewhere);
@@ -37,7 +38,7 @@ describe('a gaping edge of the back', () => {
     for (const edge of ['neckline', 'armhole']) {
       const after = fitted({ [`wedge from back ${edge}`]: 1 });
       for (const level of levels) expect(girth(after, level)).toBeCloseTo(girth(before, level), 4);
-      for (const lower of ['princess upper', 'princess lower', 'side', 'armhole upper'])
+      for (const lower of ['princess upper', 'princess lower', 'side', 'armhole underarm'])
         expect(Math.abs(longer(after, 'side front', lower))).toBeLessThan(elsewhere);
       const [centre, side] = [
         edgeOf(after, 'centre back', 'princess'),

@@ -13,8 +13,11 @@ const width = (of: Evaluation, gore: string): number =>
     curves: pieceOf(of, gore).lines.find(({ name }) => name === 'hip level')?.curves ?? [],
   });
 
+/** In front, along the strap down to the underarm. */
 const armhole = (of: Evaluation): number =>
-  length(of, 'side front', 'armhole upper') + length(of, 'side front', 'armhole underarm');
+  length(of, 'front strap', 'outer') +
+  length(of, 'front strap', 'outer underarm') +
+  length(of, 'side front', 'armhole underarm');
 
 describe('a seam taken in or let out', () => {
   it('moves the side seam by the amount on each layer, and no other seam', () => {
@@ -134,54 +137,63 @@ describe('a wedge', () => {
 
   it('from the armhole brings the strap nearer to the underarm by the amount', () => {
     const after = fitted({ 'wedge from armhole': 1 });
-    expect(strapEnds(after) - strapEnds(before)).toBeCloseTo(-10, 6);
+    // The armhole is drawn anew through its ends, and the strap is cut a little otherwise.
+    expect(Math.abs(strapEnds(after) - strapEnds(before) + 10)).toBeLessThan(0.5);
     expect(armhole(after) - armhole(before)).toBeLessThan(-8);
     expect(armhole(after) - armhole(before)).toBeGreaterThan(-14);
     expect(longer(after, 'insert', 'neckline')).toBeCloseTo(0, 4);
   });
 
-  it('from the neckline shortens the neckline, gathers counted, and leaves the armhole', () => {
+  it('from the neckline shortens the neckline, gathers counted, and leaves armhole and panels', () => {
     const after = fitted({ 'wedge from neckline': 1 });
-    const halfBefore = edgeStart(edgeOf(before, 'side front', 'strap'));
     expect(longer(after, 'insert', 'neckline')).toBeLessThan(-20);
     expect(armhole(after)).toBeCloseTo(armhole(before), 4);
-    expect(distance(halfBefore, edgeStart(edgeOf(after, 'side front', 'strap')))).toBeCloseTo(0, 6);
+    for (const { name } of pieceOf(before, 'side front').edges)
+      expect(longer(after, 'side front', name), name).toBeCloseTo(0, 2);
   });
 
-  it('of either kind adds to the bust dart', () => {
-    for (const edge of ['neckline', 'armhole'])
-      expect(dart(fitted({ [`wedge from ${edge}`]: 1 }))).toBeGreaterThan(dart(before) + 2);
+  it('from the armhole adds to the bust dart', () => {
+    expect(dart(fitted({ 'wedge from armhole': 1 }))).toBeGreaterThan(dart(before) + 2);
   });
 });
 
 describe('straps and shoulder', () => {
-  it('shortens and lengthens the strap by the amount, half on each side of the shoulder', () => {
-    const shorter = fitted({ 'shorten strap': 1 });
-    expect(longer(shorter, 'strap', 'outer')).toBeCloseTo(-10, 6);
-    expect(
-      notch(shorter, 'strap', 'outer', 'shoulder') - notch(before, 'strap', 'outer', 'shoulder'),
-    ).toBeCloseTo(-5, 6);
-    expect(longer(fitted({ 'lengthen strap': 1 }), 'strap', 'outer')).toBeCloseTo(10, 6);
+  /** A strap edge from panel to panel over the shoulder. */
+  const strap = (of: Evaluation, edge: 'inner' | 'outer'): number =>
+    length(of, 'front strap', edge) +
+    (edge === 'outer' ? length(of, 'front strap', 'outer underarm') : 0) +
+    length(of, 'back strap', edge);
+
+  // A strap runs aslant to the panels, so that its ends move along them a little when it is made shorter.
+  const aslant = 1.2;
+
+  it.each([
+    ['shorten', -10],
+    ['lengthen', 10],
+  ])('%ss the strap by the amount, half of it on each side of the shoulder', (change, mm) => {
+    const after = fitted({ [`${change} strap`]: 1 });
+    for (const edge of ['inner', 'outer'] as const) {
+      expect(Math.abs(strap(after, edge) - strap(before, edge) - mm)).toBeLessThan(aslant);
+      expect(Math.abs(longer(after, 'back strap', edge) - mm / 2)).toBeLessThan(aslant);
+    }
   });
 
-  it('moves the shoulder mark forward on strap and sleeve, and leaves the strap as long', () => {
+  it('moves the shoulder seam of the straps forward, and the mark on the sleeve with it', () => {
     const after = fitted({ 'forward shoulder': 1 });
-    expect(longer(after, 'strap', 'outer')).toBeCloseTo(0, 6);
-    expect(
-      notch(after, 'strap', 'outer', 'shoulder') - notch(before, 'strap', 'outer', 'shoulder'),
-    ).toBeCloseTo(10, 6);
-    expect(notch(after, 'sleeve', 'crown', 'shoulder')).toBeGreaterThan(
-      notch(before, 'sleeve', 'crown', 'shoulder') + 9,
-    );
+    for (const edge of ['inner', 'outer'] as const) {
+      expect(Math.abs(strap(after, edge) - strap(before, edge))).toBeLessThan(1.5);
+      expect(Math.abs(longer(after, 'back strap', edge) - 10)).toBeLessThan(aslant);
+    }
+    const mark = (of: Evaluation): number =>
+      length(of, 'sleeve', 'cap back underarm') + notch(of, 'sleeve', 'crown', 'shoulder');
+    expect(mark(after)).toBeGreaterThan(mark(before) + 8);
   });
 
-  it('says what is left of a strap that is shortened too far', () => {
-    const fitting = [{ 'shorten strap': 5 }];
+  it('says how much is too much for a strap', () => {
+    const fitting = [{ 'shorten strap': 6 }];
     const result = evaluated('dress', { ...shippedBody('leading-lady'), fitting });
     expect(result.ok).toBe(false);
-    expect(result.issues.map(({ code }) => code)).toEqual(
-      expect.arrayContaining(['fitting-cannot-agree', 'fitting-too-much']),
-    );
+    expect(result.issues.map(({ code }) => code)).toContain('fitting-too-much');
   });
 });
 
@@ -189,9 +201,11 @@ describe('the back', () => {
   it('gets longer above the bust level for a round back, and the front stays', () => {
     const after = fitted({ 'round back': 1 });
     expect(longer(after, 'centre back', 'centre back')).toBeCloseTo(10, 1);
-    expect(longer(after, 'side back', 'side')).toBeCloseTo(0, 1);
-    for (const edge of ['princess upper', 'princess lower', 'side', 'armhole upper'])
+    for (const edge of ['princess upper', 'princess lower'])
       expect(Math.abs(longer(after, 'side front', edge))).toBeLessThan(elsewhere);
+    // The underarm is raised a little where the armhole has become longer than the arm asks for.
+    expect(longer(after, 'side back', 'side')).toBeCloseTo(longer(after, 'side front', 'side'), 6);
+    expect(Math.abs(longer(after, 'side back', 'side'))).toBeLessThan(2);
   });
 
   it('gets shorter at the centre for a sway back, to nothing at the side seam', () => {
