@@ -1,5 +1,5 @@
 import { endOf, type SketchBuilder, startOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
-import { atLeastRound, bendsEvenly, runsAcross } from '../../engine/constraints/statements.ts';
+import { atLeastRound, bendsEvenly, runsAcross, turns } from '../../engine/constraints/statements.ts';
 import { point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
@@ -83,12 +83,11 @@ export function runsOn(
 ): void {
   sketch.relation(
     runsAcross(`${part} armhole across the princess seam`, [upper, princess.centre], [princess.side, lower]),
-    {
-      kind: 'turn',
-      name: `${part} princess seam leaves the armhole`,
-      from: endOf(upper),
-      to: startOf(princess.centre),
-      angle: (rules.leavesArmhole.value * Math.PI) / 180,
-    },
+    turns(
+      `${part} princess seam leaves the armhole`,
+      endOf(upper),
+      startOf(princess.centre),
+      rules.leavesArmhole.quantity.value,
+    ),
   );
 }

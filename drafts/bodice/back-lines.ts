@@ -39,16 +39,16 @@ export function planBack(
 ): BackLines {
   const { back } = foundation;
   const levels = planLevels(sketch, foundation);
-  const princess = planPrincess(sketch, lines, levels);
+  const centreDown = angleOf(vectorBetween(lines.back.centre, back.centreWaist));
+  const princess = planPrincess(sketch, lines, levels, centreDown);
   if (lines.style.princess.back === 'armhole')
     runsOn(sketch, 'back', armhole, { centre: princess.centrePrincess[0], side: princess.sidePrincess[2] });
-  const centreUp = angleOf(vectorBetween(back.centreWaist, lines.back.centre));
   const sideWaist = sketch.curve('side back waist', 'back side at waist', levels.waist.side);
   const centreWaist = sketch.curve(
     'centre back waist',
     levels.waist.centre,
     sketch.fixed('centre back at waist', back.centreWaist),
-    { end: { angle: sketch.fixedAngle('waist square to the centre back', centreUp - Math.PI / 2) } },
+    { end: { angle: sketch.fixedAngle('waist square to the centre back', centreDown + Math.PI / 2) } },
   );
   fairLines(sketch, [sideWaist, centreWaist]);
   sketch.relation(
@@ -92,23 +92,33 @@ function planLevels(sketch: SketchBuilder, { back, levels, widths }: Foundation)
   };
 }
 
-/** The princess edges: straight above the bust level, near upright at the waist, equal from level to level. */
+/**
+ * The princess edges: straight above the bust level, near the grain at the waist, which in the centre panel runs down the
+ * centre back, and equal from level to level.
+ */
 function planPrincess(
   sketch: SketchBuilder,
   { style, back }: StyleLines,
   { bust, underBust, waist }: ReturnType<typeof planLevels>,
+  centreDown: number,
 ): Pick<BackLines, 'centrePrincess' | 'sidePrincess'> {
   const top = (panel: 'centre' | 'side'): string =>
     style.princess.back === 'armhole'
       ? `back arm fold, ${panel}`
       : sketch.fixed(`${panel} back princess, top`, back.princess[panel]);
-  const atWaist = (panel: 'centre' | 'side', from: AtLevel, to: AtLevel) => ({
-    angle: nearUpright(sketch, `${panel} back princess at the waist`, from.placed[panel], to.placed[panel]),
+  const atWaist = (panel: 'centre' | 'side', from: AtLevel, to: AtLevel, upright?: number) => ({
+    angle: nearUpright(
+      sketch,
+      `${panel} back princess at the waist`,
+      from.placed[panel],
+      to.placed[panel],
+      upright,
+    ),
   });
   const centrePrincess = sketch.smoothLine(
     'centre back princess',
     [top('centre'), bust.centre, underBust.centre, waist.centre],
-    { end: atWaist('centre', underBust, waist) },
+    { end: atWaist('centre', underBust, waist, centreDown) },
   );
   const sidePrincess = sketch.smoothLine(
     'side back princess',

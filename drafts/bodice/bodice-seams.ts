@@ -1,22 +1,12 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Corner, EdgeRef, Girth, GirthPart, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Foundation } from '../foundation/foundation.ts';
+import { backwards as back, plainSeam, edge as ref } from '../seams.ts';
 import { type ArmholeHalf, edgesOn } from './armhole-parts.ts';
 import { easeLeft } from './ease-left.ts';
 import { hasNoCorner } from './front-neckline.ts';
 import type { PanelCut } from './panel-cut.ts';
 import type { Style } from './style.ts';
-
-const plainSeam = (name: string, a: readonly EdgeRef[], b: readonly EdgeRef[]): Seam => ({
-  name,
-  a,
-  b,
-  ease: 0,
-  gatherRatio: 1,
-});
-
-const ref = (piece: string, edge: string): EdgeRef => ({ piece, edge });
-const back = (piece: string, edge: string): EdgeRef => ({ piece, edge, reversed: true });
 
 /** What the part of a plain front over the bust is called. */
 const upperFront = ({ front }: Style): string => (front === 'parted' ? 'upper centre front' : 'centre front');

@@ -43,11 +43,15 @@ export function planBodice(
     front: style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines, allowance.neckline),
     back: planBackNeckline(sketch, foundation, lines, allowance.neckline),
   };
+  const { halfWaist, backPrincess } = foundation.widths;
+  const { side, centreWaist } = foundation.back;
+  const backWaist = side.waist.x - centreWaist.x - backPrincess.waist.value;
   sketch.relation(
+    isLong('the back waist measures its share of the girth', [back.centreWaist, back.sideWaist], backWaist),
     isLong(
-      'the waist measures half the girth and its ease',
-      [back.centreWaist, back.sideWaist, front.sideWaist, front.centreWaist],
-      foundation.widths.halfWaist.value,
+      'the front waist measures the rest of half the girth and its ease',
+      [front.sideWaist, front.centreWaist],
+      halfWaist.value - backWaist,
     ),
     runsAcross(
       'waist across the side seam',
@@ -77,7 +81,7 @@ export function planBodice(
   const { princess, outer } = lines.front;
   if (style.shoulder === 'whole')
     table.line('front', 'shoulder, dart closed', straight(princess.side, outer));
-  table.say`Waist: whole and without corners across its seams, half of it ${foundation.widths.halfWaist} mm long`;
+  table.say`Waist: whole and without corners across its seams, half of it ${halfWaist} mm long, shared by front and back as drawn`;
   table.curves('back', [back.centreWaist, back.sideWaist]);
   table.curves('front', [front.sideWaist, front.centreWaist]);
   return { foundation, lines, back, front, necklines };

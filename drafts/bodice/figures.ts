@@ -33,20 +33,12 @@ export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): rea
     outside: THIS_BODY,
   });
   const frontArmhole = edgeOf('front armhole', armholes.front.laid);
-  const backArmhole = edgeOf('back armhole', armholes.back.laid);
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
   const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
   const armhole = style.shoulder === 'strap' ? STRAP_NOT_SHOULDER : THIS_BODY;
   const { bust, underBust, underarm } = levels;
   return [
     mm('armhole level below the scye depth', underarm.value - size.scyeDepth, 10, 25),
-    mm(
-      'half across back at mid armhole, beyond the body',
-      middle(backArmhole).x - size.acrossBackWidth / 2,
-      5,
-      12,
-      armhole,
-    ),
     mm(
       'half across front at mid armhole, beyond the body',
       acrossFront - size.acrossFrontWidth / 2,

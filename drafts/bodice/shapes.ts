@@ -19,6 +19,7 @@ export function bodiceShapes(cut: PanelCut, body: Body, plain: boolean): readonl
   const { style } = cut.plan.lines;
   return [
     ...armholeGirths(cut, body),
+    acrossBack(cut, size.acrossBackWidth),
     ...halves.flatMap((half): readonly ShapeClaim[] => [
       {
         kind: 'tightest bend',
@@ -112,6 +113,29 @@ const leans: readonly { readonly name: string; readonly at: Corner }[] = [
   { piece: 'side back', edge: 'princess', seam: 'waist' },
   { piece: 'centre back', edge: 'princess', seam: 'waist' },
 ].map((at) => ({ name: `${at.piece} princess edge leans at the waist`, at }));
+
+/** How wide the half back is between the folds of the arms, its panels laid together as they are sewn. */
+function acrossBack(cut: PanelCut, measured: number): ShapeClaim {
+  const { foundation, lines } = cut.plan;
+  const { underarm, across } = foundation.levels;
+  const seam = (piece: string, reversed?: true): Chain => ({
+    edges: [{ piece, edge: 'princess', ...(reversed && { reversed }) }],
+    from: 'bust level',
+  });
+  return {
+    kind: 'across',
+    name: 'half across back on the panels laid together, beyond the body',
+    armhole: armholeToShoulder(cut, 'back'),
+    share: (underarm.value - across.value) / (underarm.value - lines.back.outer.y),
+    side: seam('side back'),
+    centre: seam('centre back', true),
+    middle: { piece: 'centre back', edge: 'centre back' },
+    plus: -measured / 2,
+    low: 5,
+    high: 12,
+    outside: lines.style.shoulder === 'strap' ? STRAP_NOT_SHOULDER : THIS_BODY,
+  };
+}
 
 /** How long the armholes are, for this bust and this arm. */
 function armholeGirths(cut: PanelCut, { size }: Body): readonly ShapeClaim[] {

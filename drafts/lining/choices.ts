@@ -9,7 +9,7 @@ export const liningChoices = [
     name: 'inside',
     default: 'lined',
     words: ['lined', 'faced'],
-    help: 'the panels lined throughout, or only the back neckline (and armholes without sleeves) faced',
+    help: 'the panels lined throughout, or only necklines (and armholes without sleeves) faced',
   },
   {
     kind: 'number',

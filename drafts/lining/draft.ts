@@ -24,7 +24,7 @@ export function finishInside(table: LiningTable, unfinished: Unfinished): Parts 
     sewing: stagesTogether([
       bodice.sewing ?? {},
       insideSewing({
-        kind: inside === 'lined' ? 'lining' : 'facing',
+        kind: inside === 'lined' ? 'lining' : 'facings',
         pieces: made.pieces,
         seams: made.seams,
         style: cut.plan.lines.style,

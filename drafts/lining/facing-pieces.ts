@@ -32,11 +32,14 @@ export interface FacingCut {
   readonly opening: 'back' | 'side';
 }
 
+/** What the inner edge of a facing is called. */
+export const innerEdgeOf = { neck: 'lower', armhole: 'inner' } as const satisfies Record<Finished, string>;
+
 /** What a facing is called. */
 export const facingOf = (part: Part, finished: Finished): string => `${part} ${finished} facing`;
 
-/** Changes from hollow to round that the inner edge of a facing may have at least, and else as many as the edges it follows. */
-const INNER_TURNS = 2;
+/** Changes from hollow to round that the inner edge of a facing may have, which follows edges that are all but straight here and there. */
+const INNER_TURNS = 4;
 
 /** Where along its first edge the grainline crosses a facing. */
 const GRAIN_AT = 0.2;
@@ -61,7 +64,7 @@ export function facingPiece(run: Run, cut: FacingCut): Omit<Piece, 'number'> {
     rounded: true,
   });
   const length = edgeLength(before);
-  const innerEdge = neatenedBy(cut.facingEdge)(inner(further));
+  const innerEdge = neatenedBy(cut.facingEdge)(inner(further, innerEdgeOf[run.finished]));
   const outline = [
     ...finished,
     endOf(stretch(after, cut.turnOfCloth, slides(after)), cut),
@@ -104,15 +107,10 @@ const foldNotch = (fold: PieceEdge, edge: PieceEdge): Notch => ({
 });
 
 /** The inner edge, walked back: the finished edges once more, in one. */
-function inner(further: readonly PieceEdge[]): PieceEdge {
+function inner(further: readonly PieceEdge[], name: string): PieceEdge {
   const [first] = further;
   if (!first) throw new Error('A facing has no edge to finish.');
-  const followed = further.reduce((sum, { inflections }) => sum + inflections, 0);
-  return reversedEdge({
-    ...first,
-    ...joinedEdges('inner', further),
-    inflections: Math.max(INNER_TURNS, followed),
-  });
+  return reversedEdge({ ...first, ...joinedEdges(name, further), inflections: INNER_TURNS });
 }
 
 /** An end of a facing: sewn to the next one, on the fold, felled at the zip or over a strap; else free. */

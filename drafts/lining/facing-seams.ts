@@ -2,7 +2,7 @@ import type { Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import { edge, plainSeam } from '../seams.ts';
 import { type FacedEdges, facedArmholes, facedNecklines } from './faced-edges.ts';
-import { facingOf } from './facing-pieces.ts';
+import { facingOf, innerEdgeOf } from './facing-pieces.ts';
 import type { Finished } from './finished-runs.ts';
 import type { Unfinished } from './inside.ts';
 import { atCentreBack, fell, toBodice } from './lining-seams.ts';
@@ -84,7 +84,7 @@ const atCentre = ({ name: piece, edges }: Piece, bodice: readonly Join[]): reado
     if (join.kind !== 'mirror' || join.a.edge !== 'neckline') return [];
     const { seam } = join.a;
     return edges.some(({ name }) => name === seam)
-      ? ['neckline', 'inner'].map(
+      ? ['neckline', innerEdgeOf.neck].map(
           (each): Join => ({
             kind: 'mirror',
             name: `${piece}, ${each} at the ${seam}`,

@@ -1,5 +1,6 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { LiningTable } from './choices.ts';
 import { type FacingCut, facingPiece } from './facing-pieces.ts';
 import { facingJoins, facingSeams } from './facing-seams.ts';
@@ -10,16 +11,28 @@ import { liningRules as rules } from './rules.ts';
 
 /** Draws facings for the necklines of a bodice, and without sleeves for its armholes, and says how they are sewn in. */
 export function drawFacings(table: LiningTable, unfinished: Unfinished): Inside {
-  const { bodice, setting } = unfinished;
+  const { bodice, cut, setting } = unfinished;
   const panels = panelsOf(bodice.pieces);
-  table.heading('Facings');
+  table.heading('The facings');
+  const shoulder =
+    cut.plan.lines.style.shoulder === 'whole'
+      ? table.measured('Shoulder seam', 'on the front panels', shoulderLength(panels))
+      : undefined;
   const finishes: readonly Finished[] = setting.sleeve === 'none' ? ['neck', 'armhole'] : ['neck'];
   const pieces = finishes.flatMap((finished) => {
-    const cut = facingCut(table, unfinished, finished, panels);
+    const reaching = facingReach(table, finished, shoulder);
+    const { turnOfCloth, facingAllowance } = table.styling;
+    const facingCut = {
+      turnOfCloth,
+      ...reaching,
+      facingEdge: facingAllowance,
+      allowance: cut.allowance.seam,
+      opening: setting.opening,
+    };
     return parts.flatMap((part) => {
       const run = finishedRun(part, finished, panels);
       if (!run) return [];
-      const piece = { ...facingPiece(run, cut), number: 0 };
+      const piece = { ...facingPiece(run, facingCut), number: 0 };
       for (const edge of piece.edges) table.line(part, `${piece.name}, ${edge.name}`, edge.curves);
       return [piece];
     });
@@ -32,28 +45,18 @@ export function drawFacings(table: LiningTable, unfinished: Unfinished): Inside 
   };
 }
 
-/** How far the facings of necklines, or of armholes, reach. */
-function facingCut(
+/** How far the facings of necklines, or of armholes, reach: from their edges, and along a shoulder, mm. */
+function facingReach(
   table: LiningTable,
-  { cut, setting }: Unfinished,
   finished: Finished,
-  panels: readonly Piece[],
-): FacingCut {
-  const { turnOfCloth, facingAllowance } = table.styling;
+  shoulder: Mm | undefined,
+): Pick<FacingCut, 'reach' | 'onShoulder'> {
   const depth = finished === 'neck' ? rules.neckFacing : rules.armholeFacing;
-  const reach = table.mm`Inner edge of the ${finished} facings, from the edge that they face: turn ${table.choice.turnOfCloth} + ${depth}`;
-  const onShoulder =
-    cut.plan.lines.style.shoulder === 'whole'
-      ? table.mm`Width of the ${finished} facings along the shoulder: ${reach}, at most ${rules.facingsMeet} of ${table.measured('Shoulder seam', 'on the panels', shoulderLength(panels), cut.plan.foundation.front.shoulder.length)}`
-      : reach;
-  return {
-    turnOfCloth,
-    reach: reach.value,
-    onShoulder: onShoulder.value,
-    facingEdge: facingAllowance,
-    allowance: cut.allowance.seam,
-    opening: setting.opening,
-  };
+  const reach = table.mm`Reach of the ${finished} facings: turn ${table.choice.turnOfCloth} + ${depth}`;
+  const onShoulder = shoulder
+    ? table.mm`Width of the ${finished} facings along the shoulder: ${reach}, at most ${rules.facingsMeet} of ${shoulder}`
+    : reach;
+  return { reach: reach.value, onShoulder: onShoulder.value };
 }
 
 /** Of the front, over all panels that it crosses, mm. */

@@ -1,5 +1,9 @@
+import type { Seam } from '../../engine/pattern/garment.ts';
+import type { Piece } from '../../engine/pattern/piece.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
+import type { Style } from '../bodice/style.ts';
 import type { Parts } from '../draw-garment.ts';
+import type { Finishing } from '../finishing.ts';
 
 /** What a bodice is sewn to, and so which of its edges are finished inside, and when. */
 export interface BodiceSetting {
@@ -19,3 +23,17 @@ export interface Unfinished {
 
 /** What lining or facings add to a bodice. */
 export type Inside = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;
+
+/** How lining or facings are made up, sewn to the finished edges, and caught down inside. */
+export interface InsideWork {
+  readonly kind: 'lining' | 'facings';
+  readonly pieces: readonly Piece[];
+  readonly seams: readonly Seam[];
+  readonly style: Style;
+  readonly setting: BodiceSetting;
+  readonly turnOfCloth: number;
+  /** What the free edges of facings are turned under by, mm. */
+  readonly facingEdge: number;
+  /** For edges that stay to be seen inside. */
+  readonly exposed: Finishing;
+}

@@ -17,7 +17,7 @@ export function drawLining(table: LiningTable, unfinished: Unfinished): Inside {
   const pieces = panels.map((panel) =>
     liningPiece(panel, { setting, panelSeams, turnOfCloth, allowance: cut.allowance.seam }),
   );
-  table.heading('Lining');
+  table.heading('The lining');
   table.say`Lining: the panels once more, set back by ${table.choice.turnOfCloth} at necklines, armholes and strap ends, so that the seams roll inside; insert and straps face themselves [turn of cloth, common practice, no source]`;
   for (const { name, edges } of pieces)
     for (const edge of edges.filter(isFinished))

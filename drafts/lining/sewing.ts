@@ -1,27 +1,12 @@
 import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
-import type { Piece } from '../../engine/pattern/piece.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
-import type { Style } from '../bodice/style.ts';
-import { type Finishing, orderOf } from '../finishing.ts';
+import { orderOf } from '../finishing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
 import { cautions } from '../sewing-words.ts';
-import type { BodiceSetting } from './inside.ts';
-
-/** How lining or facings are made up, sewn to the finished edges, and caught down inside. */
-export interface InsideWork {
-  readonly kind: 'lining' | 'facing';
-  readonly pieces: readonly Piece[];
-  readonly seams: readonly Seam[];
-  readonly style: Style;
-  readonly setting: BodiceSetting;
-  readonly turnOfCloth: number;
-  /** What the free edges of facings are turned under by, mm. */
-  readonly facingEdge: number;
-  /** For edges that stay to be seen inside. */
-  readonly exposed: Finishing;
-}
+import type { InsideWork } from './inside.ts';
+import { catchDown, sewArmholes, sewNeckline, tackWaist } from './sewing-in.ts';
 
 /** The steps by stage. Edges say by their rank when they are sewn. */
 export function insideSewing(work: InsideWork): StagedSewing {
@@ -59,10 +44,13 @@ function makeUp({ kind, setting, exposed }: InsideWork, own: readonly Seam[]): r
     seams.length === 0
       ? []
       : [{ title, sews: names(seams), presses: names(seams), stitch: '301', seamClass: 1, finish, how }];
-  const finish = kind === 'facing' ? exposed.open : 'enclosed';
-  return kind === 'facing'
+  const finish = kind === 'facings' ? exposed.open : 'enclosed';
+  return kind === 'facings'
     ? step('Sew the facings together', own, [
         `Sew the facings to each other, right sides together, ${orderOf(exposed.open)}, and press the seams open.`,
+        ...(setting.opening === 'side' && setting.sleeve === 'none'
+          ? ['Leave the left side seam open from where the zip begins.']
+          : []),
       ])
     : [
         ...step('Sew the lining together', first, [
@@ -97,113 +85,4 @@ function neaten({ pieces, facingEdge }: InsideWork): readonly SewingStep[] {
       cautions: [cautions.hotEdge],
     },
   ];
-}
-
-function sewNeckline({ kind, style, turnOfCloth }: InsideWork, seams: readonly string[]): SewingStep {
-  const where = style.front === 'gathered' && style.shoulder === 'strap' ? 'back neckline' : 'neckline';
-  return {
-    title: `Sew the ${kind} to the ${where}`,
-    sews: seams,
-    presses: seams,
-    stitch: '301',
-    seamClass: 1,
-    finish: 'graded',
-    how: [
-      `Lay the ${kind} on the ${where}, right sides together, raw edges level, and sew ${wayRoundNeck(style)}.`,
-      'Trim the allowances in steps, clip the hollow edge and into every corner, and turn the inside in. Stitch the allowances to it close to the seam, so that it stays inside; the seam rolls in by the turn of the cloth.',
-    ],
-    amounts: [
-      { says: `the ${kind} is cut smaller at finished edges, for the turn of the cloth`, mm: turnOfCloth },
-    ],
-  };
-}
-
-/** From where to where the neckline is sewn: all round, or as far as insert and straps face themselves. */
-function wayRoundNeck({ front, shoulder }: Style): string {
-  if (shoulder === 'whole')
-    return front === 'gathered'
-      ? 'from the centre back over each shoulder down to the insert'
-      : 'from the centre back over the shoulders all round';
-  return front === 'gathered'
-    ? 'from the centre back to the strap'
-    : 'from the centre back to each strap, and in front from strap to strap';
-}
-
-function sewArmholes({ kind, style }: InsideWork, seams: readonly string[]): SewingStep {
-  const pin = `Pin the ${kind} round each armhole, right sides together, side seam on side seam, notch to notch`;
-  const way =
-    style.shoulder === 'strap'
-      ? [`${pin}, the strap lying free between; sew from one strap end to the other.`]
-      : kind === 'facing'
-        ? [`${pin}, shoulder seam on shoulder seam; sew all round.`]
-        : [
-            `Reach up between bodice and lining, draw the raw edges of one armhole out, and pin them as they meet there: right sides together, side seam on side seam, notch to notch.`,
-            'Sew each armhole in two passes, from the side seam up to the shoulder seam, first in front, then behind; draw out for each what it needs.',
-          ];
-  return {
-    title: `Sew the ${kind} to the armholes`,
-    sews: seams,
-    presses: seams,
-    stitch: '301',
-    seamClass: 1,
-    finish: 'graded',
-    how: [
-      ...way,
-      'Trim the allowances in steps, clip the hollow edge, turn the inside in and press. Stitch the allowances to it close to the seam as far as the machine reaches.',
-    ],
-    cautions: [cautions.pins],
-  };
-}
-
-const tackWaist = ({ exposed }: InsideWork, seams: readonly string[]): SewingStep => ({
-  title: 'Stitch the lining to the bodice at the waist',
-  sews: seams,
-  presses: seams,
-  stitch: '301',
-  seamClass: 1,
-  finish: exposed.together,
-  how: [
-    `Lay lining and bodice together, wrong sides together, seam on seam, and stitch along the waist as one; ${orderOf(exposed.together)}.`,
-  ],
-});
-
-function catchDown(work: InsideWork): SewingStep {
-  const { kind, pieces, seams } = work;
-  const felled = seams.filter((seam) => seam.felled).map(({ name }) => name);
-  const atZip = pieces.flatMap((piece) =>
-    piece.edges.flatMap(({ name, turn }): EdgeRef[] =>
-      turn === 'finished' && name === 'centre back' ? [{ piece: piece.name, edge: name }] : [],
-    ),
-  );
-  return {
-    title: `Fell the ${kind} inside`,
-    ...(felled.length > 0 ? { sews: felled } : {}),
-    ...(atZip.length > 0 ? { turns: atZip } : {}),
-    stitch: '200',
-    seamClass: 2,
-    finish: 'felled',
-    how: [
-      kind === 'lining'
-        ? `Turn the open edges of the lining under along their lines and pin them over the seams of the bodice: ${overWhat(work).join(', ')}. Fell them by hand.`
-        : `Turn the ends of the facings under and fell them: ${[...overWhat(work), 'to the seam allowances'].join(', ')}.`,
-      'Take up only the allowances, so that no stitch shows outside.',
-    ],
-  };
-}
-
-/** What lining or facings are felled to and over. */
-function overWhat({ kind, style, setting }: InsideWork): readonly string[] {
-  const { sleeve, skirt, opening } = setting;
-  const isLining = kind === 'lining';
-  const places: readonly (readonly [there: boolean, where: string])[] = [
-    [
-      true,
-      `along the tape of ${opening === 'back' ? 'the zip' : 'the zip at the left side'}, clear of its teeth`,
-    ],
-    [style.shoulder === 'strap' && (isLining || sleeve === 'none'), 'over the ends of the straps'],
-    [style.front === 'gathered' && isLining, 'over the sides and the foot of the insert'],
-    [skirt && isLining, 'at the waist'],
-    [sleeve !== 'none' && isLining, 'round the armholes'],
-  ];
-  return places.flatMap(([there, where]) => (there ? [where] : []));
 }

@@ -15,7 +15,12 @@ export function stayNotion(
 ): readonly Notion[] {
   if (waistStay === 'none') return [];
   if (waistStay === 'tape') {
-    const { value } = measured('Waist stay tape', 'as long as the finished waist', body + ease);
+    const { value } = measured(
+      'Waist stay tape',
+      'as long as the finished waist',
+      body + ease,
+      size.waistGirth,
+    );
     const note = 'twill tape or selvedge, sewn into the waist seam';
     return [{ name: stayNames.tape, count: 1, length: value, note }];
   }

@@ -1,5 +1,5 @@
 import type { Issue } from '../../engine/issue.ts';
-import type { Notion, Step } from '../../engine/pattern/garment.ts';
+import type { Drawn, Notion, Step } from '../../engine/pattern/garment.ts';
 import type { Ground } from '../../engine/pattern/quantity.ts';
 import { sides } from '../../engine/pattern/side.ts';
 import { alike, inPairs } from './alike.ts';
@@ -14,31 +14,45 @@ export const notionsOfBoth = (right: readonly Notion[], left: readonly Notion[])
     return sides.map((side) => ({ ...pair[side], name: sided(side, name), count: count / 2 }));
   });
 
-/** The construction of both sides: that of the right, then what is otherwise on the left. */
+/**
+ * The construction of both sides: that of the right, then what is otherwise on the left, in words or on paper; that is
+ * drawn on drawings of its own.
+ */
 export function stepsOfBoth(right: readonly Step[], left: readonly Step[]): readonly Step[] {
-  const onLeft = new Set(left.map(words));
-  const onRight = new Map(right.map((step) => [words(step), step.number]));
+  const [onRight, onLeft] = [byWords(right), byWords(left)];
+  const same = (step: Step, others: ReadonlyMap<string, Step>): Step | undefined => {
+    const other = others.get(words(step));
+    return other && alike(step.draws ?? {}, other.draws ?? {}) ? other : undefined;
+  };
   const own = (step: Step, side: string): Step => ({ ...step, title: `On the ${side}: ${step.title}` });
-  const onlyLeft = left.filter((step) => !onRight.has(words(step)));
-  const newNumbers = new Map([
-    ...left.flatMap((step): [number, number][] => {
-      const number = onRight.get(words(step));
-      return number === undefined ? [] : [[step.number, number]];
-    }),
-    ...onlyLeft.map((step, i): [number, number] => [step.number, right.length + i + 1]),
-  ]);
+  const onlyLeft = left.filter((step) => !same(step, onRight));
+  const newNumbers = new Map(
+    left.map((step) => [
+      step.number,
+      same(step, onRight)?.number ?? right.length + onlyLeft.indexOf(step) + 1,
+    ]),
+  );
   const renumbered = (ground: Ground): Ground =>
     ground.origin.kind === 'step'
       ? { ...ground, origin: { ...ground.origin, number: newNumbers.get(ground.origin.number) ?? 0 } }
       : ground;
   return [
-    ...right.map((step) => (onLeft.has(words(step)) ? step : own(step, 'right'))),
+    ...right.map((step) => (same(step, onLeft) ? step : own(step, 'right'))),
     ...onlyLeft.map((step, i) => ({
       ...own(step, 'left'),
       number: right.length + i + 1,
       from: step.from.map(renumbered),
+      ...(step.draws ? { draws: onLeftDrawings(step.draws) } : {}),
     })),
   ];
+}
+
+const byWords = (steps: readonly Step[]): ReadonlyMap<string, Step> =>
+  new Map(steps.map((step) => [words(step), step]));
+
+function onLeftDrawings({ points, lines }: Drawn): Drawn {
+  const moved = <T extends { readonly on: string }>(each: T): T => ({ ...each, on: `left ${each.on}` });
+  return { points: points.map(moved), lines: lines.map(moved) };
 }
 
 const words = ({ title, text, source }: Step): string => [title, text, source].join('\n');

@@ -1,77 +1,109 @@
-import type { Cubic } from '../../engine/geometry/curve.ts';
+import type { Cubic, Curve } from '../../engine/geometry/curve.ts';
+import {
+  edgeEnd,
+  edgeLength,
+  edgeOf,
+  edgeStart,
+  endDirection,
+  pointAlong,
+  splitEdgeAt,
+  startDirection,
+} from '../../engine/geometry/edge.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
-import { scaled, unit, type Vector } from '../../engine/geometry/vector.ts';
+import { transformedCurve } from '../../engine/geometry/transform.ts';
+import { outward, scaled, unit, type Vector, vector } from '../../engine/geometry/vector.ts';
 import type { PieceEdge } from '../../engine/pattern/piece.ts';
 import type { BodiceAllowances } from '../allowances.ts';
-import { easedLine } from '../bodice/eased-line.ts';
-import { seamEdge } from '../piece-edges.ts';
+import { seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { Arm } from './arm.ts';
 import type { PlainSleeveTable } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
-import { type BelowCap, sleeveHem, sleeveSeamEdge } from './sleeve-piece.ts';
+import { type BelowCap, sleeveHem } from './sleeve-piece.ts';
 
-/** The edges of a plain sleeve below its cap. It tapers; one to the wrist is a little longer behind, over the elbow. */
+/**
+ * The edges of a plain sleeve below its cap. It tapers, square to the cap at the underarm and upright at the hem, which
+ * therefore runs on straight when the seam is sewn, and turns up flat.
+ */
 export function belowPlainCap(
   { styling }: PlainSleeveTable,
   arm: Arm,
   allowance: BodiceAllowances,
 ): BelowCap {
-  const half = arm.width.value / 2;
-  const underarm = point(half, 0);
-  const end = point(arm.hem.value / 2, arm.length.value);
   const turnUp = styling.sleeveHemAllowance === 'auto' ? rules.plainHem.value : styling.sleeveHemAllowance;
-  if (!arm.elbow) {
-    const front = seamDown('front seam', underarm, end, allowance);
-    const back = seamUp('back seam', mirrored(end), mirrored(underarm), allowance);
-    const hem = sleeveHem([hemBetween(underarm, end, mirrored(end), mirrored(underarm))], turnUp);
-    return { length: arm.length.value, edges: [front, hem, back], lines: [] };
-  }
-  const { below, width } = arm.elbow;
-  const x = (y: number): number =>
-    y <= below.value
-      ? half + ((width.value / 2 - half) * y) / below.value
-      : width.value / 2 + ((end.x - width.value / 2) * (y - below.value)) / (end.y - below.value);
-  const at = (y: number): Point => point(x(y), y);
-  const stretch = rules.elbowStretch.value;
-  const [above, under] = [at(below.value - stretch), at(below.value + stretch)];
-  const lower = (p: Point): Point => point(-p.x, p.y + rules.elbowHold.value);
+  const end = point(arm.hem.value / 2, arm.length.value);
+  const hem = sleeveHem(straight(end, mirrored(end)), turnUp);
+  const front = frontSeam(arm, end, turnUp);
+  const seam = (name: string, curves: readonly Curve[]): PieceEdge =>
+    seamEdge(name, curves, allowance.seam, sewingRank.sleeveSeam, 2);
+  const edges = arm.elbow
+    ? bentEdges(front, hem, seam)
+    : [seam('front seam', front), hem, seam('back seam', walkedUpTheBack(front))];
+  return { length: arm.length.value, edges, lines: [] };
+}
+
+const down = vector(0, 1);
+
+/** From the underarm down to the hem, through the width at the elbow where the sleeve goes so far. */
+function frontSeam({ width, elbow }: Arm, end: Point, turnUp: number): readonly Curve[] {
+  const underarm = point(width.value / 2, 0);
+  const upright = point(end.x, end.y - turnUp);
+  const last = straight(upright, end);
+  if (!elbow) return [leaning(underarm, down, upright, down), ...last];
+  const at = point(elbow.width.value / 2, elbow.below.value);
+  const along = unit(vectorBetween(underarm, upright));
+  return [leaning(underarm, down, at, along), leaning(at, along, upright, down), ...last];
+}
+
+/** A cubic between two places with its headings at both. */
+function leaning(from: Point, leaves: Vector, to: Point, arrives: Vector): Cubic {
+  const third = distance(from, to) / 3;
   return {
-    length: arm.length.value,
-    edges: [
-      seamDown('front seam', underarm, above, allowance),
-      sleeveSeamEdge('front seam elbow', above, under, allowance),
-      sleeveSeamEdge('front seam lower', under, end, allowance),
-      sleeveHem([hemBetween(under, end, lower(end), lower(under))], turnUp),
-      sleeveSeamEdge('back seam lower', lower(end), lower(under), allowance),
-      sleeveSeamEdge('back seam elbow', lower(under), mirrored(above), allowance),
-      seamUp('back seam', mirrored(above), mirrored(underarm), allowance),
-    ],
-    lines: [],
+    kind: 'cubic',
+    from,
+    handle1: moved(from, scaled(leaves, third)),
+    handle2: moved(to, scaled(arrives, -third)),
+    to,
   };
+}
+
+/** The seams of a sleeve to the wrist: over the elbow the back stands out, and is eased in to the front. */
+function bentEdges(
+  front: readonly Curve[],
+  hem: PieceEdge,
+  seam: (name: string, curves: readonly Curve[]) => PieceEdge,
+): readonly PieceEdge[] {
+  const [first] = front;
+  if (!first) return [hem];
+  const toElbow = edgeLength(edgeOf('to the elbow', [first]));
+  const stretch = rules.elbowStretch.value;
+  const [upper, rest] = splitEdgeAt(edgeOf('front', front), toElbow - stretch, ['upper', 'rest']);
+  const [elbow, lower] = splitEdgeAt(rest, 2 * stretch, ['elbow', 'lower']);
+  return [
+    seam('front seam', upper.curves),
+    seam('front seam elbow', elbow.curves),
+    seam('front seam lower', lower.curves),
+    hem,
+    seam('back seam lower', walkedUpTheBack(lower.curves)),
+    seam('back seam elbow', standingOut(walkedUpTheBack(elbow.curves))),
+    seam('back seam', walkedUpTheBack(upper.curves)),
+  ];
+}
+
+/** A stretch of the back seam, walked up, that stands out in its middle. */
+function standingOut(curves: readonly Curve[]): readonly Curve[] {
+  const edge = edgeOf('elbow', curves);
+  const middle = pointAlong(edge, edgeLength(edge) / 2);
+  const out = moved(middle.point, scaled(outward(middle.direction), rules.elbowOut.value));
+  return [
+    leaning(edgeStart(edge), startDirection(edge), out, middle.direction),
+    leaning(out, middle.direction, edgeEnd(edge), endDirection(edge)),
+  ];
 }
 
 const mirrored = (p: Point): Point => point(-p.x, p.y);
 
-/** From the underarm, where it is square to the cap, down to a narrower place. */
-const seamDown = (name: string, from: Point, to: Point, { seam }: BodiceAllowances): PieceEdge =>
-  seamEdge(name, [easedLine(from, to, Math.PI / 2)], seam, sewingRank.sleeveSeam);
-
-const seamUp = (name: string, from: Point, to: Point, { seam }: BodiceAllowances): PieceEdge =>
-  seamEdge(name, [reversed(easedLine(to, from, Math.PI / 2))], seam, sewingRank.sleeveSeam);
-
-/** A hem from the front seam to the back, square to both, so that it runs on when they are sewn together. */
-function hemBetween(aboveFront: Point, front: Point, back: Point, aboveBack: Point): Cubic {
-  const square = (down: Vector): Vector => ({ x: -down.y, y: down.x });
-  const leaves = square(unit(vectorBetween(aboveFront, front)));
-  const arrives = square(unit(vectorBetween(aboveBack, back)));
-  const third = distance(front, back) / 3;
-  return {
-    kind: 'cubic',
-    from: front,
-    handle1: moved(front, scaled(leaves, third)),
-    handle2: moved(back, scaled(arrives, -third)),
-    to: back,
-  };
-}
+/** The mirror image of a seam of the front, walked the other way. */
+const walkedUpTheBack = (front: readonly Curve[]): readonly Curve[] =>
+  front.map((curve) => reversed(transformedCurve(curve, mirrored))).toReversed();

@@ -1,18 +1,12 @@
-import {
-  endOf,
-  lengthOf,
-  type SketchBuilder,
-  scalarOf,
-  startOf,
-  xOf,
-  yOf,
-} from '../../engine/constraints/sketch-builder.ts';
+import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
+import { atLeastRound, bendsEvenly, isLong, level, sum } from '../../engine/constraints/statements.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { directionAt, headingAt, pointAt } from '../../engine/geometry/evaluate.ts';
 import { fitOneCubic, type Sample } from '../../engine/geometry/fit-one-cubic.ts';
 import { distance, type Point, point } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
+import { keepNear } from '../keep-near.ts';
 import type { Armhole, HalfArmhole } from './armhole.ts';
 import { sleeveRules as rules } from './rules.ts';
 
@@ -51,56 +45,46 @@ const TURNS_AWAY = 14;
 export function planCap(sketch: SketchBuilder, armhole: Armhole, shape: CapShape): CapLines {
   const half = shape.width / 2;
   const spread = sketch.length('sleeve spread', shape.height === undefined ? 0 : 0.4 * half, { min: 0 });
-  const level = sketch.fixedAngle('cap level', 0);
+  const flat = sketch.fixedAngle('cap level', 0);
   const guess = shape.height ?? rules.capShare.value * armhole.girth;
   const top = sketch.point('cap top', point(0, -guess), shape.height === undefined ? 'both' : 'x');
-  const back = planFlat(sketch, 'back', armhole.back, shape, level);
-  const front = planFlat(sketch, 'front', armhole.front, shape, level);
+  const back = planFlat(sketch, 'back', armhole.back, shape, flat);
+  const front = planFlat(sketch, 'front', armhole.front, shape, flat);
   const crown = [
     sketch.curve('crown, back', back.crownFoot, top, {
       start: { angle: back.heading },
-      end: { angle: level },
+      end: { angle: flat },
     }),
     sketch.curve('crown, front', top, front.crownFoot, {
-      start: { angle: level },
+      start: { angle: flat },
       end: { angle: front.heading },
     }),
   ] as const;
   fairLines(sketch, crown);
-  if (shape.height === undefined)
-    sketch.relation({ kind: 'sum', name: 'a plain cap is not spread', terms: [scalarOf(spread)], value: 0 });
+  if (shape.height === undefined) sketch.relation(sum('a plain cap is not spread', [scalarOf(spread)], 0));
   sketch.relation(
-    {
-      kind: 'length',
-      name: 'crown meets the armhole from the back notch to the shoulder',
-      terms: [lengthOf([crown[0]])],
-      mm: shape.fullness * armhole.back.upper,
-    },
-    {
-      kind: 'length',
-      name: 'crown meets the armhole from the shoulder to the front notch',
-      terms: [lengthOf([crown[1]])],
-      mm: shape.fullness * armhole.front.upper,
-    },
-    { kind: 'curvature', name: 'crown bends evenly at the top', a: endOf(crown[0]), b: startOf(crown[1]) },
-    {
-      kind: 'sum',
-      name: 'back notch moves out with the spread',
-      terms: [xOf(back.crownFoot), xOf(back.notch, -1), scalarOf(spread, 0.5)],
-      value: 0,
-    },
-    {
-      kind: 'sum',
-      name: 'front notch moves out with the spread',
-      terms: [xOf(front.crownFoot), xOf(front.notch, -1), scalarOf(spread, -0.5)],
-      value: 0,
-    },
-    ...crown.map((curve) => ({
-      kind: 'least radius' as const,
-      name: `${curve} can be turned`,
-      curve,
-      mm: shape.leastRadius,
-    })),
+    isLong(
+      'crown meets the armhole from the back notch to the shoulder',
+      [crown[0]],
+      shape.fullness * armhole.back.upper,
+    ),
+    isLong(
+      'crown meets the armhole from the shoulder to the front notch',
+      [crown[1]],
+      shape.fullness * armhole.front.upper,
+    ),
+    bendsEvenly('crown bends evenly at the top', ...crown),
+    sum(
+      'back notch moves out with the spread',
+      [xOf(back.crownFoot), xOf(back.notch, -1), scalarOf(spread, 0.5)],
+      0,
+    ),
+    sum(
+      'front notch moves out with the spread',
+      [xOf(front.crownFoot), xOf(front.notch, -1), scalarOf(spread, -0.5)],
+      0,
+    ),
+    ...crown.map((curve) => atLeastRound(`${curve} can be turned`, curve, shape.leastRadius)),
   );
   return { backFlat: back.curve, crown, frontFlat: front.curve, top, spread };
 }
@@ -119,7 +103,7 @@ function planFlat(
   part: 'front' | 'back',
   { flat, flatLength }: HalfArmhole,
   { width, leastRadius }: CapShape,
-  level: string,
+  flatAngle: string,
 ): FlatLines {
   const across = part === 'front' ? 1 : -1;
   const at = (p: Point): Point => point(p.x + (across * width) / 2, p.y);
@@ -141,24 +125,16 @@ function planFlat(
     ['down', yOf, place.y],
   ] as const) {
     const stray = sketch.length(`cap strays ${axis} at the ${part} notch`, 0, { min: -strays, max: strays });
-    sketch.relation({
-      kind: 'sum',
-      name: `cap lies on the armhole at the ${part} notch, ${axis}`,
-      terms: [of(notch), scalarOf(stray, -1)],
-      value,
-    });
-    sketch.wish({ kind: 'near', name: `${stray} little`, terms: [scalarOf(stray)], value: 0, weight: 0.02 });
+    sketch.relation(
+      sum(`cap lies on the armhole at the ${part} notch, ${axis}`, [of(notch), scalarOf(stray, -1)], value),
+    );
+    keepNear(sketch, `${stray} little`, [scalarOf(stray)], 0, 'loose');
   }
-  sketch.relation({
-    kind: 'sum',
-    name: `${part} notch keeps its height`,
-    terms: [yOf(crownFoot), yOf(notch, -1)],
-    value: 0,
-  });
+  sketch.relation(level(`${part} notch keeps its height`, crownFoot, notch));
   const name = `cap, ${part} underarm`;
   const alike = fitOneCubic(samplesOf(flat), rules.capStrays.value / 10).cubic;
   const atNotch = { angle: heading, length: distance(alike.from, alike.handle1) };
-  const atFoot = { angle: level, length: distance(alike.handle2, alike.to) };
+  const atFoot = { angle: flatAngle, length: distance(alike.handle2, alike.to) };
   const curve =
     part === 'front'
       ? sketch.curve(name, notch, foot, { start: atNotch, end: atFoot })
@@ -167,22 +143,17 @@ function planFlat(
     [part === 'front' ? 'start' : 'end', atNotch],
     [part === 'front' ? 'end' : 'start', atFoot],
   ] as const)
-    sketch.wish({
-      kind: 'near',
-      name: `${curve} bends as the armhole, ${end}`,
-      terms: [scalarOf(`${curve} ${end} length`)],
-      value: length,
-      weight: 0.02,
-    });
+    keepNear(
+      sketch,
+      `${curve} bends as the armhole, ${end}`,
+      [scalarOf(`${curve} ${end} length`)],
+      length,
+      'loose',
+    );
   fairLine(sketch, curve);
   sketch.relation(
-    {
-      kind: 'length',
-      name: `cap equals the armhole below the ${part} notch`,
-      terms: [lengthOf([curve])],
-      mm: flatLength,
-    },
-    { kind: 'least radius', name: `cap below the ${part} notch can be turned`, curve, mm: leastRadius },
+    isLong(`cap equals the armhole below the ${part} notch`, [curve], flatLength),
+    atLeastRound(`cap below the ${part} notch can be turned`, curve, leastRadius),
   );
   return { curve, notch, crownFoot, heading };
 }

@@ -23,13 +23,13 @@ export const sleeveRules = ruleTable('S', {
   ],
   elbowEase: [50, 'mm', 'room around the bent elbow in a plain sleeve', commonPractice],
   wristEase: [45, 'mm', 'room around the wrist, so that the hand goes through', commonPractice],
-  elbowHold: [
-    12,
+  elbowOut: [
+    10,
     'mm',
-    'over the elbow the back of a long sleeve is longer by this, and eased in',
+    'over the elbow the back seam of a long sleeve stands out by this, and what it is longer is eased in',
     commonPractice,
   ],
-  elbowStretch: [60, 'mm', 'above and below the elbow it is eased in for so far', commonPractice],
+  elbowStretch: [80, 'mm', 'above and below the elbow it is eased in for so far', commonPractice],
   puffLength: [90, 'mm', 'the seam of a puff sleeve from underarm to hem', commonPractice],
   longPuffLength: [230, 'mm', 'that of a puff sleeve to just above the elbow', commonPractice],
   plainHem: [19.05, 'mm', 'the hem of a plain sleeve is turned up by this', commonPractice],

@@ -1,6 +1,7 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import { type Point, point } from '../../engine/geometry/point.ts';
+import { COINCIDENCE } from '../../engine/geometry/tolerance.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
@@ -43,7 +44,7 @@ export function sleevePiece(cap: FittedCap, below: BelowCap, { armhole }: Bodice
       { name: 'shoulder', edge: 'crown', at: cap.toShoulder, mark: 'level' },
     ],
     lines: [
-      ...(spread > 0 ? gatheringRows('crown', crown.curves) : []),
+      ...(spread > COINCIDENCE ? gatheringRows('crown', crown.curves) : []),
       { ...levelLine('upper arm level', point(-half, 0), point(half, 0), text), fullness: spread },
       ...below.lines,
     ],

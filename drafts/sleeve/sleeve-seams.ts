@@ -4,6 +4,7 @@ import type { Piece } from '../../engine/pattern/piece.ts';
 import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { edgeNamed } from '../piece-edges.ts';
+import { backwards, easedSeam, edge, gatheredSeam, plainSeam } from '../seams.ts';
 import type { SleeveTable } from './choices.ts';
 
 /** The armhole's edges that a sleeve is sewn to: above its notches from back to front, and below each to the underarm. */
@@ -26,24 +27,12 @@ export function sleeveSeams(
   crown: { readonly ease: number; readonly ratio: number },
   piece: Piece,
 ): readonly Seam[] {
-  const own = (name: string, part: string, ease = 0): Seam => ({
-    name,
-    a: [{ piece: 'sleeve', edge: `back seam${part}`, reversed: true }],
-    b: [{ piece: 'sleeve', edge: `front seam${part}` }],
-    ease,
-    gatherRatio: 1,
-  });
-  const flat = (part: 'front' | 'back'): Seam => ({
-    name: `armhole, ${part} underarm`,
-    a: [
-      part === 'front'
-        ? { piece: 'sleeve', edge: 'cap front underarm' }
-        : { piece: 'sleeve', edge: 'cap back underarm', reversed: true },
-    ],
-    b: armhole[part],
-    ease: 0,
-    gatherRatio: 1,
-  });
+  const own = (name: string, part: string, ease = 0): Seam =>
+    easedSeam(name, [backwards('sleeve', `back seam${part}`)], [edge('sleeve', `front seam${part}`)], ease);
+  const flat = (part: 'front' | 'back'): Seam => {
+    const capEdge = (part === 'front' ? edge : backwards)('sleeve', `cap ${part} underarm`);
+    return plainSeam(`armhole, ${part} underarm`, [capEdge], armhole[part]);
+  };
   return [
     own('sleeve seam', ''),
     ...(piece.edges.some(({ name }) => name === 'front seam elbow')
@@ -55,11 +44,8 @@ export function sleeveSeams(
     flat('front'),
     flat('back'),
     {
-      name: 'armhole, crown',
-      a: [{ piece: 'sleeve', edge: 'crown' }],
-      b: armhole.upper,
+      ...gatheredSeam('armhole, crown', [edge('sleeve', 'crown')], armhole.upper, crown.ratio),
       ease: crown.ease,
-      gatherRatio: crown.ratio,
     },
   ];
 }

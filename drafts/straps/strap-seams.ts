@@ -1,15 +1,10 @@
 import type { EdgeRef, Join, Seam } from '../../engine/pattern/garment.ts';
 import { strapOuter } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
+import { backwards, edge, plainSeam } from '../seams.ts';
 
 /** A seam between the outer layer of the straps and the layer that faces it. */
-const layers = (name: string, edges: readonly EdgeRef[]): Seam => ({
-  name,
-  a: edges,
-  b: edges,
-  ease: 0,
-  gatherRatio: 1,
-});
+const layers = (name: string, edges: readonly EdgeRef[]): Seam => plainSeam(name, edges, edges);
 
 /** How the straps are sewn: their parts at the shoulder, their layers to each other, and their ends to the side panels. */
 export function strapSeams(cut: PanelCut): readonly Seam[] {
@@ -18,26 +13,14 @@ export function strapSeams(cut: PanelCut): readonly Seam[] {
     ...edgesOf('back')
       .toReversed()
       .map(
-        ({ piece, edge, reversed }): EdgeRef =>
-          reversed ? { piece, edge } : { piece, edge, reversed: true },
+        ({ piece, edge: name, reversed }): EdgeRef => (reversed ? edge(piece, name) : backwards(piece, name)),
       ),
   ];
-  const end = (part: 'front' | 'back'): Seam => ({
-    name: `${part} strap`,
-    a: [{ piece: `side ${part}`, edge: 'strap' }],
-    b: [{ piece: `${part} strap`, edge: `${part} end`, reversed: true }],
-    ease: 0,
-    gatherRatio: 1,
-  });
+  const end = (part: 'front' | 'back'): Seam =>
+    plainSeam(`${part} strap`, [edge(`side ${part}`, 'strap')], [backwards(`${part} strap`, `${part} end`)]);
   const inner = overShoulder((part) => [{ piece: `${part} strap`, edge: 'inner' }]);
   return [
-    {
-      name: 'strap, shoulder',
-      a: [{ piece: 'front strap', edge: 'shoulder' }],
-      b: [{ piece: 'back strap', edge: 'shoulder' }],
-      ease: 0,
-      gatherRatio: 1,
-    },
+    plainSeam('strap, shoulder', [edge('front strap', 'shoulder')], [edge('back strap', 'shoulder')]),
     layers('strap, inner edge', inner),
     layers(
       'strap, outer edge',

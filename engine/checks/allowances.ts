@@ -1,8 +1,10 @@
 import { hemSide } from '../finishing/hem-side.ts';
+import { type Bounds, boundsAbout, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
+import { evenPoints } from '../geometry/chords.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
-import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
+import { distance, moved, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE, SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
@@ -53,6 +55,12 @@ interface Place {
   readonly normal: Vector;
 }
 
+/** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
+interface Stretch {
+  readonly places: Float64Array;
+  readonly box: Bounds;
+}
+
 /** The corner at one end of an edge. */
 interface SideCorner {
   readonly at: Point;
@@ -79,8 +87,10 @@ interface SideCorner {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
-  const cutCurves = cut.curves.map((curve) => drawn(curve, FINE));
-  const cutPlaces = cut.curves.flatMap((curve) => [curve.from, ...places(curve).map(({ at }) => at)]);
+  const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
+  const cutPlaces = cut.curves.map((curve): Stretch => {
+    return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
+  });
   return sides.flatMap((side) => {
     if (side.edge.turn === 'dart') return [];
     const found = [
@@ -117,29 +127,36 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
 }
 
 /** Distances of places on the cutting line that are too near to the edge, or to a corner it makes with the next. */
-function fromCutting(side: Side, sides: readonly Side[], cut: readonly Point[], bound: number): number[] {
-  const { allowance } = side.edge;
-  const found: number[] = [];
-  for (const p of cut) {
-    const near = nearest(side.curves, p, allowance - bound);
-    if (!near) continue;
-    // A fold cuts the allowance off along its line: the rest is on the other layer. A hem ends where its seams go on.
-    if (side.corners.some((corner) => corner.cutsOff && isBeyond(corner, p))) continue;
-    const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
-    if (!corner) {
-      if (liesOutside(near, p)) found.push(near.distance);
-      continue;
+function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[], bound: number): number[] {
+  const least = side.edge.allowance - bound;
+  if (least <= 0) return [];
+  const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
+  return cut.flatMap(({ places, box }) => {
+    if (!boundsMeet(box, reach)) return [];
+    const found: number[] = [];
+    for (let i = 0; i < places.length; i += 2) {
+      const p = point(places[i] as number, places[i + 1] as number);
+      const near = nearest(side.curves, p, least);
+      if (near && isTooNear(side, sides, near, p, bound)) found.push(near.distance);
     }
-    // Beside the neighbour it is for the neighbour to say.
-    const next = sides[corner.neighbour];
-    const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
-    if (beside && distance(beside.at, corner.at) > CORNER) continue;
-    // A narrow band has the cutting line of its other side as near.
-    const outside = [near, ...(beside ? [beside] : [])].map((edge) => liesOutside(edge, p));
-    if (corner.inward ? !outside.every(Boolean) : !outside.some(Boolean)) continue;
-    if (near.distance < corner.clear - bound) found.push(near.distance);
-  }
-  return found;
+    return found;
+  });
+}
+
+/** Whether a place on the cutting line, nearer to an edge than its allowance, may not be there. */
+function isTooNear(side: Side, sides: readonly Side[], near: Nearest, p: Point, bound: number): boolean {
+  // A fold cuts the allowance off along its line: the rest is on the other layer. A hem ends where its seams go on.
+  if (side.corners.some((corner) => corner.cutsOff && isBeyond(corner, p))) return false;
+  const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
+  if (!corner) return liesOutside(near, p);
+  // Beside the neighbour it is for the neighbour to say.
+  const next = sides[corner.neighbour];
+  const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
+  if (beside && distance(beside.at, corner.at) > CORNER) return false;
+  // A narrow band has the cutting line of its other side as near.
+  const outside = [near, ...(beside ? [beside] : [])].map((edge) => liesOutside(edge, p));
+  if (corner.inward ? !outside.every(Boolean) : !outside.some(Boolean)) return false;
+  return near.distance < corner.clear - bound;
 }
 
 const liesOutside = ({ at, heading }: Nearest, p: Point): boolean =>
@@ -156,7 +173,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
-    curves: edge.curves.map((curve) => drawn(curve, FINE)),
+    curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
     places: edge.curves.flatMap(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
@@ -184,12 +201,12 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
 /** A seam as it goes on from its end through the allowance of a hem. */
 const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge): Neighbour => ({
   edge,
-  curves: [drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE)],
+  curves: drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE),
 });
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
-  curves: edge.curves.map((curve) => drawn(transformedCurve(curve, to), FINE)),
+  curves: edge.curves.flatMap((curve) => drawn(transformedCurve(curve, to), FINE)),
 });
 
 /** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */
@@ -223,13 +240,18 @@ function isBeyond({ at, across }: SideCorner, p: Point): boolean {
 
 /** Places inside a curve; its ends belong to corners or to the next curve. */
 function places(curve: Curve): Place[] {
-  const spacing = curve.kind === 'line' ? SPACING_ON_LINES : SPACING;
-  const count = Math.max(1, Math.ceil(roughLength(curve) / spacing));
-  return Array.from({ length: count }, (_, i) => {
+  const count = stepsAlong(curve);
+  const all: Place[] = [];
+  for (let i = 0; i < count; i++) {
     const t = (i + 0.5) / count;
-    return { at: pointAt(curve, t), normal: outward(headingAt(curve, t)) };
-  });
+    all.push({ at: pointAt(curve, t), normal: outward(headingAt(curve, t)) });
+  }
+  return all;
 }
+
+/** How many even steps of its parameter lead along a curve, none longer than the spacing. */
+const stepsAlong = (curve: Curve): number =>
+  Math.max(1, Math.ceil(roughLength(curve) / (curve.kind === 'line' ? SPACING_ON_LINES : SPACING)));
 
 /** A length that no part of the curve, by its share of t, exceeds. */
 const roughLength = (curve: Curve): number =>

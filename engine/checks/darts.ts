@@ -68,7 +68,7 @@ export const dartCapFaults = (piece: Piece, cut: Edge, bound: number): Issue[] =
 function capGap(dart: SewnDart, cut: Edge): number {
   const parted = partedAtSeams(cut, dart);
   if (!parted) return Number.POSITIVE_INFINITY;
-  const beside = parted.beside.map((curve) => drawn(curve, FINE));
+  const beside = parted.beside.flatMap((curve) => drawn(curve, FINE));
   const places = parted.across.flatMap((curve) =>
     Array.from({ length: PLACES }, (_, i) => pointAt(curve, (i + 0.5) / PLACES)),
   );

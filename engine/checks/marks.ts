@@ -66,9 +66,7 @@ function lonelyNotches(garment: Garment, tape: Tape): Issue[] {
     piece.notches.flatMap((notch) => {
       const sides = needsPartner(notch) ? opposite.get(`${piece.name}/${notch.edge}`) : undefined;
       if (!sides) return [];
-      if (sides.some((refs) => notchesOn(refs, tape).some((other) => other.notch.name === notch.name))) {
-        return [];
-      }
+      if (sides.some((refs) => hasNotch(refs, notch.name, tape))) return [];
       const message = `The notch "${notch.name}" on "${notch.edge}" of ${piece.name} has no partner on the edge it is sewn to.`;
       return [fault('notch-without-partner', piece.name, notch, message)];
     }),
@@ -133,6 +131,11 @@ const notchesOn = (refs: readonly EdgeRef[], tape: Tape): Placed[] =>
     const notches = tape.piece(ref.piece)?.notches ?? [];
     return notches.flatMap((notch) => (notch.edge === ref.edge ? [{ piece: ref.piece, notch }] : []));
   });
+
+const hasNotch = (refs: readonly EdgeRef[], name: string, tape: Tape): boolean =>
+  refs.some(({ piece, edge }) =>
+    tape.piece(piece)?.notches.some((notch) => notch.edge === edge && notch.name === name),
+  );
 
 const isDouble = ({ notch }: Placed): boolean => notch.mark === 'double';
 

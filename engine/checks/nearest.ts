@@ -1,20 +1,44 @@
-import { type Bounds, controlBox } from '../geometry/bounds.ts';
+import type { Bounds } from '../geometry/bounds.ts';
 import { chordPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
 
-/** A curve made ready for many questions of what is near: the ends of its chords, flat, and an upright box about it. */
+/** A stretch of a curve made ready for many questions of what is near: a run of its chords and an upright box about them. */
 export interface Drawn {
+  /** The ends of the curve's chords, flat; those of the stretch stand from `first` to `last`, counted in numbers. */
   readonly chords: Float64Array;
+  readonly first: number;
+  readonly last: number;
   readonly box: Bounds;
 }
 
-/** A curve by chords within `flatness` (mm) of it. */
-export const drawn = (curve: Curve, flatness: number): Drawn => ({
-  chords: chordPoints(curve, flatness),
-  box: controlBox(curve),
-});
+/** Chords of one stretch: with more, more of them are looked at in vain, and with fewer, more boxes. */
+const RUN = 8;
+
+/** A curve by chords within `flatness` (mm) of it, in stretches. */
+export function drawn(curve: Curve, flatness: number): Drawn[] {
+  const chords = chordPoints(curve, flatness);
+  const stretches: Drawn[] = [];
+  for (let first = 0; first + 2 < chords.length; first += 2 * RUN) {
+    const last = Math.min(first + 2 * RUN, chords.length - 2);
+    stretches.push({ chords, first, last, box: boxAbout(chords, first, last) });
+  }
+  return stretches;
+}
+
+function boxAbout(points: Float64Array, first: number, last: number): Bounds {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = first; i <= last; i += 2) {
+    const x = points[i] as number;
+    const y = points[i + 1] as number;
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  return { left, right, top, bottom };
+}
 
 /** The place of some curves that is nearest to a point. */
 export interface Nearest {
@@ -30,10 +54,10 @@ export function nearest(curves: readonly Drawn[], p: Point, within: number): Nea
   let chord = 0;
   let share = 0;
   let least = within;
-  for (const { chords, box } of curves) {
+  for (const { chords, first, last, box } of curves) {
     if (box.left > p.x + least || box.right < p.x - least) continue;
     if (box.top > p.y + least || box.bottom < p.y - least) continue;
-    for (let i = 0; i + 3 < chords.length; i += 2) {
+    for (let i = first; i < last; i += 2) {
       const x = (chords[i] as number) - p.x;
       const y = (chords[i + 1] as number) - p.y;
       const dx = (chords[i + 2] as number) - p.x - x;

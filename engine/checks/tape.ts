@@ -14,14 +14,11 @@ export interface Tape {
 /** A tape for the pieces of `garment`. Of two pieces or edges with one name the first is found. */
 export function tapeFor(garment: Garment): Tape {
   const pieces = new Map<string, Piece>();
-  const edges = new Map<string, PieceEdge>();
+  const edges = new Map<string, Map<string, PieceEdge>>();
   for (const piece of garment.pieces) {
     if (pieces.has(piece.name)) continue;
     pieces.set(piece.name, piece);
-    for (const edge of piece.edges) {
-      const key = `${piece.name}/${edge.name}`;
-      if (!edges.has(key)) edges.set(key, edge);
-    }
+    edges.set(piece.name, new Map(piece.edges.toReversed().map((edge) => [edge.name, edge])));
   }
   const lengths = new Map<Edge, number>();
   const length = (edge: Edge): number => {
@@ -33,7 +30,7 @@ export function tapeFor(garment: Garment): Tape {
   };
   return {
     piece: (name) => pieces.get(name),
-    edge: (piece, edge) => edges.get(`${piece}/${edge}`),
+    edge: (piece, edge) => edges.get(piece)?.get(edge),
     length,
   };
 }

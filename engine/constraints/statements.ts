@@ -1,4 +1,3 @@
-import type { Point } from '../geometry/point.ts';
 import type { CurveEnd, Relation, Term, Wish } from './relations.ts';
 
 /** The edge of these curves is this long (mm). */
@@ -28,14 +27,18 @@ export const sewnEqual = (
   mm: ease,
 });
 
-/** One curve end stands square to another, turning clockwise as drawn (`1`) or the other way (`-1`). */
-export const square = (name: string, from: CurveEnd, to: CurveEnd, turns: 1 | -1): Relation => ({
+/** From one curve end the line turns to another by this angle (radians), clockwise as drawn. */
+export const turns = (name: string, from: CurveEnd, to: CurveEnd, angle: number): Relation => ({
   kind: 'turn',
   name,
   from,
   to,
-  angle: (turns * Math.PI) / 2,
+  angle,
 });
+
+/** One curve end stands square to another, turning clockwise as drawn (`1`) or the other way (`-1`). */
+export const square = (name: string, from: CurveEnd, to: CurveEnd, way: 1 | -1): Relation =>
+  turns(name, from, to, (way * Math.PI) / 2);
 
 /** Two curves that run on into each other bend alike where they meet. */
 export const bendsEvenly = (name: string, before: string, after: string): Relation => ({
@@ -70,10 +73,15 @@ export const runsAcross = (
 };
 
 /** Two points lie on one level (the same y). */
-export const level = (name: string, a: string, b: string): Relation => same(name, a, b, 'y');
-
-/** Two points lie on one upright (the same x). */
-export const upright = (name: string, a: string, b: string): Relation => same(name, a, b, 'x');
+export const level = (name: string, a: string, b: string): Relation =>
+  sum(
+    name,
+    [
+      { point: a, axis: 'y', times: 1 },
+      { point: b, axis: 'y', times: -1 },
+    ],
+    0,
+  );
 
 /** A weighted sum of coordinates and scalars has this value. */
 export const sum = (name: string, terms: readonly Term[], value: number): Relation => ({
@@ -82,12 +90,6 @@ export const sum = (name: string, terms: readonly Term[], value: number): Relati
   terms,
   value,
 });
-
-/** A point stays near a place: two wishes, one an axis, `weight` per mm squared. */
-export const stayNear = (point: string, at: Point, weight: number): readonly Wish[] => [
-  near(`${point} stays, x`, [{ point, axis: 'x', times: 1 }], at.x, weight),
-  near(`${point} stays, y`, [{ point, axis: 'y', times: 1 }], at.y, weight),
-];
 
 /** A weighted sum of coordinates and scalars comes near this value. */
 export const near = (name: string, terms: readonly Term[], value: number, weight: number): Wish => ({
@@ -105,11 +107,3 @@ export const lowBending = (curves: readonly string[], weight: number): readonly 
 /** Each of these curves changes its curvature little. */
 export const fair = (curves: readonly string[], weight: number): readonly Wish[] =>
   curves.map((curve) => ({ kind: 'fair', name: `${curve} is fair`, curve, weight }));
-
-function same(name: string, a: string, b: string, axis: 'x' | 'y'): Relation {
-  const terms: readonly Term[] = [
-    { point: a, axis, times: 1 },
-    { point: b, axis, times: -1 },
-  ];
-  return { kind: 'sum', name, terms, value: 0 };
-}

@@ -194,11 +194,9 @@ function squareEnd(
   };
 }
 
-/** Whether a place on a straight parallel's prolongation lies beyond all of it: a short edge beside a blunt corner. */
-function passes(parallel: readonly Curve[], place: Point, along: Vector): boolean {
-  const end = parallel.at(-1)?.to;
-  return end !== undefined && dot(along, vectorBetween(end, place)) > 0;
-}
+/** Whether a place on a parallel's straight prolongation lies beyond all of it: a short edge beside a blunt corner. */
+const passes = (parallel: readonly Curve[], place: Point, along: Vector): boolean =>
+  parallel.length > 0 && parallel.every(({ to }) => dot(along, vectorBetween(to, place)) > 0);
 
 /** The corner of two parallels prolonged, squared off when too sharp; none where they do not meet outside. */
 function mitre({ at, into, outOf, before, after }: AllowanceCorner): Point[] {

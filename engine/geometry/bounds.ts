@@ -46,6 +46,26 @@ export function controlBox(curve: Curve): Bounds {
   };
 }
 
+/** The smallest upright rectangle about some others; empty (left = Infinity) for none. */
+export function boundsAbout(all: readonly Bounds[]): Bounds {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const bounds of all) {
+    left = Math.min(left, bounds.left);
+    right = Math.max(right, bounds.right);
+    top = Math.min(top, bounds.top);
+    bottom = Math.max(bottom, bounds.bottom);
+  }
+  return { left, right, top, bottom };
+}
+
+/** A rectangle with a margin added all round (mm). */
+export const grown = ({ left, right, top, bottom }: Bounds, margin: number): Bounds => ({
+  left: left - margin,
+  right: right + margin,
+  top: top - margin,
+  bottom: bottom + margin,
+});
+
 type Coordinates = { readonly x: number; readonly y: number };
 
 /** Where a cubic is farthest along one axis between its ends; none when its handles lie between its ends. */

@@ -1,5 +1,5 @@
 import type { Curve } from './curve.ts';
-import { secondDerivativeAt } from './evaluate.ts';
+import { asCubic, secondDerivativeAt } from './evaluate.ts';
 import { magnitude } from './vector.ts';
 
 /**
@@ -8,14 +8,18 @@ import { magnitude } from './vector.ts';
  * parameter strays by at most max |B"| h^2 / 8 (Taylor's theorem), and |B"| of a cubic is greatest at one of its ends.
  */
 export function chordPoints(curve: Curve, flatness: number): Float64Array {
-  const { from, to } = curve;
-  if (curve.kind === 'line') return Float64Array.of(from.x, from.y, to.x, to.y);
-  const { handle1, handle2 } = curve;
+  if (curve.kind === 'line') return evenPoints(curve, 1);
   const bend = Math.max(magnitude(secondDerivativeAt(curve, 0)), magnitude(secondDerivativeAt(curve, 1)));
-  const count = Math.max(1, Math.ceil(Math.sqrt(bend / (8 * flatness))));
-  const points = new Float64Array(2 * (count + 1));
-  for (let i = 0; i <= count; i++) {
-    const t = i / count;
+  return evenPoints(curve, Math.max(1, Math.ceil(Math.sqrt(bend / (8 * flatness)))));
+}
+
+/** The places of a curve at so many even steps of its parameter, both ends counted, flat: x, y, x, y ... */
+export function evenPoints(curve: Curve, steps: number): Float64Array {
+  const { from, to } = curve;
+  const { handle1, handle2 } = asCubic(curve);
+  const points = new Float64Array(2 * (steps + 1));
+  for (let i = 0; i <= steps; i++) {
+    const t = i / steps;
     const u = 1 - t;
     const a = u * u * u;
     const b = 3 * u * u * t;

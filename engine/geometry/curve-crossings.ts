@@ -17,6 +17,7 @@ export interface CurveCrossing {
  * in which two curves coincide have no crossing.
  */
 export function curveCrossings(a: Curve, b: Curve): CurveCrossing[] {
+  if (!boxesMeet(a, b)) return [];
   const found: CurveCrossing[] = [];
   search({ curve: a, start: 0, end: 1 }, { curve: b, start: 0, end: 1 }, (t, u) => {
     const crossing = polished(a, b, t, u);
@@ -75,13 +76,12 @@ function bend({ curve, start, end }: Stretch): number {
 
 function boxesMeet(a: Curve, b: Curve): boolean {
   return (
-    overlap(least(a, 'x'), most(a, 'x'), least(b, 'x'), most(b, 'x')) &&
-    overlap(least(a, 'y'), most(a, 'y'), least(b, 'y'), most(b, 'y'))
+    least(a, 'x') <= most(b, 'x') + COINCIDENCE &&
+    least(b, 'x') <= most(a, 'x') + COINCIDENCE &&
+    least(a, 'y') <= most(b, 'y') + COINCIDENCE &&
+    least(b, 'y') <= most(a, 'y') + COINCIDENCE
   );
 }
-
-const overlap = (low: number, high: number, otherLow: number, otherHigh: number): boolean =>
-  low <= otherHigh + COINCIDENCE && otherLow <= high + COINCIDENCE;
 
 /** Least coordinate of a curve's control points. */
 export const least = (curve: Curve, axis: 'x' | 'y'): number =>

@@ -1,7 +1,7 @@
 import type { Cubic, Curve } from './curve.ts';
 import { between, distance, type Point, vectorBetween } from './point.ts';
 import { COINCIDENCE } from './tolerance.ts';
-import { cross, magnitude, unit, type Vector } from './vector.ts';
+import { cross, dot, magnitude, unit, type Vector } from './vector.ts';
 
 /** The point of a curve at parameter t in [0, 1]. */
 export function pointAt(curve: Curve, t: number): Point {
@@ -53,6 +53,24 @@ export function curvatureAt(curve: Curve, t: number): number {
   const first = derivativeAt(curve, t);
   const turning = cross(first, secondDerivativeAt(curve, t));
   return turning === 0 ? 0 : turning / magnitude(first) ** 3;
+}
+
+/** The derivative of the signed curvature by t (1/mm); not finite where the curvature is not, 0 along a line. */
+export function curvatureSlopeAt(curve: Curve, t: number): number {
+  if (curve.kind === 'line') return 0;
+  const first = derivativeAt(curve, t);
+  const second = secondDerivativeAt(curve, t);
+  const square = dot(first, first);
+  const turning =
+    cross(first, thirdDerivative(curve)) - (3 * cross(first, second) * dot(first, second)) / square;
+  return turning / (square * Math.sqrt(square));
+}
+
+function thirdDerivative({ from, handle1, handle2, to }: Cubic): Vector {
+  return {
+    x: 6 * (to.x - from.x + 3 * (handle1.x - handle2.x)),
+    y: 6 * (to.y - from.y + 3 * (handle1.y - handle2.y)),
+  };
 }
 
 /**

@@ -48,7 +48,7 @@ function stopsAlong(edge: Edge, flatness: number): readonly Stop[] {
     const chords = flat.length / 2 - 1;
     for (let i = 1; i <= chords; i++) {
       const [x0 = 0, y0 = 0, x1 = 0, y1 = 0] = flat.subarray(2 * i - 2, 2 * i + 2);
-      along += Math.hypot(x1 - x0, y1 - y0);
+      along += Math.sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
       stops.push({ along, curve, t: i / chords });
     }
   }

@@ -1,43 +1,60 @@
-/** Golden sections that narrow a greatest place down to a billionth of the interval. */
-const SECTIONS = 36;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** A place is narrowed down to this share of the interval; nearer, the function itself changes by rounding only. */
+const NEAR = 1e-10;
+/** Far more steps than a summit takes: against rounding only. */
+const MOST_STEPS = 60;
 
 /**
- * Where a function is greatest on an interval: the best of so many looks, then golden sections about it (J.
- * Kiefer, 1953). Of several summits between two looks one may be missed.
+ * Where a function is greatest on an interval: the best of so many looks, then the place beside it where the slope
+ * vanishes, by false position (the Illinois method: M. Dowell and P. Jarratt, 1971, from memory). `slope` needs to have
+ * the sign of the function's derivative and to change evenly. Of several summits between two looks one may be missed.
  */
-export function placeOfGreatest(f: (t: number) => number, t0: number, t1: number, looks: number): number {
+export function placeOfGreatest(
+  f: (t: number) => number,
+  slope: (t: number) => number,
+  t0: number,
+  t1: number,
+  looks: number,
+): number {
   const step = (t1 - t0) / looks;
-  let best = t0;
+  let best = 0;
   let greatest = -Infinity;
   for (let i = 0; i <= looks; i++) {
     const value = f(t0 + i * step);
     if (value > greatest) {
       greatest = value;
-      best = t0 + i * step;
+      best = i;
     }
   }
-  let low = Math.max(t0, best - step);
-  let high = Math.min(t1, best + step);
-  let left = high - GOLDEN * (high - low);
-  let right = low + GOLDEN * (high - low);
-  let atLeft = f(left);
-  let atRight = f(right);
-  for (let i = 0; i < SECTIONS; i++) {
-    if (atLeft < atRight) {
-      low = left;
-      left = right;
-      atLeft = atRight;
-      right = low + GOLDEN * (high - low);
-      atRight = f(right);
-    } else {
-      high = right;
-      right = left;
-      atRight = atLeft;
-      left = high - GOLDEN * (high - low);
-      atLeft = f(left);
-    }
+  const look = t0 + best * step;
+  const rise = slope(look);
+  if (rise === 0 || (best === looks && rise > 0) || (best === 0 && rise < 0)) return look;
+  const next = rise > 0 ? look + step : look - step;
+  const summit = placeOfZero(slope, look, rise, next, NEAR * (t1 - t0));
+  return f(summit) >= greatest ? summit : look;
+}
+
+/** Where a function is zero between a place where its value is known and another one, to `near`. */
+function placeOfZero(
+  f: (t: number) => number,
+  from: number,
+  atFrom: number,
+  to: number,
+  near: number,
+): number {
+  let [start, atStart, end] = [from, atFrom, to];
+  let atEnd = f(to);
+  let t = end;
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const before = t;
+    t = atStart * atEnd < 0 ? end - (atEnd * (end - start)) / (atEnd - atStart) : (start + end) / 2;
+    const value = f(t);
+    if (value === 0 || Math.abs(t - before) <= near) return t;
+    if (value * atEnd < 0) {
+      start = end;
+      atStart = atEnd;
+    } else atStart /= 2;
+    end = t;
+    atEnd = value;
   }
-  const middle = (low + high) / 2;
-  return f(middle) >= greatest ? middle : best;
+  return t;
 }

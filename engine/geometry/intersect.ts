@@ -1,6 +1,6 @@
 import type { Curve, Edge, Outline } from './curve.ts';
 import { pointAt } from './evaluate.ts';
-import { type Point, vectorBetween } from './point.ts';
+import { distance, type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { COINCIDENCE } from './tolerance.ts';
 import { dot, unit, type Vector } from './vector.ts';
@@ -47,9 +47,10 @@ export const throughPoints = (a: Point, b: Point): StraightLine => ({
  * Where a curve meets a straight line, in order along the curve, to rounding. A touch without crossing counts
  * once. A curve that lies in the line gives no crossings.
  */
-export function crossings(curve: Curve, line: StraightLine): Crossing[] {
-  const { through } = line;
-  const heading = unit(line.heading);
+export const crossings = (curve: Curve, line: StraightLine): Crossing[] =>
+  crossingsWith(curve, line.through, unit(line.heading));
+
+function crossingsWith(curve: Curve, through: Point, heading: Vector): Crossing[] {
   const start = side(through, heading, curve.from);
   const end = side(through, heading, curve.to);
   if (curve.kind === 'line') return onOneSide(start, end) ? [] : metAt([start, end], curve, through, heading);
@@ -75,12 +76,13 @@ const metAt = (sides: readonly number[], curve: Curve, through: Point, heading: 
 
 /** Where an edge meets a straight line, in order along the edge; a joint on the line counts once. */
 export function edgeCrossings(edge: Edge, line: StraightLine): EdgeCrossing[] {
+  const { through } = line;
+  const heading = unit(line.heading);
   const found: EdgeCrossing[] = [];
-  for (const [index, curve] of edge.curves.entries()) {
-    for (const crossing of crossings(curve, line)) {
+  edge.curves.forEach((curve, index) => {
+    for (const crossing of crossingsWith(curve, through, heading))
       if (!repeats(found.at(-1), crossing)) found.push({ ...crossing, curve: index });
-    }
-  }
+  });
   return found;
 }
 
@@ -98,4 +100,4 @@ export function outlineCrossings(outline: Outline, line: StraightLine): OutlineC
 const repeats = (before: Crossing | undefined, crossing: Crossing): boolean =>
   before !== undefined &&
   Math.abs(crossing.along - before.along) < COINCIDENCE &&
-  Math.hypot(crossing.point.x - before.point.x, crossing.point.y - before.point.y) < COINCIDENCE;
+  distance(crossing.point, before.point) < COINCIDENCE;

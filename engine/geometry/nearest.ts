@@ -1,3 +1,4 @@
+import { controlBox } from './bounds.ts';
 import type { Curve, Edge } from './curve.ts';
 import { pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
@@ -31,11 +32,11 @@ export function nearestOnCurve(curve: Curve, p: Point): Nearest {
 /** The place on an edge, or on any chain of curves, nearest to p, to rounding. */
 export function nearestOnEdge(edge: Pick<Edge, 'curves'>, p: Point): NearestOnEdge {
   let best: NearestOnEdge = { curve: 0, t: 0, point: p, distance: Infinity };
-  for (const [index, curve] of edge.curves.entries()) {
-    if (leastDistance(curve, p) >= best.distance) continue;
-    const place = nearestOnCurve(curve, p);
-    if (place.distance < best.distance) best = { ...place, curve: index };
-  }
+  edge.curves.forEach((curve, index) => {
+    if (leastDistance(curve, p) >= best.distance) return;
+    const { t, point, distance } = nearestOnCurve(curve, p);
+    if (distance < best.distance) best = { curve: index, t, point, distance };
+  });
   return best;
 }
 
@@ -74,19 +75,10 @@ function squareTo(curve: Curve, p: Point): number[] {
 
 /** No place on the curve is nearer to p than this: its distance from the box about the control points. */
 function leastDistance(curve: Curve, p: Point): number {
-  const points =
-    curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
-  let left = Infinity;
-  let right = -Infinity;
-  let top = Infinity;
-  let bottom = -Infinity;
-  for (const { x, y } of points) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    top = Math.min(top, y);
-    bottom = Math.max(bottom, y);
-  }
-  return Math.hypot(Math.max(0, left - p.x, p.x - right), Math.max(0, top - p.y, p.y - bottom));
+  const { left, right, top, bottom } = controlBox(curve);
+  const x = Math.max(0, left - p.x, p.x - right);
+  const y = Math.max(0, top - p.y, p.y - bottom);
+  return Math.sqrt(x * x + y * y);
 }
 
 /** Distance from p to the straight line through two different points (mm), positive on the right of the heading. */

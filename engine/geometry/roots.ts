@@ -62,24 +62,39 @@ function halves(b: readonly number[]): readonly [number[], number[]] {
   return [left, right];
 }
 
-/** The root of a polynomial whose coefficients change sign once: Newton steps kept inside a shrinking bracket. */
+/**
+ * The root of a polynomial whose coefficients change sign once: Newton steps kept inside a shrinking bracket, from where
+ * the control polygon crosses zero. A root at an end, where most curves meet, is there at once.
+ */
 function onlyRoot(b: readonly number[]): number {
-  const [first = 0, last = 0] = b;
-  if (b.length === 2) return first / (first - last);
-  const rises = (b.find((c) => c !== 0) ?? 0) < 0;
+  const degree = b.length - 1;
+  const rises = (b[0] ?? 0) < 0 || (b[degree] ?? 0) > 0;
+  let t = polygonRoot(b);
+  if (degree === 1) return t;
   let low = 0;
   let high = 1;
-  let t = 0.5;
   for (let step = 0; step < 100; step++) {
     const value = bernstein(b, t);
     if (value === 0) return t;
     if (value < 0 === rises) low = t;
     else high = t;
-    const slope = bernsteinSlope(b, t);
-    let next = t - value / slope;
-    if (!(next > low && next < high)) next = (low + high) / 2;
-    if (Math.abs(next - t) <= 1e-15 || high - low < 1e-15) return next;
-    t = next;
+    const next = t - value / bernsteinSlope(b, t);
+    // Asked before whether it leads out of the bracket: from the very root, which is one end of it, rounding may.
+    if (Math.abs(next - t) <= 1e-15 || high - low < 1e-15) return Math.min(1, Math.max(0, next));
+    t = next > low && next < high ? next : (low + high) / 2;
   }
   return t;
+}
+
+/** Where the chain of the points (i / degree, b[i]) crosses zero for the first time. */
+function polygonRoot(b: readonly number[]): number {
+  const degree = b.length - 1;
+  let before = 0;
+  for (let i = 1; i <= degree; i++) {
+    const from = b[before] ?? 0;
+    const to = b[i] ?? 0;
+    if (from * to < 0) return (before + ((i - before) * from) / (from - to)) / degree;
+    if (to !== 0) before = i;
+  }
+  return 0.5;
 }

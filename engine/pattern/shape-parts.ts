@@ -9,51 +9,58 @@ interface Renaming {
 
 /** The same measure on edges and pieces of other names. */
 export function renamed<M extends Measure>(measure: M, by: Renaming): M;
-export function renamed(measure: Measure, { edge, piece }: Renaming): Measure {
-  const chain = (of: Chain): Chain => ({ ...of, edges: of.edges.map(edge) });
-  const part = (of: LengthPart): LengthPart =>
-    of.kind === 'chain' ? { ...of, chain: chain(of.chain) } : { ...of, piece: piece(of.piece) };
-  const corner = (of: Corner): Corner => ({ ...of, piece: piece(of.piece) });
-  const fromLevel = (of: CornerFromLevel): CornerFromLevel => ({ ...of, corner: corner(of.corner) });
+export function renamed(measure: Measure, by: Renaming): Measure {
   switch (measure.kind) {
     case 'drafted':
-      return { ...measure, piece: piece(measure.piece) };
+      return { ...measure, piece: by.piece(measure.piece) };
     case 'laid on':
     case 'sewn-in angle':
-      return { ...measure, a: chain(measure.a), b: chain(measure.b) };
+      return { ...measure, a: chainBy(measure.a, by), b: chainBy(measure.b, by) };
     case 'tightest bend':
     case 'notch height':
     case 'cap top':
     case 'fullest':
-      return { ...measure, of: chain(measure.of) };
+      return { ...measure, of: chainBy(measure.of, by) };
     case 'length':
-      return { ...measure, parts: measure.parts.map(part) };
+      return { ...measure, parts: measure.parts.map((part) => partBy(part, by)) };
     case 'dip':
-      return { ...measure, at: fromLevel(measure.at), than: fromLevel(measure.than) };
+      return { ...measure, at: fromLevelBy(measure.at, by), than: fromLevelBy(measure.than, by) };
     case 'lean':
-      return { ...measure, at: corner(measure.at) };
+      return { ...measure, at: cornerBy(measure.at, by) };
     case 'grain':
-      return { ...measure, piece: piece(measure.piece) };
+      return { ...measure, piece: by.piece(measure.piece) };
     case 'taper':
       return {
         ...measure,
-        upper: measure.upper.map(part),
-        middle: measure.middle.map(part),
-        lower: measure.lower.map(part),
-        down: edge(measure.down),
+        upper: measure.upper.map((part) => partBy(part, by)),
+        middle: measure.middle.map((part) => partBy(part, by)),
+        lower: measure.lower.map((part) => partBy(part, by)),
+        down: by.edge(measure.down),
       };
     case 'across':
       return {
         ...measure,
-        armhole: chain(measure.armhole),
-        side: chain(measure.side),
-        centre: chain(measure.centre),
-        middle: edge(measure.middle),
+        armhole: chainBy(measure.armhole, by),
+        side: chainBy(measure.side, by),
+        centre: chainBy(measure.centre, by),
+        middle: by.edge(measure.middle),
       };
     case 'notch depth':
       return measure;
   }
 }
+
+const chainBy = (of: Chain, { edge }: Renaming): Chain => ({ ...of, edges: of.edges.map(edge) });
+
+const partBy = (of: LengthPart, by: Renaming): LengthPart =>
+  of.kind === 'chain' ? { ...of, chain: chainBy(of.chain, by) } : { ...of, piece: by.piece(of.piece) };
+
+const cornerBy = (of: Corner, { piece }: Renaming): Corner => ({ ...of, piece: piece(of.piece) });
+
+const fromLevelBy = (of: CornerFromLevel, by: Renaming): CornerFromLevel => ({
+  ...of,
+  corner: cornerBy(of.corner, by),
+});
 
 /** The pieces that a measure is taken on, the first named first. */
 export function piecesOf(measure: Measure): readonly string[] {

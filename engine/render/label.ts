@@ -1,6 +1,7 @@
 import { labelPlace } from '../finishing/label.ts';
 import { between, type Point, point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { broken } from './booklet/paragraph.ts';
 import type { Words } from './ink.ts';
 import type { LabelWords } from './label-words.ts';
 import { textSizes } from './line-types.ts';
@@ -10,7 +11,10 @@ import { textWidth } from './text-size.ts';
 const leading = 1.35;
 
 /** Smaller settings, tried in turn where the piece is too narrow for a larger one. */
-const settings = [1, 0.85, 0.7, 0.55] as const;
+const settings = [1, 0.85, 0.7, 0.55, 0.45] as const;
+
+/** Characters that longer lines are broken to where there is no room for them. */
+const BROKEN_TO = 34;
 
 /** Distance that a label keeps from every line, mm; half of it where nothing else helps. */
 const clearance = 3;
@@ -30,12 +34,14 @@ interface Row {
 
 /**
  * The label of a piece, at the roomiest place inside it. A narrow piece goes without the wearer's
- * measurements, then gets a smaller setting; one with no room at all gets its heading alone, on the middle of the grainline.
+ * measurements, then has its lines broken, then gets a smaller setting; one with no room at all gets its heading alone, on
+ * the middle of the grainline.
  */
 export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] {
   const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
+  const ways = [...withWearer, lines, lines.flatMap((text) => broken(text, BROKEN_TO))];
   for (const [setting, away, said] of tries.flatMap(([size, far]) =>
-    [...withWearer, lines].map((each) => [size, far, each] as const),
+    ways.map((each) => [size, far, each] as const),
   )) {
     const rows: readonly Row[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
@@ -49,7 +55,7 @@ export function label(piece: Piece, { heading, lines, wearer }: LabelWords): rea
     if (place) return block(rows, place.middle, size.height, place.rotation === 90);
   }
   const { from, to } = piece.grain;
-  const row = { text: heading, size: textSizes.heading * 0.55, heading: true };
+  const row = { text: heading, size: textSizes.heading * 0.45, heading: true };
   return block([row], between(from, to, 0.5), row.size, true);
 }
 

@@ -9,7 +9,7 @@ import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece
 import { insideClass } from './drawing.ts';
 import { type Drawn, notchName } from './drawn.ts';
 import type { PieceMetadata } from './metadata.ts';
-import { whereItPoints } from './notch-place.ts';
+import { amidStrokes, whereItPoints } from './notch-place.ts';
 
 /** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
 export function readPiece(
@@ -41,7 +41,7 @@ export function readPiece(
 
 /**
  * A notch points straight away from its edge, so its place is the foot of its farthest point. The two strokes of a double
- * notch stand on either side of the place. At a dart it may point aside, and stands where its line meets the edge.
+ * notch stand on either side of the place, unless it lies at the end of the edge. At a dart it may point aside, and stands where its line meets the edge.
  */
 function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): NotchStrokes {
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
@@ -49,7 +49,7 @@ function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, draw
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
   const placeOf = said.mark === 'dart' ? whereItPoints : farthestFoot;
   const places = strokes.map((curves) => lengthUpTo(edge, placeOf(edge, curves)));
-  const at = places.reduce((sum, along) => sum + along, 0) / places.length;
+  const at = amidStrokes(edge, places, said.mark);
   return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
 }
 

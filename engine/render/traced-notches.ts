@@ -5,7 +5,7 @@ import type { Issue } from '../issue.ts';
 import type { Notch } from '../pattern/piece.ts';
 import type { TracedEdge } from '../shaping/traced.ts';
 import { marksOf, ownName } from './marked.ts';
-import { whereItPoints } from './notch-place.ts';
+import { amidStrokes, whereItPoints } from './notch-place.ts';
 import type { DrawnLine } from './read-shapes.ts';
 
 /** A notch farther than this from every edge belongs to something else, mm: the width of a deep hem. */
@@ -22,7 +22,10 @@ export function tracedNotches(
   edges: readonly TracedEdge[],
 ): { readonly notches: readonly Notch[]; readonly issues: readonly Issue[] } {
   const issues: Issue[] = [];
-  const found = new Map<string, { readonly notch: Notch; readonly places: number[] }>();
+  const found = new Map<
+    string,
+    { readonly notch: Notch; readonly edge: TracedEdge; readonly places: number[] }
+  >();
   for (const [i, stroke] of strokes.entries()) {
     const name = ownName(stroke.element, 'notch') ?? `notch ${i + 1}`;
     const place = placeOf(stroke, edges);
@@ -41,12 +44,12 @@ export function tracedNotches(
     else {
       const marks = marksOf(stroke.element);
       const mark = atDart ? 'dart' : (kinds.find((kind) => marks.includes(kind)) ?? 'single');
-      found.set(key, { notch: { name, edge, at, mark }, places: [at] });
+      found.set(key, { notch: { name, edge, at, mark }, edge: place.edge, places: [at] });
     }
   }
-  const notches = [...found.values()].map(({ notch, places }) => ({
+  const notches = [...found.values()].map(({ notch, edge, places }) => ({
     ...notch,
-    at: places.reduce((sum, at) => sum + at, 0) / places.length,
+    at: amidStrokes(edge, places, notch.mark),
   }));
   return { notches, issues };
 }

@@ -1,3 +1,5 @@
+import { parseArgs } from 'node:util';
+import { benchAgainst } from './against.ts';
 import { arcLengthBench } from './arc-length.ts';
 import { benchBodies } from './bodies.ts';
 import { benchGarment } from './garment.ts';
@@ -15,4 +17,7 @@ const topics: readonly (() => string | Promise<string>)[] = [
   benchBodies,
 ];
 
-for (const topic of topics) console.log(`${await topic()}\n`);
+const { against } = parseArgs({ options: { against: { type: 'string' } } }).values;
+
+if (against !== undefined) console.log(await benchAgainst(against));
+else for (const topic of topics) console.log(`${await topic()}\n`);

@@ -68,10 +68,27 @@ describe('allowances by kind of edge', () => {
     );
   });
 
-  it('turn the free edges of facings under as chosen', () => {
-    const faced = drafted('dress', lady, { inside: 'faced', facingAllowance: 10 });
-    expect(edgeOf(faced, 'back neck facing', 'inner').allowance).toBe(10);
-  });
+  it.each([
+    {},
+    { sleeve: 'none' },
+    { shoulder: 'whole', front: 'plain', neckline: 'round' },
+    { shoulder: 'whole', front: 'plain', sleeve: 'none' },
+  ])(
+    'turn every free edge of every facing under as chosen, but for the ends felled at the zip: %o',
+    (styling) => {
+      const { garment } = drafted('dress', lady, { inside: 'faced', facingAllowance: 10, ...styling });
+      const facings = garment.pieces.filter(({ name }) => name.endsWith('facing'));
+      expect(facings.map(({ name }) => name)).toContain('back neck facing');
+      for (const { name, edges } of facings) {
+        const free = edges.filter(({ turn, name: edge }) => turn === 'finished' && edge !== 'centre back');
+        expect(
+          free.map((edge) => edge.name),
+          name,
+        ).toContain(name.includes('neck') ? 'lower' : 'inner');
+        for (const { allowance } of free) expect(allowance, name).toBe(10);
+      }
+    },
+  );
 
   it('give the casing of a sleeve what it takes, whatever is chosen', () => {
     const casing = edgeOf(dress, 'sleeve', 'hem').allowance;

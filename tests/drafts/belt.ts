@@ -3,7 +3,9 @@ import { fairLines } from '../../drafts/fair-lines.ts';
 import { grainline } from '../../drafts/grainline.ts';
 import { makingChoices, waistEase } from '../../drafts/making-choices.ts';
 import { cutOnFold, seamEdge, solvedCurve, solvedPoint, straight } from '../../drafts/piece-edges.ts';
-import { endOf, lengthOf, startOf } from '../../engine/constraints/sketch-builder.ts';
+import { plainSeam } from '../../drafts/seams.ts';
+import { endOf, startOf } from '../../engine/constraints/sketch-builder.ts';
+import { isLong, square } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { Seam } from '../../engine/pattern/garment.ts';
@@ -32,13 +34,10 @@ const rules = ruleTable('T', {
 });
 
 /** The belt is cut twice and sewn to itself all round. */
-const toItself = (edge: string): Seam => ({
-  name: `belt, ${edge}`,
-  a: [{ piece: 'belt', edge }],
-  b: [{ piece: 'belt', edge }],
-  ease: 0,
-  gatherRatio: 1,
-});
+const toItself = (edge: string): Seam => {
+  const ref = [{ piece: 'belt', edge }];
+  return plainSeam(`belt, ${edge}`, ref, ref);
+};
 const seams = ['top', 'centre back', 'bottom'].map(toItself);
 
 /** A shaped belt from the waist down, open at the centre back: the example of drafts/README.md. */
@@ -66,19 +65,12 @@ export const belt: Draft<StylingOf<typeof choices>> = {
         end: { angle: sketch.fixedAngle('bottom square to the fold', Math.PI) },
       });
       fairLines(sketch, [upper, lower]);
-      const square = Math.PI / 2;
       sketch.relation(
-        { kind: 'length', name: 'the top is half the waist', terms: [lengthOf([upper])], mm: top.value },
-        { kind: 'length', name: 'the bottom fits below it', terms: [lengthOf([lower])], mm: bottom.value },
-        { kind: 'length', name: 'it is evenly deep', terms: [lengthOf([back])], mm: styling.beltDepth },
-        {
-          kind: 'turn',
-          name: 'top square to the back',
-          from: endOf(upper),
-          to: startOf(back),
-          angle: square,
-        },
-        { kind: 'turn', name: 'bottom square to it', from: endOf(back), to: startOf(lower), angle: square },
+        isLong('the top is half the waist', [upper], top.value),
+        isLong('the bottom fits below it', [lower], bottom.value),
+        isLong('it is evenly deep', [back], styling.beltDepth),
+        square('top square to the back', endOf(upper), startOf(back), 1),
+        square('bottom square to it', endOf(back), startOf(lower), 1),
       );
 
       return (solution) => {

@@ -2,6 +2,7 @@ import { edgeLength, reversedEdge } from '../../engine/geometry/edge.ts';
 import { type Transform, transformedCurve, transformedEdge } from '../../engine/geometry/transform.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 
 /** A garment with every piece redrawn by a transform that multiplies lengths by `factor`; `flips` mirrors it. */
 export function redrawn(garment: Garment, to: Transform, factor: number, flips: boolean): Garment {
@@ -17,8 +18,28 @@ export function redrawn(garment: Garment, to: Transform, factor: number, flips: 
       body: girth.body * factor,
       ease: girth.ease * factor,
     })),
+    shapes: garment.shapes.map((shape) => redrawnShape(shape, factor)),
   };
 }
+
+/** A claim about shape whose lengths are multiplied, but for how deep notches are cut, which is always the same. */
+function redrawnShape(shape: ShapeClaim, factor: number): ShapeClaim {
+  if (!isLength(shape)) return shape;
+  const { low, high } = shape;
+  return {
+    ...shape,
+    ...(low === undefined ? {} : { low: low * factor }),
+    ...(high === undefined ? {} : { high: high * factor }),
+    ...(shape.kind === 'drafted' ? { value: shape.value * factor } : {}),
+    ...('plus' in shape && shape.plus !== undefined ? { plus: shape.plus * factor } : {}),
+  };
+}
+
+/** Whether the figure of a claim is a length on the pieces. */
+export const isLength = (shape: ShapeClaim): boolean =>
+  shape.kind === 'drafted'
+    ? shape.unit === 'mm'
+    : !['notch height', 'lean', 'grain', 'sewn-in angle', 'notch depth'].includes(shape.kind);
 
 function redrawnPiece(piece: Piece, to: Transform, factor: number, flips: boolean): Piece {
   const edges = piece.edges.map((edge) => {

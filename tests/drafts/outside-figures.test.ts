@@ -1,15 +1,23 @@
 import { describe, expect, it } from 'vitest';
-import { bodiceRules } from '../../drafts/bodice/rules.ts';
+import { foundationRules } from '../../drafts/foundation/rules.ts';
+import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import misses from '../../measurements/astm-d5585-misses.json' with { type: 'json' };
 import { people } from '../engine/body/people.ts';
-import { drafted, edgeOf, figureOf, shippedBody } from './drafted.ts';
+import { drafted, edgeOf, figureOf, pieceOf, shippedBody } from './drafted.ts';
 import { evaluated } from './points.ts';
 
-/** Errors of a dress for body data, in a line each. */
-const errors = (body: unknown): readonly string[] => {
-  const result = evaluated('dress', body);
+/** What a step of the construction came to, in mm or radians. */
+function stepOf({ garment }: Evaluation, title: string): number {
+  const value = garment.steps.find((step) => step.title === title)?.value;
+  if (value === undefined) throw new Error(`no number in step ${title}`);
+  return value;
+}
+
+/** Errors of a garment for body data, in a line each. */
+const errors = (body: unknown, garment = 'dress'): readonly string[] => {
+  const result = evaluated(garment, body);
   const issues = result.ok ? result.value.report.issues : result.issues;
   return issues
     .filter((issue) => issue.severity === 'error')
@@ -33,7 +41,8 @@ describe('bodies published elsewhere draft true', () => {
           hipGirth: (rows.bustGirth[i] ?? 0) + 2.5,
           backNeckPointToWaist: 16,
         };
-        expect(errors(body), `size ${size}`).toEqual([]);
+        for (const garment of ['dress', 'trial'])
+          expect(errors(body, garment), `size ${size}, ${garment}`).toEqual([]);
       }
     }
   });
@@ -41,7 +50,8 @@ describe('bodies published elsewhere draft true', () => {
   it('the twelve whole women of the Royal Australian Navy survey, 2015', () => {
     for (const { id, ...sizes } of people) {
       const body = { name: `woman ${id}`, units: 'mm', ...sizes, backNeckPointToWaist: sizes.stature / 4 };
-      expect(errors(body), `woman ${id}`).toEqual([]);
+      for (const garment of ['dress', 'trial'])
+        expect(errors(body, garment), `woman ${id}, ${garment}`).toEqual([]);
     }
   });
 
@@ -82,31 +92,44 @@ describe('bodies published elsewhere draft true', () => {
 });
 
 describe('the bust dart turned into the princess seam', () => {
-  const dress = drafted('dress', shippedBody('leading-lady'));
-  const dart = figureOf(dress, 'bust dart angle');
+  const lady = shippedBody('leading-lady');
+  const [dress, block] = [drafted('dress', lady), drafted('trial', lady)];
 
-  it('has the intake at the side that chord, leg and angle give: 2 leg sin(angle / 2) (closed form)', () => {
-    // Front length 465, back length 405 + rise, both of the demo body; the hang is a rule of the draft.
-    const { size } = dress.body;
-    const rise = (size.neckBaseGirth / 6 + 5) / 3;
-    const intake =
-      size.neckShoulderPointToWaist - size.backNeckPointToWaist - rise + bodiceRules.frontHang.value;
-    const bust = edgeOf(dress, 'side front', 'princess upper').curves[0];
-    if (!bust) throw new Error('no princess edge');
-    const widthAtBust =
-      (size.bustGirth + 60) / 4 + (size.bustGirth - size.underBustGirth - bodiceRules.cupInBoth.value) / 4;
-    const leg = widthAtBust - bust.to.x;
-    expect(2 * leg * Math.sin((dart * Math.PI) / 360)).toBeCloseTo(intake, 6);
-  });
+  it.each([dress, block].map((made) => [made.garment.name, made] as const))(
+    'has the intake at the side that chord, leg and angle give: 2 leg sin(angle / 2) (closed form): %s',
+    (_, made) => {
+      // Front length 465, back length 405 + rise, both of the demo body; the hang is a rule of the draft.
+      const { size } = made.body;
+      const rise = (size.neckBaseGirth / 6 + 5) / 3;
+      const intake =
+        size.neckShoulderPointToWaist - size.backNeckPointToWaist - rise + foundationRules.frontHang.value;
+      // From the princess line to the side seam along the bust level, as it is drawn on the side front.
+      const level = pieceOf(made, 'side front').lines.find(({ name }) => name === 'bust level');
+      const leg = edgeLength(level ?? { name: 'none', curves: [] });
+      expect(2 * leg * Math.sin(stepOf(made, 'Bust dart angle') / 2)).toBeCloseTo(intake, 6);
+    },
+  );
+
+  /** From where the princess edge of the side front crosses the bust level to its top. */
+  const pivotToTop = (made: Evaluation): number => {
+    const upper = edgeOf(made, 'side front', 'princess upper');
+    const pivot = upper.curves[0]?.to;
+    if (!pivot) throw new Error('no princess edge');
+    return distance(pivot, edgeEnd(upper));
+  };
 
   it('keeps the distance of the strap end from the bust point: pivoting is a rotation', () => {
-    const upper = edgeOf(dress, 'side front', 'princess upper');
-    const pivot = upper.curves[0]?.to;
-    const end = edgeEnd(upper);
-    if (!pivot) throw new Error('no princess edge');
-    const height = figureOf(dress, 'insert top above the bust point');
-    const across = 1.12 * (dress.body.size.bustPointWidth / 2) - pivot.x;
-    expect(distance(pivot, end)).toBeCloseTo(Math.hypot(across, height), 6);
+    const height = figureOf(dress, 'neckline above the bust point');
+    const across =
+      stepOf(dress, 'Front neckline half width') - stepOf(dress, 'Front princess line at bust level');
+    expect(pivotToTop(dress)).toBeCloseTo(Math.hypot(across, height), 6);
+  });
+
+  it('keeps the distance of the shoulder from the bust point, on the centre front, which does not turn, and on the side', () => {
+    const centre = edgeOf(block, 'centre front', 'princess upper');
+    const level = pieceOf(block, 'centre front').lines.find(({ name }) => name === 'bust level');
+    const pivot = level && edgeEnd(level);
+    expect(pivot && distance(pivot, edgeStart(centre))).toBeCloseTo(pivotToTop(block), 6);
   });
 
   it('lies in the bands a pattern cutter expects for the cups A to E, and grows with each (common practice, from memory)', () => {

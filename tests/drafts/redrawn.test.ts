@@ -9,7 +9,7 @@ import { mirroredIn, scaledFrom, turnedBy } from '../../engine/geometry/transfor
 import type { EdgeRef, Garment } from '../../engine/pattern/garment.ts';
 import { renamed } from '../../engine/pattern/shape-parts.ts';
 import { drafted, shippedBody } from './drafted.ts';
-import { redrawn } from './moved-garment.ts';
+import { isLength, redrawn } from './moved-garment.ts';
 
 const { garment, report } = drafted('dress', shippedBody('wardrobe-mistress'));
 
@@ -45,11 +45,17 @@ describe('a drafted dress', () => {
     expect(faults(turnedEdges(mirrored))).toEqual([]);
   });
 
-  it('stays true, with all lengths doubled, when every piece, allowance and girth is doubled', () => {
+  it('stays true, with all lengths doubled and all other shapes as they were, when every piece, allowance and girth is doubled', () => {
     const doubled = redrawn(garment, scaledFrom(point(0, 0), 2), 2, false);
     const walked = checkGarment(doubled);
     for (const [i, seam] of walked.seams.entries())
       expect(seam.lengthA).toBeCloseTo(2 * (report.seams[i]?.lengthA ?? 0), 4);
+    for (const [i, shape] of walked.shapes.entries()) {
+      const claim = garment.shapes[i];
+      if (claim?.kind === 'notch depth') continue;
+      const times = claim && isLength(claim) ? 2 : 1;
+      expect(shape.value, shape.name).toBeCloseTo(times * (report.shapes[i]?.value ?? Number.NaN), 3);
+    }
     expect(faults(doubled)).toEqual([]);
   });
 

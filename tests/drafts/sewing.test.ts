@@ -7,8 +7,16 @@ import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import { stepFacts } from '../../engine/render/sewing-sheet/step-facts.ts';
 import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from './drafted.ts';
+import { evaluated } from './points.ts';
 
-const dress = drafted('dress', shippedBody('leading-lady'));
+const lady = shippedBody('leading-lady');
+const dress = drafted('dress', lady);
+
+/** What the other words of a choice are tried with. */
+const families = {
+  'straps, gathered front': {},
+  'whole shoulder, plain front': { shoulder: 'whole', front: 'plain' },
+} as const;
 
 const stepOf = ({ garment }: Evaluation, title: string) => {
   const step = garment.sewing?.find((candidate) => candidate.title === title);
@@ -29,14 +37,49 @@ describe('the sewing order of every garment', () => {
       }
   });
 
-  it('can be followed for every word a styling can choose', () => {
-    for (const { name, choices } of garments)
-      for (const choice of choices)
-        if (choice.kind === 'word')
-          for (const word of choice.words) {
-            const evaluation = drafted(name, shippedBody('leading-lady'), { [choice.name]: word });
-            expect(sewingFaultsOf(evaluation), `${name}, ${choice.name} ${word}`).toEqual([]);
-          }
+  it.each(Object.entries(families))(
+    'can be followed for every word a styling can choose, or that word is refused by its name: %s',
+    (_, family) => {
+      for (const { name, choices } of garments) {
+        const known = Object.entries(family).filter(([word]) =>
+          choices.some((choice) => choice.name === word),
+        );
+        for (const choice of choices)
+          if (choice.kind === 'word')
+            for (const word of choice.words) {
+              const styling = { ...Object.fromEntries(known), [choice.name]: word };
+              const result = evaluated(name, shippedBody('leading-lady'), styling);
+              if (result.ok)
+                expect(sewingFaultsOf(result.value), `${name}, ${JSON.stringify(styling)}`).toEqual([]);
+              else
+                expect(
+                  result.issues.map(({ code }) => code),
+                  `${name}, ${JSON.stringify(styling)}`,
+                ).toEqual(expect.arrayContaining(['styling-cannot-agree']));
+            }
+      }
+    },
+  );
+
+  it('refuses only words that a gathered front, or a strap, has no place for', () => {
+    const refused = (family: object) => {
+      const [dress] = garments;
+      return (dress?.choices ?? []).flatMap((choice) =>
+        choice.kind === 'word'
+          ? choice.words
+              .filter((word) => !evaluated('dress', lady, { ...family, [choice.name]: word }).ok)
+              .map((word) => `${choice.name} ${word}`)
+          : [],
+      );
+    };
+    expect(refused(families['straps, gathered front'])).toEqual([
+      'princess shoulder',
+      'princess armhole',
+      'neckline round',
+      'neckline pointed',
+      'neckline sweetheart',
+    ]);
+    expect(refused(families['whole shoulder, plain front'])).toEqual([]);
   });
 
   it('sews each seam, by its own count, exactly once', () => {

@@ -1,6 +1,6 @@
 import type { Issue } from '../../issue.ts';
 import type { EdgeRef, Garment, Seam } from '../../pattern/garment.ts';
-import { edgeKey, reachedBefore, type Schedule, stepNamed } from './schedule.ts';
+import { reachedBefore, type Schedule, stepNamed } from './schedule.ts';
 
 /**
  * Seams sewn out of order: before their pieces are marked, before a gathered side is gathered, before the pieces
@@ -68,12 +68,15 @@ function unjoined(garment: Garment, seam: Seam, place: number, { sewn, steps }: 
 function laidOnNothing(garment: Garment, seam: Seam, place: number, schedule: Schedule): Issue[] {
   if (!seam.felled) return [];
   const covered = ({ felled, a, b }: Seam): boolean =>
-    !felled && [...a, ...b].some((ref) => seam.b.some((under) => edgeKey(under) === edgeKey(ref)));
+    !felled && (seam.b.some((under) => names(a, under)) || seam.b.some((under) => names(b, under)));
   return garment.seams.filter(covered).flatMap(({ name }) => {
     if ((schedule.sewn.get(name)?.[0] ?? Infinity) < place) return [];
     return [seamFault('too-early', seam, place, schedule, `fells over the seam “${name}” before it is sewn`)];
   });
 }
+
+const names = (side: readonly EdgeRef[], { piece, edge }: EdgeRef): boolean =>
+  side.some((ref) => ref.edge === edge && ref.piece === piece);
 
 const on = (side: readonly EdgeRef[], piece: string): boolean => side.some((ref) => ref.piece === piece);
 

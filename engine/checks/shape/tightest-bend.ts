@@ -1,5 +1,5 @@
 import type { Curve, Edge } from '../../geometry/curve.ts';
-import { curvatureAt } from '../../geometry/evaluate.ts';
+import { curvatureAt, curvatureSlopeAt } from '../../geometry/evaluate.ts';
 import { placeOfGreatest } from '../../geometry/greatest.ts';
 import { joints } from '../../geometry/inflections.ts';
 import { CORNER } from '../../geometry/tolerance.ts';
@@ -24,5 +24,6 @@ export function leastRadiusOf(edge: Edge): number {
 function greatestCurvature(curve: Curve): number {
   if (curve.kind === 'line') return 0;
   const bent = (t: number): number => Math.abs(curvatureAt(curve, t));
-  return bent(placeOfGreatest(bent, 0, 1, LOOKS));
+  const bending = (t: number): number => Math.sign(curvatureAt(curve, t)) * curvatureSlopeAt(curve, t);
+  return bent(placeOfGreatest(bent, bending, 0, 1, LOOKS));
 }

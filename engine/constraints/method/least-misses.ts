@@ -1,5 +1,5 @@
 import { RELATION } from '../../geometry/tolerance.ts';
-import { factor, solveLower, solveUpper } from '../numeric/cholesky.ts';
+import { factor, solveLower, solveUpper, triangle } from '../numeric/cholesky.ts';
 import type { Model } from './model.ts';
 
 const MOST_STEPS = 200;
@@ -17,7 +17,8 @@ export function makeMissesLeast(
   x: Float64Array,
 ): { readonly settled: boolean; readonly steps: number } {
   const { n, part, equal, atLeast } = model;
-  const normal = new Float64Array(n * n);
+  const lower = triangle(n);
+  const normal = lower.entries;
   const p = new Float64Array(n);
   const start = new Float64Array(n);
   let damping = 1e-6;
@@ -40,9 +41,9 @@ export function makeMissesLeast(
       const arm = part.arms[k] as number;
       normal[k * n + k] = (normal[k * n + k] as number) + damping * arm * arm;
     }
-    factor(normal, n);
-    solveLower(normal, n, p);
-    solveUpper(normal, n, p);
+    factor(lower);
+    solveLower(lower, p);
+    solveUpper(lower, p);
     let length = 0;
     for (let k = 0; k < n; k++)
       length = Math.max(length, Math.abs(p[k] as number) * (part.arms[k] as number));

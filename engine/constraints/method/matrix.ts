@@ -1,4 +1,4 @@
-import { factor } from '../numeric/cholesky.ts';
+import { factor, type Triangle, triangle } from '../numeric/cholesky.ts';
 import type { QuadraticProgram } from '../numeric/quadratic-program.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
@@ -13,7 +13,7 @@ const WEIGHTS = [0, 0.01, 1];
  * either, far from the answer or as long as no forces are known, it is the Gauss-Newton matrix, which always is.
  */
 export class ProgramMatrix {
-  readonly lower: Float64Array;
+  readonly lower: Triangle;
   readonly #model: Model;
   readonly #curvature: Curvature;
   readonly #bent: Float64Array;
@@ -22,7 +22,7 @@ export class ProgramMatrix {
 
   constructor(model: Model) {
     const { n } = model;
-    this.lower = new Float64Array(n * n);
+    this.lower = triangle(n);
     this.#model = model;
     this.#curvature = new Curvature(model);
     this.#bent = new Float64Array(n * n);
@@ -35,23 +35,24 @@ export class ProgramMatrix {
   prepare(x: Float64Array, program: QuadraticProgram, damping: number, anew: boolean): boolean {
     const model = this.#model;
     const { lower } = this;
+    const { entries } = lower;
     const bent = this.#bent;
     if (program.solved) {
       if (anew) this.#curvature.add(x, program.equalityForces, program.inequalityForces, bent.fill(0));
       const stiffness = meanStiffness(model);
       // A weight that was too small once is so again: three in four factorings failed where each step began anew.
       for (; this.#weight < WEIGHTS.length; this.#weight++) {
-        for (let k = 0; k < bent.length; k++) lower[k] = (model.hessian[k] as number) + (bent[k] as number);
-        addDamping(model, damping, lower);
+        for (let k = 0; k < bent.length; k++) entries[k] = (model.hessian[k] as number) + (bent[k] as number);
+        addDamping(model, damping, entries);
         const weight = WEIGHTS[this.#weight] as number;
-        if (weight > 0) addSquares(model, weight * stiffness, lower);
-        if (factor(lower, model.n)) return true;
+        if (weight > 0) addSquares(model, weight * stiffness, entries);
+        if (factor(lower)) return true;
       }
       this.#weight = WEIGHTS.length - 1;
     }
-    lower.set(model.hessian);
-    addDamping(model, damping, lower);
-    return factor(lower, model.n);
+    entries.set(model.hessian);
+    addDamping(model, damping, entries);
+    return factor(lower);
   }
 }
 
@@ -62,19 +63,21 @@ function meanStiffness({ n, part, hessian }: Model): number {
   return sum / n;
 }
 
-function addDamping({ n, part }: Model, damping: number, lower: Float64Array): void {
+function addDamping({ n, part }: Model, damping: number, matrix: Float64Array): void {
   for (let k = 0; k < n; k++)
-    lower[k * n + k] = (lower[k * n + k] as number) + damping * (part.arms[k] as number) ** 2;
+    matrix[k * n + k] = (matrix[k * n + k] as number) + damping * (part.arms[k] as number) ** 2;
 }
 
-function addSquares({ n, equal }: Model, weight: number, lower: Float64Array): void {
-  const { rows, count } = equal;
+function addSquares({ n, equal }: Model, weight: number, matrix: Float64Array): void {
+  const { rows, columns, count } = equal;
   for (let row = 0; row < count; row++) {
-    for (let i = 0; i < n; i++) {
+    const filled = columns[row] as readonly number[];
+    for (const i of filled) {
       const slope = weight * (rows[row * n + i] as number);
-      if (slope === 0) continue;
-      for (let j = 0; j <= i; j++)
-        lower[i * n + j] = (lower[i * n + j] as number) + slope * (rows[row * n + j] as number);
+      for (const j of filled) {
+        if (j > i) break;
+        matrix[i * n + j] = (matrix[i * n + j] as number) + slope * (rows[row * n + j] as number);
+      }
     }
   }
 }

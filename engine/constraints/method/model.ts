@@ -44,8 +44,9 @@ export class Model {
     this.#guess = guess;
     this.zero = part.relations.filter(({ equations }) => equations.goal === 'zero');
     this.notNegative = part.relations.filter(({ equations }) => equations.goal === 'not negative');
-    this.equal = emptyRows(rowsOf(this.zero), n);
-    this.atLeast = emptyRows(rowsOf(this.notNegative) + part.bounds.length, n);
+    this.equal = emptyRows(columnsOf(this.zero), n);
+    const bounds = part.bounds.map(({ column }) => [column]);
+    this.atLeast = emptyRows([...columnsOf(this.notNegative), ...bounds], n);
     let rows = 0;
     let derivatives = 0;
     let widest = 0;
@@ -91,11 +92,12 @@ export class Model {
     const { n } = this;
     const values = this.values;
     const jacobian = this.jacobian;
-    into.rows.fill(0);
     into.values.fill(0);
     let row = 0;
     for (const { equations, elements } of relations) {
       const { scale, rows } = equations;
+      for (let r = row; r < row + rows; r++)
+        for (const column of into.columns[r] as readonly number[]) into.rows[r * n + column] = 0;
       for (const { element, columns } of elements) {
         element.evaluate(x, values, jacobian);
         const width = columns.length;
@@ -166,11 +168,22 @@ export class Model {
   }
 }
 
-const rowsOf = (all: readonly Placed[]): number =>
-  all.reduce((sum, { equations }) => sum + equations.rows, 0);
+/** For each row of some equations the columns it depends on, in rising order. */
+function columnsOf(all: readonly Placed[]): readonly (readonly number[])[] {
+  const ofRows: (readonly number[])[] = [];
+  for (const { equations, elements } of all) {
+    const found: number[] = [];
+    for (const { columns } of elements)
+      for (const column of columns) if (column >= 0 && !found.includes(column)) found.push(column);
+    found.sort((a, b) => a - b);
+    for (let r = 0; r < equations.rows; r++) ofRows.push(found);
+  }
+  return ofRows;
+}
 
-const emptyRows = (count: number, n: number): LinearRows => ({
-  count,
-  rows: new Float64Array(count * n),
-  values: new Float64Array(count),
+const emptyRows = (columns: readonly (readonly number[])[], n: number): LinearRows => ({
+  count: columns.length,
+  rows: new Float64Array(columns.length * n),
+  columns,
+  values: new Float64Array(columns.length),
 });

@@ -1,4 +1,4 @@
-import { factor } from '../numeric/cholesky.ts';
+import { factor, triangle } from '../numeric/cholesky.ts';
 import { QuadraticProgram } from '../numeric/quadratic-program.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
@@ -23,17 +23,17 @@ export function takeNewtonStep(model: Model, x: Float64Array): boolean {
   const { n, part, hessian, gradient, equal, atLeast } = model;
   const program = new QuadraticProgram(n);
   model.evaluate(x);
-  const lower = Float64Array.from(hessian);
-  if (!factor(lower, n) || !program.solve(lower, gradient, equal, atLeast)) return false;
+  const lower = triangle(n, Float64Array.from(hessian));
+  if (!factor(lower) || !program.solve(lower, gradient, equal, atLeast)) return false;
   const { equalityForces, inequalityForces } = program;
   const bent = Float64Array.from(hessian);
   new Curvature(model).add(x, equalityForces, inequalityForces, bent);
   const held = heldRows(model, program);
   const stiffness = greatestStiffness(model, bent);
   for (const weight of WEIGHTS) {
-    lower.set(bent);
-    for (const row of held) addSquare(row, weight * stiffness, lower);
-    if (!factor(lower, n)) continue;
+    lower.entries.set(bent);
+    for (const row of held) addSquare(row, weight * stiffness, lower.entries);
+    if (!factor(lower)) continue;
     if (!program.solve(lower, gradient, equal, atLeast)) return false;
     for (let k = 0; k < n; k++) {
       const slot = part.slots[k] as number;

@@ -1,4 +1,4 @@
-import { solveLower, solveUpper } from './cholesky.ts';
+import { solveLower, solveUpper, type Triangle, triangle } from './cholesky.ts';
 import { RowBasis } from './row-basis.ts';
 
 /** Constraints of a quadratic program on its unknown p: `rows` times p is `values`, or is not below them. */
@@ -6,6 +6,8 @@ export interface LinearRows {
   readonly count: number;
   /** count x n, row by row. */
   readonly rows: Float64Array;
+  /** For each row the columns, in rising order, in which it may be other than zero. */
+  readonly columns: readonly (readonly number[])[];
   readonly values: Float64Array;
 }
 
@@ -38,7 +40,7 @@ export class QuadraticProgram {
   readonly #row: Float64Array;
   readonly #along: Float64Array;
   readonly #forces: Float64Array;
-  #lower: Float64Array = new Float64Array(0);
+  #lower: Triangle = triangle(0);
 
   constructor(n: number) {
     this.n = n;
@@ -51,7 +53,7 @@ export class QuadraticProgram {
   }
 
   /** Solves; `lower` is the factor of H. False where the inequalities cannot hold together with the equalities. */
-  solve(lower: Float64Array, g: Float64Array, equal: LinearRows, atLeast: LinearRows): boolean {
+  solve(lower: Triangle, g: Float64Array, equal: LinearRows, atLeast: LinearRows): boolean {
     const { n } = this;
     this.#lower = lower;
     this.equalityForces = sized(this.equalityForces, equal.count);
@@ -60,7 +62,7 @@ export class QuadraticProgram {
     this.#basis.clear();
     const w = this.#w;
     for (let k = 0; k < n; k++) w[k] = -(g[k] as number);
-    solveLower(lower, n, w);
+    solveLower(lower, w);
     this.#holdEqualities(equal);
     const equalities = this.active.length;
     const found = this.#holdInequalities(equal.count, equalities, atLeast);
@@ -89,7 +91,7 @@ export class QuadraticProgram {
   correction(values: Float64Array, into: Float64Array): void {
     into.fill(0);
     this.#basis.reach(values, into, this.#along);
-    solveUpper(this.#lower, this.n, into);
+    solveUpper(this.#lower, into);
   }
 
   #holdEqualities(equal: LinearRows): void {
@@ -157,20 +159,23 @@ export class QuadraticProgram {
 
   #writeStep(): void {
     this.step.set(this.#w);
-    solveUpper(this.#lower, this.n, this.step);
+    solveUpper(this.#lower, this.step);
   }
 
   /** Loads a row in the coordinates of w. */
-  #load({ rows }: LinearRows, index: number): void {
+  #load({ rows, columns }: LinearRows, index: number): void {
     const { n } = this;
-    for (let k = 0; k < n; k++) this.#row[k] = rows[index * n + k] as number;
-    solveLower(this.#lower, n, this.#row);
+    const row = this.#row.fill(0);
+    for (const k of columns[index] as readonly number[]) row[k] = rows[index * n + k] as number;
+    solveLower(this.#lower, row);
   }
 
-  #missOf({ rows, values }: LinearRows, index: number): number {
+  #missOf({ rows, columns, values }: LinearRows, index: number): number {
     const { n, step } = this;
+    const first = index * n;
     let miss = values[index] as number;
-    for (let k = 0; k < n; k++) miss -= (rows[index * n + k] as number) * (step[k] as number);
+    for (const k of columns[index] as readonly number[])
+      miss -= (rows[first + k] as number) * (step[k] as number);
     return miss;
   }
 

@@ -1,3 +1,5 @@
+import { innerProduct } from './inner-product.ts';
+
 /**
  * A row that keeps less than this share of its length outside the span of the others is counted as dependent.
  * Larger: nearly parallel relations would be dropped. Smaller: rounding would pass for a direction.
@@ -21,6 +23,9 @@ export class RowBasis {
   readonly #basis: Float64Array;
   /** Row i of the rows is the sum over j <= i of #triangle[i, j] times row j of the basis. */
   readonly #triangle: Float64Array;
+  /** Where each row of the basis begins to be other than zero, and where the rest does: what is before costs nothing. */
+  readonly #starts: Int32Array;
+  #start = 0;
 
   readonly #dependent: number;
 
@@ -32,6 +37,7 @@ export class RowBasis {
     this.#rows = new Float64Array(n * n);
     this.#basis = new Float64Array(n * n);
     this.#triangle = new Float64Array(n * n);
+    this.#starts = new Int32Array(n);
   }
 
   clear(): void {
@@ -51,6 +57,8 @@ export class RowBasis {
       before += value * value;
     }
     along.fill(0, 0, count);
+    this.#start = 0;
+    while (this.#start < n && rest[this.#start] === 0) this.#start++;
     let after = this.#takeOut();
     // A row that has lost most of itself has lost digits too.
     if (after < 0.25 * before) after = this.#takeOut();
@@ -63,15 +71,15 @@ export class RowBasis {
     const basis = this.#basis;
     for (let i = 0; i < count; i++) {
       const row = i * n;
-      let dot = 0;
-      for (let k = 0; k < n; k++) dot += (basis[row + k] as number) * (rest[k] as number);
+      const start = this.#starts[i] as number;
+      const both = Math.max(start, this.#start);
+      const dot = innerProduct(basis, row + both, rest, both, n - both);
       along[i] = (along[i] as number) + dot;
       if (dot === 0) continue;
-      for (let k = 0; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[row + k] as number);
+      this.#start = Math.min(start, this.#start);
+      for (let k = start; k < n; k++) rest[k] = (rest[k] as number) - dot * (basis[row + k] as number);
     }
-    let sum = 0;
-    for (let k = 0; k < n; k++) sum += (rest[k] as number) * (rest[k] as number);
-    return sum;
+    return innerProduct(rest, 0, rest, 0, n);
   }
 
   /** Adds a row; false, and nothing added, where it depends on those already here. */
@@ -85,6 +93,7 @@ export class RowBasis {
     }
     this.#triangle.set(this.along.subarray(0, count), count * n);
     this.#triangle[count * n + count] = length;
+    this.#starts[count] = this.#start;
     this.count++;
     return true;
   }
@@ -115,14 +124,13 @@ export class RowBasis {
     const basis = this.#basis;
     // First the coordinates along the basis that w must have, then the move there.
     for (let i = 0; i < count; i++) {
-      let sum = values[i] as number;
-      for (let j = 0; j < i; j++) sum -= (triangle[i * n + j] as number) * (along[j] as number);
+      const sum = (values[i] as number) - innerProduct(triangle, i * n, along, 0, i);
       along[i] = sum / (triangle[i * n + i] as number);
     }
     for (let i = 0; i < count; i++) {
-      let move = along[i] as number;
-      for (let k = 0; k < n; k++) move -= (basis[i * n + k] as number) * (w[k] as number);
-      for (let k = 0; k < n; k++) w[k] = (w[k] as number) + move * (basis[i * n + k] as number);
+      const start = this.#starts[i] as number;
+      const move = (along[i] as number) - innerProduct(basis, i * n + start, w, start, n - start);
+      for (let k = start; k < n; k++) w[k] = (w[k] as number) + move * (basis[i * n + k] as number);
       along[i] = move;
     }
   }

@@ -28,6 +28,10 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
     jetAt(p, t, jet);
     return Math.abs(curvatureOf(jet));
   };
+  const growth = (t: number): number => {
+    jetAt(p, t, jet);
+    return growthOf(jet);
+  };
   return {
     name,
     goal: 'not negative',
@@ -41,7 +45,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
         evaluate: (x, values, jacobian) => {
           place(x, curve, p);
           for (let piece = 0; piece < PIECES; piece++) {
-            const t = placeOfGreatest(size, piece / PIECES, (piece + 1) / PIECES, LOOKS);
+            const t = placeOfGreatest(size, growth, piece / PIECES, (piece + 1) / PIECES, LOOKS);
             jetAt(p, t, jet);
             const bent = curvatureOf(jet);
             curvatureBy(jet, bent, -Math.sign(bent), byJet);
@@ -58,6 +62,13 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
 function curvatureOf({ vx, vy, ax, ay }: Jet): number {
   const square = vx * vx + vy * vy;
   return (vx * ay - vy * ax) / (square * Math.sqrt(square));
+}
+
+/** The derivative of the curvature's size by the parameter, times the speed, which is positive, to the fifth power. */
+function growthOf({ vx, vy, ax, ay, jx, jy }: Jet): number {
+  const turning = vx * ay - vy * ax;
+  const growing = (vx * jy - vy * jx) * (vx * vx + vy * vy) - 3 * turning * (vx * ax + vy * ay);
+  return turning < 0 ? -growing : growing;
 }
 
 /** Writes the derivatives of `sign` times the curvature by the jet. */

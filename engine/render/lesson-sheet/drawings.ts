@@ -14,7 +14,7 @@ export interface Drawing {
 }
 
 /** The room that the finished drawing has within the white round it, mm. */
-const room = { width: 68, height: 84 };
+const room = { width: 68, height: 96 };
 
 /** Scales that a ruler or a quick reckoning has. */
 const scales = [1, 2, 2.5, 4, 5, 8, 10, 15, 20, 40];

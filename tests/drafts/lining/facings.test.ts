@@ -62,7 +62,7 @@ describe('a bodice that is faced', () => {
     'crosses the centre front at right angles with the inner edge: %s',
     (neckline) => {
       const of = faced({ ...whole, neckline });
-      const along = endDirection(edgeOf(of, 'front neck facing', 'inner'));
+      const along = endDirection(edgeOf(of, 'front neck facing', 'lower'));
       expect(dot(along, startDirection(edgeOf(of, 'front neck facing', 'centre front')))).toBeCloseTo(0, 9);
     },
   );
@@ -76,7 +76,10 @@ describe('a bodice that is faced', () => {
             const { edges } = pieceOf(of, facing);
             const finished = edges.filter(({ name: edge }) => /^(neckline|armhole)/.test(edge));
             const depth = facing.includes('neck') ? rules.neckFacing.value : rules.armholeFacing.value;
-            for (const mm of apart(edgeOf(of, facing, 'inner'), finished)) {
+            for (const mm of apart(
+              edgeOf(of, facing, facing.includes('neck') ? 'lower' : 'inner'),
+              finished,
+            )) {
               expect({
                 name,
                 neckline,

@@ -47,12 +47,7 @@ const draftings: readonly Drafting[] = [
   ...['calf', 'ankle'].map((skirtTo) => ({ garment: 'skirt', styling: { skirtTo } })),
   {
     garment: 'skirt',
-    fitting: [
-      { 'raise bust point': 1 },
-      { 'round back': 1 },
-      { 'broad back': 1 },
-      { 'more upper arm': 2 },
-    ],
+    fitting: [{ 'raise bust point': 1 }, { 'round back': 1 }, { 'broad back': 1 }, { 'more upper arm': 2 }],
   },
   { garment: 'skirt', fitting: [{ 'lower bust point': 1 }, { 'narrow back': 1 }] },
 ];

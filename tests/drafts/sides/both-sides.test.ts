@@ -130,6 +130,17 @@ describe('what is sewn and measured on both sides', () => {
     expect(girth('right upper arm') - girth('left upper arm')).toBeCloseTo(20, 4);
   });
 
+  it('keep what each step was found from, and draw the left where it differs by itself', () => {
+    const { steps } = lowerLeft.garment;
+    const bare = (title: string | undefined): string => (title ?? '').replace(/^On the (right|left): /, '');
+    for (const { title, from } of steps)
+      for (const { name, origin } of from)
+        if (origin.kind === 'step') expect(bare(steps[origin.number - 1]?.title), title).toBe(name);
+    const drawings = new Set(steps.flatMap(({ draws }) => draws?.lines.map(({ on }) => on) ?? []));
+    expect(drawings).toContain('left back strap');
+    expect(drawings).not.toContain('left skirt side front');
+  });
+
   it('tells the cutter which way up single pieces lie', () => {
     const cutOut = ({ garment }: Evaluation) =>
       garment.sewing?.find(({ title }) => title === 'Cut out')?.how.join(' ') ?? '';

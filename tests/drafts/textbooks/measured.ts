@@ -1,9 +1,11 @@
 import { levelWidth } from '../../../engine/checks/close.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
-import { edgeLength } from '../../../engine/geometry/edge.ts';
+import type { Edge } from '../../../engine/geometry/curve.ts';
+import { edgeLength, joinedEdges, pointAlong } from '../../../engine/geometry/edge.ts';
+import { edgeCrossings, level } from '../../../engine/geometry/intersect.ts';
 import type { PieceEdge } from '../../../engine/pattern/piece.ts';
 import { writtenValue } from '../../../engine/pattern/quantity.ts';
-import { edgeOf, pieceOf } from '../drafted.ts';
+import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from '../drafted.ts';
 
 /** mm. The textbooks measure in inches. */
 export const inches = (count: number): number => count * 25.4;
@@ -15,11 +17,62 @@ export const apart = (ours: number, theirs: number): number => Math.abs(ours - t
 export const lengthOf = (evaluation: Evaluation, piece: string, ...edges: readonly string[]): number =>
   edges.reduce((sum, edge) => sum + edgeLength(edgeOf(evaluation, piece, edge)), 0);
 
-/** The armhole a sleeve is sewn into, round both panels and along the strap, mm. */
-export const armholeOf = (evaluation: Evaluation): number =>
-  lengthOf(evaluation, 'side front', 'armhole upper', 'armhole underarm') +
-  lengthOf(evaluation, 'side back', 'armhole upper', 'armhole underarm') +
-  lengthOf(evaluation, 'strap', 'outer');
+/** The armhole a sleeve is sewn into, over panels and straps, mm. */
+export const armholeOf = ({ garment }: Evaluation): number =>
+  garment.pieces
+    .filter(({ name }) => !name.includes('lining') && !name.includes('facing'))
+    .flatMap(({ edges }) => edges.filter(({ name }) => /^(armhole|outer)/.test(name)))
+    .reduce((sum, edge) => sum + edgeLength(edge), 0);
+
+/** The back armhole of a panel that reaches the whole shoulder, from there to the underarm. */
+export const backArmhole = (evaluation: Evaluation): Edge =>
+  joinedEdges('back armhole', [
+    edgeOf(evaluation, 'side back', 'armhole upper'),
+    edgeOf(evaluation, 'side back', 'armhole underarm'),
+  ]);
+
+/** How far from the centre back that armhole lies half-way along it, mm. */
+export function acrossAtMidArmhole(evaluation: Evaluation): number {
+  const armhole = backArmhole(evaluation);
+  return pointAlong(armhole, edgeLength(armhole) / 2).point.x;
+}
+
+/** How far from the centre back it lies at a level, mm below the back neck point. */
+export function acrossBackAt(evaluation: Evaluation, y: number): number {
+  const [crossing] = edgeCrossings(backArmhole(evaluation), level(y));
+  if (!crossing) throw new Error(`the armhole does not come to ${y}`);
+  return crossing.point.x;
+}
+
+/** How high a sleeve's cap stands above its underarm, mm. */
+export const capHeight = (evaluation: Evaluation): number =>
+  -(edgeOf(evaluation, 'sleeve', 'crown').curves[0]?.to.y ?? Number.NaN);
+
+/** The panels of half a body with a plain front. */
+const panels = { front: ['centre front', 'side front'], back: ['centre back', 'side back'] } as const;
+
+/** Half a body's front or back at a level line, or along its waist, mm. */
+export const halfOf = (evaluation: Evaluation, half: 'front' | 'back', at: 'bust level' | 'waist'): number =>
+  panels[half].reduce(
+    (sum, piece) => sum + (at === 'waist' ? lengthOf(evaluation, piece, at) : widthOf(evaluation, piece, at)),
+    0,
+  );
+
+const plainDress = { shoulder: 'whole', front: 'plain', sleeve: 'plain' } as const;
+
+/**
+ * The plain family, which is what books draft: the block itself with its plain sleeve, and the dress drawn on it with
+ * whole shoulder, plain front and plain sleeve.
+ */
+export const plainFamily = (body: unknown, styling: object = {}): readonly [Evaluation, Evaluation] => [
+  drafted('trial', body, { sleeve: 'plain', ...styling }),
+  drafted('dress', body, { ...plainDress, ...styling }),
+];
+
+/** The block of each body that ships. */
+export const blocks = shippedBodies.map(
+  (name) => [name, drafted('trial', shippedBody(name), { sleeve: 'plain' })] as const,
+);
 
 /** Width of a level line on a piece as it is cut, fullness and all, mm. */
 export function widthOf(evaluation: Evaluation, piece: string, level: string): number {

@@ -33,6 +33,7 @@ const changed = (title: string, change: Partial<SewingStep>): readonly SewingSte
 const rows = 'Stitch the gathering rows of the insert';
 const underBust = 'Gather the insert and sew the under-bust seam';
 const frontPrincess = 'Sew the front princess seams';
+const faceStraps = 'Face the straps along the neckline';
 const setIn = 'Gather the crowns and set in the sleeves';
 
 describe('a sewing order', () => {
@@ -71,15 +72,17 @@ describe('a sewing order', () => {
 describe('of two steps that depend on each other', () => {
   test.each([
     ['Cut out', 'Mark'],
-    ['Mark', 'Fold the straps'],
+    ['Mark', 'Sew the straps at the shoulder'],
     ['Work the buttonholes for the drawstrings', 'Fold the insert and stitch its casing'],
     ['Fold the insert and stitch its casing', 'Thread the drawstrings'],
     ['Thread the drawstrings', frontPrincess],
     ['Fold the insert and stitch its casing', rows],
     [rows, underBust],
     [underBust, frontPrincess],
-    ['Fold the straps', 'Sew the straps on'],
-    ['Sew the straps on', 'Close the long edges of the straps'],
+    ['Sew the straps at the shoulder', faceStraps],
+    [faceStraps, 'Sew the straps on'],
+    ['Sew the straps on', 'Close the outer edges of the straps'],
+    ['Close the outer edges of the straps', setIn],
     [frontPrincess, 'Sew the straps on'],
     ['Sew the side seams', setIn],
     ['Sew the straps on', setIn],
@@ -154,8 +157,11 @@ describe('nothing is sewn before its parts exist', () => {
   });
 
   test('nor a step before what it says it needs', () => {
-    expect(found(movedAfter('Fold the straps', 'Sew the straps on'))).toEqual([
+    // Once for each part of the strap; and its inner edge, in two layers of two parts, was cut to be sewn before them.
+    expect(found(movedAfter(faceStraps, 'Sew the straps on'))).toEqual([
       'sewing-too-early: Sew the straps on',
+      'sewing-too-early: Sew the straps on',
+      ...Array.from({ length: 4 }, () => 'sewing-against-cut: strap, inner edge'),
     ]);
     expect(found(movedAfter('Stay-stitch neckline and armholes', setIn))).toEqual([
       `sewing-too-early: ${setIn}`,

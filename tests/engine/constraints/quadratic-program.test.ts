@@ -1,8 +1,8 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factor } from '../../../engine/constraints/numeric/cholesky.ts';
-import { QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
+import { factor, triangle } from '../../../engine/constraints/numeric/cholesky.ts';
+import { type LinearRows, QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
 
 /** The npm package quadprog: a translation of Turlach's Fortran code. Its arrays count from one. */
 interface Other {
@@ -59,17 +59,12 @@ describe('the quadratic program', () => {
           equal.length,
         );
         fc.pre(theirs.message === '' && atLeast.length + equal.length > 0);
-        const lower = Float64Array.from(h.flat());
-        expect(factor(lower, n)).toBe(true);
+        const lower = triangle(n, Float64Array.from(h.flat()));
+        expect(factor(lower)).toBe(true);
         const own = new QuadraticProgram(n);
-        const rows = (all: readonly number[][], values: readonly number[]) => ({
-          count: all.length,
-          rows: Float64Array.from(all.flat()),
-          values: Float64Array.from(values),
-        });
-        expect(
-          own.solve(lower, Float64Array.from(linear), rows(equal, equalValues), rows(atLeast, atLeastValues)),
-        ).toBe(true);
+        const equalities = rowsOf(equal, equalValues);
+        const inequalities = rowsOf(atLeast, atLeastValues);
+        expect(own.solve(lower, Float64Array.from(linear), equalities, inequalities)).toBe(true);
         for (let k = 0; k < n; k++) expect(own.step[k]).toBeCloseTo(theirs.solution[k + 1] ?? NaN, 5);
         for (const force of own.inequalityForces) expect(force).toBeGreaterThanOrEqual(-1e-9);
       }),
@@ -79,23 +74,33 @@ describe('the quadratic program', () => {
 
   it('passes over an equality that repeats another', () => {
     const own = new QuadraticProgram(2);
-    const equal = {
-      count: 3,
-      rows: Float64Array.of(1, 1, 2, 2, 1, -1),
-      values: Float64Array.of(2, 4, 0),
-    };
-    const none = { count: 0, rows: new Float64Array(0), values: new Float64Array(0) };
-    expect(own.solve(Float64Array.of(1, 0, 0, 1), Float64Array.of(0, 0), equal, none)).toBe(true);
+    const equal = rowsOf(
+      [
+        [1, 1],
+        [2, 2],
+        [1, -1],
+      ],
+      [2, 4, 0],
+    );
+    expect(
+      own.solve(triangle(2, Float64Array.of(1, 0, 0, 1)), Float64Array.of(0, 0), equal, rowsOf([], [])),
+    ).toBe(true);
     expect([...own.step]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12)]);
     expect(own.equalityForces[1]).toBe(0);
   });
 
   it('says so when the inequalities exclude each other', () => {
     const own = new QuadraticProgram(1);
-    const none = { count: 0, rows: new Float64Array(0), values: new Float64Array(0) };
-    const apart = { count: 2, rows: Float64Array.of(1, -1), values: Float64Array.of(3, -2) };
-    expect(own.solve(Float64Array.of(1), Float64Array.of(0), none, apart)).toBe(false);
+    const apart = rowsOf([[1], [-1]], [3, -2]);
+    expect(own.solve(triangle(1, Float64Array.of(1)), Float64Array.of(0), rowsOf([], []), apart)).toBe(false);
   });
+});
+
+const rowsOf = (all: readonly (readonly number[])[], values: readonly number[]): LinearRows => ({
+  count: all.length,
+  rows: Float64Array.from(all.flat()),
+  columns: all.map((row) => [...row.keys()]),
+  values: Float64Array.from(values),
 });
 
 function fromOne<T>(values: readonly T[]): T[] {

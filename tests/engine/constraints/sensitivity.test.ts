@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { Relation } from '../../../engine/constraints/relations.ts';
 import { follow } from '../../../engine/constraints/sensitivity.ts';
 import type { Sketch } from '../../../engine/constraints/sketch.ts';
-import { SketchBuilder, scalarOf } from '../../../engine/constraints/sketch-builder.ts';
+import { SketchBuilder, scalarOf, xOf, yOf } from '../../../engine/constraints/sketch-builder.ts';
 import { solve } from '../../../engine/constraints/solve.ts';
-import { near, stayNear, sum } from '../../../engine/constraints/statements.ts';
+import { near, sum } from '../../../engine/constraints/statements.ts';
 import { distance, type Point, vectorBetween } from '../../../engine/geometry/point.ts';
 import { placed, valued } from './answers.ts';
 import { knownSketch } from './random-sketch.ts';
@@ -71,7 +71,7 @@ describe('the point of a circle nearest to another', () => {
     draw.fixed('centre', { x: 0, y: 0 });
     draw.point('on', { x: radius, y: 10 });
     draw.relation(apart('on the circle', 'centre', 'on', radius));
-    draw.wish(...stayNear('on', wished, 1));
+    draw.wish(near('on across', [xOf('on')], wished.x, 1), near('on down', [yOf('on')], wished.y, 1));
     return draw.sketch();
   };
 

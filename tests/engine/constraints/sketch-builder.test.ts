@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { endOf, SketchBuilder, startOf } from '../../../engine/constraints/sketch-builder.ts';
+import { endOf, SketchBuilder, startOf, xOf, yOf } from '../../../engine/constraints/sketch-builder.ts';
 import { solve } from '../../../engine/constraints/solve.ts';
 import * as say from '../../../engine/constraints/statements.ts';
 import { arcLength } from '../../../engine/geometry/arc-length.ts';
@@ -49,10 +49,10 @@ describe('a sketch written step by step', () => {
       say.level('a and b level', 'a', 'b'),
       say.isLong('top', ['top'], 100),
       say.square('corner', endOf('top'), startOf('side'), 1),
-      say.upright('d under a', 'd', 'a'),
+      say.sum('d under a', [xOf('d'), xOf('a', -1)], 0),
       say.sewnEqual('foot eased to top', ['foot'], ['top'], { ease: 6 }),
     );
-    draw.wish(...say.stayNear('c', { x: 90, y: 70 }, 1));
+    draw.wish(say.near('c across', [xOf('c')], 90, 1), say.near('c down', [yOf('c')], 70, 1));
     const answer = solve(draw.sketch());
     expect(answer.status).toBe('solved');
     expect(placed(answer, 'b').y).toBeCloseTo(0, 7);

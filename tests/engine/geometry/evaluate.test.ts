@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   asCubic,
   curvatureAt,
+  curvatureSlopeAt,
   derivativeAt,
   directionAt,
   headingAt,
@@ -100,6 +101,18 @@ describe('a curve', () => {
         expect(curvatureAt(reversed(curve), 1 - t)).toBeCloseTo(-curvatureAt(curve, t), 6);
       }),
     );
+  });
+
+  it('has the slope of its curvature that differences show', () => {
+    fc.assert(
+      fc.property(anyCubic, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (curve, t) => {
+        fc.pre(magnitude(derivativeAt(curve, t)) > 10);
+        const step = 1e-6;
+        const difference = (curvatureAt(curve, t + step) - curvatureAt(curve, t - step)) / (2 * step);
+        expect(curvatureSlopeAt(curve, t)).toBeCloseTo(difference, 2);
+      }),
+    );
+    expect(curvatureSlopeAt(line(0, 0, 1, 2), 0.5)).toBe(0);
   });
 
   it('is the same line written as a cubic', () => {

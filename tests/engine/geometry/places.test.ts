@@ -74,8 +74,24 @@ describe('the farthest place of an edge', () => {
 
 describe('the greatest value of a function', () => {
   it('is found inside the interval and at its ends', () => {
-    expect(placeOfGreatest((t) => Math.sin(t), 0, 3, 8)).toBeCloseTo(Math.PI / 2, 6);
-    expect(placeOfGreatest((t) => t, 0, 3, 8)).toBeCloseTo(3, 6);
-    expect(placeOfGreatest((t) => -5 - t, 0, 3, 8)).toBeCloseTo(0, 6);
+    expect(placeOfGreatest(Math.sin, Math.cos, 0, 3, 8)).toBeCloseTo(Math.PI / 2, 9);
+    expect(
+      placeOfGreatest(
+        (t) => t,
+        () => 1,
+        0,
+        3,
+        8,
+      ),
+    ).toBeCloseTo(3, 6);
+    expect(
+      placeOfGreatest(
+        (t) => -5 - t,
+        () => -1,
+        0,
+        3,
+        8,
+      ),
+    ).toBeCloseTo(0, 6);
   });
 });

@@ -1,0 +1,84 @@
+import { resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { evaluate } from '../../engine/evaluate.ts';
+import type { Draft } from '../../engine/pattern/draft.ts';
+import { plausibleBodies } from '../plausible-bodies.ts';
+import { figures, table } from './timing.ts';
+
+/** What is timed of a checkout. */
+interface Checkout {
+  readonly garments: readonly Draft[];
+  readonly evaluate: typeof evaluate;
+}
+
+const here = new URL('../../', import.meta.url);
+
+/** Times each body is drafted by each checkout; the least of them is what neither garbage nor neighbours disturbed. */
+const ROUNDS = 4;
+
+/**
+ * Every garment that this checkout and the one in `folder` both have, measurements to walked pieces, drafted by both in
+ * turn in one process, so that a machine that changes its pace changes it for both: medians, best times, their ratios.
+ */
+export async function benchAgainst(folder: string, count = 50): Promise<string> {
+  const other = await checkoutIn(pathToFileURL(`${resolve(folder)}/`));
+  const own = await checkoutIn(here);
+  const bodies = plausibleBodies(count);
+  const rows = own.garments.flatMap((draft) => {
+    const before = other.garments.find(({ name }) => name === draft.name);
+    if (!before) return [];
+    const [theirs, ours] = timesInTurn(
+      [(body) => other.evaluate(before, body), (body) => own.evaluate(draft, body)],
+      bodies,
+    );
+    if (!theirs || !ours) return [];
+    return [
+      [
+        `${draft.name}, ms`,
+        ...[theirs.median, ours.median, ours.median / theirs.median].map(figures),
+        ...[theirs.best, ours.best, ours.best / theirs.best].map(figures),
+      ],
+    ];
+  });
+  return [
+    `A garment here against ${folder}, ${count} plausible bodies ${ROUNDS} times in turn (best: mean of each body's best)`,
+    table([['', 'median there', 'here', 'ratio', 'best there', 'here', 'ratio'], ...rows]),
+  ].join('\n');
+}
+
+async function checkoutIn(folder: URL): Promise<Checkout> {
+  const { garments } = await import(new URL('drafts/garments.ts', folder).href);
+  const { evaluate } = await import(new URL('engine/evaluate.ts', folder).href);
+  return { garments, evaluate };
+}
+
+interface Times {
+  readonly median: number;
+  readonly best: number;
+}
+
+/** Milliseconds that each run takes for the bodies, all runs in turn for each, after one round that warms them up. */
+function timesInTurn<Body>(runs: readonly ((body: Body) => unknown)[], bodies: readonly Body[]): Times[] {
+  const all: number[][] = runs.map(() => []);
+  const best = runs.map(() => bodies.map(() => Infinity));
+  for (let round = 0; round <= ROUNDS; round++) {
+    for (const [i, body] of bodies.entries()) {
+      for (const [k, run] of runs.entries()) {
+        const start = performance.now();
+        run(body);
+        const time = performance.now() - start;
+        const known = best[k];
+        if (round === 0 || !known) continue;
+        all[k]?.push(time);
+        known[i] = Math.min(known[i] ?? Infinity, time);
+      }
+    }
+  }
+  return all.map((times, k) => ({ median: medianOf(times), best: meanOf(best[k] ?? []) }));
+}
+
+const medianOf = (times: readonly number[]): number =>
+  times.toSorted((a, b) => a - b)[times.length >> 1] ?? 0;
+
+const meanOf = (times: readonly number[]): number =>
+  times.reduce((sum, time) => sum + time, 0) / times.length;
