@@ -3,7 +3,8 @@ import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import { drafted, edgeOf, figureOf, pieceOf, shippedBodies, shippedBody } from './drafted.ts';
-import { before, codes, elsewhere, fitted, girth, inUnitsOf, length, longer, notch } from './fitted.ts';
+import { drawnOn } from './drawn-on.ts';
+import { armhole, before, codes, elsewhere, fitted, girth, inUnitsOf, longer, notch } from './fitted.ts';
 import { evaluated } from './points.ts';
 
 /** Across a gore at the hip. */
@@ -12,9 +13,6 @@ const width = (of: Evaluation, gore: string): number =>
     name: 'hip level',
     curves: pieceOf(of, gore).lines.find(({ name }) => name === 'hip level')?.curves ?? [],
   });
-
-const armhole = (of: Evaluation): number =>
-  length(of, 'side front', 'armhole upper') + length(of, 'side front', 'armhole underarm');
 
 describe('a seam taken in or let out', () => {
   it('moves the side seam by the amount on each layer, and no other seam', () => {
@@ -91,7 +89,7 @@ describe('a seam taken in or let out', () => {
       expect(longer(after, piece, 'princess')).not.toBeCloseTo(0, 2);
     }
     expect(longer(after, 'side back', 'side')).toBeCloseTo(0, 6);
-    expect(longer(after, 'side back', 'armhole upper')).toBeCloseTo(0, 1);
+    expect(armhole(after, 'back')).toBeCloseTo(armhole(before, 'back'), 1);
     expect(Math.abs(longer(after, 'side front', 'princess lower'))).toBeLessThan(elsewhere);
   });
 
@@ -128,15 +126,17 @@ describe('the bust point', () => {
 });
 
 describe('a wedge', () => {
-  const strapEnds = (of: Evaluation): number =>
-    distance(edgeEnd(edgeOf(of, 'side front', 'strap')), edgeStart(edgeOf(of, 'side front', 'side')));
   const dart = (of: Evaluation): number => figureOf(of, 'bust dart angle');
+  const foldToUnderarm = (of: Evaluation): number => {
+    const { front } = drawnOn(of).foundation;
+    return distance(front.closed(front.across), front.side.underarm);
+  };
 
-  it('from the armhole brings the strap nearer to the underarm by the amount', () => {
+  it('from the armhole brings the fold of the arm nearer to the underarm by the amount', () => {
     const after = fitted({ 'wedge from armhole': 1 });
-    expect(strapEnds(after) - strapEnds(before)).toBeCloseTo(-10, 6);
-    expect(armhole(after) - armhole(before)).toBeLessThan(-8);
-    expect(armhole(after) - armhole(before)).toBeGreaterThan(-14);
+    expect(foldToUnderarm(after) - foldToUnderarm(before)).toBeCloseTo(-10, 6);
+    expect(armhole(after, 'front') - armhole(before, 'front')).toBeLessThan(-8);
+    expect(armhole(after, 'front') - armhole(before, 'front')).toBeGreaterThan(-14);
     expect(longer(after, 'insert', 'neckline')).toBeCloseTo(0, 4);
   });
 
@@ -144,7 +144,7 @@ describe('a wedge', () => {
     const after = fitted({ 'wedge from neckline': 1 });
     const halfBefore = edgeStart(edgeOf(before, 'side front', 'strap'));
     expect(longer(after, 'insert', 'neckline')).toBeLessThan(-20);
-    expect(armhole(after)).toBeCloseTo(armhole(before), 4);
+    expect(armhole(after, 'front')).toBeCloseTo(armhole(before, 'front'), 4);
     expect(distance(halfBefore, edgeStart(edgeOf(after, 'side front', 'strap')))).toBeCloseTo(0, 6);
   });
 
@@ -155,21 +155,39 @@ describe('a wedge', () => {
 });
 
 describe('straps and shoulder', () => {
-  it('shortens and lengthens the strap by the amount, half on each side of the shoulder', () => {
-    const shorter = fitted({ 'shorten strap': 1 });
-    expect(longer(shorter, 'strap', 'outer')).toBeCloseTo(-10, 6);
-    expect(
-      notch(shorter, 'strap', 'outer', 'shoulder') - notch(before, 'strap', 'outer', 'shoulder'),
-    ).toBeCloseTo(-5, 6);
-    expect(longer(fitted({ 'lengthen strap': 1 }), 'strap', 'outer')).toBeCloseTo(10, 6);
+  const halves = ['front', 'back'] as const;
+  /** From the corner of the neckline straight to the shoulder, on one part of the strap. */
+  const inner = (of: Evaluation, half: (typeof halves)[number]): number => {
+    const edge = edgeOf(of, `${half} strap`, 'inner');
+    return distance(edgeStart(edge), edgeEnd(edge));
+  };
+  /** How much longer both edges of one part of the strap are than before the fitting. */
+  const edges = (after: Evaluation, half: (typeof halves)[number]): readonly number[] => [
+    longer(after, `${half} strap`, 'inner'),
+    armhole(after, half) - armhole(before, half),
+  ];
+
+  it.each([
+    ['shorten strap', -1],
+    ['lengthen strap', 1],
+  ])('a %s moves each end of the strap along it by half the amount, before and behind', (kind, sign) => {
+    const after = fitted({ [kind]: 1 });
+    for (const half of halves) {
+      expect(inner(after, half) - inner(before, half)).toBeCloseTo(sign * 5, 6);
+      expect(longer(after, `${half} strap`, 'shoulder')).toBeCloseTo(0, 6);
+      for (const edge of edges(after, half)) expect(Math.abs(edge - sign * 5)).toBeLessThan(0.3);
+    }
   });
 
-  it('moves the shoulder mark forward on strap and sleeve, and leaves the strap as long', () => {
+  it('move the shoulder forward on strap and sleeve, and leave the strap as long', () => {
     const after = fitted({ 'forward shoulder': 1 });
-    expect(longer(after, 'strap', 'outer')).toBeCloseTo(0, 6);
-    expect(
-      notch(after, 'strap', 'outer', 'shoulder') - notch(before, 'strap', 'outer', 'shoulder'),
-    ).toBeCloseTo(10, 6);
+    expect(inner(after, 'front') - inner(before, 'front')).toBeCloseTo(-10, 6);
+    expect(inner(after, 'back') - inner(before, 'back')).toBeCloseTo(10, 6);
+    const [front, back] = halves.map((half) => edges(after, half));
+    for (const [i, edge] of (front ?? []).entries()) {
+      expect(Math.abs(edge + 10)).toBeLessThan(0.3);
+      expect(Math.abs(edge + (back?.[i] ?? Number.NaN))).toBeLessThan(0.3);
+    }
     expect(notch(after, 'sleeve', 'crown', 'shoulder')).toBeGreaterThan(
       notch(before, 'sleeve', 'crown', 'shoulder') + 9,
     );
@@ -190,8 +208,9 @@ describe('the back', () => {
     const after = fitted({ 'round back': 1 });
     expect(longer(after, 'centre back', 'centre back')).toBeCloseTo(10, 1);
     expect(longer(after, 'side back', 'side')).toBeCloseTo(0, 1);
-    for (const edge of ['princess upper', 'princess lower', 'side', 'armhole upper'])
+    for (const edge of ['princess upper', 'princess lower', 'side'])
       expect(Math.abs(longer(after, 'side front', edge))).toBeLessThan(elsewhere);
+    expect(armhole(after, 'front')).toBeCloseTo(armhole(before, 'front'), 4);
   });
 
   it('gets shorter at the centre for a sway back, to nothing at the side seam', () => {
@@ -208,7 +227,8 @@ describe('the upper arm', () => {
   it('gets its room in the sleeve, and the armhole stays', () => {
     const after = fitted({ 'more upper arm': 2 });
     expect(girth(after, 'upper arm') - girth(before, 'upper arm')).toBeCloseTo(20, 4);
-    expect(Math.abs(armhole(after) - armhole(before))).toBeLessThan(elsewhere);
+    for (const half of ['front', 'back'] as const)
+      expect(armhole(after, half)).toBeCloseTo(armhole(before, half), 4);
   });
 
   it('is said to change nothing on a bodice without sleeves', () => {
