@@ -48,7 +48,10 @@ export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): rea
     ),
     degrees('front shoulder slope', lines.front.square - front.turned - Math.PI / 2, 20, 25),
     degrees('back shoulder slope', lines.back.square - lines.back.turned - Math.PI / 2, 16, 21),
-    bustDartFigure((front.turned * 180) / Math.PI, size.bustGirth - size.underBustGirth),
+    bustDartFigure(
+      ((lines.front.turned + lines.front.turnedIn) * 180) / Math.PI,
+      size.bustGirth - size.underBustGirth,
+    ),
     mm('bust point from side neck', size.neckShoulderPointToBustPoint, 240, 280),
     mm('bust point from centre front', size.bustPointWidth / 2, 85, 105),
     mm('under-bust seam below the bust point', underBust.value - bust.value, 65, 95),

@@ -43,8 +43,9 @@ function underStrap(
 ): FittedShoulder {
   const lower = table.fitted('lower shoulder');
   const slope = lowered(table, part, shoulder.slope, lower, shoulder.length);
-  const shortened = shortenedStrap(table, part, slope.value);
-  const at = (mm: number): Point => shortened(alongShoulder({ ...shoulder, slope }, mm));
+  const fallen = { ...shoulder, slope };
+  const shortened = shortenedStrap(table, part, alongShoulder(fallen, onShoulder.inner), corner);
+  const at = (mm: number): Point => shortened(alongShoulder(fallen, mm));
   const inner = at(onShoulder.inner);
   refuseShorter(
     table,

@@ -197,9 +197,10 @@ const OVER_BUST = 6;
 
 /** Where the princess line is fullest, how full, and what it takes up over the bust. */
 function overTheBust({ plan }: PanelCut, cupDifference: number): readonly ShapeClaim[] {
-  const { front, levels } = plan.foundation;
+  const { levels } = plan.foundation;
+  const { turned, turnedIn } = plan.lines.front;
   const depth = levels.underBust.value - levels.bust.value;
-  const asked = (angleOverBust(front.dart.value, cupDifference, depth) * 180) / Math.PI;
+  const asked = (angleOverBust(turned + turnedIn, cupDifference, depth) * 180) / Math.PI;
   return [
     {
       kind: 'fullest',

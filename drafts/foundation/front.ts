@@ -51,7 +51,12 @@ export function drawFront(
   const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
 
   const acrossFront = table.mm`Half across front: across front width ${size.acrossFrontWidth} / 2 + ${rules.acrossFrontEase}`;
-  const falls = table.mm`Across-back level below the shoulder point: across-back level ${levels.across} + side neck above the back neck point ${neck.rise} - sine of back shoulder slope ${backShoulder.slope} x shoulder length ${backShoulder.length}; behind`;
+  const roundBack = table.fitted('round back');
+  const behind = table.mm`Across-back level below the shoulder point: across-back level ${levels.across} + side neck above the back neck point ${neck.rise} - sine of back shoulder slope ${backShoulder.slope} x shoulder length ${backShoulder.length}; behind`;
+  const falls =
+    roundBack.value === 0
+      ? behind
+      : table.mm`Fitting, across-front level below the shoulder point: ${behind} - round back ${roundBack}; which the front does not share`;
   table.say`Across front: ${acrossFront} from centre front, ${falls} below the front shoulder point, as behind`;
   const across = table.point(
     'front',
@@ -60,7 +65,6 @@ export function drawFront(
   );
   table.line('front', 'across front', straight(point(0, across.y), across));
 
-  const roundBack = table.fitted('round back');
   const backLength =
     roundBack.value === 0
       ? table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise}`

@@ -11,15 +11,26 @@ export interface Levels {
   readonly waist: Mm;
 }
 
-/** Draws the level lines across the paper. Without sleeves the underarm lies higher. */
+/**
+ * Draws the level lines across the paper. Without sleeves the underarm lies higher. What a round back needs lies above the
+ * across-back level: from there down nothing changes, and the armscye is no smaller for its depth.
+ */
 export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
   const { size, choice } = table;
   const waist = table.mm`Waist level: back neck point to waist ${size.backNeckPointToWaist}; measured down the centre back`;
   const bustToWaist = table.mm`Bust point to waist: neck over bust to waist ${size.neckShoulderPointToWaist} - neck to bust point ${size.neckShoulderPointToBustPoint}`;
   const bust = table.mm`Bust level: waist level ${waist} - ${bustToWaist}`;
-  const across = table.mm`Across-back level: ${rules.acrossLevel} of scye depth ${size.scyeDepth}`;
+  const roundBack = table.fitted('round back');
+  const isRound = roundBack.value !== 0;
+  const depth = isRound
+    ? table.mm`Fitting, scye depth without the round back: scye depth ${size.scyeDepth} - round back ${roundBack}`
+    : size.scyeDepth;
+  const acrossDrafted = table.mm`Across-back level: ${rules.acrossLevel} of scye depth ${depth}`;
+  const across = isRound
+    ? table.mm`Fitting, across-back level: ${acrossDrafted} + round back ${roundBack}`
+    : acrossDrafted;
 
-  const larger = table.mm`Armscye longer than its depth foretells: armscye girth ${size.armscyeGirth} - ${rules.armscyeToDepth} x scye depth ${size.scyeDepth}`;
+  const larger = table.mm`Armscye longer than its depth foretells: armscye girth ${size.armscyeGirth} - ${rules.armscyeToDepth} x scye depth ${depth}`;
   const drop = table.mm`Underarm below the scye depth: ${rules.underarmDrop} + ${rules.armscyeShare} of what it is longer ${larger}, at least ${rules.leastDrop}, at most ${rules.greatestDrop}`;
   const underarm = sleeves
     ? table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop}, at most bust level ${bust} - ${rules.underarmAboveBust}`

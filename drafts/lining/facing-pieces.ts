@@ -38,8 +38,8 @@ export const innerEdgeOf = { neck: 'lower', armhole: 'inner' } as const satisfie
 /** What a facing is called. */
 export const facingOf = (part: Part, finished: Finished): string => `${part} ${finished} facing`;
 
-/** Changes from hollow to round that the inner edge of a facing may have at least, and else as many as the edges it follows. */
-const INNER_TURNS = 2;
+/** Changes from hollow to round that the inner edge of a facing may have, which follows edges that are all but straight here and there. */
+const INNER_TURNS = 4;
 
 /** Where along its first edge the grainline crosses a facing. */
 const GRAIN_AT = 0.2;
@@ -110,12 +110,7 @@ const foldNotch = (fold: PieceEdge, edge: PieceEdge): Notch => ({
 function inner(further: readonly PieceEdge[], name: string): PieceEdge {
   const [first] = further;
   if (!first) throw new Error('A facing has no edge to finish.');
-  const followed = further.reduce((sum, { inflections }) => sum + inflections, 0);
-  return reversedEdge({
-    ...first,
-    ...joinedEdges(name, further),
-    inflections: Math.max(INNER_TURNS, followed),
-  });
+  return reversedEdge({ ...first, ...joinedEdges(name, further), inflections: INNER_TURNS });
 }
 
 /** An end of a facing: sewn to the next one, on the fold, felled at the zip or over a strap; else free. */

@@ -31,6 +31,13 @@ export const length = (of: Evaluation, piece: string, edge: string): number =>
 export const longer = (after: Evaluation, piece: string, edge: string): number =>
   length(after, piece, edge) - length(before, piece, edge);
 
+/** One half of the armhole, from the shoulder to the underarm, over whatever pieces it runs. */
+export const armhole = (of: Evaluation, half: 'front' | 'back'): number =>
+  of.garment.pieces
+    .filter(({ name }) => name.endsWith(half) || name === `${half} strap`)
+    .flatMap(({ edges }) => edges.filter(({ name }) => /^(armhole|outer)/.test(name)))
+    .reduce((sum, edge) => sum + edgeLength(edge), 0);
+
 export const notch = (of: Evaluation, piece: string, edge: string, name: string): number =>
   pieceOf(of, piece).notches.find((n) => n.edge === edge && n.name === name)?.at ?? Number.NaN;
 
