@@ -25,7 +25,7 @@ function bodyOf(name: string): Body {
   return read.value;
 }
 
-const names = ['leading-lady', 'prompter', 'wardrobe-mistress'] as const;
+const names = ['leading-lady', 'prompter', 'scene-painter', 'understudy'] as const;
 
 const found = new Map(names.map((name) => [name, sensitivitiesOf(bodyOf(name))]));
 
@@ -52,16 +52,24 @@ describe.each(names)('the dress of %s', (name) => {
     const by = 0.1;
     expect(all).toHaveLength(measurementNames.length);
     for (const { measurement, slopes } of all) {
-      const [less, more] = [-by, by].map((mm) =>
+      const [less, here, more] = [-by, 0, by].map((mm) =>
         drafted(withSize(body, measurement, body.size[measurement] + mm * perMm(body, measurement))),
       );
       expect(slopes.length).toBe(more?.size);
       for (const { kind, name: place, on, perMm: slope } of slopes) {
         const key = `${kind} ${place} ${on}`;
-        const difference = ((more?.get(key) ?? Number.NaN) - (less?.get(key) ?? Number.NaN)) / (2 * by);
+        const [before, at, after] = [less, here, more].map((lengths) => lengths?.get(key) ?? Number.NaN) as [
+          number,
+          number,
+          number,
+        ];
+        // Where a bound begins to hold just here the length has a kink, and the slope is that of one side.
+        const differences = [(after - before) / (2 * by), (at - before) / by, (after - at) / by];
+        const off = differences.map(
+          (difference) => Math.abs(slope - difference) - 0.01 * Math.abs(difference),
+        );
         // Below a hundredth of a millimetre for 5 mm, a percentage says nothing.
-        const allowed = 0.01 * Math.abs(difference) + 0.002;
-        expect(Math.abs(slope - difference), `${measurement}: ${key}`).toBeLessThan(allowed);
+        expect(Math.min(...off), `${measurement}: ${key}`).toBeLessThan(0.002);
       }
     }
   });
@@ -77,14 +85,6 @@ describe.each(names)('the dress of %s', (name) => {
     expect(girth('hipGirth', 'hip')).toBeCloseTo(1, 5);
     expect(girth('hipGirth', 'hem')).toBeCloseTo(Number(stylingOf().skirtFullness), 5);
     expect(girth('bustGirth', 'waist')).toBeCloseTo(0, 5);
-  });
-
-  test('answers to no measurement that its draft does not use', () => {
-    const slopes = all
-      .filter(({ measurement }) => !draft.shapedBy.includes(measurement))
-      .flatMap((one) => one.slopes);
-    expect(slopes).not.toEqual([]);
-    for (const { perMm: slope } of slopes) expect(Math.abs(slope)).toBeLessThan(1e-5);
   });
 });
 
@@ -102,12 +102,23 @@ test('for a body that was measured throughout, measured ones are named', () => {
   expect(again.map(({ from, likelyError }) => [from, likelyError])).toEqual(Array(3).fill(['measured', 5]));
 });
 
-test('the skirt alone hangs longer by what its wearer is taller at the waist', () => {
+describe('the skirt alone', () => {
   const styling = resolveStyling(skirt.choices, {});
   if (!styling.ok) throw new Error('no styling');
   const answer = sensitivities(skirt as Draft, bodyOf('understudy'), styling.value);
   if (!answer.ok) throw new Error('not drafted');
-  const tall = answer.value.find(({ measurement }) => measurement === 'waistHeight');
-  const side = tall?.slopes.find(({ kind, name }) => kind === 'seam' && name === 'skirt, side');
-  expect(side?.perMm).toBeCloseTo(1, 6);
+
+  test('hangs longer by what its wearer is taller at the waist', () => {
+    const tall = answer.value.find(({ measurement }) => measurement === 'waistHeight');
+    const side = tall?.slopes.find(({ kind, name }) => kind === 'seam' && name === 'skirt, side');
+    expect(side?.perMm).toBeCloseTo(1, 6);
+  });
+
+  test('answers to no measurement that its draft does not use', () => {
+    const slopes = answer.value
+      .filter(({ measurement }) => !skirt.shapedBy.includes(measurement))
+      .flatMap((one) => one.slopes);
+    expect(slopes).not.toEqual([]);
+    for (const { perMm: slope } of slopes) expect(Math.abs(slope)).toBeLessThan(1e-5);
+  });
 });
