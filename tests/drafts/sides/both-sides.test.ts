@@ -27,13 +27,14 @@ describe('left and right pieces', () => {
 
   it('are apart only where they differ, beside each other and counted anew', () => {
     const apart = (change: string) => pairsApart(fittedDress({ [change]: 1, side: 'left' }));
-    for (const change of ['forward shoulder', 'shorten strap', 'lengthen strap'])
-      expect(apart(change), change).toEqual(['strap', 'sleeve']);
+    const strapped = ['side front', 'side back', 'front strap', 'back strap', 'sleeve'];
+    for (const change of ['forward shoulder', 'shorten strap', 'lengthen strap', 'lower shoulder'])
+      expect(apart(change), change).toEqual([...strapped, 'side front lining', 'side back lining']);
     expect(apart('more upper arm')).toEqual(['sleeve']);
     const faced = drafted('dress', fittedBody('leading-lady', { 'lower shoulder': 1, side: 'left' }), {
       inside: 'faced',
     });
-    expect(pairsApart(faced)).toEqual(['side front', 'side back', 'strap', 'sleeve']);
+    expect(pairsApart(faced)).toEqual(strapped);
     const again = names(lowerLeft).map((name) => name.replace(/^(left|right) /, ''));
     expect([...new Set(again)]).toEqual(names(plain));
     expect(lowerLeft.garment.pieces.map(({ number }) => number)).toEqual(
@@ -72,8 +73,13 @@ describe('left and right pieces', () => {
     expect(rightOf('left side back', 'princess', 'side')).toBe(true);
     expect(rightOf('right sleeve', 'front seam', 'back seam')).toBe(true);
     expect(rightOf('left sleeve', 'back seam', 'front seam')).toBe(true);
-    expect(rightOf('left strap', 'outer', 'outer facing')).toBe(true);
-    expect(rightOf('right strap', 'outer facing', 'outer')).toBe(true);
+    for (const [right, left] of [
+      ['right back strap', 'left back strap'],
+      ['left front strap', 'right front strap'],
+    ] as const) {
+      expect(rightOf(right, 'outer', 'inner')).toBe(true);
+      expect(rightOf(left, 'inner', 'outer')).toBe(true);
+    }
   });
 
   it('change places, mirrored, when the other shoulder is the lower one', () => {
