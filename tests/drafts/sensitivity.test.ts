@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dress } from '../../drafts/dress.ts';
+import { garments } from '../../drafts/garments.ts';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import { type Body, measurementNames } from '../../engine/body/body.ts';
 import { readBody } from '../../engine/body/read.ts';
@@ -78,14 +79,6 @@ describe.each(names)('the dress of %s', (name) => {
     expect(girth('hipGirth', 'hem')).toBeCloseTo(Number(stylingOf().skirtFullness), 5);
     expect(girth('bustGirth', 'waist')).toBeCloseTo(0, 5);
   });
-
-  test('answers to no measurement that its draft does not use', () => {
-    const slopes = all
-      .filter(({ measurement }) => !draft.shapedBy.includes(measurement))
-      .flatMap((one) => one.slopes);
-    expect(slopes).not.toEqual([]);
-    for (const { perMm: slope } of slopes) expect(Math.abs(slope)).toBeLessThan(1e-5);
-  });
 });
 
 test('for a body of few measurements, estimates come first and what the dress does not use comes last', () => {
@@ -100,6 +93,20 @@ test('for a body of few measurements, estimates come first and what the dress do
 test('for a body that was measured throughout, measured ones are named', () => {
   const again = takeAgain(rankedOf('leading-lady'));
   expect(again.map(({ from, likelyError }) => [from, likelyError])).toEqual(Array(3).fill(['measured', 5]));
+});
+
+test.each(['bodice', 'skirt', 'trial'])('the %s answers to no measurement that it does not use', (name) => {
+  const other = garments.find((garment) => garment.name === name);
+  const styling = resolveStyling(other?.choices ?? [], {});
+  if (!other || !styling.ok) throw new Error(`no ${name}`);
+  for (const woman of names) {
+    const answer = sensitivities(other, bodyOf(woman), styling.value);
+    if (!answer.ok) throw new Error('not drafted');
+    const unused = answer.value.filter(({ measurement }) => !other.shapedBy.includes(measurement));
+    expect(unused).not.toEqual([]);
+    for (const { measurement, slopes } of unused)
+      for (const { perMm: slope } of slopes) expect(Math.abs(slope), measurement).toBeLessThan(1e-5);
+  }
 });
 
 test('the skirt alone hangs longer by what its wearer is taller at the waist', () => {
