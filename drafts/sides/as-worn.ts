@@ -4,12 +4,11 @@ import { mirrorImage } from '../../engine/shaping/mirror-image.ts';
 
 /**
  * The wearer's side that pieces cut in pairs are of as they are drawn, seen from outside the garment. Panels and gores
- * are drawn with their centre on the left, which before her is her right and behind her her left; a strap with its
- * back end on top and the armhole on the right; a sleeve with its front on the right.
+ * are drawn with their centre on the left, which before her is her right and behind her her left, and straps as the
+ * panels they are cut off; a sleeve is drawn with its front on the right.
  */
 const sideDrawn: Readonly<Record<string, Side>> = {
   front: 'left',
-  strap: 'left',
   back: 'right',
   sleeve: 'right',
 };

@@ -132,7 +132,8 @@ function planFlat(
   }
   sketch.relation(level(`${part} notch keeps its height`, crownFoot, notch));
   const name = `cap, ${part} underarm`;
-  const alike = fitOneCubic(samplesOf(flat), rules.capStrays.value / 10).cubic;
+  // Fitted to the end: stopped as soon as it is near enough, it would jump where the armhole only moves.
+  const alike = fitOneCubic(samplesOf(flat), 0).cubic;
   const atNotch = { angle: heading, length: distance(alike.from, alike.handle1) };
   const atFoot = { angle: flatAngle, length: distance(alike.handle2, alike.to) };
   const curve =

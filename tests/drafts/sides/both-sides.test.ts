@@ -26,15 +26,15 @@ describe('left and right pieces', () => {
   });
 
   it('are apart only where they differ, beside each other and counted anew', () => {
-    const upper = ['side front', 'side back', 'front strap', 'back strap', 'sleeve'];
     const apart = (change: string) => pairsApart(fittedDress({ [change]: 1, side: 'left' }));
-    for (const change of ['forward shoulder', 'shorten strap', 'lengthen strap'])
-      expect(apart(change), change).toEqual([...upper, 'side front lining', 'side back lining']);
+    const strapped = ['side front', 'side back', 'front strap', 'back strap', 'sleeve'];
+    for (const change of ['forward shoulder', 'shorten strap', 'lengthen strap', 'lower shoulder'])
+      expect(apart(change), change).toEqual([...strapped, 'side front lining', 'side back lining']);
     expect(apart('more upper arm')).toEqual(['sleeve']);
     const faced = drafted('dress', fittedBody('leading-lady', { 'lower shoulder': 1, side: 'left' }), {
       inside: 'faced',
     });
-    expect(pairsApart(faced)).toEqual(upper);
+    expect(pairsApart(faced)).toEqual(strapped);
     const again = names(lowerLeft).map((name) => name.replace(/^(left|right) /, ''));
     expect([...new Set(again)]).toEqual(names(plain));
     expect(lowerLeft.garment.pieces.map(({ number }) => number)).toEqual(
@@ -73,9 +73,13 @@ describe('left and right pieces', () => {
     expect(rightOf('left side back', 'princess', 'side')).toBe(true);
     expect(rightOf('right sleeve', 'front seam', 'back seam')).toBe(true);
     expect(rightOf('left sleeve', 'back seam', 'front seam')).toBe(true);
-    expect(rightOf('left front strap', 'outer', 'inner')).toBe(true);
-    expect(rightOf('right front strap', 'inner', 'outer')).toBe(true);
-    expect(rightOf('left back strap', 'inner', 'outer')).toBe(true);
+    for (const [right, left] of [
+      ['right back strap', 'left back strap'],
+      ['left front strap', 'right front strap'],
+    ] as const) {
+      expect(rightOf(right, 'outer', 'inner')).toBe(true);
+      expect(rightOf(left, 'inner', 'outer')).toBe(true);
+    }
   });
 
   it('change places, mirrored, when the other shoulder is the lower one', () => {
