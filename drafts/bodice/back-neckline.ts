@@ -4,7 +4,7 @@ import { vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
-import { leastRadius } from './rules.ts';
+import { turnable } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /**
@@ -39,6 +39,7 @@ export function planBackNeckline(
   };
   const curve = plan();
   if (round || style.shoulder === 'whole') fairLine(sketch, curve);
-  if (round) sketch.relation(atLeastRound('back neckline can be turned', curve, leastRadius(allowance)));
+  if (style.backNeckline === 'round')
+    sketch.relation(atLeastRound('back neckline can be turned', curve, turnable(allowance)));
   return curve;
 }
