@@ -4,12 +4,12 @@ import { vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
-import { leastRadius } from './rules.ts';
+import { turnable } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /**
  * Asks for the back neckline, from the centre to the corner at the strap or to the shoulder. A round one bends no tighter
- * than its allowance (mm) lets it be turned; a neck base lies where the neck is, and has its allowance clipped.
+ * than its allowance (mm) lets it be turned.
  */
 export function planBackNeckline(
   sketch: SketchBuilder,
@@ -40,6 +40,6 @@ export function planBackNeckline(
   const curve = plan();
   if (round || style.shoulder === 'whole') fairLine(sketch, curve);
   if (style.backNeckline === 'round')
-    sketch.relation(atLeastRound('back neckline can be turned', curve, leastRadius(allowance)));
+    sketch.relation(atLeastRound('back neckline can be turned', curve, turnable(allowance)));
   return curve;
 }

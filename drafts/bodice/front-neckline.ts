@@ -1,7 +1,7 @@
 import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { atLeastRound } from '../../engine/constraints/statements.ts';
 import { fairLine } from '../fair-lines.ts';
-import { leastRadius } from './rules.ts';
+import { turnable } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** Asks for the front neckline of a plain front, from the fold to its corner or to the shoulder. */
@@ -31,7 +31,7 @@ export function planFrontNeckline(
   });
   fairLine(sketch, curve);
   if (style.neckline === 'round')
-    sketch.relation(atLeastRound('front neckline can be turned', curve, leastRadius(allowance)));
+    sketch.relation(atLeastRound('front neckline can be turned', curve, turnable(allowance)));
   return curve;
 }
 

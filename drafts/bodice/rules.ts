@@ -136,6 +136,9 @@ export const bodiceRules = ruleTable('B', {
   steepestShoulder: [50, 'degrees', 'a fitting makes no shoulder slope more than this', commonPractice],
 });
 
-/** The tightest an armhole with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
+/** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
+export const turnable = (allowance: number): number => allowance + 1;
+
+/** The same for an armhole or a cap, which is also sewn to a sleeve. */
 export const leastRadius = (allowance: number): number =>
-  Math.max(bodiceRules.leastRadius.value, allowance + 1);
+  Math.max(bodiceRules.leastRadius.value, turnable(allowance));
