@@ -55,17 +55,16 @@ function moved(outline: readonly PieceEdge[], i: number, how: SetBack): PieceEdg
     ? inside(endDirection(edge), startDirection(after), by).arriving
     : onAlong(after, slides(after));
   const atStart = rounded && isCentre(before) ? { ...start, turned: toSquare(before, edge) } : start;
-  return {
-    ...edge,
-    curves: edge.curves.map((curve, j) => {
-      const [previous, next] = [edge.curves[j - 1], edge.curves[j + 1]];
-      return withEndsMoved(
-        curve,
-        previous ? inside(directionAt(previous, 'end'), directionAt(curve, 'start'), by).leaving : atStart,
-        next ? inside(directionAt(curve, 'end'), directionAt(next, 'start'), by).arriving : end,
-      );
-    }),
-  };
+  const curves = edge.curves.map((curve, j) => {
+    const [previous, next] = [edge.curves[j - 1], edge.curves[j + 1]];
+    return withEndsMoved(
+      curve,
+      previous ? inside(directionAt(previous, 'end'), directionAt(curve, 'start'), by).leaving : atStart,
+      next ? inside(directionAt(curve, 'end'), directionAt(next, 'start'), by).arriving : end,
+    );
+  });
+  const bent = curves.filter(({ kind }, j) => kind !== edge.curves[j]?.kind);
+  return { ...edge, curves, inflections: edge.inflections + bent.length };
 }
 
 function neighbours(outline: readonly PieceEdge[], i: number) {

@@ -71,11 +71,16 @@ test('a quarter circle whose ends move along their radii is the quarter circle b
   );
 });
 
-test('a line whose ends are moved is the line between its new ends, whatever they turn by', () => {
-  const line: Curve = { kind: 'line', from: point(0, 0), to: point(50, 0) };
-  expect(withEndsMoved(line, { by: vector(1, 2), turned: 0.2 }, { by: vector(0, 3), turned: -0.1 })).toEqual({
-    kind: 'line',
-    from: point(1, 2),
-    to: point(50, 3),
-  });
+test('a line moved by one vector stays a line', () => {
+  const line = { kind: 'line', from: point(0, 0), to: point(50, 0) } as const;
+  const by = { by: vector(1, 2), turned: 0 };
+  expect(withEndsMoved(line, by, by)).toEqual({ kind: 'line', from: point(1, 2), to: point(51, 2) });
+});
+
+test('a line whose ends are moved so that it would lie aslant bends, and keeps its headings as they are turned', () => {
+  const line = { kind: 'line', from: point(0, 0), to: point(50, 0) } as const;
+  const bent = withEndsMoved(line, { by: vector(0, 2), turned: 0 }, { by: vector(0, 3), turned: 0.1 });
+  expect(bent.kind).toBe('cubic');
+  expect(directionAt(bent, 'start').y).toBeCloseTo(0, 9);
+  expect(Math.atan2(directionAt(bent, 'end').y, directionAt(bent, 'end').x)).toBeCloseTo(0.1, 9);
 });
