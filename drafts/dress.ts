@@ -49,7 +49,9 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
         const { sleeve, opening } = styling;
         const makeBodice = planWholeBodice(table, { sleeve, skirt: true, opening });
         return (solution) => {
-          const bodice = makeBodice(solution);
+          const made = makeBodice(solution);
+          if (!made.ok) return made;
+          const bodice = made.value;
           const sleeves = drawSleeve(table, bodice.cut, solver);
           if (sleeves && !sleeves.ok) return sleeves;
           const above = together(bodice.parts, ...(sleeves ? [sleeves.value] : []));

@@ -1,8 +1,10 @@
 import type { Solution } from '../engine/constraints/solution.ts';
+import type { Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
 import { bodiceAllowances } from './allowances.ts';
+import { strapsBeyondArmhole } from './bodice/armhole-stretches.ts';
 import { planBodice } from './bodice/bodice.ts';
 import { bodiceChoices } from './bodice/choices.ts';
 import { drawStyleLines } from './bodice/necklines.ts';
@@ -36,7 +38,10 @@ export interface WholeBodice {
 }
 
 /** Draws the foundation and the style on it, and asks for every curve; the bodice is then cut from the solved sketch. */
-export function planWholeBodice(table: Table, setting: BodiceSetting): (solution: Solution) => WholeBodice {
+export function planWholeBodice(
+  table: Table,
+  setting: BodiceSetting,
+): (solution: Solution) => Result<WholeBodice> {
   const { body, styling } = table;
   const style = chosenStyle(table);
   const foundation = drawFoundation(table, setting.sleeve !== 'none');
@@ -44,6 +49,8 @@ export function planWholeBodice(table: Table, setting: BodiceSetting): (solution
   const plan = planBodice(table, foundation, lines, bodiceAllowances(styling));
   const makeInsert = style.front === 'gathered' ? planFrontInsert(table, plan) : undefined;
   return (solution) => {
+    const beyond = strapsBeyondArmhole(plan, solution, styling.strapWidth);
+    if (beyond.length > 0) return { ok: false, issues: beyond };
     const plain = setting.sleeve === 'plain';
     const cut = panelCut(plan, solution, body, bodiceAllowances(styling), plain);
     const finishing = insideBodice(styling);
@@ -55,7 +62,8 @@ export function planWholeBodice(table: Table, setting: BodiceSetting): (solution
     const stays = stayNotions(unstayed.pieces, unstayed.seams);
     const sewing = bodiceSewing(cut, { finishing, tapes: stays.map(({ name }) => name) });
     const bodice = together(...inserted, { ...panels, notions: stays, sewing }, ...straps);
-    return { cut, parts: finishInside(table, { bodice: inOrder(bodice), cut, setting }) };
+    const parts = finishInside(table, { bodice: inOrder(bodice), cut, setting });
+    return { ok: true, value: { cut, parts }, issues: [] };
   };
 }
 
@@ -72,7 +80,10 @@ export const bodice: Draft<StylingOf<typeof wholeBodiceChoices>> = {
     withDrawstringAllowed(body, styling, () =>
       drawGarment({ name: 'bodice', choices: wholeBodiceChoices, styling, body, solver }, (table) => {
         const make = planWholeBodice(table, onItsOwn);
-        return (solution) => ({ ok: true, value: inOrder(make(solution).parts), issues: [] });
+        return (solution) => {
+          const made = make(solution);
+          return made.ok ? { ok: true, value: inOrder(made.value.parts), issues: [] } : made;
+        };
       }),
     ),
 };

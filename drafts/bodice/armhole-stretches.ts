@@ -4,6 +4,7 @@ import { edgeLength, edgeOf, lengthUpTo } from '../../engine/geometry/edge.ts';
 import { edgeCrossings } from '../../engine/geometry/intersect.ts';
 import { transformedCurve, turnedBy } from '../../engine/geometry/transform.ts';
 import { heading } from '../../engine/geometry/vector.ts';
+import type { Issue } from '../../engine/issue.ts';
 import { solvedCurve } from '../piece-edges.ts';
 import { type ArmholeHalf, armholeParts } from './armhole-parts.ts';
 import type { BodicePlan } from './bodice.ts';
@@ -39,15 +40,38 @@ function half(plan: BodicePlan, solution: Solution, part: 'front' | 'back', shar
   }
   const panelAlone = { piece: panel, edge: 'armhole', upTo: Number.POSITIVE_INFINITY } as const;
   if (style.shoulder === 'whole') return armholeParts([upper, lower], [panelAlone], share);
-  const edge = edgeOf('armhole', [upper, lower]);
-  const { sideCorner, turned } = lines[part];
-  const seam = edgeCrossings(edge, { through: sideCorner, heading: heading(turned) }).find(
+  const upTo = strapLength(plan, solution, part);
+  if (upTo === undefined) throw new Error(`The ${part} strap ends beyond its armhole.`);
+  return armholeParts([upper, lower], [{ piece: `${part} strap`, edge: 'outer', upTo }, panelAlone], share);
+}
+
+/** How far down the armhole a strap goes, mm; undefined where its end passes the armhole by. */
+function strapLength(plan: BodicePlan, solution: Solution, part: 'front' | 'back'): number | undefined {
+  const armhole = edgeOf(
+    'armhole',
+    plan[part].armhole.map((name) => solvedCurve(solution, name)),
+  );
+  const { sideCorner, turned } = plan.lines[part];
+  const seam = edgeCrossings(armhole, { through: sideCorner, heading: heading(turned) }).find(
     ({ along }) => along > 0,
   );
-  if (!seam) throw new Error(`The ${part} strap does not reach its panel.`);
-  return armholeParts(
-    [upper, lower],
-    [{ piece: `${part} strap`, edge: 'outer', upTo: lengthUpTo(edge, seam) }, panelAlone],
-    share,
-  );
+  return seam && lengthUpTo(armhole, seam);
+}
+
+/** What is wrong with straps that find no panel to be sewn to; nothing on whole shoulders. */
+export function strapsBeyondArmhole(
+  plan: BodicePlan,
+  solution: Solution,
+  strapWidth: number,
+): readonly Issue[] {
+  if (plan.lines.style.shoulder === 'whole') return [];
+  return (['front', 'back'] as const)
+    .filter((part) => strapLength(plan, solution, part) === undefined)
+    .map((part) => ({
+      code: 'strap-beyond-armhole',
+      severity: 'error',
+      path: 'strapWidth',
+      value: strapWidth,
+      message: `The end of the ${part} strap would pass the armhole by and meet no panel. Choose a narrower strap (strapWidth), one nearer to the neck (strapPosition), or a deeper neckline.`,
+    }));
 }

@@ -61,7 +61,7 @@ export const skirtRules = ruleTable('K', {
   leastLean: [-2, 'degrees', 'nor in by more than this, or one cannot walk in it', commonPractice],
   liningShorter: [25, 'mm', 'a lining hangs shorter than its skirt by this', commonPractice],
   liningHem: [
-    12.7,
+    20,
     'mm',
     'its hem is turned twice by half of this, whatever hem the skirt has',
     commonPractice,

@@ -12,7 +12,7 @@ import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn, type Nearest, nearest } from './nearest.ts';
+import { type Drawn, drawn, isNear, type Nearest, nearest } from './nearest.ts';
 import { inMm } from './words.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
@@ -117,10 +117,10 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
   const found: number[] = [];
   for (const { at, normal } of side.places) {
     const out = moved(at, scaled(normal, allowance));
-    if (nearest(cut, out, bound)) continue;
+    if (isNear(cut, out, bound)) continue;
     if (corners.some((corner) => isBeyond(corner, out))) continue;
     const others: readonly Neighbour[] = [...sides, ...side.goesOn];
-    if (others.some((other) => nearest(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
+    if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
   }
   return found;

@@ -1,7 +1,7 @@
 import type { Bounds } from '../geometry/bounds.ts';
 import { chordPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
-import { type Point, point, vectorBetween } from '../geometry/point.ts';
+import { between, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
 
 /** A stretch of a curve made ready for many questions of what is near: a run of its chords and an upright box about them. */
@@ -52,35 +52,58 @@ export interface Nearest {
 export function nearest(curves: readonly Drawn[], p: Point, within: number): Nearest | undefined {
   let best: Float64Array | undefined;
   let chord = 0;
-  let share = 0;
   let least = within;
-  for (const { chords, first, last, box } of curves) {
-    if (box.left > p.x + least || box.right < p.x - least) continue;
-    if (box.top > p.y + least || box.bottom < p.y - least) continue;
+  for (const stretch of curves) {
+    if (isBeyond(stretch, p, least)) continue;
+    const { chords, first, last } = stretch;
     for (let i = first; i < last; i += 2) {
-      const x = (chords[i] as number) - p.x;
-      const y = (chords[i + 1] as number) - p.y;
-      const dx = (chords[i + 2] as number) - p.x - x;
-      const dy = (chords[i + 3] as number) - p.y - y;
-      if ((x > least && x + dx > least) || (x < -least && x + dx < -least)) continue;
-      if ((y > least && y + dy > least) || (y < -least && y + dy < -least)) continue;
-      const square = dx * dx + dy * dy;
-      const t = square === 0 ? 0 : Math.min(1, Math.max(0, -(x * dx + y * dy) / square));
-      const apart = Math.sqrt((x + t * dx) * (x + t * dx) + (y + t * dy) * (y + t * dy));
+      const apart = distanceToChord(chords, i, p);
       if (apart >= least) continue;
       least = apart;
       best = chords;
       chord = i;
-      share = t;
     }
   }
   if (!best) return undefined;
   const from = point(best[chord] as number, best[chord + 1] as number);
   const to = point(best[chord + 2] as number, best[chord + 3] as number);
-  const along = vectorBetween(from, to);
   return {
     distance: least,
-    at: point(from.x + share * along.x, from.y + share * along.y),
-    heading: unit(along),
+    at: between(from, to, shareAlongChord(best, chord, p)),
+    heading: unit(vectorBetween(from, to)),
   };
+}
+
+/** Whether any place of some curves' chords is nearer to `p` than `within` (mm). */
+export function isNear(curves: readonly Drawn[], p: Point, within: number): boolean {
+  for (const stretch of curves) {
+    if (isBeyond(stretch, p, within)) continue;
+    for (let i = stretch.first; i < stretch.last; i += 2)
+      if (distanceToChord(stretch.chords, i, p) < within) return true;
+  }
+  return false;
+}
+
+/** Whether the box about a stretch shows that all of it is farther from `p` than `within` (mm). */
+const isBeyond = ({ box }: Drawn, p: Point, within: number): boolean =>
+  box.left > p.x + within || box.right < p.x - within || box.top > p.y + within || box.bottom < p.y - within;
+
+/** Distance of `p` from the chord that starts at place `i` (mm). */
+function distanceToChord(chords: Float64Array, i: number, p: Point): number {
+  const t = shareAlongChord(chords, i, p);
+  const fromX = chords[i] as number;
+  const fromY = chords[i + 1] as number;
+  const x = fromX + t * ((chords[i + 2] as number) - fromX) - p.x;
+  const y = fromY + t * ((chords[i + 3] as number) - fromY) - p.y;
+  return Math.sqrt(x * x + y * y);
+}
+
+/** How far along the chord that starts at place `i` its place nearest to `p` lies, as a share of it. */
+function shareAlongChord(chords: Float64Array, i: number, p: Point): number {
+  const x = (chords[i] as number) - p.x;
+  const y = (chords[i + 1] as number) - p.y;
+  const dx = (chords[i + 2] as number) - p.x - x;
+  const dy = (chords[i + 3] as number) - p.y - y;
+  const square = dx * dx + dy * dy;
+  return square === 0 ? 0 : Math.min(1, Math.max(0, -(x * dx + y * dy) / square));
 }

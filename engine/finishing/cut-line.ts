@@ -79,6 +79,7 @@ function asOne(
   nearest: number | undefined,
 ): EdgeAllowance | undefined {
   const own = nearest === undefined ? undefined : allowances[nearest];
+  if (places.length === 1) return own;
   const all = places.flatMap((place) => allowances[place] ?? []);
   return (
     own && {

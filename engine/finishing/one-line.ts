@@ -3,6 +3,9 @@ import { SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { cross, dot } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
 
+/** How well it is known whether a line is as long as an allowance is wide, mm. */
+const ROUGHLY = 0.1;
+
 /** A place among the edges, counted on round the outline. */
 export const around = (i: number, count: number): number => (i + count) % count;
 
@@ -33,7 +36,7 @@ export function linesAt(
 
 const lengthAt = ({ edges }: Piece, place: number): number => {
   const edge = edges[place];
-  return edge ? edgeLength(edge) : 0;
+  return edge ? edgeLength(edge, ROUGHLY) : 0;
 };
 
 /** Whether the edge at place `i` runs on into the next without a corner, at the same allowance. Darts keep edges apart. */

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { garments } from '../../drafts/garments.ts';
 import { type Evaluation, evaluate } from '../../engine/evaluate.ts';
+import type { Point } from '../../engine/geometry/point.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 
 /** The eight bodies that ship, by file name. */
@@ -43,6 +44,14 @@ export function edgeOf(evaluation: Evaluation, piece: string, edge: string): Pie
   const found = pieceOf(evaluation, piece).edges.find((candidate) => candidate.name === edge);
   if (!found) throw new Error(`no edge ${edge} on ${piece}`);
   return found;
+}
+
+/** A point that a step of the construction places on a drawing, such as `front`, before the dart is closed. */
+export function placedOn({ garment }: Evaluation, drawing: string, name: string): Point {
+  const points = garment.steps.flatMap(({ draws }) => draws?.points ?? []);
+  const point = points.find((candidate) => candidate.on === drawing && candidate.name === name);
+  if (!point) throw new Error(`no point ${name} on the ${drawing}`);
+  return point.at;
 }
 
 /** A figure a pattern cutter looks at, as it was measured. */

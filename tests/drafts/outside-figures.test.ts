@@ -5,7 +5,7 @@ import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance } from '../../engine/geometry/point.ts';
 import misses from '../../measurements/astm-d5585-misses.json' with { type: 'json' };
 import { people } from '../engine/body/people.ts';
-import { drafted, edgeOf, figureOf, pieceOf, shippedBody } from './drafted.ts';
+import { drafted, edgeOf, figureOf, pieceOf, placedOn, shippedBody } from './drafted.ts';
 import { evaluated } from './points.ts';
 
 /** What a step of the construction came to, in mm or radians. */
@@ -119,10 +119,10 @@ describe('the bust dart turned into the princess seam', () => {
   };
 
   it('keeps the distance of the strap end from the bust point: pivoting is a rotation', () => {
-    const height = figureOf(dress, 'neckline above the bust point');
-    const across =
-      stepOf(dress, 'Front neckline half width') - stepOf(dress, 'Front princess line at bust level');
-    expect(pivotToTop(dress)).toBeCloseTo(Math.hypot(across, height), 6);
+    const pivot = placedOn(dress, 'front', 'princess line at bust level');
+    const corner = placedOn(dress, 'front', 'corner of the front neckline');
+    expect(pivotToTop(dress)).toBeCloseTo(distance(pivot, corner), 9);
+    expect(pivot.y - corner.y).toBeCloseTo(figureOf(dress, 'neckline above the bust point'), 9);
   });
 
   it('keeps the distance of the shoulder from the bust point, on the centre front, which does not turn, and on the side', () => {

@@ -3,8 +3,13 @@ import type { QuadraticProgram } from '../numeric/quadratic-program.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
 
-/** Shares of the mean stiffness tried as the weight of the relations' own squares. */
-const WEIGHTS = [0, 0.01, 1];
+/**
+ * Shares of the mean stiffness tried as the weight of the relations' own squares. The last only near an answer, where it
+ * makes up for a curvature that the others do not, so that steps go on to converge quadratically: far away it would keep
+ * them on relations that are still bent.
+ */
+const WEIGHTS = [0, 0.01, 1, 100];
+const FAR_WEIGHTS = 3;
 
 /**
  * The matrix of a quadratic program, factored. At best it is the Hessian of the Lagrangian, by which the steps
@@ -29,11 +34,16 @@ export class ProgramMatrix {
   }
 
   /**
-   * Factors the matrix at `x`, given the forces of the last program, with the curvature there or the one it had
-   * before. False only for numbers that overflow.
+   * Factors the matrix at `x`, given the forces of the last program, with the curvature there or, unless `anew`, the one
+   * it had before. False only for numbers that overflow.
    */
-  prepare(x: Float64Array, program: QuadraticProgram, damping: number, anew: boolean): boolean {
+  prepare(
+    x: Float64Array,
+    program: QuadraticProgram,
+    { damping, anew, near }: { readonly damping: number; readonly anew: boolean; readonly near: boolean },
+  ): boolean {
     const model = this.#model;
+    const weights = near ? WEIGHTS.length : FAR_WEIGHTS;
     const { lower } = this;
     const { entries } = lower;
     const bent = this.#bent;
@@ -41,14 +51,14 @@ export class ProgramMatrix {
       if (anew) this.#curvature.add(x, program.equalityForces, program.inequalityForces, bent.fill(0));
       const stiffness = meanStiffness(model);
       // A weight that was too small once is so again: three in four factorings failed where each step began anew.
-      for (; this.#weight < WEIGHTS.length; this.#weight++) {
+      for (; this.#weight < weights; this.#weight++) {
         for (let k = 0; k < bent.length; k++) entries[k] = (model.hessian[k] as number) + (bent[k] as number);
         addDamping(model, damping, entries);
         const weight = WEIGHTS[this.#weight] as number;
         if (weight > 0) addSquares(model, weight * stiffness, entries);
         if (factor(lower)) return true;
       }
-      this.#weight = WEIGHTS.length - 1;
+      this.#weight = weights - 1;
     }
     entries.set(model.hessian);
     addDamping(model, damping, entries);

@@ -10,6 +10,8 @@ export const AIM = RELATION / 100;
 const LAST_STEP = RELATION;
 /** An unknown moves no further than this at arm's length in one step: half a radian, half a handle. */
 const LONGEST_STEP = 50;
+/** After steps shorter than this, damped by less than this, an answer is near (mm at arm's length, and per mm squared). */
+const NEAR = { step: 3, damping: 1e-3 };
 /** After a step shorter than this the curvature is kept as long as the steps shrink tenfold: it hardly changes. */
 const CLOSE = 0.3;
 const MOST_STEPS = 100;
@@ -37,8 +39,10 @@ export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcom
   const walk = new Walk(model, program, x);
   model.evaluate(x);
   for (let steps = 0; steps < MOST_STEPS; steps++) {
-    const ready = matrix.prepare(x, program, walk.damping, walk.moved > CLOSE || !walk.shrinks);
-    if (!ready || !program.solve(matrix.lower, model.gradient, model.equal, model.atLeast))
+    if (
+      !matrix.prepare(x, program, walk) ||
+      !program.solve(matrix.lower, model.gradient, model.equal, model.atLeast)
+    )
       return { held: false, steps };
     if (model.worst <= AIM && longest(program.step, part.arms) <= LAST_STEP) return { held: true, steps };
     if (!walk.step()) return { held: model.worst <= RELATION, steps: steps + 1 };
@@ -75,6 +79,16 @@ class Walk {
   /** Whether the last step was less than a tenth as long as the one before. */
   get shrinks(): boolean {
     return this.moved < 0.1 * this.#movedBefore;
+  }
+
+  /** Whether the curvature must be found anew. */
+  get anew(): boolean {
+    return this.moved > CLOSE || !this.shrinks;
+  }
+
+  /** Whether an answer is near. */
+  get near(): boolean {
+    return this.moved < NEAR.step && this.damping < NEAR.damping;
   }
 
   /** How far the next step should go if the steps go on shrinking as they did. */

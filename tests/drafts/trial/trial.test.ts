@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { edgeEnd, edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
+import { distance } from '../../../engine/geometry/point.ts';
+import { sheetSvg } from '../../../engine/render/sheet.ts';
+import { drafted, edgeOf, pieceOf, placedOn, shippedBodies, shippedBody } from '../drafted.ts';
+
+const panels = ['centre front', 'side front', 'centre back', 'side back'];
+const block = drafted('trial', shippedBody('leading-lady'));
+
+describe('the trial bodice', () => {
+  it.each(shippedBodies)(
+    'is true, with and without its sleeve, to the elbow and to the wrist: %s',
+    (name) => {
+      for (const styling of [
+        {},
+        { sleeve: 'plain' },
+        { sleeve: 'plain', sleeveTo: 'elbow' },
+        { sleeve: 'plain', sleeveTo: 'wrist' },
+      ]) {
+        const { report, garment } = drafted('trial', shippedBody(name), styling);
+        expect(report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+        expect(garment.pieces.map((piece) => piece.name)).toEqual(
+          'sleeve' in styling ? [...panels, 'sleeve'] : panels,
+        );
+      }
+    },
+  );
+
+  it('has room to let out, 25 mm, beyond every seam', () => {
+    for (const { name, edges } of block.garment.pieces)
+      for (const edge of edges)
+        expect(edge.allowance, `${name}, ${edge.name}`).toBe(edge.turn === 'fold' ? 0 : 25);
+  });
+
+  it('has no gathers, no insert and nothing to buy', () => {
+    expect(block.garment.seams.every(({ gatherRatio, ease }) => gatherRatio === 1 && ease === 0)).toBe(true);
+    expect(block.garment.notions).toEqual([]);
+    expect(block.garment.sewing?.map(({ title }) => title).join()).not.toMatch(/gather/i);
+  });
+
+  it('has princess lines from the middle of the shoulder, front and back', () => {
+    for (const half of ['front', 'back']) {
+      const [centre, side] = ['centre', 'side'].map((panel) =>
+        edgeLength(edgeOf(block, `${panel} ${half}`, 'shoulder')),
+      );
+      expect(centre).toBeCloseTo(block.body.size.shoulderLength / 2, 6);
+      expect(side).toBeCloseTo(block.body.size.shoulderLength / 2, 6);
+    }
+  });
+
+  it('goes up to the neck base', () => {
+    const [neck] = pieceOf(block, 'centre back').edges;
+    expect(neck && distance(edgeStart(neck), { x: 0, y: 0 })).toBeCloseTo(0, 9);
+    expect(neck && distance(edgeEnd(neck), placedOn(block, 'back', 'side neck'))).toBeCloseTo(0, 9);
+    const front = edgeOf(block, 'centre front', 'neckline');
+    expect(distance(edgeEnd(front), placedOn(block, 'front', 'side neck'))).toBeCloseTo(0, 9);
+  });
+});
+
+describe('what is drawn on a trial bodice', () => {
+  it.each(panels)(
+    'are bust, under-bust and arm-fold lines and a plumb line on the %s, each to be written on',
+    (name) => {
+      const { lines } = pieceOf(block, name);
+      const half = name.endsWith('front') ? 'front' : 'back';
+      const wanted = ['bust level', 'under-bust level', `across ${half}`, 'plumb line'];
+      expect(lines.map((line) => line.name).toSorted()).toEqual(wanted.toSorted());
+      for (const { text, name: line } of lines) expect(text, line).toMatch(/pinned: _+$/);
+    },
+  );
+
+  it('is a cross at the bust point, as far from the centre as was measured', () => {
+    const [cross] = pieceOf(block, 'centre front').marks;
+    expect(cross?.name).toBe('bust point');
+    expect(cross?.at.x).toBeCloseTo(block.body.size.bustPointWidth / 2, 9);
+  });
+
+  it('stays there on the sheet, where each line has its words on the line or on the label', () => {
+    const sheet = sheetSvg(block.garment, block.cutLines, {});
+    const count = (words: string): number => sheet.split(words).length - 1;
+    for (const words of ['across front; pinned', 'across back; pinned', 'plumb line; pinned', 'pinned: ___'])
+      expect(count(words), words).toBeGreaterThanOrEqual(2);
+    expect(count('bust: finished girth 980 mm')).toBeGreaterThanOrEqual(panels.length);
+  });
+});

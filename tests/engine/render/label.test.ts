@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { point } from '../../../engine/geometry/point.ts';
+import type { Piece } from '../../../engine/pattern/piece.ts';
+import { label } from '../../../engine/render/label.ts';
+import { textSizes } from '../../../engine/render/line-types.ts';
+import { polygon } from '../garments.ts';
+
+const words = {
+  heading: '7 back strap',
+  lines: [
+    'cut 2 self, a pair',
+    'cut 2 lining, a pair',
+    'seam allowance 12.7 mm included',
+    'but shoulder 12.7, outer 9.5, inner 6.4, back end 12.7 mm',
+    'dress for leading lady, 4 May',
+  ],
+  wearer: ['cup C, bust 920, under-bust 750,', 'waist 740, hip 990 mm'],
+};
+
+/** A strap with its grainline near one edge. */
+function strap(width: number, height: number): Piece {
+  const outline = polygon(
+    'back strap',
+    [
+      [0, 0],
+      [width, 0],
+      [width, height],
+      [0, height],
+    ],
+    ['shoulder', 'outer', 'back end', 'inner'].map((name) => [name, {}]),
+  );
+  return { ...outline, grain: { from: point(width / 5, 5), to: point(width / 5, height - 5) } };
+}
+
+const textsOn = (piece: Piece): readonly string[] => label(piece, words).map(({ text }) => text);
+
+describe('the label of a piece', () => {
+  it('has all its words in full size where there is room', () => {
+    const rows = label(strap(300, 400), words);
+    expect(rows.map(({ text }) => text)).toEqual([words.heading, ...words.lines, ...words.wearer]);
+    expect(rows[0]?.size).toBe(textSizes.heading);
+  });
+
+  it('goes without the wearer, breaks its lines and gets smaller as the piece does, and loses no other word', () => {
+    const sizes = [80, 60, 50, 44].map((width) => {
+      const rows = label(strap(width, 1.2 * width), words);
+      const said = rows.map(({ text }) => text).join(' ');
+      expect(said, `${width} mm`).toContain([words.heading, ...words.lines].join(' '));
+      return rows[0]?.size ?? 0;
+    });
+    expect(sizes).toEqual(sizes.toSorted((a, b) => b - a));
+    expect(sizes[0]).toBeGreaterThan(sizes.at(-1) ?? 0);
+  });
+
+  it('breaks a line between words only where there is no room for it whole', () => {
+    const [long = ''] = words.lines.filter((text) => text.startsWith('but'));
+    expect(textsOn(strap(200, 200))).toContain(long);
+    expect(textsOn(strap(44, 53))).not.toContain(long);
+  });
+
+  it('is its heading alone where there is no room at all', () => {
+    expect(textsOn(strap(12, 40))).toEqual([words.heading]);
+  });
+});
