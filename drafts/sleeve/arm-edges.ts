@@ -31,7 +31,7 @@ export function belowPlainCap(
   arm: Arm,
   allowance: BodiceAllowances,
 ): BelowCap {
-  const turnUp = styling.sleeveHemAllowance === 'auto' ? rules.plainHem.value : styling.sleeveHemAllowance;
+  const turnUp = turnUpOf(styling);
   const end = point(arm.hem.value / 2, arm.length.value);
   const hem = sleeveHem(straight(end, mirrored(end)), turnUp);
   const front = frontSeam(arm, end, turnUp);
@@ -42,6 +42,10 @@ export function belowPlainCap(
     : [seam('front seam', front), hem, seam('back seam', walkedUpTheBack(front))];
   return { length: arm.length.value, edges, lines: [] };
 }
+
+/** What the hem of a plain sleeve is turned up by, mm. */
+export const turnUpOf = ({ sleeveHemAllowance: chosen }: PlainSleeveTable['styling']): number =>
+  chosen === 'auto' ? rules.plainHem.value : chosen;
 
 const down = vector(0, 1);
 

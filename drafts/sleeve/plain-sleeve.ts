@@ -1,14 +1,16 @@
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
-import type { Result } from '../../engine/issue.ts';
+import type { Issue, Result } from '../../engine/issue.ts';
+import { figure } from '../../engine/pattern/written.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
 import { drawEdges } from '../piece-edges.ts';
 import { drawArm } from './arm.ts';
-import { belowPlainCap } from './arm-edges.ts';
+import { belowPlainCap, turnUpOf } from './arm-edges.ts';
 import { laidDown } from './armhole.ts';
 import type { PlainSleeveTable } from './choices.ts';
 import { capFigures } from './figures.ts';
 import { fitCap } from './fitted-cap.ts';
+import { sleeveRules as rules } from './rules.ts';
 import { plainSewing } from './sewing.ts';
 import { sleeveShapes } from './shapes.ts';
 import { isCapEdge, sleevePiece } from './sleeve-piece.ts';
@@ -34,6 +36,8 @@ export function drawPlainSleeve(
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
   const arm = drawArm(table, cap);
+  const short = tooShort(arm.length.value, turnUpOf(styling));
+  if (short) return { ok: false, issues: [short] };
   const piece = sleevePiece(cap, belowPlainCap(table, arm, cut.allowance), cut.allowance);
   table.say`Plain cap: as it came out, its crown from notch to notch over the shoulder`;
   drawEdges(table, piece, isCapEdge);
@@ -50,4 +54,18 @@ export function drawPlainSleeve(
     sewing: plainSewing(seams, styling),
   };
   return { ok: true, value: parts, issues: [] };
+}
+
+/** A sleeve whose seam (mm) leaves its hem no room to taper above it. */
+function tooShort(seam: number, turnUp: number): Issue | undefined {
+  const least = turnUp + rules.aboveHem.value;
+  if (seam >= least) return undefined;
+  return {
+    code: 'sleeve-too-short',
+    severity: 'error',
+    path: 'sleeveLength',
+    value: seam,
+    limits: { min: least, unit: 'mm' },
+    message: `A plain sleeve with a seam of ${figure(seam)} mm has no room to taper above a hem of ${figure(turnUp)} mm. Make its seam at least ${figure(least)} mm long (sleeveLength), or its hem narrower (sleeveHemAllowance).`,
+  };
 }

@@ -52,4 +52,5 @@ export const sleeveRules = ruleTable('S', {
     'the raw edge of a casing is turned under by this',
     'a quarter inch: Sewing & Craft Alliance, guideline 12.150',
   ],
+  aboveHem: [40, 'mm', 'a plain sleeve tapers over this at least above its hem', commonPractice],
 });

@@ -14,6 +14,8 @@ const refusals = [
   'cannot-agree',
   'measurements-contradict',
   'drawstring-refused',
+  'strap-beyond-armhole',
+  'sleeve-too-short',
 ];
 
 /** What went wrong, other than being refused by name. */
