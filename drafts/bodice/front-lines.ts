@@ -8,7 +8,7 @@ import {
 } from '../../engine/constraints/statements.ts';
 import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
-import { fairLines } from '../fair-lines.ts';
+import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, runsOn } from './armholes.ts';
@@ -116,7 +116,8 @@ function planSidePrincess(
     joints: { [underBust.side]: climbing(-1) },
   });
   const [lower, middle, upper] = curves;
-  fairLines(sketch, curves);
+  fairLines(sketch, [lower, middle]);
+  fairLine(sketch, upper, lines.style.front === 'gathered' ? rules.chestStraightness.value : 1);
   const topAt =
     lines.style.princess.front === 'armhole' ? front.closed(front.across) : lines.front.princess.side;
   // Where it is fullest it runs along its chord.

@@ -70,7 +70,7 @@ const waistFold = (cut: PanelCut): Piece['notches'][number] => ({
 });
 
 const grainBeside = (cut: PanelCut, top: number, bottom: number): Piece['grain'] => {
-  const x = cut.plan.foundation.front.underBust.centre.x / 2;
+  const x = underBustAt(cut).x / 2;
   return grainline(point(x, top), point(x, bottom));
 };
 

@@ -134,6 +134,12 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   steepestShoulder: [50, 'degrees', 'a fitting makes no shoulder slope more than this', commonPractice],
+  chestStraightness: [
+    5,
+    'ratio',
+    'above the bust level an edge sewn to a gathered insert is kept this much straighter than below: its bend belongs over the bust',
+    commonPractice,
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

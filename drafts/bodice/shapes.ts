@@ -229,7 +229,10 @@ function overTheBust({ plan }: PanelCut, cupDifference: number): readonly ShapeC
       b: centrePrincess(plan.lines.style),
       low: asked - OVER_BUST,
       high: asked + OVER_BUST,
-      outside: 'the cloth has more or less room for the bust than cup and front length ask for',
+      outside:
+        plan.lines.style.front === 'plain'
+          ? 'both edges run smoothly from bust to ribs, and so are steeper halfway than the straight cones that this is reckoned from: more where the cup is full. Try the trial bodice on, and let the seam out under the bust where it stands off'
+          : 'the cloth has more or less room for the bust than cup and front length ask for',
     },
   ];
 }

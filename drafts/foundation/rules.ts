@@ -115,7 +115,7 @@ export const foundationRules = ruleTable('F', {
     commonPractice,
   ],
   centreFrontPart: [
-    0.45,
+    0.33,
     'share',
     'of the front princess intake, the centre front panel gives this',
     commonPractice,

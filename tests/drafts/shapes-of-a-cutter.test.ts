@@ -161,6 +161,15 @@ describe('the princess seams', () => {
   it('of the front are fullest within 10 mm of the bust point (14 mm above it)', () => {
     everyFigure(/^side front princess fullest above the bust point$/, 1, within(-10, 10));
   });
+
+  it.each(shippedBodies)(
+    'sew in the angle over the bust that cup and front length of the %s ask for, within 5 degrees (6 too few)',
+    (name) => {
+      const [shape] = shapesNamed(drafted('dress', shippedBody(name)), /^angle sewn in over the bust$/);
+      const asked = ((shape?.low ?? 0) + (shape?.high ?? 0)) / 2;
+      expect(Math.abs((shape?.value ?? 0) - asked)).toBeLessThan(5);
+    },
+  );
 });
 
 describe('the waist', () => {

@@ -29,8 +29,10 @@ export interface Outcome {
  * Makes the wishes least subject to the relations, from the values `x`, which are written over.
  *
  * Sequential quadratic programming with a line search on the l1 merit function and a second-order correction
- * (Nocedal & Wright, Numerical Optimization, 2006, algorithm 18.3 and section 15.6). Where a step had to be
- * shortened, Levenberg's damping makes the next ones shorter by themselves (section 10.3).
+ * (Nocedal & Wright, Numerical Optimization, 2006, algorithm 18.3 and section 15.6). A relation that once pulled hard
+ * must not weigh as much for ever, or no step along a bent relation is long: the penalty comes down again, halfway with
+ * every step (M. J. D. Powell, 1978; from memory). Where a step had to be shortened, Levenberg's damping makes the next
+ * ones shorter by themselves (section 10.3).
  */
 export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcome {
   const { part } = model;
@@ -102,7 +104,8 @@ class Walk {
     const p = this.#program.step;
     const { slots, arms } = model.part;
     for (let k = 0; k < slots.length; k++) this.#start[k] = this.#x[slots[k] as number] as number;
-    this.#penalty = Math.max(this.#penalty, 1.5 * this.#program.greatestForce);
+    const least = 1.5 * this.#program.greatestForce;
+    this.#penalty = Math.max(least, (this.#penalty + least) / 2);
     const before = this.#merit();
     const slope = inner(model.gradient, p) - this.#penalty * model.missing;
     const bend = Math.max(0, quadratic(model.hessian, p));
