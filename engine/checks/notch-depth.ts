@@ -1,5 +1,6 @@
+import { footOf } from '../finishing/notch-place.ts';
 import { NOTCH_DEPTH, type NotchStrokes, notchDepth } from '../finishing/notches.ts';
-import { nearestOnEdge } from '../geometry/nearest.ts';
+import { distance } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { inMm } from './words.ts';
@@ -17,8 +18,12 @@ export const notchDepthFaults = (
     const edge = piece.edges.find(({ name }) => name === notch.edge);
     // On an edge without allowance the notch is marked on the cloth, not cut.
     if (!edge || edge.allowance === 0) return [];
-    const ends = strokes.flat().flatMap(({ from, to }) => [from, to]);
-    const left = Math.min(...ends.map((end) => nearestOnEdge(edge, end).distance));
+    const left = Math.min(
+      ...strokes.flatMap((stroke) => {
+        const foot = footOf(edge, stroke, notch.at).point;
+        return stroke.flatMap(({ from, to }) => [distance(foot, from), distance(foot, to)]);
+      }),
+    );
     const deep = edge.allowance - left;
     const most = notchDepth(edge.allowance);
     if (deep <= most + bound) return [];

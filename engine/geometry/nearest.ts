@@ -1,6 +1,6 @@
 import { controlBox } from './bounds.ts';
 import type { Curve, Edge } from './curve.ts';
-import { pointAt } from './evaluate.ts';
+import { headingAt, pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { cross, dot, magnitude, minus } from './vector.ts';
@@ -38,6 +38,22 @@ export function nearestOnEdge(edge: Pick<Edge, 'curves'>, p: Point): NearestOnEd
     if (distance < best.distance) best = { curve: index, t, point, distance };
   });
   return best;
+}
+
+/** An end of a curve counts as square to a point that stands aside of it by no more, mm: files have four digits. */
+const ASIDE = 1e-2;
+
+/** Every place on an edge where the line from p stands square on it, in order along the edge; a joint may come twice. */
+export function feetOnEdge(edge: Pick<Edge, 'curves'>, p: Point): readonly NearestOnEdge[] {
+  return edge.curves.flatMap((curve, index) => {
+    const ends = [0, 1].filter((t) => {
+      const aside = dot(headingAt(curve, t), vectorBetween(pointAt(curve, t), p));
+      return Math.abs(aside) <= ASIDE;
+    });
+    return [...squareTo(curve, p), ...ends]
+      .toSorted((a, b) => a - b)
+      .map((t) => ({ curve: index, ...placeOf(curve, t, p) }));
+  });
 }
 
 function placeOf(curve: Curve, t: number, p: Point): Nearest {

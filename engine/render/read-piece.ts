@@ -1,15 +1,14 @@
 import { notchDepth } from '../finishing/notch-depth.ts';
+import { amidStrokes, footOf, whereItPoints } from '../finishing/notch-place.ts';
 import type { NotchStrokes } from '../finishing/notches.ts';
-import type { Curve, Edge } from '../geometry/curve.ts';
-import { type EdgePlace, lengthUpTo } from '../geometry/edge.ts';
-import { nearestOnEdge } from '../geometry/nearest.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { lengthUpTo } from '../geometry/edge.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
 import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { insideClass } from './drawing.ts';
 import { type Drawn, notchName } from './drawn.ts';
 import type { PieceMetadata } from './metadata.ts';
-import { amidStrokes, whereItPoints } from './notch-place.ts';
 
 /** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
 export function readPiece(
@@ -40,22 +39,19 @@ export function readPiece(
 }
 
 /**
- * A notch points straight away from its edge, so its place is the foot of its farthest point. The two strokes of a double
- * notch stand on either side of the place, unless it lies at the end of the edge. At a dart it may point aside, and stands where its line meets the edge.
+ * A notch points straight away from its edge, and stands where its line meets the edge. The two strokes of a double notch
+ * stand on either side of its place, unless it lies at the end of the edge.
  */
 function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): NotchStrokes {
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
   const edge = edges.find(({ name }) => name === said.edge);
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
-  const placeOf = said.mark === 'dart' ? whereItPoints : farthestFoot;
-  const places = strokes.map((curves) => lengthUpTo(edge, placeOf(edge, curves)));
-  const at = amidStrokes(edge, places, said.mark);
+  const placeOf = (stroke: readonly Curve[]): number =>
+    said.mark === 'dart'
+      ? lengthUpTo(edge, whereItPoints(edge, stroke))
+      : footOf(edge, stroke, said.at).along;
+  const at = amidStrokes(edge, strokes.map(placeOf), said.mark);
   return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
-}
-
-function farthestFoot(edge: Edge, stroke: readonly Curve[]): EdgePlace {
-  const feet = stroke.flatMap(({ from, to }) => [nearestOnEdge(edge, from), nearestOnEdge(edge, to)]);
-  return feet.reduce((best, foot) => (foot.distance > best.distance ? foot : best));
 }
 
 function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {

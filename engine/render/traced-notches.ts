@@ -1,3 +1,4 @@
+import { amidStrokes, whereItPoints } from '../finishing/notch-place.ts';
 import { lengthUpTo } from '../geometry/edge.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import type { Point } from '../geometry/point.ts';
@@ -5,7 +6,6 @@ import type { Issue } from '../issue.ts';
 import type { Notch } from '../pattern/piece.ts';
 import type { TracedEdge } from '../shaping/traced.ts';
 import { marksOf, ownName } from './marked.ts';
-import { amidStrokes, whereItPoints } from './notch-place.ts';
 import type { DrawnLine } from './read-shapes.ts';
 
 /** A notch farther than this from every edge belongs to something else, mm: the width of a deep hem. */

@@ -2,7 +2,8 @@ import type { Curve, Edge } from '../../geometry/curve.ts';
 import { curvatureAt, curvatureSlopeAt } from '../../geometry/evaluate.ts';
 import { placeOfGreatest } from '../../geometry/greatest.ts';
 import { joints } from '../../geometry/inflections.ts';
-import { CORNER } from '../../geometry/tolerance.ts';
+import { distance } from '../../geometry/point.ts';
+import { CORNER, FLATNESS } from '../../geometry/tolerance.ts';
 import { laidOut } from './chain.ts';
 import type { Measured, MeasureOf } from './measured.ts';
 
@@ -15,10 +16,14 @@ export const tightestBend = ({ of }: MeasureOf<'tightest bend'>, { tape }: Measu
   return line && leastRadiusOf(line);
 };
 
-/** The least radius of an edge, mm: 0 where it has a corner that would be seen, infinite where it is straight. */
+/**
+ * The least radius of an edge, mm: 0 where it has a corner that would be seen, infinite where it is straight. Slivers, such
+ * as the digits of a file leave of the next curve where a stretch ends at a joint, do not count.
+ */
 export function leastRadiusOf(edge: Edge): number {
   if (joints(edge).some(({ angle }) => Math.abs(angle) > CORNER)) return 0;
-  return 1 / Math.max(...edge.curves.map(greatestCurvature));
+  const curves = edge.curves.filter(({ from, to }) => distance(from, to) > FLATNESS);
+  return 1 / Math.max(0, ...curves.map(greatestCurvature));
 }
 
 function greatestCurvature(curve: Curve): number {

@@ -1,9 +1,30 @@
 import type { Curve, Edge } from '../geometry/curve.ts';
-import { type EdgePlace, edgeEnd, edgeLength, edgeStart } from '../geometry/edge.ts';
+import { type EdgePlace, edgeEnd, edgeLength, edgeStart, lengthUpTo } from '../geometry/edge.ts';
 import { edgeCrossings, throughPoints } from '../geometry/intersect.ts';
-import { nearestOnEdge } from '../geometry/nearest.ts';
-import { distance } from '../geometry/point.ts';
+import { feetOnEdge, nearestOnEdge } from '../geometry/nearest.ts';
+import { distance, type Point } from '../geometry/point.ts';
 import type { Notch } from '../pattern/piece.ts';
+
+/** Where a stroke of a notch stands on its edge, and how far along that is, mm. */
+export interface Foot {
+  readonly point: Point;
+  readonly along: number;
+}
+
+/**
+ * Where on an edge a stroke of a notch stands, which points straight away from it: the foot of its inner end, of a wedge
+ * that of its tip. Across a hollow an end has several feet, and the nearest may be another; then it is the one that is
+ * nearest to where the notch says it stands (`said`, mm along the edge). A stroke square to no place of the edge stands
+ * where the edge is nearest to it.
+ */
+export function footOf(edge: Edge, stroke: readonly Curve[], said: number): Foot {
+  const [first] = stroke;
+  const end = (stroke.length > 1 ? first?.to : first?.from) ?? edgeStart(edge);
+  const feet = feetOnEdge(edge, end);
+  return (feet.length > 0 ? feet : [nearestOnEdge(edge, end)])
+    .map((place): Foot => ({ point: place.point, along: lengthUpTo(edge, place) }))
+    .reduce((best, foot) => (Math.abs(foot.along - said) < Math.abs(best.along - said) ? foot : best));
+}
 
 /**
  * Where on an edge a notch at a dart stands: where its line, prolonged, meets the edge. That is at the dart's mouth, the very
