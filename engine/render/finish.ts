@@ -5,7 +5,7 @@ import type { Garment } from '../pattern/garment.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { turnedPiece, turnToGrain } from './place.ts';
 
-/** The pieces of a garment with their cutting lines and notches, each turned upright on its grain. */
+/** The pieces of a garment with their cutting lines and notches, each turned upright on its grain; not lettered yet. */
 export const finishedPieces = (
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
@@ -13,5 +13,6 @@ export const finishedPieces = (
 ): readonly FinishedPiece[] =>
   garment.pieces.map((piece) => {
     const cut = cutLines.get(piece.name)?.curves ?? [];
-    return turnedPiece({ piece, cut, notches: notchStrokes(piece, notches) }, turnToGrain(piece));
+    const finished = { piece, cut, notches: notchStrokes(piece, notches), lettering: [] };
+    return turnedPiece(finished, turnToGrain(piece));
   });

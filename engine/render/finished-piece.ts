@@ -1,8 +1,10 @@
 import type { NotchStrokes } from '../finishing/notches.ts';
-import { boundingBox } from '../geometry/bounds.ts';
+import { boundingBox, boundsAbout } from '../geometry/bounds.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
+import type { Ink } from './ink.ts';
+import { inkBounds } from './ink-bounds.ts';
 import type { Size } from './layout.ts';
 
 /** A piece as it goes on paper: with its cutting line and the strokes of its notches. */
@@ -11,15 +13,18 @@ export interface FinishedPiece {
   /** A closed chain. */
   readonly cut: readonly Curve[];
   readonly notches: readonly NotchStrokes[];
+  /** Its words, once it has any: on it, or beside it with a leader. */
+  readonly lettering: readonly Ink[];
 }
 
 /** The upright rectangle about everything that is printed of a piece: its top left corner and its size. */
-export function boxOf({ piece, cut, notches }: FinishedPiece): Size & { readonly corner: Point } {
-  const { left, right, top, bottom } = boundingBox([
+export function boxOf({ piece, cut, notches, lettering }: FinishedPiece): Size & { readonly corner: Point } {
+  const lines = boundingBox([
     ...cut,
     ...piece.edges.flatMap((edge) => edge.curves),
     ...notches.flatMap(({ strokes }) => strokes.flat()),
   ]);
+  const { left, right, top, bottom } = boundsAbout([lines, ...lettering.map(inkBounds)]);
   return { corner: point(left, top), width: right - left, height: bottom - top };
 }
 

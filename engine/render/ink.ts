@@ -1,5 +1,6 @@
 import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
+import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import type { InkClass } from './line-types.ts';
 
 /** Everything that can be printed, in millimetres of the paper. Each kind of file has one writer for it. */
@@ -61,6 +62,24 @@ export const stroke = (kind: InkClass, from: Point, to: Point, names?: InkNames)
   curves: [{ kind: 'line', from, to }],
   ...(names && { names }),
 });
+
+/** Ink moved on the paper, not turned. */
+export function movedInk(ink: Ink, move: Transform): Ink {
+  switch (ink.kind) {
+    case 'chain':
+      return { ...ink, curves: ink.curves.map((curve) => transformedCurve(curve, move)) };
+    case 'circle':
+      return { ...ink, middle: move(ink.middle) };
+    case 'box':
+      return { ...ink, corner: move(ink.corner) };
+    case 'words':
+      return {
+        ...ink,
+        at: move(ink.at),
+        ...(ink.turnedAbout && { turnedAbout: move(ink.turnedAbout) }),
+      };
+  }
+}
 
 /** The names that tell lines of one class and piece apart. */
 export const ownNames = ['edge', 'notch', 'level', 'line', 'mark'] as const;

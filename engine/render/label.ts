@@ -1,14 +1,15 @@
 import { labelPlace } from '../finishing/label.ts';
-import { between, type Point, point } from '../geometry/point.ts';
+import { type Point, point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { broken } from './booklet/paragraph.ts';
+import { withBox } from './crowded.ts';
 import type { Words } from './ink.ts';
 import type { LabelWords } from './label-words.ts';
 import { textSizes } from './line-types.ts';
 import { textWidth } from './text-size.ts';
 
 /** Distance from line to line as a share of the font size. */
-const leading = 1.35;
+export const leading = 1.35;
 
 /** Smaller settings, tried in turn where the piece is too narrow for a larger one. */
 const settings = [1, 0.85, 0.7, 0.55, 0.45] as const;
@@ -26,7 +27,7 @@ const tries = [
   [0.45, clearance / 2] as const,
 ];
 
-interface Row {
+export interface Row {
   readonly text: string;
   readonly size: number;
   readonly heading: boolean;
@@ -34,10 +35,10 @@ interface Row {
 
 /**
  * The label of a piece, at the roomiest place inside it. A narrow piece goes without the wearer's
- * measurements, then has its lines broken, then gets a smaller setting; one with no room at all gets its heading alone, on
- * the middle of the grainline.
+ * measurements, then has its lines broken, then gets a smaller setting, then lets every row find a place of its own.
+ * Undefined where there is no room even so.
  */
-export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] {
+export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] | undefined {
   const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
   const ways = [...withWearer, lines, lines.flatMap((text) => broken(text, BROKEN_TO))];
   for (const [setting, away, said] of tries.flatMap(([size, far]) =>
@@ -54,12 +55,48 @@ export function label(piece: Piece, { heading, lines, wearer }: LabelWords): rea
     const place = labelPlace(piece, size, away);
     if (place) return block(rows, place.middle, size.height, place.rotation === 90);
   }
-  const { from, to } = piece.grain;
-  const row = { text: heading, size: textSizes.heading * 0.45, heading: true };
-  return block([row], between(from, to, 0.5), row.size, true);
+  return rowByRow(piece, heading, lines);
 }
 
-function block(rows: readonly Row[], middle: Point, height: number, upwards: boolean): readonly Words[] {
+/** How a label is set whose rows find places of their own: the letters, how far from every line, and how long a row may be. */
+const splits = [
+  { setting: 0.55, away: clearance / 2, longest: BROKEN_TO },
+  { setting: 0.45, away: clearance / 2, longest: BROKEN_TO },
+  { setting: 0.45, away: 0.8, longest: BROKEN_TO },
+  { setting: 0.45, away: 0.8, longest: 20 },
+] as const;
+
+/** A label split into its rows, each at a place of its own; nothing where one of them finds none. */
+function rowByRow(piece: Piece, heading: string, lines: readonly string[]): readonly Words[] | undefined {
+  for (const { setting, away, longest } of splits) {
+    const rows = [heading, ...lines.flatMap((text) => broken(text, longest))].map((text, i) => ({
+      text,
+      size: setting * (i === 0 ? textSizes.heading : textSizes.plain),
+      heading: i === 0,
+    }));
+    let crowded = piece;
+    const placed: Words[] = [];
+    for (const row of rows) {
+      const place = labelPlace(
+        crowded,
+        { width: textWidth(row.text, row.size), height: row.size * leading },
+        away,
+      );
+      if (!place) break;
+      placed.push(...block([row], place.middle, row.size * leading, place.rotation === 90));
+      crowded = withBox(crowded, place);
+    }
+    if (placed.length === rows.length) return placed;
+  }
+  return undefined;
+}
+
+export function block(
+  rows: readonly Row[],
+  middle: Point,
+  height: number,
+  upwards: boolean,
+): readonly Words[] {
   let top = middle.y - height / 2;
   return rows.map(({ text, size, heading }) => {
     top += size * leading;

@@ -22,6 +22,7 @@ const plainTypes = [
   { class: 'bar', width: 0.4 },
   { class: 'drill', width: 0.4 },
   { class: 'cross', width: 0.3 },
+  { class: 'leader', width: 0.18 },
   { class: 'square', width: 0.25 },
   { class: 'arrow', width: 0 },
   { class: 'crossing', width: 0.25 },

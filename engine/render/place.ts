@@ -9,16 +9,26 @@ import {
 import { angleOf } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { FinishedPiece } from './finished-piece.ts';
+import { movedInk } from './ink.ts';
 
-/** A finished piece turned about the origin by `turn` (radians, clockwise as drawn). */
+/**
+ * A finished piece turned about the origin by `turn` (radians, clockwise as drawn). Its words would no longer stand
+ * upright: it is to be lettered again.
+ */
 export const turnedPiece = (finished: FinishedPiece, turn: number): FinishedPiece =>
-  turn === 0 ? finished : placed(finished, turnedBy(point(0, 0), turn), turn);
+  turn === 0 ? finished : { ...placed(finished, turnedBy(point(0, 0), turn), turn), lettering: [] };
 
 /** A finished piece moved so that what lies at `from` comes to lie at `to`. */
-export const movedPiece = (finished: FinishedPiece, from: Point, to: Point): FinishedPiece =>
-  placed(finished, movedBy(vectorBetween(from, to)), 0);
+export function movedPiece(finished: FinishedPiece, from: Point, to: Point): FinishedPiece {
+  const move = movedBy(vectorBetween(from, to));
+  return { ...placed(finished, move, 0), lettering: finished.lettering.map((ink) => movedInk(ink, move)) };
+}
 
-function placed({ piece, cut, notches }: FinishedPiece, to: Transform, turn: number): FinishedPiece {
+function placed(
+  { piece, cut, notches }: FinishedPiece,
+  to: Transform,
+  turn: number,
+): Omit<FinishedPiece, 'lettering'> {
   return {
     piece: {
       ...piece,

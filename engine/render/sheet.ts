@@ -6,6 +6,7 @@ import { finishedPieces } from './finish.ts';
 import { boxOf } from './finished-piece.ts';
 import { keySize, lineKey } from './key.ts';
 import { standInRows } from './layout.ts';
+import { lettered } from './lettering.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
 import { movedPiece } from './place.ts';
@@ -26,7 +27,9 @@ export function sheetSvg(
   cutLines: ReadonlyMap<string, Edge>,
   options: PrintOptions = {},
 ): string {
-  const pieces = finishedPieces(garment, cutLines, options.notches ?? 'slit');
+  const pieces = finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) =>
+    lettered(finished, garment, options.date),
+  );
   const boxes = pieces.map(boxOf);
   const sizes = [...boxes, testSquaresSize, keySize];
   const { corners, paper: size } = standInRows(sizes, rollWidth, gap);
@@ -34,7 +37,7 @@ export function sheetSvg(
   const drawn = pieces.map((finished, index) => {
     const corner = boxes[index]?.corner ?? point(0, 0);
     const placed = movedPiece(finished, corner, cornerOf(index));
-    return svgPiece(finished.piece.name, drawing(placed, garment, options.date));
+    return svgPiece(finished.piece.name, drawing(placed));
   });
   const title = `${garment.name} for ${garment.body}`;
   return paper(title, size, metadataOf(garment, garment.pieces, 'sheet', options.date), [

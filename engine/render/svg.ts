@@ -6,6 +6,7 @@ import type { Piece } from '../pattern/piece.ts';
 import { drawing } from './drawing.ts';
 import { finishedPieces } from './finish.ts';
 import { boxOf, type FinishedPiece } from './finished-piece.ts';
+import { lettered } from './lettering.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
 import { movedPiece } from './place.ts';
@@ -24,7 +25,8 @@ export interface PrintOptions {
 const margin = 10;
 
 /** One piece on a paper of its own, upright on its grain, with its test squares below; a whole SVG file, 1:1. */
-function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOptions): string {
+function pieceSvg(garment: Garment, plain: FinishedPiece, { date }: PrintOptions): string {
+  const finished = lettered(plain, garment, date);
   const { piece } = finished;
   const box = boxOf(finished);
   const placed = movedPiece(finished, box.corner, point(margin, margin));
@@ -34,7 +36,7 @@ function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOpti
   };
   const title = `${garment.name}: ${piece.number} ${piece.name}`;
   return paper(title, size, metadataOf(garment, [piece], 'piece', date), [
-    svgPiece(piece.name, drawing(placed, garment, date)),
+    svgPiece(piece.name, drawing(placed)),
     ...testSquares(point(margin, box.height + 2 * margin)).map(svgInk),
   ]);
 }

@@ -4,7 +4,7 @@ import type { Bounds } from '../../geometry/bounds.ts';
 import { boundsMeet } from '../../geometry/bounds.ts';
 import { between, type Point, point } from '../../geometry/point.ts';
 import { type Ink, stroke } from '../ink.ts';
-import type { BoundedInk } from './ink-bounds.ts';
+import type { BoundedInk } from '../ink-bounds.ts';
 import type { Tile } from './tile-grid.ts';
 
 /** An edge across which two tiles are glued together. */

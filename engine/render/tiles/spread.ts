@@ -1,5 +1,6 @@
 import type { Stroke } from '../../finishing/chords.ts';
 import { strokes } from '../../finishing/label.ts';
+import { boundsAbout } from '../../geometry/bounds.ts';
 import type { Curve, Edge } from '../../geometry/curve.ts';
 import { signedArea } from '../../geometry/outline.ts';
 import { type Point, point } from '../../geometry/point.ts';
@@ -7,10 +8,11 @@ import type { Garment } from '../../pattern/garment.ts';
 import { drawing } from '../drawing.ts';
 import { finishedPieces } from '../finish.ts';
 import { boxOf, type FinishedPiece, lineAround } from '../finished-piece.ts';
+import { type BoundedInk, bounded, inkBounds } from '../ink-bounds.ts';
 import type { Size } from '../layout.ts';
+import { lettered } from '../lettering.ts';
 import { movedPiece, turnedPiece } from '../place.ts';
 import type { PrintOptions } from '../svg.ts';
-import { type BoundedInk, bounded } from './ink-bounds.ts';
 import { placeShapes, type Shape } from './place-shapes.ts';
 
 /** All pieces of a garment on one sheet that pages are joined to. */
@@ -42,8 +44,10 @@ export function spread(
   field: Field,
   blocks: readonly Size[],
 ): Spread | undefined {
+  const lettering = (finished: FinishedPiece, joints: readonly Curve[] = []): FinishedPiece =>
+    lettered(finished, garment, options.date, joints);
   const ways = finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) =>
-    [finished, turnedPiece(finished, Math.PI)].map(toOrigin),
+    [finished, turnedPiece(finished, Math.PI)].map((way) => toOrigin(lettering(way))),
   );
   const shapes = [
     ...ways.map((pieces): Shape => ({ outlines: pieces.map(outlineOf) })),
@@ -55,11 +59,43 @@ export function spread(
   const pieces = ways.flatMap((both, i) => {
     const place = places[i];
     const piece = place && both[place.way];
-    return piece ? [movedPiece(piece, point(0, 0), place.corner)] : [];
+    return piece ? [offJoints(movedPiece(piece, point(0, 0), place.corner), field, lettering)] : [];
   });
-  const drawn = bounded(pieces.flatMap((piece) => drawing(piece, garment, options.date)));
+  const drawn = bounded(pieces.flatMap(drawing));
   return { pieces, drawn, blocks: places.slice(ways.length).map(({ corner }) => corner), columns, rows };
 }
+
+/** A placed piece, lettered again where its words would be cut apart between two pages. */
+function offJoints(
+  piece: FinishedPiece,
+  { cell }: Field,
+  letter: (finished: FinishedPiece, joints: readonly Curve[]) => FinishedPiece,
+): FinishedPiece {
+  const words = piece.lettering.filter(({ kind }) => kind === 'words').map(inkBounds);
+  const apart = (from: number, to: number, size: number): boolean =>
+    Math.floor(from / size) !== Math.floor(to / size);
+  const isCut = words.some(
+    ({ left, right, top, bottom }) => apart(left, right, cell.width) || apart(top, bottom, cell.height),
+  );
+  return isCut ? letter(piece, jointsUnder(piece, cell)) : piece;
+}
+
+/** The lines between pages under a piece. */
+function jointsUnder(piece: FinishedPiece, { width, height }: Size): readonly Curve[] {
+  const { corner, ...size } = boxOf({ ...piece, lettering: [] });
+  const [right, bottom] = [corner.x + size.width, corner.y + size.height];
+  const between = (from: number, to: number, step: number): readonly number[] =>
+    Array.from(
+      { length: Math.max(0, Math.floor(to / step) - Math.floor(from / step)) },
+      (_, i) => (Math.floor(from / step) + 1 + i) * step,
+    );
+  return [
+    ...between(corner.x, right, width).map((x) => joint(point(x, corner.y), point(x, bottom))),
+    ...between(corner.y, bottom, height).map((y) => joint(point(corner.x, y), point(right, y))),
+  ];
+}
+
+const joint = (from: Point, to: Point): Curve => ({ kind: 'line', from, to });
 
 /** The fewest pages of this size that could take the pieces if paper had no shape, only area. */
 export const pagesByArea = (pieces: readonly FinishedPiece[], { width, height }: Size): number =>
@@ -79,11 +115,21 @@ const outlineOf = (finished: FinishedPiece): readonly Stroke[] => [
   ...finished.notches.flatMap(({ strokes: drawn }) =>
     drawn.flat().flatMap((curve) => [...strokes(curve), ...strokes(backwards(curve))]),
   ),
+  ...besideOf(finished),
 ];
+
+/** The box about words beside a piece; nothing where all stand on it. */
+function besideOf(finished: FinishedPiece): readonly Stroke[] {
+  const { corner, width } = boxOf({ ...finished, lettering: [] });
+  const beside = finished.lettering.map(inkBounds).filter(({ left }) => left > corner.x + width);
+  if (beside.length === 0) return [];
+  const { left, right, top, bottom } = boundsAbout(beside);
+  return rectangle({ width: right - left, height: bottom - top }, point(left, top));
+}
 
 const backwards = ({ from, to }: Curve): Curve => ({ kind: 'line', from: to, to: from });
 
-function rectangle({ width, height }: Size): readonly Stroke[] {
-  const corners = [point(0, 0), point(width, 0), point(width, height), point(0, height)];
+function rectangle({ width, height }: Size, { x, y }: Point = point(0, 0)): readonly Stroke[] {
+  const corners = [point(x, y), point(x + width, y), point(x + width, y + height), point(x, y + height)];
   return corners.map((from, i) => ({ from, to: corners[(i + 1) % 4] ?? from }));
 }

@@ -4,8 +4,8 @@ import type { Bounds } from '../../geometry/bounds.ts';
 import { boundsMeet } from '../../geometry/bounds.ts';
 import { point } from '../../geometry/point.ts';
 import type { Ink } from '../ink.ts';
+import type { BoundedInk } from '../ink-bounds.ts';
 import type { Size } from '../layout.ts';
-import type { BoundedInk } from './ink-bounds.ts';
 
 /** One page's share of the joined sheet. */
 export interface Tile {

@@ -1,8 +1,8 @@
 import { boundsMeet } from '../../geometry/bounds.ts';
 import { between, moved, point } from '../../geometry/point.ts';
 import { type Ink, stroke, type Words } from '../ink.ts';
+import type { BoundedInk } from '../ink-bounds.ts';
 import { textSizes } from '../line-types.ts';
-import type { BoundedInk } from './ink-bounds.ts';
 import { crossingMarks, type Join } from './joins.ts';
 import type { Page } from './page.ts';
 import type { Paper } from './papers.ts';

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { labelFaults } from '../../../engine/checks/cut-ready.ts';
+import type { Rectangle } from '../../../engine/finishing/rectangle.ts';
+import { contains } from '../../../engine/geometry/inside.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
+import { boxOf } from '../../../engine/render/finished-piece.ts';
+import type { Words } from '../../../engine/render/ink.ts';
+import { inkBounds } from '../../../engine/render/ink-bounds.ts';
 import { label } from '../../../engine/render/label.ts';
+import { labelBeside } from '../../../engine/render/label-beside.ts';
 import { textSizes } from '../../../engine/render/line-types.ts';
 import { polygon } from '../garments.ts';
 
@@ -32,18 +39,25 @@ function strap(width: number, height: number): Piece {
   return { ...outline, grain: { from: point(width / 5, 5), to: point(width / 5, height - 5) } };
 }
 
-const textsOn = (piece: Piece): readonly string[] => label(piece, words).map(({ text }) => text);
+function boxAbout(row: Words): Rectangle {
+  const { left, right, top, bottom } = inkBounds(row);
+  return { middle: point((left + right) / 2, (top + bottom) / 2), width: right - left, height: bottom - top };
+}
+
+const rowsOn = (piece: Piece): readonly Words[] => label(piece, words) ?? [];
+
+const textsOn = (piece: Piece): readonly string[] => rowsOn(piece).map(({ text }) => text);
 
 describe('the label of a piece', () => {
   it('has all its words in full size where there is room', () => {
-    const rows = label(strap(300, 400), words);
+    const rows = rowsOn(strap(300, 400));
     expect(rows.map(({ text }) => text)).toEqual([words.heading, ...words.lines, ...words.wearer]);
     expect(rows[0]?.size).toBe(textSizes.heading);
   });
 
   it('goes without the wearer, breaks its lines and gets smaller as the piece does, and loses no other word', () => {
     const sizes = [80, 60, 50, 44].map((width) => {
-      const rows = label(strap(width, 1.2 * width), words);
+      const rows = rowsOn(strap(width, 1.2 * width));
       const said = rows.map(({ text }) => text).join(' ');
       expect(said, `${width} mm`).toContain([words.heading, ...words.lines].join(' '));
       return rows[0]?.size ?? 0;
@@ -58,7 +72,33 @@ describe('the label of a piece', () => {
     expect(textsOn(strap(44, 53))).not.toContain(long);
   });
 
-  it('is its heading alone where there is no room at all', () => {
-    expect(textsOn(strap(12, 40))).toEqual([words.heading]);
+  it('lets its rows find places of their own where they have none together', () => {
+    const narrow = strap(24, 120);
+    const rows = rowsOn(narrow);
+    expect(rows.map(({ text }) => text).join(' ')).toBe([words.heading, ...words.lines].join(' '));
+    expect(rows.flatMap((row) => labelFaults(narrow, boxAbout(row)))).toEqual([]);
+  });
+
+  it('is none where there is no room at all', () => {
+    expect(label(strap(12, 40), words)).toBeUndefined();
+  });
+});
+
+describe('the label beside a piece', () => {
+  const finished = { piece: strap(12, 40), cut: [], notches: [], lettering: [] };
+  const [leader, ...rows] = labelBeside(finished, words);
+
+  it('has all its words but the wearer to the right of every line', () => {
+    expect(rows.map((ink) => ink.kind === 'words' && ink.text)).toEqual([words.heading, ...words.lines]);
+    for (const ink of rows) expect(inkBounds(ink).left).toBeGreaterThan(12);
+  });
+
+  it('is led to the cloth it speaks of', () => {
+    const end = leader?.kind === 'chain' ? leader.curves[0]?.to : undefined;
+    expect(end && contains(finished.piece.edges, end)).toBe(true);
+  });
+
+  it('belongs to the box of the piece', () => {
+    expect(boxOf({ ...finished, lettering: [...rows] }).width).toBeGreaterThan(40);
   });
 });

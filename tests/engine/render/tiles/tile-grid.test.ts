@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
 import { type Ink, stroke } from '../../../../engine/render/ink.ts';
-import { bounded, inkBounds } from '../../../../engine/render/tiles/ink-bounds.ts';
+import { bounded, inkBounds } from '../../../../engine/render/ink-bounds.ts';
 import { joinsOf } from '../../../../engine/render/tiles/joins.ts';
 import { readPaper } from '../../../../engine/render/tiles/papers.ts';
 import { rowLetters, tilesOf } from '../../../../engine/render/tiles/tile-grid.ts';

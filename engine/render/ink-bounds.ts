@@ -1,6 +1,6 @@
-import { type Bounds, boundingBox } from '../../geometry/bounds.ts';
-import type { Ink } from '../ink.ts';
-import { textWidth } from '../text-size.ts';
+import { type Bounds, boundingBox } from '../geometry/bounds.ts';
+import type { Ink } from './ink.ts';
+import { textWidth } from './text-size.ts';
 
 /** Ink with the upright rectangle about it, to find quickly what falls on a page. */
 export interface BoundedInk {

@@ -1,0 +1,61 @@
+import type { Curve } from '../geometry/curve.ts';
+import { type Point, point } from '../geometry/point.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Piece } from '../pattern/piece.ts';
+import { withBox, withLines } from './crowded.ts';
+import type { FinishedPiece } from './finished-piece.ts';
+import { foldSigns } from './fold-sign.ts';
+import type { Words } from './ink.ts';
+import { label } from './label.ts';
+import { labelBeside } from './label-beside.ts';
+import { labelWords } from './label-words.ts';
+import { type WordedLine, wordsAlong } from './words-along.ts';
+
+/**
+ * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line and of
+ * `joints`, where the paper is cut; or beside the piece where it has no room.
+ */
+export function lettered(
+  finished: FinishedPiece,
+  garment: Garment,
+  date: string | undefined,
+  joints: readonly Curve[] = [],
+): FinishedPiece {
+  const { piece } = finished;
+  const signed = withLines(piece, [...foldSigns(piece).flatMap(({ curves }) => curves), ...joints]);
+  const { words, unplaced, crowded } = placedWords(signed, worded(piece));
+  const said = labelWords(garment, piece, unplaced, date);
+  return { ...finished, lettering: [...words, ...(label(crowded, said) ?? labelBeside(finished, said))] };
+}
+
+/** Words on the lines of a piece, one after the other, each clear of the others. */
+function placedWords(piece: Piece, said: readonly WordedLine[]) {
+  const words: Words[] = [];
+  const unplaced: string[] = [];
+  let crowded = piece;
+  for (const line of said) {
+    const placed = wordsAlong(line, crowded);
+    if (placed) {
+      words.push(placed.words);
+      crowded = withBox(crowded, placed.box);
+    } else if (line.matters) unplaced.push(line.text);
+  }
+  return { words, unplaced, crowded };
+}
+
+/** The words that stand on lines of a piece: beside crosses, on level lines, and on others that carry any. */
+const worded = ({ lines, marks }: Piece): readonly WordedLine[] => [
+  ...marks
+    .filter(({ kind }) => kind === 'cross')
+    .map(({ name, at }) => ({ curves: acrossCross(at), text: name, matters: false })),
+  ...lines
+    .filter(({ kind, text }) => kind === 'level' || text !== undefined)
+    .map(({ name, curves, text }) => ({ curves, text: text ?? name, matters: true })),
+];
+
+/** The name of a cross stands within so much of its middle, mm. */
+const besideCross = 25;
+
+const acrossCross = ({ x, y }: Point): readonly Curve[] => [
+  { kind: 'line', from: point(x - besideCross, y), to: point(x + besideCross, y) },
+];
