@@ -1,9 +1,9 @@
 import type { Curve, Line } from '../geometry/curve.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
-import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { COINCIDENCE, SLIVER } from '../geometry/tolerance.ts';
 import { cross, dot, unit } from '../geometry/vector.ts';
 
-/** Curves and points linked up to one chain, by straight lines wherever they do not touch. */
+/** Curves and points linked up to one chain, by straight lines wherever they do not touch; without slivers. */
 export function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
   const first = stops[0];
   if (!first) return [];
@@ -11,7 +11,7 @@ export function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
   const chain: Curve[] = [];
   const here = (): Point => chain.at(-1)?.to ?? start;
   const go = (to: Point): void => {
-    if (distance(here(), to) <= COINCIDENCE) return;
+    if (distance(here(), to) <= SLIVER) return;
     const last = chain.at(-1);
     if (last?.kind === 'line' && runsOn(last, to)) chain[chain.length - 1] = { ...last, to };
     else chain.push({ kind: 'line', from: here(), to });
@@ -21,7 +21,7 @@ export function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
     else {
       go(stop.from);
       if (stop.kind === 'line') go(stop.to);
-      else if (distance(stop.from, stop.to) > COINCIDENCE) chain.push({ ...stop, from: here() });
+      else if (distance(stop.from, stop.to) > SLIVER) chain.push({ ...stop, from: here() });
     }
   }
   return chain;

@@ -41,6 +41,12 @@ export const COINCIDENCE = 10 * BASE;
 export const STRAIGHTNESS = 1_000 * BASE;
 
 /**
+ * A stretch of a cutting line shorter than this is left out and its neighbours meet: ten times the last digit of a file,
+ * which could turn it round, so that the line would cross itself. Larger: corners would move by what a check sees.
+ */
+export const SLIVER = 1_000 * BASE;
+
+/**
  * Directions that differ by less than this at a joint run on smoothly (G1): ten thousand times the hard angle,
  * a step of 0.01 mm at the end of 100 mm. Larger: a corner of a tenth of a degree would pass as smooth and lose
  * its mitre. Smaller: an edge read back from a file with three decimals would have a corner at every joint.
