@@ -41,7 +41,7 @@ export function whereItPoints(edge: Edge, stroke: readonly Curve[]): EdgePlace {
   return nearest && distance(nearest.point, from) <= distance(end, from) ? nearest : nearestOnEdge(edge, end);
 }
 
-/** Strokes nearer to an end of their edge than this stand on it, mm: files have four digits. */
+/** Strokes nearer to an end of their edge than this stand on it, mm: other programs write three digits. */
 const ON_THE_END = 1e-3;
 
 /**

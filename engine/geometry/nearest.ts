@@ -40,7 +40,7 @@ export function nearestOnEdge(edge: Pick<Edge, 'curves'>, p: Point): NearestOnEd
   return best;
 }
 
-/** An end of a curve counts as square to a point that stands aside of it by no more, mm: files have four digits. */
+/** An end of a curve counts as square to a point that stands aside of it by no more, mm: files are rounded. */
 const ASIDE = 1e-2;
 
 /** Every place on an edge where the line from p stands square on it, in order along the edge; a joint may come twice. */

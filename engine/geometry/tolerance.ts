@@ -41,15 +41,15 @@ export const COINCIDENCE = 10 * BASE;
 export const STRAIGHTNESS = 1_000 * BASE;
 
 /**
- * A stretch of a cutting line shorter than this is left out and its neighbours meet: ten times the last digit of a file,
- * which could turn it round, so that the line would cross itself. Larger: corners would move by what a check sees.
+ * A stretch of a cutting line shorter than this is left out and its neighbours meet: rounding in a file
+ * could turn it round, so that the line would cross itself. Larger: corners would move by what a check sees.
  */
 export const SLIVER = 1_000 * BASE;
 
 /**
  * Directions that differ by less than this at a joint run on smoothly (G1): ten thousand times the hard angle,
  * a step of 0.01 mm at the end of 100 mm. Larger: a corner of a tenth of a degree would pass as smooth and lose
- * its mitre. Smaller: an edge read back from a file with three decimals would have a corner at every joint.
+ * its mitre. Smaller: an edge read back from a file that another program rounded would have a corner at every joint.
  */
 export const SMOOTH_ANGLE = 100 * BASE;
 
@@ -77,7 +77,7 @@ export const LAID_ON = 10_000 * BASE;
  */
 export const WALK = 50_000 * BASE;
 
-/** What is read back from a written file may differ by this; files carry three decimals, printers do worse. */
+/** What is read back from a written file may differ by this; other programs write three digits, printers do worse. */
 export const FILE = 100_000 * BASE;
 
 /** A finished girth may differ by this from body plus ease. It sums up to ten pieces walked to `WALK`. */

@@ -9,8 +9,8 @@ import type { Result } from '../issue.ts';
 import { readSheet } from './read.ts';
 
 /**
- * What a written file is held to. Lengths may differ by 0.1 mm. The digits of the file move a handle of 1 mm by
- * an angle of 0.0001 at most; a kink ten times that, 0.06 degrees, is still not seen.
+ * What a written file is held to. Lengths may differ by 0.1 mm. Three digits, as other programs write
+ * them, move a handle of 1 mm by an angle of 0.001; a kink of that, 0.06 degrees, is still not seen.
  */
 const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
 
