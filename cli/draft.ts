@@ -2,7 +2,7 @@ import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import { sheetSvg } from '../engine/render/sheet.ts';
+import { provenSheet } from '../engine/render/proven-sheet.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
@@ -62,12 +62,12 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
     throw new Unusable(evaluated.issues);
   }
-  const { garment, cutLines, report } = evaluated.value;
+  const { garment, cutLines } = evaluated.value;
+  const print = { date, notches: notchesOf(evaluated.value.styling) };
+  const { sheet, report } = provenSheet(evaluated.value, print);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, evaluated.value.styling);
-  const print = { date, notches: notchesOf(evaluated.value.styling) };
   const pieces = pieceSvgs(garment, cutLines, print);
-  const sheet = sheetSvg(garment, cutLines, print);
   await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
   const earlier = await earlierPieces(options.out, pieces.keys());
   if (options.json) {
@@ -78,7 +78,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     const known = { ...evaluated.value, choices: garmentDraft.choices };
     if (options.steps) await session.write(plain(construction(garment)));
     for (const reason of reasons) await session.write(`${plain(reasonLines(reason, known))}\n`);
-    await session.write(heading(session, report) + plain(summary(evaluated.value)));
+    await session.write(heading(session, report) + plain(summary({ ...evaluated.value, report })));
     session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
   }
   if (earlier.length > 0)

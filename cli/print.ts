@@ -3,6 +3,7 @@ import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { provenSheet } from '../engine/render/proven-sheet.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
 import { readFonts } from './fonts.ts';
@@ -64,26 +65,27 @@ export const printCommand = (session: Session, finish: (code: ExitCode) => void)
       finish(await print(session, name, options)),
     );
 
-async function print(session: Session, name: string, options: PrintCommandOptions): Promise<ExitCode> {
+async function print(session: Session, name: string, asked: PrintCommandOptions): Promise<ExitCode> {
   const garmentDraft = findGarment(session.garments, name);
-  const paper = readPaper(options.paper);
+  const paper = readPaper(asked.paper);
   if (!paper.ok) throw new Unusable(paper.issues);
-  const styling = await readStyling(options.styling, options.set);
-  const body = await readBodyFile(options.body);
-  const date = readDate(options.date);
+  const styling = await readStyling(asked.styling, asked.set);
+  const body = await readBodyFile(asked.body);
+  const date = readDate(asked.date);
   const evaluated = evaluate(garmentDraft, body, styling);
   if (!evaluated.ok) throw new Unusable(evaluated.issues);
-  const { garment, cutLines, report } = evaluated.value;
-  const notches = notchesOf(evaluated.value.styling);
-  const printed = printPages(garment, cutLines, paper.value, { date, notches });
+  const { garment, cutLines } = evaluated.value;
+  const options = { date, notches: notchesOf(evaluated.value.styling) };
+  const { report } = provenSheet(evaluated.value, options);
+  const printed = printPages(garment, cutLines, paper.value, options);
   if (!printed.ok) throw new Unusable(printed.issues);
   const title = `${garment.name} for ${garment.body}`;
   const pdf = await pdfOf(printed.value.pages, title, await readFonts());
-  await writeFiles(dirname(options.out), new Map([[basename(options.out), pdf]]));
-  if (options.json) await session.write(json(printResult(report, paper.value, printed.value)));
+  await writeFiles(dirname(asked.out), new Map([[basename(asked.out), pdf]]));
+  if (asked.json) await session.write(json(printResult(report, paper.value, printed.value)));
   else {
     await session.write(heading(session, report) + plain(printSummary(paper.value, printed.value)));
-    session.tell(plain(`wrote ${options.out}\n`));
+    session.tell(plain(`wrote ${asked.out}\n`));
   }
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;

@@ -1,3 +1,4 @@
+import type { Curve } from '../../engine/geometry/curve.ts';
 import {
   edgeEnd,
   edgeLength,
@@ -9,7 +10,7 @@ import {
 } from '../../engine/geometry/edge.ts';
 import { type EndMove, withEndsMoved } from '../../engine/geometry/ends-moved.ts';
 import { directionAt } from '../../engine/geometry/evaluate.ts';
-import { vectorBetween } from '../../engine/geometry/point.ts';
+import { distance, vectorBetween } from '../../engine/geometry/point.ts';
 import { COINCIDENCE } from '../../engine/geometry/tolerance.ts';
 import { cross, dot, outward, plus, scaled, unit, type Vector } from '../../engine/geometry/vector.ts';
 import type { PieceEdge } from '../../engine/pattern/piece.ts';
@@ -55,17 +56,51 @@ function moved(outline: readonly PieceEdge[], i: number, how: SetBack): PieceEdg
     ? inside(endDirection(edge), startDirection(after), by).arriving
     : onAlong(after, slides(after));
   const atStart = rounded && isCentre(before) ? { ...start, turned: toSquare(before, edge) } : start;
-  const curves = edge.curves.map((curve, j) => {
-    const [previous, next] = [edge.curves[j - 1], edge.curves[j + 1]];
+  const all = withoutShortEnds(edge.curves, SHORT * by);
+  const curves = all.map((curve, j) => {
+    const [previous, next] = [all[j - 1], all[j + 1]];
     return withEndsMoved(
       curve,
       previous ? inside(directionAt(previous, 'end'), directionAt(curve, 'start'), by).leaving : atStart,
       next ? inside(directionAt(curve, 'end'), directionAt(next, 'start'), by).arriving : end,
     );
   });
-  const bent = curves.filter(({ kind }, j) => kind !== edge.curves[j]?.kind);
+  const bent = curves.filter(({ kind }, j) => kind !== all[j]?.kind);
   return { ...edge, curves, inflections: edge.inflections + bent.length };
 }
+
+/** A curve at the end of an edge that is shorter than so many times the way it is set back could turn round on its way. */
+const SHORT = 3;
+
+/** Curves whose first and last are at least this long (mm): a shorter one is left out, and the next goes in its place. */
+function withoutShortEnds(curves: readonly Curve[], least: number): readonly Curve[] {
+  const [first, second, ...others] = curves;
+  if (first && second && distance(first.from, first.to) < least)
+    return withoutShortEnds([startingAt(second, first), ...others], least);
+  const [last, before] = [curves.at(-1), curves.at(-2)];
+  if (!last || !before || distance(last.from, last.to) >= least) return curves;
+  return withoutShortEnds([...curves.slice(0, -2), endingAt(before, last)], least);
+}
+
+const stays: EndMove = { by: { x: 0, y: 0 }, turned: 0 };
+
+/** A curve that starts where another one did, headed as that was. */
+const startingAt = (curve: Curve, other: Curve): Curve =>
+  withEndsMoved(
+    curve,
+    {
+      by: vectorBetween(curve.from, other.from),
+      turned: turn(directionAt(curve, 'start'), directionAt(other, 'start')),
+    },
+    stays,
+  );
+
+/** A curve that ends where another one did, headed as that was. */
+const endingAt = (curve: Curve, other: Curve): Curve =>
+  withEndsMoved(curve, stays, {
+    by: vectorBetween(curve.to, other.to),
+    turned: turn(directionAt(curve, 'end'), directionAt(other, 'end')),
+  });
 
 function neighbours(outline: readonly PieceEdge[], i: number) {
   const [before, edge, after] = [outline.at(i - 1), outline[i], outline[(i + 1) % outline.length]];
