@@ -42,13 +42,17 @@ export function walkResult(report: Report, styling: Styling) {
       ok,
       bound,
     })),
+    notches: report.notches,
     issues: issuesResult(report.issues),
   };
 }
 
 /** The same shape when nothing could be drafted: no seams, and the issues that say why. */
 export const nothingWalked = (garment: string, issues: readonly Issue[]) =>
-  walkResult({ ok: false, garment, body: '', seams: [], joins: [], girths: [], shapes: [], issues }, {});
+  walkResult(
+    { ok: false, garment, body: '', seams: [], joins: [], girths: [], shapes: [], notches: 0, issues },
+    {},
+  );
 
 /** Issues as data for other programs; `limits` is null where there are none. */
 export const issuesResult = (issues: readonly Issue[]) =>

@@ -1,3 +1,4 @@
+import { accountCodes } from '../engine/checks/accounted.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/garment.ts';
 import { countIssues } from './say-issues.ts';
@@ -24,11 +25,21 @@ export function walkTables(report: Report, bands: 'outside' | 'all'): string {
     joinColumns,
     report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
   );
-  const counts = `shapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
+  const counts = `walked: ${walkedWords(report)}\nshapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
   const shapes = report.shapes.filter(({ ok }) => bands === 'all' || !ok);
   const shown = shapes.length === 0 ? [] : [shapeTable(shapes)];
   return [seams, joins, girthTable(report), ...shown, counts].join('\n');
 }
+
+/** What was walked, and whether anything was left out of account. */
+export function walkedWords({ seams, joins, girths, notches, issues }: Report): string {
+  const left = issues.filter(({ code }) => accountCodes.some((known) => known === code)).length;
+  const rest = left === 0 ? 'everything accounted for' : `${left} left out of account`;
+  return `${counted(seams.length, 'seam')}, ${counted(joins.length, 'corner')}, ${counted(girths.length, 'girth')}, ${counted(notches, 'notch', 'notches')}; ${rest}`;
+}
+
+const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
 
 const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');
 

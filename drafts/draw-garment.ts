@@ -7,6 +7,7 @@ import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
+import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
 import type { Side } from '../engine/pattern/side.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
 import { conflictIssue } from './conflict.ts';
@@ -43,6 +44,8 @@ export interface Order<Choices extends readonly Choice[]> {
   readonly styling: StylingOf<Choices>;
   readonly body: Body;
   readonly solver?: Solver | undefined;
+  /** Edges, by name, that nothing in this garment is sewn to: they wait for what is made apart. */
+  readonly open?: readonly string[];
 }
 
 /** Draws on the table what a garment asks of the sketch, and hands back how its pieces are cut from the solution. */
@@ -90,7 +93,7 @@ function drawSides(body: Body, drawFor: Draw, solver: Solver): Result<Garment> {
 }
 
 function drawOnce<Choices extends readonly Choice[]>(
-  { name, body, choices, styling }: Order<Choices>,
+  { name, body, choices, styling, open = [] }: Order<Choices>,
   plan: Plan<Choices>,
   solver: Solver,
 ): Result<Garment> {
@@ -127,12 +130,30 @@ function drawOnce<Choices extends readonly Choice[]>(
     body: body.name,
     wearer: wearerOf(body),
     ...made,
+    pieces: leftOpen(made, open),
     shapes,
     sewing,
     steps: table.steps(),
     issues,
   };
   return { ok: true, value: garment, issues: [] };
+}
+
+/** The pieces with the edges of these names left open where no seam sews them. */
+function leftOpen({ pieces, seams }: Parts, names: readonly string[]): readonly Piece[] {
+  if (names.length === 0) return pieces;
+  const sewn = seams.flatMap(({ a, b }) => [...a, ...b]);
+  const isSewn = (piece: Piece, edge: PieceEdge): boolean =>
+    sewn.some((ref) => ref.piece === piece.name && ref.edge === edge.name);
+  return pieces.map((piece) => ({
+    ...piece,
+    edges: piece.edges.map(
+      (edge): PieceEdge =>
+        edge.turn === 'seam' && names.includes(edge.name) && !isSewn(piece, edge)
+          ? { ...edge, open: true }
+          : edge,
+    ),
+  }));
 }
 
 const wearerOf = (body: Body): Wearer => ({

@@ -69,11 +69,12 @@ export const cross = (name: string, at: Point): Mark => ({
   length: CROSS,
 });
 
-/** A level line across a piece, with what it has to say. */
-export const levelLine = (name: string, from: Point, to: Point, text: string): InsideLine => ({
-  name,
+/** The line of a girth's level across a piece, with what it has to say. */
+export const levelLine = (level: string, from: Point, to: Point, text: string): InsideLine => ({
+  name: `${level} level`,
   kind: 'level',
   curves: straight(from, to),
+  girth: level,
   text,
 });
 

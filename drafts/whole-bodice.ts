@@ -78,12 +78,22 @@ export const bodice: Draft<StylingOf<typeof wholeBodiceChoices>> = {
   shapedBy: bodiceShapedBy,
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
-      drawGarment({ name: 'bodice', choices: wholeBodiceChoices, styling, body, solver }, (table) => {
-        const make = planWholeBodice(table, onItsOwn);
-        return (solution) => {
-          const made = make(solution);
-          return made.ok ? { ok: true, value: inOrder(made.value.parts), issues: [] } : made;
-        };
-      }),
+      drawGarment(
+        {
+          name: 'bodice',
+          choices: wholeBodiceChoices,
+          styling,
+          body,
+          solver,
+          open: ['waist', 'centre back'],
+        },
+        (table) => {
+          const make = planWholeBodice(table, onItsOwn);
+          return (solution) => {
+            const made = make(solution);
+            return made.ok ? { ok: true, value: inOrder(made.value.parts), issues: [] } : made;
+          };
+        },
+      ),
     ),
 };

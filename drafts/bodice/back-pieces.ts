@@ -76,8 +76,8 @@ function centreBack(cut: PanelCut): Piece {
       ]),
     ],
     lines: [
-      level('bust level', levels.bust.value, 'centre back bust', texts.bust),
-      level('under-bust level', levels.underBust.value, 'centre back under bust', texts.underBust),
+      level('bust', levels.bust.value, 'centre back bust', texts.bust),
+      level('under-bust', levels.underBust.value, 'centre back under bust', texts.underBust),
     ],
     marks: [],
     cut: cutPair('self'),
@@ -136,8 +136,8 @@ function sideBack(cut: PanelCut): Piece {
       ...sideNotches(cut, side),
     ],
     lines: [
-      level('bust level', 'side back bust', levels.bust.value, texts.bust),
-      level('under-bust level', 'side back under bust', levels.underBust.value, texts.underBust),
+      level('bust', 'side back bust', levels.bust.value, texts.bust),
+      level('under-bust', 'side back under bust', levels.underBust.value, texts.underBust),
     ],
     marks: [],
     cut: cutPair('self'),

@@ -160,19 +160,14 @@ function wholeCentreFront(cut: PanelCut): Piece {
     edges: [...neckAndShoulder(cut, 'centre front'), princess, ...belowUnderBust(cut, lines.front.centre)],
     grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
     notches: [...armholeNotches(cut, 'front', 'centre front'), ...princessNotches(princess), waistFold(cut)],
-    lines: [bustLine(cut), levelLine('under-bust level', underBust, underBustAt(cut), cut.texts.underBust)],
+    lines: [bustLine(cut), levelLine('under-bust', underBust, underBustAt(cut), cut.texts.underBust)],
     marks: bustPointMark(cut, 'centre'),
     cut: cutOnFold('self'),
   };
 }
 
 const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
-  levelLine(
-    'bust level',
-    point(0, plan.foundation.levels.bust.value),
-    plan.foundation.front.pivot,
-    texts.bust,
-  );
+  levelLine('bust', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
 
 /** The princess line of the centre front at the under-bust level. */
 const underBustAt = ({ solution }: PanelCut): Point => solvedPoint(solution, 'centre front under bust');
@@ -275,14 +270,9 @@ function sideFront(cut: PanelCut): Piece {
       ...sideNotches(cut, side),
     ],
     lines: [
+      levelLine('bust', foundation.front.pivot, sideAtLevel(side, levels.bust.value).point, cut.texts.bust),
       levelLine(
-        'bust level',
-        foundation.front.pivot,
-        sideAtLevel(side, levels.bust.value).point,
-        cut.texts.bust,
-      ),
-      levelLine(
-        'under-bust level',
+        'under-bust',
         solvedPoint(cut.solution, 'side front under bust'),
         sideAtLevel(side, levels.underBust.value).point,
         cut.texts.underBust,

@@ -9,7 +9,15 @@ import { scaled, unit, vector } from '../../engine/geometry/vector.ts';
 import type { Mark, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainThrough } from '../grainline.ts';
-import { cross, cutOnFold, seamEdge, solvedCurves, solvedPoint, straight } from '../piece-edges.ts';
+import {
+  cross,
+  cutOnFold,
+  levelLine,
+  seamEdge,
+  solvedCurves,
+  solvedPoint,
+  straight,
+} from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { InsertStyling } from './choices.ts';
 import type { InsertLines } from './insert-lines.ts';
@@ -92,11 +100,8 @@ export function insertPiece(
     ],
     lines: [
       {
-        name: 'bust level',
-        kind: 'level',
-        curves: straight(flip(atBust), atBust),
+        ...levelLine('bust', flip(atBust), atBust, seam.bustText),
         fullness: 2 * fullnessAtBust(lines, top, foot, seam.toBust),
-        text: seam.bustText,
       },
       ...casing(styling, top, foot, flip),
       ...gatheringRows('bottom', [...gatheredHalf.curves, ...mirror(gatheredHalf.curves)]),

@@ -1,4 +1,5 @@
-import type { Join } from '../../engine/pattern/garment.ts';
+import type { Girth, Join } from '../../engine/pattern/garment.ts';
+import type { InsideLine, Piece } from '../../engine/pattern/piece.ts';
 import type { LiningTable } from './choices.ts';
 import type { Inside, Unfinished } from './inside.ts';
 import { isFinished, liningPiece } from './lining-pieces.ts';
@@ -14,8 +15,12 @@ export function drawLining(table: LiningTable, unfinished: Unfinished): Inside {
     parts.every(({ piece }) => lined.has(piece));
   const panelSeams = bodice.seams.filter(({ a, b }) => areLined([...a, ...b]));
   const { turnOfCloth } = table.styling;
+  const girths = liningGirths(bodice.girths.filter(({ parts }) => areLined(parts)));
   const pieces = panels.map((panel) =>
-    liningPiece(panel, { setting, panelSeams, turnOfCloth, allowance: cut.allowance.seam }),
+    saysGirths(
+      liningPiece(panel, { setting, panelSeams, turnOfCloth, allowance: cut.allowance.seam }),
+      girths,
+    ),
   );
   table.heading('The lining');
   table.say`Lining: the panels once more, set back by ${table.choice.turnOfCloth} at necklines, armholes and strap ends, so that the seams roll inside; insert and straps face themselves [turn of cloth, common practice, no source]`;
@@ -26,9 +31,20 @@ export function drawLining(table: LiningTable, unfinished: Unfinished): Inside {
     pieces,
     seams: liningSeams([...bodice.pieces, ...pieces], panelSeams, unfinished),
     joins: liningJoins(bodice.joins.filter((join) => areLined(cornersOf(join)))),
-    girths: liningGirths(bodice.girths.filter(({ parts }) => areLined(parts))),
+    girths,
   };
 }
+
+/** A lining panel whose level lines tell only of girths that its lining closes: over a gathered front there is no bust. */
+const saysGirths = (piece: Piece, girths: readonly Girth[]): Piece => ({
+  ...piece,
+  lines: piece.lines.map((line): InsideLine => {
+    const counted = girths.some(({ parts }) =>
+      parts.some((part) => part.kind === 'line' && part.piece === piece.name && part.line === line.name),
+    );
+    return counted ? line : { name: line.name, kind: line.kind, curves: line.curves };
+  }),
+});
 
 /** The places on pieces that a join is about. */
 const cornersOf = (join: Join): readonly { readonly piece: string }[] =>

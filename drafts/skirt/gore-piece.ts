@@ -103,7 +103,7 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
           ]
         : []),
     ],
-    lines: [{ name: 'hip level', kind: 'level', curves: lines.hip, text: finish.hipText }],
+    lines: [{ name: 'hip level', kind: 'level', curves: lines.hip, girth: 'hip', text: finish.hipText }],
     marks: [],
     cut: onFold ? cutOnFold('self') : cutPair('self'),
   };

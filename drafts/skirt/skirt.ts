@@ -3,7 +3,7 @@ import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { Girth } from '../../engine/pattern/garment.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
-import { drawGarment } from '../draw-garment.ts';
+import { drawGarment, inOrder } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 import { skirtShapedBy } from '../shaped-by.ts';
@@ -49,26 +49,29 @@ export const skirt: Draft<StylingOf<typeof choices>> = {
   choices,
   shapedBy: skirtShapedBy,
   draw: (body, styling, solver) =>
-    drawGarment({ name: 'skirt', choices, styling, body, solver }, (table) => () => {
-      const waist = ownWaist(table);
-      const drawn = drawSkirt(table, waist.gores, solver);
-      if (!drawn.ok) return drawn;
-      const waistOf = (level: string, named: (gore: string) => string): Girth => ({
-        level,
-        body: table.body.size.waistGirth,
-        ease: waist.ease,
-        parts: goreNames.map((name) => ({
-          kind: 'edge',
-          piece: named(`skirt ${name}`),
-          edge: 'waist',
-          times: 2,
-        })),
-      });
-      const waists = [
-        waistOf('waist', (gore) => gore),
-        ...(styling.skirtLining === 'none' ? [] : [waistOf('waist, lining', liningOf)]),
-      ];
-      const { value, issues } = drawn;
-      return { ok: true, value: { ...value, girths: [...waists, ...value.girths] }, issues };
-    }),
+    drawGarment(
+      { name: 'skirt', choices, styling, body, solver, open: ['waist', 'centre back'] },
+      (table) => () => {
+        const waist = ownWaist(table);
+        const drawn = drawSkirt(table, waist.gores, solver);
+        if (!drawn.ok) return drawn;
+        const waistOf = (level: string, named: (gore: string) => string): Girth => ({
+          level,
+          body: table.body.size.waistGirth,
+          ease: waist.ease,
+          parts: goreNames.map((name) => ({
+            kind: 'edge',
+            piece: named(`skirt ${name}`),
+            edge: 'waist',
+            times: 2,
+          })),
+        });
+        const waists = [
+          waistOf('waist', (gore) => gore),
+          ...(styling.skirtLining === 'none' ? [] : [waistOf('waist, lining', liningOf)]),
+        ];
+        const { value, issues } = drawn;
+        return { ok: true, value: inOrder({ ...value, girths: [...waists, ...value.girths] }), issues };
+      },
+    ),
 };

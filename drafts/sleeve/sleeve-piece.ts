@@ -45,7 +45,7 @@ export function sleevePiece(cap: FittedCap, below: BelowCap, { armhole }: Bodice
     ],
     lines: [
       ...(spread > COINCIDENCE ? gatheringRows('crown', crown.curves) : []),
-      { ...levelLine('upper arm level', point(-half, 0), point(half, 0), text), fullness: spread },
+      { ...levelLine('upper arm', point(-half, 0), point(half, 0), text), fullness: spread },
       ...below.lines,
     ],
     marks: [],

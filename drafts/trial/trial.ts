@@ -17,6 +17,9 @@ import { trialRules as rules } from './rules.ts';
 const width = rules.allowance.value;
 const allowance = { seam: width, side: width, centreBack: width, armhole: width, neckline: width };
 
+/** It is tried on raw: nothing finishes these edges, and the back is pinned shut. */
+const open = ['neckline', 'armhole', 'armhole upper', 'armhole underarm', 'waist', 'centre back'];
+
 /** The trial bodice: the foundation in princess panels, to be sewn in cheap cloth, tried on and written on. */
 export const trial: Draft<StylingOf<typeof trialChoices>> = {
   name: 'trial',
@@ -24,7 +27,7 @@ export const trial: Draft<StylingOf<typeof trialChoices>> = {
   choices: trialChoices,
   shapedBy: [...new Set([...trialShapedBy, ...sleeveShapedBy])],
   draw: (body, styling, solver) =>
-    drawGarment({ name: 'trial', choices: trialChoices, styling, body, solver }, (table) => {
+    drawGarment({ name: 'trial', choices: trialChoices, styling, body, solver, open }, (table) => {
       const foundation = drawFoundation(table, true);
       const lines = drawNeckBase(table, foundation);
       const plan = planBodice(table, foundation, lines, allowance);

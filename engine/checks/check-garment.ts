@@ -1,4 +1,5 @@
 import type { Garment } from '../pattern/garment.ts';
+import { unaccounted } from './accounted.ts';
 import { type Bounds, draftBounds } from './bounds.ts';
 import { closeGirths } from './close.ts';
 import { curveFaults } from './curves.ts';
@@ -26,6 +27,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
   const { shapes, issues: misshapen } = shapeFigures(garment, tape, bounds);
   const issues = [
     ...misnamed(garment, tape),
+    ...unaccounted(garment, tape),
     ...garment.pieces.flatMap((piece) => outlineFaults(piece)),
     ...garment.pieces.flatMap((piece) => curveFaults(piece, bounds.kink)),
     ...garment.pieces.flatMap((piece) => dartLegFaults(piece, bounds.seam)),
@@ -44,6 +46,7 @@ export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Re
     joins,
     girths,
     shapes,
+    notches: garment.pieces.reduce((sum, piece) => sum + piece.notches.length, 0),
     issues,
   };
 }

@@ -11,6 +11,8 @@ export interface Report {
   readonly joins: readonly JoinReport[];
   readonly girths: readonly GirthReport[];
   readonly shapes: readonly ShapeReport[];
+  /** How many notches were looked at. */
+  readonly notches: number;
   readonly issues: readonly Issue[];
 }
 

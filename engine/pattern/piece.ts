@@ -33,6 +33,8 @@ export interface PieceEdge extends Edge {
   readonly rank: number;
   /** How often the edge changes from hollow to round by design. */
   readonly inflections: number;
+  /** Sewn to nothing in this garment: it waits for what is made apart. */
+  readonly open?: true;
 }
 
 /** A balance mark on a stitching line; the same name stands on the edge it is sewn to. */
@@ -57,6 +59,8 @@ export interface InsideLine {
   readonly curves: readonly Curve[];
   /** Level lines: width that gathers take away again at this level, mm. */
   readonly fullness?: number;
+  /** The level of the finished girth that a level line is part of. */
+  readonly girth?: string;
   /** What the line carries in words: a level line the finished girth it belongs to, a casing its elastic. */
   readonly text?: string;
 }

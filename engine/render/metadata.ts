@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { ShapeClaim } from '../pattern/shape.ts';
+import { digestOf } from './digest.ts';
 import { shape } from './metadata-shapes.ts';
 import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
 
@@ -44,6 +45,7 @@ const piece = z.strictObject({
       allowance: mm,
       rank: z.number(),
       inflections: z.number(),
+      open: z.literal(true).exactOptional(),
     }),
     1,
   ),
@@ -53,6 +55,7 @@ const piece = z.strictObject({
       name,
       kind: z.enum(['level', 'casing', 'gathering', 'slash', 'fold']),
       fullness: mm.exactOptional(),
+      girth: name.exactOptional(),
       text: text.exactOptional(),
     }),
   ),
@@ -84,6 +87,8 @@ export const metadataSchema = z.strictObject({
   shapes: list(shape).default([]),
   notions: list(z.strictObject({ name, count: z.number(), length: mm, note: text })),
   pieces: list(piece, 1),
+  /** Of all the rest, as it was written (`digestOf`). */
+  digest: name.exactOptional(),
 });
 
 export type Metadata = z.infer<typeof metadataSchema>;
@@ -123,6 +128,15 @@ const describe = (drawn: Piece): PieceMetadata => ({
   marks: drawn.marks.map(({ name: marked, kind }) => ({ name: marked, kind })),
   cut: drawn.cut,
 });
+
+/** What a file says of itself, sealed: with the digest of all of it at its end. */
+export const sealed = (metadata: Metadata): Metadata => ({ ...metadata, digest: digestOf(metadata) });
+
+/** Whether claims are as they were sealed. */
+export function isAsSealed(claims: object): boolean {
+  const { digest, ...rest } = claims as { readonly digest?: unknown };
+  return digest === digestOf(rest);
+}
 
 /**
  * JSON without any character that XML gives a meaning to, so that it stands in the file as it is and every

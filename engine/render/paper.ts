@@ -1,7 +1,7 @@
 import type { Size } from './layout.ts';
 import { styleSheet } from './line-types.ts';
 import { document, element, type Node, words } from './markup.ts';
-import { type Metadata, metadataText } from './metadata.ts';
+import { type Metadata, metadataText, sealed } from './metadata.ts';
 import { numeral } from './path-data.ts';
 
 /** A whole SVG file 1:1: one unit is one millimetre, on white paper of this size (mm). */
@@ -18,7 +18,7 @@ export function paper(title: string, size: Size, metadata: Metadata, content: re
       },
       [
         element('title', {}, words(title)),
-        element('metadata', {}, words(metadataText(metadata))),
+        element('metadata', {}, words(metadataText(sealed(metadata)))),
         element('style', {}, words(styleSheet)),
         element('rect', { class: 'paper', width: numeral(width), height: numeral(height) }),
         ...content,

@@ -5,7 +5,7 @@ import type { Issue, Result } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { Drawn } from './drawn.ts';
-import { type Metadata, metadataSchema } from './metadata.ts';
+import { isAsSealed, type Metadata, metadataSchema } from './metadata.ts';
 import { readLabels } from './read-labels.ts';
 import { type Found, readMarkup } from './read-markup.ts';
 import { readPiece } from './read-piece.ts';
@@ -19,6 +19,8 @@ export interface Sheet {
   readonly notches: ReadonlyMap<string, readonly NotchStrokes[]>;
   /** The room each line of a label takes up. */
   readonly labels: readonly Rectangle[];
+  /** Whether what it says of itself was changed since it was written. */
+  readonly edited: boolean;
 }
 
 /**
@@ -37,15 +39,16 @@ export function readSheet(svg: string): Result<Sheet> {
   const metadata = readMetadata(elements);
   if (!scale.ok || !metadata.ok) return { ok: false, issues: [...scale.issues, ...metadata.issues] };
   const drawn = new Drawn(elements, scale.value);
-  const read = metadata.value.pieces.map((said) => readPiece(said, drawn));
+  const { said, edited } = metadata.value;
+  const read = said.pieces.map((piece) => readPiece(piece, drawn));
   drawn.refuseUnknown();
   if (drawn.issues.length > 0) return { ok: false, issues: drawn.issues };
   const pieces = read.map(({ piece }) => piece);
   const cutLines = new Map(read.map(({ piece, cut }) => [piece.name, { name: 'cutting line', curves: cut }]));
   const labels = readLabels(elements, scale.value);
   const notches = new Map(read.map(({ piece, notches: strokes }) => [piece.name, strokes]));
-  const garment = garmentOf(metadata.value, pieces);
-  return { ok: true, value: { garment, cutLines, notches, labels }, issues: [] };
+  const garment = garmentOf(said, pieces);
+  return { ok: true, value: { garment, cutLines, notches, labels, edited }, issues: [] };
 }
 
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
@@ -61,7 +64,9 @@ const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
   issues: [],
 });
 
-function readMetadata(elements: readonly Found[]): Result<Metadata> {
+function readMetadata(
+  elements: readonly Found[],
+): Result<{ readonly said: Metadata; readonly edited: boolean }> {
   const text = elements.find((element) => element.name === 'metadata')?.text;
   if (!text) return refuse('metadata-missing', 'The drawing does not say which edges are sewn together.');
   const damaged = 'What the drawing says of its pieces and seams is damaged';
@@ -81,7 +86,8 @@ function readMetadata(elements: readonly Found[]): Result<Metadata> {
       'one-piece-only',
       'This file holds one piece without its neighbours. Walk sheet.svg instead.',
     );
-  return { ok: true, value: said.data, issues: [] };
+  const edited = !isAsSealed(data as object);
+  return { ok: true, value: { said: said.data, edited }, issues: [] };
 }
 
 const refuse = (

@@ -5,7 +5,7 @@ import { notchDepthFaults } from '../checks/notch-depth.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
 import { FILE } from '../geometry/tolerance.ts';
-import type { Result } from '../issue.ts';
+import type { Issue, Result } from '../issue.ts';
 import { readSheet } from './read.ts';
 
 /**
@@ -13,6 +13,14 @@ import { readSheet } from './read.ts';
  * them, move a handle of 1 mm by an angle of 0.001; a kink of that, 0.06 degrees, is still not seen.
  */
 const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
+
+const editedSince: Issue = {
+  code: 'edited-since-written',
+  severity: 'error',
+  path: 'file',
+  message:
+    'What this sheet says of itself was changed since it was written, so it is no longer held to what was drafted. Write it again.',
+};
 
 /**
  * Walks a written sheet again from its paths alone: every check of a garment, each cutting line measured
@@ -22,9 +30,10 @@ const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e
 export function walkSheet(svg: string): Result<Report> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const { garment, cutLines, notches, labels } = sheet.value;
+  const { garment, cutLines, notches, labels, edited } = sheet.value;
   const walked = checkGarment(garment, fileBounds);
   const issues = [
+    ...(edited ? [editedSince] : []),
     ...walked.issues,
     ...cutReady(garment, cutLines, fileBounds.cutLine),
     ...garment.pieces.flatMap((piece) =>

@@ -51,6 +51,7 @@ export function ownPiece(traced: TracedPiece, told: OwnPiece): Result<Piece> {
       allowance,
       rank: 1,
       inflections: inflectionCount({ name: '', curves }),
+      ...(turn === 'seam' && { open: true }),
     };
   });
   const { top, bottom } = outlineBounds(edges);

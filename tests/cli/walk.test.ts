@@ -34,6 +34,7 @@ describe('walk', () => {
       'joins',
       'girths',
       'shapes',
+      'notches',
       'issues',
     ]);
     expect(keysOf(result.seams[0])).toEqual([
@@ -77,6 +78,7 @@ describe('walk', () => {
       joins: [],
       girths: [],
       shapes: [],
+      notches: 0,
     });
     expect(issues).toContainEqual({
       code: 'no-bib',

@@ -19,7 +19,7 @@ export const edge = (
   name: string,
   curves: readonly Curve[],
   rest: Partial<Omit<PieceEdge, 'name' | 'curves'>> = {},
-): PieceEdge => ({ name, curves, turn: 'seam', allowance: 10, rank: 1, inflections: 0, ...rest });
+): PieceEdge => ({ name, curves, turn: 'seam', allowance: 10, rank: 1, inflections: 0, open: true, ...rest });
 
 /** A piece from the corners of a polygon, each side an edge with its name and what becomes of it. */
 export function polygon(
@@ -49,7 +49,7 @@ export function piece(name: string, edges: readonly PieceEdge[], rest: Partial<P
     notches: [],
     lines: [],
     marks: [],
-    cut: [{ cloth: 'self', count: 1, onFold: false, pair: true }],
+    cut: [{ cloth: 'self', count: 1, onFold: edges.some(({ turn }) => turn === 'fold'), pair: false }],
     ...rest,
   };
 }
@@ -64,7 +64,7 @@ export const notch = (name: string, on: string, at: number, mark: Notch['mark'] 
 export const garment = (pieces: readonly Piece[], rest: Partial<Garment> = {}): Garment => ({
   name: 'sample',
   body: 'the understudy',
-  pieces,
+  pieces: pieces.map((each, i) => ({ ...each, number: i + 1 })),
   seams: [],
   joins: [],
   girths: [],

@@ -24,7 +24,7 @@ export function openEdges({ pieces, seams, sewing = [] }: Garment): readonly str
   ];
   const sewn = new Set(stitched.map(({ piece, edge }) => `${piece}\n${edge}`));
   return pieces.flatMap(({ name, edges }) => {
-    const open = edges.filter((edge) => edge.turn === 'seam' && !sewn.has(`${name}\n${edge.name}`));
+    const open = edges.filter((edge) => edge.open && !sewn.has(`${name}\n${edge.name}`));
     return open.length > 0 ? [`${capital(name)}: ${open.map((edge) => edge.name).join(', ')}`] : [];
   });
 }

@@ -25,6 +25,7 @@ const seam = (name: string, curves: readonly Curve[], rank: number, inflections 
   allowance: 12.7,
   rank,
   inflections,
+  ...(name !== 'princess' && { open: true }),
 });
 
 /** Length of the princess line, mm. */

@@ -14,6 +14,7 @@ export const edge = (name: string, ...curves: readonly Curve[]): PieceEdge => ({
   allowance: 12.7,
   rank: 1,
   inflections: inflectionCount({ name, curves }),
+  open: true,
 });
 
 /** A piece of these edges with an upright grainline at x from y 20 to 60. */

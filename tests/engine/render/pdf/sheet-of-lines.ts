@@ -2,7 +2,7 @@ import { boundingBox } from '../../../../engine/geometry/bounds.ts';
 import { distance, type Point } from '../../../../engine/geometry/point.ts';
 import type { Garment } from '../../../../engine/pattern/garment.ts';
 import { document, element, type Node, words } from '../../../../engine/render/markup.ts';
-import { metadataOf, metadataText } from '../../../../engine/render/metadata.ts';
+import { metadataOf, metadataText, sealed } from '../../../../engine/render/metadata.ts';
 import { numeral, pathData } from '../../../../engine/render/path-data.ts';
 import type { JoinedLine } from './join-tiles.ts';
 
@@ -13,7 +13,11 @@ import type { JoinedLine } from './join-tiles.ts';
 export const sheetOfLines = (lines: readonly JoinedLine[], garment: Garment): string =>
   document(
     element('svg', { width: '1000mm', height: '1000mm', viewBox: '0 0 1000 1000' }, [
-      element('metadata', {}, words(metadataText(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
+      element(
+        'metadata',
+        {},
+        words(metadataText(sealed(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
+      ),
       ...withCorners(lines).map(nodeOf),
     ]),
   );

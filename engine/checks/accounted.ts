@@ -1,0 +1,131 @@
+import type { Edge } from '../geometry/curve.ts';
+import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { vectorBetween } from '../geometry/point.ts';
+import { cross, unit, type Vector } from '../geometry/vector.ts';
+import type { Issue } from '../issue.ts';
+import type { Garment, Girth, GirthPart } from '../pattern/garment.ts';
+import type { CutCount, Piece } from '../pattern/piece.ts';
+import type { Tape } from './tape.ts';
+
+/**
+ * Whatever a garment leaves out of account, so that “all true” cannot mean that little was looked at: an edge that is
+ * sewn to nothing and not left open by name, a level line that its girth does not count, a girth that counts some pieces
+ * oftener than they are cut, a piece that cannot be cut as it says, and numbers that do not follow each other.
+ */
+export function unaccounted(garment: Garment, tape: Tape): Issue[] {
+  return [
+    ...unsewn(garment),
+    ...uncounted(garment),
+    ...garment.girths.flatMap((girth) => unevenlyCounted(girth, tape)),
+    ...garment.pieces.flatMap(cutFaults),
+    ...misnumbered(garment.pieces),
+  ];
+}
+
+/** The codes of what is left out of account. */
+export const accountCodes = [
+  'edge-unsewn',
+  'level-uncounted',
+  'girth-miscounted',
+  'cut-cannot-be',
+  'piece-misnumbered',
+] as const;
+
+type AccountCode = (typeof accountCodes)[number];
+
+const keyOf = (piece: string, own: string): string => JSON.stringify([piece, own]);
+
+function unsewn({ pieces, seams }: Garment): Issue[] {
+  const sewn = new Set(
+    seams.flatMap(({ a, b }) => [...a, ...b]).map(({ piece, edge }) => keyOf(piece, edge)),
+  );
+  return pieces.flatMap(({ name: piece, edges }) =>
+    edges.flatMap(({ name, turn, allowance, open }) => {
+      if (turn !== 'seam' || allowance === 0 || open || sewn.has(keyOf(piece, name))) return [];
+      const message = `"${name}" of ${piece} has an allowance, but no seam sews it, and it is no hem, finished edge or edge left open.`;
+      return [fault('edge-unsewn', `${piece}/${name}`, message)];
+    }),
+  );
+}
+
+/** Level lines that are part of a girth by their own account, and are counted in none. */
+function uncounted({ pieces, girths }: Garment): Issue[] {
+  const counted = new Set(
+    girths.flatMap(({ parts }) =>
+      parts.flatMap((part) => (part.kind === 'line' ? keyOf(part.piece, part.line) : [])),
+    ),
+  );
+  return pieces.flatMap(({ name: piece, lines }) =>
+    lines.flatMap(({ name, girth }) => {
+      if (girth === undefined || counted.has(keyOf(piece, name))) return [];
+      const message = `The ${name} of ${piece} belongs to the girth "${girth}", and is counted in none.`;
+      return [fault('level-uncounted', `${piece}/${name}`, message)];
+    }),
+  );
+}
+
+/** A girth goes round the body, or round one of two arms: each part counts as often as its piece is cut, or all half as often. */
+function unevenlyCounted(girth: Girth, tape: Tape): Issue[] {
+  const shares = girth.parts.map((part) => part.times / (copiesOf(part, tape) || Number.NaN));
+  if (girth.parts.length > 0 && shares.every((share) => share === shares[0] || Number.isNaN(share)))
+    return [];
+  const message =
+    girth.parts.length === 0
+      ? `The girth "${girth.level}" counts no piece at all.`
+      : `The girth "${girth.level}" does not count each of its pieces as often as it is cut.`;
+  return [fault('girth-miscounted', girth.level, message)];
+}
+
+/** How often a line or an edge is there once a piece is cut: twice for each copy whose other half lies across a fold. */
+function copiesOf(part: GirthPart, tape: Tape): number {
+  const piece = tape.piece(part.piece);
+  const line =
+    part.kind === 'edge'
+      ? tape.edge(part.piece, part.edge)
+      : piece?.lines.find(({ name }) => name === part.line);
+  const cut = piece?.cut[0];
+  if (!piece || !cut || !line || line.curves.length === 0) return 0;
+  const along = chordOf(line);
+  const mirrored = piece.edges.some(
+    (edge) =>
+      edge.turn === 'fold' && edge.curves.length > 0 && Math.abs(cross(along, chordOf(edge))) > ACROSS,
+  );
+  return cut.count * (cut.onFold && mirrored ? 2 : 1);
+}
+
+/** A line that runs at more than the sine of 45 degrees to a fold goes on beyond it. */
+const ACROSS = Math.SQRT1_2;
+
+const chordOf = (edge: Edge): Vector => unit(vectorBetween(edgeStart(edge), edgeEnd(edge)));
+
+function cutFaults({ name, cut, edges, lines }: Piece): Issue[] {
+  const folds = [
+    ...edges.filter(({ turn }) => turn === 'fold'),
+    ...lines.filter(({ kind }) => kind === 'fold'),
+  ];
+  const wrong = (what: string): Issue =>
+    fault('cut-cannot-be', name, `${name} cannot be cut as it says: ${what}.`);
+  return cut.flatMap(({ count, pair, onFold, cloth }: CutCount): Issue[] => [
+    ...(Number.isInteger(count) && count > 0 ? [] : [wrong(`${count} of the ${cloth}`)]),
+    ...(pair && count % 2 !== 0 ? [wrong(`${count} of the ${cloth}, in pairs`)] : []),
+    ...(onFold && folds.length === 0 ? [wrong(`on a fold of the ${cloth}, and it has no fold`)] : []),
+    ...(!onFold && edges.some(({ turn }) => turn === 'fold')
+      ? [wrong(`flat of the ${cloth}, and one of its edges lies on a fold`)]
+      : []),
+  ]);
+}
+
+/** Pieces are numbered from 1 in their order. */
+const misnumbered = (pieces: readonly Piece[]): Issue[] =>
+  pieces.flatMap(({ name, number }, i) =>
+    number === i + 1
+      ? []
+      : [fault('piece-misnumbered', name, `${name} has the number ${number} and should have ${i + 1}.`)],
+  );
+
+const fault = (code: AccountCode, path: string, message: string): Issue => ({
+  code,
+  severity: 'error',
+  path,
+  message,
+});
