@@ -5,11 +5,13 @@ import type { Issue, Result } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { Drawn } from './drawn.ts';
+import { drawnOtherwise } from './drawn-otherwise.ts';
 import { isAsSealed, type Metadata, metadataSchema } from './metadata.ts';
 import { readLabels } from './read-labels.ts';
 import { type Found, readMarkup } from './read-markup.ts';
 import { readPiece } from './read-piece.ts';
 import { readScale } from './read-scale.ts';
+import { squareFaults } from './test-squares.ts';
 
 /** A sheet as it stands in the file: a garment measured from its paths, and the cutting line of each piece. */
 export interface Sheet {
@@ -21,6 +23,8 @@ export interface Sheet {
   readonly labels: readonly Rectangle[];
   /** Whether what it says of itself was changed since it was written. */
   readonly edited: boolean;
+  /** What is wrong with its test squares. */
+  readonly squares: readonly Issue[];
 }
 
 /**
@@ -29,7 +33,7 @@ export interface Sheet {
  *
  * Issues, all at once: `not-svg`, `size-unknown`, `stretched`, `metadata-missing`, `metadata-damaged`,
  * `one-piece-only`, `path-missing`, `path-twice`, `path-open`, `path-unknown`, `path-moved`,
- * `path-unreadable`.
+ * `path-unreadable`, `drawn-otherwise`.
  */
 export function readSheet(svg: string): Result<Sheet> {
   const markup = readMarkup(svg);
@@ -37,18 +41,25 @@ export function readSheet(svg: string): Result<Sheet> {
   const [root, ...elements] = markup.value;
   const scale = readScale(root?.attributes ?? {});
   const metadata = readMetadata(elements);
-  if (!scale.ok || !metadata.ok) return { ok: false, issues: [...scale.issues, ...metadata.issues] };
+  const otherwise = drawnOtherwise(markup.value);
+  if (!scale.ok || !metadata.ok)
+    return { ok: false, issues: [...scale.issues, ...metadata.issues, ...otherwise] };
   const drawn = new Drawn(elements, scale.value);
   const { said, edited } = metadata.value;
   const read = said.pieces.map((piece) => readPiece(piece, drawn));
   drawn.refuseUnknown();
-  if (drawn.issues.length > 0) return { ok: false, issues: drawn.issues };
+  const issues = [...otherwise, ...drawn.issues];
+  if (issues.length > 0) return { ok: false, issues };
   const pieces = read.map(({ piece }) => piece);
   const cutLines = new Map(read.map(({ piece, cut }) => [piece.name, { name: 'cutting line', curves: cut }]));
   const labels = readLabels(elements, scale.value);
   const notches = new Map(read.map(({ piece, notches: strokes }) => [piece.name, strokes]));
   const garment = garmentOf(said, pieces);
-  return { ok: true, value: { garment, cutLines, notches, labels, edited }, issues: [] };
+  return {
+    ok: true,
+    value: { garment, cutLines, notches, labels, edited, squares: squareFaults(elements, scale.value) },
+    issues: [],
+  };
 }
 
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({

@@ -30,10 +30,11 @@ const editedSince: Issue = {
 export function walkSheet(svg: string): Result<Report> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const { garment, cutLines, notches, labels, edited } = sheet.value;
+  const { garment, cutLines, notches, labels, edited, squares } = sheet.value;
   const walked = checkGarment(garment, fileBounds);
   const issues = [
     ...(edited ? [editedSince] : []),
+    ...squares,
     ...walked.issues,
     ...cutReady(garment, cutLines, fileBounds.cutLine),
     ...garment.pieces.flatMap((piece) =>

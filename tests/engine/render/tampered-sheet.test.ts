@@ -138,3 +138,78 @@ describe('a sheet on which a line was nudged', () => {
     expect(codes(bent)).not.toContain('edited-since-written');
   });
 });
+
+describe('a sheet that is drawn otherwise than its numbers say', () => {
+  const stitch = /<path class="stitch"/;
+  it.each([
+    [
+      'a style attribute',
+      (svg: string) => svg.replace(stitch, '<path style="transform:translate(9px)" class="stitch"'),
+    ],
+    ['a style sheet of its own', (svg: string) => svg.replace('<style>', '<style>.stitch{display:none} ')],
+    [
+      'a second style sheet',
+      (svg: string) => svg.replace('</svg>', '<style>.cut{visibility:hidden}</style></svg>'),
+    ],
+    ['display', (svg: string) => svg.replace(stitch, '<path display="none" class="stitch"')],
+    [
+      'visibility on a group',
+      (svg: string) => svg.replace('<g class="piece"', '<g visibility="hidden" class="piece"'),
+    ],
+    [
+      'a transform on a group',
+      (svg: string) => svg.replace('<g class="piece"', '<g transform="scale(0.9)" class="piece"'),
+    ],
+    [
+      'a transform on the test squares',
+      (svg: string) => svg.replace('<rect class="square"', '<rect transform="scale(1.1)" class="square"'),
+    ],
+    [
+      'a label turned aslant',
+      (svg: string) =>
+        svg.replace(
+          /<text class="label"(?![^>]*transform)/,
+          '<text transform="rotate(12 1 1)" class="label"',
+        ),
+    ],
+    [
+      'percentages',
+      (svg: string) => svg.replace(/<rect class="square" x="[^"]*"/, '<rect class="square" x="10%"'),
+    ],
+    [
+      'preserveAspectRatio',
+      (svg: string) => svg.replace('<svg ', '<svg preserveAspectRatio="xMinYMin slice" '),
+    ],
+    ['a clip', (svg: string) => svg.replace('<g class="piece"', '<g clip-path="url(#a)" class="piece"')],
+    [
+      'a drawing within',
+      (svg: string) => svg.replace('</svg>', '<svg width="10" height="10" viewBox="0 0 1 1"/></svg>'),
+    ],
+    ['a copy by reference', (svg: string) => svg.replace('</svg>', '<use href="#a"/></svg>')],
+    ['an animation', (svg: string) => svg.replace('</svg>', '<animate attributeName="d"/></svg>')],
+  ])('is refused by name: %s', (_, change) => {
+    const changed = change(sheet);
+    expect(changed).not.toBe(sheet);
+    expect(codes(changed)).toContain('drawn-otherwise');
+  });
+
+  it('is not refused for what another program notes of itself', () => {
+    const noted = sheet.replace('</svg>', '<note:view zoom="2"/></svg>');
+    expect(codes(noted)).toEqual([]);
+  });
+
+  it('is found out by its test squares where the page is not 1:1', () => {
+    const smaller = sheet.replace(
+      / width="(\d+)mm" height="(\d+)mm"/,
+      (_, w, h) => ` width="${0.9 * w}mm" height="${0.9 * h}mm"`,
+    );
+    expect(codes(smaller)).toContain('test-square-wrong');
+    expect(codes(sheet.replace(/(<rect class="square"[^>]*?) width="50"/, '$1 width="49"'))).toEqual([
+      'test-square-wrong',
+    ]);
+    expect(codes(sheet.replace(/<rect class="square"[^>]*\/>/g, ''))).toEqual([
+      'test-square-wrong',
+      'test-square-wrong',
+    ]);
+  });
+});

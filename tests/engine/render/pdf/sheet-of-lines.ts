@@ -1,14 +1,17 @@
 import { boundingBox } from '../../../../engine/geometry/bounds.ts';
-import { distance, type Point } from '../../../../engine/geometry/point.ts';
+import { distance, type Point, point } from '../../../../engine/geometry/point.ts';
 import type { Garment } from '../../../../engine/pattern/garment.ts';
 import { document, element, type Node, words } from '../../../../engine/render/markup.ts';
 import { metadataOf, metadataText, sealed } from '../../../../engine/render/metadata.ts';
 import { numeral, pathData } from '../../../../engine/render/path-data.ts';
+import { svgInk } from '../../../../engine/render/svg-ink.ts';
+import { testSquares } from '../../../../engine/render/test-squares.ts';
 import type { JoinedLine } from './join-tiles.ts';
 
 /**
  * The lines that were found on the joined tiles as a sheet that can be walked. From the garment comes only what
- * no line can say: which edges are sewn together, allowances, counts.
+ * no line can say: which edges are sewn together, allowances, counts. The test squares of a PDF stand on its first page,
+ * and are measured there.
  */
 export const sheetOfLines = (lines: readonly JoinedLine[], garment: Garment): string =>
   document(
@@ -19,6 +22,7 @@ export const sheetOfLines = (lines: readonly JoinedLine[], garment: Garment): st
         words(metadataText(sealed(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
       ),
       ...withCorners(lines).map(nodeOf),
+      ...testSquares(point(-500, -500)).map(svgInk),
     ]),
   );
 
