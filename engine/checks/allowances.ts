@@ -5,6 +5,7 @@ import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../geometry/point.ts';
+import { roughLength } from '../geometry/rough-length.ts';
 import { COINCIDENCE, SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
@@ -252,17 +253,6 @@ function places(curve: Curve): Place[] {
 /** How many even steps of its parameter lead along a curve, none longer than the spacing. */
 const stepsAlong = (curve: Curve): number =>
   Math.max(1, Math.ceil(roughLength(curve) / (curve.kind === 'line' ? SPACING_ON_LINES : SPACING)));
-
-/** A length that no part of the curve, by its share of t, exceeds. */
-const roughLength = (curve: Curve): number =>
-  curve.kind === 'line'
-    ? distance(curve.from, curve.to)
-    : 3 *
-      Math.max(
-        distance(curve.from, curve.handle1),
-        distance(curve.handle1, curve.handle2),
-        distance(curve.handle2, curve.to),
-      );
 
 function fault(piece: Piece, edge: PieceEdge, found: number, bound: number): Issue {
   return {

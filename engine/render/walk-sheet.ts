@@ -1,5 +1,6 @@
 import { type Bounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
+import { cutAsMade } from '../checks/cut-as-made.ts';
 import { cutReady, labelFaults } from '../checks/cut-ready.ts';
 import { notchDepthFaults } from '../checks/notch-depth.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
@@ -37,6 +38,7 @@ export function walkSheet(svg: string): Result<Report> {
     ...squares,
     ...walked.issues,
     ...cutReady(garment, cutLines, fileBounds.cutLine),
+    ...cutAsMade(garment, cutLines),
     ...garment.pieces.flatMap((piece) =>
       notchDepthFaults(piece, notches.get(piece.name) ?? [], fileBounds.cutLine),
     ),
