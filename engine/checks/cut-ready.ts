@@ -1,5 +1,5 @@
 import { insideStrokes, strokes } from '../finishing/label.ts';
-import { distanceToStroke, type Rectangle } from '../finishing/rectangle.ts';
+import { distanceToStroke, leastDistanceToStroke, type Rectangle } from '../finishing/rectangle.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { isSimple } from '../geometry/inside.ts';
 import { signedArea } from '../geometry/outline.ts';
@@ -41,10 +41,14 @@ function cutLineFaults(piece: Piece, cut: Edge | undefined, bound: number): Issu
   ];
 }
 
-/** Lines of a piece that a label would be printed over: its stitching line, inside lines, marks and grainline. */
-export function labelFaults(piece: Piece, label: Rectangle): Issue[] {
+/** Lines of a piece that labels would be printed over: its stitching line, inside lines, marks and grainline. One issue a piece. */
+export function labelFaults(piece: Piece, labels: readonly Rectangle[]): Issue[] {
   const drawn = [...piece.edges.flatMap((edge) => edge.curves.flatMap(strokes)), ...insideStrokes(piece)];
-  if (drawn.every((stroke) => distanceToStroke(label, stroke) > 0)) return [];
+  const isOver = (label: Rectangle): boolean =>
+    drawn.some(
+      (stroke) => leastDistanceToStroke(label, stroke) === 0 && distanceToStroke(label, stroke) === 0,
+    );
+  if (!labels.some(isOver)) return [];
   const message = `The label of ${piece.name} lies over one of its lines.`;
   return [{ code: 'label-over-line', severity: 'error', path: piece.name, message }];
 }

@@ -43,7 +43,7 @@ export function walkSheet(svg: string): Result<Report> {
       notchDepthFaults(piece, notches.get(piece.name) ?? [], fileBounds.cutLine),
     ),
     ...overlapFaults(cutLines),
-    ...garment.pieces.flatMap((piece) => labels.flatMap((label) => labelFaults(piece, label)).slice(0, 1)),
+    ...garment.pieces.flatMap((piece) => labelFaults(piece, labels)),
   ];
   return { ok: true, value: { ...walked, issues, ok: issues.length === 0 }, issues };
 }

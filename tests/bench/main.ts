@@ -5,6 +5,7 @@ import { benchBodies } from './bodies.ts';
 import { benchGarment } from './garment.ts';
 import { offsetBench } from './offset.ts';
 import { benchPrint } from './print.ts';
+import { benchSheet } from './sheet.ts';
 import { benchSolve } from './solve.ts';
 
 /** Every topic that is measured; each returns its table as text. */
@@ -13,6 +14,7 @@ const topics: readonly (() => string | Promise<string>)[] = [
   offsetBench,
   benchSolve,
   benchGarment,
+  benchSheet,
   benchPrint,
   benchBodies,
 ];

@@ -140,7 +140,7 @@ describe('checking that a garment can be cut', () => {
   it('finds a label that lies over a line, the grainline or the edge', () => {
     const made = side();
     const label = (x: number, y: number) =>
-      labelFaults(made, { middle: point(x, y), width: 40, height: 20 }).map((issue) => issue.code);
+      labelFaults(made, [{ middle: point(x, y), width: 40, height: 20 }]).map((issue) => issue.code);
     expect(label(145, 280)).toEqual([]);
     expect(label(175, 280)).toEqual(['label-over-line']);
     expect(label(made.grain.from.x, made.grain.from.y)).toEqual(['label-over-line']);

@@ -76,7 +76,7 @@ describe('the label of a piece', () => {
     const narrow = strap(24, 120);
     const rows = rowsOn(narrow);
     expect(rows.map(({ text }) => text).join(' ')).toBe([words.heading, ...words.lines].join(' '));
-    expect(rows.flatMap((row) => labelFaults(narrow, boxAbout(row)))).toEqual([]);
+    expect(labelFaults(narrow, rows.map(boxAbout))).toEqual([]);
   });
 
   it('is none where there is no room at all', () => {
