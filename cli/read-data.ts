@@ -4,7 +4,11 @@ import { unusable } from './unusable.ts';
 import { reason } from './write-files.ts';
 
 /** A set of measurements or a styling is a page of text; a file larger than this (bytes) is something else. */
-const largest = 1_000_000;
+const largest = 100_000;
+
+/** No set of measurements lies deeper in brackets, or has more of YAML's other signs on one line. */
+const deepest = 20;
+const mostSigns = 40;
 
 /** The text of a file no larger than `most` bytes; nothing beyond that is ever read. */
 export async function readTextFile(file: string, most: number): Promise<string> {
@@ -22,9 +26,32 @@ export async function readTextFile(file: string, most: number): Promise<string> 
   return Buffer.concat(parts).toString('utf8');
 }
 
+/** A text without the mark (U+FEFF) that some programs put before everything else. */
+export const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
+
+/** Whether a text would keep a reader of YAML busy for nothing: brackets in brackets, or tags and anchors in a row. */
+function isKnotty(text: string): boolean {
+  let depth = 0;
+  let signs = 0;
+  for (const sign of text) {
+    if (sign === '[' || sign === '{') depth += 1;
+    else if (sign === ']' || sign === '}') depth -= 1;
+    else if (sign === '\n') signs = 0;
+    else if ('!&*?-|>'.includes(sign)) signs += 1;
+    if (depth > deepest || signs > mostSigns) return true;
+  }
+  return false;
+}
+
 /** What a YAML or JSON file says, unchecked. YAML takes in JSON. */
 export async function readDataFile(file: string): Promise<unknown> {
-  const text = await readTextFile(file, largest);
+  const text = withoutMark(await readTextFile(file, largest));
+  if (isKnotty(text))
+    throw unusable(
+      'file-knotty',
+      file,
+      `${file} is no set of measurements: its lists lie too deep in each other.`,
+    );
   try {
     return parse(text, { logLevel: 'error' });
   } catch (error) {

@@ -1,5 +1,5 @@
-import { lstat, mkdir, rename, rm, writeFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { lstat, mkdir, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
 import { unusable } from './unusable.ts';
 
 /**
@@ -12,7 +12,7 @@ export async function writeFiles(
 ): Promise<void> {
   const passing: { readonly from: string; readonly to: string }[] = [];
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     for (const [name, content] of files) {
       if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
       const from = join(folder, `.${name}.${process.pid}.part`);
@@ -25,6 +25,18 @@ export async function writeFiles(
     for (const { from } of passing) await rm(from, { force: true }).catch(() => undefined);
     throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
   }
+}
+
+/** Makes a folder and those above it, one by one: asked for all at once, Node never comes back from some file systems. */
+async function makeFolder(folder: string): Promise<void> {
+  const there = await stat(folder).catch(() => undefined);
+  if (there?.isDirectory()) return;
+  const above = dirname(resolve(folder));
+  if (above !== resolve(folder)) await makeFolder(above);
+  await mkdir(folder).catch(async (error: unknown) => {
+    // Another run may have made it meanwhile.
+    if (!(await stat(folder).catch(() => undefined))?.isDirectory()) throw error;
+  });
 }
 
 /** A file cannot take the place of a folder; better to know before the first file has moved. */

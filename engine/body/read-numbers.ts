@@ -53,15 +53,33 @@ export function readNumbers(fields: Readonly<Record<string, unknown>>): {
   return { written, issues };
 }
 
+/** So many unknown fields are named one by one. */
+const MOST_UNKNOWN = 12;
+
 function unknownFields(fields: Readonly<Record<string, unknown>>): Issue[] {
   const known: ReadonlySet<string> = new Set(bodyFields);
-  return Object.keys(fields)
-    .filter((field) => !known.has(field))
-    .map((field) => {
-      const nearest = nearestWord(field, bodyFields);
-      const hint = nearest ? ` Do you mean ${nearest}?` : ` Known are ${bodyFields.join(', ')}.`;
-      return issue('unknown-field', shown(field), `There is no measurement called ${shown(field)}.${hint}`);
-    });
+  const unknown = Object.keys(fields).filter((field) => !known.has(field));
+  let listed = false;
+  const hintFor = (field: string): string => {
+    const nearest = nearestWord(field, bodyFields);
+    if (nearest) return ` Do you mean ${nearest}?`;
+    if (listed) return '';
+    listed = true;
+    return ` Known are ${bodyFields.join(', ')}.`;
+  };
+  const issues = unknown
+    .slice(0, MOST_UNKNOWN)
+    .map((field) =>
+      issue(
+        'unknown-field',
+        shown(field),
+        `There is no measurement called ${shown(field)}.${hintFor(field)}`,
+      ),
+    );
+  const more = unknown.length - issues.length;
+  if (more > 0)
+    issues.push(issue('unknown-fields', '', `There are ${more} more fields that are no measurements.`));
+  return issues;
 }
 
 const missingFields = (fields: Readonly<Record<string, unknown>>): readonly Issue[] =>

@@ -69,7 +69,7 @@ function waysOf(element: Found): readonly string[] {
 }
 
 const sameWords = (one: string, other: string): boolean =>
-  one.replace(/<!\[CDATA\[|\]\]>|\s+/g, '') === other.replace(/\s+/g, '');
+  one.replace(/\s+/g, '') === other.replace(/\s+/g, '');
 
 const refusal = (way: string): Issue => ({
   code: 'drawn-otherwise',

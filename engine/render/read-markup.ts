@@ -6,7 +6,7 @@ import type { Node } from './markup.ts';
 export interface Found {
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;
-  /** As it stands in the file: the parser does not tell CDATA, which has no entities, from other text. */
+  /** Its own words, entities resolved. */
   readonly text: string;
   /** It or something around it carries a transform, so its numbers are not those of the paper. */
   readonly transformed: boolean;
@@ -16,9 +16,12 @@ export interface Found {
 
 /** The elements of an SVG file in the order in which they stand; the first is the root. */
 export function readMarkup(svg: string): Result<readonly Found[]> {
+  if (tagsIn(svg) > MOST_TAGS) return { ok: false, issues: [tooMuch] };
+  const text = withoutSections(svg);
+  if (text === undefined) return { ok: false, issues: [notSvg] };
   let root: Node;
   try {
-    const parsed: Node | readonly Node[] = parseSync(svg);
+    const parsed: Node | readonly Node[] = parseSync(text);
     if (Array.isArray(parsed)) return { ok: false, issues: [notSvg] };
     root = parsed as Node;
   } catch {
@@ -35,13 +38,52 @@ export function readMarkup(svg: string): Result<readonly Found[]> {
       Object.entries(node.attributes).map(([key, value]) => [key, decoded(value)]),
     );
     const transformed = (parent?.transformed ?? false) || attributes.transform !== undefined;
-    const text = node.children.map((child) => (child.type === 'text' ? child.value : '')).join('');
-    const element: Found = { name: node.name, attributes, text, transformed, parent };
+    const said = decoded(node.children.map((child) => (child.type === 'text' ? child.value : '')).join(''));
+    const element: Found = { name: node.name, attributes, text: said, transformed, parent };
     found.push(element);
     for (const child of node.children.toReversed()) open.push({ node: child, parent: element });
   }
   return { ok: true, value: found, issues: [] };
 }
+
+/** No drawing of a pattern has so many tags. */
+const MOST_TAGS = 600_000;
+
+function tagsIn(svg: string): number {
+  let count = 0;
+  for (let at = svg.indexOf('<'); at >= 0 && count <= MOST_TAGS; at = svg.indexOf('<', at + 1)) count += 1;
+  return count;
+}
+
+const [OPENING, CLOSING] = ['<![CDATA[', ']]>'];
+
+/**
+ * A file with its CDATA sections (XML 1.0, section 2.7) as other text: the parser would take the square of a section's
+ * length to read it. Undefined where one does not end.
+ */
+function withoutSections(svg: string): string | undefined {
+  const kept: string[] = [];
+  let from = 0;
+  for (;;) {
+    const start = svg.indexOf(OPENING, from);
+    if (start < 0) return kept.join('') + svg.slice(from);
+    const end = svg.indexOf(CLOSING, start);
+    if (end < 0) return undefined;
+    const words = svg.slice(start + OPENING.length, end);
+    kept.push(
+      svg.slice(from, start),
+      words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;'),
+    );
+    from = end + CLOSING.length;
+  }
+}
+
+const tooMuch: Issue = {
+  code: 'drawing-too-large',
+  severity: 'error',
+  path: 'file',
+  message: 'This drawing is made of more parts than any pattern. Save the lines of one piece by themselves.',
+};
 
 const notSvg: Issue = {
   code: 'not-svg',

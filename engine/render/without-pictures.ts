@@ -10,9 +10,18 @@ const closing: Readonly<Record<string, string>> = { '"': '"', "'": "'", '(': ')'
 export function withoutPictures(svg: string): string {
   const kept: string[] = [];
   let from = 0;
+  const ends = new Map<string, number>();
+  // A mark found beyond one word is beyond the next as well: looked for from each, the file would be read once a word.
+  const next = (mark: string, at: number): number => {
+    const known = ends.get(mark) ?? 0;
+    if (known < 0 || known > at) return known;
+    const end = svg.indexOf(mark, at);
+    ends.set(mark, end);
+    return end;
+  };
   for (let at = svg.indexOf('data:'); at >= 0; at = svg.indexOf('data:', at + 1)) {
     const mark = closing[svg[at - 1] ?? ''];
-    const end = mark === undefined ? -1 : svg.indexOf(mark, at);
+    const end = mark === undefined ? -1 : next(mark, at);
     if (end - at <= PICTURE) continue;
     kept.push(svg.slice(from, at), 'data:,');
     from = end;
