@@ -1,35 +1,38 @@
 import { type Body, type MeasurementName, measurementNames } from '../engine/body/body.ts';
 import { withSize } from '../engine/body/with-size.ts';
+import { missesAt } from '../engine/constraints/misses-at.ts';
+import type { Sketch } from '../engine/constraints/sketch.ts';
 import type { Residual, Solution } from '../engine/constraints/solution.ts';
 import { RELATION, RELATION_ANGLE } from '../engine/geometry/tolerance.ts';
 import type { Issue } from '../engine/issue.ts';
 import { degrees } from '../engine/pattern/written.ts';
 
-/** How far a measurement is moved, as a share of itself, to see whether the draft would come nearer. */
-const NUDGE = 0.02;
+/** How far a measurement is moved, as a share of itself, to see whether the draft would come nearer: hardly. */
+const NUDGE = 1e-4;
+
+/** A measurement may be misread by this share of itself. */
+const MISREAD = 0.02;
 
 /**
  * What cannot agree for this body, as a dressmaker can use it: the relation that misses most, in the draft's
  * words and by how much, and the measurements that would help, each with the way it would have to move. These are
- * found by moving each measurement a little and solving again; `solveFor` answers nothing where no sketch can be
- * drawn at all. A solution without residuals was asked only whether it can be had, and no reasons are looked for.
+ * found by how the misses change, where the draft has come to rest, with each measurement; `sketchFor` plans the draft for
+ * another body, and answers nothing where none can be planned. A solution without residuals was asked only whether it can
+ * be had, and no reasons are looked for.
  */
 export function conflictIssue(
   body: Body,
   solution: Solution,
-  solveFor: (body: Body) => Solution | undefined,
+  sketchFor: (body: Body) => Sketch | undefined,
 ): Issue {
   const worst = worstResidual(solution);
-  const before = totalMiss(solution);
+  const before = totalMiss(solution.residuals);
   const asked = solution.residuals.length > 0 ? measurementNames : [];
   const helpful = asked.flatMap((name) => {
-    const gains = ([1, -1] as const).map((way) => {
-      const tried = solveFor(withSize(body, name, body.size[name] * (1 + way * NUDGE)));
-      return { name, way, gain: tried ? before - totalMiss(tried) : 0 };
-    });
-    const [more, less] = gains;
-    const best = more && less && less.gain > more.gain ? less : more;
-    return best && best.gain > 0.02 * before ? [best] : [];
+    const sketch = sketchFor(withSize(body, name, body.size[name] * (1 + NUDGE)));
+    const slope = sketch ? (totalMiss(missesAt(sketch, solution)) - before) / NUDGE : 0;
+    const gain = Math.abs(slope) * MISREAD;
+    return gain > 0.04 * before ? [{ name, way: -Math.sign(slope), gain }] : [];
   });
   const advice = helpful
     .toSorted((a, b) => b.gain - a.gain)
@@ -56,8 +59,9 @@ const inWords = (name: MeasurementName): string => name.replace(/[A-Z]/g, (c) =>
 const inTolerances = ({ error, unit }: Residual): number =>
   Math.abs(error) / (unit === 'rad' ? RELATION_ANGLE : RELATION);
 
-const totalMiss = (solution: Solution): number =>
-  solution.residuals.reduce((sum, residual) => sum + inTolerances(residual), 0);
+/** The sum of the squares of all misses. */
+const totalMiss = (residuals: readonly Residual[]): number =>
+  residuals.reduce((sum, residual) => sum + inTolerances(residual) ** 2, 0);
 
 function worstResidual({ residuals }: Solution): Residual {
   const none: Residual = { relation: 'everything agrees', unit: 'mm', error: 0 };

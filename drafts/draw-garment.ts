@@ -2,6 +2,7 @@ import type { Body } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sharedBySides, sideOf } from '../engine/body/fitting.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
+import type { Sketch } from '../engine/constraints/sketch.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
 import type { Result } from '../engine/issue.ts';
@@ -106,11 +107,11 @@ function drawOnce<Choices extends readonly Choice[]>(
   if (refusals.length > 0) return { ok: false, issues: refusals };
   const solution = solver(table.sketch.sketch());
   if (solution.status !== 'solved') {
-    const again = (other: Body): Solution | undefined => {
+    const sketchFor = (other: Body): Sketch | undefined => {
       const plannedAgain = planned(other).table;
-      return plannedAgain.refusals().length > 0 ? undefined : solve(plannedAgain.sketch.sketch());
+      return plannedAgain.refusals().length > 0 ? undefined : plannedAgain.sketch.sketch();
     };
-    return { ok: false, issues: [conflictIssue(body, solution, again)] };
+    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
   }
   table.solved(solution);
   const parts = cut(solution);

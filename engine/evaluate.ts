@@ -5,6 +5,7 @@ import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
 import { notchDepthFaults } from './checks/notch-depth.ts';
 import type { Report } from './checks/report.ts';
+import { onlyWhether } from './constraints/only-whether.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
 import { notchesOf, notchStrokes } from './finishing/notches.ts';
 import type { Edge } from './geometry/curve.ts';
@@ -14,7 +15,7 @@ import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
 import type { Styling } from './pattern/styling.ts';
 import { resolveStyling } from './pattern/styling-values.ts';
-import { stylingToBlame } from './styling-to-blame.ts';
+import { isUnsolved, stylingToBlame } from './styling-to-blame.ts';
 
 /** One garment drafted for one body, with everything that was found out on the way. */
 export interface Evaluation {
@@ -40,10 +41,11 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const styling = resolveStyling(draft.choices, stylingData);
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
-  const drawn = draft.draw(body.value, styling.value);
+  // Reasons take long to find, and which are to be found is known only when the draft has failed.
+  const drawn = draft.draw(body.value, styling.value, onlyWhether);
   if (!drawn.ok) {
-    const blamed = stylingToBlame(draft, body.value, styling.value, drawn.issues);
-    return { ok: false, issues: [...read, ...(blamed ? [blamed] : []), ...drawn.issues] };
+    const issues = refusal(draft, body.value, styling.value, drawn.issues);
+    return { ok: false, issues: [...read, ...issues] };
   }
   const garment = drawn.value;
   const cutLines = cuttingLines(garment, PARALLEL);
@@ -62,6 +64,14 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   ]);
   const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
   return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
+}
+
+/** Why a draft cannot be drawn: on account of the styling or a fitting, where it could be without; else of measurements. */
+function refusal(draft: Draft, body: Body, styling: Styling, issues: readonly Issue[]): readonly Issue[] {
+  const others = issues.filter((issue) => !isUnsolved(issue));
+  if (others.some(({ severity }) => severity === 'error')) return others;
+  const blamed = stylingToBlame(draft, body, styling, issues);
+  return blamed ? [blamed, ...others] : draft.draw(body, styling).issues;
 }
 
 /** The same remark made at two places is said once. */

@@ -4,14 +4,18 @@ import { onlyWhether } from './constraints/only-whether.ts';
 import type { Issue } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
+import { smallestThatHelps } from './smallest-that-helps.ts';
 
 /** What a draft says when its lines cannot all hold: it may be the body, or what was asked for. */
 const unsolved = ['cannot-agree', 'measurements-contradict'];
 
+/** Drafts that may be tried in the search for the choices to blame, once it is known that they are. */
+const ATTEMPTS = 3;
+
 /**
  * Which choices stand in the way of a garment that could be drafted for this body with the usual ones; nothing where
- * it is the measurements, or where the draft has already named the choice. Tries the usual value for one choice
- * after the other, and for all together.
+ * it is the measurements, or where the draft has already named the choice. Tries the usual values for all choices, then
+ * for ever fewer of them: one, where one alone is enough.
  */
 export function stylingToBlame(
   draft: Draft,
@@ -19,23 +23,26 @@ export function stylingToBlame(
   styling: Styling,
   issues: readonly Issue[],
 ): Issue | undefined {
-  if (!issues.some(({ code }) => unsolved.includes(code))) return undefined;
+  if (!issues.some(isUnsolved)) return undefined;
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
   const draws = (choices: readonly Choice[]): boolean =>
     draft.draw(body, { ...styling, ...usual(choices) }, onlyWhether).ok;
   if (changed.length === 0 || !draws(changed)) return undefined;
-  const alone = changed.filter((choice) => draws([choice]));
-  const named = (alone.length > 0 ? alone : changed).map(
+  const blamed = smallestThatHelps(changed, draws, ATTEMPTS);
+  const named = blamed.map(
     (choice) => `${choice.name} ${choice.default} instead of ${short(styling[choice.name])}`,
   );
-  const would = alone.length > 0 ? named.join(', or ') : `${listed(named)}, all together`;
+  const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;
   return {
     code: 'styling-cannot-agree',
     severity: 'error',
-    path: (alone[0] ?? changed[0])?.name ?? 'styling',
-    message: `These measurements can be drafted, but not with these choices. This would do: ${would}. Something between may do as well.`,
+    path: blamed[0]?.name ?? 'styling',
+    message: `These measurements can be drafted, but not with these choices. This would do: ${would}. Something between, or another choice, may do as well.`,
   };
 }
+
+/** Whether an issue says that a draft's lines cannot all hold, whatever the reason. */
+export const isUnsolved = ({ code }: Issue): boolean => unsolved.includes(code);
 
 const usual = (choices: readonly Choice[]): Styling =>
   Object.fromEntries(choices.map((choice) => [choice.name, choice.default]));

@@ -1,6 +1,10 @@
 import type { Body } from '../../engine/body/body.ts';
-import { changeWords } from '../../engine/body/fitting.ts';
+import { changeWords, type FittingChange } from '../../engine/body/fitting.ts';
 import type { Issue } from '../../engine/issue.ts';
+import { smallestThatHelps } from '../../engine/smallest-that-helps.ts';
+
+/** Drafts that may be tried in the search for the changes to blame, once it is known that they are. */
+const ATTEMPTS = 3;
 
 /**
  * Which changes of a fitting stand in the way of a garment that could be drafted without them; nothing where it is
@@ -9,9 +13,11 @@ import type { Issue } from '../../engine/issue.ts';
 export function fittingToBlame(body: Body, draws: (body: Body) => boolean): Issue | undefined {
   const { fitting } = body;
   if (fitting.length === 0 || !draws({ ...body, fitting: [] })) return undefined;
-  const alone = fitting.filter((change) => draws({ ...body, fitting: fitting.filter((c) => c !== change) }));
-  const named = (alone.length > 0 ? alone : fitting).map((change) => `"${changeWords(change)}"`);
-  const any = alone.length > 1 ? 'any one of these' : alone.length === 1 ? 'this change' : 'all of these';
+  const without = (changes: readonly FittingChange[]): boolean =>
+    draws({ ...body, fitting: fitting.filter((change) => !changes.includes(change)) });
+  const blamed = smallestThatHelps(fitting, without, ATTEMPTS);
+  const named = blamed.map((change) => `"${changeWords(change)}"`);
+  const any = blamed.length === 1 ? 'this change' : 'these';
   return {
     code: 'fitting-cannot-agree',
     severity: 'error',

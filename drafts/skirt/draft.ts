@@ -43,12 +43,12 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
   const solution = solver(table.sketch.sketch());
   const { body, styling } = table;
   if (solution.status !== 'solved') {
-    const again = (other: typeof body) => {
+    const sketchFor = (other: typeof body) => {
       const otherTable = table.forBody(other);
       planSkirt(otherTable, waist);
-      return solve(otherTable.sketch.sketch());
+      return otherTable.sketch.sketch();
     };
-    return { ok: false, issues: [conflictIssue(body, solution, again)] };
+    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
   }
   table.solved(solution);
   const hipText = `hip: finished girth ${figure(body.size.hipGirth + sizes.hipEase)} mm`;

@@ -54,8 +54,8 @@ export function fitCap(
   const { lines, sketch } = planned(size.upperArmGirth.value);
   const solution = solver(sketch);
   if (solution.status !== 'solved') {
-    const again = (other: typeof body) => solve(planned(other.size.upperArmGirth).sketch);
-    return { ok: false, issues: [conflictIssue(body, solution, again)] };
+    const sketchFor = (other: typeof body) => planned(other.size.upperArmGirth).sketch;
+    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
   }
   table.say`Cap: below the notches the armhole once more, underarm laid on underarm; above them as long as the armhole and its fullness, from each notch to the shoulder`;
   const cap: FittedCap = {

@@ -29,6 +29,27 @@ describe('a draft that cannot be solved on account of its styling', () => {
     expect(refused(body, rest)).toEqual([]);
   });
 
+  it('takes no more than five drafts to refuse, however many choices there are to blame', () => {
+    let drafts = 0;
+    const counted: Draft = {
+      ...bodice,
+      draw: (...given) => {
+        drafts += 1;
+        return bodice.draw(...given);
+      },
+    };
+    const many = {
+      ...swung,
+      strapWidth: 50,
+      necklineDepth: 0.5,
+      seamAllowance: 20,
+      sideAllowance: 30,
+      casingDepth: 25,
+    };
+    expect(evaluate(counted, body, many).ok).toBe(false);
+    expect(drafts).toBeLessThanOrEqual(5);
+  });
+
   it('does not blame choices where the body is the reason', () => {
     const impossible = { ...surveyBody(1), neckShoulderPointToBustPoint: 330, scyeDepth: 260 };
     expect(refused(impossible, { strapWidth: 50 }).map(({ code }) => code)).not.toContain(
