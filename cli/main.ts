@@ -6,11 +6,16 @@ import { reason } from './write-files.ts';
 /** A fault of the program itself (EX_SOFTWARE of sysexits.h), as against 1 and 2, which speak of the input. */
 const programFault = 70;
 
+/** Results that cannot be put where they should go (EX_IOERR of sysexits.h). */
+const notWritten = 74;
+
 // Whoever reads the results may stop early (`bodkin list | head`): that is no fault.
-for (const stream of [process.stdout, process.stderr])
-  stream.on('error', (error: NodeJS.ErrnoException) =>
-    process.exit(error.code === 'EPIPE' ? 0 : programFault),
-  );
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  process.stderr.write(`error: the results cannot be written: ${reason(error)}\n`);
+  process.exit(notWritten);
+});
+process.stderr.on('error', () => process.exit(notWritten));
 
 try {
   process.exitCode = await run(process.argv.slice(2), processSession(garments));

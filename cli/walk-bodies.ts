@@ -28,10 +28,12 @@ export async function walkBodies(
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
   const bar = progress(session, 'walking');
-  const pool = workers > 1 ? startWorkers(workers, { garment: draft.name, styling }) : undefined;
+  const pool =
+    workers > 1 ? startWorkers(workers, { garment: draft.name, styling }, session.tell) : undefined;
   const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
     pool ? pool.walk(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock));
   let gravest: ExitCode = 0;
+  let walkedAny = false;
   const onTheirWay: { readonly end: number; readonly walked: Promise<readonly WalkedLine[]> }[] = [];
   const printFirst = async (): Promise<void> => {
     const first = onTheirWay.shift();
@@ -43,6 +45,7 @@ export async function walkBodies(
   };
   try {
     for await (const batch of batches(file)) {
+      walkedAny = true;
       const walked = walk(batch);
       // A failure is met when its turn to be printed comes, not before.
       walked.catch(() => undefined);
@@ -50,6 +53,12 @@ export async function walkBodies(
       if (onTheirWay.length >= workers * batchesEach) await printFirst();
     }
     while (onTheirWay.length > 0) await printFirst();
+    if (!walkedAny)
+      throw unusable(
+        'no-measurements',
+        file,
+        `There are no measurements in ${file}: write one body a line, as JSON.`,
+      );
   } finally {
     bar.done();
     await pool?.stop();

@@ -1,6 +1,7 @@
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { withoutMark } from './read-data.ts';
 import type { ExitCode } from './session.ts';
 import { issuesResult } from './walk-result.ts';
 import { reason } from './write-files.ts';
@@ -10,6 +11,14 @@ export interface WalkedLine {
   readonly text: string;
   readonly code: ExitCode;
 }
+
+/** So many issues of a line are told, the gravest first; the rest are counted. */
+const mostIssues = 20;
+
+const gravestFirst = (issues: readonly Issue[]): readonly Issue[] =>
+  (['error', 'warning', 'note'] as const).flatMap((severity) =>
+    issues.filter((issue) => issue.severity === severity),
+  );
 
 /** A line longer than this (bytes) holds no set of measurements. */
 export const longestLine = 100_000;
@@ -27,18 +36,27 @@ export function walkLine(
   const start = clock();
   const { id, body, issue } = readLine(line.number, line.text);
   const evaluated = issue ? { ok: false as const, issues: [issue] } : drafted(draft, body, styling);
+  return answer(id, evaluated, clock() - start);
+}
+
+/** The answer for a line over which the program itself came to an end. */
+export const faultOf = (line: { readonly number: number }, error: unknown): WalkedLine =>
+  answer(line.number, { ok: false, issues: [programFault(error)] }, 0);
+
+function answer(id: string | number, evaluated: Result<Evaluation>, milliseconds: number): WalkedLine {
   const report = evaluated.ok ? evaluated.value.report : undefined;
   const ok = report?.ok ?? false;
   const result = {
     id,
     ok,
-    issues: issuesResult(evaluated.issues),
+    issues: issuesResult(gravestFirst(evaluated.issues).slice(0, mostIssues)),
+    issuesLeftOut: Math.max(0, evaluated.issues.length - mostIssues),
     worst: {
       seam: largest(report?.seams.map((seam) => seam.mismatch)),
       join: largest(report?.joins.map((join) => join.angle)),
       girth: largest(report?.girths.map((girth) => girth.error)),
     },
-    milliseconds: Math.round((clock() - start) * 100) / 100,
+    milliseconds: Math.round(milliseconds * 100) / 100,
   };
   return { text: `${JSON.stringify(result)}\n`, code: report ? (ok ? 0 : 1) : 2 };
 }
@@ -48,10 +66,16 @@ function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluati
   try {
     return evaluate(draft, body, styling);
   } catch (error) {
-    const message = `The program itself failed on this body: ${reason(error)}`;
-    return { ok: false, issues: [{ code: 'program-fault', severity: 'error', path: '', message }] };
+    return { ok: false, issues: [programFault(error)] };
   }
 }
+
+const programFault = (error: unknown): Issue => ({
+  code: 'program-fault',
+  severity: 'error',
+  path: '',
+  message: `The program itself failed on this body: ${reason(error)}`,
+});
 
 /** The body's own `id`, or its name, or the number of its line. */
 function readLine(
@@ -66,14 +90,30 @@ function readLine(
     return refuse('line-too-long', `Line ${number} is longer than any set of measurements.`);
   let data: unknown;
   try {
-    data = JSON.parse(text);
+    data = JSON.parse(withoutMark(text));
   } catch {
     return refuse('not-json', `Line ${number} is not JSON.`);
   }
+  if (keysWritten(text) > keysIn(data))
+    return refuse(
+      'said-twice',
+      `Line ${number} says something twice: each measurement may stand in it once.`,
+    );
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return { id: number, body: data };
   const { id, ...body } = data as Record<string, unknown>;
   const own = [id, body.name].find((word) => typeof word === 'string' || typeof word === 'number');
   return { id: typeof own === 'string' || typeof own === 'number' ? own : number, body };
+}
+
+/** The keys of objects as they are written: texts with a colon behind them. */
+const keysWritten = (text: string): number =>
+  [...text.matchAll(/"(?:[^"\\]|\\.)*"(\s*:)?/g)].filter(([, colon]) => colon !== undefined).length;
+
+/** The keys of objects that are left when a text was read: of two alike only the last. */
+function keysIn(data: unknown): number {
+  if (typeof data !== 'object' || data === null) return 0;
+  const own = Array.isArray(data) ? 0 : Object.keys(data).length;
+  return Object.values(data).reduce((sum: number, value) => sum + keysIn(value), own);
 }
 
 /** The largest in size, or null when there is nothing to compare. */

@@ -56,7 +56,13 @@ export const nothingWalked = (garment: string, issues: readonly Issue[]) =>
 
 /** Issues as data for other programs; `limits` is null where there are none. */
 export const issuesResult = (issues: readonly Issue[]) =>
-  issues.map(({ code, path, message, limits }) => ({ code, path, message, limits: limits ?? null }));
+  issues.map(({ code, severity, path, message, limits }) => ({
+    code,
+    severity,
+    path,
+    message,
+    limits: limits ?? null,
+  }));
 
 /** JSON for a reader: two spaces in, a line end at the end. */
 export const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

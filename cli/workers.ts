@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Line } from './lines.ts';
-import type { WalkedLine } from './walk-line.ts';
+import { faultOf, type WalkedLine } from './walk-line.ts';
+import { reason } from './write-files.ts';
 
 /** What a worker is told once, when it starts. */
 export interface WorkerTask {
@@ -14,15 +15,38 @@ export interface WorkerPool {
   readonly stop: () => Promise<void>;
 }
 
-/** Starts `count` workers. Batches go round among them; a worker takes its batches one after another. */
-export function startWorkers(count: number, task: WorkerTask): WorkerPool {
+/**
+ * Starts `count` workers. Batches go round among them; a worker takes its batches one after another. Where a worker dies,
+ * `told` hears of it and another takes its place: the lines on their way are walked once more, one by one, so that only a
+ * line over which that one dies too is answered as the program's fault.
+ */
+export function startWorkers(count: number, task: WorkerTask, told: (words: string) => void): WorkerPool {
   const members = Array.from({ length: count }, () => startWorker(task));
   let next = 0;
+  const replaced = (at: number, dead: WorkerPool): WorkerPool => {
+    if (members[at] === dead) members[at] = startWorker(task);
+    return members[at] as WorkerPool;
+  };
   return {
-    walk: (batch) => {
-      const member = members[next % count];
-      next += 1;
-      return member ? member.walk(batch) : Promise.resolve([]);
+    walk: async (batch) => {
+      const at = next++ % count;
+      const member = members[at] as WorkerPool;
+      try {
+        return await member.walk(batch);
+      } catch (error) {
+        told(`note: a thread stopped (${reason(error)}); its lines are walked again\n`);
+        const walked: WalkedLine[] = [];
+        for (const line of batch) {
+          const other = replaced(at, member);
+          try {
+            walked.push(...(await other.walk([line])));
+          } catch (again) {
+            walked.push(faultOf(line, again));
+            members[at] = startWorker(task);
+          }
+        }
+        return walked;
+      }
     },
     stop: async () => {
       for (const member of members) await member.stop();
@@ -38,10 +62,12 @@ function startWorker(task: WorkerTask): WorkerPool {
   }[] = [];
   worker.on('message', (walked: readonly WalkedLine[]) => waiting.shift()?.resolve(walked));
   let failure: unknown;
-  worker.on('error', (error) => {
-    failure = error;
-    for (const { reject } of waiting.splice(0)) reject(error);
-  });
+  const died = (error: unknown): void => {
+    failure ??= error;
+    for (const { reject } of waiting.splice(0)) reject(failure);
+  };
+  worker.on('error', died);
+  worker.on('exit', (code) => died(new Error(`it ended with ${code}`)));
   return {
     walk: (batch) =>
       new Promise((resolve, reject) => {

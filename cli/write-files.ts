@@ -1,10 +1,12 @@
 import { lstat, mkdir, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { clearLeftBehind, passingName, swapName } from './left-behind.ts';
 import { unusable } from './unusable.ts';
 
 /**
  * Writes a set of files into one folder, each whole or not at all: every file is written under a passing name
- * first, and only when all are there do they take their own names. Names lead nowhere but into the folder.
+ * first, and only when all are there do they take their own names. A run that is killed leaves the old set, or the new one
+ * once the next run has put the folder in order (`clearLeftBehind`). Names lead nowhere but into the folder.
  */
 export async function writeFiles(
   folder: string,
@@ -13,16 +15,21 @@ export async function writeFiles(
   const passing: { readonly from: string; readonly to: string }[] = [];
   try {
     await makeFolder(folder);
+    await clearLeftBehind(folder);
     for (const [name, content] of files) {
       if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
-      const from = join(folder, `.${name}.${process.pid}.part`);
+      const from = join(folder, passingName(name, process.pid));
       passing.push({ from, to: join(folder, name) });
       await writeFile(from, content, { flag: 'wx' });
     }
     for (const { to } of passing) await refuseFolder(to);
+    const swap = join(folder, swapName(process.pid));
+    await writeFile(swap, [...files.keys()].join('\n'));
     for (const { from, to } of passing) await rename(from, to);
+    await rm(swap);
   } catch (error) {
     for (const { from } of passing) await rm(from, { force: true }).catch(() => undefined);
+    await rm(join(folder, swapName(process.pid)), { force: true }).catch(() => undefined);
     throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
   }
 }

@@ -1,4 +1,5 @@
 import { type INode, stringify } from 'svgson';
+import { withoutTurns } from '../pattern/without-turns.ts';
 
 /** A piece of SVG as data; `stringify` below is the only way it becomes text. */
 export type Node = INode;
@@ -30,10 +31,13 @@ export const document = (root: Node): string =>
 
 /**
  * Text with what XML 1.0 (section 2.2) cannot carry replaced by a space: control characters, halves of
- * surrogate pairs, and the two non-characters.
+ * surrogate pairs, and the two non-characters; and with signs that turn the way of writing round taken out
+ * (`withoutTurns`).
  */
 export const printable = (text: string): string =>
-  Array.from(text, (character) => (isPrintable(character.codePointAt(0) ?? 0) ? character : ' ')).join('');
+  Array.from(withoutTurns(text), (character) =>
+    isPrintable(character.codePointAt(0) ?? 0) ? character : ' ',
+  ).join('');
 
 const isPrintable = (code: number): boolean =>
   (code >= 0x20 && code <= 0x7e) ||

@@ -59,7 +59,8 @@ describe('walk', () => {
       ok: false,
       bound: false,
     });
-    for (const issue of result.issues) expect(keysOf(issue)).toEqual(['code', 'path', 'message', 'limits']);
+    for (const issue of result.issues)
+      expect(keysOf(issue)).toEqual(['code', 'severity', 'path', 'message', 'limits']);
     expect(result).toMatchObject({ ok: false, garment: 'bib', body: 'prompter', styling: { misfit: 2 } });
     expect(result.seams[0].b).toEqual([{ piece: 'side front', edge: 'princess', reversed: true }]);
     expect(result.seams[0].mismatch).toBeCloseTo(2, 6);
@@ -82,6 +83,7 @@ describe('walk', () => {
     });
     expect(issues).toContainEqual({
       code: 'no-bib',
+      severity: 'error',
       path: 'princess',
       message: 'No bib today.',
       limits: null,
@@ -155,7 +157,7 @@ describe('walk over many bodies', () => {
     const { code, results } = await many(rows);
     expect(code).toBe(0);
     expect(results.map(({ id }) => id)).toEqual(rows.map((_, i) => `w${i}`));
-    expect(keysOf(results[0])).toEqual(['id', 'ok', 'issues', 'worst', 'milliseconds']);
+    expect(keysOf(results[0])).toEqual(['id', 'ok', 'issues', 'issuesLeftOut', 'worst', 'milliseconds']);
     expect(keysOf(results[0].worst)).toEqual(['seam', 'join', 'girth']);
   });
 
@@ -193,7 +195,32 @@ describe('walk over many bodies', () => {
     expect(results[0].issues[0].message).toContain('scissors lost');
   });
 
-  test('an empty file gives no lines and ends with 0', async () => {
-    expect(await many([])).toMatchObject({ code: 0, out: '' });
+  test('an empty file is no measurements, as it is for one body', async () => {
+    const { code, out, err } = await many([]);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toContain('There are no measurements in');
+  });
+
+  test('takes the mark of an editor, and refuses what is said twice', async () => {
+    const body = JSON.stringify(measurements);
+    const { out } = await many([`\uFEFF${body}`, body.replace('"waistGirth"', '"hipGirth":99,"waistGirth"')]);
+    const [first, second] = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(first.ok).toBe(true);
+    expect(second.issues[0]).toMatchObject({ code: 'said-twice', severity: 'error' });
+  });
+
+  test('tells the gravest issues of a line and counts the rest, however many there are', async () => {
+    const odd = Object.fromEntries(Array.from({ length: 5000 }, (_, i) => [`zz${i}`, 1]));
+    const { out } = await many([JSON.stringify({ ...measurements, ...odd })]);
+    const [line] = out
+      .trim()
+      .split('\n')
+      .map((text) => JSON.parse(text));
+    expect(line.issues.length).toBeLessThanOrEqual(20);
+    expect(out.length).toBeLessThan(8000);
+    expect(out.split('Known are').length - 1).toBe(1);
   });
 });

@@ -1,7 +1,9 @@
 import type { Ink, Words } from '../ink.ts';
 import { type LineStyle, lineStyles } from '../line-types.ts';
+import { printable } from '../markup.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
+import { inLetters } from './letters.ts';
 import { lineTag } from './line-tag.ts';
 import { pdfPen, points } from './pdf-pen.ts';
 
@@ -21,7 +23,7 @@ const paleShade = 0.55;
 export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
   // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
   const { default: PDFDocument } = await import('pdfkit');
-  const info = { Title: title, Creator: 'bodkin', CreationDate: new Date(0) };
+  const info = { Title: printable(title), Creator: 'bodkin', CreationDate: new Date(0) };
   // No font but ours: the library would read one of its own first.
   const document = new PDFDocument({ autoFirstPage: false, font: '', pdfVersion: '1.7', info });
   document.registerFont('regular', fonts.regular);
@@ -91,7 +93,8 @@ function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }
 }
 
 function drawWords(document: PDFKit.PDFDocument, words: Words): void {
-  const { text, at, size, bold, centred, pale, turnedAbout: pivot } = words;
+  const { at, size, bold, centred, pale, turnedAbout: pivot } = words;
+  const text = inLetters(words.text);
   document
     .font(bold ? 'bold' : 'regular')
     .fontSize(points(size))

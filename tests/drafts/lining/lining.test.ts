@@ -146,10 +146,12 @@ describe('the lining of a bodice', () => {
     expect(seam('side')?.a).toEqual(seam('side')?.b);
   });
 
-  it('writes the girths of the panels on the lining too', () => {
-    expect(pieceOf(lined, 'side front lining').lines.map(({ text }) => text)).toEqual(
-      pieceOf(lined, 'side front').lines.map(({ text }) => text),
-    );
+  it('writes the girths on the lining that it closes itself: over a gathered front there is no bust', () => {
+    const [bust, underBust] = pieceOf(lined, 'side front').lines;
+    expect(pieceOf(lined, 'side front lining').lines.map(({ name, text }) => [name, text])).toEqual([
+      [bust?.name, undefined],
+      [underBust?.name, underBust?.text],
+    ]);
   });
 });
 

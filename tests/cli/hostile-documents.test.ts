@@ -1,0 +1,72 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bodkin } from './session.ts';
+
+/** Any one document is answered within this, ms; an answer may be that it is too large. */
+const AT_MOST = 2000;
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+const body = 'units: cm\nbustGirth: 92\nwaistGirth: 74\nhipGirth: 98\nbackNeckPointToWaist: 41\n';
+const many = (count: number, text: (i: number) => string): string =>
+  Array.from({ length: count }, (_, i) => text(i)).join('');
+const svg = (content: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100">${content}</svg>`;
+
+// Each of these once kept the program busy for tens of seconds, took all memory, or never came to an end.
+const measurements: Readonly<Record<string, string>> = {
+  'eighty thousand unknown fields': body + many(80_000, (i) => `zz${i}: 1\n`),
+  'eight thousand unknown fields': body + many(8_000, (i) => `zz${i}: 1\n`),
+  'fifty thousand changes of a fitting': `${body}fitting:\n${many(50_000, () => '  - {sideSeam: 1}\n')}`,
+  'a hundred and fifty thousand tags': `${body}x: ${'!!str '.repeat(150_000)}a\n`,
+  'fifteen thousand tags': `${body}x: ${'!!str '.repeat(15_000)}a\n`,
+  'two hundred thousand anchors': `${body}x: [${many(200_000, (i) => `&a${i} 1,`)}]\n`,
+  'brackets in brackets': `${body}x: ${'{'.repeat(90_000)}`,
+  'lists in lists': `${body}x: ${'- '.repeat(45_000)}`,
+  nothing: '',
+  'the mark of an editor': '\uFEFF',
+};
+
+const drawings: Readonly<Record<string, string>> = {
+  'pictures that never end': svg(`<path d="M0 0" style="${'(data:'.repeat(700_000)}"/>`),
+  'a section of five megabytes': svg(`<![CDATA[${'x'.repeat(4_900_000)}]]>`),
+  'sections that never end': svg('<![CDATA['.repeat(500_000)),
+  'a million groups': svg('<g/>'.repeat(1_000_000)),
+  'groups in groups': svg('<g>'.repeat(300_000) + '</g>'.repeat(300_000)),
+  'a path of a million lines': svg(`<path d="M0 0${'L1 1'.repeat(1_000_000)}"/>`),
+};
+
+async function answered(words: readonly string[]): Promise<{ readonly code: number; readonly ms: number }> {
+  const start = performance.now();
+  const { code } = await bodkin(words);
+  return { code, ms: performance.now() - start };
+}
+
+describe('a document that means harm, or is merely large', () => {
+  it.each(Object.keys(measurements))('is answered in time as measurements: %s', async (name) => {
+    const file = join(folder, 'body.yaml');
+    await writeFile(file, measurements[name] ?? '');
+    const { code, ms } = await answered(['body', file]);
+    expect(code).toBe(2);
+    expect(ms).toBeLessThan(AT_MOST);
+  });
+
+  it.each(Object.keys(drawings))('is answered in time as a drawing: %s', async (name) => {
+    const file = join(folder, 'drawing.svg');
+    await writeFile(file, drawings[name] ?? '');
+    for (const words of [
+      ['alter', file, '--out', join(folder, 'out')],
+      ['walk', '--file', file],
+    ]) {
+      const { code, ms } = await answered(words);
+      expect(code).toBe(2);
+      expect(ms).toBeLessThan(AT_MOST);
+    }
+  });
+});
