@@ -1,4 +1,12 @@
 #!/usr/bin/env node
-import { program } from './bundle.js';
+import { existsSync } from 'node:fs';
 
-await import(await program());
+const program = new URL('../.dist/main.mjs', import.meta.url);
+
+if (existsSync(program)) await import(program.href);
+else {
+  process.stderr.write(
+    'bodkin is not built yet: run “npm run build”, or “npm run -s bodkin --” instead of it.\n',
+  );
+  process.exitCode = 70;
+}

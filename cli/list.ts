@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import type { Choice } from '../engine/pattern/styling.ts';
-import { jsonOption } from './options.ts';
+import { findGarment, jsonOption } from './options.ts';
 import type { ExitCode, Session } from './session.ts';
 import { table } from './table.ts';
 import { json } from './walk-result.ts';
@@ -9,9 +9,11 @@ import { json } from './walk-result.ts';
 export const listCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
   new Command('list')
     .description('list the garments and their styling choices, each with default, unit, range and help')
+    .argument('[garment]', 'only this one')
     .addOption(jsonOption())
-    .action(async (options: { readonly json?: true }) => {
-      const drafts = session.garments.map(({ name, title, choices }) => ({ name, title, choices }));
+    .action(async (only: string | undefined, options: { readonly json?: true }) => {
+      const asked = only === undefined ? session.garments : [findGarment(session.garments, only)];
+      const drafts = asked.map(({ name, title, choices }) => ({ name, title, choices }));
       if (options.json) await session.write(json(drafts));
       else
         for (const { name, title, choices } of drafts) {

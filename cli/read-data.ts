@@ -10,14 +10,15 @@ const largest = 100_000;
 const deepest = 20;
 const mostSigns = 40;
 
-/** The text of a file no larger than `most` bytes; nothing beyond that is ever read. */
+/** The text of a file, or of standard input for `-`, no larger than `most` bytes; nothing beyond that is ever read. */
 export async function readTextFile(file: string, most: number): Promise<string> {
   const parts: Buffer[] = [];
   let size = 0;
   try {
-    for await (const part of createReadStream(file, { end: most })) {
+    for await (const part of file === '-' ? process.stdin : createReadStream(file, { end: most })) {
       parts.push(part);
       size += part.length;
+      if (size > most) break;
     }
   } catch (error) {
     throw unusable('cannot-read', file, `Cannot read ${file}: ${reason(error)}`);

@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
+import { garments } from '../drafts/garments.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { type Line, lines } from './lines.ts';
 import { progress } from './progress.ts';
@@ -28,8 +29,9 @@ export async function walkBodies(
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
   const bar = progress(session, 'walking');
-  const pool =
-    workers > 1 ? startWorkers(workers, { garment: draft.name, styling }, session.tell) : undefined;
+  // Threads know the garments of the program; a draft written elsewhere is walked on this one.
+  const threaded = workers > 1 && garments.includes(draft);
+  const pool = threaded ? startWorkers(workers, { garment: draft.name, styling }, session.tell) : undefined;
   const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
     pool ? pool.walk(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock));
   let gravest: ExitCode = 0;

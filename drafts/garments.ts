@@ -1,8 +1,5 @@
 import type { Draft } from '../engine/pattern/draft.ts';
-import { dress } from './dress.ts';
-import { skirt } from './skirt/skirt.ts';
-import { trial } from './trial/trial.ts';
-import { bodice } from './whole-bodice.ts';
+import { garments as byName } from './garments-by-name.ts';
 
-/** Every garment that can be drafted. */
-export const garments: readonly Draft[] = [dress, bodice, skirt, trial];
+/** Every garment that can be drafted, in the order in which they are listed. */
+export const garments: readonly Draft[] = Object.values(byName);

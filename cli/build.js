@@ -1,0 +1,54 @@
+import { mkdir, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+/*
+ * Builds what is installed: the program with its libraries as one file, and its threads; the library that others import,
+ * its own libraries left to be installed beside it. Types are written by tsc (`npm run build`).
+ */
+
+const root = fileURLToPath(new URL('../', import.meta.url));
+const outdir = join(root, '.dist');
+
+/** Some of the libraries ask for the parts of Node in the older way, which a module does not know of itself. */
+const requiring = `import { createRequire as requirer } from 'node:module'; const require = requirer(import.meta.url);`;
+
+/** The fonts are TrueType: what unpacks another kind of font is a third of all the code, and is left out. */
+const withoutWoff2 = {
+  name: 'without WOFF2',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /brotli[\\/]decompress\.js$/ }, () => ({
+      contents: 'module.exports = () => { throw new Error("WOFF2 fonts are not read."); };',
+    })),
+};
+
+const common = {
+  absWorkingDir: root,
+  outdir,
+  outExtension: { '.js': '.mjs' },
+  bundle: true,
+  format: 'esm',
+  sourcemap: true,
+  sourcesContent: false,
+  logLevel: 'warning',
+};
+
+await rm(outdir, { recursive: true, force: true });
+await mkdir(outdir);
+await build({
+  ...common,
+  entryPoints: { main: 'cli/main.ts', worker: 'cli/worker-main.ts' },
+  platform: 'node',
+  external: ['tsx'],
+  minifySyntax: true,
+  minifyWhitespace: true,
+  banner: { js: requiring },
+  plugins: [withoutWoff2],
+});
+await build({
+  ...common,
+  entryPoints: { index: 'drafts/index.ts' },
+  platform: 'neutral',
+  packages: 'external',
+});

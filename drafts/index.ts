@@ -1,0 +1,38 @@
+/**
+ * Bodkin for other programs: garments drafted from one person's measurements, checked, and written as SVG. Lengths are
+ * millimetres and angles radians unless a name says otherwise; x runs to the wearer's side, y down the body. All of it is
+ * pure and runs in Node and in a browser.
+ *
+ * | to do | with |
+ * |---|---|
+ * | read and complete measurements | `readBody` |
+ * | draft a garment and check it | `garments`, `evaluate` |
+ * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
+ * | walk what was written | `walkSheet` |
+ * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
+ */
+
+export type { Body, MeasurementName } from '../engine/body/body.ts';
+export { measurementNames } from '../engine/body/body.ts';
+export { readBody } from '../engine/body/read.ts';
+export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';
+export type { Sketch } from '../engine/constraints/sketch.ts';
+export { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
+export type { Solution } from '../engine/constraints/solution.ts';
+export { type Solver, solve } from '../engine/constraints/solve.ts';
+export * from '../engine/constraints/statements.ts';
+export { type Evaluation, evaluate } from '../engine/evaluate.ts';
+export type { Curve, Edge } from '../engine/geometry/curve.ts';
+export { edgeLength } from '../engine/geometry/edge.ts';
+export { type Point, point } from '../engine/geometry/point.ts';
+export type { Issue, Result } from '../engine/issue.ts';
+export type { Draft } from '../engine/pattern/draft.ts';
+export type { Garment, Girth, Join, Seam } from '../engine/pattern/garment.ts';
+export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
+export type { Choice, Styling } from '../engine/pattern/styling.ts';
+export { type ProvenSheet, provenSheet } from '../engine/render/proven-sheet.ts';
+export { sheetSvg } from '../engine/render/sheet.ts';
+export { type PrintOptions, pieceSvgs } from '../engine/render/svg.ts';
+export { walkSheet } from '../engine/render/walk-sheet.ts';
+export { defineDraft } from './define-draft.ts';
+export { garments } from './garments-by-name.ts';

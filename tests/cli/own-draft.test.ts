@@ -1,0 +1,54 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bodkin } from './session.ts';
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+const file = async (name: string, text: string): Promise<string> => {
+  const path = join(folder, name);
+  await writeFile(path, text);
+  return path;
+};
+
+const apron = `
+type Styling = { readonly depth: number };
+export default {
+  name: 'apron', title: 'Half apron', shapedBy: [],
+  choices: [{ kind: 'number', name: 'depth', unit: 'mm', default: 500, min: 200, max: 900, help: 'to the hem' }],
+  draw: (_: unknown, { depth }: Styling) =>
+    ({ ok: false, issues: [{ code: 'no-cloth', severity: 'error', path: '', message: 'No cloth for ' + depth }] }),
+};`;
+
+describe('a draft from a file of one’s own', () => {
+  it('is one more garment, in TypeScript, wherever it stands on the line', async () => {
+    const path = await file('my-apron.ts', apron);
+    const { code, out } = await bodkin(['--draft', path, 'list', 'apron']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^apron: Half apron\n/);
+    const listed = await bodkin(['list', '--json', `--draft=${path}`]);
+    const names = JSON.parse(listed.out).map(({ name }: { readonly name: string }) => name);
+    expect(names).toEqual(['apron', 'bib']);
+  });
+
+  it.each([
+    ['no file', [], 'draft-missing'],
+    ['a file that is not there', ['none.ts'], 'draft-not-loaded'],
+  ])('is asked for in words where there is %s', async (_, words, code) => {
+    const ran = await bodkin(['list', '--json', '--draft', ...words]);
+    expect(ran.code).toBe(2);
+    expect(JSON.parse(ran.out).issues[0].code).toBe(code);
+  });
+
+  it('is told what it should export where it exports something else', async () => {
+    const path = await file('other.ts', 'export default 3;');
+    const { code, err } = await bodkin(['list', '--draft', path]);
+    expect(code).toBe(2);
+    expect(err).toContain('export default defineDraft(');
+  });
+});

@@ -1,0 +1,83 @@
+import { execFile } from 'node:child_process';
+import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { evaluate, garments, provenSheet, walkSheet } from '../../drafts/index.ts';
+import { measurements } from '../engine/bib.ts';
+
+const root = new URL('../../', import.meta.url).pathname;
+const runFile = promisify(execFile);
+
+/** What somebody else's program would say: every name it needs, under the strictest settings. */
+const consumer = `
+import { defineDraft, edgeLength, evaluate, garments, point, provenSheet, readBody, walkSheet, type Piece, type Result } from 'bodkin';
+const read = readBody({ units: 'cm', bustGirth: 92, waistGirth: 74, hipGirth: 98, backNeckPointToWaist: 41 });
+if (!read.ok) throw new Error(read.issues[0]?.message ?? '');
+const made = evaluate(garments.trial, ${JSON.stringify(measurements)}, { sleeve: 'plain' });
+if (!made.ok) throw new Error('not drafted');
+const pieces: readonly Piece[] = made.value.garment.pieces;
+const { sheet, report } = provenSheet(made.value, {});
+const walked: Result<{ readonly ok: boolean }> = walkSheet(sheet);
+export const mine = defineDraft({
+  name: 'band', title: 'A band', shapedBy: ['waistGirth'],
+  choices: [{ kind: 'number', name: 'depth', unit: 'mm', default: 30, min: 10, max: 90, help: 'how deep' }],
+  draw: (_, { depth }) => ({ ok: false, issues: [{ code: 'none', severity: 'error', path: '', message: String(depth + point(1, 2).x) }] }),
+});
+console.log(pieces.length, report.ok, walked.ok, edgeLength(pieces[0]?.edges[0] ?? { name: '', curves: [] }) > 0);
+`;
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
+  await mkdir(join(folder, 'node_modules'));
+  await symlink(root, join(folder, 'node_modules', 'bodkin'));
+  await writeFile(join(folder, 'package.json'), '{"type":"module"}');
+  await writeFile(join(folder, 'use.ts'), consumer);
+  const strict = {
+    target: 'ES2023',
+    lib: ['ES2023', 'DOM'],
+    module: 'NodeNext',
+    strict: true,
+    noUncheckedIndexedAccess: true,
+    exactOptionalPropertyTypes: true,
+    types: [],
+    outDir: 'out',
+  };
+  const settings = { compilerOptions: strict, include: ['use.ts'] };
+  await writeFile(join(folder, 'tsconfig.json'), JSON.stringify(settings));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+describe('the package', () => {
+  it('is taken by a strict compiler, and runs', async () => {
+    const compiler = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
+    const checked = await runFile(process.execPath, [compiler], { cwd: folder }).catch((error) => error);
+    expect(checked.stdout).toBe('');
+    const { stdout } = await runFile(process.execPath, [join(folder, 'out', 'use.js')]);
+    expect(stdout).toBe('5 true true true\n');
+  });
+
+  it('is bundled for a browser without any part of Node', async () => {
+    const { outputFiles, warnings } = await build({
+      stdin: { contents: "export { evaluate, garments, provenSheet } from 'bodkin';", resolveDir: folder },
+      bundle: true,
+      platform: 'browser',
+      format: 'esm',
+      write: false,
+      logLevel: 'silent',
+    });
+    expect(warnings).toEqual([]);
+    expect(outputFiles[0]?.text).not.toContain('from "node:');
+  });
+
+  it('goes from measurements to a sheet that walks', () => {
+    const made = evaluate(garments.skirt, measurements);
+    if (!made.ok) throw new Error('not drafted');
+    const { sheet, report } = provenSheet(made.value, {});
+    expect(report.ok).toBe(true);
+    expect(walkSheet(sheet).ok).toBe(true);
+  });
+});
