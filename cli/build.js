@@ -43,6 +43,8 @@ await build({
   external: ['tsx'],
   minifySyntax: true,
   minifyWhitespace: true,
+  splitting: true,
+  chunkNames: 'part-[hash]',
   banner: { js: requiring },
   plugins: [withoutWoff2],
 });

@@ -3,7 +3,6 @@ import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { provenSheet } from '../engine/render/proven-sheet.ts';
-import { pieceSvgs } from '../engine/render/svg.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
 import {
@@ -62,12 +61,12 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
     throw new Unusable(evaluated.issues);
   }
-  const { garment, cutLines } = evaluated.value;
+  const { garment } = evaluated.value;
   const print = { date, notches: notchesOf(evaluated.value.styling) };
-  const { sheet, report } = provenSheet(evaluated.value, print);
+  const { sheet, pieces: svgs, report } = provenSheet(evaluated.value, print);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, evaluated.value.styling);
-  const pieces = pieceSvgs(garment, cutLines, print);
+  const pieces = svgs();
   await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
   const earlier = await earlierPieces(options.out, pieces.keys());
   if (options.json) {

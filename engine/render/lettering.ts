@@ -1,15 +1,25 @@
-import type { Curve } from '../geometry/curve.ts';
+import type { Curve, Edge } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { withBox, withLines } from './crowded.ts';
+import { finishedPieces } from './finish.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { foldSigns } from './fold-sign.ts';
 import type { Words } from './ink.ts';
 import { label } from './label.ts';
 import { labelBeside } from './label-beside.ts';
 import { labelWords } from './label-words.ts';
+import type { PrintOptions } from './print-options.ts';
 import { type WordedLine, wordsAlong } from './words-along.ts';
+
+/** The pieces of a garment as they go on paper, upright, each with its words. `cutLines` holds the cutting lines by name. */
+export const letteredPieces = (
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  { date, notches = 'slit' }: PrintOptions,
+): readonly FinishedPiece[] =>
+  finishedPieces(garment, cutLines, notches).map((finished) => lettered(finished, garment, date));
 
 /**
  * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line and of

@@ -2,8 +2,10 @@ import type { Report } from '../checks/report.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { sheetSvg } from './sheet.ts';
-import type { PrintOptions } from './svg.ts';
+import { letteredPieces } from './lettering.ts';
+import type { PrintOptions } from './print-options.ts';
+import { sheetOf } from './sheet.ts';
+import { svgsOf } from './svg.ts';
 import { walkSheet } from './walk-sheet.ts';
 
 /** A checked garment: what there is to write, and what its draft was found to be. */
@@ -16,6 +18,8 @@ export interface Checked {
 /** A sheet as it is to be written, and the report of its garment with whatever its own text says otherwise. */
 export interface ProvenSheet {
   readonly sheet: string;
+  /** One file a piece: its name and its text. */
+  readonly pieces: () => ReadonlyMap<string, string>;
   readonly report: Report;
 }
 
@@ -24,7 +28,8 @@ export interface ProvenSheet {
  * of a file must hold for the file.
  */
 export function provenSheet({ garment, cutLines, report }: Checked, options: PrintOptions): ProvenSheet {
-  const sheet = sheetSvg(garment, cutLines, options);
+  const lettered = letteredPieces(garment, cutLines, options);
+  const sheet = sheetOf(garment, lettered, options);
   const walked = walkSheet(sheet);
   const known = new Set(report.issues.map(keyOf));
   const found = (walked.ok ? walked.value.issues : walked.issues)
@@ -32,6 +37,7 @@ export function provenSheet({ garment, cutLines, report }: Checked, options: Pri
     .map((issue): Issue => ({ ...issue, message: `On the written sheet: ${issue.message}` }));
   return {
     sheet,
+    pieces: () => svgsOf(garment, lettered, options),
     report: { ...report, ok: report.ok && found.length === 0, issues: [...report.issues, ...found] },
   };
 }

@@ -2,7 +2,7 @@ import type { Edge } from '../../geometry/curve.ts';
 import type { Result } from '../../issue.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import { inkBounds } from '../ink-bounds.ts';
-import type { PrintOptions } from '../svg.ts';
+import type { PrintOptions } from '../print-options.ts';
 import { type CoverWords, cover, coverSize } from './cover.ts';
 import { coverWords } from './cover-words.ts';
 import { grid } from './grid.ts';

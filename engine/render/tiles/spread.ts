@@ -12,7 +12,7 @@ import { type BoundedInk, bounded, inkBounds } from '../ink-bounds.ts';
 import type { Size } from '../layout.ts';
 import { lettered } from '../lettering.ts';
 import { movedPiece, turnedPiece } from '../place.ts';
-import type { PrintOptions } from '../svg.ts';
+import type { PrintOptions } from '../print-options.ts';
 import { placeShapes, type Shape } from './place-shapes.ts';
 
 /** All pieces of a garment on one sheet that pages are joined to. */
