@@ -11,7 +11,7 @@ const goal = 1500;
 
 /**
  * `print dress` on A4 as a whole process, from the start of Node to the PDF: best and median of some runs, after a
- * first one that may have to bundle the program.
+ * first one that finds nothing in the system's caches. The program must be built (`npm run build`).
  */
 export async function benchPrint(runs = 5): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
