@@ -3,11 +3,9 @@ import { readBody } from './body/read.ts';
 import { draftBounds } from './checks/bounds.ts';
 import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
-import { notchDepthFaults } from './checks/notch-depth.ts';
 import type { Report } from './checks/report.ts';
 import { onlyWhether } from './constraints/only-whether.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
-import { notchesOf, notchStrokes } from './finishing/notches.ts';
 import type { Edge } from './geometry/curve.ts';
 import { PARALLEL } from './geometry/tolerance.ts';
 import type { Issue, Result } from './issue.ts';
@@ -51,16 +49,12 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const cutLines = cuttingLines(garment, PARALLEL);
   const checked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);
-  const notches = garment.pieces.flatMap((piece) =>
-    notchDepthFaults(piece, notchStrokes(piece, notchesOf(styling.value)), draftBounds.cutLine),
-  );
   const issues = distinct([
     ...read,
     ...drawn.issues,
     ...garment.issues,
     ...checked.issues,
     ...cut,
-    ...notches,
   ]);
   const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
   return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };

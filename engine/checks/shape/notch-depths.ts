@@ -1,5 +1,4 @@
-import { notchDepth } from '../../finishing/notch-depth.ts';
-import { notchStrokes } from '../../finishing/notches.ts';
+import { notchDepth } from '../../finishing/notches.ts';
 import type { Piece } from '../../pattern/piece.ts';
 
 /** How deep a notch is cut into its allowance, mm. */
@@ -14,8 +13,8 @@ export interface NotchDepth {
  * there is no allowance do not count.
  */
 export const notchDepthsOf = (piece: Piece): readonly NotchDepth[] =>
-  notchStrokes(piece, 'slit').flatMap(({ notch, strokes }): readonly NotchDepth[] => {
+  piece.notches.flatMap((notch): readonly NotchDepth[] => {
     const allowance = piece.edges.find(({ name }) => name === notch.edge)?.allowance ?? 0;
     if (allowance === 0) return [];
-    return [{ piece: piece.name, depth: notch.depth ?? notchDepth(strokes), allowance }];
+    return [{ piece: piece.name, depth: notch.depth ?? notchDepth(allowance), allowance }];
   });
