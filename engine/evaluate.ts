@@ -49,13 +49,7 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const cutLines = cuttingLines(garment, PARALLEL);
   const checked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);
-  const issues = distinct([
-    ...read,
-    ...drawn.issues,
-    ...garment.issues,
-    ...checked.issues,
-    ...cut,
-  ]);
+  const issues = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues, ...cut]);
   const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
   return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
 }

@@ -26,6 +26,11 @@ const cups = Object.entries(tables.cupsAbove).map(([letter, above], i, all) => (
 /** The letters from the smallest up. */
 export const cupLetters: readonly string[] = cups.map(({ letter }) => letter);
 
+/** Which difference each letter stands for, in words. */
+export const cupDifferences: string = cups
+  .map(({ letter, above, upTo }, i) => `${letter} for ${above / 10} to ${upTo / 10}${i === 0 ? ' cm' : ''}`)
+  .join(', ');
+
 /**
  * The cup letter of bust girth less under-bust girth (mm), after EN 13402: the lower edge of a cup belongs to the
  * cup below. A difference that lies on an edge but for rounding counts as on it.

@@ -3,7 +3,7 @@ import type { Issue } from '../issue.ts';
 import { nearestWord } from '../pattern/nearest-word.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
-import { cupLetters } from './cup.ts';
+import { cupDifferences } from './cup.ts';
 import { essentialNames } from './found.ts';
 import { numberIn, type Unit, unitNames } from './units.ts';
 import { howTaken, measurementWords } from './words.ts';
@@ -103,7 +103,10 @@ function unreadable(field: ReadField, value: unknown): Issue {
     case 'units':
       return refuse('unknown-unit', `${given} is no unit for measurements: use ${unitNames.join(', ')}.`);
     case 'cup':
-      return refuse('unknown-cup', `${given} is no cup of EN 13402: use ${cupLetters.join(', ')}.`);
+      return refuse(
+        'unknown-cup',
+        `${given} is no cup of EN 13402. A letter stands for bust girth less under-bust girth, and other countries give the same difference other letters: write ${cupDifferences}.`,
+      );
     case 'age':
       return {
         ...refuse('age-out-of-range', `${given} is no age: give whole years, such as 34.`),

@@ -1,10 +1,11 @@
 import type { Issue, Result } from '../issue.ts';
 import { nearestWord } from './nearest-word.ts';
 import type { Choice, Styling } from './styling.ts';
+import { writtenLength } from './written-length.ts';
 
 /**
  * The choices made for one garment, from whatever was given in a file or on the command line: defaults where
- * nothing was said, numbers within their range. Numbers may be written as text.
+ * nothing was said, numbers within their range. Numbers may be written as text, lengths in mm, cm or inches: `1/2 in`.
  *
  * Issues: `styling-not-a-list`, `unknown-styling` (with the nearest known name), `styling-not-a-number`,
  * `styling-out-of-range` (with the limits), `unknown-styling-word` (with the words that are known).
@@ -33,11 +34,18 @@ function choose(choice: Choice, raw: unknown): number | string | Issue {
     return choice.words.includes(word) ? word : unknownWord(choice.name, word, choice.words);
   }
   if (choice.kind === 'number or auto' && raw === 'auto') return 'auto';
-  const value = typeof raw === 'string' && raw.trim() !== '' ? Number(raw) : raw;
+  const value = typeof raw === 'string' ? numberOf(choice, raw) : raw;
   if (typeof value !== 'number' || !Number.isFinite(value)) return notANumber(choice, shown(raw));
   if (value < choice.min || value > choice.max) return outOfRange(choice, value);
   if (choice.unit === 'count' && !Number.isInteger(value)) return notANumber(choice, shown(raw));
   return value;
+}
+
+/** A number written as text; a length in any unit, in mm. A plain number may have an exponent, as programs write it. */
+function numberOf({ unit }: NumberChoice, text: string): number | undefined {
+  const found = writtenLength(text);
+  if (found) return found.withUnit && unit !== 'mm' ? undefined : found.value;
+  return text.trim() === '' ? undefined : Number(text);
 }
 
 type NumberChoice = Exclude<Choice, { kind: 'word' }>;

@@ -1,5 +1,6 @@
 import type { Result } from '../../issue.ts';
 import { nearestWord } from '../../pattern/nearest-word.ts';
+import { writtenLength } from '../../pattern/written-length.ts';
 
 /** What a pattern is printed on. */
 export interface Paper {
@@ -36,23 +37,23 @@ const named: readonly Paper[] = [
 ];
 
 /** The ways to name a paper, for help and for answers. */
-export const paperWords = 'a4, letter, a3, a1, a0, roll:914 (any width in mm) or projector';
+export const paperWords = 'a4, letter, a3, a1, a0, roll:914 (any width in mm; or roll:36in) or projector';
 
 /** The paper of that name, such as `a4` or `roll:914`. Issues: `unknown-paper`, `roll-width`. */
 export function readPaper(text: string): Result<Paper> {
   const name = text.trim().toLowerCase();
   const found = named.find((paper) => paper.name === name);
   if (found) return { ok: true, value: found, issues: [] };
-  const [, width] = /^roll:(\d+(?:\.\d+)?)(?:mm)?$/.exec(name) ?? [];
-  if (width === undefined) {
+  const [, wide = ''] = /^roll:(.*)$/.exec(name) ?? [];
+  const width = writtenLength(wide)?.value;
+  if (width === undefined || width < 0) {
     const names = named.map((paper) => paper.name);
     const near = nearestWord(name, names);
     const hint = near ? `Did you mean “${near}”?` : `Choose ${paperWords}.`;
     return refuse('unknown-paper', `There is no paper called “${text.slice(0, 40)}”. ${hint}`);
   }
-  const mm = Number(width);
-  if (mm >= rolls.narrowest && mm <= rolls.widest)
-    return { ok: true, value: { name, kind: 'roll', width: mm, height: longestSide }, issues: [] };
+  if (width >= rolls.narrowest && width <= rolls.widest)
+    return { ok: true, value: { name, kind: 'roll', width, height: longestSide }, issues: [] };
   return refuse('roll-width', `A roll should be ${rolls.narrowest} to ${rolls.widest} mm wide.`);
 }
 
