@@ -6,7 +6,8 @@ import { reason } from './write-files.ts';
 /** A set of measurements or a styling is a page of text; a file larger than this (bytes) is something else. */
 const largest = 100_000;
 
-/** No set of measurements lies deeper in brackets, or has more of YAML's other signs on one line. */
+/** No set of measurements has more lines, lies deeper in brackets, or has more of YAML's other signs on one line. */
+const mostLines = 2000;
 const deepest = 20;
 const mostSigns = 40;
 
@@ -30,16 +31,19 @@ export async function readTextFile(file: string, most: number): Promise<string> 
 /** A text without the mark (U+FEFF) that some programs put before everything else. */
 export const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
 
-/** Whether a text would keep a reader of YAML busy for nothing: brackets in brackets, or tags and anchors in a row. */
+/** Whether a text would keep a reader of YAML busy for nothing: lines without end, brackets in brackets, tags in a row. */
 function isKnotty(text: string): boolean {
   let depth = 0;
   let signs = 0;
+  let lines = 0;
   for (const sign of text) {
     if (sign === '[' || sign === '{') depth += 1;
     else if (sign === ']' || sign === '}') depth -= 1;
-    else if (sign === '\n') signs = 0;
-    else if ('!&*?-|>'.includes(sign)) signs += 1;
-    if (depth > deepest || signs > mostSigns) return true;
+    else if (sign === '\n') {
+      signs = 0;
+      lines += 1;
+    } else if ('!&*?-|>'.includes(sign)) signs += 1;
+    if (lines > mostLines || depth > deepest || signs > mostSigns) return true;
   }
   return false;
 }
@@ -51,7 +55,7 @@ export async function readDataFile(file: string): Promise<unknown> {
     throw unusable(
       'file-knotty',
       file,
-      `${file} is no set of measurements: its lists lie too deep in each other.`,
+      `${file} is no set of measurements: it has too many lines, or lists too deep in each other.`,
     );
   try {
     return parse(text, { logLevel: 'error' });

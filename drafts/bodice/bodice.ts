@@ -22,7 +22,7 @@ export interface BodicePlan {
 }
 
 /** How wide the allowances of the hollow edges are, mm: none may bend too tightly to be turned. */
-export type CurvedAllowances = Pick<BodiceAllowances, 'armhole' | 'neckline'>;
+export type CurvedAllowances = Pick<BodiceAllowances, 'armhole' | 'neckline' | 'seam'>;
 
 /** Asks the sketch for the curves of a bodice: the foundation with the lines of a style on it. */
 export function planBodice(
@@ -38,7 +38,7 @@ export function planBodice(
   const armholes = { front: armhole('front'), back: armhole('back') };
   const sides = planSides(sketch, foundation);
   const back = planBack(sketch, foundation, lines, armholes.back, sides.back.curves);
-  const front = planFront(sketch, foundation, lines, armholes.front, sides.front.curves);
+  const front = planFront(sketch, foundation, lines, armholes.front, sides.front.curves, allowance.seam);
   const necklines = {
     front: style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines, allowance.neckline),
     back: planBackNeckline(sketch, foundation, lines, allowance.neckline),

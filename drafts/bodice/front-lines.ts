@@ -13,7 +13,7 @@ import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
-import { bodiceRules as rules } from './rules.ts';
+import { bodiceRules as rules, turnable } from './rules.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -41,13 +41,17 @@ interface PrincessEnds {
   readonly waist: { readonly centre: string; readonly side: string };
 }
 
-/** Asks for the front's curves: fair, equal where they are sewn together, and without corners across a seam. */
+/**
+ * Asks for the front's curves: fair, equal where they are sewn together, without corners across a seam, and round enough
+ * for the allowance of the princess seam (mm).
+ */
 export function planFront(
   sketch: SketchBuilder,
   foundation: Foundation,
   lines: StyleLines,
   armhole: ArmholeCurves,
   side: readonly string[],
+  allowance: number,
 ): FrontLines {
   const { front } = foundation;
   const ends: PrincessEnds = {
@@ -60,6 +64,10 @@ export function planFront(
   };
   const sidePrincess = planSidePrincess(sketch, foundation, lines, ends);
   const centrePrincess = planCentrePrincess(sketch, foundation, lines.style, ends);
+  const [, middle, upper] = sidePrincess;
+  const { overBust, below } = centrePrincess;
+  const bent = overBust ? [...sidePrincess, ...overBust, below] : [middle, upper];
+  sketch.relation(...bent.map((curve) => canBeSewn(curve, allowance)));
   sewTogether(sketch, sidePrincess, centrePrincess);
   if (lines.style.princess.front === 'armhole' && centrePrincess.overBust)
     runsOn(sketch, 'front', armhole, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
@@ -130,7 +138,6 @@ function planSidePrincess(
     ),
     bendsEvenly('side front princess bends evenly under the bust', lower, middle),
     bendsEvenly('side front princess bends evenly over the bust', middle, upper),
-    ...[middle, upper].map((curve) => canBeSewn(curve)),
   );
   return curves;
 }
@@ -165,7 +172,6 @@ function planCentrePrincess(
   sketch.relation(
     bendsEvenly('centre front princess bends evenly over the bust', toBust, toUnderBust),
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
-    ...curves.map((curve) => canBeSewn(curve)),
   );
   return { overBust: [toBust, toUnderBust], below };
 }
@@ -176,8 +182,13 @@ function climbing(down: 1 | -1): { readonly min: number; readonly max: number } 
   return down === 1 ? { min: least, max: Math.PI - least } : { min: least - Math.PI, max: -least };
 }
 
-const canBeSewn = (curve: string) =>
-  atLeastRound(`${curve} can be sewn round`, curve, rules.princessRadius.value);
+/** A princess edge bends round enough to be sewn to its neighbour, and to have its allowance (mm) cut beside it. */
+const canBeSewn = (curve: string, allowance: number) =>
+  atLeastRound(
+    `${curve} can be sewn round`,
+    curve,
+    Math.max(rules.princessRadius.value, turnable(allowance)),
+  );
 
 /** Both edges are equally long from level to level. */
 function sewTogether(

@@ -23,6 +23,7 @@ const svg = (content: string): string =>
 const measurements: Readonly<Record<string, string>> = {
   'eighty thousand unknown fields': body + many(80_000, (i) => `zz${i}: 1\n`),
   'eight thousand unknown fields': body + many(8_000, (i) => `zz${i}: 1\n`),
+  'as many unknown fields as may be': body + many(1_900, (i) => `zz${i}: 1\n`),
   'fifty thousand changes of a fitting': `${body}fitting:\n${many(50_000, () => '  - {sideSeam: 1}\n')}`,
   'a hundred and fifty thousand tags': `${body}x: ${'!!str '.repeat(150_000)}a\n`,
   'fifteen thousand tags': `${body}x: ${'!!str '.repeat(15_000)}a\n`,
