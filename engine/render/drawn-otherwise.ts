@@ -16,55 +16,85 @@ const elements = new Set([
   'text',
 ]);
 
-/** What would hide, move or clip something, or stretch the page, without a number of any line telling so. */
-const attributes = [
-  'style',
-  'display',
-  'visibility',
-  'opacity',
-  'clip-path',
-  'clip',
-  'mask',
-  'filter',
-  'transform-origin',
-  'transform-box',
-  'preserveAspectRatio',
-  'requiredFeatures',
-  'requiredExtensions',
-  'systemLanguage',
-] as const;
+/**
+ * The attributes a sheet is written with, and those by which others name things. Any other may hide, move, fade or clip
+ * something, or stretch the page, without a number of any line telling so.
+ */
+const attributes = new Set([
+  'xmlns',
+  'version',
+  'id',
+  'class',
+  'width',
+  'height',
+  'viewBox',
+  'x',
+  'y',
+  'cx',
+  'cy',
+  'r',
+  'd',
+  'font-size',
+  'font-weight',
+  'text-anchor',
+  'transform',
+]);
 
 /** Where numbers stand that are measured. */
 const measured = ['x', 'y', 'width', 'height', 'cx', 'cy', 'r', 'font-size'] as const;
 
+const nameSpace = 'http://www.w3.org/2000/svg';
+
 /** The only transform of a sheet: words that read upwards. */
 const quarterTurn = /^rotate\(-90 -?[\d.]+ -?[\d.]+\)$/;
+
+/** A style sheet beside the drawing, and definitions that give elements attributes nobody wrote: no parser shows them. */
+const before = [
+  { way: 'a style sheet of its own', pattern: /<\?xml-stylesheet/i },
+  { way: 'definitions of its own', pattern: /<!DOCTYPE[^>]*\[/i },
+] as const;
 
 /**
  * Whatever on a sheet is drawn otherwise than its numbers say, or might be, by a style, a transform, a percentage or an
  * element that is not read: refused, for what is not measured must not be passed over. One issue for each way, at its first
  * place.
  */
-export function drawnOtherwise(found: readonly Found[]): readonly Issue[] {
+export function drawnOtherwise(svg: string, found: readonly Found[]): readonly Issue[] {
   const ways = new Map<string, Issue>();
-  for (const element of found)
+  for (const { way, pattern } of before) if (pattern.test(svg)) ways.set(way, refusal(way));
+  let lines = 0;
+  for (const element of found) {
     for (const way of waysOf(element)) if (!ways.has(way)) ways.set(way, refusal(way));
+    const covers = element.attributes.class === 'paper' && lines > 0;
+    if (covers) ways.set('paper', refusal('paper laid over its lines'));
+    if (element.name === 'path') lines++;
+  }
   return [...ways.values()];
 }
 
 function waysOf(element: Found): readonly string[] {
   const { name, attributes: given, parent, text } = element;
+  const renamed = Object.entries(given).some(
+    ([key, value]) => key.startsWith('xmlns:') && value === nameSpace,
+  );
+  if (renamed) return ['elements under another name'];
   if (name.includes(':')) return [];
   if (!elements.has(name) || (name === 'svg' && parent !== undefined)) return [`<${name}>`];
-  if (name === 'style') return sameWords(text, styleSheet) ? [] : ['a style sheet of its own'];
+  if (name === 'style' && !sameWords(text, styleSheet)) return ['a style sheet of its own'];
   return [
-    ...attributes.filter((attribute) => given[attribute] !== undefined).map((attribute) => `“${attribute}”`),
+    ...Object.keys(given)
+      .filter((key) => !attributes.has(key) && !/^data-|:/.test(key))
+      .map((key) => `“${key}”`),
     ...(given.transform !== undefined && !(name === 'text' && quarterTurn.test(given.transform))
       ? ['“transform”']
       : []),
     ...(parent === undefined ? [] : measured.filter((each) => /[^-+.\deE\s]/.test(given[each] ?? ''))).map(
       (each) => `“${each}” with a unit or in percent`,
     ),
+    ...(parent === undefined && (given.x ?? given.y) !== undefined ? ['a place for the page itself'] : []),
+    ...(parent === undefined && !/^\s*0[\s,]+0[\s,]/.test(given.viewBox ?? '0 0 ')
+      ? ['a “viewBox” that begins elsewhere than at 0 0']
+      : []),
   ];
 }
 

@@ -70,6 +70,12 @@ export class Drawn {
     return point(0, 0);
   }
 
+  /** Speaks up where a line calls its edge another kind than the file does: its style hangs on that. */
+  refuseOtherTurn(name: LineName, turn: string): void {
+    const other = this.find(name).some(({ attributes }) => (attributes['data-turn'] ?? turn) !== turn);
+    if (other) this.refuse(name, 'path-otherwise', 'is drawn as another kind of edge than the file says');
+  }
+
   /** Speaks up about stitching and cutting lines that nobody asked for: the file draws more than it speaks of. */
   refuseUnknown(): void {
     for (const [key, { name }] of this.named)

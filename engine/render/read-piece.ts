@@ -16,9 +16,11 @@ export function readPiece(
   drawn: Drawn,
 ): { readonly piece: Piece; readonly cut: readonly Curve[]; readonly notches: readonly NotchStrokes[] } {
   const { name } = said;
-  const edges = said.edges.map(
-    (edge): PieceEdge => ({ ...edge, curves: drawn.line({ kind: 'stitch', piece: name, own: edge.name }) }),
-  );
+  const edges = said.edges.map((edge): PieceEdge => {
+    const line = { kind: 'stitch', piece: name, own: edge.name };
+    drawn.refuseOtherTurn(line, edge.turn);
+    return { ...edge, curves: drawn.line(line) };
+  });
   const notches = said.notches.map((notch) => readNotch(notch, edges, name, drawn));
   const piece: Piece = {
     name,

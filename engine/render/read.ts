@@ -23,6 +23,8 @@ export interface Sheet {
   readonly labels: readonly Rectangle[];
   /** Whether what it says of itself was changed since it was written. */
   readonly edited: boolean;
+  /** How large it is on paper, mm. */
+  readonly page: { readonly width: number; readonly height: number };
   /** What is wrong with its test squares. */
   readonly squares: readonly Issue[];
 }
@@ -33,7 +35,7 @@ export interface Sheet {
  *
  * Issues, all at once: `not-svg`, `size-unknown`, `stretched`, `metadata-missing`, `metadata-damaged`,
  * `one-piece-only`, `path-missing`, `path-twice`, `path-open`, `path-unknown`, `path-moved`,
- * `path-unreadable`, `drawn-otherwise`.
+ * `path-unreadable`, `path-otherwise`, `drawn-otherwise`.
  */
 export function readSheet(svg: string): Result<Sheet> {
   const markup = readMarkup(svg);
@@ -41,7 +43,7 @@ export function readSheet(svg: string): Result<Sheet> {
   const [root, ...elements] = markup.value;
   const scale = readScale(root?.attributes ?? {});
   const metadata = readMetadata(elements);
-  const otherwise = drawnOtherwise(markup.value);
+  const otherwise = drawnOtherwise(svg, markup.value);
   if (!scale.ok || !metadata.ok)
     return { ok: false, issues: [...scale.issues, ...metadata.issues, ...otherwise] };
   const drawn = new Drawn(elements, scale.value);
@@ -57,9 +59,26 @@ export function readSheet(svg: string): Result<Sheet> {
   const garment = garmentOf(said, pieces);
   return {
     ok: true,
-    value: { garment, cutLines, notches, labels, edited, squares: squareFaults(elements, scale.value) },
+    value: {
+      garment,
+      cutLines,
+      notches,
+      labels,
+      edited,
+      page: pageOf(root, scale.value),
+      squares: squareFaults(elements, scale.value),
+    },
     issues: [],
   };
+}
+
+/** The size of the page that a drawing fills, mm. */
+function pageOf(root: Found | undefined, scale: number): Sheet['page'] {
+  const [, , width = 0, height = 0] = (root?.attributes.viewBox ?? '')
+    .trim()
+    .split(/[\s,]+/)
+    .map(Number);
+  return { width: width * scale, height: height * scale };
 }
 
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({

@@ -7,6 +7,7 @@ import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
 import { FILE } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
+import { offPage } from './off-page.ts';
 import { readSheet } from './read.ts';
 
 /**
@@ -31,11 +32,12 @@ const editedSince: Issue = {
 export function walkSheet(svg: string): Result<Report> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const { garment, cutLines, notches, labels, edited, squares } = sheet.value;
+  const { garment, cutLines, notches, labels, edited, page, squares } = sheet.value;
   const walked = checkGarment(garment, fileBounds);
   const issues = [
     ...(edited ? [editedSince] : []),
     ...squares,
+    ...offPage(page, cutLines, labels),
     ...walked.issues,
     ...cutReady(garment, cutLines, fileBounds.cutLine),
     ...cutAsMade(garment, cutLines),

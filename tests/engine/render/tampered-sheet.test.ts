@@ -200,11 +200,56 @@ describe('a sheet that is drawn otherwise than its numbers say', () => {
       (svg: string) => svg.replace('</svg>', '<svg width="10" height="10" viewBox="0 0 1 1"/></svg>'),
     ],
     ['a copy by reference', (svg: string) => svg.replace('</svg>', '<use href="#a"/></svg>')],
+    ['a fading', (svg: string) => svg.replace('<path class="cut"', '<path stroke-opacity="0" class="cut"')],
+    ['a style sheet for the printer alone', (svg: string) => svg.replace('<style>', '<style media="print">')],
+    [
+      'a style sheet beside it',
+      (svg: string) => svg.replace('<svg ', '<?xml-stylesheet href="data:text/css,path{}"?><svg '),
+    ],
+    [
+      'definitions of its own',
+      (svg: string) =>
+        svg.replace('<svg ', '<!DOCTYPE svg [<!ATTLIST path style CDATA "display:none">]><svg '),
+    ],
+    [
+      'a style under another name',
+      (svg: string) =>
+        svg.replace(
+          '</svg>',
+          '<s:style xmlns:s="http://www.w3.org/2000/svg">.cut{display:none}</s:style></svg>',
+        ),
+    ],
+    [
+      'paper laid over its lines',
+      (svg: string) => svg.replace('</svg>', '<rect class="paper" width="900" height="2400"/></svg>'),
+    ],
+    ['a page that begins elsewhere', (svg: string) => svg.replace('viewBox="0 0 ', 'viewBox="50 0 ')],
     ['an animation', (svg: string) => svg.replace('</svg>', '<animate attributeName="d"/></svg>')],
   ])('is refused by name: %s', (_, change) => {
     const changed = change(sheet);
     expect(changed).not.toBe(sheet);
     expect(codes(changed)).toContain('drawn-otherwise');
+  });
+
+  it('is refused where a stitching line calls itself a fold, which is drawn without a line', () => {
+    expect(codes(sheet.replace('data-turn="seam"', 'data-turn="fold"'))).toEqual(['path-otherwise']);
+  });
+
+  it.each([
+    [
+      'a page cut short',
+      (svg: string) =>
+        svg.replace(/height="(\d+)mm" viewBox="0 0 (\d+) \d+"/, 'height="900mm" viewBox="0 0 $2 900"'),
+    ],
+    [
+      'a label moved away',
+      (svg: string) => svg.replace(/<text class="label" x="[^"]*"/, '<text class="label" x="-400"'),
+    ],
+    ['letters of no size', (svg: string) => svg.replace(/font-size="[^"]*"/, 'font-size="0"')],
+  ])('is found out where a printer would show less of it: %s', (_, change) => {
+    const changed = change(sheet);
+    expect(changed).not.toBe(sheet);
+    expect(codes(changed)).toContain('off-page');
   });
 
   it('is not refused for what another program notes of itself', () => {

@@ -1,5 +1,6 @@
 import { boundingBox } from '../../../../engine/geometry/bounds.ts';
 import { distance, type Point, point } from '../../../../engine/geometry/point.ts';
+import { movedBy, transformedCurve } from '../../../../engine/geometry/transform.ts';
 import type { Garment } from '../../../../engine/pattern/garment.ts';
 import { document, element, type Node, words } from '../../../../engine/render/markup.ts';
 import { metadataOf, metadataText, sealed } from '../../../../engine/render/metadata.ts';
@@ -15,16 +16,22 @@ import type { JoinedLine } from './join-tiles.ts';
  */
 export const sheetOfLines = (lines: readonly JoinedLine[], garment: Garment): string =>
   document(
-    element('svg', { width: '1000mm', height: '1000mm', viewBox: '0 0 1000 1000' }, [
+    element('svg', { width: '20000mm', height: '20000mm', viewBox: '0 0 20000 20000' }, [
       element(
         'metadata',
         {},
         words(metadataText(sealed(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
       ),
-      ...withCorners(lines).map(nodeOf),
-      ...testSquares(point(-500, -500)).map(svgInk),
+      ...withCorners(lines).map(besideSquares).map(nodeOf),
+      ...testSquares(point(0, 0)).map(svgInk),
     ]),
   );
+
+/** Lines moved clear of the squares in the corner of the page. */
+const besideSquares = (line: JoinedLine): JoinedLine => ({
+  ...line,
+  curves: line.curves.map((curve) => transformedCurve(curve, movedBy({ x: 5000, y: 5000 }))),
+});
 
 /** Two ends nearer than this are one corner: the reader keeps seven digits of a coordinate of metres; mm. */
 const oneCorner = 0.001;
