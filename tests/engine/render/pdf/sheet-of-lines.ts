@@ -14,24 +14,29 @@ import type { JoinedLine } from './join-tiles.ts';
  * no line can say: which edges are sewn together, allowances, counts. The test squares of a PDF stand on its first page,
  * and are measured there.
  */
-export const sheetOfLines = (lines: readonly JoinedLine[], garment: Garment): string =>
-  document(
-    element('svg', { width: '20000mm', height: '20000mm', viewBox: '0 0 20000 20000' }, [
+export function sheetOfLines(lines: readonly JoinedLine[], garment: Garment): string {
+  const { left, right, top, bottom } = boundingBox(lines.flatMap(({ curves }) => curves));
+  const [width, height] = [right - left + 2 * BESIDE, bottom - top + 2 * BESIDE].map(Math.ceil);
+  const clear = movedBy({ x: BESIDE - left, y: BESIDE - top });
+  const beside = (line: JoinedLine): JoinedLine => ({
+    ...line,
+    curves: line.curves.map((curve) => transformedCurve(curve, clear)),
+  });
+  return document(
+    element('svg', { width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` }, [
       element(
         'metadata',
         {},
         words(metadataText(sealed(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
       ),
-      ...withCorners(lines).map(besideSquares).map(nodeOf),
+      ...withCorners(lines).map(beside).map(nodeOf),
       ...testSquares(point(0, 0)).map(svgInk),
     ]),
   );
+}
 
-/** Lines moved clear of the squares in the corner of the page. */
-const besideSquares = (line: JoinedLine): JoinedLine => ({
-  ...line,
-  curves: line.curves.map((curve) => transformedCurve(curve, movedBy({ x: 5000, y: 5000 }))),
-});
+/** Room for the test squares beside the lines, mm. */
+const BESIDE = 150;
 
 /** Two ends nearer than this are one corner: the reader keeps seven digits of a coordinate of metres; mm. */
 const oneCorner = 0.001;
