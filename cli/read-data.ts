@@ -38,7 +38,7 @@ function isKnotty(text: string): boolean {
   let lines = 0;
   for (const sign of text) {
     if (sign === '[' || sign === '{') depth += 1;
-    else if (sign === ']' || sign === '}') depth -= 1;
+    else if (sign === ']' || sign === '}') depth = Math.max(0, depth - 1);
     else if (sign === '\n') {
       signs = 0;
       lines += 1;

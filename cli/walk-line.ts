@@ -109,11 +109,17 @@ function readLine(
 const keysWritten = (text: string): number =>
   [...text.matchAll(/"(?:[^"\\]|\\.)*"(\s*:)?/g)].filter(([, colon]) => colon !== undefined).length;
 
-/** The keys of objects that are left when a text was read: of two alike only the last. */
+/** The keys of objects that are left when a text was read: of two alike only the last. However deep, no call is within another. */
 function keysIn(data: unknown): number {
-  if (typeof data !== 'object' || data === null) return 0;
-  const own = Array.isArray(data) ? 0 : Object.keys(data).length;
-  return Object.values(data).reduce((sum: number, value) => sum + keysIn(value), own);
+  let count = 0;
+  const waiting = [data];
+  while (waiting.length > 0) {
+    const next = waiting.pop();
+    if (typeof next !== 'object' || next === null) continue;
+    if (!Array.isArray(next)) count += Object.keys(next).length;
+    for (const value of Object.values(next)) waiting.push(value);
+  }
+  return count;
 }
 
 /** The largest in size, or null when there is nothing to compare. */

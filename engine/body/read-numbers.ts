@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
 import { nearestWord } from '../pattern/nearest-word.ts';
+import { withoutTurns } from '../pattern/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
 import { cupDifferences } from './cup.ts';
@@ -44,7 +45,7 @@ export function readNumbers(fields: Readonly<Record<string, unknown>>): {
   }
   issues.push(...missingFields(fields));
   const written = {
-    name: String(read('name', shape.name) ?? 'unnamed'),
+    name: withoutTurns(String(read('name', shape.name) ?? 'unnamed')),
     age: read('age', shape.age),
     units: read('units', shape.units),
     cup: read('cup', shape.cup),

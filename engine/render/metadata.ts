@@ -144,6 +144,6 @@ export function isAsSealed(claims: object): boolean {
  */
 export const metadataText = (metadata: Metadata): string =>
   JSON.stringify(metadata).replace(
-    /[<>&\u007f-\u009f\ud800-\udfff\ufffe\uffff]/g,
+    /[<>&\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ud800-\udfff\ufffe\uffff]/g,
     (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );

@@ -212,6 +212,17 @@ describe('walk over many bodies', () => {
     expect(second.issues[0]).toMatchObject({ code: 'said-twice', severity: 'error' });
   });
 
+  test('goes on after a line of lists in lists, however deep', async () => {
+    const deep = `{"x":${'['.repeat(8000)}${']'.repeat(8000)}}`;
+    const { out } = await many([deep, JSON.stringify(measurements)]);
+    const [first, second] = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(first.ok).toBe(false);
+    expect(second.ok).toBe(true);
+  });
+
   test('tells the gravest issues of a line and counts the rest, however many there are', async () => {
     const odd = Object.fromEntries(Array.from({ length: 5000 }, (_, i) => [`zz${i}`, 1]));
     const { out } = await many([JSON.stringify({ ...measurements, ...odd })]);

@@ -66,6 +66,12 @@ describe('a sheet as it is written', () => {
     expect(errorsOf(evaluation)).toEqual([]);
   });
 
+  it('is true where a name holds a sign that turns the way of writing round, and shows the name without it', () => {
+    const evaluation = drafted('skirt', { ...shippedBody('leading-lady'), name: 'a\u202Eb' });
+    expect(errorsOf(evaluation)).toEqual([]);
+    expect(evaluation.garment.body).toBe('ab');
+  });
+
   it('is not true, whatever the draft says, where its cutting line is another one', () => {
     const evaluation = drafted('skirt', shippedBody('leading-lady'));
     const [piece] = evaluation.garment.pieces;
