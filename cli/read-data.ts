@@ -6,8 +6,9 @@ import { reason } from './write-files.ts';
 /** A set of measurements or a styling is a page of text; a file larger than this (bytes) is something else. */
 const largest = 100_000;
 
-/** No set of measurements has more lines, lies deeper in brackets, or has more of YAML's other signs on one line. */
+/** No set of measurements has more lines, or fields on them, lies deeper in brackets, or has more of YAML's other signs on one line. */
 const mostLines = 2000;
+const mostFields = 2000;
 const deepest = 20;
 const mostSigns = 40;
 
@@ -36,14 +37,16 @@ function isKnotty(text: string): boolean {
   let depth = 0;
   let signs = 0;
   let lines = 0;
+  let fields = 0;
   for (const sign of text) {
     if (sign === '[' || sign === '{') depth += 1;
     else if (sign === ']' || sign === '}') depth = Math.max(0, depth - 1);
     else if (sign === '\n') {
       signs = 0;
       lines += 1;
-    } else if ('!&*?-|>'.includes(sign)) signs += 1;
-    if (lines > mostLines || depth > deepest || signs > mostSigns) return true;
+    } else if (sign === ',' || sign === ':') fields += 1;
+    else if ('!&*?-|>'.includes(sign)) signs += 1;
+    if (lines > mostLines || fields > 2 * mostFields || depth > deepest || signs > mostSigns) return true;
   }
   return false;
 }
@@ -55,7 +58,7 @@ export async function readDataFile(file: string): Promise<unknown> {
     throw unusable(
       'file-knotty',
       file,
-      `${file} is no set of measurements: it has too many lines, or lists too deep in each other.`,
+      `${file} is no set of measurements: it has too many lines or fields, or lists too deep in each other.`,
     );
   try {
     return parse(text, { logLevel: 'error' });

@@ -24,6 +24,18 @@ const seamKinds = ['take in', 'let out'] as const;
 
 const changeNames: readonly string[] = [...seamKinds, ...plainChangeNames];
 
+/** Nobody pins so many changes at one fitting. */
+const MOST_CHANGES = 60;
+
+const tooMany = (count: number): Issue => ({
+  code: 'fitting-too-long',
+  severity: 'error',
+  path: 'fitting',
+  value: count,
+  limits: { min: 0, max: MOST_CHANGES, unit: 'changes' },
+  message: `The fitting lists ${count} changes; write at most ${MOST_CHANGES}, those of this one fitting.`,
+});
+
 type Read = { readonly change: FittingChange } | { readonly issue: Issue };
 
 /** Reads the list of changes found at a fitting, each by itself; then what undoes each other or goes too far. */
@@ -33,6 +45,7 @@ export function readFitting(
 ): { readonly changes: readonly FittingChange[]; readonly issues: readonly Issue[] } {
   if (list === undefined || list === null) return { changes: [], issues: [] };
   if (!Array.isArray(list)) return { changes: [], issues: [notAList] };
+  if (list.length > MOST_CHANGES) return { changes: [], issues: [tooMany(list.length)] };
   const read = list.map((item: unknown, i) => readChange(item, `fitting/${i + 1}`, units));
   const changes = read.flatMap((r) => ('change' in r ? [r.change] : []));
   const issues = read.flatMap((r) => ('issue' in r ? [r.issue] : []));

@@ -51,7 +51,7 @@ const quarterTurn = /^rotate\(-90 -?[\d.]+ -?[\d.]+\)$/;
 /** A style sheet beside the drawing, and definitions that give elements attributes nobody wrote: no parser shows them. */
 const before = [
   { way: 'a style sheet of its own', pattern: /<\?xml-stylesheet/i },
-  { way: 'definitions of its own', pattern: /<!DOCTYPE[^>]*\[/i },
+  { way: 'definitions of its own', pattern: /<!DOCTYPE[^>]{0,1000}\[/i },
 ] as const;
 
 /**
@@ -64,13 +64,17 @@ export function drawnOtherwise(svg: string, found: readonly Found[]): readonly I
   for (const { way, pattern } of before) if (pattern.test(svg)) ways.set(way, refusal(way));
   let lines = 0;
   for (const element of found) {
-    for (const way of waysOf(element)) if (!ways.has(way)) ways.set(way, refusal(way));
+    if (ways.size >= MOST_WAYS) break;
+    for (const way of waysOf(element).slice(0, MOST_WAYS)) if (!ways.has(way)) ways.set(way, refusal(way));
     const covers = element.attributes.class === 'paper' && lines > 0;
     if (covers) ways.set('paper', refusal('paper laid over its lines'));
     if (element.name === 'path') lines++;
   }
   return [...ways.values()];
 }
+
+/** So many ways are told one by one: a sheet with as many was not written here. */
+const MOST_WAYS = 12;
 
 function waysOf(element: Found): readonly string[] {
   const { name, attributes: given, parent, text } = element;

@@ -16,7 +16,7 @@ export interface Found {
 
 /** The elements of an SVG file in the order in which they stand; the first is the root. */
 export function readMarkup(svg: string): Result<readonly Found[]> {
-  if (tagsIn(svg) > MOST_TAGS) return { ok: false, issues: [tooMuch] };
+  if (partsIn(svg) > MOST_PARTS) return { ok: false, issues: [tooMuch] };
   const text = withoutSections(svg);
   if (text === undefined) return { ok: false, issues: [notSvg] };
   let root: Node;
@@ -46,12 +46,15 @@ export function readMarkup(svg: string): Result<readonly Found[]> {
   return { ok: true, value: found, issues: [] };
 }
 
-/** No drawing of a pattern has so many tags. */
-const MOST_TAGS = 600_000;
+/** No drawing of a pattern has so many tags and attributes. */
+const MOST_PARTS = 300_000;
 
-function tagsIn(svg: string): number {
+/** How many tags and attributes a file has; no more are counted than matter. */
+function partsIn(svg: string): number {
   let count = 0;
-  for (let at = svg.indexOf('<'); at >= 0 && count <= MOST_TAGS; at = svg.indexOf('<', at + 1)) count += 1;
+  for (const sign of ['<', '="'])
+    for (let at = svg.indexOf(sign); at >= 0 && count <= MOST_PARTS; at = svg.indexOf(sign, at + 1))
+      count += 1;
   return count;
 }
 

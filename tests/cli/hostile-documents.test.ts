@@ -30,6 +30,9 @@ const measurements: Readonly<Record<string, string>> = {
   'two hundred thousand anchors': `${body}x: [${many(200_000, (i) => `&a${i} 1,`)}]\n`,
   'brackets in brackets': `${body}x: ${'{'.repeat(90_000)}`,
   'lists in lists': `${body}x: ${'- '.repeat(45_000)}`,
+  'commas without end': `${body}x: [${','.repeat(90_000)}]`,
+  'short fields without end': `{${many(14_000, (i) => `k${i}: 1,`)}}`,
+  'a fitting of empty changes': `${body}fitting: [${'{},'.repeat(1_900)}]`,
   nothing: '',
   'the mark of an editor': '\uFEFF',
 };
@@ -38,6 +41,8 @@ const drawings: Readonly<Record<string, string>> = {
   'pictures that never end': svg(`<path d="M0 0" style="${'(data:'.repeat(700_000)}"/>`),
   'a section of five megabytes': svg(`<![CDATA[${'x'.repeat(4_900_000)}]]>`),
   'sections that never end': svg('<![CDATA['.repeat(500_000)),
+  'an element of four hundred thousand attributes': svg(`<path ${many(400_000, (i) => `a${i}="1" `)}/>`),
+  'types of document without end': '<!DOCTYPE '.repeat(400_000),
   'a million groups': svg('<g/>'.repeat(1_000_000)),
   'groups in groups': svg('<g>'.repeat(300_000) + '</g>'.repeat(300_000)),
   'a path of a million lines': svg(`<path d="M0 0${'L1 1'.repeat(1_000_000)}"/>`),
