@@ -2,6 +2,7 @@ import { amidStrokes, whereItPoints } from '../finishing/notch-place.ts';
 import { lengthUpTo } from '../geometry/edge.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import type { Point } from '../geometry/point.ts';
+import { THREE_DIGITS } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { Notch } from '../pattern/piece.ts';
 import type { TracedEdge } from '../shaping/traced.ts';
@@ -63,11 +64,8 @@ function placeOf({ curves, element }: DrawnLine, edges: readonly TracedEdge[]) {
     for (const end of ends) {
       const foot = nearestOnEdge(edge, end);
       // Both ends of a stroke square across an edge have the same foot; the first found may stay.
-      if (foot.distance < (best?.away ?? Infinity) - SAME)
+      if (foot.distance < (best?.away ?? Infinity) - THREE_DIGITS)
         best = { edge, at: lengthUpTo(edge, foot), away: foot.distance };
     }
   return best;
 }
-
-/** Distances that differ by less are equal, mm. */
-const SAME = 1e-3;

@@ -1,4 +1,5 @@
 import { type Point, point, vectorBetween } from '../geometry/point.ts';
+import { NO_TURN } from '../geometry/tolerance.ts';
 import {
   movedBy,
   type Transform,
@@ -52,5 +53,5 @@ function placed(
 export function turnToGrain({ grain }: Piece): number {
   const down = Math.PI / 2 - angleOf(vectorBetween(grain.from, grain.to));
   const turn = down - Math.PI * Math.round(down / Math.PI);
-  return Math.abs(turn) < 1e-9 ? 0 : turn;
+  return Math.abs(turn) < NO_TURN ? 0 : turn;
 }
