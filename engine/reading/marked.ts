@@ -20,6 +20,7 @@ const meanings: Readonly<Record<string, Meaning>> = {
   label: 'other',
   arrow: 'other',
   slash: 'other',
+  earlier: 'other',
   bar: 'other',
   drill: 'other',
   cross: 'other',

@@ -1,0 +1,88 @@
+import type { Notion } from '../pattern/garment.ts';
+import { type Fate, fates } from './fate.ts';
+import type { KnownDraft, KnownGirth, KnownJoin, KnownSeam, KnownShape, KnownSheet } from './known-draft.ts';
+import { movesBetween, type PieceMove } from './piece-moves.ts';
+import type { Pinned, TakenMeasurement } from './taken.ts';
+
+/** Two whole drafts compared. What of them was not compared is named: of that nothing is said. */
+export interface Comparison {
+  readonly before: Pick<KnownDraft, 'garment' | 'body'>;
+  readonly after: Pick<KnownDraft, 'garment' | 'body'>;
+  readonly measurements: readonly Fate<TakenMeasurement>[];
+  readonly fitting: readonly Fate<Pinned>[];
+  readonly styling: readonly Fate<StylingValue>[];
+  readonly pieces: readonly PieceMove[];
+  readonly seams: readonly Fate<KnownSeam>[];
+  readonly joins: readonly Fate<KnownJoin>[];
+  readonly girths: readonly Fate<KnownGirth>[];
+  readonly shapes: readonly Fate<KnownShape>[];
+  readonly notions: readonly Fate<Notion>[];
+  readonly notCompared: readonly NotCompared[];
+}
+
+export interface StylingValue {
+  readonly name: string;
+  readonly value: number | string;
+}
+
+/** What was left out of a comparison, and why, in words. */
+export interface NotCompared {
+  readonly what: string;
+  readonly why: string;
+}
+
+/** What changed from one draft to another, on which piece and by how much, as far as both are known. */
+export function compareDrafts(before: KnownDraft, after: KnownDraft): Comparison {
+  const [was, is] = [before, after];
+  const sheets = was.sheet && is.sheet ? onSheets(was.sheet, is.sheet) : { pieces: [], notions: [] };
+  const taken = was.taken && is.taken ? { was: was.taken, is: is.taken } : undefined;
+  const styled = was.styling && is.styling ? { was: was.styling, is: is.styling } : undefined;
+  const by = (item: { readonly name: string }): string => item.name;
+  return {
+    before: { garment: was.garment, body: was.body },
+    after: { garment: is.garment, body: is.body },
+    measurements: taken ? fates(taken.was.measurements, taken.is.measurements, by) : [],
+    fitting: taken ? fates(taken.was.fitting, taken.is.fitting, ({ change }) => change) : [],
+    styling: styled ? fates(valuesOf(styled.was), valuesOf(styled.is), by) : [],
+    ...sheets,
+    seams: fates(was.figures.seams, is.figures.seams, by),
+    joins: fates(was.figures.joins, is.figures.joins, by),
+    girths: fates(was.figures.girths, is.figures.girths, ({ level }) => level),
+    shapes: fates(was.figures.shapes, is.figures.shapes, by),
+    notCompared: leftOut(was, is),
+  };
+}
+
+const onSheets = (before: KnownSheet, after: KnownSheet): Pick<Comparison, 'pieces' | 'notions'> => ({
+  pieces: movesBetween(before, after),
+  notions: fates(before.notions, after.notions, ({ name }) => name),
+});
+
+const valuesOf = (styling: NonNullable<KnownDraft['styling']>): readonly StylingValue[] =>
+  Object.entries(styling).map(([name, value]) => ({ name, value }));
+
+function leftOut(before: KnownDraft, after: KnownDraft): readonly NotCompared[] {
+  const missing = (
+    what: string,
+    has: (draft: KnownDraft) => boolean,
+    holds: string,
+  ): readonly NotCompared[] => {
+    const lacking = [has(before) ? [] : ['the earlier draft'], has(after) ? [] : ['the later draft']].flat();
+    return lacking.length === 0
+      ? []
+      : [{ what, why: `only ${holds} says it, and of ${lacking.join(' and of ')} there is none` }];
+  };
+  return [
+    ...missing('measurements and fitting', ({ taken }) => taken !== undefined, 'a report that holds them'),
+    ...missing('styling', ({ styling }) => styling !== undefined, 'a report'),
+    ...missing(
+      'outlines, cutting lines, allowances, notches, lines, marks, grain, counts of pieces to cut, and notions',
+      ({ sheet }) => sheet !== undefined,
+      'a sheet',
+    ),
+    {
+      what: 'the words on the pieces, the steps of the construction and the order of sewing',
+      why: 'only lines and figures are',
+    },
+  ];
+}

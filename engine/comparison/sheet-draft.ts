@@ -1,0 +1,35 @@
+import { checkGarment } from '../checks/check-garment.ts';
+import type { Issue, Result } from '../issue.ts';
+import { readEarlierSheet } from '../reading/read-sheet.ts';
+import { figuresOf, type KnownDraft } from './known-draft.ts';
+
+/**
+ * A draft as its written sheet shows it, measured from its paths. The sheet may have been written by another version of
+ * the program. It says nothing of styling and measurements.
+ *
+ * Issues: those of `readSheet`; beside a draft `edited-since-written` as a warning.
+ */
+export function sheetDraft(svg: string): Result<KnownDraft> {
+  const read = readEarlierSheet(svg);
+  if (!read.ok) return read;
+  const { garment, cutLines, edited } = read.value;
+  const { pieces, notions } = garment;
+  return {
+    ok: true,
+    value: {
+      garment: garment.name,
+      body: garment.body,
+      figures: figuresOf(checkGarment(garment)),
+      sheet: { pieces, cutLines, notions },
+    },
+    issues: edited ? [editedSince] : [],
+  };
+}
+
+const editedSince: Issue = {
+  code: 'edited-since-written',
+  severity: 'warning',
+  path: 'file',
+  message:
+    'What the earlier sheet says of itself was changed since it was written: it is compared as it is now.',
+};
