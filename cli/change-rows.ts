@@ -165,10 +165,12 @@ function figure(
 }
 
 function seamRows(name: string, was: KnownSeam, is: KnownSeam): readonly ChangeRow[] {
-  const sewn = ({ a, b }: KnownSeam): string =>
-    [a, b].map((refs) => refs.map(({ piece, edge }) => `${piece}/${edge}`).join(' + ')).join(' to ');
+  const sewn = ({ a, b }: KnownSeam): readonly string[] =>
+    [...a, ...b].map(({ piece, edge }) => `${piece}/${edge}`);
+  const [before, after] = [sewn(was), sewn(is)];
   return [
-    ...(sewn(was) === sewn(is) ? [] : [[name, `sews ${sewn(is)}, no longer ${sewn(was)}`]]),
+    ...after.filter((edge) => !before.includes(edge)).map((edge) => [name, `sews ${edge}`, '', 'new']),
+    ...before.filter((edge) => !after.includes(edge)).map((edge) => [name, `sews ${edge}`, 'gone']),
     ...figure(name, 'side a', was.lengthA, is.lengthA),
     ...figure(name, 'side b', was.lengthB, is.lengthB),
     ...figure(name, 'ease', was.ease, is.ease),

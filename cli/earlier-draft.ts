@@ -73,9 +73,9 @@ function written(
     return { kind: 'written', draft: value, issues: [...issues, leftOut(file, 'cannot be read')] };
   if (!sameDraft(value, read.value))
     return { kind: 'written', draft: value, issues: [...issues, leftOut(file, 'is of another draft')] };
-  // The sheet's own figures are measured on its lines, so they go before those that a report repeats.
+  // A report has more figures than a sheet: also those that no paper shows.
   const [sheet, report] = value.sheet ? [value, read.value] : [read.value, value];
-  return { kind: 'written', draft: { ...report, ...sheet }, issues: [...issues, ...read.issues] };
+  return { kind: 'written', draft: { ...sheet, ...report }, issues: [...issues, ...read.issues] };
 }
 
 const leftOut = (file: string, why: string): Issue => ({

@@ -38,6 +38,7 @@ export function compareDrafts(before: KnownDraft, after: KnownDraft): Comparison
   const taken = was.taken && is.taken ? { was: was.taken, is: is.taken } : undefined;
   const styled = was.styling && is.styling ? { was: was.styling, is: is.styling } : undefined;
   const by = (item: { readonly name: string }): string => item.name;
+  const shapes = fates(was.figures.shapes, is.figures.shapes, by);
   return {
     before: { garment: was.garment, body: was.body },
     after: { garment: is.garment, body: is.body },
@@ -48,8 +49,8 @@ export function compareDrafts(before: KnownDraft, after: KnownDraft): Comparison
     seams: fates(was.figures.seams, is.figures.seams, by),
     joins: fates(was.figures.joins, is.figures.joins, by),
     girths: fates(was.figures.girths, is.figures.girths, ({ level }) => level),
-    shapes: fates(was.figures.shapes, is.figures.shapes, by),
-    notCompared: leftOut(was, is),
+    shapes: shapes.filter((fate) => !isUnseen(fate, was, is)),
+    notCompared: leftOut(was, is, shapes),
   };
 }
 
@@ -61,25 +62,42 @@ const onSheets = (before: KnownSheet, after: KnownSheet): Pick<Comparison, 'piec
 const valuesOf = (styling: NonNullable<KnownDraft['styling']>): readonly StylingValue[] =>
   Object.entries(styling).map(([name, value]) => ({ name, value }));
 
-function leftOut(before: KnownDraft, after: KnownDraft): readonly NotCompared[] {
+/** A shape that only one of the drafts tells of, because the other one was measured on paper. */
+const isUnseen = ({ kind }: Fate<KnownShape>, before: KnownDraft, after: KnownDraft): boolean =>
+  (kind === 'new' && before.figures.onPaper === true) || (kind === 'gone' && after.figures.onPaper === true);
+
+function leftOut(
+  before: KnownDraft,
+  after: KnownDraft,
+  shapes: readonly Fate<KnownShape>[],
+): readonly NotCompared[] {
+  const unseen = shapes.filter((fate) => isUnseen(fate, before, after));
   const missing = (
     what: string,
     has: (draft: KnownDraft) => boolean,
     holds: string,
   ): readonly NotCompared[] => {
-    const lacking = [has(before) ? [] : ['the earlier draft'], has(after) ? [] : ['the later draft']].flat();
+    const lacking = [...(has(before) ? [] : ['earlier']), ...(has(after) ? [] : ['later'])];
     return lacking.length === 0
       ? []
-      : [{ what, why: `only ${holds} says it, and of ${lacking.join(' and of ')} there is none` }];
+      : [{ what, why: `not known of the ${lacking.join(' nor of the ')} draft; ${holds}` }];
   };
   return [
-    ...missing('measurements and fitting', ({ taken }) => taken !== undefined, 'a report that holds them'),
-    ...missing('styling', ({ styling }) => styling !== undefined, 'a report'),
+    ...missing('measurements and fitting', ({ taken }) => taken !== undefined, 'a report.json says them'),
+    ...missing('styling', ({ styling }) => styling !== undefined, 'a report.json says it'),
     ...missing(
-      'outlines, cutting lines, allowances, notches, lines, marks, grain, counts of pieces to cut, and notions',
+      'outlines, cutting lines, allowances, notches, lines, marks, grain, counts to cut, and notions',
       ({ sheet }) => sheet !== undefined,
-      'a sheet',
+      'a sheet.svg shows them',
     ),
+    ...(unseen.length > 0
+      ? [
+          {
+            what: `shapes: ${unseen.map(({ name }) => name).join(', ')}`,
+            why: 'no sheet shows them; a report.json says them',
+          },
+        ]
+      : []),
     {
       what: 'the words on the pieces, the steps of the construction and the order of sewing',
       why: 'only lines and figures are',

@@ -22,7 +22,9 @@ export interface Figures {
   readonly seams: readonly KnownSeam[];
   readonly joins: readonly KnownJoin[];
   readonly girths: readonly KnownGirth[];
+  /** Those that are measured on paper, where `onPaper` is set: of the others nothing is known. */
   readonly shapes: readonly KnownShape[];
+  readonly onPaper?: true;
 }
 
 export type KnownSeam = Pick<SeamReport, 'name' | 'a' | 'b' | 'lengthA' | 'lengthB' | 'ease' | 'gatherRatio'>;

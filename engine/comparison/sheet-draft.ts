@@ -19,7 +19,7 @@ export function sheetDraft(svg: string): Result<KnownDraft> {
     value: {
       garment: garment.name,
       body: garment.body,
-      figures: figuresOf(checkGarment(garment)),
+      figures: { ...figuresOf(checkGarment(garment)), onPaper: true },
       sheet: { pieces, cutLines, notions },
     },
     issues: edited ? [editedSince] : [],

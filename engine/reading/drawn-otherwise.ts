@@ -111,7 +111,7 @@ function waysOf(element: Found, isKnown: KnownStyle, showsEarlier: boolean): rea
   if (name.includes(':')) return [];
   if (!elements.has(name) || (name === 'svg' && parent !== undefined)) return [`<${name}>`];
   if (name === 'style' && !isKnown(text)) return ['a style sheet of its own'];
-  if (!showsEarlier && earlierClasses.some((each) => each === given.class))
+  if (!showsEarlier && given.class?.split(/\s+/).some(isEarlier))
     return ['an earlier outline that is drawn like a line of the pattern'];
   return [
     ...Object.keys(given)
@@ -129,6 +129,8 @@ function waysOf(element: Found, isKnown: KnownStyle, showsEarlier: boolean): rea
       : []),
   ];
 }
+
+const isEarlier = (word: string): boolean => earlierClasses.some((each) => each === word);
 
 const sameWords = (one: string, other: string): boolean =>
   one.replace(/\s+/g, '') === other.replace(/\s+/g, '');
