@@ -40,7 +40,7 @@ export function comparisonTables(comparison: Comparison, since: string): string 
   const nameOf = ({ garment, body }: Comparison['before']): string => `${garment} for ${body}`;
   return [
     `since ${since}: ${nameOf(before)}, now ${nameOf(after)}; mm unless a row says otherwise\n`,
-    `Each old piece is laid on the new one so that as much as can be of the edges both have lies on itself. What differs by\nless than ${unseenWords} is not shown.\n`,
+    layWords,
     ...shown,
     [
       still.length > 0 ? `not moved by so much: ${still.join(', ')}\n` : '',
@@ -52,7 +52,9 @@ export function comparisonTables(comparison: Comparison, since: string): string 
     .join('\n');
 }
 
-const unseenWords = '0.5 mm (a pencil line) on paper, or 0.05 in any other figure,';
+const layWords = `Each old piece is laid on the new one, fold on fold, or so that as much as can be of the edges both have lies on itself.
+What differs by less than 0.5 mm (a pencil line) on paper, or 0.05 in any other figure, is not shown.
+`;
 
 const rowsOf = (pieces: readonly { readonly rows: readonly unknown[] }[]): number =>
   pieces.reduce((sum, { rows }) => sum + rows.length, 0);

@@ -1,11 +1,11 @@
 import { sides } from '../body/side.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
-import { edgeLength, pointAlong } from '../geometry/edge.ts';
+import { edgeEnd, edgeLength, edgeStart, pointAlong } from '../geometry/edge.ts';
 import { laidOn } from '../geometry/laid-on.ts';
 import { centroid } from '../geometry/outline.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { movedBy, type Transform, transformedCurve, turnedBy } from '../geometry/transform.ts';
-import { angleOf } from '../geometry/vector.ts';
+import { angleOf, dot, scaled, unit } from '../geometry/vector.ts';
 import { mirrorImage, reflected } from '../pattern/mirror-image.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { KnownSheet } from './known-draft.ts';
@@ -21,8 +21,11 @@ export interface LaidPiece {
   /** The old cutting line; none where there was none. */
   readonly cut: readonly Curve[];
   readonly lay: Transform;
-  /** By the edges that both have, or, where they have none, by grain and centre of area. */
-  readonly by: 'edges' | 'grain';
+  /**
+   * By the edges that both have, so that as much as can be of these lies on itself; where both have the same edge on a
+   * fold, with the fold on the fold; where they have no edge in common, by grain and centre of area.
+   */
+  readonly by: 'edges' | 'fold' | 'grain';
 }
 
 /** The pieces of two drafts that are there before and after, in the new order; new ones and those that are gone. */
@@ -37,8 +40,7 @@ export const PLACES = 25;
 
 /**
  * The pieces of one draft laid on those of another, by name; where left and right have come to differ, or have
- * ceased to, each of them is laid on the pair. The old piece is laid on the new one so that as much as can be of the
- * edges that both have lies on itself: where a piece stands on the paper is no move.
+ * ceased to, each of them is laid on the pair. Where a piece stands on the paper is no move.
  */
 export function paired(before: Omit<KnownSheet, 'notions'>, after: readonly Piece[]): Pairing {
   const pairs = after.map((now) => ({ now, earlier: earlierOf(now, before.pieces) }));
@@ -94,6 +96,9 @@ function isMirrored(one: Piece, pair: Piece): boolean {
 
 function layOf(was: Piece, now: Piece): Pick<LaidPiece, 'lay' | 'by'> {
   const shared = sharedEdges(was, now);
+  const fold = now.edges.find(({ turn }) => turn === 'fold');
+  const old = was.edges.find(({ turn, name }) => turn === 'fold' && name === fold?.name);
+  if (fold && old) return { lay: foldOnFold(old, fold, shared), by: 'fold' };
   if (shared.length > 0) {
     const lay = laidOn(
       shared.flatMap(({ old }) => old),
@@ -105,6 +110,24 @@ function layOf(was: Piece, now: Piece): Pick<LaidPiece, 'lay' | 'by'> {
   const turn = turnedBy(from, grainAngle(now) - grainAngle(was));
   const move = movedBy(vectorBetween(from, to));
   return { lay: (p) => move(turn(p)), by: 'grain' };
+}
+
+/** Lays one fold along another, moved along it so that the places which stayed at one height are the most. */
+function foldOnFold(
+  was: Edge,
+  now: Edge,
+  shared: readonly { readonly old: readonly Point[]; readonly fresh: readonly Point[] }[],
+): Transform {
+  const chord = (edge: Edge) => vectorBetween(edgeStart(edge), edgeEnd(edge));
+  const along = unit(chord(now));
+  const turn = turnedBy(edgeStart(was), angleOf(chord(now)) - angleOf(chord(was)));
+  const onLine = movedBy(vectorBetween(edgeStart(was), edgeStart(now)));
+  const lay: Transform = (p) => onLine(turn(p));
+  const heights = shared
+    .flatMap(({ old, fresh }) => old.map((p, i) => dot(along, vectorBetween(lay(p), fresh[i] ?? lay(p)))))
+    .toSorted((a, b) => a - b);
+  const slide = movedBy(scaled(along, heights[Math.floor(heights.length / 2)] ?? 0));
+  return (p) => slide(lay(p));
 }
 
 /** The direction of a grainline, radians; it has no head and no tail, so that half a turn is none. */

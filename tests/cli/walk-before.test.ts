@@ -39,7 +39,7 @@ describe('walk --before', () => {
     const { out } = await walk('--before', before, '--json');
     const { comparison, ok } = JSON.parse(out);
     expect(ok).toBe(true);
-    expect(comparison.pieces[0]).toMatchObject({ kind: 'redrawn', piece: 'centre front', laidBy: 'edges' });
+    expect(comparison.pieces[0]).toMatchObject({ kind: 'redrawn', piece: 'centre front', laidBy: 'fold' });
     expect(Object.keys(comparison.pieces[0].edges[0])).toEqual([
       'kind',
       'edge',

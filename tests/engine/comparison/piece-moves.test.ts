@@ -59,7 +59,7 @@ describe('what moved between two drafts', () => {
     const elsewhere = moveTo(carried(first, movedBy({ x: 300, y: -40 })));
     expectStill(elsewhere, 1e-6);
     expect(elsewhere.grain).toBeCloseTo(0, 9);
-    expect(elsewhere.laidBy).toBe('edges');
+    expect(elsewhere.laidBy).toBe('fold');
   });
 
   test('names pieces that came and went', () => {
@@ -217,6 +217,20 @@ describe('what moved between two drafts', () => {
       { kind: 'gone', edge: 'waist', length: 82 },
     ]);
     expect(move.stitchingLine).toBeCloseTo(0, 9);
+  });
+
+  // 10 mm more at the seam, and turned on the paper: the fold stays a fold.
+  test('lays a fold on the fold, so that what lies beyond it has moved', () => {
+    const wider: Transform = ({ x, y }) => point(x === 0 ? 0 : x + 10, y);
+    const to = turnedBy(point(-40, 90), 0.4);
+    const edges = first.edges.map((edge) => transformedEdge(transformedEdge(edge, wider), to));
+    const move = moveTo({ ...first, edges });
+    const centre = move.edges.find(({ edge }) => edge === 'centre');
+    expect(centre).toMatchObject({ moved: expect.closeTo(0, 6) });
+    expect(move.edges.find(({ edge }) => edge === 'princess')).toMatchObject({
+      moved: expect.closeTo(10, 6),
+    });
+    expect(move.laidBy).toBe('fold');
   });
 
   test('lays a piece by its grain and its middle where no edge has its old name', () => {
