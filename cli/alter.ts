@@ -1,12 +1,12 @@
 import { basename, extname } from 'node:path';
 import { Command } from 'commander';
+import { alter } from '../engine/alter.ts';
 import { draftBounds } from '../engine/checks/bounds.ts';
 import { checkGarment } from '../engine/checks/check-garment.ts';
 import { cutReady } from '../engine/checks/cut-ready.ts';
 import { cuttingLines } from '../engine/finishing/cut-lines.ts';
 import type { Edge } from '../engine/geometry/curve.ts';
 import { edgeLength } from '../engine/geometry/edge.ts';
-import { isSimple } from '../engine/geometry/inside.ts';
 import { PARALLEL } from '../engine/geometry/tolerance.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import { dartedEdge } from '../engine/pattern/dart.ts';
@@ -17,15 +17,20 @@ import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { pieceSvgs } from '../engine/render/svg.ts';
 import { readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
-import { withGrainInside } from '../engine/shaping/grain.ts';
 import { withDartsMarked } from '../engine/shaping/mark-darts.ts';
 import { ownPiece } from '../engine/shaping/own-piece.ts';
 import { takeOffAllowance } from '../engine/shaping/take-off-allowance.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import { walkPartner } from '../engine/shaping/walk-partner.ts';
-import { type AlterOptions, alteringOptions, outcomeOptions, readingOptions } from './alter-options.ts';
+import {
+  type AlterOptions,
+  alteringOptions,
+  outcomeOptions,
+  readingOptions,
+  thenOption,
+} from './alter-options.ts';
 import { type AlterOutcome, alterResult, alterTables } from './alter-result.ts';
-import { alteration } from './alteration.ts';
+import { alterationOf, type StepOptions, stepsOf } from './alter-steps.ts';
 import { readFonts } from './fonts.ts';
 import { jsonOption } from './options.ts';
 import { plain } from './plain.ts';
@@ -46,35 +51,41 @@ export function alterCommand(session: Session, finish: (code: ExitCode) => void)
       'alter a piece you own, from an outline traced as SVG; without an alteration, show its edges',
     )
     .argument('<svg>', 'the traced piece, with a 50 mm square marked “test square”');
-  for (const option of [...readingOptions(), ...alteringOptions(), ...outcomeOptions(), jsonOption()])
+  const [altering, then] = [alteringOptions(), thenOption()];
+  for (const option of [...readingOptions(), ...altering, then, ...outcomeOptions(), jsonOption()])
     command.addOption(option);
+  const steps = stepsOf(command, altering, then);
   return command.action(async (file: string, options: AlterOptions) =>
-    finish(await alter(session, file, options)),
+    finish(await alterFile(session, file, options, steps())),
   );
 }
 
-async function alter(session: Session, file: string, options: AlterOptions): Promise<ExitCode> {
+async function alterFile(
+  session: Session,
+  file: string,
+  options: AlterOptions,
+  steps: readonly StepOptions[],
+): Promise<ExitCode> {
   const traced = await readTraced(file, options, options.piece);
   const named = used(withNames(traced.value, options.edges));
   const own = ownPiece(named, toldOf(file, options));
   const before = withDartsMarked(stitched(used(own), options));
   const partner = await readPartner(options);
-  const altered = alteration(before, options, partner?.length);
-  const answer = used(altered);
-  const done = { ...answer, piece: withDartsMarked(withGrainInside(answer.piece)) };
-  if (!isSimple(done.piece.edges))
-    throw unusable(
-      'outline-crosses',
-      done.piece.name,
-      'Altered so, the outline would cross itself. Alter it by less.',
-    );
-  const edge = options.seam ?? options.along?.[0] ?? done.piece.edges[0]?.name ?? '';
-  const seam = partner && used(walkPartner(before, { piece: done.piece, edge }, partner));
-  const garment = garmentOf(done.piece, options);
+  const sewn = { seam: options.seam, partner: partner?.length };
+  const altered = alter(
+    before,
+    steps.flatMap((step) => alterationOf(step, sewn) ?? []),
+  );
+  const { piece, deviation, done } = used(altered);
+  const slashed = steps.find(({ along }) => along !== undefined)?.along;
+  const edge = options.seam ?? slashed?.[0] ?? piece.edges[0]?.name ?? '';
+  const seam = partner && used(walkPartner(before, { piece, edge }, partner));
+  const garment = garmentOf(piece, options);
   const cutLines = cuttingLines(garment, PARALLEL);
   const issues = [
     ...traced.issues,
     ...own.issues,
+    ...(partner?.issues ?? []),
     ...altered.issues,
     ...checkGarment(garment).issues,
     ...cutReady(garment, cutLines, draftBounds.cutLine),
@@ -82,9 +93,9 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   const outcome: AlterOutcome = {
     traced: named,
     before,
-    after: done.piece,
-    said: done.said,
-    deviation: done.deviation,
+    after: piece,
+    done,
+    deviation,
     seam,
     issues,
   };
@@ -194,7 +205,9 @@ async function readPartner(options: AlterOptions) {
     const names = drawn.edges.map(({ name }) => name).join(', ');
     throw unusable('no-such-edge', file, `${file} has no edge called “${edge}”. Its edges are: ${names}.`);
   }
-  return { piece: drawn, edge, length: own.reduce((sum, part) => sum + edgeLength(part), 0) };
+  // What is to be said of its drawing is said under its name: the piece itself was drawn elsewhere.
+  const issues = traced.issues.map((issue) => ({ ...issue, path: file }));
+  return { piece: drawn, edge, issues, length: own.reduce((sum, part) => sum + edgeLength(part), 0) };
 }
 
 /** One piece alone as a garment, to be checked and drawn like any other. */

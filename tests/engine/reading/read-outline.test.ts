@@ -153,7 +153,7 @@ describe('the scale', () => {
     expect(traced(bare)).toMatchObject({ mmPerUnit: 1, scaleFrom: 'drawing' });
     expect(codes(bare)).toEqual(['scale-from-drawing']);
     expect(traced(bare, { mmPerUnit: 2 })).toMatchObject({ mmPerUnit: 2, scaleFrom: 'given' });
-    expect(codes(bare, { mmPerUnit: 2 })).toEqual(['scales-differ']);
+    expect(codes(bare, { mmPerUnit: 2 })).toEqual(['square-missing', 'scales-differ']);
     expect(codes(drawing(`<path d="${square}"/>`), { mmPerUnit: 0.5 })).toEqual([]);
   });
 
