@@ -165,8 +165,10 @@ function figure(
 }
 
 function seamRows(name: string, was: KnownSeam, is: KnownSeam): readonly ChangeRow[] {
-  const sewn = ({ a, b }: KnownSeam): readonly string[] =>
-    [...a, ...b].map(({ piece, edge }) => `${piece}/${edge}`);
+  // An edge that is folded on itself stands on both sides of its seam.
+  const sewn = ({ a, b }: KnownSeam): readonly string[] => [
+    ...new Set([...a, ...b].map(({ piece, edge }) => `${piece}/${edge}`)),
+  ];
   const [before, after] = [sewn(was), sewn(is)];
   return [
     ...after.filter((edge) => !before.includes(edge)).map((edge) => [name, `sews ${edge}`, '', 'new']),
