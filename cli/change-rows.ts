@@ -1,7 +1,8 @@
 import type { Comparison } from '../engine/comparison/compare.ts';
 import type { Fate } from '../engine/comparison/fate.ts';
+import type { InsideMove } from '../engine/comparison/inside-moves.ts';
 import type { KnownSeam } from '../engine/comparison/known-draft.ts';
-import type { Change, EdgeMove, InsideMove, NotchMove, PieceMove } from '../engine/comparison/piece-moves.ts';
+import type { Change, EdgeMove, NotchMove, PieceMove } from '../engine/comparison/piece-moves.ts';
 import { cutWords } from '../engine/render/label-words.ts';
 import { fixed } from './table.ts';
 
@@ -22,7 +23,9 @@ export function pieceRows(move: PieceMove): readonly ChangeRow[] {
   const cutOf = (counts: typeof cut.before): string => counts.map(cutWords).join('; ');
   const rows: readonly ChangeRow[] = [
     ...moved(`stitching line, at most${lay}`, stitchingLine),
-    ...moved('cutting line, at most', cuttingLine),
+    ...(cuttingLine === undefined
+      ? [['cutting line: in one of the drafts only']]
+      : moved('cutting line, at most', cuttingLine)),
     ...(Math.abs(grain) < UNWRITTEN ? [] : [['grain, turned by °', '', '', fixed(grain, 1)]]),
     ...changed('number', number, String),
     ...changed('to cut', { before: cutOf(cut.before), after: cutOf(cut.after) }, String),

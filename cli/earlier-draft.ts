@@ -31,13 +31,13 @@ export async function readEarlier(path: string): Promise<Earlier> {
   if (path !== '-' && (await isFolder(path))) return readFolder(path);
   const text = await readTextFile(path, largest);
   if (/^\uFEFF?\s*</.test(text)) {
-    const sheet = used(sheetDraft(text));
+    const sheet = usable(sheetDraft(text));
     return written(sheet, path === '-' ? undefined : await beside(join(dirname(path), REPORT)));
   }
   const data = reportIn(text) ?? dataIn(path, text);
   if (!isReport(data)) return { kind: 'measurements', data };
   return written(
-    used(readReport(path, data)),
+    usable(readReport(path, data)),
     path === '-' ? undefined : await beside(join(dirname(path), SHEET)),
   );
 }
@@ -48,7 +48,7 @@ async function readFolder(folder: string): Promise<Earlier> {
   const [first, other] = sheet ? [sheet, report] : [report, undefined];
   if (!first)
     throw unusable('no-earlier-draft', folder, `There is neither ${SHEET} nor ${REPORT} in ${folder}.`);
-  return written(used(first.read), other);
+  return written(usable(first.read), other);
 }
 
 /** A file that lies where a sheet or a report would; nothing where there is none. */
@@ -85,8 +85,12 @@ const leftOut = (file: string, why: string): Issue => ({
   message: `${file} ${why} and was left out of the comparison.`,
 });
 
-/** A report as data; nothing where a text is no JSON. */
+/** The report of a dress has 1300 commas: a text of more letters or commas than these is something else. */
+const [LONGEST, MOST_COMMAS] = [1_000_000, 30_000];
+
+/** A report as data; nothing where a text is no JSON, or more than any report. */
 function reportIn(text: string): unknown {
+  if (text.length > LONGEST || text.split(',').length > MOST_COMMAS) return undefined;
   try {
     const data: unknown = JSON.parse(text);
     return isReport(data) ? data : undefined;
@@ -98,7 +102,8 @@ function reportIn(text: string): unknown {
 const isFolder = async (path: string): Promise<boolean> =>
   (await stat(path).catch(() => undefined))?.isDirectory() ?? false;
 
-function used(read: Result<KnownDraft>): Extract<Result<KnownDraft>, { ok: true }> {
+/** What could be read, with its remarks, or the end of the command. */
+function usable(read: Result<KnownDraft>): Extract<Result<KnownDraft>, { ok: true }> {
   if (!read.ok) throw new Unusable(read.issues);
   return read;
 }

@@ -1,13 +1,11 @@
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeLength } from '../geometry/edge.ts';
-import { pointAt } from '../geometry/evaluate.ts';
-import { nearestOnEdge } from '../geometry/nearest.ts';
-import { distance, moved, type Point } from '../geometry/point.ts';
-import { type Transform, transformedCurve } from '../geometry/transform.ts';
-import { heading, scaled } from '../geometry/vector.ts';
-import type { CutCount, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import type { Transform } from '../geometry/transform.ts';
+import type { CutCount, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { apart, farthest } from './apart.ts';
+import { type InsideMove, insideMoves } from './inside-moves.ts';
 import type { KnownSheet } from './known-draft.ts';
-import { grainAngle, type LaidPiece, paired, placesAlong } from './laid-piece.ts';
+import { grainAngle, type LaidPiece, paired } from './laid-piece.ts';
 import { namesakes } from './namesakes.ts';
 
 /** What became of a piece from one draft of a garment to the next; lengths and distances in mm. */
@@ -26,14 +24,14 @@ export interface Redrawn {
   readonly laidBy: LaidPiece['by'];
   readonly number: Change<number>;
   readonly cut: Change<readonly CutCount[]>;
-  /** The farthest that either stitching line lies from the other, and either cutting line. */
+  /** The farthest that either stitching line lies from the other, and either cutting line, where both drafts have one. */
   readonly stitchingLine: number;
-  readonly cuttingLine: number;
+  readonly cuttingLine?: number;
   /** How far the grain was turned against the outline, degrees, clockwise as drawn, from -90 to 90. */
   readonly grain: number;
   readonly edges: readonly EdgeMove[];
   readonly notches: readonly NotchMove[];
-  /** Lines drawn inside, and marks. */
+  /** Lines drawn inside, the grainline among them, and marks. */
   readonly inside: readonly InsideMove[];
 }
 
@@ -66,14 +64,9 @@ export type NotchMove =
     }
   | { readonly kind: 'new' | 'gone'; readonly notch: string; readonly edge: string; readonly at: number };
 
-/** What became of a line inside or of a mark, and the farthest that any place of it moved. */
-export type InsideMove =
-  | { readonly kind: 'redrawn'; readonly what: string; readonly name: string; readonly moved: number }
-  | { readonly kind: 'new' | 'gone'; readonly what: string; readonly name: string };
-
 /**
  * What moved between two drafts of one garment, piece by piece in the new order. Edges are looked at in 25 places,
- * outlines in nine of every curve, so that a distance may be told too small by what a line bends between two of these.
+ * outlines in eight of every curve, so that a distance may be told too small by what a line bends between two of these.
  */
 export function movesBetween(
   before: Omit<KnownSheet, 'notions'>,
@@ -94,14 +87,15 @@ export function movesBetween(
 function redrawn(laid: LaidPiece, cutNow: readonly Curve[]): Redrawn {
   const { named, now, was, cut, lay, by } = laid;
   const names = namesakes(was.edges, now.edges);
+  const cutting = apart(cut, cutNow, lay);
   return {
     kind: 'redrawn',
     piece: named,
     laidBy: by,
     number: { before: was.number, after: now.number },
     cut: { before: was.cut, after: now.cut },
-    stitchingLine: apart(curvesOf(was.edges), curvesOf(now.edges), lay),
-    cuttingLine: apart(cut, cutNow, lay),
+    stitchingLine: apart(curvesOf(was.edges), curvesOf(now.edges), lay) ?? 0,
+    ...(cutting === undefined ? {} : { cuttingLine: cutting }),
     grain: turnedBetween(was, now, lay),
     edges: edgeMoves(laid, names),
     notches: notchMoves(laid, names),
@@ -156,66 +150,6 @@ function notchMoves({ was, now }: LaidPiece, names: ReadonlyMap<string, string>)
       .map(({ name, edge, at }): NotchMove => ({ kind: 'gone', notch: name, edge, at })),
   ];
 }
-
-/** A line inside, or a mark as the line that is drawn for it. */
-interface Inside {
-  readonly what: string;
-  readonly line: Edge;
-}
-
-function insideMoves({ was, now, lay }: LaidPiece): readonly InsideMove[] {
-  const [old, fresh] = [insideOf(was), insideOf(now)];
-  const same =
-    (one: Inside) =>
-    (other: Inside): boolean =>
-      one.what === other.what && one.line.name === other.line.name;
-  return [
-    ...fresh.map((each): InsideMove => {
-      const { what, line } = each;
-      const before = old.find(same(each));
-      return before
-        ? { kind: 'redrawn', what, name: line.name, moved: farthest(before.line, line, lay) }
-        : { kind: 'new', what, name: line.name };
-    }),
-    ...old
-      .filter((each) => !fresh.some(same(each)))
-      .map(({ what, line }): InsideMove => ({ kind: 'gone', what, name: line.name })),
-  ];
-}
-
-const insideOf = ({ lines, marks }: Piece): readonly Inside[] => [
-  ...lines.map((line) => ({ what: `${line.kind} line`, line })),
-  ...marks.map((mark) => ({ what: markWords[mark.kind], line: lineOf(mark) })),
-];
-
-const markWords = { drill: 'drill hole', buttonhole: 'buttonhole', cross: 'cross' } as const;
-
-function lineOf({ name, at, angle, length }: Mark): Edge {
-  const half = scaled(heading(angle), length / 2);
-  return { name, curves: [{ kind: 'line', from: moved(at, scaled(half, -1)), to: moved(at, half) }] };
-}
-
-/** The farthest that any place moved, the same share of the length of either line. */
-function farthest(old: Edge, fresh: Edge, lay: Transform): number {
-  const to = placesAlong(fresh);
-  return Math.max(0, ...placesAlong(old).map((p, i) => distance(lay(p), to[i] ?? lay(p))));
-}
-
-/** The farthest that any place of either outline lies from the other. */
-function apart(old: readonly Curve[], fresh: readonly Curve[], lay: Transform): number {
-  if (old.length === 0 || fresh.length === 0) return 0;
-  const laid = old.map((curve) => transformedCurve(curve, lay));
-  return Math.max(outside(laid, fresh), outside(fresh, laid));
-}
-
-const outside = (one: readonly Curve[], other: readonly Curve[]): number =>
-  Math.max(...placesOf(one).map((p) => nearestOnEdge({ curves: other }, p).distance));
-
-/** Into so many parts is each curve of an outline divided where it is looked at. */
-const PARTS = 8;
-
-const placesOf = (curves: readonly Curve[]): readonly Point[] =>
-  curves.flatMap((curve) => Array.from({ length: PARTS }, (_, i) => pointAt(curve, i / PARTS)));
 
 const curvesOf = (edges: readonly Edge[]): readonly Curve[] => edges.flatMap(({ curves }) => curves);
 

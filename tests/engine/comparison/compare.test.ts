@@ -45,7 +45,7 @@ function differing(before: KnownDraft, after: KnownDraft, by: number): readonly 
   const moved = pieces.flatMap((move) => {
     if (move.kind !== 'redrawn') return [`${move.piece} ${move.kind}`];
     const parts = [...move.edges, ...move.notches, ...move.inside];
-    const far = Math.max(move.stitchingLine, move.cuttingLine, Math.abs(move.grain));
+    const far = Math.max(move.stitchingLine, move.cuttingLine ?? Infinity, Math.abs(move.grain));
     return far > by || parts.some((part) => part.kind !== 'redrawn') ? [move.piece] : [];
   });
   return [...figures, ...moved];

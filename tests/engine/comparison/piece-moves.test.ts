@@ -38,7 +38,7 @@ const carried = (piece: Piece, to: Transform): Piece => ({
 
 /** Nothing of a piece moved by more than this, mm. */
 function expectStill(move: Redrawn, within: number): void {
-  expect(Math.max(move.stitchingLine, move.cuttingLine)).toBeLessThan(within);
+  expect(Math.max(move.stitchingLine, move.cuttingLine ?? Infinity)).toBeLessThan(within);
   for (const edge of move.edges) {
     if (edge.kind !== 'redrawn') throw new Error(`${edge.edge} is ${edge.kind}`);
     expect(edge.moved).toBeLessThan(within);
@@ -174,7 +174,14 @@ describe('what moved between two drafts', () => {
     const marks = first.marks.map((mark) => ({ ...mark, length: mark.length / 2 }));
     const move = moveTo({ ...first, grain, lines, marks });
     expect(move.grain).toBeCloseTo(3, 6);
+    // 120 mm of grainline turned by 3 degrees about its upper end.
     expect(move.inside).toEqual([
+      {
+        kind: 'redrawn',
+        what: 'line',
+        name: 'grainline',
+        moved: expect.closeTo(240 * Math.sin(Math.PI / 120), 6),
+      },
       { kind: 'redrawn', what: 'level line', name: 'bust', moved: expect.closeTo(4, 6) },
       { kind: 'redrawn', what: 'gathering line', name: 'top gathers', moved: expect.closeTo(4, 6) },
       { kind: 'redrawn', what: 'buttonhole', name: 'cord', moved: expect.closeTo(3.5, 6) },
@@ -231,6 +238,12 @@ describe('what moved between two drafts', () => {
       moved: expect.closeTo(10, 6),
     });
     expect(move.laidBy).toBe('fold');
+  });
+
+  test('tells no distance of cutting lines where only one draft has any', () => {
+    const [move] = movesBetween({ pieces: [first], cutLines: new Map() }, sheetOf(smallGarment));
+    expect(move).toMatchObject({ kind: 'redrawn', stitchingLine: expect.closeTo(0, 9) });
+    expect(move).not.toHaveProperty('cuttingLine');
   });
 
   test('lays a piece by its grain and its middle where no edge has its old name', () => {
