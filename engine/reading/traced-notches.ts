@@ -12,7 +12,8 @@ import type { DrawnLine } from './read-shapes.ts';
 /** A notch farther than this from every edge belongs to something else, mm: the width of a deep hem. */
 const FARTHEST = 55;
 
-const kinds = ['single', 'double', 'fold', 'level', 'gather'] as const;
+/** The words that say of which kind a notch is; otherwise it is single. */
+export const notchWords = ['single', 'double', 'fold', 'level', 'gather'] as const;
 
 /**
  * Notches from the strokes marked as such: each stands where the outline is nearest to it. Strokes of one name on
@@ -44,7 +45,7 @@ export function tracedNotches(
     if (known) known.places.push(at);
     else {
       const marks = marksOf(stroke.element);
-      const mark = atDart ? 'dart' : (kinds.find((kind) => marks.includes(kind)) ?? 'single');
+      const mark = atDart ? 'dart' : (notchWords.find((kind) => marks.includes(kind)) ?? 'single');
       found.set(key, { notch: { name, edge, at, mark }, edge: place.edge, places: [at] });
     }
   }

@@ -26,7 +26,7 @@ export function movedPiece(finished: FinishedPiece, from: Point, to: Point): Fin
 }
 
 function placed(
-  { piece, cut, notches }: FinishedPiece,
+  { piece, cut, notches, earlier }: FinishedPiece,
   to: Transform,
   turn: number,
 ): Omit<FinishedPiece, 'lettering'> {
@@ -43,6 +43,9 @@ function placed(
       notch,
       strokes: strokes.map((curves) => curves.map((curve) => transformedCurve(curve, to))),
     })),
+    ...(earlier && {
+      earlier: earlier.map((curves) => curves.map((curve) => transformedCurve(curve, to))),
+    }),
   };
 }
 
