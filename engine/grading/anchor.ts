@@ -31,7 +31,7 @@ const finders: Readonly<Record<Alignment, (piece: Piece) => Anchor | undefined>>
   waist: (piece) => {
     const ends = cornersOf(piece).filter(({ before, after }) => [before, after].some(isCalled('waist')));
     const centre = ends.find(({ before, after }) => [before, after].some(isCentre));
-    const at = centre ?? nearestToCentre(ends);
+    const at = centre ?? nearestToCentre(ends, piece);
     return at && { name: centre ? 'centre line at the waist' : `waist, ${at.name}`, at: at.at };
   },
   hip: (piece) => levelOf(piece, 'hip', 'centre'),
@@ -69,9 +69,11 @@ const isCalled =
 
 const isCentre = ({ name, turn }: PieceEdge): boolean => turn === 'fold' || name.startsWith('centre');
 
-/** x runs to the wearer's side, so that the centre is where it is least; on her right of a pair where it is most. */
-const nearestToCentre = <At extends Anchor>(places: readonly At[]): At | undefined =>
-  places.toSorted((a, b) => Math.abs(a.at.x) - Math.abs(b.at.x))[0];
+/** x runs to the wearer's side, so that the centre is where it is least; on a piece drawn as a mirror image where it is most. */
+function nearestToCentre(places: readonly PieceCorner[], { oneOf }: Piece): PieceCorner | undefined {
+  const way = oneOf?.mirrored ? -1 : 1;
+  return places.toSorted((a, b) => way * (a.at.x - b.at.x))[0];
+}
 
 /** The place of a level line at the centre or at a princess seam; its middle where it runs across a whole piece. */
 function levelOf(piece: Piece, level: string, end: 'centre' | 'princess'): Anchor | undefined {

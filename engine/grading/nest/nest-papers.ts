@@ -12,9 +12,9 @@ import type { GradedSize } from '../laid-size.ts';
 import { drawnNest, type Nest, nestSize } from './nest.ts';
 import { mostLines, nestStyle } from './size-lines.ts';
 
-/** White between nests and at the paper's edge, mm; width of a paper that no nest asks to be wider. */
+/** White between nests and at the paper's edge, and how wide a sheet of them is made to be read at a glance, mm. */
 const gap = 20;
-const rollWidth = 914;
+const sheetWidth = 2200;
 
 const keyRow = 6;
 const keySample = 40;
@@ -84,9 +84,9 @@ function nestsOf({ sizes }: NestSet): readonly Nest[] {
 function paperOf(title: string, set: NestSet, nests: readonly Nest[]): string {
   const key = set.sizes.map(({ name }) => name);
   const boxes: readonly Size[] = [...nests.map(nestSize), keySize(key), testSquaresSize];
-  const { corners, paper } = standInRows(boxes, nests.length > 1 ? rollWidth : 0, gap);
+  const { corners, paper } = standInRows(boxes, nests.length > 1 ? sheetWidth : 0, gap);
   const cornerOf = (i: number) => corners[i] ?? point(gap, gap);
-  const head = textSizes.heading + gap;
+  const head = textSizes.heading;
   const shift = (p: { readonly x: number; readonly y: number }) => point(p.x, p.y + head);
   const heading = svgInk({
     kind: 'words',

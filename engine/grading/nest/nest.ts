@@ -1,7 +1,8 @@
 import { type Bounds, boundingBox, boundsAbout } from '../../geometry/bounds.ts';
-import { type Point, point } from '../../geometry/point.ts';
+import { pointAlong } from '../../geometry/edge.ts';
+import { moved, type Point, point } from '../../geometry/point.ts';
 import { movedBy, transformedCurve } from '../../geometry/transform.ts';
-import { vector } from '../../geometry/vector.ts';
+import { outward, scaled, vector } from '../../geometry/vector.ts';
 import { arrowheads } from '../../render/arrows.ts';
 import type { FinishedPiece } from '../../render/finished-piece.ts';
 import { stroke } from '../../render/ink.ts';
@@ -28,15 +29,14 @@ export interface Nest {
 /** Room for the two lines of words above a nest, mm. */
 const above = 14;
 
+/** Length of the tick at a notch, mm. */
+const tick = 3;
+
 const degrees = 180 / Math.PI;
 
 /** Room that a nest takes with its words, mm, and its bounds in its own coordinates. */
 export function nestSize(nest: Nest): Size & { readonly bounds: Bounds } {
-  const bounds = boundsAbout(
-    nest.sizes.map(({ laid: { finished } }) =>
-      boundingBox([...outlineOf(finished), ...finished.notches.flatMap(({ strokes }) => strokes.flat())]),
-    ),
-  );
+  const bounds = boundsAbout(nest.sizes.map(({ laid: { finished } }) => boundingBox(outlineOf(finished))));
   const wide = Math.max(...headingOf(nest).map(({ text, size }) => textWidth(text, size)));
   return {
     bounds,
@@ -70,21 +70,23 @@ export function drawnNest(nest: Nest, corner: Point): Node {
         d: pathData(outlineOf(finished), true),
       }),
     ),
-    ...placed.flatMap(({ name, place, finished }) =>
-      finished.notches.map(({ notch, strokes }) =>
-        element('path', {
-          class: `tick-${place}`,
-          'data-size': name,
-          'data-notch': notch.name,
-          d: strokes.map((curves) => pathData(curves)).join(''),
-        }),
-      ),
-    ),
+    ...placed.flatMap(({ name, place, finished }) => ticks(name, place, finished)),
     ...grain(placed[Math.floor(placed.length / 2)]?.finished),
     ...cross(origin),
     ...placed.flatMap(({ name, place }, i) => (names[i] ?? []).map((where) => sizeName(name, place, where))),
   ]);
 }
+
+/** A tick outward from the stitching line at each notch, which a nest shows without its allowances. */
+const ticks = (name: string, place: number, { piece }: FinishedPiece): readonly Node[] =>
+  piece.notches.flatMap((notch) => {
+    const edge = piece.edges.find((one) => one.name === notch.edge);
+    if (!edge) return [];
+    const { point: foot, direction } = pointAlong(edge, notch.at);
+    const line = { kind: 'line', from: foot, to: moved(foot, scaled(outward(direction), tick)) } as const;
+    const names = { class: `tick-${place}`, 'data-size': name, 'data-notch': notch.name };
+    return [element('path', { ...names, d: pathData([line]) })];
+  });
 
 const outlineOf = ({ piece }: FinishedPiece) => piece.edges.flatMap(({ curves }) => curves);
 

@@ -1,6 +1,7 @@
 import type { Edge } from '../../geometry/curve.ts';
 import { edgeLength, pointAlong } from '../../geometry/edge.ts';
-import { distance, type Point } from '../../geometry/point.ts';
+import { nearestOnEdge } from '../../geometry/nearest.ts';
+import type { Point } from '../../geometry/point.ts';
 import { angleOf } from '../../geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../pattern/piece.ts';
 
@@ -13,6 +14,9 @@ export interface NamePlace {
 /** Along an edge each name wants about so much, mm, and neighbouring lines so far from each other are clear. */
 const room = 8;
 const clear = 3;
+
+/** A second edge must be worth so much of the best there could be. */
+const clearlyWorth = 0.8;
 
 /**
  * Where the name of each size is written: on the edge on which there is most room and the sizes lie farthest apart, one
@@ -27,7 +31,7 @@ export function namePlaces(pieces: readonly Piece[]): readonly (readonly NamePla
     .filter((sizes): sizes is PieceEdge[] => sizes.every((edge) => edge !== undefined))
     .map((sizes) => ({ sizes, worth: worthOf(sizes) }))
     .toSorted((a, b) => b.worth - a.worth)
-    .slice(0, 2);
+    .filter(({ worth }, i) => i === 0 || (i === 1 && worth >= clearlyWorth));
   return pieces.map((_, i) =>
     edges.flatMap(({ sizes }) => {
       const edge = sizes[i];
@@ -36,25 +40,17 @@ export function namePlaces(pieces: readonly Piece[]): readonly (readonly NamePla
   );
 }
 
-/** How well names can be read on an edge: by its room, and by how far apart its sizes lie in three places. */
+/** How well names can be read on an edge: by its room, and by how far apart neighbouring lines are in three places. */
 function worthOf(sizes: readonly Edge[]): number {
-  const lengths = sizes.map((edge) => edgeLength(edge));
+  const shortest = Math.min(...sizes.map((edge) => edgeLength(edge)));
   const gaps = sizes.slice(1).map((edge, i) => {
     const before = sizes[i] ?? edge;
-    const shares = [0.25, 0.5, 0.75];
-    const apart = shares.map((share) =>
-      distance(
-        pointAlong(before, share * (lengths[i] ?? 0)).point,
-        pointAlong(edge, share * (lengths[i + 1] ?? 0)).point,
-      ),
-    );
-    return apart.reduce((sum, gap) => sum + gap, 0) / apart.length;
+    const apart = [0.25, 0.5, 0.75].map((share) => nearestOnEdge(edge, placeOn(before, share).at).distance);
+    return Math.min(...apart);
   });
   const gap = gaps.length === 0 ? clear : Math.min(...gaps);
-  const wanted = room * (sizes.length + 1);
-  return (
-    Math.min(1, gap / clear) * Math.min(1, Math.min(...lengths) / wanted) * (1 + Math.min(...lengths) / 1e4)
-  );
+  // Of edges that are equally clear the longer one.
+  return Math.min(1, gap / clear) * Math.min(1, shortest / (room * (sizes.length + 1))) + shortest / 1e5;
 }
 
 function placeOn(edge: Edge, share: number): NamePlace {
