@@ -84,7 +84,7 @@ export const gradeResult = ({ garment, chart, sizes, axes, issues, ok }: Grade) 
       })),
     })),
     looked,
-    greatest: rounded(greatest),
+    greatest: greatest === undefined ? null : rounded(greatest),
     uneven: uneven.map(({ cause, before, after, allowed, along: _, at: __, ...where }) => ({
       ...where,
       before: rounded(before),

@@ -46,10 +46,10 @@ const evenColumns: readonly Column[] = [
   { title: 'to' },
   { title: 'steps looked at', right: true },
   { title: 'uneven', right: true },
-  { title: 'most that one changes (mm)', right: true },
+  { title: 'most a step changes (mm)', right: true },
 ];
 
-/** Axis by axis: steps that change from size to size though the chart's own do not. */
+/** Axis by axis: steps that change though the chart's own do not; how much one does, where those stay as they are. */
 const evenTable = ({ axes }: Grade): string =>
   axes.length === 0
     ? 'One size alone has no steps.\n'
@@ -62,6 +62,6 @@ const evenTable = ({ axes }: Grade): string =>
           names.at(-1) ?? '',
           String(looked),
           String(uneven.length),
-          fixed(greatest, 1),
+          greatest === undefined ? '' : fixed(greatest, 1),
         ]),
       );

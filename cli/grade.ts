@@ -8,6 +8,7 @@ import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { gradeFiles, gradeResult } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
+import { sayNearest } from './nearest.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { progress } from './progress.ts';
@@ -24,6 +25,7 @@ interface GradeOptions {
   readonly units?: string;
   readonly align: string;
   readonly out?: string;
+  readonly nearest?: string;
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly json?: true;
@@ -45,6 +47,12 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
       ).default(alignments[0]),
     )
     .option('--out <folder>', 'where to write nests and tables; made if it is not there')
+    .addOption(
+      new Option(
+        '--nearest <body>',
+        'measurements, YAML or JSON: say instead which size is nearest to her, what it is off, and which alterations bring it home',
+      ).conflicts('out'),
+    )
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(jsonOption())
@@ -53,7 +61,10 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
 async function grade(session: Session, name: string, options: GradeOptions): Promise<ExitCode> {
   const draft = findGarment(session.garments, name);
   const styling = await readStyling(options.styling, options.set);
-  const { chart, issues } = await readChartFile(options.sizes, draft, options.units);
+  const read = await readChartFile(options.sizes, draft, options.units);
+  if (options.nearest !== undefined)
+    return sayNearest(session, draft, read, options.nearest, { styling, asJson: options.json === true });
+  const { chart, issues } = read;
   const made = allSizes(session, draft, chart, styling);
   const graded = used(gradeOf(draft, chart, made, options.align));
   return show(session, graded, issues, options);
@@ -96,6 +107,6 @@ function gradeHeading(session: Session, { garment, chart, sizes, axes, ok }: Gra
   const uneven = axes.reduce((sum, axis) => sum + axis.uneven.length, 0);
   const verdict = ok ? 'all true' : 'NOT TRUE';
   const shown = session.colour ? styleText(['bold', ok ? 'green' : 'red'], verdict) : verdict;
-  const even = uneven === 0 ? 'even' : `${uneven} uneven steps`;
+  const even = uneven === 0 ? 'even' : `${uneven} uneven step${uneven === 1 ? '' : 's'}`;
   return `${plain(`${garment} in ${sizes.length} sizes of ${chart.name}`)}: ${shown}, ${even}\n\n`;
 }

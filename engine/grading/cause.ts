@@ -1,8 +1,8 @@
 import type { MeasurementName } from '../body/body.ts';
 import { measurementWords } from '../body/words.ts';
 import type { Step } from '../pattern/garment.ts';
-import { changeOf } from './evenness.ts';
 import type { GradedSize } from './laid-size.ts';
+import { stepChange } from './step-change.ts';
 
 /** Why a step changes at a size. */
 export type Cause =
@@ -34,7 +34,7 @@ export function causeOf(
   if (choice !== undefined) return { kind: 'styling', choice };
   const least = LEAST_SHARE * change;
   const largest = shapedBy
-    .map((measurement) => ({ measurement, change: changeOf(three, measurement) }))
+    .map((measurement) => ({ measurement, change: stepChange(three, measurement) }))
     .filter((one) => Math.abs(one.change) >= least)
     .toSorted((a, b) => Math.abs(b.change) - Math.abs(a.change))[0];
   if (largest) {

@@ -1,9 +1,9 @@
 import type { MeasurementName } from '../body/body.ts';
-import { perMm } from '../sensitivity/sensitivity.ts';
 import { type Cause, causeOf } from './cause.ts';
 import type { Axis } from './chart.ts';
 import type { GradedSize } from './laid-size.ts';
 import type { AxisGrade } from './rule-table.ts';
+import { stepChange } from './step-change.ts';
 
 /**
  * A step may change by this from one size to the next where the chart's does not, mm: a pencil line, and what turning a
@@ -34,8 +34,8 @@ export interface Uneven {
 /** How many steps were looked at along an axis, and which of them are uneven. */
 export interface Evenness {
   readonly looked: number;
-  /** The greatest change of a step where the chart's own does not change, mm. */
-  readonly greatest: number;
+  /** The greatest change of a step where the chart's own does not change, mm; none where it changes everywhere. */
+  readonly greatest?: number;
   readonly uneven: readonly Uneven[];
 }
 
@@ -49,7 +49,7 @@ export function evenness(
   shapedBy: readonly MeasurementName[],
 ): Evenness {
   let looked = 0;
-  let greatest = 0;
+  let greatest: number | undefined;
   const uneven: Uneven[] = [];
   for (let i = 1; i + 1 < sizes.length; i++) {
     const three = sizes.slice(i - 1, i + 2);
@@ -63,7 +63,7 @@ export function evenness(
     ): void => {
       const change = Math.abs(after - before);
       looked += 1;
-      if (chart === 0) greatest = Math.max(greatest, change);
+      if (chart === 0) greatest = Math.max(greatest ?? 0, change);
       if (change <= allowed) return;
       cause ??= causeOf(three, shapedBy, change);
       uneven.push({ along, at, name: names[i] ?? '', ...where, before, after, allowed, cause });
@@ -80,22 +80,11 @@ export function evenness(
           );
     }
   }
-  return { looked, greatest, uneven };
+  return { looked, ...(greatest !== undefined && { greatest }), uneven };
 }
 
 /** By how much the chart's own steps change in the middle of three sizes, all measurements together, mm. */
 const chartChange = (three: readonly GradedSize[], shapedBy: readonly MeasurementName[]): number =>
   shapedBy
     .filter((name) => three.some(({ of }) => of.given.includes(name)))
-    .reduce((sum, name) => sum + Math.abs(changeOf(three, name)), 0);
-
-/** What is no more than this is rounding of a file's numbers, mm. */
-const ROUNDED = 1e-6;
-
-/** The second difference of a measurement over three sizes, in mm; the slope by how far it lowers the shoulder point. */
-export function changeOf(three: readonly GradedSize[], name: MeasurementName): number {
-  const [a = 0, b = 0, c = 0] = three.map(({ made }) => made.body.size[name]);
-  const body = three[1]?.made.body;
-  const change = body ? (c - 2 * b + a) / perMm(body, name) : 0;
-  return Math.abs(change) <= ROUNDED ? 0 : change;
-}
+    .reduce((sum, name) => sum + Math.abs(stepChange(three, name)), 0);
