@@ -6,7 +6,7 @@ import { EVEN } from '../../../engine/grading/evenness.ts';
 import { draftSize, type Grade, gradeOf } from '../../../engine/grading/grade.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
-import { chartOf, draftOf, gradedBy } from './charts.ts';
+import { chartOf, draftOf, gradedBy, shippedChart } from './charts.ts';
 
 const row = (size: string, bust: number, waist = bust - 18) => ({
   size,
@@ -133,16 +133,19 @@ describe('a grade is even', () => {
   });
 
   it('no longer where a rule’s limit is met, and its step of the construction is named', () => {
-    // The side rises by 0.05 of hip less waist, at most 20 mm: met between the second size and the third.
-    const sizes = [36, 38, 40, 42].map((hips, i) => ({
+    // The waist rises to the side by 0.05 of hip less waist, at most 20 mm: 14, 17, 20 and 20.
+    const sizes = [28, 34, 40, 46].map((hips, i) => ({
       ...row(`${40 + 2 * i}`, 92, 70),
       hipGirth: 70 + hips,
     }));
-    const { axes } = gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt));
-    for (const { cause, name } of axes[0]?.uneven ?? []) {
-      expect(cause.kind).toBe('construction');
+    const grade = gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt));
+    const uneven = grade.axes[0]?.uneven ?? [];
+    expect(uneven.length).toBeGreaterThan(0);
+    for (const { cause, name } of uneven) {
       expect(name).toBe('44');
+      expect(cause).toMatchObject({ kind: 'construction', step: 'Waist rises to the side' });
     }
+    expect(grade.issues[0]?.message).toContain('the step of “Waist rises to the side” in the construction');
   });
 
   it('no longer where the styling changes, which is named', () => {
@@ -153,15 +156,14 @@ describe('a grade is even', () => {
       expect(cause).toEqual({ kind: 'styling', choice: 'skirtLength' });
   });
 
-  it('no longer where an estimate jumps, which is named', () => {
-    const sizes = [84, 88, 92, 96].map((bust, i) => {
-      const { upperArmGirth: _, ...one } = row(`${36 + 2 * i}`, bust);
-      return i < 2 ? one : { ...one, upperArmGirth: 36 };
-    });
-    const dress = draftOf('dress');
-    const grade = gradedBy(dress, chartOf({ units: 'cm', sizes }, dress));
-    const kinds = new Set(grade.axes[0]?.uneven.map(({ cause }) => cause.kind));
-    expect(kinds).toContain('chart');
+  it('no longer where an estimate bends, which is named', () => {
+    // The upper arm of these classes is not in the chart; its estimate bends among the largest.
+    const grade = gradedBy(trial, chartOf(shippedChart('en-13402-3-women.yaml'), trial));
+    const causes = grade.axes[0]?.uneven.map(({ cause }) => cause);
+    expect(causes).toContainEqual(
+      expect.objectContaining({ kind: 'estimate', measurement: 'upperArmGirth' }),
+    );
+    expect(grade.issues.at(-1)?.message).toContain('the chart does not give the upper-arm girth');
   });
 });
 
