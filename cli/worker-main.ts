@@ -9,5 +9,7 @@ const task: WorkerTask = workerData;
 const draft = findGarment(garments, task.garment);
 
 parentPort?.on('message', (batch: readonly Line[]) => {
-  parentPort?.postMessage(batch.map((line) => walkLine(draft, task.styling, line, () => performance.now())));
+  parentPort?.postMessage(
+    batch.map((line) => walkLine(draft, task.styling, line, () => performance.now(), task.lengths)),
+  );
 });

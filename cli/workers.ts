@@ -7,6 +7,8 @@ import { reason } from './write-files.ts';
 export interface WorkerTask {
   readonly garment: string;
   readonly styling: unknown;
+  /** Whether girths and lengths of edges are told too. */
+  readonly lengths: boolean;
 }
 
 /** Workers that walk batches of lines, each on a thread of its own. */

@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { tableIn } from '../../cli/read-chart.ts';
+import { tableIn } from '../../cli/table-file.ts';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { bodkin } from './session.ts';
