@@ -2,7 +2,7 @@ import { type Body, type MeasurementName, measurementNames } from '../body/body.
 import { cupDifference } from '../body/cup.ts';
 import { unitScale } from '../body/ranges.ts';
 import { readBody } from '../body/read.ts';
-import type { Result } from '../issue.ts';
+import type { Issue, Result } from '../issue.ts';
 import type { ChartSize } from './chart.ts';
 
 /** What is held while the cup changes. */
@@ -29,7 +29,11 @@ const withTheCup: ReadonlySet<MeasurementName> = new Set([
  */
 export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<ChartSize> {
   const read = readBody(size.body);
-  if (!read.ok) return read;
+  const atSize = (issues: readonly Issue[]): Result<ChartSize> => ({
+    ok: false,
+    issues: issues.map((issue) => ({ ...issue, path: `size ${size.size}: ${issue.path}` })),
+  });
+  if (!read.ok) return atSize(read.issues);
   const own = read.value;
   const difference = cupDifference(letter) ?? 0;
   const { bustGirth, underBustGirth } = own.size;
@@ -45,7 +49,7 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
     readBody({ ...frame, units: 'mm', bustGirth: breast.bustGirth, underBustGirth: breast.underBustGirth }),
   );
   if (!before?.ok || !after?.ok)
-    return { ok: false, issues: [before, after].flatMap((one) => (one && !one.ok ? one.issues : [])) };
+    return atSize([before, after].flatMap((one) => (one && !one.ok ? one.issues : [])));
   const moved = size.given
     .filter((name) => withTheCup.has(name))
     .map((name) => [name, own.size[name] + after.value.size[name] - before.value.size[name]]);

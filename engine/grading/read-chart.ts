@@ -58,11 +58,35 @@ export function readChart(data: unknown, context: ChartContext): Result<Chart> {
   if (issues.length > 0) return { ok: false, issues };
 
   const rows = run.map((row) => sizeOf(row, units, false));
-  const inCups = cups.length === 0 ? { rows, issues: [] } : everyCup(rows, cups, at);
-  const all = [...inCups.rows, ...beside.map(({ row, body }) => body ?? sizeOf(row, units, true))];
-  const faults = [...inCups.issues, ...(all.length > MOST_SIZES ? [tooMany(all.length)] : [])];
+  const middle = middleOf(cups, fieldsOf(fields.base)?.cup);
+  const [inRun, others] = [
+    cups.length === 0
+      ? rows.map(asItIs)
+      : rows.flatMap((row) => cups.map((letter) => inCup(row, letter, at))),
+    beside.map(({ row, body }) => {
+      const size = sizeOf(row, units, true);
+      if (body) return asItIs(body);
+      return cups.length === 0 ? asItIs(size) : blendInCup(size, row.cup || middle, at);
+    }),
+  ];
+  const all = [...inRun, ...others];
+  const faults = [
+    ...all.flatMap((one) => (one.ok ? [] : one.issues)),
+    ...(all.length > MOST_SIZES ? [tooMany(all.length)] : []),
+  ];
   if (faults.length > 0) return { ok: false, issues: faults };
-  return { ok: true, value: chartOf(fields, inCups.rows, all), issues: [] };
+  const valuesOf = (list: readonly Result<ChartSize>[]) => list.flatMap((one) => (one.ok ? [one.value] : []));
+  return { ok: true, value: chartOf(fields, valuesOf(inRun), valuesOf(all)), issues: [] };
+}
+
+const asItIs = (value: ChartSize): Result<ChartSize> => ({ ok: true, value, issues: [] });
+
+/** A blend in the cup it says, or in the middle one, like the sizes it is drawn with; it keeps its name. */
+function blendInCup(size: ChartSize, letter: string, at: CupsAt): Result<ChartSize> {
+  const made = inCup(size, letter, at);
+  if (!made.ok) return made;
+  const { name, cup } = size;
+  return asItIs({ ...made.value, name, cup, body: { ...made.value.body, name } });
 }
 
 const listOf = (data: unknown): readonly unknown[] => (Array.isArray(data) ? data : []);
@@ -178,23 +202,6 @@ function sizeOf(row: Row, units: string | undefined, alone: boolean): ChartSize 
   };
 }
 
-function everyCup(
-  rows: readonly ChartSize[],
-  cups: readonly string[],
-  at: CupsAt,
-): { readonly rows: readonly ChartSize[]; readonly issues: readonly Issue[] } {
-  const made: ChartSize[] = [];
-  const issues: Issue[] = [];
-  for (const row of rows)
-    for (const letter of cups) {
-      const size = inCup(row, letter, at);
-      if (size.ok) made.push(size.value);
-      else
-        issues.push(...size.issues.map((issue) => ({ ...issue, path: `size ${row.size}: ${issue.path}` })));
-    }
-  return { rows: made, issues };
-}
-
 function chartOf(
   fields: Readonly<Record<string, unknown>>,
   run: readonly ChartSize[],
@@ -203,8 +210,6 @@ function chartOf(
   const sizes = [...new Set(run.map(({ size }) => size))];
   const cups = [...new Set(run.map(({ cup }) => cup))];
   const base = fieldsOf(fields.base);
-  const middleOf = (names: readonly string[], wanted: unknown): string =>
-    names.find((name) => name === wanted) ?? names[Math.floor((names.length - 1) / 2)] ?? '';
   return {
     name: withoutTurns(isSaid(fields.name) ? shown(fields.name) : 'size chart'),
     source: isSaid(fields.source) ? withoutTurns(String(fields.source).trim()) : '',
@@ -212,11 +217,17 @@ function chartOf(
     cups,
     rows,
     middle: {
-      size: middleOf(sizes, base && shown(base.size)),
-      cup: middleOf(cups, base && isSaid(base.cup) ? shown(base.cup) : undefined),
+      size: middleOf(sizes, base?.size),
+      cup: middleOf(cups, base?.cup),
     },
   };
 }
+
+/** The one of some names that is wanted, or the middle one. */
+const middleOf = (names: readonly string[], wanted: unknown): string =>
+  names.find((name) => isSaid(wanted) && name === shown(wanted)) ??
+  names[Math.floor((names.length - 1) / 2)] ??
+  '';
 
 const noSizes = chartIssue(
   'chart-without-sizes',

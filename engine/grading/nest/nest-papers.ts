@@ -10,7 +10,7 @@ import { textWidth } from '../../render/text-size.ts';
 import type { Grade } from '../grade.ts';
 import type { GradedSize } from '../laid-size.ts';
 import { drawnNest, type Nest, nestSize } from './nest.ts';
-import { mostLines, nestStyle } from './size-lines.ts';
+import { nestStyle } from './size-lines.ts';
 
 /** White between nests and at the paper's edge, and how wide a sheet of them is made to be read at a glance, mm. */
 const gap = 20;
@@ -114,7 +114,7 @@ function paperOf(title: string, set: NestSet, nests: readonly Nest[]): string {
       },
       [
         element('title', {}, words(title)),
-        element('style', {}, words(nestStyle(Math.min(key.length, mostLines)))),
+        element('style', {}, words(nestStyle(key.length))),
         element('rect', { class: 'paper', width: numeral(width), height: numeral(height) }),
         ...content,
       ],

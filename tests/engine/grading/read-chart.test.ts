@@ -71,6 +71,23 @@ describe('a size chart', () => {
     expect(chart.sizes).toEqual(['38', '40', '42']);
   });
 
+  it('blends in the cup of the sizes it is drawn with', () => {
+    const blend = { size: '38/42', from: { bustGirth: '38', hipGirth: '42' } };
+    const chart = chartOf({
+      units: 'cm',
+      sizes: [...rows, blend, { ...blend, size: 'full', cup: 'E' }],
+      cups: 'A C E',
+    });
+    const beside = chart.rows
+      .filter(({ alone }) => alone)
+      .map(({ name, body }) => [name, body.underBustGirth]);
+    // A bust of 88 in the middle cup, C, 17 cm over the under-bust, and in E, 21 cm over it.
+    expect(beside).toEqual([
+      ['38/42', 710],
+      ['full', 670],
+    ]);
+  });
+
   it('has room for a body’s own file', () => {
     const data = { units: 'cm', sizes: [...rows, { body: 'lady.yaml' }] };
     const bodies = new Map([['lady.yaml', { name: 'leading lady', units: 'in', bustGirth: 36 }]]);
