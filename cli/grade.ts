@@ -4,8 +4,11 @@ import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
 import { draftSize, type Grade, gradeOf } from '../engine/grading/grade.ts';
+import { nestSheets } from '../engine/grading/nest/nest-papers.ts';
+import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { readFonts } from './fonts.ts';
 import { gradeFiles, gradeResult } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
 import { sayNearest } from './nearest.ts';
@@ -25,6 +28,7 @@ interface GradeOptions {
   readonly units?: string;
   readonly align: string;
   readonly out?: string;
+  readonly pdf?: true;
   readonly nearest?: string;
   readonly styling?: string;
   readonly set?: readonly string[];
@@ -47,6 +51,7 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
       ).default(alignments[0]),
     )
     .option('--out <folder>', 'where to write nests and tables; made if it is not there')
+    .option('--pdf', 'write all nests as a PDF too, every size on a layer of its own')
     .addOption(
       new Option(
         '--nearest <body>',
@@ -90,9 +95,16 @@ async function show(
   session: Session,
   graded: Grade,
   read: readonly Issue[],
-  { out, json: asJson }: GradeOptions,
+  { out, pdf, json: asJson }: GradeOptions,
 ): Promise<ExitCode> {
-  if (out !== undefined) await writeFiles(out, gradeFiles(graded));
+  if (out !== undefined)
+    await writeFiles(
+      out,
+      new Map<string, string | Uint8Array>([
+        ...gradeFiles(graded),
+        ...(pdf ? await layeredNests(graded) : []),
+      ]),
+    );
   if (asJson) await session.write(json(gradeResult(graded)));
   else {
     await session.write(gradeHeading(session, graded) + plain(gradeTable(graded)));
@@ -100,6 +112,12 @@ async function show(
   }
   sayIssues(session, [...read, ...graded.issues]);
   return graded.ok ? 0 : 1;
+}
+
+/** The sheets of nests as one PDF. */
+async function layeredNests(graded: Grade): Promise<readonly (readonly [string, Uint8Array])[]> {
+  const title = `${graded.garment}, ${graded.chart.name}`;
+  return [['nest.pdf', await nestPdf(nestSheets(graded), title, await readFonts())]];
 }
 
 /** The first line: what was graded, by which chart, and how it came out. */

@@ -15,7 +15,7 @@ const url = new URL('../../cli/grading.md', import.meta.url);
 const root = new URL('../../', import.meta.url).pathname;
 const page = readFileSync(url, 'utf8');
 const blocks = (language: string): readonly string[] =>
-  [...page.matchAll(new RegExp('```' + language + '\\n([\\s\\S]*?)```', 'g'))].map(([, text = '']) => text);
+  [...page.matchAll(new RegExp(`\`\`\`${language}\\n([^]*?)\`\`\``, 'g'))].map(([, text = '']) => text);
 
 describe('the page on grading', () => {
   it('shows charts that are read, and drafted true', async () => {

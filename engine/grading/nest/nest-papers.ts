@@ -1,16 +1,14 @@
-import { point } from '../../geometry/point.ts';
+import { type Point, point } from '../../geometry/point.ts';
 import { type Size, standInRows } from '../../render/layout.ts';
 import { textSizes } from '../../render/line-types.ts';
-import { document, element, type Node, words } from '../../render/markup.ts';
-import { numeral } from '../../render/path-data.ts';
 import { fileNameOf } from '../../render/svg.ts';
-import { svgInk } from '../../render/svg-ink.ts';
 import { testSquares, testSquaresSize } from '../../render/test-squares.ts';
 import { textWidth } from '../../render/text-size.ts';
 import type { Grade } from '../grade.ts';
 import type { GradedSize } from '../laid-size.ts';
-import { drawnNest, type Nest, nestSize } from './nest.ts';
-import { nestStyle } from './size-lines.ts';
+import { type Nest, nestInk, nestSize } from './nest.ts';
+import type { NestInk, NestPaper } from './nest-ink.ts';
+import { nestSvg } from './nest-svg.ts';
 
 /** White between nests and at the paper's edge, and how wide a sheet of them is made to be read at a glance, mm. */
 const gap = 20;
@@ -35,15 +33,19 @@ export function nestFiles(grade: Grade): ReadonlyMap<string, string> {
   for (const set of setsOf(grade)) {
     const prefix = set.along === 'sizes' ? 'nest' : 'nest-cups';
     const nests = nestsOf(set);
-    for (const nest of nests)
-      files.set(
-        `${prefix}-${fileNameOf({ name: nest.piece, number: nest.number })}`,
-        paperOf(`${set.title}: ${nest.number} ${nest.piece}`, set, [nest]),
-      );
-    files.set(`${prefix}.svg`, paperOf(set.title, set, nests));
+    for (const nest of nests) {
+      const title = `${set.title}: ${nest.number} ${nest.piece}`;
+      const name = fileNameOf({ name: nest.piece, number: nest.number });
+      files.set(`${prefix}-${name}`, nestSvg(paperOf(title, set, [nest])));
+    }
+    files.set(`${prefix}.svg`, nestSvg(paperOf(set.title, set, nests)));
   }
   return files;
 }
+
+/** The sheets of all nests, along the sizes and, where the chart has cups, along the cups. */
+export const nestSheets = (grade: Grade): readonly NestPaper[] =>
+  setsOf(grade).map((set) => paperOf(set.title, set, nestsOf(set)));
 
 function setsOf({ garment, chart, sizes }: Grade): readonly NestSet[] {
   const { size: middle, cup } = chart.middle;
@@ -81,45 +83,28 @@ function nestsOf({ sizes }: NestSet): readonly Nest[] {
   });
 }
 
-function paperOf(title: string, set: NestSet, nests: readonly Nest[]): string {
-  const key = set.sizes.map(({ name }) => name);
-  const boxes: readonly Size[] = [...nests.map(nestSize), keySize(key), testSquaresSize];
+function paperOf(title: string, set: NestSet, nests: readonly Nest[]): NestPaper {
+  const sizes = set.sizes.map(({ name }) => name);
+  const boxes: readonly Size[] = [...nests.map(nestSize), keySize(sizes), testSquaresSize];
   const { corners, paper } = standInRows(boxes, nests.length > 1 ? sheetWidth : 0, gap);
-  const cornerOf = (i: number) => corners[i] ?? point(gap, gap);
-  const head = textSizes.heading;
-  const shift = (p: { readonly x: number; readonly y: number }) => point(p.x, p.y + head);
-  const heading = svgInk({
-    kind: 'words',
-    text: title,
-    size: textSizes.heading,
-    bold: true,
-    at: point(gap, gap),
-  });
-  const content = [
-    heading,
-    ...nests.map((nest, i) => drawnNest(nest, shift(cornerOf(i)))),
-    ...sizeKey(key, shift(cornerOf(nests.length))),
-    ...testSquares(shift(cornerOf(nests.length + 1))).map(svgInk),
-  ];
-  const wide = Math.max(paper.width, textWidth(title, textSizes.heading) + 2 * gap);
-  const [width, height] = [Math.ceil(wide), Math.ceil(paper.height + head)];
-  return document(
-    element(
-      'svg',
-      {
-        xmlns: 'http://www.w3.org/2000/svg',
-        width: `${width}mm`,
-        height: `${height}mm`,
-        viewBox: `0 0 ${width} ${height}`,
-      },
-      [
-        element('title', {}, words(title)),
-        element('style', {}, words(nestStyle(key.length))),
-        element('rect', { class: 'paper', width: numeral(width), height: numeral(height) }),
-        ...content,
-      ],
-    ),
-  );
+  const cornerOf = (i: number): Point => {
+    const { x, y } = corners[i] ?? point(gap, gap);
+    return point(x, y + textSizes.heading);
+  };
+  const heading = { text: title, size: textSizes.heading, bold: true, at: point(gap, gap) };
+  return {
+    title,
+    along: set.along,
+    width: Math.ceil(Math.max(paper.width, textWidth(title, textSizes.heading) + 2 * gap)),
+    height: Math.ceil(paper.height + textSizes.heading),
+    sizes,
+    groups: [
+      { ink: [{ kind: 'words', ...heading }] },
+      ...nests.map((nest, i) => ({ piece: nest.piece, ink: nestInk(nest, cornerOf(i)) })),
+      { ink: sizeKey(sizes, cornerOf(nests.length)) },
+      { ink: testSquares(cornerOf(nests.length + 1)) },
+    ],
+  };
 }
 
 const keySize = (names: readonly string[]): Size => ({
@@ -128,17 +113,12 @@ const keySize = (names: readonly string[]): Size => ({
 });
 
 /** A sample of each size's line, with its name. */
-const sizeKey = (
-  names: readonly string[],
-  { x, y }: { readonly x: number; readonly y: number },
-): readonly Node[] =>
-  names.flatMap((text, place) => {
+const sizeKey = (names: readonly string[], { x, y }: Point): readonly NestInk[] =>
+  names.flatMap((text, place): readonly NestInk[] => {
     const level = y + (place + 0.5) * keyRow;
+    const line = { kind: 'line', from: point(x, level), to: point(x + keySample, level) } as const;
     return [
-      element('path', {
-        class: `size-${place}`,
-        d: `M${numeral(x)} ${numeral(level)}H${numeral(x + keySample)}`,
-      }),
-      svgInk({ kind: 'words', text, size: textSizes.plain, at: point(x + keySample + 4, level + 1.2) }),
+      { kind: 'sample', place, size: text, curves: [line] },
+      { kind: 'words', text, size: textSizes.plain, at: point(x + keySample + 4, level + 1.2) },
     ];
   });

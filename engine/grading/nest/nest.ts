@@ -1,19 +1,17 @@
 import { type Bounds, boundingBox, boundsAbout } from '../../geometry/bounds.ts';
+import type { Curve } from '../../geometry/curve.ts';
 import { pointAlong } from '../../geometry/edge.ts';
 import { moved, type Point, point } from '../../geometry/point.ts';
-import { movedBy, transformedCurve } from '../../geometry/transform.ts';
-import { outward, scaled, vector } from '../../geometry/vector.ts';
+import { outward, scaled } from '../../geometry/vector.ts';
 import { arrowheads } from '../../render/arrows.ts';
 import type { FinishedPiece } from '../../render/finished-piece.ts';
-import { stroke } from '../../render/ink.ts';
+import { type Ink, stroke } from '../../render/ink.ts';
 import type { Size } from '../../render/layout.ts';
 import { textSizes } from '../../render/line-types.ts';
-import { element, type Node, words } from '../../render/markup.ts';
-import { numeral, pathData } from '../../render/path-data.ts';
 import { movedPiece } from '../../render/place.ts';
-import { svgInk } from '../../render/svg-ink.ts';
 import { textWidth } from '../../render/text-size.ts';
 import type { LaidSize } from '../laid-size.ts';
+import type { NestInk } from './nest-ink.ts';
 import { namePlaces } from './size-names.ts';
 
 /** One piece in several sizes, laid on each other. */
@@ -29,10 +27,9 @@ export interface Nest {
 /** Room for the two lines of words above a nest, mm. */
 const above = 14;
 
-/** Length of the tick at a notch, mm. */
+/** Length of the tick at a notch, and of each arm of the cross at the anchor, mm. */
 const tick = 3;
-
-const degrees = 180 / Math.PI;
+const arm = 4;
 
 /** Room that a nest takes with its words, mm, and its bounds in its own coordinates. */
 export function nestSize(nest: Nest): Size & { readonly bounds: Bounds } {
@@ -51,76 +48,51 @@ const headingOf = ({ piece, number, anchor }: Nest) => [
 ];
 
 /** A nest with its top left corner here: outlines unfilled, notches, names, the anchor as a cross, one grainline. */
-export function drawnNest(nest: Nest, corner: Point): Node {
+export function nestInk(nest: Nest, corner: Point): readonly NestInk[] {
   const { bounds } = nestSize(nest);
   const origin = point(corner.x - bounds.left, corner.y + above - bounds.top);
   const placed = nest.sizes.map((size) => ({
     ...size,
     finished: movedPiece(size.laid.finished, point(0, 0), origin),
   }));
-  const names = namePlaces(placed.map(({ finished }) => finished.piece));
-  return element('g', { class: 'nest', 'data-piece': nest.piece }, [
-    ...headingOf(nest).map(({ text, size }, i) =>
-      svgInk({ kind: 'words', text, size, at: point(corner.x, corner.y + 5 + 5 * i) }),
-    ),
-    ...placed.map(({ name, place, finished }) =>
-      element('path', {
-        class: `size-${place}`,
-        'data-size': name,
-        d: pathData(outlineOf(finished), true),
-      }),
-    ),
+  const places = namePlaces(placed.map(({ finished }) => finished.piece));
+  const middle = placed[Math.floor(placed.length / 2)];
+  return [
+    ...headingOf(nest).map(({ text, size }, i): Ink => {
+      const at = point(corner.x, corner.y + 5 + 5 * i);
+      return { kind: 'words', text, size, at };
+    }),
+    ...placed.map(({ name, place, finished }): NestInk => {
+      return { kind: 'outline', place, size: name, curves: outlineOf(finished), closed: true };
+    }),
     ...placed.flatMap(({ name, place, finished }) => ticks(name, place, finished)),
-    ...grain(placed[Math.floor(placed.length / 2)]?.finished),
+    ...(middle ? grain(middle.finished) : []),
     ...cross(origin),
-    ...placed.flatMap(({ name, place }, i) => (names[i] ?? []).map((where) => sizeName(name, place, where))),
-  ]);
+    ...placed.flatMap(({ name, place }, i) =>
+      (places[i] ?? []).map((where): NestInk => ({ kind: 'size name', place, size: name, ...where })),
+    ),
+  ];
 }
 
 /** A tick outward from the stitching line at each notch, which a nest shows without its allowances. */
-const ticks = (name: string, place: number, { piece }: FinishedPiece): readonly Node[] =>
-  piece.notches.flatMap((notch) => {
+const ticks = (size: string, place: number, { piece }: FinishedPiece): readonly NestInk[] =>
+  piece.notches.flatMap((notch): readonly NestInk[] => {
     const edge = piece.edges.find((one) => one.name === notch.edge);
     if (!edge) return [];
     const { point: foot, direction } = pointAlong(edge, notch.at);
     const line = { kind: 'line', from: foot, to: moved(foot, scaled(outward(direction), tick)) } as const;
-    const names = { class: `tick-${place}`, 'data-size': name, 'data-notch': notch.name };
-    return [element('path', { ...names, d: pathData([line]) })];
+    return [{ kind: 'tick', place, size, notch: notch.name, curves: [line] }];
   });
 
-const outlineOf = ({ piece }: FinishedPiece) => piece.edges.flatMap(({ curves }) => curves);
+const outlineOf = ({ piece }: FinishedPiece): readonly Curve[] => piece.edges.flatMap(({ curves }) => curves);
 
-const sizeName = (
-  name: string,
-  place: number,
-  { at, turn }: { readonly at: Point; readonly turn: number },
-): Node => {
-  const down = textSizes.small / 3;
-  return element(
-    'text',
-    {
-      class: `size-name name-${place}`,
-      x: numeral(at.x),
-      y: numeral(at.y + down),
-      'font-size': numeral(textSizes.small),
-      transform: `rotate(${numeral(turn * degrees)} ${numeral(at.x)} ${numeral(at.y)})`,
-    },
-    words(name),
-  );
-};
-
-function grain(finished: FinishedPiece | undefined): readonly Node[] {
-  if (!finished) return [];
-  const { from, to } = finished.piece.grain;
-  return [stroke('grain', from, to), ...arrowheads(from, to)].map(svgInk);
+function grain({ piece }: FinishedPiece): readonly Ink[] {
+  const { from, to } = piece.grain;
+  return [stroke('grain', from, to), ...arrowheads(from, to)];
 }
 
 /** A small upright cross. */
-const cross = (at: Point): readonly Node[] => {
-  const arm = 4;
-  const bars = [vector(arm, 0), vector(0, arm)].map((along) => {
-    const line = { kind: 'line', from: point(-along.x, -along.y), to: point(along.x, along.y) } as const;
-    return transformedCurve(line, movedBy(vector(at.x, at.y)));
-  });
-  return bars.map((bar) => element('path', { class: 'anchor', d: pathData([bar]) }));
-};
+const cross = ({ x, y }: Point): readonly Ink[] => [
+  stroke('cross', point(x - arm, y), point(x + arm, y)),
+  stroke('cross', point(x, y - arm), point(x, y + arm)),
+];

@@ -52,7 +52,7 @@ export const nestStyle = (count: number): string =>
     'path,rect{fill:none;stroke:#000;stroke-linejoin:round}',
     '.paper{fill:#fff;stroke:none}',
     '.arrow{fill:#000;stroke:none}',
-    '.square,.anchor,.grain{stroke-width:.25}',
+    '.square,.cross,.grain{stroke-width:.25}',
     'text{font-family:sans-serif;fill:#000;stroke:none}',
     // White round the words of a line, so that they can stand on it.
     '.size-name{paint-order:stroke;stroke:#fff;stroke-width:1.2;stroke-linejoin:round;text-anchor:middle}',
