@@ -1,6 +1,7 @@
 import type { Body } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sharedBySides, sideOf } from '../engine/body/fitting.ts';
+import type { Side } from '../engine/body/side.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import type { Sketch } from '../engine/constraints/sketch.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
@@ -9,7 +10,6 @@ import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
-import type { Side } from '../engine/pattern/side.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
