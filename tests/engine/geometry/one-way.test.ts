@@ -15,7 +15,18 @@ describe('a curve and the one that follows it', () => {
     expect(runOneWay(straight)).toBe(true);
     expect(runOneWay(straight, line(10, 0, 10, 10))).toBe(true);
     expect(runOneWay(straight, cubic(10, 0, 13, 5, 16, -5, 20, 0))).toBe(true);
+    expect(runOneWay(line(0, 0, 30, 60), cubic(30, 60, 30, 100, 50, 100, 60, 120))).toBe(true);
     expect(runOneWay(straight, line(10, 0, 0, 0))).toBe(false);
+  });
+
+  it('run on one way where a leg stands square to it, or has no length', () => {
+    for (const cubicOn of [
+      cubic(10, 0, 10, 5, 15, 5, 20, 0),
+      cubic(10, 0, 15, 0, 15, 5, 20, 0),
+      cubic(10, 0, 15, 5, 20, 5, 20, 0),
+      cubic(10, 0, 10, 0, 20, 0, 20, 0),
+    ])
+      expect(runOneWay(straight, cubicOn)).toBe(true);
   });
 
   it.each([

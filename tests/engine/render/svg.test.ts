@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { boundingBox, boundsAbout } from '../../../engine/geometry/bounds.ts';
-import { readMarkup } from '../../../engine/render/read-markup.ts';
-import { readPath } from '../../../engine/render/read-path.ts';
+import { readMarkup } from '../../../engine/reading/read-markup.ts';
+import { readPath } from '../../../engine/reading/read-path.ts';
 import { pieceSvgs } from '../../../engine/render/svg.ts';
 import { smallCutLines, smallGarment } from './small-garment.ts';
 

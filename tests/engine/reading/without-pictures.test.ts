@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { withoutPictures } from '../../../engine/render/without-pictures.ts';
+import { withoutPictures } from '../../../engine/reading/without-pictures.ts';
 
 const picture = (letters: number): string => 'data:'.padEnd(letters, 'A');
 const large = picture(5_000);
