@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
+import type { MutantResult } from '@stryker-mutator/api/core';
 import { Stryker } from '@stryker-mutator/core';
 import fc from 'fast-check';
 
@@ -50,34 +51,44 @@ const wanted = values.sample
   ? placesAt(Number(values.seed), Number(values.sample))
   : (values.mutate?.split(',') ?? Object.keys(folders).map((folder) => `${folder}/**/*.ts`));
 
-/** What a change makes of a place, and what stood there; both without `=` after `<` and `>`, they are alike where only a limit itself changes sides. */
-const atLimit = (before: string, after: string): boolean =>
+/** Whether a change only moves a limit onto its own side or off it, as `<` to `<=` does. */
+const isLimitOnly = (before: string, after: string): boolean =>
   before.replace(/([<>])=/g, '$1') === after.replace(/([<>])=/g, '$1');
 
-const tallies = { changes: [0, 0], limits: [0, 0] };
+/** What stands between two places of a file; lines and columns count from 1. */
+function standing(file: string, { start, end }: MutantResult['location']): string {
+  const lines = readFileSync(file, 'utf8')
+    .split('\n')
+    .slice(start.line - 1, end.line);
+  const rest = (lines.at(-1)?.length ?? 0) - end.column + 1;
+  const text = lines.join('\n');
+  return text.slice(start.column - 1, text.length - rest);
+}
+
+const changes: boolean[] = [];
+const limits: boolean[] = [];
 for (const [folder, testFiles] of Object.entries(folders)) {
   const mutate = [...new Set(wanted)].filter((place) => place.startsWith(`${folder}/`));
   if (mutate.length === 0) continue;
-  for (const mutant of await new Stryker({ mutate, testFiles: [...testFiles] }).runMutationTest()) {
-    if (mutant.status === 'Ignored') continue;
-    const { start, end } = mutant.location;
-    const lines = readFileSync(mutant.fileName, 'utf8')
-      .split('\n')
-      .slice(start.line - 1, end.line);
-    const before = lines
-      .join('\n')
-      .slice(start.column - 1, end.line === start.line ? end.column - 1 : undefined);
-    const kind = atLimit(before, mutant.replacement ?? '') ? 'limits' : 'changes';
-    const noticed = mutant.status === 'Killed' || mutant.status === 'Timeout';
-    tallies[kind][0] += Number(noticed);
-    tallies[kind][1]++;
-    if (!noticed)
-      process.stdout.write(
-        `${relative('.', mutant.fileName)}:${start.line}:${start.column} ${before} -> ${mutant.replacement} (${mutant.status}${kind === 'limits' ? ', a limit only' : ''})\n`,
-      );
+  const results = await new Stryker({ mutate, testFiles: [...testFiles] }).runMutationTest();
+  for (const { status, fileName, location, replacement = '' } of results) {
+    if (status === 'Ignored') continue;
+    const before = standing(fileName, location);
+    const isNoticed = status === 'Killed' || status === 'Timeout';
+    (isLimitOnly(before, replacement) ? limits : changes).push(isNoticed);
+    const { line, column } = location.start;
+    if (!isNoticed)
+      say(`${relative('.', fileName)}:${line}:${column}  ${before}  ->  ${replacement}  (${status})`);
   }
 }
-const says = ([noticed, all]: readonly number[]): string => `${noticed} of ${all}`;
-process.stdout.write(
-  `${says(tallies.changes)} changes were noticed, and ${says(tallies.limits)} of < to <= and the like.\n`,
+say(
+  `Changes of a limit alone, such as < to <=: ${countOf(limits)} noticed. All others: ${countOf(changes)}.`,
 );
+
+function countOf(noticed: readonly boolean[]): string {
+  return `${noticed.filter(Boolean).length} of ${noticed.length}`;
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
