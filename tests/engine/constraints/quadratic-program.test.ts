@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { factor, triangle } from '../../../engine/constraints/numeric/cholesky.ts';
 import { type LinearRows, QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
+import { uniform } from '../../uniform.ts';
 
 /** The npm package quadprog: a translation of Turlach's Fortran code. Its arrays count from one. */
 interface Other {
@@ -32,7 +33,7 @@ const program = fc
       inside: vector(n),
       equal: matrix(Math.floor(n / 3), n),
       atLeast: matrix(inequalities, n),
-      slack: fc.array(fc.double({ min: 0, max: 4, noNaN: true }), {
+      slack: fc.array(uniform(0, 4), {
         minLength: inequalities,
         maxLength: inequalities,
       }),

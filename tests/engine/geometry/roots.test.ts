@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bernstein, bernsteinProduct, bernsteinSlope } from '../../../engine/geometry/bernstein.ts';
 import { rootsBetween01 } from '../../../engine/geometry/roots.ts';
+import { uniform } from '../../uniform.ts';
 
 /** The Bernstein coefficients of (t - r): its values at 0 and at 1. */
 const factor = (root: number): readonly number[] => [-root, 1 - root];
@@ -45,7 +46,7 @@ describe('a polynomial made of known roots', () => {
 
   it('is the product of its factors, and so is its slope by the rule of products', () => {
     fc.assert(
-      fc.property(anyRoots, anySign, fc.double({ min: 0, max: 1, noNaN: true }), (thousandths, by, t) => {
+      fc.property(anyRoots, anySign, uniform(0, 1), (thousandths, by, t) => {
         const roots = thousandths.map((r) => r / 1000);
         const product = (left: readonly number[]): number => left.reduce((all, r) => all * (t - r), by);
         const slope = roots.reduce((sum, _, i) => sum + product(roots.filter((__, k) => k !== i)), 0);

@@ -21,9 +21,10 @@ import {
   scaled,
   unit,
 } from '../../../engine/geometry/vector.ts';
+import { uniform } from '../../uniform.ts';
 import { anyPoint } from './generators.ts';
 
-const angle = fc.double({ min: -7, max: 7, noNaN: true });
+const angle = uniform(-7, 7);
 const near = (a: { x: number; y: number }, b: { x: number; y: number }): void => {
   expect(a.x).toBeCloseTo(b.x, 6);
   expect(a.y).toBeCloseTo(b.y, 6);

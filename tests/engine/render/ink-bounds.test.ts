@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { point } from '../../../engine/geometry/point.ts';
 import type { Words } from '../../../engine/render/ink.ts';
 import { inkBounds } from '../../../engine/render/ink-bounds.ts';
+import { uniform } from '../../uniform.ts';
 
-const anywhere = fc.double({ min: -900, max: 900, noNaN: true });
+const anywhere = uniform(-900, 900);
 const anyWords = fc.record({
   kind: fc.constant('words' as const),
   text: fc.string({ minLength: 1, maxLength: 30 }),

@@ -8,6 +8,7 @@ import { finishedPieces } from '../../../engine/render/finish.ts';
 import type { FinishedPiece } from '../../../engine/render/finished-piece.ts';
 import type { Ink } from '../../../engine/render/ink.ts';
 import { movedPiece, turnedPiece, turnToGrain } from '../../../engine/render/place.ts';
+import { uniform } from '../../uniform.ts';
 import { smallCutLines, smallGarment } from './small-garment.ts';
 
 const pieces = finishedPieces(smallGarment, smallCutLines, 'slit');
@@ -28,7 +29,7 @@ function expectSame(found: ReturnType<typeof drawnEnds>, wanted: ReturnType<type
 describe('a piece', () => {
   test('turned is drawn as its drawing turned: buttonholes, notches and all', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...pieces), fc.double({ min: -7, max: 7, noNaN: true }), (piece, turn) => {
+      fc.property(fc.constantFrom(...pieces), uniform(-7, 7), (piece, turn) => {
         expectSame(drawnEnds(turnedPiece(piece, turn)), drawnEnds(piece, turnedBy(point(0, 0), turn)));
       }),
       { numRuns: 30 },
@@ -47,7 +48,7 @@ describe('a piece', () => {
     const [piece] = smallGarment.pieces;
     if (!piece) throw new Error('no such piece');
     fc.assert(
-      fc.property(fc.double({ min: -7, max: 7, noNaN: true }), (angle) => {
+      fc.property(uniform(-7, 7), (angle) => {
         const grain = { from: point(5, 5), to: point(5 + 90 * Math.cos(angle), 5 + 90 * Math.sin(angle)) };
         const turn = turnToGrain({ ...piece, grain });
         const to = turnedBy(point(0, 0), turn);
