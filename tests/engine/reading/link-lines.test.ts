@@ -64,7 +64,10 @@ describe('open lines', () => {
       gap: 3,
       at: { x: 9, y: 0 },
     });
-    expect(linked([top, right], 1)).toMatchObject({ closed: false, gap: expect.closeTo(Math.hypot(9, 9), 9) });
+    expect(linked([top, right], 1)).toMatchObject({
+      closed: false,
+      gap: expect.closeTo(Math.hypot(9, 9), 9),
+    });
     expect(linked([], 1)).toMatchObject({ closed: false });
   });
 
