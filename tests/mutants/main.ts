@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { MutantResult } from '@stryker-mutator/api/core';
 import { Stryker } from '@stryker-mutator/core';
 import fc from 'fast-check';
 
@@ -54,6 +53,8 @@ const wanted = values.sample
 /** Whether a change only moves a limit onto its own side or off it, as `<` to `<=` does. */
 const isLimitOnly = (before: string, after: string): boolean =>
   before.replace(/([<>])=/g, '$1') === after.replace(/([<>])=/g, '$1');
+
+type MutantResult = Awaited<ReturnType<Stryker['runMutationTest']>>[number];
 
 /** What stands between two places of a file; lines and columns count from 1. */
 function standing(file: string, { start, end }: MutantResult['location']): string {

@@ -46,6 +46,34 @@ describe('the distance from a rectangle to a stroke', () => {
     expect(from(12, 11, 20, 20)).toBe(0);
     expect(from(10, 10, 10, 10)).toBe(0);
   });
+
+  it('is that of the nearest of many places of the stroke, however the two lie', () => {
+    const [place, side] = [uniform(-30, 30), uniform(0.1, 40)];
+    fc.assert(
+      fc.property(
+        place,
+        place,
+        side,
+        side,
+        fc.tuple(place, place, place, place),
+        (x, y, width, height, ends) => {
+          const [x1, y1, x2, y2] = ends;
+          const away = (share: number): number =>
+            Math.hypot(
+              Math.max(0, Math.abs(x1 + share * (x2 - x1) - x) - width / 2),
+              Math.max(0, Math.abs(y1 + share * (y2 - y1) - y) - height / 2),
+            );
+          const least = Math.min(...Array.from({ length: 1001 }, (_, i) => away(i / 1000)));
+          const found = distanceToStroke(
+            { middle: point(x, y), width, height },
+            { from: point(x1, y1), to: point(x2, y2) },
+          );
+          expect(found).toBeLessThanOrEqual(least + 1e-9);
+          expect(found).toBeGreaterThanOrEqual(least - Math.hypot(x2 - x1, y2 - y1) / 1000);
+        },
+      ),
+    );
+  });
 });
 
 describe('the distance that a rectangle and a stroke are apart at least', () => {
