@@ -125,5 +125,9 @@ describe('the fullest place of a princess edge', () => {
   it('is counted in the direction in which the edge runs: a mirrored panel is walked against its outline', () => {
     expect(figure(fullest('past level', 'against'), mirrorImage(bulging(14)))).toBeCloseTo(14, 4);
     expect(figure(fullest('past level', 'against'), bulging(14))).toBeCloseTo(-14, 4);
+    for (const angle of [-2, 0.7, 1.6])
+      expect(
+        figure(fullest('past level', 'against'), laidElsewhere(mirrorImage(bulging(14)), angle)),
+      ).toBeCloseTo(14, 4);
   });
 });
