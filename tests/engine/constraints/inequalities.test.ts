@@ -32,6 +32,39 @@ describe('bounds', () => {
     expect(valued(answer, 'other dart')).toBeCloseTo(10, 9);
   });
 
+  it('are never left by whatever comes to rest on them, be it by rounding', () => {
+    fc.assert(
+      fc.property(
+        uniform(3, 60),
+        uniform(0.1, 40),
+        uniform(0.1, 90),
+        fc.constantFrom(1, -1),
+        (limit, off, pull, side) => {
+          const draw = new SketchBuilder();
+          draw.length('dart', limit - side * off, side === 1 ? { max: limit } : { min: limit });
+          draw.length('rest', 20);
+          draw.relation({
+            kind: 'sum',
+            name: 'intake',
+            terms: [scalarOf('dart'), scalarOf('rest', 1.7)],
+            value: 80,
+          });
+          draw.wish({
+            kind: 'near',
+            name: 'far',
+            terms: [scalarOf('dart')],
+            value: limit + side * pull,
+            weight: 0.3,
+          });
+          const within = side * (limit - valued(solve(draw.sketch()), 'dart'));
+          expect(within).toBeGreaterThanOrEqual(0);
+          expect(within).toBeLessThan(1e-9);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
   it('let go of a scalar that no longer pulls', () => {
     const draw = new SketchBuilder();
     draw.length('dart', 30, { min: 5, max: 30 });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { around, isOneLine, linesAt } from '../../../engine/finishing/one-line.ts';
+import { arc } from '../../../engine/geometry/arc.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import type { PieceEdge } from '../../../engine/pattern/piece.ts';
-import { cubic, edge, line, piece, polygon } from '../garments.ts';
+import { edge, line, piece, polygon } from '../garments.ts';
 
 /** A panel whose top is cut into several edges at these places. */
 function panel(stops: readonly number[], rest: (i: number) => Partial<PieceEdge> = () => ({})) {
@@ -41,9 +42,8 @@ describe('an edge and the next', () => {
     expect(
       isOneLine({ ...darted, edges: [first, ...others.slice(0, -1), { ...leg, turn: 'dart' }] }, 0),
     ).toBe(false);
-    const round = piece('cuff', [
-      edge('rim', [cubic(point(0, 0), point(60, -40), point(60, 40), point(0, 0))]),
-    ]);
+    const rim = arc(point(0, 0), { x: 40, y: 0 }, 2 * Math.PI, 0.01).curves;
+    const round = piece('cuff', [edge('rim', rim)]);
     expect(isOneLine(round, 0)).toBe(false);
     const eye = [line(point(0, 0), point(9, 0)), line(point(9, 0), point(0, 0))];
     expect(
