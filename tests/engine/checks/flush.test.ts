@@ -103,6 +103,14 @@ describe('the allowances at the ends of a seam', () => {
     expect(faults([panel('left'), narrow], [cut('left', {}), cut('right', { beside: 6 })])).toEqual([]);
   });
 
+  it('reach nowhere beyond it on either side where the edge across has none', () => {
+    const top: Rest = { allowance: 0 };
+    const bare = [panel('left', { top }), panel('right', { top })];
+    expect(faults(bare, [cut('left', { above: 0 }), cut('right', { above: 0 })])).toEqual([]);
+    expect(faults(bare, [cut('left', { above: 1e-9 }), cut('right', { above: -1e-9 })])).toEqual([]);
+    expect(faults(bare, [cut('left', { above: 0.3 }), cut('right', { above: 0 })])).toHaveLength(1);
+  });
+
   it('have nothing to match on a fold, where another seam runs through, where nothing is cut, and where the seam is felled', () => {
     const uneven = [cut('left', { above: 10.3 }), cut('right', {})];
     for (const top of [{ turn: 'fold', allowance: 0 }, { rank: 0 }, { rank: 1 }] as const) {

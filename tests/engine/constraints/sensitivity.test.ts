@@ -116,6 +116,10 @@ describe('the end of a short axis of an ellipse, as seen from far beyond its mid
     const moved = slope((x) => nearest(a, b, { x, y: down }), 0, 'on');
     expect(moved.x).toBeCloseTo(1 / (1 - ((b - down) * b) / (a * a)), 4);
     expect(moved.y).toBeCloseTo(0, 6);
+    // Followed in one step, not solved for anew.
+    const solution = solve(nearest(a, b, { x: 0, y: down }));
+    expect(follow(nearest(a, b, { x: STEP, y: down }), solution).iterations).toBe(1);
+    expect(solve(nearest(a, b, { x: STEP, y: down })).iterations).toBeGreaterThan(1);
   });
 });
 
