@@ -55,7 +55,7 @@ describe('the scale of a traced drawing', () => {
     ['nothing', drawn([0, 0], [0, 0], [0, 0], [0, 0])],
   ])('is not told by %s', (_, line) => {
     expect(scale([line])).toEqual(['square-not-square']);
-    expect(scale([line], 2)).toEqual(['given', 2]);
+    expect(scale([line], 2)).toEqual(['given', 2, 'square-missing']);
     expect(scale([line, square(100)])).toEqual(['square', 0.5]);
   });
 
