@@ -15,6 +15,10 @@ export interface Written {
   readonly age: number | undefined;
   readonly units: Unit | undefined;
   readonly cup: string | undefined;
+  /** What was measured twice, and stays as it is. */
+  readonly sure: readonly MeasurementName[];
+  /** Whether contradicting measurements are moved to the most likely body behind them. */
+  readonly reconcile: boolean;
   readonly numbers: Readonly<Partial<Record<MeasurementName, number>>>;
 }
 
@@ -49,6 +53,8 @@ export function readNumbers(fields: Readonly<Record<string, unknown>>): {
     age: read('age', shape.age),
     units: read('units', shape.units),
     cup: read('cup', shape.cup),
+    sure: read('sure', shape.sure) ?? [],
+    reconcile: read('reconcile', shape.reconcile) ?? false,
     numbers,
   };
   return { written, issues };
@@ -113,6 +119,13 @@ function unreadable(field: ReadField, value: unknown): Issue {
         ...refuse('age-out-of-range', `${given} is no age: give whole years, such as 34.`),
         limits: { min: 0, max: 130, unit: 'years' },
       };
+    case 'sure':
+      return refuse('sure-not-understood', notSure(value));
+    case 'reconcile':
+      return refuse(
+        'reconcile-not-understood',
+        `Write reconcile: true, or leave it out: ${given} is neither.`,
+      );
     case 'name':
       return refuse('name-unusable', 'The name must be one line of text, no longer than 80 characters.');
     default:
@@ -121,6 +134,18 @@ function unreadable(field: ReadField, value: unknown): Issue {
         `${given} is no number for the ${measurementWords(field)}: write it like 36.25, 36 1/4 or 36-1/4, without the unit.`,
       );
   }
+}
+
+/** Why a list of sure measurements is none. */
+function notSure(value: unknown): string {
+  const known: readonly unknown[] = measurementNames;
+  const how =
+    'Write the measurements that you took twice as a list of their names, such as sure: [waistGirth].';
+  if (!Array.isArray(value)) return how;
+  const stray: unknown = value.find((name) => !known.includes(name));
+  if (stray === undefined) return how;
+  const nearest = typeof stray === 'string' ? nearestWord(stray, measurementNames) : undefined;
+  return `There is no measurement called ${shown(stray)} to be sure of.${nearest ? ` Do you mean ${nearest}?` : ` ${how}`}`;
 }
 
 const issue = (code: string, path: string, message: string): Issue => ({
