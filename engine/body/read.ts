@@ -13,7 +13,8 @@ import {
   measured,
   reconciledTo,
 } from './found.ts';
-import { recognisedMistakes } from './mistaken.ts';
+import { type Mistake, recognisedMistakes } from './mistaken.ts';
+import { mixedUp } from './mixed-up/mixed-up.ts';
 import { womenLike } from './population/women.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
@@ -38,8 +39,7 @@ export function readBody(data: unknown): Result<Body> {
   if (!units) return { ok: false, issues: unread };
 
   const all = inMillimetres(written.numbers, units);
-  const wrongValues = valueIssues(written, units);
-  const refused = new Set(wrongValues.filter(isError).map(({ path }) => path));
+  const { issues: wrongValues, refused } = valueIssues(written, all, units);
   const taken: Sizes = refused.has('units')
     ? {}
     : Object.fromEntries(Object.entries(all).filter(([name]) => !refused.has(name)));
@@ -94,15 +94,39 @@ const inMillimetres = (numbers: Sizes, units: Unit): Sizes =>
     ]),
   );
 
-/** What is wrong with single numbers; a mistake that was recognised stands in for the ranges it breaks. */
-function valueIssues({ numbers, age }: Written, units: Unit): readonly Issue[] {
+/**
+ * What is wrong with the numbers by themselves; a mistake that was recognised stands in for the ranges it breaks, and for
+ * the contradictions. A child's are only held to what is possible.
+ */
+function valueIssues(
+  { numbers, age, sure }: Written,
+  sizes: Sizes,
+  units: Unit,
+): { readonly issues: readonly Issue[]; readonly refused: ReadonlySet<string> } {
   const isYoung = age !== undefined && isChild(age, {});
-  const mistakes = isYoung ? [] : recognisedMistakes(numbers, units);
+  const mistakes = isYoung ? [] : mistakesIn(numbers, sizes, units, sure);
   const explained = new Set<string>(mistakes.flatMap(({ explains }) => explains));
-  return [
+  const issues = [
     ...mistakes.map(({ issue }) => issue),
     ...outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path)),
   ];
+  return { issues, refused: new Set([...issues.filter(isError).map(({ path }) => path), ...explained]) };
+}
+
+/** Numbers that cannot stand as they are, or, where all can, those that were all but certainly meant otherwise. */
+function mistakesIn(
+  numbers: Sizes,
+  sizes: Sizes,
+  units: Unit,
+  sure: readonly MeasurementName[],
+): readonly Mistake[] {
+  const recognised = recognisedMistakes(numbers, units, sure);
+  if (recognised.length > 0 || isChild(undefined, sizes)) return recognised;
+  const impossible = outOfRange(numbers, units, false).filter(isError);
+  // One impossible number makes others look odd: then only what explains it is a mistake.
+  return mixedUp(sizes, units, sure).filter(({ explains }) =>
+    impossible.every(({ path }) => explains.some((name) => name === path)),
+  );
 }
 
 /** The measurements, and the under-bust girth that a cup stands for where it was not measured itself. */

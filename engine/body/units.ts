@@ -3,6 +3,12 @@ export const unitNames = ['cm', 'in', 'mm'] as const;
 
 export type Unit = (typeof unitNames)[number];
 
+export const unitWords: Readonly<Record<Unit, string>> = {
+  cm: 'centimetres',
+  in: 'inches',
+  mm: 'millimetres',
+};
+
 /** Millimetres in one unit; the inch is exactly 25.4 mm (international yard and pound agreement, 1959). */
 export const millimetres: Readonly<Record<Unit, number>> = { mm: 1, cm: 10, in: 25.4 };
 

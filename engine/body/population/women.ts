@@ -2,7 +2,7 @@ import survey from '../../../measurements/women-survey-2012.json' with { type: '
 import { type MeasurementName, measurementNames } from '../body.ts';
 import { expectedBustPointWidth, expectedFrontExcess } from '../bust.ts';
 import { betweenFolds, halfWay } from '../estimate-frame.ts';
-import { acrossFrontShare, armscyeShare, elbowShare, underBustSpread } from '../estimate-girths.ts';
+import { acrossFrontShare, armscyeShare, elbowShare } from '../estimate-girths.ts';
 import { frontSpread, meanScyeDepth, meanScyeFall, overBack, overBlade } from '../estimate-lengths.ts';
 import { backNeckRise } from '../neck.ts';
 import { underBustForBust, upperChestForBust, upperChestForUnderBust } from '../size-table.ts';
@@ -50,6 +50,12 @@ function sumOf(
 /** Mean waist girth at its natural level as a share of that at the navel: NATICK/TR-89/044, 1988. */
 const naturalWaist = 725.5 / 791.9;
 
+/**
+ * How far a waist lies from that share, and an under-bust girth from what the bust makes of it, one standard deviation,
+ * mm: wide enough for all figures, and for cups from AA to H. Judgement.
+ */
+const [waistVariety, cupVariety] = [35, 40];
+
 /** The sizes at which what is not straight is taken as straight, mm. */
 export type Near = Readonly<
   Record<'bustGirth' | 'underBustGirth' | 'bustPointWidth' | 'neckBaseGirth', number>
@@ -68,7 +74,7 @@ export function womenLike(near: Near): Joint {
   const neckBaseGirth = dimension('neckBaseGirth');
   const shoulderLength = dimension('shoulderLength');
   const wristGirth = dimension('wristGirth');
-  const waistGirth = sumOf('waistGirth', 25, 0, [naturalWaist, dimension('waistGirthAtNavel')]);
+  const waistGirth = sumOf('waistGirth', waistVariety, 0, [naturalWaist, dimension('waistGirthAtNavel')]);
   const upperArmGirth = sumOf('upperArmGirth', 8, 0, [relaxedArm, dimension('upperArmGirthFlexed')]);
   const outerArmLength = sumOf('outerArmLength', 10, 0, [overElbow, dimension('outerArmLengthStraight')]);
   const acrossBackWidth = sumOf('acrossBackWidth', 12, 0, [betweenFolds, dimension('acrossBackWidth')]);
@@ -78,7 +84,7 @@ export function womenLike(near: Near): Joint {
   ]);
 
   const slope = (line: { readonly at: (x: number) => number }): number => line.at(1) - line.at(0);
-  const underBustGirth = sumOf('underBustGirth', underBustSpread, underBustForBust.at(0), [
+  const underBustGirth = sumOf('underBustGirth', cupVariety, underBustForBust.at(0), [
     slope(underBustForBust),
     bustGirth,
   ]);

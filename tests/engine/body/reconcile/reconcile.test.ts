@@ -168,7 +168,10 @@ describe('one reading far off among good ones', () => {
   const blamed = (name: MeasurementName, mm: number) => {
     const said = { contradicts: 0, misread: 0, first: 0, orElse: 0, wrong: 0, others: 0 };
     for (const set of good) {
-      const { known } = read(inFile({ ...set, [name]: set[name] + mm }, { reconcile: true }));
+      const body = readBody(inFile({ ...set, [name]: set[name] + mm }, { reconcile: true }));
+      // So far off, some look exchanged, or as if two digits were, and are refused as such.
+      if (!body.ok) continue;
+      const { known } = body.value;
       const moved = measurementNames.flatMap((each) => {
         const from = known[each];
         return from.from === 'reconciled' ? [{ name: each, ...from }] : [];
