@@ -63,10 +63,14 @@ const kinds: readonly Kind[] = [
   unclosedQuote,
 ];
 
+/** A longer line (characters) is no measurement, and none is looked at for slips. */
+const longest = 200;
+
 const withoutComment = (line: string): string => line.replace(/(?:^|\s)#.*$/, '').trimEnd();
 
 function slipsOf(text: string, known: readonly Kind[]): readonly Slip[] {
   return text.split(/\r?\n/).flatMap((whole, i): readonly Slip[] => {
+    if (whole.length > longest) return [];
     const line = withoutComment(whole);
     for (const { wrong, slip, meant } of known) {
       const found = slip.exec(line);
@@ -86,7 +90,7 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
   if (!(error instanceof YAMLError)) return undefined;
   const stopped = error.linePos?.[0].line ?? 1;
   const lines = text.split(/\r?\n/);
-  const at = (line: number): string => withoutComment(lines[line - 1] ?? '').trim();
+  const at = (line: number): string => withoutComment((lines[line - 1] ?? '').slice(0, longest)).trim();
   if (error.code === 'DUPLICATE_KEY')
     return { line: stopped, text: at(stopped), wrong: 'says again what an earlier line has said; keep one' };
   const unclosed = { quote: [unclosedQuote], Flow: [unclosedBracket] };
@@ -104,14 +108,14 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
 /** A line that begins further right than the one above it, or has a second colon. */
 function furtherRight(lines: readonly string[], stopped: number): Slip {
   const [above = '', below = ''] = [lines[stopped - 1], lines[stopped]];
+  const text = withoutComment(above.slice(0, longest)).trim();
   const indent = (line: string): number => line.length - line.trimStart().length;
   if (below.trim() !== '' && indent(below) > indent(above))
     return {
       line: stopped + 1,
-      text: withoutComment(below).trim(),
+      text: withoutComment(below.slice(0, longest)).trim(),
       wrong: 'begins further right than the line above, as if it were a part of it; begin both alike',
     };
-  const text = withoutComment(above).trim();
   return {
     line: stopped,
     text,

@@ -1,6 +1,6 @@
 import type { Issue } from '../../issue.ts';
 import type { MeasurementName } from '../body.ts';
-import { listed } from '../found.ts';
+import { essentialNames, listed } from '../found.ts';
 import type { Mistake } from '../mistaken.ts';
 import { inUnit, millimetres, type Unit, unitWords } from '../units.ts';
 import { measurementWords } from '../words.ts';
@@ -19,6 +19,7 @@ const plausible = 2;
  * them, where another reading is not. Of several such readings the one that makes her likeliest as a whole. What is sure is not doubted.
  */
 export function mixedUp(sizes: Sizes, units: Unit, sure: readonly MeasurementName[]): readonly Mistake[] {
+  if (!essentialNames.some((name) => sizes[name] !== undefined)) return [];
   const standing = standingOf(sizes);
   if (standing.all <= Math.min(...Object.values(doubted))) return [];
   const found = otherReadings(sizes, units)

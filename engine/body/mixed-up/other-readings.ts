@@ -76,6 +76,7 @@ export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[
 /** A number with each two neighbouring digits exchanged, written with one decimal at most; its length is kept. */
 export function withDigitsExchanged(number: number): readonly number[] {
   const text = String(Number(number.toFixed(1)));
+  if (!/^\d+(?:\.\d)?$/.test(text)) return [];
   const places = [...text].flatMap((sign, place) => (sign === '.' ? [] : [place]));
   const others = places.slice(1).map((place, i) => {
     const signs = [...text];

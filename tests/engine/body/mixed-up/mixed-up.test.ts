@@ -126,6 +126,7 @@ describe('two digits exchanged', () => {
     expect(withDigitsExchanged(40.5)).toEqual([45]);
     expect(withDigitsExchanged(18.7)).toEqual([81.7, 17.8]);
     expect(withDigitsExchanged(99)).toEqual([]);
+    for (const odd of [-87, 1e21, 0]) expect(withDigitsExchanged(odd)).toEqual([]);
   });
 
   test.each<[MeasurementName, number]>([
