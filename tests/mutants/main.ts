@@ -21,6 +21,7 @@ const { values } = parseArgs({
 /** What may be changed, and the tests that are to notice. */
 const folders: Readonly<Record<string, readonly string[]>> = {
   'engine/geometry': ['tests/engine/geometry/**/*.test.ts'],
+  'engine/numeric': ['tests/engine/numeric/**/*.test.ts'],
   'engine/constraints': ['tests/engine/constraints/**/*.test.ts'],
   'engine/finishing': ['tests/engine/finishing/**/*.test.ts'],
   'engine/checks': ['tests/engine/checks/**/*.test.ts'],

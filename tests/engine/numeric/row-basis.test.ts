@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { RowBasis } from '../../../../engine/constraints/numeric/row-basis.ts';
-import { uniform } from '../../../uniform.ts';
+import { RowBasis } from '../../../engine/numeric/row-basis.ts';
+import { uniform } from '../../uniform.ts';
 
 const N = 6;
 const anyRow = fc.array(fc.oneof(fc.constant(0), uniform(-3, 3)), { minLength: N, maxLength: N });

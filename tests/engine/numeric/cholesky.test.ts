@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factor, solveLower, solveUpper, triangle } from '../../../../engine/constraints/numeric/cholesky.ts';
-import { innerProduct } from '../../../../engine/constraints/numeric/inner-product.ts';
-import { uniform } from '../../../uniform.ts';
+import { factor, solveLower, solveUpper, triangle } from '../../../engine/numeric/cholesky.ts';
+import { innerProduct } from '../../../engine/numeric/inner-product.ts';
+import { uniform } from '../../uniform.ts';
 
 /** A lower triangle with a positive diagonal, many of its entries zero, so that rows begin late. */
 const anyFactor = fc.integer({ min: 1, max: 9 }).chain((n) =>
