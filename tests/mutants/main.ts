@@ -83,6 +83,8 @@ for (const [folder, testFiles] of Object.entries(folders)) {
       say(`${relative('.', fileName)}:${line}:${column}  ${before}  ->  ${replacement}  (${status})`);
   }
 }
+if (changes.length + limits.length === 0)
+  say(`There is no operator to change there. Name files of ${Object.keys(folders).join(', ')}.`);
 say(
   `Changes of a limit alone, such as < to <=: ${countOf(limits)} noticed. All others: ${countOf(changes)}.`,
 );
