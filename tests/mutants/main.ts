@@ -67,8 +67,7 @@ function standing(file: string, { start, end }: MutantResult['location']): strin
   return text.slice(start.column - 1, text.length - rest);
 }
 
-const changes: boolean[] = [];
-const limits: boolean[] = [];
+const [changes, limits]: [boolean[], boolean[]] = [[], []];
 for (const [folder, testFiles] of Object.entries(folders)) {
   const mutate = [...new Set(wanted)].filter((place) => place.startsWith(`${folder}/`));
   if (mutate.length === 0) continue;
@@ -82,12 +81,12 @@ for (const [folder, testFiles] of Object.entries(folders)) {
     if (!isNoticed)
       say(`${relative('.', fileName)}:${line}:${column}  ${before}  ->  ${replacement}  (${status})`);
   }
+  say(
+    `Up to ${folder}: ${countOf(changes)} changes noticed, and ${countOf(limits)} of < to <= and the like.`,
+  );
 }
 if (changes.length + limits.length === 0)
   say(`There is no operator to change there. Name files of ${Object.keys(folders).join(', ')}.`);
-say(
-  `Changes of a limit alone, such as < to <=: ${countOf(limits)} noticed. All others: ${countOf(changes)}.`,
-);
 
 function countOf(noticed: readonly boolean[]): string {
   return `${noticed.filter(Boolean).length} of ${noticed.length}`;
