@@ -56,6 +56,40 @@ const straight: Curve = line(point(0, 0), point(70, 0));
 
 const faults = (made: Garment) => cutReady(made, cuttingLines(made, PARALLEL), 0.05);
 
+describe('the cutting lines of a panel that is sewn to two, one below the other', () => {
+  it('end flush where the seam begins, at the upper, and where it ends, at the lower', () => {
+    const made = panels(hooked(70, 12, 3), straight);
+    const [whole, side] = made.pieces;
+    if (!whole || !side) throw new Error('no panels');
+    const [top, middle, foot] = [point(0, 0), point(0, 110), point(0, 200)];
+    const [waistLine, , , centre] = whole.edges;
+    if (!waistLine || !centre) throw new Error('no edges');
+    const left = (y: number) => point(-70, y);
+    const upper = piece('centre back', [
+      waistLine,
+      edge('princess', [line(top, middle)], seam),
+      edge('yoke', [line(middle, left(110))], rest),
+      edge('centre', [line(left(110), waistLine.curves[0]?.from ?? top)], seam),
+    ]);
+    const lower = piece('lower back', [
+      edge('yoke', [line(left(110), middle)], rest),
+      edge('princess', [line(middle, foot)], seam),
+      edge('hem', [line(foot, left(200))], rest),
+      edge('centre', [line(left(200), left(110))], seam),
+    ]);
+    const [sewn] = made.seams;
+    if (!sewn) throw new Error('no seam');
+    const parted = { ...sewn, a: [...sewn.a, { piece: 'lower back', edge: 'princess' }] };
+    expect(faults(garment([upper, lower, side], { seams: [parted] }))).toEqual([]);
+    // Without the seam the two waists would end unevenly.
+    const cuts = cuttingLines(garment([upper, lower, side]), PARALLEL);
+    const codes = cutReady(garment([upper, lower, side], { seams: [parted] }), cuts, 0.05).map(
+      ({ code }) => code,
+    );
+    expect(codes).toContain('allowances-not-flush');
+  });
+});
+
 describe('the cutting lines of two panels that are sewn together', () => {
   it.each([
     [
