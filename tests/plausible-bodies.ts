@@ -4,6 +4,7 @@ import { cupDifference } from '../engine/body/cup.ts';
 import { completed } from '../engine/body/estimate.ts';
 import { essentialNames, measured } from '../engine/body/found.ts';
 import survey from '../measurements/women-survey-2012.json' with { type: 'json' };
+import { uniform } from './uniform.ts';
 
 /** Measurements as a body file holds them. Lengths in mm, the shoulder slope in degrees. */
 export type BodyData = Readonly<Record<string, unknown>>;
@@ -68,7 +69,7 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
     cup: fc.constantFrom('none', 'letter', 'girth'),
     difference: fc.integer({ min: 100, max: 280 }),
     optional: fc.subarray(optionalNames),
-    off: fc.array(fc.double({ min: -1.5, max: 1.5, noNaN: true }), {
+    off: fc.array(uniform(-1.5, 1.5), {
       minLength: measurementNames.length,
       maxLength: measurementNames.length,
     }),
