@@ -1,0 +1,134 @@
+import type { Ring } from './convex-parts.ts';
+
+/**
+ * Where one shape must not stand for another's sake: the differences of their places at which they overlap. Its boundary
+ * as straight stretches x, y, x, y each, with the forbidden side where the cross product from the stretch is positive.
+ */
+export interface NoFit {
+  readonly stretches: Float64Array;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/**
+ * The places (of `moving` less those of `fixed`) at which two shapes overlap: the sums of each convex part of the fixed one
+ * with each of the moving one turned round (Minkowski sums), of which only the stretches of boundary are kept that lie
+ * inside no other (M. Cyrus, J. Beck, 1978, clips a stretch by a convex polygon). A hole that is just filled keeps its
+ * stretches, so an exact fit stays allowed.
+ */
+export function noFit(fixed: readonly Ring[], moving: readonly Ring[]): NoFit {
+  const sums = fixed.flatMap((a) => moving.map((b) => sumOf(a, turnedRound(b))));
+  const boxes = sums.map(boxOf);
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const box of boxes) {
+    left = Math.min(left, box[0]);
+    right = Math.max(right, box[1]);
+    top = Math.min(top, box[2]);
+    bottom = Math.max(bottom, box[3]);
+  }
+  const small = 1e-9 * Math.max(right - left, bottom - top);
+  const kept: number[] = [];
+  for (const [own, sum] of sums.entries())
+    for (let i = 0; i < sum.length; i += 2) {
+      const [ax, ay] = [sum[i] ?? 0, sum[i + 1] ?? 0];
+      const [bx, by] = [sum[(i + 2) % sum.length] ?? 0, sum[(i + 3) % sum.length] ?? 0];
+      const length = Math.hypot(bx - ax, by - ay);
+      let open: [number, number][] = [[0, 1]];
+      for (let k = 0; k < sums.length && open.length > 0; k++) {
+        const box = boxes[k];
+        const other = sums[k];
+        if (k === own || !box || !other) continue;
+        if (Math.min(ax, bx) > box[1] || Math.max(ax, bx) < box[0]) continue;
+        if (Math.min(ay, by) > box[3] || Math.max(ay, by) < box[2]) continue;
+        const hidden = shareInside(ax, ay, bx, by, other, small);
+        if (hidden) open = open.flatMap((span) => without(span, hidden));
+      }
+      for (const [t0, t1] of open)
+        if ((t1 - t0) * length > small)
+          kept.push(
+            ax + (bx - ax) * t0,
+            ay + (by - ay) * t0,
+            t1 === 1 ? bx : ax + (bx - ax) * t1,
+            t1 === 1 ? by : ay + (by - ay) * t1,
+          );
+    }
+  return { stretches: Float64Array.from(kept), left, right, top, bottom };
+}
+
+const turnedRound = (ring: Ring): Ring => ring.map((value) => -value);
+
+/** The sum of two convex polygons: their edges in the order of their directions. */
+function sumOf(a: Ring, b: Ring): Ring {
+  const [p, q] = [fromLowest(a), fromLowest(b)];
+  const [n, m] = [p.length / 2, q.length / 2];
+  const edge = (ring: Ring, i: number, axis: number): number =>
+    (ring[(2 * i + 2 + axis) % ring.length] ?? 0) - (ring[(2 * i + axis) % ring.length] ?? 0);
+  const out: number[] = [];
+  let [x, y] = [(p[0] ?? 0) + (q[0] ?? 0), (p[1] ?? 0) + (q[1] ?? 0)];
+  let i = 0;
+  let j = 0;
+  while (i < n || j < m) {
+    out.push(x, y);
+    const turn = i >= n ? -1 : j >= m ? 1 : edge(p, i, 0) * edge(q, j, 1) - edge(p, i, 1) * edge(q, j, 0);
+    if (turn >= 0) i += 1;
+    if (turn <= 0) j += 1;
+    x = (p[(2 * i) % p.length] ?? 0) + (q[(2 * j) % q.length] ?? 0);
+    y = (p[(2 * i + 1) % p.length] ?? 0) + (q[(2 * j + 1) % q.length] ?? 0);
+  }
+  return Float64Array.from(out);
+}
+
+/** The same ring from its corner of the least y, and of several the least x. */
+function fromLowest(ring: Ring): Ring {
+  let at = 0;
+  for (let i = 2; i < ring.length; i += 2) {
+    const [y, best] = [ring[i + 1] ?? 0, ring[at + 1] ?? 0];
+    if (y < best || (y === best && (ring[i] ?? 0) < (ring[at] ?? 0))) at = i;
+  }
+  return Float64Array.from([...ring.subarray(at), ...ring.subarray(0, at)]);
+}
+
+/** Which stretch of a to b lies inside a convex polygon, further in than `small`, as shares of its length. */
+function shareInside(
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  ring: Ring,
+  small: number,
+): [number, number] | undefined {
+  let [from, to] = [0, 1];
+  for (let i = 0; i < ring.length; i += 2) {
+    const [px, py] = [ring[i] ?? 0, ring[i + 1] ?? 0];
+    const [ex, ey] = [(ring[(i + 2) % ring.length] ?? 0) - px, (ring[(i + 3) % ring.length] ?? 0) - py];
+    const length = Math.hypot(ex, ey);
+    if (length === 0) continue;
+    const depthA = (ex * (ay - py) - ey * (ax - px)) / length - small;
+    const depthB = (ex * (by - py) - ey * (bx - px)) / length - small;
+    if (depthA <= 0 && depthB <= 0) return undefined;
+    if (depthA < 0) from = Math.max(from, depthA / (depthA - depthB));
+    else if (depthB < 0) to = Math.min(to, depthA / (depthA - depthB));
+    if (from >= to) return undefined;
+  }
+  return [from, to];
+}
+
+const without = ([from, to]: [number, number], [a, b]: [number, number]): [number, number][] => {
+  if (b <= from || a >= to) return [[from, to]];
+  const left: [number, number][] = a > from ? [[from, a]] : [];
+  return b < to ? [...left, [b, to]] : left;
+};
+
+function boxOf(ring: Ring): [number, number, number, number] {
+  const box: [number, number, number, number] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < ring.length; i += 2) {
+    const [x, y] = [ring[i] ?? 0, ring[i + 1] ?? 0];
+    box[0] = Math.min(box[0], x);
+    box[1] = Math.max(box[1], x);
+    box[2] = Math.min(box[2], y);
+    box[3] = Math.max(box[3], y);
+  }
+  return box;
+}
