@@ -1,11 +1,10 @@
-import type { DepthField } from './depth-field.ts';
 import { type NoFitTable, noFitTable } from './no-fit-table.ts';
 import { type Posture, posturesOf } from './postures.ts';
 import { doubledArea, type LayProblem } from './problem.ts';
 import type { Random } from './random.ts';
 
 /** Which share of the strip's width two shapes must keep apart while places are sought, so that rounding parts none. */
-const marginShare = 1e-8;
+const marginShare = 1e-7;
 
 /**
  * Copies on a strip that may overlap, in flat arrays, since their overlaps are asked for a million times a second. Every copy
@@ -34,7 +33,6 @@ export class Layout {
   readonly weights: Float64Array;
   readonly depths: Float64Array;
   private readonly table: NoFitTable;
-  private readonly fields: readonly DepthField[];
 
   constructor(problem: LayProblem) {
     const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
@@ -59,27 +57,23 @@ export class Layout {
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.depths = new Float64Array(this.count * this.count);
     this.table = noFitTable(this.postures, marginShare * problem.width);
-    this.fields = this.table.fields;
   }
 
   /** What copy i would cost in a posture at x, y: its weighted overlaps. May stop, and tell less, once beyond `enough`. */
   cost(i: number, posture: number, x: number, y: number, enough: number): number {
-    const { table, fields, posture: postures, x: xs, y: ys, weights, count } = this;
-    const { middleX, middleY, halfX, halfY, signX, signY } = table;
+    const { table, posture: postures, x: xs, y: ys, weights, count } = this;
+    const { boxes, signX, signY, field, fields } = table;
     const row = posture * table.count;
     const first = i * count;
     let sum = 0;
     for (let j = 0; j < count; j++) {
       const at = row + (postures[j] as number);
+      const box = 4 * at;
       const dx = x - (xs[j] as number);
-      const ox = dx - (middleX[at] as number);
-      const hx = halfX[at] as number;
-      if (ox >= hx || -ox >= hx) continue;
+      if (dx <= (boxes[box] as number) || dx >= (boxes[box + 1] as number)) continue;
       const dy = y - (ys[j] as number);
-      const oy = dy - (middleY[at] as number);
-      const hy = halfY[at] as number;
-      if (oy >= hy || -oy >= hy || j === i) continue;
-      const depth = (fields[at] as DepthField).depth(dx * (signX[at] as number), dy * (signY[at] as number));
+      if (dy <= (boxes[box + 2] as number) || dy >= (boxes[box + 3] as number) || j === i) continue;
+      const depth = fields.depth(field[at] as number, dx * (signX[at] as number), dy * (signY[at] as number));
       if (depth === 0) continue;
       sum += depth * (weights[first + j] as number);
       if (sum >= enough) return sum;
@@ -97,7 +91,7 @@ export class Layout {
 
   /** Notes the overlaps of copy i with all others. */
   measure(i: number): void {
-    const { table, fields, posture, depths, count } = this;
+    const { table, posture, depths, count } = this;
     const row = (posture[i] as number) * table.count;
     for (let j = 0; j < count; j++) {
       let depth = 0;
@@ -105,11 +99,15 @@ export class Layout {
         const at = row + (posture[j] as number);
         const dx = (this.x[i] as number) - (this.x[j] as number);
         const dy = (this.y[i] as number) - (this.y[j] as number);
+        const box = 4 * at;
         if (
-          Math.abs(dx - (table.middleX[at] as number)) < (table.halfX[at] as number) &&
-          Math.abs(dy - (table.middleY[at] as number)) < (table.halfY[at] as number)
+          dx > (table.boxes[box] as number) &&
+          dx < (table.boxes[box + 1] as number) &&
+          dy > (table.boxes[box + 2] as number) &&
+          dy < (table.boxes[box + 3] as number)
         )
-          depth = (fields[at] as DepthField).depth(
+          depth = table.fields.depth(
+            table.field[at] as number,
             dx * (table.signX[at] as number),
             dy * (table.signY[at] as number),
           );

@@ -1,5 +1,5 @@
-import { DepthField } from './depth-field.ts';
-import { noFit } from './no-fit.ts';
+import { DepthFields } from './depth-fields.ts';
+import { type NoFit, noFit } from './no-fit.ts';
 import { type Posture, sameRing } from './postures.ts';
 
 /**
@@ -8,14 +8,13 @@ import { type Posture, sameRing } from './postures.ts';
  */
 export interface NoFitTable {
   readonly count: number;
-  /** For moving * count + fixed: half the box of the region and its middle. */
-  readonly middleX: Float64Array;
-  readonly middleY: Float64Array;
-  readonly halfX: Float64Array;
-  readonly halfY: Float64Array;
+  /** For moving * count + fixed: the box of the region (left, right, top, bottom), 4 numbers each. */
+  readonly boxes: Float64Array;
   readonly signX: Float64Array;
   readonly signY: Float64Array;
-  readonly fields: readonly DepthField[];
+  /** Which field tells the depth. */
+  readonly field: Int32Array;
+  readonly fields: DepthFields;
 }
 
 const signs = [
@@ -28,29 +27,23 @@ const signs = [
 /** The table of some postures; places nearer to each other than `margin` count as overlapping. */
 export function noFitTable(postures: readonly Posture[], margin: number): NoFitTable {
   const count = postures.length;
-  const size = count * count;
-  const table = {
-    count,
-    middleX: new Float64Array(size),
-    middleY: new Float64Array(size),
-    halfX: new Float64Array(size),
-    halfY: new Float64Array(size),
-    signX: new Float64Array(size),
-    signY: new Float64Array(size),
-  };
-  const fields: DepthField[] = [];
+  const boxes = new Float64Array(4 * count * count);
+  const signX = new Float64Array(count * count);
+  const signY = new Float64Array(count * count);
+  const field = new Int32Array(count * count).fill(-1);
+  const regions: NoFit[] = [];
   // Which posture each becomes when its coordinates change their signs.
-  const images = signs.map(([signX, signY]) =>
-    postures.map((posture) =>
-      postures.findIndex((other) => sameRing(other.ring, posture.ring, signX, signY)),
-    ),
+  const images = signs.map(([x, y]) =>
+    postures.map((posture) => postures.findIndex((other) => sameRing(other.ring, posture.ring, x, y))),
   );
   for (const [m, moving] of postures.entries())
     for (const [f, fixed] of postures.entries()) {
-      if (fields[m * count + f]) continue;
+      if (field[m * count + f] !== -1) continue;
       const region = noFit(fixed.parts, moving.parts);
-      const field = new DepthField(region, margin);
-      for (const [s, [signX, signY]] of signs.entries()) {
+      regions.push(region);
+      const xs = [region.left - margin, region.right + margin];
+      const ys = [region.top - margin, region.bottom + margin];
+      for (const [s, [x, y]] of signs.entries()) {
         const [a, b] = [images[s]?.[m] ?? -1, images[s]?.[f] ?? -1];
         if (a < 0 || b < 0) continue;
         for (const [row, column, turned] of [
@@ -58,16 +51,20 @@ export function noFitTable(postures: readonly Posture[], margin: number): NoFitT
           [b, a, -1],
         ] as const) {
           const at = row * count + column;
-          if (fields[at]) continue;
-          fields[at] = field;
-          table.signX[at] = signX * turned;
-          table.signY[at] = signY * turned;
-          table.middleX[at] = ((region.left + region.right) / 2) * signX * turned;
-          table.middleY[at] = ((region.top + region.bottom) / 2) * signY * turned;
-          table.halfX[at] = (region.right - region.left) / 2 + margin;
-          table.halfY[at] = (region.bottom - region.top) / 2 + margin;
+          if (field[at] !== -1) continue;
+          field[at] = regions.length - 1;
+          signX[at] = x * turned;
+          signY[at] = y * turned;
+          const [across, along] = [
+            xs.map((value) => value * x * turned),
+            ys.map((value) => value * y * turned),
+          ];
+          boxes.set(
+            [Math.min(...across), Math.max(...across), Math.min(...along), Math.max(...along)],
+            4 * at,
+          );
         }
       }
     }
-  return { ...table, fields };
+  return { count, boxes, signX, signY, field, fields: new DepthFields(regions, margin) };
 }

@@ -28,7 +28,8 @@ export function noFit(fixed: readonly Ring[], moving: readonly Ring[]): NoFit {
     top = Math.min(top, box[2]);
     bottom = Math.max(bottom, box[3]);
   }
-  const small = 1e-9 * Math.max(right - left, bottom - top);
+  const size = Math.max(right - left, bottom - top);
+  const small = inset * size;
   const kept: number[] = [];
   for (const [own, sum] of sums.entries())
     for (let i = 0; i < sum.length; i += 2) {
@@ -46,15 +47,34 @@ export function noFit(fixed: readonly Ring[], moving: readonly Ring[]): NoFit {
         if (hidden) open = open.flatMap((span) => without(span, hidden));
       }
       for (const [t0, t1] of open)
-        if ((t1 - t0) * length > small)
-          kept.push(
-            ax + (bx - ax) * t0,
-            ay + (by - ay) * t0,
-            t1 === 1 ? bx : ax + (bx - ax) * t1,
-            t1 === 1 ? by : ay + (by - ay) * t1,
-          );
+        if ((t1 - t0) * length > sliver * size)
+          kept.push(ax + (bx - ax) * t0, ay + (by - ay) * t0, ax + (bx - ax) * t1, ay + (by - ay) * t1);
     }
-  return { stretches: Float64Array.from(kept), left, right, top, bottom };
+  return { stretches: meeting(kept, sliver * size), left, right, top, bottom };
+}
+
+/** A stretch is hidden where it lies inside another sum by more than this share of the region's size: rounding hides none. */
+const inset = 1e-11;
+
+/** Shorter stretches, as a share of the region's size, are what `inset` leaves of hidden ones. */
+const sliver = 1e-8;
+
+/** The same stretches, with ends that lie within `small` of each other at one place, so that none is nearer than the other. */
+function meeting(stretches: readonly number[], small: number): Float64Array {
+  const ends: number[] = [];
+  const met = Float64Array.from(stretches);
+  for (let i = 0; i < met.length; i += 2) {
+    const [x, y] = [met[i] ?? 0, met[i + 1] ?? 0];
+    let known = 0;
+    while (
+      known < ends.length &&
+      (Math.abs((ends[known] ?? 0) - x) > small || Math.abs((ends[known + 1] ?? 0) - y) > small)
+    )
+      known += 2;
+    if (known === ends.length) ends.push(x, y);
+    else met.set([ends[known] ?? 0, ends[known + 1] ?? 0], i);
+  }
+  return met;
 }
 
 const turnedRound = (ring: Ring): Ring => ring.map((value) => -value);

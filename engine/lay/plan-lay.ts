@@ -10,6 +10,9 @@ export interface Progress {
   readonly best: Lay | undefined;
 }
 
+/** What a lay still overlaps that ran out of time, or that was parted but could not be proven. */
+const unproven = Number.MIN_VALUE;
+
 /** What share of the search explores; the rest presses the best lay together. */
 const exploring = 0.8;
 
@@ -69,23 +72,21 @@ class Search {
       const { done, value } = trying.next();
       if (done) {
         layout.recall(value.places);
-        if (value.done) this.keep();
-        return { ...value.places, least: value.least };
+        return { ...value.places, least: value.done && this.keep() ? 0 : Math.max(value.least, unproven) };
       }
       this.rounds += 1;
       yield { rounds: this.rounds, best: this.best };
-      if (this.share() >= until)
-        return { ...layout.remember(), least: Math.max(layout.total(), Number.MIN_VALUE) };
+      if (this.share() >= until) return { ...layout.remember(), least: Math.max(layout.total(), unproven) };
     }
   }
 
-  /** Keeps the places as they are as the best, if they are proven. */
-  private keep(): void {
+  /** Keeps the places as they are as the best, if they are proven; tells whether they are. */
+  private keep(): boolean {
     const lay = layOf(this.problem, this.layout);
-    if (faultsOf(this.problem, lay).length > 0) return;
-    if (this.best && this.best.length <= lay.length) return;
+    if (faultsOf(this.problem, lay).length > 0) return false;
     this.best = lay;
     this.bestPlaces = { ...this.layout.remember(), length: this.layout.reach() };
+    return true;
   }
 
   *begin(): Generator<Progress, void, void> {
