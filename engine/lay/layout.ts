@@ -2,6 +2,7 @@ import { type NoFitTable, noFitTable } from './no-fit-table.ts';
 import { type Posture, posturesOf } from './postures.ts';
 import { doubledArea, type LayProblem } from './problem.ts';
 import type { Random } from './random.ts';
+import { Slabs } from './slabs.ts';
 
 /** Which share of the strip's width two shapes must keep apart while places are sought, so that rounding parts none. */
 const marginShare = 1e-7;
@@ -33,6 +34,8 @@ export class Layout {
   readonly weights: Float64Array;
   readonly depths: Float64Array;
   private readonly table: NoFitTable;
+  private readonly slabs: Slabs;
+  private readonly margin: number;
 
   constructor(problem: LayProblem) {
     const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
@@ -56,27 +59,50 @@ export class Layout {
     this.bulk = Float64Array.from(this.area, (area) => area ** 0.25);
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.depths = new Float64Array(this.count * this.count);
-    this.table = noFitTable(this.postures, marginShare * problem.width);
+    this.margin = marginShare * problem.width;
+    this.table = noFitTable(this.postures, this.margin);
+    this.slabs = new Slabs(this.count);
   }
 
   /** What copy i would cost in a posture at x, y: its weighted overlaps. May stop, and tell less, once beyond `enough`. */
   cost(i: number, posture: number, x: number, y: number, enough: number): number {
-    const { table, posture: postures, x: xs, y: ys, weights, count } = this;
+    const { table, slabs, posture: postures, x: xs, y: ys, weights } = this;
     const { boxes, signX, signY, field, fields } = table;
+    const { words, beginX, endX, beginY, endY } = slabs;
     const row = posture * table.count;
-    const first = i * count;
+    const first = i * this.count;
+    const halfWidth = (this.halfWidth[posture] as number) + this.margin;
+    const halfHeight = (this.halfHeight[posture] as number) + this.margin;
+    const right = slabs.atX(x + halfWidth);
+    const left = slabs.atX(x - halfWidth);
+    const bottom = slabs.atY(y + halfHeight);
+    const top = slabs.atY(y - halfHeight);
     let sum = 0;
-    for (let j = 0; j < count; j++) {
-      const at = row + (postures[j] as number);
-      const box = 4 * at;
-      const dx = x - (xs[j] as number);
-      if (dx <= (boxes[box] as number) || dx >= (boxes[box + 1] as number)) continue;
-      const dy = y - (ys[j] as number);
-      if (dy <= (boxes[box + 2] as number) || dy >= (boxes[box + 3] as number) || j === i) continue;
-      const depth = fields.depth(field[at] as number, dx * (signX[at] as number), dy * (signY[at] as number));
-      if (depth === 0) continue;
-      sum += depth * (weights[first + j] as number);
-      if (sum >= enough) return sum;
+    for (let word = 0; word < words; word++) {
+      let near =
+        (beginX[right + word] as number) &
+        (endX[left + word] as number) &
+        (beginY[bottom + word] as number) &
+        (endY[top + word] as number);
+      while (near !== 0) {
+        const bit = near & -near;
+        near ^= bit;
+        const j = (word << 5) + 31 - Math.clz32(bit);
+        const at = row + (postures[j] as number);
+        const box = 4 * at;
+        const dx = x - (xs[j] as number);
+        if (dx <= (boxes[box] as number) || dx >= (boxes[box + 1] as number)) continue;
+        const dy = y - (ys[j] as number);
+        if (dy <= (boxes[box + 2] as number) || dy >= (boxes[box + 3] as number) || j === i) continue;
+        const depth = fields.depth(
+          field[at] as number,
+          dx * (signX[at] as number),
+          dy * (signY[at] as number),
+        );
+        if (depth === 0) continue;
+        sum += depth * (weights[first + j] as number);
+        if (sum >= enough) return sum;
+      }
     }
     return sum;
   }
@@ -86,12 +112,22 @@ export class Layout {
     this.posture[i] = posture;
     this.x[i] = x;
     this.y[i] = y;
+    this.stand(i);
     this.measure(i);
   }
 
+  /** Notes in which slabs copy i stands. */
+  private stand(i: number): void {
+    const posture = this.posture[i] as number;
+    const [x, y] = [this.x[i] as number, this.y[i] as number];
+    const [width, height] = [this.halfWidth[posture] as number, this.halfHeight[posture] as number];
+    this.slabs.put(i, x - width, x + width, y - height, y + height);
+  }
+
   /** Notes the overlaps of copy i with all others. */
-  measure(i: number): void {
+  private measure(i: number): void {
     const { table, posture, depths, count } = this;
+    const { boxes } = table;
     const row = (posture[i] as number) * table.count;
     for (let j = 0; j < count; j++) {
       let depth = 0;
@@ -101,10 +137,10 @@ export class Layout {
         const dy = (this.y[i] as number) - (this.y[j] as number);
         const box = 4 * at;
         if (
-          dx > (table.boxes[box] as number) &&
-          dx < (table.boxes[box + 1] as number) &&
-          dy > (table.boxes[box + 2] as number) &&
-          dy < (table.boxes[box + 3] as number)
+          dx > (boxes[box] as number) &&
+          dx < (boxes[box + 1] as number) &&
+          dy > (boxes[box + 2] as number) &&
+          dy < (boxes[box + 3] as number)
         )
           depth = table.fields.depth(
             table.field[at] as number,
@@ -120,6 +156,8 @@ export class Layout {
 
   /** Notes the overlaps of all. */
   measureAll(): void {
+    this.slabs.clear(this.length, this.width);
+    for (let i = 0; i < this.count; i++) this.stand(i);
     for (let i = 0; i < this.count; i++) this.measure(i);
   }
 
