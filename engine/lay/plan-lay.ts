@@ -1,5 +1,5 @@
 import { Layout, type Remembered } from './layout.ts';
-import { areaOf, type Lay, type LayProblem, type Placement } from './problem.ts';
+import { areaOf, inWay, type Lay, type LayProblem, leastLength, type Placement } from './problem.ts';
 import { faultsOf } from './proof.ts';
 import { type Random, randomFrom } from './random.ts';
 import { separate } from './separate.ts';
@@ -12,6 +12,9 @@ export interface Progress {
 
 /** What a lay still overlaps that ran out of time, or that was parted but could not be proven. */
 const unproven = Number.MIN_VALUE;
+
+/** A lay is as short as can be when no more than this share could be saved. */
+const shortestShare = 1e-6;
 
 /** What share of the search explores; the rest presses the best lay together. */
 const exploring = 0.8;
@@ -38,6 +41,7 @@ export function* planLay(
   yield* search.begin();
   yield* search.explore();
   yield* search.press();
+  yield search.progress();
 }
 
 class Search {
@@ -49,11 +53,19 @@ class Search {
   private readonly random: Random;
   private readonly spent: (rounds: number) => number;
 
+  /** No strip can be shorter. */
+  private readonly least: number;
+
   constructor(problem: LayProblem, layout: Layout, random: Random, spent: (rounds: number) => number) {
     this.problem = problem;
+    this.least = leastLength(problem);
     this.layout = layout;
     this.random = random;
     this.spent = spent;
+  }
+
+  progress(): Progress {
+    return { rounds: this.rounds, best: this.best };
   }
 
   private share(): number {
@@ -75,7 +87,7 @@ class Search {
         return { ...value.places, least: value.done && this.keep() ? 0 : Math.max(value.least, unproven) };
       }
       this.rounds += 1;
-      yield { rounds: this.rounds, best: this.best };
+      yield this.progress();
       if (this.share() >= until) return { ...layout.remember(), least: Math.max(layout.total(), unproven) };
     }
   }
@@ -91,10 +103,7 @@ class Search {
 
   *begin(): Generator<Progress, void, void> {
     const { layout, random } = this;
-    layout.length = Math.max(
-      areaOf(this.problem) / (this.problem.width * firstDensity),
-      ...Array.from(layout.halfWidth, (half) => 2 * half),
-    );
+    layout.length = Math.max(this.least, areaOf(this.problem) / (this.problem.width * firstDensity));
     for (let i = 0; i < layout.count; i++) {
       layout.posture[i] = layout.somePosture(i, random);
       layout.x[i] = random() * layout.length;
@@ -105,6 +114,11 @@ class Search {
       yield* this.part(100, 2, 1);
       if (!this.best) layout.length *= 1.05;
     }
+  }
+
+  /** The length to try next, not below what is possible; none when the best is as short as can be. */
+  private shorterThan(best: number, wanted: number): number | undefined {
+    return best <= this.least * (1 + shortestShare) ? undefined : Math.max(wanted, this.least);
   }
 
   /** Shortens the strip and moves what stands beyond into it. */
@@ -119,7 +133,8 @@ class Search {
     let step = 0.01;
     while (this.share() < exploring && this.bestPlaces) {
       layout.recall(this.bestPlaces);
-      const length = this.bestPlaces.length * (1 - step);
+      const length = this.shorterThan(this.bestPlaces.length, this.bestPlaces.length * (1 - step));
+      if (length === undefined) return;
       this.shorten(length);
       const started = this.rounds;
       const nearly: (Remembered & { least: number })[] = [];
@@ -176,11 +191,13 @@ class Search {
       const done = Math.max(0, (this.share() - exploring) / (1 - exploring));
       const step = 0.0005 * (0.00001 / 0.0005) ** done;
       layout.recall(this.bestPlaces);
-      const shift = this.bestPlaces.length * step;
+      const length = this.shorterThan(this.bestPlaces.length, this.bestPlaces.length * (1 - step));
+      if (length === undefined) return;
+      const shift = this.bestPlaces.length - length;
       const cut = random() * this.bestPlaces.length;
       for (let i = 0; i < layout.count; i++)
         if ((layout.x[i] as number) > cut) layout.x[i] = (layout.x[i] as number) - shift;
-      this.shorten(this.bestPlaces.length - shift);
+      this.shorten(length);
       yield* this.part(100, 2, 1);
     }
   }
@@ -198,13 +215,31 @@ function layOf(problem: LayProblem, layout: Layout): Lay {
   for (let i = 0; i < layout.count; i++) {
     const shape = layout.shapeOf[i] as number;
     const posture = layout.postures[layout.posture[i] as number];
-    if (!posture || !problem.shapes[shape]) continue;
+    if (!posture) continue;
     const copy = copies.get(shape) ?? 0;
     copies.set(shape, copy + 1);
-    const { way, middle, halfWidth } = posture;
-    const [x, y] = [layout.x[i] as number, layout.y[i] as number];
-    placements.push({ shape, copy, way, x: x - middle.x, y: y - middle.y });
-    length = Math.max(length, x + halfWidth);
+    const { way, middle } = posture;
+    const put = (problem.shapes[shape]?.outline ?? []).map((corner) => inWay(corner, way));
+    const onX = put.map((corner) => corner.x);
+    const onY = put.map((corner) => corner.y);
+    const x = inside((layout.x[i] as number) - middle.x, onX, Infinity);
+    const y = inside((layout.y[i] as number) - middle.y, onY, problem.width);
+    placements.push({ shape, copy, way, x, y });
+    length = Math.max(length, ...onX.map((value) => value + x));
   }
   return { length, placements };
+}
+
+/** A move that rounding has taken out of the strip, put back by the last digits: no sum is below 0 or above `most`. */
+function inside(move: number, values: readonly number[], most: number): number {
+  let moved = move;
+  for (let tries = 0; tries < 4; tries++) {
+    const last = Math.abs(moved) * 2 ** -52;
+    const low = Math.min(...values.map((value) => value + moved));
+    const high = Math.max(...values.map((value) => value + moved));
+    if (low < 0) moved += Math.max(-low, last);
+    else if (high > most) moved -= Math.max(high - most, last);
+    else break;
+  }
+  return moved;
 }
