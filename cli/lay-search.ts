@@ -16,7 +16,8 @@ const attention = 50;
 
 /**
  * The best lay found in the time given. Ctrl-C ends the search early and keeps what was found. With a number of rounds the
- * answer depends on them and the seed alone, unless the seconds end first. Throws `Unusable` when no lay was found at all.
+ * answer depends on them and the seed alone, unless the seconds end first. The first lay is waited for; throws `Unusable` when Ctrl-C
+ * comes before it.
  */
 export async function seekLay(
   session: Session,
@@ -45,17 +46,13 @@ export async function seekLay(
         bar.reached(rounds === undefined ? elapsed() : Math.max(elapsed(), found.rounds / rounds));
         await new Promise((resolve) => setImmediate(resolve));
       }
-      if (stopped || elapsed() >= 1) break;
+      if (stopped || (best && elapsed() >= 1)) break;
     }
   } finally {
     process.off('SIGINT', stop);
     bar.done();
   }
   if (!best)
-    throw unusable(
-      'no-lay-found',
-      '',
-      'No lay without overlaps was found in this time; give it more seconds.',
-    );
+    throw unusable('no-lay-found', '', 'The search was ended before it found a lay without overlaps.');
   return best;
 }

@@ -34,25 +34,25 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
   const { cloth, length } = plan;
   const layerWidth = washedWidth(cloth) / (cloth.folded ? 2 : 1);
   const put: Transform = ({ x, y }) => point(margin + x / layScale, headRoom + margin + y / layScale);
-  const title = `${plan.garment} for ${plan.body}: lay of the ${plan.clothName}`;
+  const title = `${plan.garment} for ${plan.body}: lay of the ${clothWords[plan.clothName]}`;
   const corner = put(point(0, 0));
   const [end, low] = [put(point(length, 0)).x, put(point(0, layerWidth)).y];
   const strip = {
     top: put(point(0, stripStart(cloth))).y,
     low: put(point(0, stripStart(cloth) + stripWidth(cloth))).y,
   };
-  const across = (y: number, kind: 'fold' | 'join' | 'outline') =>
+  const across = (y: number, kind: 'fold' | 'join' | 'level') =>
     stroke(kind, point(corner.x, y), point(end, y));
   const edges: Ink[] = [
-    across(corner.y, cloth.folded ? 'fold' : 'outline'),
-    across(low, 'outline'),
-    stroke('outline', corner, point(corner.x, low)),
-    stroke('outline', point(end, corner.y), point(end, low)),
+    across(corner.y, cloth.folded ? 'fold' : 'level'),
+    across(low, 'level'),
+    stroke('level', corner, point(corner.x, low)),
+    stroke('level', point(end, corner.y), point(end, low)),
     ...(cloth.folded ? [] : [across(strip.top, 'join')]),
     across(strip.low, 'join'),
   ];
   const lines = [
-    `${mm(cloth.width)} mm wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; selvedge ${mm(cloth.selvedge)} mm and ${mm(cloth.gap)} mm between pieces kept free${shrinkWords(cloth)}`,
+    `${mm(cloth.width)} mm wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${mm(cloth.selvedge)} mm along each selvedge, ${mm(cloth.gap)} mm between pieces${shrinkWords(cloth)}`,
     `${mm(Math.ceil(length))} mm long, ${(100 * plan.used).toFixed(1)} % used; buy ${toBuy}. Drawn at 1:${layScale}.`,
   ];
   const heading: Words[] = [
@@ -81,6 +81,9 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
   };
 }
 
+/** What a cloth is called on its plan. */
+const clothWords = { self: 'cloth', lining: 'lining', interfacing: 'interfacing' } as const;
+
 const mm = (value: number): string => String(Math.round(value * 10) / 10);
 
 const shrinkWords = ({ shrink }: Cloth): string =>
@@ -105,19 +108,29 @@ function upright(from: number, to: number, x: number, text: string): Ink[] {
   ];
 }
 
-/** A copy: its cutting line, its grain, and what it is, along the grain. */
+/** A copy: its cutting line, its grain, what it is above it and how it is cut below. */
 function copyInk({ of, copy, line, grain }: LaidCopy, put: Transform): Ink[] {
   const curves = line.curves.map((curve) => transformedCurve(curve, put));
   const [from, to] = [put(grain.from), put(grain.to)];
   const middle = between(from, to, 0.5);
-  const text = `${of.number} ${of.piece}${manner(of)}`;
-  const { left, right, top, bottom } = boundingBox(curves);
-  const fitting = Math.min(textSize.piece, (0.9 * (right - left)) / textWidth(text, 1), (bottom - top) / 3);
-  const size = Math.max(textSize.least, fitting);
+  const { left, right } = boundingBox(curves);
+  const room = 2 * Math.min(middle.x - left, right - middle.x);
+  const said = (text: string, rows: number): Words[] => {
+    const size = Math.max(textSize.least, Math.min(textSize.piece, (0.85 * room) / textWidth(text, 1)));
+    const at = moved(middle, { x: 0, y: rows < 0 ? -0.3 * size : 0.3 + size });
+    return text === '' ? [] : [{ kind: 'words', text, at, size, centred: true }];
+  };
   return [
-    { kind: 'chain', class: 'cut', curves, closed: true, names: { piece: of.piece, line: `copy ${copy}` } },
-    stroke('grain', from, to, { piece: of.piece, line: `grain ${copy}` }),
-    { kind: 'words', text, at: moved(middle, { x: 0, y: -0.8 }), size, centred: true },
+    {
+      kind: 'chain',
+      class: 'outline',
+      curves,
+      closed: true,
+      names: { piece: of.piece, line: `copy ${copy}` },
+    },
+    stroke('level', from, to, { piece: of.piece, line: `grain ${copy}` }),
+    ...said(`${of.number} ${of.piece}`, -1),
+    ...said(manner(of), 1),
     ...headInk(to, from.x < to.x ? -1 : 1),
   ];
 }
@@ -129,7 +142,7 @@ const headInk = (tip: Point, back: number): Ink[] => [
 ];
 
 const manner = ({ gives, onFold, turnedOver }: LaidCopy['of']): string =>
-  onFold ? ', on fold' : gives === 2 ? ', both layers' : turnedOver ? ', turned over' : '';
+  onFold ? 'on the fold' : gives === 2 ? 'both layers' : turnedOver ? 'turned over' : '';
 
 /** What a written plan says about itself, so that it can be proven by itself. */
 const dataOf = (plan: LayPlan) => ({

@@ -37,7 +37,7 @@ export function provePlan(
   if (!group) return [issue('plan-unreadable', '', 'The plan that was written cannot be read.')];
   const number = (name: string): number => Number(group.attributes[name]);
   const drawn = markup.value
-    .filter(({ name, attributes }) => name === 'path' && attributes.class === 'cut')
+    .filter(({ name, attributes }) => name === 'path' && attributes.class === 'outline')
     .map((found) => drawnCopy(found, number('data-scale'), number('data-left'), number('data-top')));
   const copies = drawn.flatMap((copy) => copy ?? []);
   const unread =

@@ -20,7 +20,6 @@ const perStretch = 5;
  * arrays, since some millions of answers are asked for a second.
  */
 export class DepthFields {
-  private readonly margin: number;
   private readonly fields: Float64Array;
   private readonly stretches: Float64Array;
   /** Where the list of a cell begins in `lists`, which hold a count and so many stretches. */
@@ -28,9 +27,8 @@ export class DepthFields {
   private lists = new Float64Array(1 << 16);
   private end = 1;
 
-  /** Fields of some regions, named by their places in the list; places within `margin` of a region count as inside. */
-  constructor(regions: readonly NoFit[], margin: number) {
-    this.margin = margin;
+  /** Fields of some regions, named by their places in the list. */
+  constructor(regions: readonly NoFit[]) {
     this.fields = new Float64Array(perField * regions.length);
     this.stretches = new Float64Array(
       perStretch * regions.reduce((sum, { stretches }) => sum + stretches.length / 4, 0),
@@ -38,15 +36,12 @@ export class DepthFields {
     let cells = 0;
     let first = 0;
     for (const [i, { stretches, left, right, top, bottom }] of regions.entries()) {
-      const [width, height] = [right - left + 2 * margin, bottom - top + 2 * margin];
+      const [width, height] = [right - left, bottom - top];
       const perUnit = fineness / Math.max(width, height);
       const columns = Math.floor(width * perUnit) + 1;
       const rows = Math.floor(height * perUnit) + 1;
       const count = stretches.length / 4;
-      this.fields.set(
-        [left - margin, top - margin, perUnit, columns, rows, cells, first, count],
-        perField * i,
-      );
+      this.fields.set([left, top, perUnit, columns, rows, cells, first, count], perField * i);
       cells += columns * rows;
       for (let k = 0; k < stretches.length; k += 4, first++) {
         const [ax, ay] = [stretches[k] as number, stretches[k + 1] as number];
@@ -71,13 +66,13 @@ export class DepthFields {
     let list = this.cells[cell] as number;
     if (list === unknown) list = this.look(field, column, row, cell);
     if (list === free) return 0;
-    const found = this.nearest(x, y, this.lists, list + 1, this.lists[list] as number) + this.margin;
-    return Math.max(found, 0);
+    return Math.max(this.nearest(x, y, this.lists, list + 1, this.lists[list] as number), 0);
   }
 
   /**
    * The distance to the nearest of some stretches, less than nothing outside. At a corner two stretches are equally near, and
-   * the one whose line is farther away tells on which side the place is.
+   * the one whose line is farther away tells on which side the place is; of two in one place, the sides of a slit, the one that
+   * has it inside.
    */
   private nearest(x: number, y: number, list: Float64Array, from: number, count: number): number {
     let best = Infinity;
@@ -96,9 +91,10 @@ export class DepthFields {
       if (away < best * (1 - tie)) {
         best = away;
         bestLine = line;
-      } else if (away <= best * (1 + tie) && far > bestLine * bestLine) {
+      } else if (away <= best * (1 + tie)) {
+        const bestFar = bestLine * bestLine;
         if (away < best) best = away;
-        bestLine = line;
+        if (far > bestFar * (1 + tie) || (line > 0 && far >= bestFar * (1 - tie))) bestLine = line;
       }
     }
     return bestLine > 0 ? Math.sqrt(best) : -Math.sqrt(best);
@@ -114,16 +110,20 @@ export class DepthFields {
     const y = (fields[at + 1] as number) + (row + 0.5) / perUnit;
     const reach = Math.SQRT1_2 / perUnit;
     const own = perStretch * first;
-    const away = Float64Array.from({ length: count }, (_, i) =>
-      Math.abs(this.nearest(x, y, stretches, own + perStretch * i, 1)),
-    );
-    const least = away.reduce((a, b) => Math.min(a, b), Infinity);
-    if (least > reach + this.margin && this.nearest(x, y, stretches, own, count) < 0) {
+    const away = new Float64Array(count);
+    let least = Infinity;
+    for (let i = 0; i < count; i++) {
+      const distance = Math.abs(this.nearest(x, y, stretches, own + perStretch * i, 1));
+      away[i] = distance;
+      if (distance < least) least = distance;
+    }
+    if (least > reach && this.nearest(x, y, stretches, own, count) < 0) {
       this.cells[cell] = free;
       return free;
     }
     const limit = (least + 2 * reach) * (1 + 2 * tie);
-    const near = Array.from(away.keys()).filter((i) => (away[i] as number) <= limit);
+    const near: number[] = [];
+    for (let i = 0; i < count; i++) if ((away[i] as number) <= limit) near.push(i);
     const list = this.end;
     this.end += 1 + perStretch * near.length;
     if (this.end > this.lists.length) {
@@ -132,10 +132,9 @@ export class DepthFields {
       this.lists = wider;
     }
     this.lists[list] = near.length;
-    for (const [i, stretch] of near.entries()) {
-      const from = own + perStretch * stretch;
-      this.lists.set(stretches.subarray(from, from + perStretch), list + 1 + perStretch * i);
-    }
+    for (const [i, stretch] of near.entries())
+      for (let k = 0; k < perStretch; k++)
+        this.lists[list + 1 + perStretch * i + k] = stretches[own + perStretch * stretch + k] as number;
     this.cells[cell] = list;
     return list;
   }

@@ -4,9 +4,6 @@ import { doubledArea, type LayProblem } from './problem.ts';
 import type { Random } from './random.ts';
 import { Slabs } from './slabs.ts';
 
-/** Which share of the strip's width two shapes must keep apart while places are sought, so that rounding parts none. */
-const marginShare = 1e-7;
-
 /**
  * Copies on a strip that may overlap, in flat arrays, since their overlaps are asked for a million times a second. Every copy
  * is always inside the strip. Each pair has a weight: a pair that stays in each other's way grows dear, so that the
@@ -35,7 +32,6 @@ export class Layout {
   readonly depths: Float64Array;
   private readonly table: NoFitTable;
   private readonly slabs: Slabs;
-  private readonly margin: number;
 
   constructor(problem: LayProblem) {
     const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
@@ -59,8 +55,7 @@ export class Layout {
     this.bulk = Float64Array.from(this.area, (area) => area ** 0.25);
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.depths = new Float64Array(this.count * this.count);
-    this.margin = marginShare * problem.width;
-    this.table = noFitTable(this.postures, this.margin);
+    this.table = noFitTable(this.postures);
     this.slabs = new Slabs(this.count);
   }
 
@@ -71,8 +66,8 @@ export class Layout {
     const { words, beginX, endX, beginY, endY } = slabs;
     const row = posture * table.count;
     const first = i * this.count;
-    const halfWidth = (this.halfWidth[posture] as number) + this.margin;
-    const halfHeight = (this.halfHeight[posture] as number) + this.margin;
+    const halfWidth = this.halfWidth[posture] as number;
+    const halfHeight = this.halfHeight[posture] as number;
     const right = slabs.atX(x + halfWidth);
     const left = slabs.atX(x - halfWidth);
     const bottom = slabs.atY(y + halfHeight);

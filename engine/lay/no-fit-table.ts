@@ -24,8 +24,8 @@ const signs = [
   [-1, 1],
 ] as const;
 
-/** The table of some postures; places nearer to each other than `margin` count as overlapping. */
-export function noFitTable(postures: readonly Posture[], margin: number): NoFitTable {
+/** The table of some postures. */
+export function noFitTable(postures: readonly Posture[]): NoFitTable {
   const count = postures.length;
   const boxes = new Float64Array(4 * count * count);
   const signX = new Float64Array(count * count);
@@ -41,8 +41,8 @@ export function noFitTable(postures: readonly Posture[], margin: number): NoFitT
       if (field[m * count + f] !== -1) continue;
       const region = noFit(fixed.parts, moving.parts);
       regions.push(region);
-      const xs = [region.left - margin, region.right + margin];
-      const ys = [region.top - margin, region.bottom + margin];
+      const xs = [region.left, region.right];
+      const ys = [region.top, region.bottom];
       for (const [s, [x, y]] of signs.entries()) {
         const [a, b] = [images[s]?.[m] ?? -1, images[s]?.[f] ?? -1];
         if (a < 0 || b < 0) continue;
@@ -66,5 +66,5 @@ export function noFitTable(postures: readonly Posture[], margin: number): NoFitT
         }
       }
     }
-  return { count, boxes, signX, signY, field, fields: new DepthFields(regions, margin) };
+  return { count, boxes, signX, signY, field, fields: new DepthFields(regions) };
 }

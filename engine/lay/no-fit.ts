@@ -19,38 +19,49 @@ export interface NoFit {
  * stretches, so an exact fit stays allowed.
  */
 export function noFit(fixed: readonly Ring[], moving: readonly Ring[]): NoFit {
-  const sums = fixed.flatMap((a) => moving.map((b) => sumOf(a, turnedRound(b))));
-  const boxes = sums.map(boxOf);
+  // The largest first: most of what is hidden lies inside one of these.
+  const sums = fixed
+    .flatMap((a) => moving.map((b) => sumOf(a, turnedRound(b))))
+    .sort((a, b) => (b.right - b.left) * (b.bottom - b.top) - (a.right - a.left) * (a.bottom - a.top));
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (const box of boxes) {
-    left = Math.min(left, box[0]);
-    right = Math.max(right, box[1]);
-    top = Math.min(top, box[2]);
-    bottom = Math.max(bottom, box[3]);
+  for (const sum of sums) {
+    left = Math.min(left, sum.left);
+    right = Math.max(right, sum.right);
+    top = Math.min(top, sum.top);
+    bottom = Math.max(bottom, sum.bottom);
   }
   const size = Math.max(right - left, bottom - top);
-  const small = inset * size;
   const kept: number[] = [];
-  for (const [own, sum] of sums.entries())
-    for (let i = 0; i < sum.length; i += 2) {
-      const [ax, ay] = [sum[i] ?? 0, sum[i + 1] ?? 0];
-      const [bx, by] = [sum[(i + 2) % sum.length] ?? 0, sum[(i + 3) % sum.length] ?? 0];
-      const length = Math.hypot(bx - ax, by - ay);
+  for (const sum of sums)
+    for (let i = 0; i < sum.ring.length; i += 2) {
+      const next = (i + 2) % sum.ring.length;
+      const [ax, ay] = [sum.ring[i] as number, sum.ring[i + 1] as number];
+      const [bx, by] = [sum.ring[next] as number, sum.ring[next + 1] as number];
+      const length = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
       let open: [number, number][] = [[0, 1]];
-      for (let k = 0; k < sums.length && open.length > 0; k++) {
-        const box = boxes[k];
-        const other = sums[k];
-        if (k === own || !box || !other) continue;
-        if (Math.min(ax, bx) > box[1] || Math.max(ax, bx) < box[0]) continue;
-        if (Math.min(ay, by) > box[3] || Math.max(ay, by) < box[2]) continue;
-        const hidden = shareInside(ax, ay, bx, by, other, small);
-        if (hidden) open = open.flatMap((span) => without(span, hidden));
+      for (const other of sums) {
+        if (other === sum || Math.min(ax, bx) > other.right || Math.max(ax, bx) < other.left) continue;
+        if (Math.min(ay, by) > other.bottom || Math.max(ay, by) < other.top) continue;
+        const hidden = shareInside(ax, ay, bx, by, other, inset * size);
+        if (!hidden) continue;
+        open = open.flatMap((span) => without(span, hidden));
+        if (open.length === 0) break;
       }
       for (const [t0, t1] of open)
         if ((t1 - t0) * length > sliver * size)
           kept.push(ax + (bx - ax) * t0, ay + (by - ay) * t0, ax + (bx - ax) * t1, ay + (by - ay) * t1);
     }
   return { stretches: meeting(kept, sliver * size), left, right, top, bottom };
+}
+
+/** A convex polygon with its box, and for each edge the inward normal of length one and how far along it the edge lies. */
+interface Sum {
+  readonly ring: Ring;
+  readonly normals: Float64Array;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
 }
 
 /** A stretch is hidden where it lies inside another sum by more than this share of the region's size: rounding hides none. */
@@ -80,7 +91,7 @@ function meeting(stretches: readonly number[], small: number): Float64Array {
 const turnedRound = (ring: Ring): Ring => ring.map((value) => -value);
 
 /** The sum of two convex polygons: their edges in the order of their directions. */
-function sumOf(a: Ring, b: Ring): Ring {
+function sumOf(a: Ring, b: Ring): Sum {
   const [p, q] = [fromLowest(a), fromLowest(b)];
   const [n, m] = [p.length / 2, q.length / 2];
   const edge = (ring: Ring, i: number, axis: number): number =>
@@ -97,7 +108,26 @@ function sumOf(a: Ring, b: Ring): Ring {
     x = (p[(2 * i) % p.length] ?? 0) + (q[(2 * j) % q.length] ?? 0);
     y = (p[(2 * i + 1) % p.length] ?? 0) + (q[(2 * j + 1) % q.length] ?? 0);
   }
-  return Float64Array.from(out);
+  return measured(Float64Array.from(out));
+}
+
+function measured(ring: Ring): Sum {
+  const normals = new Float64Array((3 * ring.length) / 2);
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < ring.length; i += 2) {
+    const next = (i + 2) % ring.length;
+    const [x, y] = [ring[i] as number, ring[i + 1] as number];
+    const [ex, ey] = [(ring[next] as number) - x, (ring[next + 1] as number) - y];
+    const length = Math.sqrt(ex * ex + ey * ey);
+    // An edge without length hides nothing and bounds nothing.
+    const [nx, ny] = length === 0 ? [0, 0] : [-ey / length, ex / length];
+    normals.set([nx, ny, length === 0 ? -Infinity : nx * x + ny * y], (3 * i) / 2);
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  return { ring, normals, left, right, top, bottom };
 }
 
 /** The same ring from its corner of the least y, and of several the least x. */
@@ -116,17 +146,15 @@ function shareInside(
   ay: number,
   bx: number,
   by: number,
-  ring: Ring,
+  { normals }: Sum,
   small: number,
 ): [number, number] | undefined {
   let [from, to] = [0, 1];
-  for (let i = 0; i < ring.length; i += 2) {
-    const [px, py] = [ring[i] ?? 0, ring[i + 1] ?? 0];
-    const [ex, ey] = [(ring[(i + 2) % ring.length] ?? 0) - px, (ring[(i + 3) % ring.length] ?? 0) - py];
-    const length = Math.hypot(ex, ey);
-    if (length === 0) continue;
-    const depthA = (ex * (ay - py) - ey * (ax - px)) / length - small;
-    const depthB = (ex * (by - py) - ey * (bx - px)) / length - small;
+  for (let i = 0; i < normals.length; i += 3) {
+    const [nx, ny] = [normals[i] as number, normals[i + 1] as number];
+    const along = (normals[i + 2] as number) + small;
+    const depthA = nx * ax + ny * ay - along;
+    const depthB = nx * bx + ny * by - along;
     if (depthA <= 0 && depthB <= 0) return undefined;
     if (depthA < 0) from = Math.max(from, depthA / (depthA - depthB));
     else if (depthB < 0) to = Math.min(to, depthA / (depthA - depthB));
@@ -140,15 +168,3 @@ const without = ([from, to]: [number, number], [a, b]: [number, number]): [numbe
   const left: [number, number][] = a > from ? [[from, a]] : [];
   return b < to ? [...left, [b, to]] : left;
 };
-
-function boxOf(ring: Ring): [number, number, number, number] {
-  const box: [number, number, number, number] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (let i = 0; i < ring.length; i += 2) {
-    const [x, y] = [ring[i] ?? 0, ring[i + 1] ?? 0];
-    box[0] = Math.min(box[0], x);
-    box[1] = Math.max(box[1], x);
-    box[2] = Math.min(box[2], y);
-    box[3] = Math.max(box[3], y);
-  }
-  return box;
-}

@@ -10,6 +10,10 @@ export interface Progress {
   readonly best: Lay | undefined;
 }
 
+/** By which share the strip is shortened while exploring: boldly at first, less as that grows hard. */
+const firstStep = 0.05;
+const leastStep = 0.001;
+
 /** What a lay still overlaps that ran out of time, or that was parted but could not be proven. */
 const unproven = Number.MIN_VALUE;
 
@@ -110,8 +114,8 @@ class Search {
       layout.y[i] = random() * layout.width;
       layout.keepInside(i);
     }
-    while (!this.best && this.share() < 1) {
-      yield* this.part(100, 2, 1);
+    while (!this.best) {
+      yield* this.part(100, 2, Infinity);
       if (!this.best) layout.length *= 1.05;
     }
   }
@@ -130,7 +134,7 @@ class Search {
 
   *explore(): Generator<Progress, void, void> {
     const { layout, random } = this;
-    let step = 0.01;
+    let step = firstStep;
     while (this.share() < exploring && this.bestPlaces) {
       layout.recall(this.bestPlaces);
       const length = this.shorterThan(this.bestPlaces.length, this.bestPlaces.length * (1 - step));
@@ -142,8 +146,8 @@ class Search {
         const tried = yield* this.part(200, 3, exploring);
         if (this.share() >= exploring) return;
         if (tried.least === 0) break;
-        if (step > 0.001) {
-          step = Math.max(0.001, step / 2);
+        if (step > leastStep) {
+          step = Math.max(leastStep, step / 2);
           break;
         }
         nearly.push(tried);
@@ -153,7 +157,7 @@ class Search {
         if (chosen) layout.recall({ ...chosen, length });
         this.exchange();
       }
-      if (this.rounds - started > 30) step = Math.max(0.001, step * 0.7);
+      if (this.rounds - started > 30) step = Math.max(leastStep, step * 0.7);
     }
   }
 
