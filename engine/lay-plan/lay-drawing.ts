@@ -76,7 +76,7 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
       ...edges,
       ...dimension(corner.x, end, low + margin / 2, `${mm(Math.ceil(length))} mm`),
       ...upright(corner.y, low, margin / 2, `${mm(layerWidth)} mm`),
-      ...plan.copies.flatMap((copy) => copyInk(copy, put)),
+      ...plan.copies.flatMap((copy) => copyInk(copy, cloth.folded, put)),
     ],
   };
 }
@@ -109,7 +109,7 @@ function upright(from: number, to: number, x: number, text: string): Ink[] {
 }
 
 /** A copy: its cutting line, its grain, what it is above it and how it is cut below. */
-function copyInk({ of, copy, line, grain }: LaidCopy, put: Transform): Ink[] {
+function copyInk({ of, copy, line, grain }: LaidCopy, folded: boolean, put: Transform): Ink[] {
   const curves = line.curves.map((curve) => transformedCurve(curve, put));
   const [from, to] = [put(grain.from), put(grain.to)];
   const middle = between(from, to, 0.5);
@@ -117,7 +117,7 @@ function copyInk({ of, copy, line, grain }: LaidCopy, put: Transform): Ink[] {
   const room = 2 * Math.min(middle.x - left, right - middle.x);
   const said = (text: string, rows: number): Words[] => {
     const size = Math.max(textSize.least, Math.min(textSize.piece, (0.85 * room) / textWidth(text, 1)));
-    const at = moved(middle, { x: 0, y: rows < 0 ? -0.3 * size : 0.3 + size });
+    const at = moved(middle, { x: 0, y: rows < 0 ? -0.9 : 0.6 + size });
     return text === '' ? [] : [{ kind: 'words', text, at, size, centred: true }];
   };
   return [
@@ -130,7 +130,7 @@ function copyInk({ of, copy, line, grain }: LaidCopy, put: Transform): Ink[] {
     },
     stroke('level', from, to, { piece: of.piece, line: `grain ${copy}` }),
     ...said(`${of.number} ${of.piece}`, -1),
-    ...said(manner(of), 1),
+    ...said(manner(of, folded), 1),
     ...headInk(to, from.x < to.x ? -1 : 1),
   ];
 }
@@ -141,8 +141,13 @@ const headInk = (tip: Point, back: number): Ink[] => [
   stroke('level', tip, moved(tip, { x: 2 * back, y: -0.8 })),
 ];
 
-const manner = ({ gives, onFold, turnedOver }: LaidCopy['of']): string =>
-  onFold ? 'on the fold' : gives === 2 ? 'both layers' : turnedOver ? 'turned over' : '';
+/** How a copy is cut, where that does not go without saying. */
+function manner({ gives, onFold, turnedOver }: LaidCopy['of'], folded: boolean): string {
+  if (onFold) return 'on the fold';
+  if (gives === 2) return 'both layers';
+  if (turnedOver) return folded ? 'lower layer, turned over' : 'turned over';
+  return folded ? 'lower layer only' : '';
+}
 
 /** What a written plan says about itself, so that it can be proven by itself. */
 const dataOf = (plan: LayPlan) => ({
