@@ -5,8 +5,8 @@ import { polygonOf } from '../geometry/polygon.ts';
 import { scaledFrom, transformedEdge } from '../geometry/transform.ts';
 import type { Issue } from '../issue.ts';
 import { overlap } from '../lay/proof.ts';
-import { type Found, readMarkup } from '../render/read-markup.ts';
-import { readPath } from '../render/read-path.ts';
+import { type Found, readMarkup } from '../reading/read-markup.ts';
+import { readPath } from '../reading/read-path.ts';
 import type { LaidPiece } from './laid-piece.ts';
 import { clear } from './outward.ts';
 

@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { Curve } from '../../../engine/geometry/curve.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { distance, type Point, point } from '../../../engine/geometry/point.ts';
+import { readPath } from '../../../engine/reading/read-path.ts';
 import { numeral, pathData } from '../../../engine/render/path-data.ts';
-import { readPath } from '../../../engine/render/read-path.ts';
 
 const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true });
 const place = fc.record({ x: coordinate, y: coordinate });
@@ -103,14 +103,16 @@ describe('reading a path', () => {
 
   test.each([
     ['', 'does not start'],
-    ['L1 1', 'does not start'],
+    ['L1 1', 'should start with'],
     ['M0 0', 'draws nothing'],
     ['M0 0A5 5 0 0 1 10 0', 'command “A”'],
-    ['M0 0L1', 'followed by 1 numbers'],
+    ['M0 0L1', 'missed param'],
     ['M0 0L1 1M2 2L3 3', 'several lines'],
     ['M0 0L1 1ZL2 2', 'after it was closed'],
-    ['M0 0L1 1; drop', 'holds “;”'],
-    ['M0 0LNaN 1', 'command “N”'],
+    ['M0 0L1 1; drop', 'bad command ;'],
+    ['M0 0R1 1 2 2', 'command “R”'],
+    ['M0 0L1 1Z5', 'bad command 5'],
+    ['M0 0LNaN 1', 'param should start'],
     ['M0 0L1e99 1', 'too large'],
   ])('refuses “%s” with a reason', (d, reason) => {
     const read = readPath(d);

@@ -1,0 +1,77 @@
+import { notchDepth } from '../finishing/notch-depth.ts';
+import { amidStrokes, footOf, whereItPoints } from '../finishing/notch-place.ts';
+import type { NotchStrokes } from '../finishing/notches.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { lengthUpTo } from '../geometry/edge.ts';
+import { between, distance, vectorBetween } from '../geometry/point.ts';
+import { angleOf } from '../geometry/vector.ts';
+import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { insideClass } from '../render/drawing.ts';
+import type { PieceMetadata } from '../render/metadata.ts';
+import { type Drawn, notchName } from './drawn.ts';
+
+/** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
+export function readPiece(
+  said: PieceMetadata,
+  drawn: Drawn,
+): { readonly piece: Piece; readonly cut: readonly Curve[]; readonly notches: readonly NotchStrokes[] } {
+  const { name } = said;
+  const edges = said.edges.map((edge): PieceEdge => {
+    const line = { kind: 'stitch', piece: name, own: edge.name };
+    drawn.refuseOtherTurn(line, edge.turn);
+    return { ...edge, curves: drawn.line(line) };
+  });
+  const notches = said.notches.map((notch) => readNotch(notch, edges, name, drawn));
+  const piece: Piece = {
+    name,
+    number: said.number,
+    edges,
+    grain: endsOf(drawn.line({ kind: 'grain', piece: name })),
+    notches: notches.map(({ notch }) => notch),
+    lines: said.lines.map(
+      (line): InsideLine => ({
+        ...line,
+        curves: drawn.line({ kind: insideClass[line.kind], piece: name, own: line.name }),
+      }),
+    ),
+    marks: said.marks.map((mark) => readMark(mark, name, drawn)),
+    cut: said.cut,
+  };
+  return { piece, cut: drawn.loop({ kind: 'cut', piece: name }), notches };
+}
+
+/**
+ * A notch points straight away from its edge, and stands where its line meets the edge. The two strokes of a double notch
+ * stand on either side of its place, unless it lies at the end of the edge.
+ */
+function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): NotchStrokes {
+  const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
+  const edge = edges.find(({ name }) => name === said.edge);
+  if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
+  const placeOf = (stroke: readonly Curve[]): number =>
+    said.mark === 'dart'
+      ? lengthUpTo(edge, whereItPoints(edge, stroke))
+      : footOf(edge, stroke, said.at).along;
+  const at = amidStrokes(edge, strokes.map(placeOf), said.mark);
+  return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
+}
+
+function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {
+  if (kind === 'drill')
+    return { name, kind, at: drawn.middle({ kind, piece, own: name }), angle: 0, length: 0 };
+  const { from, to } = endsOf(drawn.line({ kind, piece, own: name }));
+  return {
+    name,
+    kind,
+    at: between(from, to, 0.5),
+    angle: angleOf(vectorBetween(from, to)),
+    length: distance(from, to),
+  };
+}
+
+const nowhere = { x: 0, y: 0 };
+
+const endsOf = (curves: readonly Curve[]) => ({
+  from: curves[0]?.from ?? nowhere,
+  to: curves.at(-1)?.to ?? nowhere,
+});

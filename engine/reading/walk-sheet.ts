@@ -1,0 +1,51 @@
+import { type CheckBounds, draftBounds } from '../checks/bounds.ts';
+import { checkGarment } from '../checks/check-garment.ts';
+import { cutAsMade } from '../checks/cut-as-made.ts';
+import { cutReady, labelFaults } from '../checks/cut-ready.ts';
+import { notchDepthFaults } from '../checks/notch-depth.ts';
+import { overlapFaults } from '../checks/overlaps.ts';
+import type { Report } from '../checks/report.ts';
+import { FILE } from '../geometry/tolerance.ts';
+import type { Issue, Result } from '../issue.ts';
+import { offPage } from './off-page.ts';
+import { readSheet } from './read-sheet.ts';
+
+/**
+ * What a written file is held to. Lengths may differ by 0.1 mm. Three digits, as other programs write
+ * them, move a handle of 1 mm by an angle of 0.001; a kink of that, 0.06 degrees, is still not seen.
+ */
+const fileBounds: CheckBounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
+
+const editedSince: Issue = {
+  code: 'edited-since-written',
+  severity: 'error',
+  path: 'file',
+  message:
+    'What this sheet says of itself was changed since it was written, so it is no longer held to what was drafted. Write it again.',
+};
+
+/**
+ * Walks a written sheet again from its paths alone: every check of a garment, each cutting line measured
+ * against its stitching line, no piece on another, and no label over a line. Fails when the file cannot be read
+ * as a sheet; `readSheet` names the issues.
+ */
+export function walkSheet(svg: string): Result<Report> {
+  const sheet = readSheet(svg);
+  if (!sheet.ok) return sheet;
+  const { garment, cutLines, notches, labels, edited, page, squares } = sheet.value;
+  const walked = checkGarment(garment, fileBounds);
+  const issues = [
+    ...(edited ? [editedSince] : []),
+    ...squares,
+    ...offPage(page, cutLines, labels),
+    ...walked.issues,
+    ...cutReady(garment, cutLines, fileBounds.cutLine),
+    ...cutAsMade(garment, cutLines),
+    ...garment.pieces.flatMap((piece) =>
+      notchDepthFaults(piece, notches.get(piece.name) ?? [], fileBounds.cutLine),
+    ),
+    ...overlapFaults(cutLines),
+    ...garment.pieces.flatMap((piece) => labelFaults(piece, labels)),
+  ];
+  return { ok: true, value: { ...walked, issues, ok: issues.length === 0 }, issues };
+}
