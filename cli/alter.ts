@@ -28,8 +28,9 @@ import { type AlterOutcome, alterResult, alterTables } from './alter-result.ts';
 import { alteration } from './alteration.ts';
 import { readFonts } from './fonts.ts';
 import { jsonOption } from './options.ts';
-import { plain } from './plain.ts';
 import { readTextFile } from './read-data.ts';
+import { readerOf, unitsOption } from './reader.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -45,8 +46,14 @@ export function alterCommand(session: Session, finish: (code: ExitCode) => void)
     .description(
       'alter a piece you own, from an outline traced as SVG; without an alteration, show its edges',
     )
-    .argument('<svg>', 'the traced piece, with a 50 mm square marked “test square”');
-  for (const option of [...readingOptions(), ...alteringOptions(), ...outcomeOptions(), jsonOption()])
+    .argument('<svg>', 'the traced piece, with a 50-mm square marked “test square”');
+  for (const option of [
+    ...readingOptions(),
+    ...alteringOptions(),
+    ...outcomeOptions(),
+    unitsOption(),
+    jsonOption(),
+  ])
     command.addOption(option);
   return command.action(async (file: string, options: AlterOptions) =>
     finish(await alter(session, file, options)),
@@ -54,6 +61,7 @@ export function alterCommand(session: Session, finish: (code: ExitCode) => void)
 }
 
 async function alter(session: Session, file: string, options: AlterOptions): Promise<ExitCode> {
+  const reader = readerOf(session, options.units);
   const traced = await readTraced(file, options, options.piece);
   const named = used(withNames(traced.value, options.edges));
   const own = ownPiece(named, toldOf(file, options));
@@ -90,7 +98,7 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   };
   const result = json(alterResult(outcome));
   if (options.out !== undefined) {
-    const drawn = pieceSvgs(garment, cutLines, { date: options.date });
+    const drawn = pieceSvgs(garment, cutLines, { date: options.date, units: options.units });
     const printed = await pdfFile(garment, cutLines, options);
     await writeFiles(
       options.out,
@@ -99,11 +107,10 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
   }
   if (options.json) await session.write(result);
   else {
-    await session.write(plain(alterTables(outcome)));
-    if (options.out !== undefined)
-      session.tell(plain(`wrote the piece and report.json into ${options.out}\n`));
+    await say(session, alterTables(outcome, reader));
+    if (options.out !== undefined) tell(session, `wrote the piece and report.json into ${options.out}\n`);
   }
-  sayIssues(session, issues);
+  sayIssues(session, issues, reader.units);
   return issues.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 
@@ -111,10 +118,10 @@ async function alter(session: Session, file: string, options: AlterOptions): Pro
 async function pdfFile(
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
-  { paper, date }: AlterOptions,
+  { paper, date, units }: AlterOptions,
 ): Promise<readonly (readonly [string, Uint8Array])[]> {
   if (paper === undefined) return [];
-  const { pages } = used(printPages(garment, cutLines, used(readPaper(paper)), { date }));
+  const { pages } = used(printPages(garment, cutLines, used(readPaper(paper)), { date, units }));
   const title = `${garment.name} for ${garment.body}`;
   return [['pattern.pdf', await pdfOf(pages, title, await readFonts())]];
 }

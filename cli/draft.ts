@@ -2,7 +2,10 @@ import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
+import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
 import {
@@ -14,8 +17,9 @@ import {
   setOption,
   stylingOption,
 } from './options.ts';
-import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
+import { type Reader, readerOf, unitsOption } from './reader.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { reasonResult, stepsResult } from './steps-result.ts';
@@ -33,6 +37,7 @@ interface DraftOptions {
   readonly date?: string;
   readonly steps?: true;
   readonly why?: string;
+  readonly units?: Unit;
   readonly json?: true;
 }
 
@@ -48,6 +53,7 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(dateOption())
     .option('--steps', 'print the construction, step by step, with the numbers of this body')
     .option('--why <step>', 'print what the step of this title rests on, down to the tape measure')
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
 
@@ -56,13 +62,15 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const styling = await readStyling(options.styling, options.set);
   const body = await readBodyFile(options.body);
   const date = readDate(options.date);
+  const reader = readerOf(session, options.units, body);
+  const { units } = reader;
   const evaluated = evaluate(garmentDraft, body, styling);
   if (!evaluated.ok) {
     if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
-    throw new Unusable(evaluated.issues);
+    throw new Unusable(evaluated.issues, units);
   }
   const { garment } = evaluated.value;
-  const print = { date, notches: notchesOf(evaluated.value.styling) };
+  const print = { date, units, notches: notchesOf(evaluated.value.styling) };
   const { sheet, pieces: svgs, report } = provenSheet(evaluated.value, print);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, evaluated.value.styling);
@@ -74,24 +82,26 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
     await session.write(json({ ...walked, ...steps, ...why }));
   } else {
-    const known = { ...evaluated.value, choices: garmentDraft.choices };
-    if (options.steps) await session.write(plain(construction(garment)));
-    for (const reason of reasons) await session.write(`${plain(reasonLines(reason, known))}\n`);
-    await session.write(heading(session, report) + plain(summary({ ...evaluated.value, report })));
-    session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
+    const known = { ...evaluated.value, choices: garmentDraft.choices, units };
+    if (options.steps) await say(session, construction(garment, reader));
+    for (const reason of reasons) await say(session, `${reasonLines(reason, known)}\n`, 2);
+    await session.write(heading(session, report));
+    await say(session, summary({ ...evaluated.value, report }, reader));
+    tell(session, `wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`);
   }
   if (earlier.length > 0)
-    session.tell(plain(`note: not of this draft, left from an earlier one: ${earlier.join(', ')}\n`));
-  sayIssues(session, report.issues);
+    tell(session, `note: not of this draft, left from an earlier one: ${earlier.join(', ')}\n`, 2);
+  sayIssues(session, report.issues, units);
   return report.ok ? 0 : 1;
 }
 
 /** The construction: what was done, with which numbers, on whose word, heading by heading. */
-const construction = ({ steps }: Garment): string =>
+const construction = ({ steps }: Garment, { units }: Reader): string =>
   steps
-    .map(({ number, heading, title, text, source }, i) => {
+    .map((step, i) => {
+      const { number, heading, title, source } = step;
       const begins = heading !== undefined && heading !== steps[i - 1]?.heading;
-      const line = `${String(number).padStart(3)}. ${title}: ${text} [${source}]\n`;
+      const line = `${String(number).padStart(3)}. ${withLengthsIn(title, units)}: ${stepText(step, units)} [${withLengthsIn(source, units)}]\n`;
       return begins ? `${i === 0 ? '' : '\n'}${heading}\n${line}` : line;
     })
     .join('');

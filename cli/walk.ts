@@ -5,12 +5,14 @@ import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/reading/walk-sheet.ts';
+import type { Unit } from '../engine/text/units.ts';
 import { heading } from './heading.ts';
 import { movesTable } from './moves-table.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
-import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
+import { type Reader, readerOf, unitsOption } from './reader.ts';
+import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -27,6 +29,7 @@ interface WalkOptions {
   readonly workers: number;
   readonly bands?: true;
   readonly before?: string;
+  readonly units?: Unit;
   readonly json?: true;
 }
 
@@ -61,6 +64,7 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
         'earlier measurements, or the same before the fitting: also print what moved since, edge by edge',
       ).conflicts(['bodies', 'file']),
     )
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (name: string | undefined, options: WalkOptions) =>
       finish(await walk(session, name, options)),
@@ -76,34 +80,39 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     return walkBodies(session, draft, styling, options.bodies, options.workers);
   if (options.body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
-  const now = await evaluateFile(session, draft, styling, options.body, options);
+  const data = await readBodyFile(options.body);
+  const reader = readerOf(session, options.units, data);
+  const now = await evaluateData(session, draft, styling, data, options, reader);
   const { report, styling: resolved, garment } = now;
-  if (options.before === undefined) return show(session, report, resolved, options);
-  const before = await evaluateFile(session, draft, styling, options.before, options);
+  if (options.before === undefined) return show(session, report, resolved, options, reader);
+  const earlier = await readBodyFile(options.before);
+  const before = await evaluateData(session, draft, styling, earlier, options, reader);
   const moves = movesBetween(before.garment, garment);
-  return show(session, report, resolved, options, moves);
+  return show(session, report, resolved, options, reader, moves);
 }
 
-async function evaluateFile(
+async function evaluateData(
   session: Session,
   draft: Draft,
   styling: Record<string, unknown>,
-  file: string,
+  body: unknown,
   options: WalkOptions,
+  { units }: Reader,
 ): Promise<Evaluation> {
-  const evaluated = evaluate(draft, await readBodyFile(file), styling);
+  const evaluated = evaluate(draft, body, styling);
   if (evaluated.ok) return evaluated.value;
   if (options.json) await session.write(json(nothingWalked(draft.name, evaluated.issues)));
-  throw new Unusable(evaluated.issues);
+  throw new Unusable(evaluated.issues, units);
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
+  const reader = readerOf(session, options.units);
   const walked = walkSheet(await readTextFile(file, largestSheet));
   if (!walked.ok) {
     if (options.json) await session.write(json(nothingWalked('', walked.issues)));
-    throw new Unusable(walked.issues);
+    throw new Unusable(walked.issues, reader.units);
   }
-  return show(session, walked.value, {}, options);
+  return show(session, walked.value, {}, options, reader);
 }
 
 async function show(
@@ -111,12 +120,16 @@ async function show(
   report: Report,
   styling: Styling,
   { json: asJson, bands, before = '' }: WalkOptions,
+  reader: Reader,
   moves?: readonly PieceMove[],
 ): Promise<ExitCode> {
   if (asJson) await session.write(json({ ...walkResult(report, styling), ...(moves ? { moves } : {}) }));
-  else await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
-  if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
-  sayIssues(session, report.issues);
+  else {
+    await session.write(heading(session, report));
+    await say(session, walkTables(report, bands ? 'all' : 'outside', reader));
+    if (moves) await say(session, `\n${movesTable(moves, before, reader)}`);
+  }
+  sayIssues(session, report.issues, reader.units);
   return report.ok ? 0 : 1;
 }
 

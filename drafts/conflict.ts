@@ -70,7 +70,7 @@ function worstResidual({ residuals }: Solution): Residual {
 
 function missed({ error, unit }: Residual): string {
   if (unit === 'rad') return degrees(Math.abs(error));
-  return unit === 'mm'
-    ? `${Math.abs(error).toPrecision(2)} mm`
-    : `a bend of ${Math.abs(error).toPrecision(2)} per mm`;
+  // As a number, so that a hundred is not written with an exponent.
+  const figure = Number(Math.abs(error).toPrecision(2));
+  return unit === 'mm' ? `${figure} mm` : `a bend of ${figure} per mm`;
 }

@@ -19,7 +19,7 @@ export function shortenedStrap(
   if (less === 0) return (p) => p;
   const by = table.measured(
     `Fitting, ${part} strap is shorter by`,
-    `${figure(shorter)} shorter, ${figure(forward)} for the forward shoulder`,
+    `${figure(shorter)} mm shorter, ${figure(forward)} mm for the forward shoulder`,
     less,
     table.fitted('shorten strap'),
     table.fitted('lengthen strap'),

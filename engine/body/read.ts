@@ -1,4 +1,6 @@
 import type { Issue, Result } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit } from '../text/units.ts';
 import { type Body, type MeasurementName, measurementNames } from './body.ts';
 import { childNote, isChild } from './child.ts';
 import { contradictions } from './contradictions.ts';
@@ -10,7 +12,6 @@ import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
 import { readFitting } from './read-fitting.ts';
 import { readNumbers, type Written } from './read-numbers.ts';
-import { inUnit, millimetres, type Unit } from './units.ts';
 
 type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 
@@ -97,7 +98,7 @@ function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
   }
   const difference = cup === undefined ? undefined : cupDifference(cup);
   if (difference === undefined || sizes.bustGirth === undefined || found.underBustGirth) return found;
-  const basis = `bust girth less ${difference / 10} cm, the middle of cup ${cup} (EN 13402)`;
+  const basis = `bust girth less ${difference} mm, the middle of cup ${cup} (EN 13402)`;
   return { ...found, underBustGirth: derived(sizes.bustGirth - difference, basis) };
 }
 

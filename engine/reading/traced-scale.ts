@@ -46,7 +46,7 @@ export function tracedScale(
   if (!chosen)
     return refuse(
       'scale-unknown',
-      'How large is it? Draw a square of 50 mm called “test square”, or say --mm-per-unit.',
+      'How large is it? Draw a 50-mm square called “test square”, or say --mm-per-unit.',
     );
   const others = [square, drawing].filter((other) => other !== undefined);
   const differing = others.find((other) => Math.abs(other / chosen.mmPerUnit - 1) > SKEW);
