@@ -68,7 +68,7 @@ export const printCommand = (session: Session, finish: (code: ExitCode) => void)
 async function print(session: Session, name: string, asked: PrintCommandOptions): Promise<ExitCode> {
   const garmentDraft = findGarment(session.garments, name);
   const paper = readPaper(asked.paper);
-  if (!paper.ok) throw new Unusable(paper.issues);
+  if (!paper.ok) throw new Unusable(paper.issues, asked.units);
   const styling = await readStyling(asked.styling, asked.set);
   const body = await readBodyFile(asked.body);
   const date = readDate(asked.date);

@@ -1,7 +1,7 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
-import { decimalCell, EIGHTHS, fixed, lengthCell, partsFor } from '../engine/text/length.ts';
+import { decimalCell, EIGHTHS, fixed, lengthCell } from '../engine/text/length.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import { countIssues } from './say-issues.ts';
 import { countShapes } from './shape-table.ts';
@@ -53,9 +53,7 @@ export const girthTable = ({ girths }: Report, { units, columns }: Reader): stri
     girthColumns,
     girths.map(({ level, body, ease, target, finished, error }) => [
       level,
-      lengthCell(body, units, 1, EIGHTHS),
-      lengthCell(ease, units, 1, partsFor(ease)),
-      ...[target, finished].map((girth) => lengthCell(girth, units, 1, EIGHTHS)),
+      ...[body, ease, target, finished].map((mm) => lengthCell(mm, units, 1, EIGHTHS)),
       decimalCell(error, units, 3),
     ]),
     columns,

@@ -12,8 +12,8 @@ const LEAST = 1 / 32;
 /** Digits behind the point that a unit is said with where it is not said in fractions: a tenth of a mm each. */
 const digits = { mm: 1, cm: 2 } as const;
 
-/** An inch figure lies on a part of an inch if it does so but for rounding. */
-const ON_RULER = 1e-6;
+/** A figure has so many decimals, or lies on a part of an inch, if it does so but for rounding. */
+const AS_WRITTEN = 1e-6;
 
 /** The finest parts in which a length (mm) is said in inches: sixteenths, but eighths where it is long. */
 export const partsFor = (mm: number): number => (Math.abs(mm) < LONG * millimetres.in ? SIXTEENTHS : EIGHTHS);
@@ -35,15 +35,18 @@ export const lengthIn = (mm: number, unit: Unit, parts = partsFor(mm)): string =
 export const lengthCell = (mm: number, unit: Unit, decimals = 1, parts = partsFor(mm)): string =>
   unit === 'in' ? inches(mm / millimetres.in, parts) : decimalCell(mm, unit, decimals);
 
-/** A length (mm) that is meant to be nothing, such as a mismatch: always with decimals, as many more as the unit is larger. */
+/** A length (mm) that is meant to be nothing, such as a mismatch: always with so many decimals, cm with one more. */
 export const decimalCell = (mm: number, unit: Unit, decimals: number): string =>
-  fixed(mm / millimetres[unit], unit === 'mm' ? decimals : decimals + 1);
+  fixed(mm / millimetres[unit], unit === 'cm' ? decimals + 1 : decimals);
 
-/** A figure that was written in a unit, with it: inches in fractions where they are any, else at most two decimals. */
+/**
+ * A figure in the unit of a file of measurements, with it: at most two decimals, but inches in fractions, unless they were
+ * written with decimals that no ruler has.
+ */
 export function inUnit(value: number, unit: string): string {
-  const sixteenths = value * SIXTEENTHS;
-  const onRuler = unit === 'in' && Math.abs(sixteenths - Math.round(sixteenths)) < ON_RULER;
-  return `${onRuler ? fraction(value, SIXTEENTHS) : plainFigure(value, 2)} ${unit}`;
+  const whole = (number: number): boolean => Math.abs(number - Math.round(number)) < AS_WRITTEN;
+  const decimal = whole(value * 100) && !whole(value * SIXTEENTHS);
+  return `${unit === 'in' && !decimal ? inches(value, SIXTEENTHS) : plainFigure(value, 2)} ${unit}`;
 }
 
 /** A number with so many decimals, and no minus before a zero. */
@@ -54,8 +57,11 @@ export const fixed = (value: number, decimals: number): string =>
 export const plainFigure = (value: number, decimals: number): string =>
   String(Number(fixed(value, decimals)));
 
+/** Digits behind the point beyond which an inch is nothing to a dressmaker. */
+const FINEST = 4;
+
 const inches = (value: number, parts: number): string =>
-  value !== 0 && Math.abs(value) < LEAST ? `${Number(value.toPrecision(2))}` : fraction(value, parts);
+  Math.abs(value) < LEAST ? plainFigure(Number(value.toPrecision(2)), FINEST) : fraction(value, parts);
 
 /** A number in whole and lowest parts, parts being a power of two: `36 1/4`, `-3/8`. */
 function fraction(value: number, parts: number): string {
@@ -66,3 +72,6 @@ function fraction(value: number, parts: number): string {
   const figure = [...(whole > 0 ? [whole] : []), ...(rest > 0 ? [`${rest}/${below}`] : [])].join(' ');
   return value < 0 ? `-${figure}` : figure;
 }
+
+/** A text in which no line may end between the whole and the fraction of a figure. */
+export const unbroken = (text: string): string => text.replace(/(?<=\d) (?=\d+\/\d)/g, '\u00a0');

@@ -279,7 +279,7 @@ describe('alter', () => {
     [['--edges', 'a,a,b,c'], 'a name of its own'],
     [['--fold', 'back'], 'no edge called'],
     [['--piece', 'sleeve'], 'is called “sleeve”'],
-    [['--mm-per-unit', '0'], 'a length from'],
+    [['--mm-per-unit', '0'], 'a number from'],
   ])('%j ends with 2, words on standard error and no result', async (words, said) => {
     const named = words.includes('--edges') ? words : [...edges, ...words];
     const { code, out, err } = await bodkin(['alter', insert, ...named]);

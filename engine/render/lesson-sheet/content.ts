@@ -1,5 +1,6 @@
 import type { Garment, Step } from '../../pattern/garment.ts';
 import { stepText } from '../../pattern/step-text.ts';
+import { unbroken } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import type { Picture } from '../booklet/picture.ts';
@@ -54,7 +55,7 @@ function shownStep(step: Step, drawings: Drawings, units: Unit): LessonStep {
   return {
     number: step.number,
     title: withLengthsIn(step.title, units),
-    sentence: stepText(step, units),
+    sentence: unbroken(stepText(step, units)),
     source: withLengthsIn(step.source, units),
     places: placesOf(step, units),
     pictures: drawn.map((drawing) => ({

@@ -1,5 +1,5 @@
 import type { PlacedPoint, Step } from '../../pattern/garment.ts';
-import { lengthFigure, SIXTEENTHS } from '../../text/length.ts';
+import { lengthFigure, SIXTEENTHS, unbroken } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 
 /** Where the points lie that a step places, a line for each drawing: so far out, and so far down or up. */
@@ -8,7 +8,7 @@ export function placesOf({ draws }: Step, units: Unit): readonly string[] {
   const drawings = [...new Set(points.map(({ on }) => on))];
   return drawings.map((on) => {
     const places = points.filter((each) => each.on === on).map((each) => placeOf(each, units));
-    return `On the ${on}: ${places.join('; ')}.`;
+    return unbroken(`On the ${on}: ${places.join('; ')}.`);
   });
 }
 

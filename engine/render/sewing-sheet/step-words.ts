@@ -1,6 +1,7 @@
 import { seamFinishes } from '../../pattern/finishes.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
 import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
+import { unbroken } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import { type SeamRow, seamRow, turnRow } from './seam-words.ts';
@@ -43,7 +44,7 @@ export const stepWords = (
   number,
   title: step.title,
   ready: ready.length > 0 ? [`Ready: ${ready.join('; ')}.`] : [],
-  how: step.how.map((sentence) => withLengthsIn(sentence, units)),
+  how: step.how.map((sentence) => unbroken(withLengthsIn(sentence, units))),
   uses: facts.notions.map(
     (notion) => `${capital(notion.name)}: ${quantity(notion, units)}; ${withLengthsIn(notion.note, units)}.`,
   ),

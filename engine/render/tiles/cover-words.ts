@@ -24,9 +24,17 @@ export function coverWords(
 const printing = (tiles: number, units: Unit): readonly string[] => [
   'Check the scale before you cut.',
   `Print at 100 %, “actual size”, without fitting to the page${tiles > 1 ? ', and this page first' : ''}.`,
-  'Lay a ruler on both squares. Each side must measure 50 mm and 2 in, across and along the paper.',
+  `Lay a ruler on ${measured[units]}, across and along the paper.`,
   `If it does not, change the printer’s scale and print again: ${tooLittle[units]} over a hip.`,
 ];
+
+/** The test squares as a reader measures them: in her own unit where she has but one. */
+const both = 'both squares. Each side must measure 50 mm and 2 in';
+const measured: Readonly<Record<Unit, string>> = {
+  mm: both,
+  cm: both,
+  in: 'the square marked 2 in. Each side must measure just that',
+};
 
 /** What a fault of the squares makes of a hip of a metre, or of 40 in. */
 const tooLittle: Readonly<Record<Unit, string>> = {
