@@ -1,8 +1,8 @@
 import { InvalidArgumentError, Option } from 'commander';
 import { cupDifference, cupLetters } from '../engine/body/cup.ts';
-import { writtenLength } from '../engine/pattern/written-length.ts';
 import { paperWords } from '../engine/render/tiles/papers.ts';
 import type { Unit } from '../engine/text/units.ts';
+import { writtenLength } from '../engine/text/written-length.ts';
 
 /** What `bodkin alter` was told, as read from the command line. */
 export interface AlterOptions {

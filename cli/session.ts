@@ -26,10 +26,13 @@ const usualColumns = 80;
 /** No terminal is narrower: a smaller number is no number of columns. */
 const fewestColumns = 20;
 
-/** The columns of the terminal that results go to, else as `COLUMNS` says (POSIX.1-2017, chapter 8), else as usual. */
-function columnsOf({ stdout, env }: NodeJS.Process): number {
-  const columns = stdout.columns ?? Number(env.COLUMNS);
-  return columns >= fewestColumns ? Math.floor(columns) : usualColumns;
+/**
+ * The columns of the terminal that results go to, else as `COLUMNS` says (POSIX.1-2017, chapter 8), else those of the one
+ * that words go to, else as usual.
+ */
+function columnsOf({ stdout, stderr, env }: NodeJS.Process): number {
+  const known = [stdout.columns, Number(env.COLUMNS), stderr.columns].find((each) => each >= fewestColumns);
+  return known === undefined ? usualColumns : Math.floor(known);
 }
 
 /** The session of this process. `NO_COLOR` (no-color.org) and terminals called `dumb` get plain text. */

@@ -5,7 +5,7 @@ import type { Sketch } from '../engine/constraints/sketch.ts';
 import type { Residual, Solution } from '../engine/constraints/solution.ts';
 import { RELATION, RELATION_ANGLE } from '../engine/geometry/tolerance.ts';
 import type { Issue } from '../engine/issue.ts';
-import { degrees } from '../engine/pattern/written.ts';
+import { degrees } from '../engine/text/figure.ts';
 
 /** How far a measurement is moved, as a share of itself, to see whether the draft would come nearer: hardly. */
 const NUDGE = 1e-4;

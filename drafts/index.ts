@@ -9,6 +9,7 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
+ * | tell an issue's message in inches | `withLengthsIn` |
  * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
  */
 
@@ -36,5 +37,6 @@ export { walkSheet } from '../engine/reading/walk-sheet.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
+export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { defineDraft } from './define-draft.ts';
 export { garments } from './garments-by-name.ts';

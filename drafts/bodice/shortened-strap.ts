@@ -1,6 +1,6 @@
 import { moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { scaled, unit } from '../../engine/geometry/vector.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 
 /**

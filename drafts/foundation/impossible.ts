@@ -1,5 +1,5 @@
 import type { Issue } from '../../engine/issue.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { Foundation } from './foundation.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
