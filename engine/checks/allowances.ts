@@ -14,7 +14,7 @@ import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { inMm } from '../text/figure.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn, isNear, type Nearest, nearest } from './nearest.ts';
+import { type Drawn, drawn, isNear, type Nearest, nearest, whichIsNear } from './nearest.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
 const FINE = 0.005;
@@ -115,12 +115,18 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[], bound: number): number[] {
   const { allowance } = side.edge;
   const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
+  const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
+  // One place after the other has the same stretch of the cutting line beside it.
+  let beside = 0;
   for (const { at, normal } of side.places) {
     const out = moved(at, scaled(normal, allowance));
-    if (isNear(cut, out, bound)) continue;
+    const near = whichIsNear(cut, out, bound, beside);
+    if (near !== undefined) {
+      beside = near;
+      continue;
+    }
     if (corners.some((corner) => isBeyond(corner, out))) continue;
-    const others: readonly Neighbour[] = [...sides, ...side.goesOn];
     if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
     found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
   }
@@ -136,7 +142,9 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[]
     if (!boundsMeet(box, reach)) return [];
     const found: number[] = [];
     for (let i = 0; i < places.length; i += 2) {
-      const p = point(places[i] as number, places[i + 1] as number);
+      const [x, y] = [places[i] as number, places[i + 1] as number];
+      if (x < reach.left || x > reach.right || y < reach.top || y > reach.bottom) continue;
+      const p = point(x, y);
       const near = nearest(side.curves, p, least);
       if (near && isTooNear(side, sides, near, p, bound)) found.push(near.distance);
     }
