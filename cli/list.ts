@@ -49,7 +49,7 @@ function row(choice: Choice, { units }: Reader): readonly string[] {
   if (choice.kind === 'word') return [said[0], choice.default, 'word', choice.words.join(' | '), said[1]];
   const { unit, min, max } = choice;
   const figure = (value: number | 'auto'): string =>
-    unit === 'mm' && value !== 'auto' ? lengthFigure(value, units) : String(value);
+    unit === 'mm' && units !== 'mm' && value !== 'auto' ? lengthFigure(value, units) : String(value);
   const shown = unit === 'mm' ? units : unit;
   return [said[0], figure(choice.default), shown, `${figure(min)} to ${figure(max)}`, said[1]];
 }

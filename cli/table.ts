@@ -13,7 +13,7 @@ type Row = readonly string[];
 const gap = '  ';
 
 /** A last column of words may be broken into lines of so many columns of the terminal, no fewer. */
-const leastRoom = 28;
+const leastRoom = 22;
 
 /**
  * Rows of words in columns just wide enough for them, two spaces apart, if that is no wider than `width`. Else the words of

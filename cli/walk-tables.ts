@@ -28,7 +28,7 @@ export function walkTables(report: Report, bands: 'outside' | 'all', reader: Rea
   );
   const joins = table(
     joinColumns,
-    report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
+    report.joins.map((j) => [j.name, fixed(j.angle, 3), j.pieces.join(', ')]),
     columns,
   );
   const counts = `walked: ${walkedWords(report)}\nshapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
@@ -62,6 +62,6 @@ const seamColumns: readonly Column[] = [
 
 const joinColumns: readonly Column[] = [
   { title: 'join' },
-  { title: 'pieces' },
   { title: 'corner (°)', right: true },
+  { title: 'pieces' },
 ];
