@@ -53,15 +53,19 @@ export function inUnit(value: number, unit: string): string {
 export const fixed = (value: number, decimals: number): string =>
   value.toFixed(decimals).replace(/^-(?=[0.]*$)/, '');
 
-/** A number with at most so many decimals, and no minus before a zero. */
-export const plainFigure = (value: number, decimals: number): string =>
-  String(Number(fixed(value, decimals)));
+/** A number with at most so many decimals, halves up, and no minus before a zero; what is too large for any stays as it is. */
+export function plainFigure(value: number, decimals: number): string {
+  const parts = Math.round(value * 10 ** decimals);
+  return String(Number.isSafeInteger(parts) ? parts / 10 ** decimals + 0 : value);
+}
 
 /** Digits behind the point beyond which an inch is nothing to a dressmaker. */
 const FINEST = 4;
 
-const inches = (value: number, parts: number): string =>
-  Math.abs(value) < LEAST ? plainFigure(Number(value.toPrecision(2)), FINEST) : fraction(value, parts);
+function inches(value: number, parts: number): string {
+  if (Math.abs(value) < LEAST) return plainFigure(Number(value.toPrecision(2)), FINEST);
+  return Number.isSafeInteger(Math.round(value * parts)) ? fraction(value, parts) : String(value);
+}
 
 /** A number in whole and lowest parts, parts being a power of two: `36 1/4`, `-3/8`. */
 function fraction(value: number, parts: number): string {

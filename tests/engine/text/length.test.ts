@@ -67,6 +67,8 @@ describe('a length', () => {
       '0',
     ]);
     expect([lengthFigure(0.1 + 0.2, 'cm'), lengthFigure(123.456, 'cm')]).toEqual(['0.03', '12.35']);
+    // A quarter inch.
+    expect(lengthFigure(6.35, 'mm')).toBe('6.4');
     expect(lengthIn(315, 'cm')).toBe('31.5 cm');
     expect(lengthIn(317.5, 'in')).toBe('12 1/2 in');
   });
