@@ -14,7 +14,7 @@ describe('a sentence of the engine', () => {
     ],
     ['a4, 210 × 297 mm', 'a4, 8 1/4 × 11 3/4 in', 'a4, 21 × 29.7 cm'],
     ['it is 0.3 mm too long', 'it is 0.012 in too long', 'it is 0.03 cm too long'],
-    ['lies -6.35 mm below', 'lies -1/4 in below', 'lies -0.64 cm below'],
+    ['lies -6.5 mm below', 'lies -1/4 in below', 'lies -0.65 cm below'],
     ['gather 300\u00a0mm', 'gather 11 3/4\u00a0in', 'gather 30\u00a0cm'],
     ['0.006 per mm', '0.152 per inch', '0.06 per cm'],
     ['for each mm of armhole', 'for each inch of armhole', 'for each cm of armhole'],
