@@ -20,18 +20,19 @@ export interface AlterOutcome {
   readonly traced: TracedPiece;
   readonly before: Piece;
   readonly after: Piece;
-  readonly said: string;
+  /** What was done, in words, in its order. */
+  readonly done: readonly string[];
   readonly deviation: number;
   readonly seam: PartnerWalk | undefined;
   readonly issues: readonly Issue[];
 }
 
 /** The same as data; lengths in mm. */
-export function alterResult({ traced, before, after, said, deviation, seam, issues }: AlterOutcome) {
+export function alterResult({ traced, before, after, done, deviation, seam, issues }: AlterOutcome) {
   return {
     ok: issues.every(({ severity }) => severity !== 'error'),
     piece: after.name,
-    done: said,
+    done,
     scale: { mmPerUnit: traced.mmPerUnit, from: traced.scaleFrom },
     edges: edgeRows(before, after).map(([name, was, is]) => ({
       name,
@@ -50,7 +51,7 @@ export function alterResult({ traced, before, after, said, deviation, seam, issu
 
 /** What was done, edge by edge, and what the seam takes now. */
 export function alterTables(outcome: AlterOutcome, reader: Reader): string {
-  const { traced, before, after, said, deviation, seam, issues } = outcome;
+  const { traced, before, after, done, deviation, seam, issues } = outcome;
   const { units } = reader;
   const figure = figureIn(units);
   const length = (mm: number): string => `${figure(mm)} ${units}`;
@@ -75,14 +76,13 @@ export function alterTables(outcome: AlterOutcome, reader: Reader): string {
       `dart ${legs.join(' to ')}: ${length(mouth)} wide, stitched and pressed over ${over}\n`,
   );
   const [was, is] = [guideWidth(before), guideWidth(after)];
-  const [area, squares] = areaIn[units];
-  const more = (signedArea(after.edges) - signedArea(before.edges)) / area ** 2;
+  const more = signedArea(after.edges) - signedArea(before.edges);
   return [
-    `${withLengthsIn(said, units)}\n\n${lengthsLine(reader)}${edges}\n`,
+    `${withLengthsIn(doneWords(done), units)}\n\n${lengthsLine(reader)}${edges}\n`,
     ...notches,
     ...darts,
     `${GUIDE}: ${length(was)} across, now ${length(is)}\n`,
-    `area: ${signed(more, (value) => fixed(value, 1))} ${squares}\n`,
+    `inside the stitching line: ${clothWords(more, units)}\n`,
     deviation > 0 ? `cut edges blended within ${length(deviation)} of where the strips lie\n` : '',
     `scale: one unit is ${(traced.mmPerUnit / millimetres[units]).toPrecision(6)} ${units} (${scaleWords[traced.scaleFrom]})\n`,
     seam ? `\n${seamWords(seam, units)}` : '',
@@ -96,6 +96,19 @@ const areaIn: Readonly<Record<Unit, readonly [number, string]>> = {
   cm: [millimetres.cm, 'cm²'],
   in: [millimetres.in, 'square inches'],
 };
+
+const doneWords = (done: readonly string[]): string => {
+  const [first = 'nothing altered', ...others] = done;
+  return others.length === 0 ? first : done.map((said, i) => `${i + 1}. ${said}`).join('\n');
+};
+
+/** A change of area, mm², as cloth. */
+function clothWords(change: number, units: Unit): string {
+  const [side, squares] = areaIn[units];
+  const size = fixed(Math.abs(change) / side ** 2, 1);
+  if (Number(size) === 0) return 'as much cloth as before';
+  return `${size} ${squares} ${change > 0 ? 'more' : 'less'} cloth`;
+}
 
 const scaleWords = {
   given: 'as you said',

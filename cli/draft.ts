@@ -1,11 +1,15 @@
 import { Command } from 'commander';
-import { evaluate } from '../engine/evaluate.ts';
+import { type EarlierOutlines, earlierOutlines } from '../engine/comparison/earlier-outlines.ts';
+import { draftedNow } from '../engine/comparison/known-draft.ts';
+import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
+import type { Issue, Result } from '../engine/issue.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
 import {
@@ -17,14 +21,14 @@ import {
   setOption,
   stylingOption,
 } from './options.ts';
-import { readBodyFile } from './read-body.ts';
+import { bodyIn, readBodyFile } from './read-body.ts';
 import { type Reader, readerOf, unitsOption } from './reader.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { reasonResult, stepsResult } from './steps-result.ts';
 import { summary } from './summary.ts';
-import { Unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { json, nothingWalked, walkResult } from './walk-result.ts';
 import { reasonLines, reasonsFor } from './why.ts';
 import { writeFiles } from './write-files.ts';
@@ -38,6 +42,7 @@ interface DraftOptions {
   readonly steps?: true;
   readonly why?: string;
   readonly units?: Unit;
+  readonly before?: string;
   readonly json?: true;
 }
 
@@ -53,6 +58,10 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(dateOption())
     .option('--steps', 'print the construction, step by step, with the numbers of this body')
     .option('--why <step>', 'print what the step of this title rests on, down to the tape measure')
+    .option(
+      '--before <file>',
+      `${beforeWords}, or earlier measurements: draw its outlines under the new ones`,
+    )
     .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
@@ -70,13 +79,24 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     throw new Unusable(evaluated.issues, units);
   }
   const { garment } = evaluated.value;
-  const print = { date, units, notches: notchesOf(evaluated.value.styling) };
+  const earlier = await outlinesBefore(
+    options.before,
+    evaluated.value,
+    (data) => evaluate(garmentDraft, data, styling),
+    units,
+  );
+  const print = {
+    date,
+    units,
+    notches: notchesOf(evaluated.value.styling),
+    ...(earlier && { earlier: earlier.outlines.on }),
+  };
   const { sheet, pieces: svgs, report } = provenSheet(evaluated.value, print);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
-  const walked = walkResult(report, evaluated.value.styling);
+  const walked = walkResult(report, evaluated.value);
   const pieces = svgs();
   await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
-  const earlier = await earlierPieces(options.out, pieces.keys());
+  const left = await earlierPieces(options.out, pieces.keys());
   if (options.json) {
     const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
@@ -89,10 +109,42 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     await say(session, summary({ ...evaluated.value, report }, reader));
     tell(session, `wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`);
   }
-  if (earlier.length > 0)
-    tell(session, `note: not of this draft, left from an earlier one: ${earlier.join(', ')}\n`, 2);
-  sayIssues(session, report.issues, units);
+  if (earlier) tell(session, drawnWords(earlier.outlines));
+  if (left.length > 0)
+    tell(session, `note: not of this draft, left from an earlier one: ${left.join(', ')}\n`, 2);
+  sayIssues(session, [...report.issues, ...(earlier?.issues ?? [])], units);
   return report.ok ? 0 : 1;
+}
+
+/** The stitching lines of the draft that `--before` names, laid on the new pieces, and what its reading had to say. */
+async function outlinesBefore(
+  before: string | undefined,
+  { garment }: Evaluation,
+  drafted: (body: unknown) => Result<Evaluation>,
+  units: Unit,
+): Promise<{ readonly outlines: EarlierOutlines; readonly issues: readonly Issue[] } | undefined> {
+  if (before === undefined) return undefined;
+  const read = await readEarlier(before);
+  const made = read.kind === 'measurements' ? drafted(bodyIn(before, read.data)) : undefined;
+  if (made && !made.ok) throw new Unusable(made.issues, units);
+  const { sheet } = made ? draftedNow(made.value) : read.kind === 'written' ? read.draft : {};
+  if (!sheet)
+    throw unusable(
+      'no-outlines',
+      before,
+      `${before} holds no outlines: say sheet.svg, or lay it beside its report.`,
+    );
+  return {
+    outlines: earlierOutlines(sheet, garment.pieces),
+    issues: read.kind === 'written' ? read.issues : [],
+  };
+}
+
+/** What was drawn of an earlier draft, and what was not. */
+function drawnWords({ on, fresh, gone }: EarlierOutlines): string {
+  const named = (what: string, names: readonly string[]): string =>
+    names.length > 0 ? `; ${what}: ${names.join(', ')}` : '';
+  return `drew the stitching line before, grey, under ${on.size} pieces${named('new', fresh)}${named('no longer there, not drawn', gone)}\n`;
 }
 
 /** The construction: what was done, with which numbers, on whose word, heading by heading. */

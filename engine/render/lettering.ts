@@ -21,13 +21,13 @@ export const letteredPieces = (
   cutLines: ReadonlyMap<string, Edge>,
   options: PrintOptions,
 ): readonly FinishedPiece[] =>
-  finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) =>
+  finishedPieces(garment, cutLines, options.notches ?? 'slit', options.earlier).map((finished) =>
     lettered(finished, garment, options),
   );
 
 /**
- * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line and of
- * `joints`, where the paper is cut; or beside the piece where it has no room.
+ * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line, of an
+ * earlier outline under it, and of `joints`, where the paper is cut; or beside the piece where it has no room.
  */
 export function lettered(
   finished: FinishedPiece,
@@ -35,8 +35,9 @@ export function lettered(
   as: ReadAs,
   joints: readonly Curve[] = [],
 ): FinishedPiece {
-  const { piece } = finished;
-  const signed = withLines(piece, [...foldSigns(piece).flatMap(({ curves }) => curves), ...joints]);
+  const { piece, earlier = [] } = finished;
+  const signs = foldSigns(piece).flatMap(({ curves }) => curves);
+  const signed = withLines(piece, [...signs, ...joints, ...earlier.flat()]);
   const { words, unplaced, crowded } = placedWords(signed, worded(piece, as.units ?? 'mm'));
   const said = labelWords(garment, piece, unplaced, as);
   return { ...finished, lettering: [...words, ...(label(crowded, said) ?? labelBeside(finished, said))] };

@@ -1,4 +1,5 @@
 import type { NotchType } from '../finishing/notches.ts';
+import type { Curve } from '../geometry/curve.ts';
 import type { Unit } from '../text/units.ts';
 
 /** How a garment is put into words for its reader. */
@@ -13,4 +14,6 @@ export interface ReadAs {
 export interface PrintOptions extends ReadAs {
   /** How notches are drawn; slits unless said otherwise. */
   readonly notches?: NotchType;
+  /** Stitching lines of an earlier draft, closed chains by the name of the piece they are drawn under on the sheet. */
+  readonly earlier?: ReadonlyMap<string, readonly (readonly Curve[])[]>;
 }
