@@ -113,8 +113,11 @@ describe('what is measured in inches', () => {
     const asked = await run('walk', 'dress', '--body', body, '--bands', '--units', 'mm');
     expect(asked.out).toContain('\nlengths in mm\n');
     expect(disagreements(asked.out, ran.out.replace('inches', 'mm'), 8)).toEqual([]);
-    const moved = await run('walk', 'bodice', '--body', body, '--before', body);
-    expect(moved.out).toContain('lengths and places along an edge in inches');
+    const before = new URL('../../measurements/prompter.yaml', import.meta.url).pathname;
+    const changed = await run('walk', 'bodice', '--body', body, '--before', before);
+    expect(changed.out + changed.err).not.toMatch(millimetres);
+    expect(changed.out).toContain('now bodice for box office; inches unless a row says otherwise');
+    expect(changed.out).toMatch(/^waistGirth +measured +29 1\/2 +29 3\/4 +1\/4$/m);
   });
 
   test('is shown as it was measured, and what was estimated in inches too', async () => {

@@ -34,6 +34,7 @@ const forBody = (body: string): readonly (readonly string[])[] => [
   ['draft', 'dress', '--body', body, '--out', join(folder, 'out'), '--set', 'strapWidth=300'],
   ['walk', 'dress', '--body', body, '--bands'],
   ['walk', 'bodice', '--body', body, '--before', leadingLady],
+  ['draft', 'bodice', '--body', body, '--out', join(folder, 'out'), '--before', leadingLady],
   ['body', body],
   ['body', body, '--sensitivity', '--garment', 'skirt'],
   ['sew', 'dress', '--body', body, '--out', join(folder, 'out')],
