@@ -7,7 +7,7 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import { EIGHTHS, fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
-import { lengthsLine, type Reader } from './reader.ts';
+import { lengthsLine, type Reader, sizeDecimals } from './reader.ts';
 import { type Column, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
@@ -30,17 +30,14 @@ export function bodyTable(body: Body, garments: readonly Draft[], reader: Reader
     const figure = (value: number, parts: number): string =>
       name === 'shoulderSlope'
         ? `${fixed(degrees(value), 1)}°`
-        : lengthCell(value, units, decimals[units], parts);
+        : lengthCell(value, units, sizeDecimals[units], parts);
     const size = figure(body.size[name], known.from === 'estimated' ? EIGHTHS : SIXTEENTHS);
     const spread = known.from === 'estimated' ? `± ${figure(known.spread, EIGHTHS)}` : '';
     const actsOn = garmentsOf(name, garments).join(', ');
-    return [name, size, spread, actsOn, fromWhat(known, units)];
+    return [name, size, spread, actsOn, fromWhat(known, units, (value) => figure(value, SIXTEENTHS))];
   });
   return `${body.name}, ${body.wearer}; ${lengthsLine(reader)}\n${table(columns, rows, reader.columns)}${unusedLine(garments)}\n${cupLines(body, units)}${fittingLines(body, units)}`;
 }
-
-/** Decimals of a size: a tenth of a cm as on a tape, and no more of a mm. */
-const decimals: Readonly<Record<Unit, number>> = { mm: 1, cm: 0, in: 1 };
 
 /** The garments that a measurement acts on, by name. */
 const garmentsOf = (name: MeasurementName, garments: readonly Draft[]): readonly string[] =>
@@ -88,7 +85,16 @@ export function bodyResult(body: Body, garments: readonly Draft[], issues: reado
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
-const length = (mm: number, units: Unit): string => `${lengthCell(mm, units, decimals[units])} ${units}`;
+const length = (mm: number, units: Unit): string => `${lengthCell(mm, units, sizeDecimals[units])} ${units}`;
 
-const fromWhat = (known: Provenance, units: Unit): string =>
-  known.from === 'measured' ? 'measured' : `${known.from}: ${withLengthsIn(known.basis, units)}`;
+function fromWhat(known: Provenance, units: Unit, figure: (size: number) => string): string {
+  switch (known.from) {
+    case 'measured':
+      return 'measured';
+    case 'reconciled':
+      return `reconciled: written ${figure(known.written)}`;
+    case 'derived':
+    case 'estimated':
+      return `${known.from}: ${withLengthsIn(known.basis, units)}`;
+  }
+}

@@ -7,6 +7,7 @@ import { bodyResult, bodyTable } from './body-table.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
 import { readBodyFile } from './read-body.ts';
 import { type Reader, readerOf, unitsOption, unitsWritten } from './reader.ts';
+import { reconciledTable } from './reconciled-table.ts';
 import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import { type SensitivityOptions, saySensitivity } from './sensitivity.ts';
@@ -16,6 +17,7 @@ import { json } from './walk-result.ts';
 
 interface BodyOptions extends Partial<SensitivityOptions> {
   readonly sensitivity?: true;
+  readonly reconcile?: true;
   readonly units?: Unit;
 }
 
@@ -26,6 +28,10 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
       'read, validate and complete one set of measurements; show what was estimated, how well, and which garments each acts on',
     )
     .argument('<file>', 'measurements, YAML or JSON')
+    .option(
+      '--reconcile',
+      'where measurements contradict each other, find the most likely body behind them and show what was moved; as reconcile: true in the file, which every command heeds',
+    )
     .option(
       '--sensitivity',
       'show instead how far the garment moves with each measurement, and which to take again',
@@ -39,12 +45,12 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
       const asked = sensitivityAsked(options);
       const data = await readBodyFile(file);
       const reader = readerOf(session, options.units, data);
-      const read = readBody(data);
+      const read = readBody(options.reconcile ? toReconcile(data) : data);
       if (!read.ok) throw new Unusable(read.issues, reader.units);
       // Measurements are shown as they are written.
       const own = { ...reader, units: options.units ?? unitsWritten(data) ?? reader.units };
       if (asked) await saySensitivity(session, read.value, asked, read.issues, reader);
-      else await sayBody(session, read.value, read.issues, options.json, own);
+      else await sayBody(session, read.value, read.issues, options, own);
       finish(0);
     });
 
@@ -52,14 +58,22 @@ async function sayBody(
   session: Session,
   body: Body,
   issues: readonly Issue[],
-  asJson: true | undefined,
+  options: BodyOptions,
   reader: Reader,
 ): Promise<void> {
   const { garments } = session;
-  if (asJson) await session.write(json(bodyResult(body, garments, issues)));
-  else await say(session, bodyTable(body, garments, reader));
+  if (options.json) await session.write(json(bodyResult(body, garments, issues)));
+  else
+    await say(
+      session,
+      bodyTable(body, garments, reader) + (options.reconcile ? reconciledTable(body, reader) : ''),
+    );
   sayIssues(session, issues, reader.units);
 }
+
+/** The same measurements with the wish that what contradicts be reconciled. */
+const toReconcile = (data: unknown): unknown =>
+  typeof data === 'object' && data !== null && !Array.isArray(data) ? { ...data, reconcile: true } : data;
 
 /** What `--sensitivity` is to be about, if it is asked for. */
 function sensitivityAsked({

@@ -1,5 +1,5 @@
 import type { Comparison } from '../engine/comparison/compare.ts';
-import { unitWords } from '../engine/text/units.ts';
+import { unitLabel } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { type ChangeRow, figureRows, pieceRows } from './change-rows.ts';
 import type { Reader } from './reader.ts';
@@ -44,7 +44,7 @@ export function comparisonTables(comparison: Comparison, since: string, reader: 
   );
   const nameOf = ({ garment, body }: Comparison['before']): string => `${garment} for ${body}`;
   return [
-    `since ${since}: ${nameOf(before)}, now ${nameOf(after)}; ${unitWords[units]} unless a row says otherwise\n`,
+    `since ${since}: ${nameOf(before)}, now ${nameOf(after)}; ${unitLabel[units]} unless a row says otherwise\n`,
     withLengthsIn(layWords, units),
     ...shown,
     [

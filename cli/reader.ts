@@ -1,5 +1,5 @@
 import { Option } from 'commander';
-import { type Unit, unitNames, unitWords } from '../engine/text/units.ts';
+import { type Unit, unitLabel, unitNames } from '../engine/text/units.ts';
 import type { Session } from './session.ts';
 
 /** Who reads what is printed: in which unit lengths are shown, and how many columns the terminal has. */
@@ -28,4 +28,7 @@ export const readerOf = ({ columns }: Session, asked: Unit | undefined, data?: u
 });
 
 /** Said once above tables, instead of behind each figure. */
-export const lengthsLine = ({ units }: Reader): string => `lengths in ${unitWords[units]}\n`;
+export const lengthsLine = ({ units }: Reader): string => `lengths in ${unitLabel[units]}\n`;
+
+/** Decimals of a size in a table (`lengthCell`): a tenth of a cm as on a tape, and no more of a mm. */
+export const sizeDecimals: Readonly<Record<Unit, number>> = { mm: 1, cm: 0, in: 1 };

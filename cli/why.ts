@@ -5,6 +5,7 @@ import type { Ground } from '../engine/pattern/quantity.ts';
 import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';
 import { groundText, stepText } from '../engine/pattern/step-text.ts';
 import type { Choice, Styling } from '../engine/pattern/styling.ts';
+import { figure } from '../engine/text/figure.ts';
 import { nearestWord } from '../engine/text/nearest-word.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
@@ -64,6 +65,8 @@ const amountText = (ground: Ground, units: Unit): string =>
 function fromTape(name: MeasurementName, { known }: Body): string {
   const from: Provenance = known[name];
   if (from.from === 'measured') return `measured. ${howTaken[name]}`;
+  if (from.from === 'reconciled')
+    return `reconciled: written ${figure(from.written)} mm. To measure it again: ${howTaken[name]}`;
   return from.from === 'derived'
     ? `derived: ${from.basis}`
     : `estimated: ${from.basis}. To measure it instead: ${howTaken[name]}`;

@@ -125,7 +125,7 @@ export const bodyGrid = (): readonly BodyData[] =>
  */
 const natural = { waistGirth: 72.55 / 79.19, backNeckPointToWaist: 36.73 / 44.25 };
 
-function atNaturalWaist(body: BodyData) {
+export function atNaturalWaist(body: BodyData) {
   const sizes = Object.fromEntries(surveyedNames.map((name) => [name, Number(body[name])]));
   const of = (name: Surveyed): number => sizes[name] ?? 0;
   return {
@@ -198,7 +198,7 @@ function lowerTriangle(matrix: readonly (readonly number[])[]): readonly (readon
 }
 
 /** Standard normal scores from a seed (G. E. P. Box and M. E. Muller, 1958, over mulberry32). */
-function normalScores(seed: number): () => number {
+export function normalScores(seed: number): () => number {
   let state = seed >>> 0;
   const uniform = (): number => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -1,8 +1,8 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factor, triangle } from '../../../engine/constraints/numeric/cholesky.ts';
-import { type LinearRows, QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
+import { factor, triangle } from '../../../engine/numeric/cholesky.ts';
+import { type LinearRows, QuadraticProgram } from '../../../engine/numeric/quadratic-program.ts';
 
 /** The npm package quadprog: a translation of Turlach's Fortran code. Its arrays count from one. */
 interface Other {
