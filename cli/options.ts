@@ -1,6 +1,6 @@
 import { Option } from 'commander';
 import type { Draft } from '../engine/pattern/draft.ts';
-import { nearestWord } from '../engine/pattern/nearest-word.ts';
+import { nearestWord } from '../engine/nearest-word.ts';
 import { readDataFile } from './read-data.ts';
 import { unusable } from './unusable.ts';
 

@@ -98,20 +98,22 @@ function drawOnce<Choices extends readonly Choice[]>(
   plan: Plan<Choices>,
   solver: Solver,
 ): Result<Garment> {
-  const planned = (someBody: Body) => {
-    const table = measuredAgain(draftingTable(someBody, choices, styling));
+  const planned = (onto: DraftingTable<Choices>) => {
+    const table = measuredAgain(onto);
     return { table, cut: plan(table) };
   };
-  const { cut, table } = planned(body);
+  const empty = draftingTable(body, choices, styling);
+  const { cut, table } = planned(empty);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solver(table.sketch.sketch());
+  const sketch = table.sketch.sketch();
+  const solution = solver(sketch);
   if (solution.status !== 'solved') {
-    const sketchFor = (other: Body): Sketch | undefined => {
-      const plannedAgain = planned(other).table;
-      return plannedAgain.refusals().length > 0 ? undefined : plannedAgain.sketch.sketch();
+    const sketchOf = (other: DraftingTable<Choices>): Sketch | undefined => {
+      const again = planned(other).table;
+      return again.refusals().length > 0 ? undefined : again.sketch.sketch();
     };
-    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
+    return { ok: false, issues: [conflictIssue(empty, { sketch, solution }, sketchOf)] };
   }
   table.solved(solution);
   const parts = cut(solution);

@@ -4,7 +4,8 @@ import { draftBounds } from './checks/bounds.ts';
 import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
 import type { Report } from './checks/report.ts';
-import { onlyWhether } from './constraints/only-whether.ts';
+import { type Attempt, noted } from './constraints/attempts.ts';
+import { draftToBlame } from './draft-to-blame.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
 import type { Edge } from './geometry/curve.ts';
 import { PARALLEL } from './geometry/tolerance.ts';
@@ -40,9 +41,10 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
   // Reasons take long to find, and which are to be found is known only when the draft has failed.
-  const drawn = draft.draw(body.value, styling.value, onlyWhether);
+  const { solver, attempts } = noted();
+  const drawn = draft.draw(body.value, styling.value, solver);
   if (!drawn.ok) {
-    const issues = refusal(draft, body.value, styling.value, drawn.issues);
+    const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
     return { ok: false, issues: [...read, ...issues] };
   }
   const garment = drawn.value;
@@ -54,12 +56,21 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
 }
 
-/** Why a draft cannot be drawn: on account of the styling or a fitting, where it could be without; else of measurements. */
-function refusal(draft: Draft, body: Body, styling: Styling, issues: readonly Issue[]): readonly Issue[] {
+/**
+ * Why a draft cannot be drawn: on account of the styling or a fitting, where it could be without; else of measurements, or
+ * of the draft itself, where it could be drawn for nobody.
+ */
+function refusal(
+  draft: Draft,
+  body: Body,
+  styling: Styling,
+  issues: readonly Issue[],
+  attempts: readonly Attempt[],
+): readonly Issue[] {
   const others = issues.filter((issue) => !isUnsolved(issue));
   if (others.some(({ severity }) => severity === 'error')) return others;
-  const blamed = stylingToBlame(draft, body, styling, issues);
-  return blamed ? [blamed, ...others] : draft.draw(body, styling).issues;
+  const blamed = stylingToBlame(draft, body, styling, issues, attempts);
+  return blamed ? [blamed, ...others] : draftToBlame(draft, draft.draw(body, styling).issues);
 }
 
 /** The same remark made at two places is said once. */

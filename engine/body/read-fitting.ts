@@ -1,5 +1,5 @@
 import type { Issue } from '../issue.ts';
-import { nearestWord } from '../pattern/nearest-word.ts';
+import { nearestWord } from '../nearest-word.ts';
 import { type Side, sides } from '../pattern/side.ts';
 import {
   changeWords,

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
-import { nearestWord } from '../pattern/nearest-word.ts';
+import { nearestWord } from '../nearest-word.ts';
 import { withoutTurns } from '../pattern/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';

@@ -58,7 +58,8 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   /** As the fitting found it. */
   readonly body: Body;
   readonly size: Sizes;
-  /** The choices as they were made: numbers as written, and words. */
+  /** The choices that are left open, and how they were made: numbers as written, and words. */
+  readonly choices: readonly Choice[];
   readonly styling: StylingOf<Choices>;
   readonly choice: ChosenQuantities<Choices>;
   readonly sketch: SketchBuilder;
@@ -81,8 +82,16 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   readonly fitted: (kind: PlainChange, on?: FoundOn) => Mm;
   /** How far the fitting took a seam in at a level on each layer; less than nothing where it let it out. */
   readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
-  /** An empty table with the same choices, for another body. */
-  readonly forBody: (body: Body) => DraftingTable<Choices>;
+  /** An empty table of the same draft, for another body, choices made otherwise, or onto another sketch. */
+  readonly afresh: (other: Afresh) => DraftingTable<Choices>;
+}
+
+/** What may be otherwise on an empty table; all else is as on the one before. */
+interface Afresh {
+  readonly body?: Body;
+  /** Choices made otherwise. */
+  readonly styling?: Readonly<Record<string, number | string>>;
+  readonly sketch?: SketchBuilder;
 }
 
 /** Lays out an empty table for a body and the choices made, whose `declared` gives their units. */
@@ -90,6 +99,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   body: Body,
   declared: Choices,
   styling: StylingOf<Choices>,
+  sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
   const { take, placedBy, ...log } = stepLog();
   const computes =
@@ -112,9 +122,10 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     ...issueBook(),
     body,
     size: sizesOf(body),
+    choices: declared,
     styling,
     choice: chosen(declared, styling),
-    sketch: new SketchBuilder(),
+    sketch,
     mm: computes('mm'),
     angle: computes('rad'),
     ratio: computes('ratio'),
@@ -126,7 +137,8 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     fitted: (kind, on) => quantity(fitted(body.fitting, kind, on), 'mm', kind, { kind: 'fitting' }),
     takenIn: (seam, level) =>
       quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
-    forBody: (other) => draftingTable(other, declared, styling),
+    afresh: (other) =>
+      draftingTable(other.body ?? body, declared, { ...styling, ...other.styling }, other.sketch),
   };
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nearestWord } from '../../../engine/pattern/nearest-word.ts';
+import { nearestWord } from '../../../engine/nearest-word.ts';
 import type { Choice } from '../../../engine/pattern/styling.ts';
 import { resolveStyling } from '../../../engine/pattern/styling-values.ts';
 
