@@ -7,6 +7,7 @@ import { listCommand } from './list.ts';
 import { withOwnDrafts } from './own-draft.ts';
 import { plain } from './plain.ts';
 import { printCommand } from './print.ts';
+import { proveCommand } from './prove.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { sewCommand } from './sew.ts';
@@ -61,6 +62,7 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
     sewCommand,
     teachCommand,
     walkCommand,
+    proveCommand,
     alterCommand,
     bodyCommand,
     listCommand,

@@ -1,4 +1,4 @@
-import { Command, InvalidArgumentError, Option } from 'commander';
+import { Command, Option } from 'commander';
 import { movesBetween, type PieceMove } from '../engine/checks/moves.ts';
 import type { Report } from '../engine/checks/report.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
@@ -7,7 +7,7 @@ import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/render/walk-sheet.ts';
 import { heading } from './heading.ts';
 import { movesTable } from './moves-table.ts';
-import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
+import { findGarment, jsonOption, readStyling, setOption, stylingOption, workersOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
@@ -48,7 +48,7 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(new Option('--file <svg>', 'a written sheet.svg, walked again from its paths alone'))
     .addOption(stylingOption())
     .addOption(setOption())
-    .addOption(new Option('--workers <count>', 'threads for --bodies').argParser(threads).default(1))
+    .addOption(workersOption('threads for --bodies', 1))
     .addOption(
       new Option(
         '--bands',
@@ -118,14 +118,4 @@ async function show(
   if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
-}
-
-/** More threads than any machine has cores is a slip of the finger. */
-const mostThreads = 64;
-
-function threads(text: string): number {
-  const count = Number(text);
-  if (!Number.isInteger(count) || count < 1 || count > mostThreads)
-    throw new InvalidArgumentError(`It should be a whole number from 1 to ${mostThreads}.`);
-  return count;
 }

@@ -1,7 +1,7 @@
 import type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
 import { howTaken } from '../engine/body/words.ts';
-import type { Step } from '../engine/pattern/garment.ts';
 import { nearestWord } from '../engine/nearest-word.ts';
+import type { Step } from '../engine/pattern/garment.ts';
 import { type Ground, written } from '../engine/pattern/quantity.ts';
 import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';
 import type { Choice, Styling } from '../engine/pattern/styling.ts';

@@ -3,14 +3,17 @@ import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sharedBySides, sideOf } from '../engine/body/fitting.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import type { Sketch } from '../engine/constraints/sketch.ts';
+import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
+import { DraftMistake, isDraftMistake } from '../engine/draft-mistake.ts';
 import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
 import type { Side } from '../engine/pattern/side.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { checkParts } from './check-parts.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
@@ -100,14 +103,19 @@ function drawOnce<Choices extends readonly Choice[]>(
 ): Result<Garment> {
   const planned = (onto: DraftingTable<Choices>) => {
     const table = measuredAgain(onto);
-    return { table, cut: plan(table) };
+    const cut: unknown = plan(table);
+    if (typeof cut === 'function') return { table, cut: cut as CutAll };
+    throw new DraftMistake(`The plan of “${name}” should return a function that cuts its pieces.`, []);
   };
   const empty = draftingTable(body, choices, styling);
   const { cut, table } = planned(empty);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
   const sketch = table.sketch.sketch();
-  const solution = solver(sketch);
+  const solution = solvedOr(
+    () => solver(sketch),
+    (mistake) => planned(empty.afresh({ sketch: new SketchBuilder(mistake) })),
+  );
   if (solution.status !== 'solved') {
     const sketchOf = (other: DraftingTable<Choices>): Sketch | undefined => {
       const again = planned(other).table;
@@ -117,6 +125,7 @@ function drawOnce<Choices extends readonly Choice[]>(
   }
   table.solved(solution);
   const parts = cut(solution);
+  checkParts(name, parts);
   if (!parts.ok) return parts;
   const { sewing: staged = {}, ...made } = parts.value;
   const sewing = inStages([cuttingSteps(made.pieces), staged]);
@@ -140,6 +149,16 @@ function drawOnce<Choices extends readonly Choice[]>(
     issues,
   };
   return { ok: true, value: garment, issues: [] };
+}
+
+/** Solves; a mistake in the sketch is thrown where it was written, found by planning once more. */
+function solvedOr(solved: () => Solution, planAgain: (mistake: DraftMistake) => void): Solution {
+  try {
+    return solved();
+  } catch (error) {
+    if (isDraftMistake(error)) planAgain(error);
+    throw error;
+  }
 }
 
 /** The pieces with the edges of these names left open where no seam sews them. */

@@ -45,13 +45,14 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const drawn = draft.draw(body.value, styling.value, solver);
   if (!drawn.ok) {
     const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
-    return { ok: false, issues: [...read, ...issues] };
+    return { ok: false, issues: [...read, ...issues].map((issue) => placed(issue, draft)) };
   }
   const garment = drawn.value;
   const cutLines = cuttingLines(garment, PARALLEL);
   const checked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);
-  const issues = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues, ...cut]);
+  const found = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues, ...cut]);
+  const issues = found.map((issue) => placed(issue, draft));
   const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
   return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
 }
@@ -71,6 +72,14 @@ function refusal(
   if (others.some(({ severity }) => severity === 'error')) return others;
   const blamed = stylingToBlame(draft, body, styling, issues, attempts);
   return blamed ? [blamed, ...others] : draftToBlame(draft, draft.draw(body, styling).issues);
+}
+
+/** An issue that fails a draft, with the line of the draft's source where what it is about is written, if that is known. */
+function placed(issue: Issue, { placeOf }: Draft): Issue {
+  if (!placeOf || issue.severity !== 'error' || issue.source) return issue;
+  const quoted = [...issue.message.matchAll(/["“]([^"“”]+)["”]/g)].map(([, word = '']) => word);
+  const source = placeOf([...quoted, issue.path, ...issue.path.split('/')]);
+  return source ? { ...issue, source } : issue;
 }
 
 /** The same remark made at two places is said once. */

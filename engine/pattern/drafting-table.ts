@@ -9,6 +9,7 @@ import {
 } from '../body/fitting.ts';
 import { measurementWords } from '../body/words.ts';
 import { SketchBuilder } from '../constraints/sketch-builder.ts';
+import { DraftMistake } from '../draft-mistake.ts';
 import type { Point } from '../geometry/point.ts';
 import { type IssueBook, issueBook } from './issue-book.ts';
 import {
@@ -105,7 +106,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   const computes =
     <U extends Unit>(unit: U): Computes<Quantity<U>> =>
     (strings, ...values) => {
-      const given = values.map(asGiven);
+      const given = givenIn(strings, values);
       const sentence = sentenceOf(strings, given, unit);
       const value = sentence.compute(given);
       const title = said(sentence.cut.title, given);
@@ -113,7 +114,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
       return { value, unit, name: title, origin: { kind: 'step', number } };
     };
   const say: Computes<void> = (strings, ...values) => {
-    const given = values.map(asGiven);
+    const given = givenIn(strings, values);
     const sentence = sentenceOf(strings, given, undefined);
     take({ title: said(sentence.cut.title, given), sentence, given });
   };
@@ -169,7 +170,22 @@ function chosen<Choices extends readonly Choice[]>(
   return Object.fromEntries(entries) as ChosenQuantities<Choices>;
 }
 
-const asGiven = (put: PutIn): Given => (typeof put === 'object' && 'quantity' in put ? put.quantity : put);
+function givenIn(strings: readonly string[], values: readonly PutIn[]): readonly Given[] {
+  return values.map((put, i) => {
+    if (typeof put === 'string') return put;
+    if (typeof put === 'object' && put !== null) return 'quantity' in put ? put.quantity : put;
+    throw notPutIn(strings.slice(0, i + 1).join('◦'), put);
+  });
+}
+
+/** A name that nothing bears comes out as `undefined`, and a number typed out has no origin. */
+function notPutIn(before: string, put: unknown): DraftMistake {
+  const what =
+    put === undefined
+      ? 'nothing: no measurement, choice, rule or step has the name that is put in'
+      : `${String(put)}, which has no origin: put in a measurement, a choice, a rule or a step`;
+  return new DraftMistake(`A sentence is given ${what}: "${before.trim()} >>>"`, []);
+}
 
 /** What a measured length was found from: quantities, and the steps that placed the points. */
 function grounds(from: readonly (Quantity | Point)[], placedBy: StepLog['placedBy']): readonly Ground[] {

@@ -1,5 +1,5 @@
 import type { Result } from '../../issue.ts';
-import { nearestWord } from '../../pattern/nearest-word.ts';
+import { nearestWord } from '../../nearest-word.ts';
 import { writtenLength } from '../../pattern/written-length.ts';
 
 /** What a pattern is printed on. */
