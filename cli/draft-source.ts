@@ -7,7 +7,10 @@ import { reason } from './write-files.ts';
 
 /** The source of a draft of one's own: its file, and whatever lies beside it or below. */
 export interface DraftSource {
-  /** The line where one of these words is written: the one that is written least often, so the one that tells most. */
+  /**
+   * The line where one of these words is written: the one that is written least often, and so tells most; the last of
+   * those that are written as often.
+   */
   readonly placeOf: (words: readonly string[]) => SourcePlace | undefined;
   /** Something that the draft threw, or that was thrown over it, as an issue with its place. */
   readonly mistake: (error: unknown) => Issue;
@@ -18,7 +21,7 @@ export function draftSource(file: string, path: string): DraftSource {
   const named = (where: string): string => (where === path ? file : relative('', where));
   const placeOf = (words: readonly string[]): SourcePlace | undefined => {
     const written = words.map((word) => linesWith(linesOf(path), word)).filter((found) => found.length > 0);
-    const [rarest] = written.toSorted((a, b) => a.length - b.length);
+    const rarest = written.toSorted((a, b) => b.length - a.length).at(-1);
     return rarest?.[0] === undefined ? undefined : { file, line: rarest[0] };
   };
   return {

@@ -37,7 +37,7 @@ export async function ownDraft(file: string | undefined): Promise<Draft> {
     throw unusable(
       'no-draft',
       file,
-      `${file} exports no draft: write “export default defineDraft({ name, title, choices, shapedBy, draw })”.`,
+      `${file} exports no draft${lackOf(draft)}: write “export default defineDraft({ name, title, choices, shapedBy, draw })”.`,
     );
   try {
     defineDraft(draft);
@@ -86,7 +86,7 @@ function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment>
   return {
     ok: false,
     issues: faults.map((issue) => {
-      const place = source.placeOf(issue.path.split('/').reverse());
+      const place = source.placeOf(issue.path.split('/'));
       return place ? { ...issue, source: place } : issue;
     }),
   };
@@ -96,6 +96,13 @@ function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment>
 function defaultOf(found: { readonly default?: unknown }): unknown {
   const own = found.default;
   return typeof own === 'object' && own !== null && 'default' in own ? own.default : own;
+}
+
+/** What something that may have been meant for a draft lacks, as an afterthought. */
+function lackOf(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return '';
+  const lacks = ['name', 'title', 'choices', 'shapedBy', 'draw'].filter((field) => !(field in value));
+  return lacks.length > 0 && lacks.length < 5 ? `, for what it exports lacks ${lacks.join(', ')}` : '';
 }
 
 const isDraft = (value: unknown): value is Draft =>

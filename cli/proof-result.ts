@@ -61,7 +61,7 @@ export function proofText(proof: Proof): string {
 
 const groupText = ({ outcome, code, failure, count, smallest, issue }: Group): string =>
   [
-    `${words[outcome]}: ${code}, ${count} ${count === 1 ? 'draft' : 'drafts'}${failure ? '' : ' (as it should be)'}`,
+    `${failure ? 'to be mended, ' : ''}${words[outcome]}: ${code}, ${count} ${count === 1 ? 'draft' : 'drafts'}`,
     `  for ${caseText(smallest)}`,
     `  ${sentence(issue)}\n`,
   ].join('\n');

@@ -9,7 +9,8 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
- * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
+ * | draft a garment of one's own | `defineDraft`, `drawGarment`, `ruleTable`, and what is below them |
+ * | hold it to everybody | `trialCases`, `verdictOf` |
  */
 
 export type { Body, MeasurementName } from '../engine/body/body.ts';
@@ -17,11 +18,13 @@ export { measurementNames } from '../engine/body/body.ts';
 export { readBody } from '../engine/body/read.ts';
 export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';
 export type { Sketch } from '../engine/constraints/sketch.ts';
-export { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
+export { endOf, SketchBuilder, scalarOf, startOf, xOf, yOf } from '../engine/constraints/sketch-builder.ts';
 export type { Solution } from '../engine/constraints/solution.ts';
 export { type Solver, solve } from '../engine/constraints/solve.ts';
 export * from '../engine/constraints/statements.ts';
+export { DraftMistake } from '../engine/draft-mistake.ts';
 export { type Evaluation, evaluate } from '../engine/evaluate.ts';
+export type { ExcludedRelation } from '../engine/excluded-relation.ts';
 export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
@@ -29,11 +32,21 @@ export type { Issue, Result } from '../engine/issue.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment, Girth, Join, Seam } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
-export type { Choice, Styling } from '../engine/pattern/styling.ts';
+export { commonPractice, type Rule, ruleTable } from '../engine/pattern/rule.ts';
+export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
+export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
+export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { type ProvenSheet, provenSheet } from '../engine/render/proven-sheet.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
 export { walkSheet } from '../engine/render/walk-sheet.ts';
 export { defineDraft } from './define-draft.ts';
+export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
+export { fairLine, fairLines } from './fair-lines.ts';
 export { garments } from './garments-by-name.ts';
+export { grainline } from './grainline.ts';
+export { keepNear } from './keep-near.ts';
+export { makingChoices, waistEase } from './making-choices.ts';
+export * from './piece-edges.ts';
+export * from './seams.ts';

@@ -78,7 +78,7 @@ function refusal(
 function placed(issue: Issue, { placeOf }: Draft): Issue {
   if (!placeOf || issue.severity !== 'error' || issue.source) return issue;
   const quoted = [...issue.message.matchAll(/["“]([^"“”]+)["”]/g)].map(([, word = '']) => word);
-  const source = placeOf([...quoted, issue.path, ...issue.path.split('/')]);
+  const source = placeOf([issue.path, ...issue.path.split('/'), ...quoted]);
   return source ? { ...issue, source } : issue;
 }
 
