@@ -9,13 +9,14 @@ import { degrees } from './pattern/written.ts';
 const SAID = 2;
 
 /**
- * The two sides of a conflict in words, each with whose it is: what misses most, and what of another owner misses most
- * beside it. How many more take part is counted.
+ * The two sides of a conflict in words, each with whose it is: what misses most, and what misses most beside it that was
+ * found from something else; of the draft's own only where there is no other. How many more take part is counted.
  */
 export function bothSides(relations: readonly ExcludedRelation[]): string {
   const [worst, ...rest] = relations;
   if (!worst) return '';
-  const other = rest.find(({ whose }) => whose !== worst.whose) ?? rest[0];
+  const others = rest.filter(({ whose }) => whose !== worst.whose);
+  const other = others.find(({ whose }) => whose !== 'draft') ?? others[0] ?? rest[0];
   if (!other) return `${called(worst)} cannot be had`;
   const more = rest.length > 1 ? `, together with ${rest.length - 1} more,` : '';
   return `${called(worst)} and ${called(other)}${more} exclude each other`;

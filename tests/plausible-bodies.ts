@@ -4,6 +4,7 @@ import { cupDifference } from '../engine/body/cup.ts';
 import { completed } from '../engine/body/estimate.ts';
 import { essentialNames, measured } from '../engine/body/found.ts';
 import { type BodyData, gridCups } from '../engine/body/grid.ts';
+import { randomFrom } from '../engine/proof/random.ts';
 import survey from '../measurements/women-survey-2012.json' with { type: 'json' };
 
 export { type BodyData, bodyGrid } from '../engine/body/grid.ts';
@@ -181,12 +182,8 @@ function lowerTriangle(matrix: readonly (readonly number[])[]): readonly (readon
 
 /** Standard normal scores from a seed (G. E. P. Box and M. E. Muller, 1958, over mulberry32). */
 function normalScores(seed: number): () => number {
-  let state = seed >>> 0;
-  const uniform = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return (((mixed ^ (mixed >>> 14)) >>> 0) + 0.5) / 2 ** 32;
-  };
+  const random = randomFrom(seed);
+  // The logarithm of nothing is none.
+  const uniform = (): number => random() + 0.5 / 2 ** 32;
   return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
 }
