@@ -1,9 +1,10 @@
 import { resolve } from 'node:path';
 import { defineDraft } from '../drafts/define-draft.ts';
+import { garmentFaults } from '../engine/checks/garment-faults.ts';
+import { DraftMistake } from '../engine/draft-mistake.ts';
 import type { Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import { garmentFaults } from '../engine/pattern/garment-faults.ts';
 import { type DraftSource, draftSource } from './draft-source.ts';
 import { loadModule, NotReadable } from './load-module.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -71,25 +72,24 @@ const placed = (draft: Draft, source: DraftSource): Draft => ({
   placeOf: source.placeOf,
   draw: (...given) => {
     try {
-      const drawn = draft.draw(...given);
-      return drawn.ok ? asGarment(drawn, source) : drawn;
+      return asGarment(draft.draw(...given), source);
     } catch (error) {
       return { ok: false, issues: [source.mistake(error)] };
     }
   },
 });
 
+/** What a draft answers, or what is not as a garment should be in it. */
 function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment> {
-  if (!drawn.ok) return drawn;
+  if (drawn?.ok === false && Array.isArray(drawn.issues)) return drawn;
+  if (drawn?.ok !== true) throw new DraftMistake('draw should return what drawGarment does.', ['draw']);
   const faults = garmentFaults(drawn.value);
   if (faults.length === 0) return drawn;
-  return {
-    ok: false,
-    issues: faults.map((issue) => {
-      const place = source.placeOf(issue.path.split('/'));
-      return place ? { ...issue, source: place } : issue;
-    }),
-  };
+  const issues = faults.map((issue) => {
+    const place = source.placeOf(issue.path.split('/')) ?? source.placeOf(['draw']);
+    return place ? { ...issue, source: place } : issue;
+  });
+  return { ok: false, issues };
 }
 
 /** A module's default export, once more where the module was taken for one of the older kind. */

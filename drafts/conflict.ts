@@ -11,7 +11,7 @@ import {
   inTolerances,
   limitsOf,
 } from '../engine/excluded-relation.ts';
-import { bothSides, missed } from '../engine/excluded-words.ts';
+import { bothSides } from '../engine/excluded-words.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Choice } from '../engine/pattern/styling.ts';
@@ -55,7 +55,7 @@ export function conflictIssue<Choices extends readonly Choice[]>(
     relations,
   } as const;
   if (solution.status === 'conflict' && pulls.every(({ share }) => share > 1 / NO_PART))
-    return { ...found, code: 'draft-cannot-agree', message: draftsOwn(relations, worst) };
+    return { ...found, code: 'draft-cannot-agree', message: draftsOwn(relations) };
   const helpful = pulls.filter(({ share }) => share < 1).toSorted((a, b) => a.share - b.share);
   const named = (kind: FoundFrom['kind']): readonly Pull[] =>
     helpful.filter(({ from }) => from.kind === kind).slice(0, NAMED);
@@ -73,13 +73,13 @@ export function conflictIssue<Choices extends readonly Choice[]>(
   return {
     ...found,
     code: 'cannot-agree',
-    message: `These measurements cannot be drafted together: ${bothSides(relations)}. Together they miss by ${missed(worst)}.${lookAgain}`,
+    message: `These measurements cannot be drafted together: ${bothSides(relations)}.${lookAgain}`,
   };
 }
 
 /** What a draft says of itself where nobody's measurements and nobody's choices are at fault. */
-const draftsOwn = (relations: readonly ExcludedRelation[], worst: ExcludedRelation): string =>
-  `This draft contradicts itself: ${bothSides(relations)}. They miss by ${missed(worst)}, whoever it is drafted for. No measurement and no choice is to blame: the draft has to be mended.`;
+const draftsOwn = (relations: readonly ExcludedRelation[]): string =>
+  `This draft contradicts itself: ${bothSides(relations)}, whoever it is drafted for. No measurement and no choice is to blame: the draft has to be mended.`;
 
 const unexplained: Issue = {
   code: 'cannot-agree',

@@ -21,7 +21,7 @@ export function defineDraft<const Choices extends readonly Choice[]>(
     new DraftMistake(`The draft “${draft.name}” ${what.replace(/[.?]?$/, (end) => end || '.')}`, words);
   if (!/^[a-z][a-z0-9-]*$/.test(draft.name))
     throw wrong('needs a name of small letters, digits and hyphens', draft.name);
-  if (typeof draft.title !== 'string') throw wrong('has no title', 'title');
+  if (typeof draft.title !== 'string') throw wrong('has no title');
   const names = new Set<string>();
   for (const choice of draft.choices) {
     const { name } = choice;

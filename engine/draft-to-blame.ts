@@ -1,7 +1,7 @@
 import { middleBody } from './body/grid.ts';
 import { readBody } from './body/read.ts';
 import { onlyWhether } from './constraints/only-whether.ts';
-import { bothSides, missed } from './excluded-words.ts';
+import { bothSides } from './excluded-words.ts';
 import type { Issue } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import { resolveStyling } from './pattern/styling-values.ts';
@@ -13,12 +13,11 @@ import { resolveStyling } from './pattern/styling-values.ts';
 export function draftToBlame(draft: Draft, issues: readonly Issue[]): readonly Issue[] {
   if (!issues.some(isDisagreement) || drawsForTheMiddle(draft)) return issues;
   return issues.map((issue) => {
-    const [worst] = issue.relations ?? [];
-    if (!isDisagreement(issue) || !worst) return issue;
+    if (!isDisagreement(issue) || !issue.relations) return issue;
     return {
       ...issue,
       code: 'draft-cannot-agree',
-      message: `This draft cannot be drafted for a woman of middle size either: ${bothSides(issue.relations ?? [])}. Together they miss by ${missed(worst)}. No measurement is to blame: the draft has to be mended.`,
+      message: `This draft cannot be drafted for a woman of middle size either: ${bothSides(issue.relations)}. No measurement is to blame: the draft has to be mended.`,
     };
   });
 }

@@ -47,14 +47,39 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
     const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
     return { ok: false, issues: [...read, ...issues].map((issue) => placed(issue, draft)) };
   }
+  try {
+    return checked(draft, body.value, styling.value, drawn, read);
+  } catch (error) {
+    // The pieces of the program's own drafts are as the types say; what else a draft hands back only its writer knows.
+    if (!draft.placeOf || !(error instanceof Error)) throw error;
+    return { ok: false, issues: [...read, placed(unfit(error), draft)] };
+  }
+}
+
+/** What a draft of one's own handed back that the checks break over. */
+const unfit = ({ message }: Error): Issue => ({
+  code: 'draft-garment-unfit',
+  severity: 'error',
+  path: 'draw',
+  message: `The checks cannot be carried out on what the draft hands back: ${message}.`,
+});
+
+/** A garment as it was drawn, with its cutting lines and all that the checks find. */
+function checked(
+  draft: Draft,
+  body: Body,
+  styling: Styling,
+  drawn: Extract<Result<Garment>, { readonly ok: true }>,
+  read: readonly Issue[],
+): Result<Evaluation> {
   const garment = drawn.value;
   const cutLines = cuttingLines(garment, PARALLEL);
-  const checked = checkGarment(garment, draftBounds);
+  const walked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);
-  const found = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues, ...cut]);
+  const found = distinct([...read, ...drawn.issues, ...garment.issues, ...walked.issues, ...cut]);
   const issues = found.map((issue) => placed(issue, draft));
-  const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
-  return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
+  const report = { ...walked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
+  return { ok: true, value: { body, styling, garment, cutLines, report }, issues };
 }
 
 /**

@@ -10,20 +10,21 @@ const SAID = 2;
 
 /**
  * The two sides of a conflict in words, each with whose it is: what misses most, and what misses most beside it that was
- * found from something else; of the draft's own only where there is no other. How many more take part is counted.
+ * found from something else; of the draft's own only where there is no other. How many more take part is counted, and by
+ * how much they miss is said.
  */
 export function bothSides(relations: readonly ExcludedRelation[]): string {
   const [worst, ...rest] = relations;
   if (!worst) return '';
   const others = rest.filter(({ whose }) => whose !== worst.whose);
   const other = others.find(({ whose }) => whose !== 'draft') ?? others[0] ?? rest[0];
-  if (!other) return `${called(worst)} cannot be had`;
+  if (!other) return `${called(worst)} cannot be had. It misses by ${missed(worst)}`;
   const more = rest.length > 1 ? `, together with ${rest.length - 1} more,` : '';
-  return `${called(worst)} and ${called(other)}${more} exclude each other`;
+  return `${called(worst)} and ${called(other)}${more} exclude each other. They miss by ${missed(worst)}`;
 }
 
 /** How far something misses, in its own unit. */
-export function missed({ value, unit }: Pick<ExcludedRelation, 'value' | 'unit'>): string {
+function missed({ value, unit }: Pick<ExcludedRelation, 'value' | 'unit'>): string {
   const size = Math.abs(value);
   if (unit === 'rad') return degrees(size);
   return unit === 'mm' ? `${size.toPrecision(2)} mm` : `a bend of ${size.toPrecision(2)} per mm`;

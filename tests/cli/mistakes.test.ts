@@ -165,6 +165,47 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: "name: 'centre front'",
     says: /“centre front”, pieces, edges, turn: /,
   },
+  'a claim about a shape that lacks its line': {
+    change: ['shapes: []', "shapes: [{ name: 'bend', kind: 'tightest bend', outside: 'tight' } as never]"],
+    at: "name: 'bend'",
+    says: /“bend”, shapes: it lacks some of what a measure of its kind is taken on/,
+  },
+  'a kind of shape there is not': {
+    change: ['shapes: []', "shapes: [{ name: 'bend', kind: 'tightest bent', outside: 'tight' } as never]"],
+    at: "name: 'bend'",
+    says: /“bend”, shapes, kind: .*"tightest bend"/,
+  },
+  'a finish there is not': {
+    change: ["finish: 'graded' as const", "finish: 'gradet' as never"],
+    at: "title: 'Sew the belt",
+    says: /“Sew the belt to its lining and turn it”, sewing, finish: /,
+  },
+  'a piece that is cut of nothing': {
+    change: ["cut: [...cutOnFold('self'), ...cutOnFold('lining')]", 'cut: []'],
+    at: "piece: 'belt', edge }",
+    says: /“belt”, pieces, cut: /,
+  },
+  'a curve end there is not': {
+    change: [
+      'endOf(upper), startOf(back), 1)',
+      "{ curve: upper, end: 'finish' as 'end' }, startOf(back), 1)",
+    ],
+    at: "square('top square to the back'",
+    says: /names the end “finish” of “top”/,
+  },
+  'a draw that answers nothing': {
+    change: [
+      'draw: (body, chosen, solver) =>\n    drawGarment(',
+      'draw: (body, chosen, solver) =>\n    void drawGarment(',
+    ],
+    at: 'draw: (body',
+    says: /draw should return what drawGarment does/,
+  },
+  'a draw that lets its garment be waited for': {
+    change: ['draw: (body, chosen, solver) =>', 'draw: async (body, chosen, solver): Promise<any> =>'],
+    at: 'draw: async',
+    says: /draw should return what drawGarment does/,
+  },
   'an import of what is not there': {
     change: ['import { grainline }', 'import { grainlin as grainline }'],
     at: 'grainlin as',

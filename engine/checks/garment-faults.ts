@@ -1,5 +1,9 @@
 import { z } from 'zod';
 import type { Issue } from '../issue.ts';
+import { seamFinishes } from '../pattern/finishes.ts';
+import type { Measure } from '../pattern/shape.ts';
+import { piecesOf } from '../pattern/shape-parts.ts';
+import { instruments } from './shape/measures.ts';
 
 const finite = z.number().refine(Number.isFinite, 'should be a finite number');
 const point = z.object({ x: finite, y: finite });
@@ -39,14 +43,16 @@ const piece = z.object({
     z.object({ name: text, kind: z.enum(['level', 'casing', 'gathering', 'slash', 'fold']), curves }),
   ),
   marks: z.array(z.object({ name: text, kind: z.enum(['buttonhole', 'drill', 'cross']), at: point })),
-  cut: z.array(
-    z.object({
-      cloth: z.enum(['self', 'lining', 'interfacing']),
-      count: finite,
-      onFold: z.boolean(),
-      pair: z.boolean(),
-    }),
-  ),
+  cut: z
+    .array(
+      z.object({
+        cloth: z.enum(['self', 'lining', 'interfacing']),
+        count: finite,
+        onFold: z.boolean(),
+        pair: z.boolean(),
+      }),
+    )
+    .min(1),
 });
 
 const corner = z.object({ piece: text, edge: text, seam: text });
@@ -86,7 +92,24 @@ const garment = z.object({
   ),
   notions: z.array(z.object({ name: text, count: finite, length: finite })),
   steps: z.array(z.object({ number: finite, title: text, text })),
-  shapes: z.array(z.object({ name: text, kind: text, outside: text })),
+  shapes: z.array(
+    z
+      .object({ name: text, kind: z.enum(Object.keys(instruments)), outside: text })
+      .loose()
+      .refine(isMeasured, 'it lacks some of what a measure of its kind is taken on'),
+  ),
+  sewing: z
+    .array(
+      z.object({
+        title: text,
+        how: z.array(text).min(1),
+        sews: z.array(text).optional(),
+        presses: z.array(text).optional(),
+        turns: z.array(ref).optional(),
+        finish: z.enum(Object.keys(seamFinishes)).optional(),
+      }),
+    )
+    .optional(),
   issues: z.array(z.object({ code: text, message: text })),
 });
 
@@ -110,6 +133,15 @@ export function garmentFaults(made: unknown): readonly Issue[] {
   });
 }
 
+/** Whether a claim has all that its measure is taken on. */
+function isMeasured(claim: unknown): boolean {
+  try {
+    return piecesOf(claim as Measure).every((name) => typeof name === 'string');
+  } catch {
+    return false;
+  }
+}
+
 /** More at once would only hide the first. */
 const MOST = 5;
 
@@ -121,7 +153,7 @@ function namesAlong(data: unknown, path: readonly PropertyKey[]): readonly strin
     at = typeof at === 'object' && at !== null ? Reflect.get(at, key) : undefined;
     const name =
       typeof at === 'object' && at !== null
-        ? (Reflect.get(at, 'name') ?? Reflect.get(at, 'level'))
+        ? (Reflect.get(at, 'name') ?? Reflect.get(at, 'level') ?? Reflect.get(at, 'title'))
         : undefined;
     if (typeof name === 'string') names.push(name);
   }
