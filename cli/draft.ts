@@ -2,7 +2,7 @@ import { Command } from 'commander';
 import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import { provenSheet } from '../engine/render/proven-sheet.ts';
+import { provenSheet } from '../engine/proven-sheet.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
 import {

@@ -1,6 +1,6 @@
 import { InvalidArgumentError, Option } from 'commander';
-import { nearestWord } from '../engine/nearest-word.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { nearestWord } from '../engine/text/nearest-word.ts';
 import { readDataFile } from './read-data.ts';
 import { unusable } from './unusable.ts';
 

@@ -1,4 +1,4 @@
-import { withoutTurns } from '../engine/pattern/without-turns.ts';
+import { withoutTurns } from '../engine/text/without-turns.ts';
 
 /**
  * Text that is safe to show on a terminal: names come from files, and a file must not move the cursor or change

@@ -1,6 +1,6 @@
 import type { Report } from '../engine/checks/report.ts';
 import type { Issue } from '../engine/issue.ts';
-import type { EdgeRef } from '../engine/pattern/garment.ts';
+import type { EdgeRef } from '../engine/pattern/seam.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 
 /**

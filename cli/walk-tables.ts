@@ -1,6 +1,6 @@
 import { accountCodes } from '../engine/checks/accounted.ts';
 import type { Report } from '../engine/checks/report.ts';
-import type { EdgeRef } from '../engine/pattern/garment.ts';
+import type { EdgeRef } from '../engine/pattern/seam.ts';
 import { countIssues } from './say-issues.ts';
 import { countShapes, shapeTable } from './shape-table.ts';
 import { girthTable } from './summary.ts';

@@ -4,7 +4,7 @@ import type { Report } from '../engine/checks/report.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
-import { walkSheet } from '../engine/render/walk-sheet.ts';
+import { walkSheet } from '../engine/reading/walk-sheet.ts';
 import { heading } from './heading.ts';
 import { movesTable } from './moves-table.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption, workersOption } from './options.ts';

@@ -1,10 +1,10 @@
 import type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
 import { howTaken } from '../engine/body/words.ts';
-import { nearestWord } from '../engine/nearest-word.ts';
 import type { Step } from '../engine/pattern/garment.ts';
 import { type Ground, written } from '../engine/pattern/quantity.ts';
 import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';
 import type { Choice, Styling } from '../engine/pattern/styling.ts';
+import { nearestWord } from '../engine/text/nearest-word.ts';
 import { unusable } from './unusable.ts';
 
 /** What a number of the draft rests on is looked up in: the body, and the choices with how they were made. */

@@ -1,5 +1,5 @@
-import { commonPractice } from '../engine/pattern/rule.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { commonPractice } from '../engine/sources.ts';
 
 /** Seams with no reason to be wider or narrower: princess, waist, under-bust, strap ends, sleeve seam. */
 export const seamAllowance = {

@@ -1,6 +1,7 @@
 import type { Body } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
 import { onSide, sharedBySides, sideOf } from '../engine/body/fitting.ts';
+import type { Side } from '../engine/body/side.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import type { Sketch } from '../engine/constraints/sketch.ts';
 import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
@@ -11,7 +12,6 @@ import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
-import type { Side } from '../engine/pattern/side.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
 import { checkParts } from './check-parts.ts';
 import { conflictIssue } from './conflict.ts';
@@ -24,6 +24,7 @@ import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts'
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
 import { issuesOfBoth } from './sides/said-of-both.ts';
+import { usually } from './usual.ts';
 
 /** What one part of a garment adds to it. */
 export type Parts = Required<
@@ -111,7 +112,7 @@ function drawOnce<Choices extends readonly Choice[]>(
   const { cut, table } = planned(empty);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const sketch = table.sketch.sketch();
+  const sketch = usually(table.sketch.sketch(), styling);
   const solution = solvedOr(
     () => solver(sketch),
     (mistake) => planned(empty.afresh({ sketch: new SketchBuilder(mistake) })),

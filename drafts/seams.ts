@@ -1,4 +1,4 @@
-import type { EdgeRef, Seam } from '../engine/pattern/garment.ts';
+import type { EdgeRef, Seam } from '../engine/pattern/seam.ts';
 
 /** An edge of a piece, walked as it runs. */
 export const edge = (piece: string, name: string): EdgeRef => ({ piece, edge: name });

@@ -1,7 +1,8 @@
 import { leastAllowance, trialAllowance } from '../engine/body/fitting.ts';
 import type { Rule } from '../engine/pattern/rule.ts';
-import { commonPractice, ruleTable } from '../engine/pattern/rule.ts';
+import { ruleTable } from '../engine/pattern/rule.ts';
 import type { Amount } from '../engine/pattern/sewing.ts';
+import { commonPractice } from '../engine/sources.ts';
 
 /** The numbers of the workroom, each with its source. */
 export const workroomRules = ruleTable('W', {

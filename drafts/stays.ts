@@ -1,6 +1,7 @@
 import { edgeLength } from '../engine/geometry/edge.ts';
-import type { EdgeRef, Notion, Seam } from '../engine/pattern/garment.ts';
+import type { Notion } from '../engine/pattern/garment.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
+import type { EdgeRef, Seam } from '../engine/pattern/seam.ts';
 import { edgeNamed, pieceNamed } from './piece-edges.ts';
 
 /** What keeps the edges from stretching that would, and must not. */

@@ -14,7 +14,7 @@ import { bodiceSewing } from './bodice/sewing.ts';
 import { chosenStyle } from './bodice/style.ts';
 import { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
 import { insideBodice } from './finishing.ts';
-import { drawFoundation } from './foundation/foundation.ts';
+import { drawFoundation } from './foundation/draw-foundation.ts';
 import { insertChoices } from './insert/choices.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { planFrontInsert } from './insert/insert.ts';

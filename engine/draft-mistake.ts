@@ -1,4 +1,4 @@
-import { nearestWord } from './nearest-word.ts';
+import { nearestWord } from './text/nearest-word.ts';
 
 /**
  * A mistake in a draft itself, whoever it is drafted for: the program goes on for no body until it is mended. `words` are

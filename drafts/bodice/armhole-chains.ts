@@ -1,4 +1,4 @@
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { Chain } from '../../engine/pattern/shape.ts';
 import type { PanelCut } from './panel-cut.ts';
 

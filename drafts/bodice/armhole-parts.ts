@@ -3,7 +3,7 @@ import { edgeLength, edgeOf, lengthUpTo, splitEdgeAt } from '../../engine/geomet
 import { edgeCrossings, level } from '../../engine/geometry/intersect.ts';
 import type { Point } from '../../engine/geometry/point.ts';
 import { type Transform, transformedCurve } from '../../engine/geometry/transform.ts';
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import { bodiceRules as rules } from './rules.ts';
 
 /** A stretch of one half of the armhole that lies on one piece, up to so far from the shoulder (mm). */

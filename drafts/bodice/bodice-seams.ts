@@ -1,5 +1,5 @@
 import type { Body } from '../../engine/body/body.ts';
-import type { Corner, EdgeRef, Girth, GirthPart, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { Corner, EdgeRef, Girth, GirthPart, Join, Seam } from '../../engine/pattern/seam.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { backwards as back, plainSeam, edge as ref } from '../seams.ts';
 import { type ArmholeHalf, edgesOn } from './armhole-parts.ts';

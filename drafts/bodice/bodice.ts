@@ -1,7 +1,8 @@
 import { isLong, runsAcross } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { BodiceAllowances } from '../allowances.ts';
-import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
+import type { Foundation } from '../foundation/foundation.ts';
+import type { FoundationTable } from '../foundation/table.ts';
 import { straight } from '../piece-edges.ts';
 import { planArmhole } from './armholes.ts';
 import { type BackLines, planBack } from './back-lines.ts';

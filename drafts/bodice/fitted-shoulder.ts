@@ -2,12 +2,11 @@ import { distance, moved, type Point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { degrees, figure } from '../../engine/pattern/written.ts';
-import type { FoundationTable } from '../foundation/foundation.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
+import type { FoundationTable } from '../foundation/table.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { shortenedStrap } from './shortened-strap.ts';
-import type { Style } from './style.ts';
-import type { StyleLines } from './style-lines.ts';
+import type { PlacesOnShoulder, Style } from './style.ts';
 
 /** The shoulder of one half as the fitting left it: where the style lines cross it, and how it slopes (radians). */
 export interface FittedShoulder {
@@ -23,7 +22,7 @@ export const fittedShoulder = (
   part: 'front' | 'back',
   shoulder: Shoulder,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
   corner: Point,
 ): FittedShoulder =>
   style.shoulder === 'strap'
@@ -38,7 +37,7 @@ function underStrap(
   table: FoundationTable,
   part: 'front' | 'back',
   shoulder: Shoulder,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
   corner: Point,
 ): FittedShoulder {
   const lower = table.fitted('lower shoulder');
@@ -84,7 +83,7 @@ function wholeShoulder(
   part: 'front' | 'back',
   shoulder: Shoulder,
   { princess: from }: Style,
-  { inner, princess, outer }: StyleLines['onShoulder'],
+  { inner, princess, outer }: PlacesOnShoulder,
 ): FittedShoulder {
   const found = (on: 'both sides' | 'one side') => ({
     lower: table.fitted('lower shoulder', on),

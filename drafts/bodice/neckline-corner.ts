@@ -3,15 +3,14 @@ import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
 import { bodiceRules as rules } from './rules.ts';
-import type { BodiceTable, Style } from './style.ts';
-import type { StyleLines } from './style-lines.ts';
+import type { BodiceTable, PlacesOnShoulder, Style } from './style.ts';
 
 /** The corner of the front neckline, dart open: as wide as was chosen, where the lines beside it leave it room. */
 export function necklineCorner(
   table: BodiceTable,
   foundation: Foundation,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
 ): Point {
   const { choice } = table;
   const { front, levels } = foundation;
@@ -56,7 +55,7 @@ function besideArmhole(
   { front }: Foundation,
   style: Style,
   { half, above }: Corner,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
 ): Mm {
   const { choice } = table;
   const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
@@ -81,7 +80,7 @@ function besidePrincess(
   { front }: Foundation,
   style: Style,
   { half, above }: Corner,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
 ): Mm {
   if (style.front === 'gathered') return half;
   const { pivot, shoulder, across } = front;

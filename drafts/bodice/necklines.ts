@@ -4,11 +4,11 @@ import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
 import { straight } from '../piece-edges.ts';
 import { necklineCorner } from './neckline-corner.ts';
 import { bodiceRules as rules } from './rules.ts';
-import type { BodiceTable, Style } from './style.ts';
+import type { BodiceTable, PlacesOnShoulder, Style } from './style.ts';
 import { type Neckline, type StyleLines, styleLines } from './style-lines.ts';
 
 /** Where along the shoulder the style lines cross it: the same in front and behind. */
-function placesOnShoulder(table: BodiceTable, style: Style): StyleLines['onShoulder'] {
+function placesOnShoulder(table: BodiceTable, style: Style): PlacesOnShoulder {
   const { size, choice } = table;
   if (style.shoulder === 'strap') {
     const inner = table.mm`Strap from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
@@ -35,7 +35,7 @@ function backNeckline(
   table: BodiceTable,
   { back }: Foundation,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
 ): Neckline {
   const { choice } = table;
   const centreAt = (depth: number): Point =>
@@ -86,7 +86,7 @@ function frontNeckline(
   table: BodiceTable,
   foundation: Foundation,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
 ): Neckline {
   const corner = necklineCorner(table, foundation, style, onShoulder);
   const lower = belowCorner(table, style, corner, foundation.front.pivot.y);

@@ -1,6 +1,6 @@
 import type { Body } from '../../engine/body/body.ts';
 import { angleOverBust } from '../../engine/body/bust.ts';
-import type { Corner, EdgeRef, GirthPart } from '../../engine/pattern/garment.ts';
+import type { Corner, EdgeRef, GirthPart } from '../../engine/pattern/seam.ts';
 import type { Chain, LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { armholeToShoulder, halves } from './armhole-chains.ts';
 import type { PanelCut } from './panel-cut.ts';

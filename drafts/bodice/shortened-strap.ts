@@ -1,7 +1,7 @@
 import { moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { scaled, unit } from '../../engine/geometry/vector.ts';
 import { figure } from '../../engine/pattern/written.ts';
-import type { FoundationTable } from '../foundation/foundation.ts';
+import type { FoundationTable } from '../foundation/table.ts';
 
 /**
  * Moves the shoulder end of a strap along it, from `shoulder` towards the `corner` on its panel: by what the fitting

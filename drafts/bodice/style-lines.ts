@@ -1,10 +1,11 @@
 import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
-import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
+import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
+import type { FoundationTable } from '../foundation/table.ts';
 import { armholeWedge, necklineWedge } from '../foundation/wedges.ts';
 import { fittedShoulder } from './fitted-shoulder.ts';
-import type { Style } from './style.ts';
+import type { PlacesOnShoulder, Style } from './style.ts';
 
 /** The style lines of one half, front or back, as they are drawn on the foundation. */
 export interface HalfStyle {
@@ -33,8 +34,7 @@ export interface StyleLines {
   readonly style: Style;
   readonly front: HalfStyle;
   readonly back: HalfStyle;
-  /** From the side neck along the shoulder to the neckline, to the princess line, and to the armhole, mm. */
-  readonly onShoulder: { readonly inner: number; readonly princess: number; readonly outer: number };
+  readonly onShoulder: PlacesOnShoulder;
 }
 
 /** Where the neckline turns: its corner, or where it meets the shoulder, and where it crosses the centre. */
@@ -48,7 +48,7 @@ export function styleLines(
   table: FoundationTable,
   foundation: Foundation,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
   necklines: { readonly front: Neckline; readonly back: Neckline },
 ): StyleLines {
   const back = backHalf(table, foundation, style, onShoulder, necklines.back);
@@ -73,7 +73,7 @@ function backHalf(
   table: FoundationTable,
   { back }: Foundation,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
   { corner, centre }: Neckline,
 ): HalfStyle {
   const turnedIn = necklineWedge(table, 'wedge from back neckline', back.blade, corner);
@@ -91,7 +91,7 @@ const frontHalf = (
   table: FoundationTable,
   { front }: Foundation,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
   { corner, centre }: Neckline,
 ): HalfStyle =>
   half(
@@ -122,7 +122,7 @@ function half(
   table: FoundationTable,
   { part, shoulder, pivot, turnedIn, turned }: Turning,
   style: Style,
-  onShoulder: StyleLines['onShoulder'],
+  onShoulder: PlacesOnShoulder,
   { corner, centre }: Neckline,
 ): HalfStyle {
   const fitted = fittedShoulder(table, part, shoulder, style, onShoulder, corner);

@@ -16,6 +16,13 @@ export interface Style {
   readonly backNeckline: 'natural' | 'round' | 'pointed';
 }
 
+/** From the side neck along the shoulder to the neckline, to the princess line, and to the armhole, mm. */
+export interface PlacesOnShoulder {
+  readonly inner: number;
+  readonly princess: number;
+  readonly outer: number;
+}
+
 export type PrincessFrom = 'neckline' | 'shoulder' | 'armhole';
 
 /** The style that the choices ask for. Choices that cannot go together are refused, naming what would do. */

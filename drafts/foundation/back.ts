@@ -1,11 +1,11 @@
 import { type Point, point } from '../../engine/geometry/point.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
-import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawBackShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
+import type { FoundationTable } from './table.ts';
 import type { Widths } from './take-in.ts';
 
 /** The back of the foundation. Centre back is x = 0, the back neck point is the origin. */

@@ -1,11 +1,11 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
-import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
+import type { FoundationTable } from './table.ts';
 import type { Widths } from './take-in.ts';
 import { armholeWedge } from './wedges.ts';
 

@@ -1,7 +1,8 @@
 import type { Issue } from '../../engine/issue.ts';
 import { figure } from '../../engine/pattern/written.ts';
-import type { Foundation, FoundationTable } from './foundation.ts';
+import type { Foundation } from './foundation.ts';
 import { foundationRules as rules } from './rules.ts';
+import type { FoundationTable } from './table.ts';
 
 /** Refuses a foundation that cannot be cut, naming the measurements that contradict each other. */
 export function refuseImpossible(table: FoundationTable, { levels, front }: Foundation): void {

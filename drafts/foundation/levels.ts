@@ -1,6 +1,6 @@
 import type { Mm } from '../../engine/pattern/quantity.ts';
-import type { FoundationTable } from './foundation.ts';
 import { foundationRules as rules } from './rules.ts';
+import type { FoundationTable } from './table.ts';
 
 /** The level lines shared by front and back: how far each lies below the back neck point. */
 export interface Levels {

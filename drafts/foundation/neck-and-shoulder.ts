@@ -1,9 +1,8 @@
-import { neckRules } from '../../engine/body/neck.ts';
 import { moved, type Point, point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
-import type { FoundationTable } from './foundation.ts';
-import { foundationRules as rules } from './rules.ts';
+import { neckRules, foundationRules as rules } from './rules.ts';
+import type { FoundationTable } from './table.ts';
 
 /** A half neck, and the shoulder that falls from it. */
 export interface Shoulder {

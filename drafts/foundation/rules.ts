@@ -1,5 +1,7 @@
 import { frontHang } from '../../engine/body/bust.ts';
-import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+import { neckNumbers } from '../../engine/body/neck.ts';
+import { ruleTable } from '../../engine/pattern/rule.ts';
+import { commonPractice } from '../../engine/sources.ts';
 
 /** The numbers of the foundation, each with its reason and source. */
 export const foundationRules = ruleTable('F', {
@@ -131,3 +133,6 @@ export const foundationRules = ruleTable('F', {
   leastMidriff: [25, 'mm', 'cloth left between the under-bust seam and the waist', commonPractice],
   leastCentreFront: [25, 'mm', 'a narrower centre front panel cannot carry an insert', commonPractice],
 });
+
+/** The numbers of the neck, which missing measurements are estimated by too. */
+export const neckRules = ruleTable('N', neckNumbers);

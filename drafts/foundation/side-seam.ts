@@ -1,8 +1,8 @@
 import { type Point, point } from '../../engine/geometry/point.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
-import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
+import type { FoundationTable } from './table.ts';
 import type { Widths } from './take-in.ts';
 
 /** The side seam of the back or of the front: straight from underarm to waist, but for what it gives in under the bust. */

@@ -1,7 +1,7 @@
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
-import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
+import type { FoundationTable } from './table.ts';
 import type { SharedWidths } from './widths.ts';
 
 /** The widths once seams were taken in or let out at a fitting. */

@@ -1,7 +1,7 @@
 import { distance, type Point } from '../../engine/geometry/point.ts';
 import type { Angle } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/pattern/written.ts';
-import type { FoundationTable } from './foundation.ts';
+import type { FoundationTable } from './table.ts';
 
 /*
  * A gaping edge is pinned out in a wedge that ends at the bust point, behind at the shoulder blade. Closed on paper,

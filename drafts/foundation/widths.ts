@@ -1,7 +1,7 @@
 import type { Mm } from '../../engine/pattern/quantity.ts';
-import type { FoundationTable } from './foundation.ts';
 import type { Levels } from './levels.ts';
 import { foundationRules as rules } from './rules.ts';
+import type { FoundationTable } from './table.ts';
 
 /** Where the girths go: half a body, from centre back to centre front. */
 export interface SharedWidths {

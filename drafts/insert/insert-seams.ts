@@ -1,4 +1,4 @@
-import type { Seam } from '../../engine/pattern/garment.ts';
+import type { Seam } from '../../engine/pattern/seam.ts';
 import { backwards, edge, gatheredSeam, plainSeam } from '../seams.ts';
 
 /** How the insert is sewn in: flat to both side fronts, gathered to the under-bust seam between notches. */

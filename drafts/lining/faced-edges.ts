@@ -1,5 +1,5 @@
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { isArmhole, isNeckline, type Part, panelsIn, parts } from './panels.ts';
 

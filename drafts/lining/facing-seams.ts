@@ -1,5 +1,5 @@
-import type { Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { Join, Seam } from '../../engine/pattern/seam.ts';
 import { edge, plainSeam } from '../seams.ts';
 import { type FacedEdges, facedArmholes, facedNecklines } from './faced-edges.ts';
 import { facingOf, innerEdgeOf } from './facing-pieces.ts';

@@ -1,5 +1,5 @@
-import type { Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { Seam } from '../../engine/pattern/seam.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Style } from '../bodice/style.ts';
 import type { Parts } from '../draw-garment.ts';

@@ -1,6 +1,6 @@
 import { joinedEdges } from '../../engine/geometry/edge.ts';
-import type { Seam } from '../../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { Seam } from '../../engine/pattern/seam.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { BodiceSetting } from './inside.ts';
 import { isArmhole, isNeckline } from './panels.ts';

@@ -1,6 +1,6 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { backwards, easedSeam, edge, plainSeam } from '../seams.ts';
 import { type FacedEdges, facedArmholes, facedNecklines } from './faced-edges.ts';

@@ -1,5 +1,5 @@
-import type { Girth, Join } from '../../engine/pattern/garment.ts';
 import type { InsideLine, Piece } from '../../engine/pattern/piece.ts';
+import type { Girth, Join } from '../../engine/pattern/seam.ts';
 import type { LiningTable } from './choices.ts';
 import type { Inside, Unfinished } from './inside.ts';
 import { isFinished, liningPiece } from './lining-pieces.ts';

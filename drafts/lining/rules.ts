@@ -1,4 +1,5 @@
-import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+import { ruleTable } from '../../engine/pattern/rule.ts';
+import { commonPractice } from '../../engine/sources.ts';
 
 /** The numbers of lining and facings, each with its reason and source. */
 export const liningRules = ruleTable('L', {

@@ -1,4 +1,4 @@
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import type { Style } from '../bodice/style.ts';
 import { orderOf } from '../finishing.ts';

@@ -1,4 +1,4 @@
-import type { EdgeRef, Seam } from '../../engine/pattern/garment.ts';
+import type { EdgeRef, Seam } from '../../engine/pattern/seam.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import { orderOf } from '../finishing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';

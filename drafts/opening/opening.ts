@@ -1,7 +1,7 @@
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
 import type { Notch, PieceEdge } from '../../engine/pattern/piece.ts';
 import type { Rule } from '../../engine/pattern/rule.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';

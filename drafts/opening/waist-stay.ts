@@ -1,4 +1,5 @@
-import type { Girth, Notion } from '../../engine/pattern/garment.ts';
+import type { Notion } from '../../engine/pattern/garment.ts';
+import type { Girth } from '../../engine/pattern/seam.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
 import { amounts } from '../sewing-words.ts';
 import type { Additions } from './additions.ts';

@@ -1,6 +1,6 @@
+import type { Side } from '../../engine/body/side.ts';
+import { mirrorImage } from '../../engine/pattern/mirror-image.ts';
 import type { CutCount, Piece } from '../../engine/pattern/piece.ts';
-import type { Side } from '../../engine/pattern/side.ts';
-import { mirrorImage } from '../../engine/shaping/mirror-image.ts';
 
 /**
  * The wearer's side that pieces cut in pairs are of as they are drawn, seen from outside the garment. Panels and gores

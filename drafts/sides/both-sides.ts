@@ -1,5 +1,5 @@
+import { sides } from '../../engine/body/side.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
-import { sides } from '../../engine/pattern/side.ts';
 import { sided } from './as-worn.ts';
 import { piecesOfBoth } from './pieces-of-both.ts';
 import { issuesOfBoth, notionsOfBoth, stepsOfBoth } from './said-of-both.ts';

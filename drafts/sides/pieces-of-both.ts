@@ -1,6 +1,6 @@
-import type { Corner, EdgeRef } from '../../engine/pattern/garment.ts';
+import { type Side, sides } from '../../engine/body/side.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
-import { type Side, sides } from '../../engine/pattern/side.ts';
+import type { Corner, EdgeRef } from '../../engine/pattern/seam.ts';
 import { alike, inPairs } from './alike.ts';
 import { isMirrored, ofOneSide, sided } from './as-worn.ts';
 

@@ -1,7 +1,7 @@
+import { sides } from '../../engine/body/side.ts';
 import type { Issue } from '../../engine/issue.ts';
 import type { Drawn, Notion, Step } from '../../engine/pattern/garment.ts';
 import type { Ground } from '../../engine/pattern/quantity.ts';
-import { sides } from '../../engine/pattern/side.ts';
 import { alike, inPairs } from './alike.ts';
 import { sided } from './as-worn.ts';
 

@@ -1,5 +1,6 @@
-import type { Garment, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
-import { type Side, sides } from '../../engine/pattern/side.ts';
+import { type Side, sides } from '../../engine/body/side.ts';
+import type { Garment } from '../../engine/pattern/garment.ts';
+import type { Girth, Join, Seam } from '../../engine/pattern/seam.ts';
 import { inPairs } from './alike.ts';
 import { isMirrored, sided } from './as-worn.ts';
 import type { PiecesOfBoth } from './pieces-of-both.ts';

@@ -1,4 +1,4 @@
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
 import type { PiecesOfBoth } from './pieces-of-both.ts';
 

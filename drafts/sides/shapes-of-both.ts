@@ -1,6 +1,6 @@
+import { type Side, sides } from '../../engine/body/side.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import { piecesOf, renamed } from '../../engine/pattern/shape-parts.ts';
-import { type Side, sides } from '../../engine/pattern/side.ts';
 import { alike, inPairs } from './alike.ts';
 import { sided } from './as-worn.ts';
 import type { PiecesOfBoth } from './pieces-of-both.ts';

@@ -7,6 +7,7 @@ import { figure } from '../../engine/pattern/written.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';
+import { usually } from '../usual.ts';
 import { type ByGore, byGore, goreNames, seamsOf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { skirtFigures } from './figures.ts';
@@ -46,9 +47,9 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
   const { sizes, gores } = planSkirt(table, waist);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const sketch = table.sketch.sketch();
-  const solution = solver(sketch);
   const { body, styling } = table;
+  const sketch = usually(table.sketch.sketch(), styling);
+  const solution = solver(sketch);
   if (solution.status !== 'solved') {
     const sketchOf = (other: SkirtTable) => {
       planSkirt(other, waistsFor(other, table, waist));

@@ -1,5 +1,5 @@
-import type { EdgeRef, Girth } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { EdgeRef, Girth } from '../../engine/pattern/seam.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { atCentreBack, lined, liningJoins } from '../lining/lining-seams.ts';

@@ -1,4 +1,4 @@
-import type { GirthPart } from '../../engine/pattern/garment.ts';
+import type { GirthPart } from '../../engine/pattern/seam.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import type { GoreName } from './by-gore.ts';
 

@@ -1,4 +1,4 @@
-import type { Corner, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { Corner, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
 import { backwards, edge, plainSeam } from '../seams.ts';
 import { goreNames } from './by-gore.ts';
 import type { GoreSizes } from './gore-sizes.ts';

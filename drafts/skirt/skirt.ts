@@ -1,7 +1,7 @@
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
-import type { Girth } from '../../engine/pattern/garment.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
+import type { Girth } from '../../engine/pattern/seam.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { drawGarment, inOrder } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';

@@ -9,6 +9,7 @@ import { leastRadius } from '../bodice/rules.ts';
 import { conflictIssue } from '../conflict.ts';
 import { solvedPoint } from '../piece-edges.ts';
 import { drawnBefore } from '../suspects.ts';
+import { usually } from '../usual.ts';
 import { type Armhole, scaledArmhole } from './armhole.ts';
 import { type CapLines, type CapShape, planCap } from './cap-lines.ts';
 import type { SleeveTable } from './choices.ts';
@@ -53,7 +54,8 @@ export function fitCap(
     const lines = planCap(sketch, into, { ...shape, ...asked });
     return { lines, sketch: sketch.sketch() };
   };
-  const { lines, sketch } = planned({});
+  const { lines, sketch: written } = planned({});
+  const sketch = usually(written, table.styling);
   const solution = solver(sketch);
   if (solution.status !== 'solved') {
     const sketchOf = (other: SleeveTable) =>

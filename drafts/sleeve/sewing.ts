@@ -1,5 +1,5 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
-import type { Seam } from '../../engine/pattern/garment.ts';
+import type { Seam } from '../../engine/pattern/seam.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
 import { exposed, type FinishStyling, insideBodice, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';

@@ -1,4 +1,4 @@
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { Chain, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { armholeToNotch, type Half, halves } from '../bodice/armhole-chains.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';

@@ -1,6 +1,6 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
+import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
 import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { edgeNamed } from '../piece-edges.ts';

@@ -1,5 +1,5 @@
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { halves } from '../bodice/armhole-chains.ts';
 import { edgesOn } from '../bodice/armhole-parts.ts';

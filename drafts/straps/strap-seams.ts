@@ -1,4 +1,4 @@
-import type { EdgeRef, Join, Seam } from '../../engine/pattern/garment.ts';
+import type { EdgeRef, Join, Seam } from '../../engine/pattern/seam.ts';
 import { strapOuter } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { backwards, edge, plainSeam } from '../seams.ts';

@@ -1,7 +1,8 @@
 import { point } from '../../engine/geometry/point.ts';
 import type { Style } from '../bodice/style.ts';
 import { type StyleLines, styleLines } from '../bodice/style-lines.ts';
-import type { Foundation, FoundationTable } from '../foundation/foundation.ts';
+import type { Foundation } from '../foundation/foundation.ts';
+import type { FoundationTable } from '../foundation/table.ts';
 import { trialRules as rules } from './rules.ts';
 
 /** The block itself in princess panels from the middle of the shoulder, closed up to the neck base. */

@@ -1,5 +1,6 @@
 import { trialAllowance } from '../../engine/body/fitting.ts';
-import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+import { ruleTable } from '../../engine/pattern/rule.ts';
+import { commonPractice } from '../../engine/sources.ts';
 
 /** The numbers of the trial bodice, each with its reason and source. */
 export const trialRules = ruleTable('T', {

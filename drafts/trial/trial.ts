@@ -5,7 +5,7 @@ import { panelCut, panelParts } from '../bodice/panels.ts';
 import { bodiceSewing } from '../bodice/sewing.ts';
 import { drawGarment, inOrder, type Parts, together } from '../draw-garment.ts';
 import { insideBodice } from '../finishing.ts';
-import { drawFoundation } from '../foundation/foundation.ts';
+import { drawFoundation } from '../foundation/draw-foundation.ts';
 import { sleeveShapedBy, trialShapedBy } from '../shaped-by.ts';
 import { drawPlainSleeve } from '../sleeve/plain-sleeve.ts';
 import { trialChoices } from './choices.ts';

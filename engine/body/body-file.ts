@@ -1,9 +1,9 @@
 import * as z from 'zod';
-import { sides } from '../pattern/side.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
 import { fittedLevels, fittedSeams, oneSided, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
+import { sides } from './side.ts';
 import { numberIn, unitNames, writtenNumber } from './units.ts';
 import { howTaken } from './words.ts';
 

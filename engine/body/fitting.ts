@@ -1,4 +1,4 @@
-import { type Side, sides } from '../pattern/side.ts';
+import { type Side, sides } from './side.ts';
 
 /**
  * What was found at a fitting, as a fitter says it. Amounts are in mm and above nothing. A seam is taken in or let

@@ -1,7 +1,10 @@
-import { commonPractice, ruleTable } from '../pattern/rule.ts';
+import { commonPractice } from '../sources.ts';
 
-/** The numbers of the neck, each with its source: drafts draw by them, and lengths are estimated by them. */
-export const neckRules = ruleTable('N', {
+/**
+ * The numbers of the neck as rows of a table of rules, each with its unit, words and source: drafts draw by them, and
+ * lengths are estimated by them.
+ */
+export const neckNumbers = {
   girthParts: [
     6,
     'count',
@@ -15,12 +18,12 @@ export const neckRules = ruleTable('N', {
     'the side neck lies above the back neck point by that width divided by this',
     'a third of the width: Bunka draft, from memory',
   ],
-});
+} as const;
 
 /** Half the back neck, from centre back to side neck, mm. */
 export const backNeckWidth = (neckBaseGirth: number): number =>
-  neckBaseGirth / neckRules.girthParts.value + neckRules.beyond.value;
+  neckBaseGirth / neckNumbers.girthParts[0] + neckNumbers.beyond[0];
 
 /** How far the side neck lies above the back neck point, mm. */
 export const backNeckRise = (neckBaseGirth: number): number =>
-  backNeckWidth(neckBaseGirth) / neckRules.widthParts.value;
+  backNeckWidth(neckBaseGirth) / neckNumbers.widthParts[0];

@@ -1,6 +1,5 @@
 import type { Issue } from '../issue.ts';
-import { nearestWord } from '../nearest-word.ts';
-import { type Side, sides } from '../pattern/side.ts';
+import { nearestWord } from '../text/nearest-word.ts';
 import {
   changeWords,
   type FittedLevel,
@@ -18,6 +17,7 @@ import {
   sideOf,
   trialAllowance,
 } from './fitting.ts';
+import { type Side, sides } from './side.ts';
 import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
 
 const seamKinds = ['take in', 'let out'] as const;

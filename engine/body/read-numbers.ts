@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
-import { nearestWord } from '../nearest-word.ts';
-import { withoutTurns } from '../pattern/without-turns.ts';
+import { nearestWord } from '../text/nearest-word.ts';
+import { withoutTurns } from '../text/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
 import { cupDifferences } from './cup.ts';

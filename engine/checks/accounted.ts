@@ -3,8 +3,9 @@ import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { vectorBetween } from '../geometry/point.ts';
 import { cross, unit, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
-import type { Garment, Girth, GirthPart } from '../pattern/garment.ts';
+import type { Garment } from '../pattern/garment.ts';
 import type { CutCount, Piece } from '../pattern/piece.ts';
+import type { Girth, GirthPart } from '../pattern/seam.ts';
 import type { Tape } from './tape.ts';
 
 /**

@@ -5,8 +5,9 @@ import { between, distance, type Point, vectorBetween } from '../geometry/point.
 import { COINCIDENCE, WALK } from '../geometry/tolerance.ts';
 import { cross, dot, unit } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
-import type { Garment, Girth, GirthPart } from '../pattern/garment.ts';
+import type { Garment } from '../pattern/garment.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
+import type { Girth, GirthPart } from '../pattern/seam.ts';
 import type { GirthReport } from './report.ts';
 import type { Tape } from './tape.ts';
 import { inMm } from './words.ts';

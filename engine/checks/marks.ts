@@ -2,8 +2,9 @@ import { edgeEnd, edgeStart, pointAlong } from '../geometry/edge.ts';
 import { distance } from '../geometry/point.ts';
 import { COINCIDENCE, WALK } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
-import type { EdgeRef, Garment, Seam } from '../pattern/garment.ts';
+import type { Garment } from '../pattern/garment.ts';
 import type { Notch, Piece } from '../pattern/piece.ts';
+import type { EdgeRef, Seam } from '../pattern/seam.ts';
 import type { Tape } from './tape.ts';
 import { inMm } from './words.ts';
 

@@ -1,5 +1,6 @@
 import type { Issue } from '../issue.ts';
-import type { Garment, Join } from '../pattern/garment.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Join } from '../pattern/seam.ts';
 import type { Tape } from './tape.ts';
 
 /**

@@ -3,8 +3,8 @@ import { edgeLength, pointAlong } from '../geometry/edge.ts';
 import { laidOn } from '../geometry/laid-on.ts';
 import { distance, type Point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
+import { mirrorImage } from '../pattern/mirror-image.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { mirrorImage } from '../shaping/mirror-image.ts';
 
 /** What became of a piece from one draft of a garment to the next, mm. */
 export type PieceMove =

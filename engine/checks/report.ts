@@ -1,5 +1,5 @@
 import type { Issue } from '../issue.ts';
-import type { EdgeRef } from '../pattern/garment.ts';
+import type { EdgeRef } from '../pattern/seam.ts';
 import type { ShapeUnit } from '../pattern/shape.ts';
 
 /** What the checks found: every seam walked, every join trued, every girth closed, every shape measured. mm and degrees. */

@@ -1,5 +1,6 @@
 import type { Issue } from '../issue.ts';
-import type { Corner, Garment, Join } from '../pattern/garment.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Corner, Join } from '../pattern/seam.ts';
 import { insideAngle, turnInto } from './corner.ts';
 import type { JoinReport } from './report.ts';
 import type { Tape } from './tape.ts';

@@ -11,7 +11,8 @@ import type { EdgeAllowance } from './edge-allowance.ts';
 import { hemSide } from './hem-side.ts';
 import { linked, linkedRound } from './link.ts';
 import { around, isOneLine, linesAt } from './one-line.ts';
-import { type AllowanceCorner, FOLD, HEM, type TurnedCorner, turnCorner } from './turn-corner.ts';
+import { type AllowanceCorner, FOLD, HEM, turnCorner } from './turn-corner.ts';
+import type { TurnedCorner } from './turned-corner.ts';
 
 /** How far allowance ends must reach beyond the seam's end at least, mm, by the place of the edge that ends there. */
 export type Reaches = ReadonlyMap<number, number>;

@@ -1,5 +1,6 @@
 import type { Edge } from '../geometry/curve.ts';
-import type { EdgeRef, Garment } from '../pattern/garment.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { EdgeRef } from '../pattern/seam.ts';
 import { allowancesOf, aroundCorners, cornerAfter } from './cut-line.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
 import { turnCorner } from './turn-corner.ts';

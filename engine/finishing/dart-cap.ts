@@ -8,7 +8,8 @@ import { mirroredIn, type Transform, transformedCurve } from '../geometry/transf
 import { headingShut, type SewnDart, shut, shutBack } from '../pattern/dart.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
 import { linked } from './link.ts';
-import { type TurnedCorner, turnCorner } from './turn-corner.ts';
+import { turnCorner } from './turn-corner.ts';
+import type { TurnedCorner } from './turned-corner.ts';
 
 /**
  * The corner that the edges beside a dart make when it is sewn: turned as every other corner is, with the edge after the

@@ -1,7 +1,7 @@
 import { moved, type Point } from '../geometry/point.ts';
 import { dot, outward, plus, scaled, type Vector } from '../geometry/vector.ts';
 import { trimmedAcross } from './edge-allowance.ts';
-import type { Across, Through, TurnedCorner } from './turn-corner.ts';
+import type { Across, Through, TurnedCorner } from './turned-corner.ts';
 
 /**
  * Turns the corner of a seam with a hem: the seam goes on through the hem's allowance with the heading `beyond`

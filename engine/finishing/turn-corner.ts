@@ -6,6 +6,7 @@ import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot, outward, plus, scaled, unit, type Vector } from '../geometry/vector.ts';
 import { type EdgeAllowance, trimmedAcross, trimmedAt } from './edge-allowance.ts';
 import { hemEnd } from './hem-end.ts';
+import type { Across, Through, TurnedCorner } from './turned-corner.ts';
 
 /** What meets at a corner of a piece: two edges, each with its allowance and its parallel as far as it goes. */
 export interface AllowanceCorner {
@@ -24,15 +25,6 @@ export const FOLD = Number.NEGATIVE_INFINITY;
 
 /** The rank of a hem: it is turned up when all that ends in it is sewn. */
 export const HEM = Number.POSITIVE_INFINITY;
-
-/** A corner turned: what is left of the two parallels, and the corners of the cutting line between them. */
-export interface TurnedCorner {
-  readonly before: readonly Curve[];
-  readonly between: readonly Point[];
-  readonly after: readonly Curve[];
-  /** How far the allowance of the edge that runs through reaches beyond the seam's end, mm, if it ends square. */
-  readonly reach?: number;
-}
 
 /** A corner point of the cutting line lies no farther out than this many allowances: sharper ones are cut off. */
 export const SHARPEST = 2.5;
@@ -140,19 +132,6 @@ const walkedBack = (turned: TurnedCorner | undefined): TurnedCorner | undefined 
     between: turned.between.toReversed(),
     after: turned.before,
   };
-
-/** The edge that runs through a corner, heading beyond it, and its outward normal there. */
-export interface Through {
-  readonly along: Vector;
-  readonly outward: Vector;
-  readonly edge: EdgeAllowance;
-}
-
-/** The edge that crosses it, heading away from the corner. */
-export interface Across {
-  readonly along: Vector;
-  readonly edge: EdgeAllowance;
-}
 
 /** Turns a corner seen from the edge that runs through: `through` heads beyond the corner, `across` away from it. */
 function squareEnd(

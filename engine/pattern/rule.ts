@@ -13,9 +13,6 @@ export interface Rule {
   readonly quantity: Quantity;
 }
 
-/** Where a rule is everybody's and nobody's. */
-export const commonPractice = 'common practice, no source';
-
 type RuleRow = readonly [value: number, unit: Rule['unit'], says: string, source: string];
 
 /**

@@ -1,5 +1,5 @@
 import type { SeamFinish } from './finishes.ts';
-import type { EdgeRef } from './garment.ts';
+import type { EdgeRef } from './seam.ts';
 import type { SeamClass, StitchType } from './stitches.ts';
 
 /**

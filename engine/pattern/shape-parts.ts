@@ -1,4 +1,4 @@
-import type { Corner, EdgeRef } from './garment.ts';
+import type { Corner, EdgeRef } from './seam.ts';
 import type { Chain, CornerFromLevel, LengthPart, Measure } from './shape.ts';
 
 /** What becomes of the edges and the pieces that a measure names. */

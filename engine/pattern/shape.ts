@@ -1,4 +1,4 @@
-import type { Corner, EdgeRef, GirthPart } from './garment.ts';
+import type { Corner, EdgeRef, GirthPart } from './seam.ts';
 
 /**
  * A shape that a garment claims to have: what is measured on its written pieces, and the band the figure should lie

@@ -1,5 +1,5 @@
 import type { Issue, Result } from '../issue.ts';
-import { nearestWord } from '../nearest-word.ts';
+import { nearestWord } from '../text/nearest-word.ts';
 import type { Choice, Styling } from './styling.ts';
 import { writtenLength } from './written-length.ts';
 

@@ -1,6 +1,7 @@
 import { edgeLength } from '../geometry/edge.ts';
-import type { Garment, Girth, Wearer } from '../pattern/garment.ts';
+import type { Garment, Wearer } from '../pattern/garment.ts';
 import type { CutCount, Piece, PieceEdge } from '../pattern/piece.ts';
+import type { Girth } from '../pattern/seam.ts';
 
 /** What the piece says on paper: its heading, then the lines below it. */
 export interface LabelWords {

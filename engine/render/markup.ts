@@ -1,5 +1,5 @@
 import { type INode, stringify } from 'svgson';
-import { withoutTurns } from '../pattern/without-turns.ts';
+import { withoutTurns } from '../text/without-turns.ts';
 
 /** A piece of SVG as data; `stringify` below is the only way it becomes text. */
 export type Node = INode;

@@ -1,7 +1,7 @@
 import { dress } from '../../drafts/dress.ts';
 import { evaluate } from '../../engine/evaluate.ts';
+import { walkSheet } from '../../engine/reading/walk-sheet.ts';
 import { sheetSvg } from '../../engine/render/sheet.ts';
-import { walkSheet } from '../../engine/render/walk-sheet.ts';
 import { plausibleBodies } from '../plausible-bodies.ts';
 import { figures, table } from './timing.ts';
 

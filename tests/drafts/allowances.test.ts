@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Evaluation } from '../../engine/evaluate.ts';
-import type { EdgeRef } from '../../engine/pattern/garment.ts';
+import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import { drafted, edgeOf, shippedBodies, shippedBody } from './drafted.ts';
 
 const lady = shippedBody('leading-lady');

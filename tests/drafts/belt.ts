@@ -8,9 +8,10 @@ import { endOf, startOf } from '../../engine/constraints/sketch-builder.ts';
 import { isLong, square } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
-import type { Seam } from '../../engine/pattern/garment.ts';
-import { commonPractice, ruleTable } from '../../engine/pattern/rule.ts';
+import { ruleTable } from '../../engine/pattern/rule.ts';
+import type { Seam } from '../../engine/pattern/seam.ts';
 import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import { commonPractice } from '../../engine/sources.ts';
 
 const depth = {
   kind: 'number',

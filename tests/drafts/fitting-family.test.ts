@@ -9,10 +9,10 @@ import {
   plainChangeNames,
   plainChanges,
 } from '../../engine/body/fitting.ts';
+import { type Side, sides } from '../../engine/body/side.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import { distance, type Point } from '../../engine/geometry/point.ts';
-import { type Side, sides } from '../../engine/pattern/side.ts';
 import { surveyBody } from '../plausible-bodies.ts';
 import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from './drafted.ts';
 import { drawnOn } from './drawn-on.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { bodiceChoices } from '../../drafts/bodice/choices.ts';
 import { bodiceRules } from '../../drafts/bodice/rules.ts';
 import { foundationChoices } from '../../drafts/foundation/choices.ts';
-import { foundationRules } from '../../drafts/foundation/rules.ts';
+import { foundationRules, neckRules } from '../../drafts/foundation/rules.ts';
 import { insertChoices } from '../../drafts/insert/choices.ts';
 import { insertRules } from '../../drafts/insert/rules.ts';
 import { liningChoices } from '../../drafts/lining/choices.ts';
@@ -25,11 +25,11 @@ import {
   plainChangeNames,
   plainChanges,
 } from '../../engine/body/fitting.ts';
-import { neckRules } from '../../engine/body/neck.ts';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
-import { commonPractice, type Rule } from '../../engine/pattern/rule.ts';
+import type { Rule } from '../../engine/pattern/rule.ts';
 import type { Choice } from '../../engine/pattern/styling.ts';
+import { commonPractice } from '../../engine/sources.ts';
 import { belt } from './belt.ts';
 import { drafted, shippedBodies, shippedBody } from './drafted.ts';
 import { allSteps, headingsOn, rewritten } from './pages/written-pages.ts';

@@ -1,6 +1,7 @@
 import type { Issue } from '../../issue.ts';
-import type { Garment, Seam } from '../../pattern/garment.ts';
+import type { Garment } from '../../pattern/garment.ts';
 import type { PieceEdge } from '../../pattern/piece.ts';
+import type { Seam } from '../../pattern/seam.ts';
 import { edgeKey, type Schedule } from './schedule.ts';
 import { seamFault } from './seam-order.ts';
 

@@ -1,4 +1,4 @@
-import type { EdgeRef } from '../../pattern/garment.ts';
+import type { EdgeRef } from '../../pattern/seam.ts';
 import type { Condition, SewingStep, State } from '../../pattern/sewing.ts';
 
 /** When everything happens: the places (from 0) of the steps that sew a seam, work an edge, or reach a state. */

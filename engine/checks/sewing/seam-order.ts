@@ -1,5 +1,6 @@
 import type { Issue } from '../../issue.ts';
-import type { EdgeRef, Garment, Seam } from '../../pattern/garment.ts';
+import type { Garment } from '../../pattern/garment.ts';
+import type { EdgeRef, Seam } from '../../pattern/seam.ts';
 import { reachedBefore, type Schedule, stepNamed } from './schedule.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../../geometry/edge.ts';
 import type { Point } from '../../geometry/point.ts';
 import { scaled, type Vector } from '../../geometry/vector.ts';
-import type { Corner } from '../../pattern/garment.ts';
+import type { Corner } from '../../pattern/seam.ts';
 import type { Tape } from '../tape.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { listed } from '../../checks/words.ts';
-import type { EdgeRef } from '../../pattern/garment.ts';
+import type { EdgeRef } from '../../pattern/seam.ts';
 import type { SeamFacts, TurnFacts } from './step-facts.ts';
 import { ratioWords, wholeMm } from './words.ts';
 

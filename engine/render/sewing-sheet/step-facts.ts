@@ -1,7 +1,8 @@
 import type { Tape } from '../../checks/tape.ts';
 import { walkSeam } from '../../checks/walk.ts';
 import { COINCIDENCE } from '../../geometry/tolerance.ts';
-import type { EdgeRef, Garment, Notion, Seam } from '../../pattern/garment.ts';
+import type { Garment, Notion } from '../../pattern/garment.ts';
+import type { EdgeRef, Seam } from '../../pattern/seam.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
 
 /** What a step needs to know of a seam, measured on the pieces; mm. */

@@ -3,7 +3,7 @@ import { edgeLength, pointAlong } from '../../geometry/edge.ts';
 import { moved, type Point, point } from '../../geometry/point.ts';
 import { type Transform, transformedCurve } from '../../geometry/transform.ts';
 import { outward, scaled } from '../../geometry/vector.ts';
-import type { EdgeRef } from '../../pattern/garment.ts';
+import type { EdgeRef } from '../../pattern/seam.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
 import { nameSize, type Picture, type PictureLine, type PictureWord } from '../booklet/picture.ts';
 import { inRows } from '../booklet/rows.ts';

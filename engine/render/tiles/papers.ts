@@ -1,6 +1,6 @@
 import type { Result } from '../../issue.ts';
-import { nearestWord } from '../../nearest-word.ts';
 import { writtenLength } from '../../pattern/written-length.ts';
+import { nearestWord } from '../../text/nearest-word.ts';
 
 /** What a pattern is printed on. */
 export interface Paper {

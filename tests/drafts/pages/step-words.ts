@@ -1,6 +1,6 @@
 import type { Step } from '../../../engine/pattern/garment.ts';
 import type { Ground } from '../../../engine/pattern/quantity.ts';
-import { commonPractice } from '../../../engine/pattern/rule.ts';
+import { commonPractice } from '../../../engine/sources.ts';
 
 /** A step as a page tells it, for any body: rules with their values, choices and all else by name. */
 export function stepWords({ says, from, formula, source }: Step): string {

@@ -3,7 +3,7 @@ import { alike } from '../../../drafts/sides/alike.ts';
 import { bothSides } from '../../../drafts/sides/both-sides.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import { outlineBounds } from '../../../engine/geometry/outline.ts';
-import { mirrorImage } from '../../../engine/shaping/mirror-image.ts';
+import { mirrorImage } from '../../../engine/pattern/mirror-image.ts';
 import { drafted, edgeOf, pieceOf } from '../drafted.ts';
 import { errorsOf, fittedBody, fittedDress } from './sided.ts';
 

@@ -4,8 +4,8 @@ import { draftBounds } from '../../../engine/checks/bounds.ts';
 import { closeGirths, levelWidth } from '../../../engine/checks/close.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
 import { type Point, point } from '../../../engine/geometry/point.ts';
-import type { Girth } from '../../../engine/pattern/garment.ts';
 import type { InsideLine, Piece } from '../../../engine/pattern/piece.ts';
+import type { Girth } from '../../../engine/pattern/seam.ts';
 import { cubic, edge, garment, line, piece, polygon } from '../garments.ts';
 
 const level = (from: Point, to: Point, rest: Partial<InsideLine> = {}): InsideLine => ({

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { markFaults } from '../../../engine/checks/marks.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
 import { point } from '../../../engine/geometry/point.ts';
-import type { Seam } from '../../../engine/pattern/garment.ts';
 import type { InsideLine, Notch, Piece } from '../../../engine/pattern/piece.ts';
+import type { Seam } from '../../../engine/pattern/seam.ts';
 import { garment, line, notch, polygon } from '../garments.ts';
 
 const panel = (name: string, notches: readonly Notch[], rest: Partial<Piece> = {}): Piece => ({

@@ -3,7 +3,7 @@ import { movesBetween } from '../../../engine/checks/moves.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import { movedBy, transformedEdge } from '../../../engine/geometry/transform.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
-import { mirrorImage } from '../../../engine/shaping/mirror-image.ts';
+import { mirrorImage } from '../../../engine/pattern/mirror-image.ts';
 import { smallGarment } from '../render/small-garment.ts';
 
 const [first, ...others] = smallGarment.pieces;

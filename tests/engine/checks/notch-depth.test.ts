@@ -3,7 +3,7 @@ import { notchDepthFaults } from '../../../engine/checks/notch-depth.ts';
 import { notchStrokes } from '../../../engine/finishing/notches.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
-import { readSheet } from '../../../engine/render/read.ts';
+import { readSheet } from '../../../engine/reading/read-sheet.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 import { line, notch, polygon } from '../garments.ts';

@@ -4,8 +4,8 @@ import { draftBounds } from '../../../engine/checks/bounds.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
 import { trueJoins } from '../../../engine/checks/true.ts';
 import { point, turnedAbout } from '../../../engine/geometry/point.ts';
-import type { Join } from '../../../engine/pattern/garment.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
+import type { Join } from '../../../engine/pattern/seam.ts';
 import { cubic, edge, garment, line, piece, polygon } from '../garments.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;

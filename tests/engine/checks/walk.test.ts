@@ -3,8 +3,8 @@ import { draftBounds } from '../../../engine/checks/bounds.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
 import { type Walk, walk } from '../../../engine/checks/walk.ts';
 import { point } from '../../../engine/geometry/point.ts';
-import type { Seam } from '../../../engine/pattern/garment.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
+import type { Seam } from '../../../engine/pattern/seam.ts';
 import { cubic, edge, garment, line, notch, piece, polygon } from '../garments.ts';
 
 const sides = [

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { nearestWord } from '../../../engine/nearest-word.ts';
 import type { Choice } from '../../../engine/pattern/styling.ts';
 import { resolveStyling } from '../../../engine/pattern/styling-values.ts';
+import { nearestWord } from '../../../engine/text/nearest-word.ts';
 
 const choices: readonly Choice[] = [
   { kind: 'number', name: 'casingDepth', unit: 'mm', default: 15, min: 6, max: 40, help: '' },

@@ -1,7 +1,8 @@
 import { readBody } from '../../../engine/body/read.ts';
 import { type DraftingTable, draftingTable } from '../../../engine/pattern/drafting-table.ts';
-import { commonPractice, ruleTable } from '../../../engine/pattern/rule.ts';
+import { ruleTable } from '../../../engine/pattern/rule.ts';
 import type { Choice } from '../../../engine/pattern/styling.ts';
+import { commonPractice } from '../../../engine/sources.ts';
 import { shippedBody } from '../../drafts/drafted.ts';
 
 export const choices = [

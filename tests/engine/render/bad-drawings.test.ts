@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { signedArea } from '../../../engine/geometry/outline.ts';
-import { readOutline, type TracingOptions } from '../../../engine/render/read-outline.ts';
+import { readOutline, type TracingOptions } from '../../../engine/reading/read-outline.ts';
 
 const corner = (25 * Math.PI) / 180;
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readMarkup } from '../../../engine/reading/read-markup.ts';
 import { document, element, words } from '../../../engine/render/markup.ts';
-import { readMarkup } from '../../../engine/render/read-markup.ts';
 
 /** Writes a text and an attribute, and reads both back. */
 function roundTrip(text: string): {

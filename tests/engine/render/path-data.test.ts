@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { Curve } from '../../../engine/geometry/curve.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { distance, type Point, point } from '../../../engine/geometry/point.ts';
+import { readPath } from '../../../engine/reading/read-path.ts';
 import { numeral, pathData } from '../../../engine/render/path-data.ts';
-import { readPath } from '../../../engine/render/read-path.ts';
 
 const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true });
 const place = fc.record({ x: coordinate, y: coordinate });

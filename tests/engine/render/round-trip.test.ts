@@ -4,9 +4,9 @@ import { parse } from 'yaml';
 import { dress } from '../../../drafts/dress.ts';
 import { evaluate } from '../../../engine/evaluate.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
+import { walkSheet } from '../../../engine/reading/walk-sheet.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { pieceSvgs } from '../../../engine/render/svg.ts';
-import { walkSheet } from '../../../engine/render/walk-sheet.ts';
 
 const draft: Draft = dress;
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { boundingBox } from '../../../engine/geometry/bounds.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
-import { readMarkup } from '../../../engine/render/read-markup.ts';
-import { readPath } from '../../../engine/render/read-path.ts';
+import { readMarkup } from '../../../engine/reading/read-markup.ts';
+import { readPath } from '../../../engine/reading/read-path.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { fileNameOf, pieceSvgs } from '../../../engine/render/svg.ts';
 import { smallCutLines, smallGarment } from './small-garment.ts';

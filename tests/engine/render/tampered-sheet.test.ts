@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { walkSheet } from '../../../engine/reading/walk-sheet.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
-import { walkSheet } from '../../../engine/render/walk-sheet.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 
 const { garment, cutLines } = drafted('dress', shippedBody('leading-lady'));

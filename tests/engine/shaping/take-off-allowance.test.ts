@@ -6,7 +6,7 @@ import { nearestOnEdge } from '../../../engine/geometry/nearest.ts';
 import { outlineCurves } from '../../../engine/geometry/outline.ts';
 import { distance } from '../../../engine/geometry/point.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
-import { clockwise, edgesAtCorners } from '../../../engine/render/traced-edges.ts';
+import { clockwise, edgesAtCorners } from '../../../engine/reading/traced-edges.ts';
 import { ownPiece } from '../../../engine/shaping/own-piece.ts';
 import { takeOffAllowance } from '../../../engine/shaping/take-off-allowance.ts';
 import { line } from '../geometry/generators.ts';

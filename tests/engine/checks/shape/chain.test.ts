@@ -4,9 +4,9 @@ import { chainLength, laidOut } from '../../../../engine/checks/shape/chain.ts';
 import { tapeFor } from '../../../../engine/checks/tape.ts';
 import { edgeEnd, edgeLength, endDirection } from '../../../../engine/geometry/edge.ts';
 import { point } from '../../../../engine/geometry/point.ts';
+import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
 import type { Chain } from '../../../../engine/pattern/shape.ts';
-import { mirrorImage } from '../../../../engine/shaping/mirror-image.ts';
 import { edge, garment, line, notch, piece } from '../../garments.ts';
 import { against, along, arcEnd, arcFrom, laidElsewhere, under } from './measuring.ts';
 

@@ -5,8 +5,8 @@ import { arc } from '../../../../engine/geometry/arc.ts';
 import type { Curve } from '../../../../engine/geometry/curve.ts';
 import { type Point, point } from '../../../../engine/geometry/point.ts';
 import { type Transform, transformedEdge, turnedBy } from '../../../../engine/geometry/transform.ts';
-import type { EdgeRef } from '../../../../engine/pattern/garment.ts';
 import type { Notch, Piece } from '../../../../engine/pattern/piece.ts';
+import type { EdgeRef } from '../../../../engine/pattern/seam.ts';
 import type { Measure } from '../../../../engine/pattern/shape.ts';
 import { edge, garment, line, piece } from '../../garments.ts';
 

@@ -5,9 +5,9 @@ import { crossings, level } from '../../../../engine/geometry/intersect.ts';
 import { point, turnedAbout } from '../../../../engine/geometry/point.ts';
 import { reversed } from '../../../../engine/geometry/split.ts';
 import { transformedCurve, turnedBy } from '../../../../engine/geometry/transform.ts';
+import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
 import type { Measure } from '../../../../engine/pattern/shape.ts';
-import { mirrorImage } from '../../../../engine/shaping/mirror-image.ts';
 import { cubic, edge, line, piece } from '../../garments.ts';
 import { against, along, arcEnd, arcFrom, figure, laidElsewhere, under } from './measuring.ts';
 

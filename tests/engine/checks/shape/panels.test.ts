@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
 import { transformedCurve, turnedBy } from '../../../../engine/geometry/transform.ts';
+import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
 import type { Measure } from '../../../../engine/pattern/shape.ts';
-import { mirrorImage } from '../../../../engine/shaping/mirror-image.ts';
 import { edge, line, piece } from '../../garments.ts';
 import { against, along, arcFrom, figure, laidElsewhere } from './measuring.ts';
 

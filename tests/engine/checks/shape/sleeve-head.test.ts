@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
+import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Measure } from '../../../../engine/pattern/shape.ts';
-import { mirrorImage } from '../../../../engine/shaping/mirror-image.ts';
 import { cubic, notch } from '../../garments.ts';
 import { against, along, arcFrom, figure, laidElsewhere, under } from './measuring.ts';
 

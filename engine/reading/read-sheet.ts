@@ -4,14 +4,14 @@ import type { Edge } from '../geometry/curve.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { isAsSealed, type Metadata, metadataSchema } from '../render/metadata.ts';
 import { Drawn } from './drawn.ts';
 import { drawnOtherwise } from './drawn-otherwise.ts';
-import { isAsSealed, type Metadata, metadataSchema } from './metadata.ts';
 import { readLabels } from './read-labels.ts';
 import { type Found, readMarkup } from './read-markup.ts';
 import { readPiece } from './read-piece.ts';
 import { readScale } from './read-scale.ts';
-import { squareFaults } from './test-squares.ts';
+import { squareFaults } from './square-faults.ts';
 
 /** A sheet as it stands in the file: a garment measured from its paths, and the cutting line of each piece. */
 export interface Sheet {

@@ -1,6 +1,6 @@
 import { parseSync } from 'svgson';
 import type { Issue, Result } from '../issue.ts';
-import type { Node } from './markup.ts';
+import type { Node } from '../render/markup.ts';
 
 /** An element of a file being read, with what its surroundings do to it. */
 export interface Found {

@@ -8,7 +8,7 @@ import type { Report } from '../checks/report.ts';
 import { FILE } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
 import { offPage } from './off-page.ts';
-import { readSheet } from './read.ts';
+import { readSheet } from './read-sheet.ts';
 
 /**
  * What a written file is held to. Lengths may differ by 0.1 mm. Three digits, as other programs write

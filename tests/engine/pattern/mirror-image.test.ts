@@ -4,10 +4,10 @@ import { insideAngle } from '../../../engine/checks/corner.ts';
 import { isClosed } from '../../../engine/checks/outlines.ts';
 import { edgeEnd, edgeLength, edgeStart, pointAlong } from '../../../engine/geometry/edge.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
+import { mirrorImage } from '../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
-import { mirrorImage } from '../../../engine/shaping/mirror-image.ts';
 import { line } from '../geometry/generators.ts';
-import { anyPanel, edgeNamed } from './pieces.ts';
+import { anyPanel, edgeNamed } from '../shaping/pieces.ts';
 
 /** A panel with one of everything that can be drawn on a piece. */
 const marked: fc.Arbitrary<Piece> = fc

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
-import { readSheet } from '../../../engine/render/read.ts';
+import { readSheet } from '../../../engine/reading/read-sheet.ts';
+import { walkSheet } from '../../../engine/reading/walk-sheet.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { pieceSvgs } from '../../../engine/render/svg.ts';
-import { walkSheet } from '../../../engine/render/walk-sheet.ts';
-import { smallCutLines, smallGarment } from './small-garment.ts';
+import { smallCutLines, smallGarment } from '../render/small-garment.ts';
 
 const svg = sheetSvg(smallGarment, smallCutLines);
 

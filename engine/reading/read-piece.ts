@@ -6,9 +6,9 @@ import { lengthUpTo } from '../geometry/edge.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
 import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
-import { insideClass } from './drawing.ts';
+import { insideClass } from '../render/drawing.ts';
+import type { PieceMetadata } from '../render/metadata.ts';
 import { type Drawn, notchName } from './drawn.ts';
-import type { PieceMetadata } from './metadata.ts';
 
 /** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
 export function readPiece(

@@ -1,12 +1,12 @@
-import type { Report } from '../checks/report.ts';
-import type { Edge } from '../geometry/curve.ts';
-import type { Issue } from '../issue.ts';
-import type { Garment } from '../pattern/garment.ts';
-import { letteredPieces } from './lettering.ts';
-import type { PrintOptions } from './print-options.ts';
-import { sheetOf } from './sheet.ts';
-import { svgsOf } from './svg.ts';
-import { walkSheet } from './walk-sheet.ts';
+import type { Report } from './checks/report.ts';
+import type { Edge } from './geometry/curve.ts';
+import type { Issue } from './issue.ts';
+import type { Garment } from './pattern/garment.ts';
+import { walkSheet } from './reading/walk-sheet.ts';
+import { letteredPieces } from './render/lettering.ts';
+import type { PrintOptions } from './render/print-options.ts';
+import { sheetOf } from './render/sheet.ts';
+import { svgsOf } from './render/svg.ts';
 
 /** A checked garment: what there is to write, and what its draft was found to be. */
 export interface Checked {

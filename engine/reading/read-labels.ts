@@ -1,7 +1,7 @@
 import type { Rectangle } from '../finishing/rectangle.ts';
 import { point } from '../geometry/point.ts';
+import { textWidth } from '../render/text-size.ts';
 import type { Found } from './read-markup.ts';
-import { textWidth } from './text-size.ts';
 
 /** Capitals and figures stand this share of the font size above their line. Measured by eye, no source. */
 const capitalHeight = 0.72;

@@ -1,7 +1,7 @@
 import { edgeLength, reversedEdge } from '../geometry/edge.ts';
 import { point } from '../geometry/point.ts';
 import { type Transform, transformedEdge } from '../geometry/transform.ts';
-import type { Piece } from '../pattern/piece.ts';
+import type { Piece } from './piece.ts';
 
 /**
  * The mirror image of a piece: the left of a pair whose right is given, or the other way round. It is reflected in

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { walkSheet } from '../../../engine/render/walk-sheet.ts';
+import { walkSheet } from '../../../engine/reading/walk-sheet.ts';
 
 const sheet = readFileSync(new URL('../../snapshots/dress-leading-lady.svg', import.meta.url), 'utf8');
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Evaluation } from '../../../engine/evaluate.ts';
-import { notchesOf } from '../../../engine/finishing/notches.ts';
-import { movedBy, transformedEdge } from '../../../engine/geometry/transform.ts';
-import { provenSheet } from '../../../engine/render/proven-sheet.ts';
-import { drafted, shippedBody } from '../../drafts/drafted.ts';
+import type { Evaluation } from '../../engine/evaluate.ts';
+import { notchesOf } from '../../engine/finishing/notches.ts';
+import { movedBy, transformedEdge } from '../../engine/geometry/transform.ts';
+import { provenSheet } from '../../engine/proven-sheet.ts';
+import { drafted, shippedBody } from '../drafts/drafted.ts';
 
 const proven = (evaluation: Evaluation) =>
   provenSheet(evaluation, { notches: notchesOf(evaluation.styling) });

@@ -1,8 +1,8 @@
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
-import { ownNames } from './ink.ts';
-import { lineTypes } from './line-types.ts';
+import { ownNames } from '../render/ink.ts';
+import { lineTypes } from '../render/line-types.ts';
 import type { Found } from './read-markup.ts';
 import { readPath } from './read-path.ts';
 

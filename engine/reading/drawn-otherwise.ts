@@ -1,5 +1,5 @@
 import type { Issue } from '../issue.ts';
-import { styleSheet } from './line-types.ts';
+import { styleSheet } from '../render/line-types.ts';
 import type { Found } from './read-markup.ts';
 
 /** What a written sheet is made of; elements of other name spaces, such as a drawing program's notes, are not drawn. */

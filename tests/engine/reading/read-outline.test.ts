@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
-import { readOutline, type TracingOptions } from '../../../engine/render/read-outline.ts';
+import { readOutline, type TracingOptions } from '../../../engine/reading/read-outline.ts';
 import type { TracedPiece } from '../../../engine/shaping/traced.ts';
 
 const corner = (25 * Math.PI) / 180;

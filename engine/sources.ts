@@ -1,0 +1,2 @@
+/** Where a rule is everybody's and nobody's. */
+export const commonPractice = 'common practice, no source';

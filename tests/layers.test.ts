@@ -1,0 +1,73 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = new URL('..', import.meta.url).pathname;
+
+const files = ['engine', 'drafts', 'cli'].flatMap((folder) =>
+  readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => join(folder, file)),
+);
+
+/** The files of the tree that each file imports, types included. */
+const imports: ReadonlyMap<string, readonly string[]> = new Map(
+  files.map((file) => [
+    file,
+    [...readFileSync(join(root, file), 'utf8').matchAll(/from\s+'(\.[^']+\.ts)'/g)].map(([, path = '']) =>
+      normalize(join(dirname(file), path)),
+    ),
+  ]),
+);
+
+/** A way round from a node to itself, where there is one. */
+function circleIn(graph: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
+  const done = new Set<string>();
+  const visit = (node: string, way: readonly string[]): readonly string[] | undefined => {
+    if (way.includes(node)) return [...way.slice(way.indexOf(node)), node];
+    if (done.has(node)) return undefined;
+    done.add(node);
+    for (const next of graph.get(node) ?? []) {
+      const found = visit(next, [...way, node]);
+      if (found) return found;
+    }
+    return undefined;
+  };
+  for (const node of graph.keys()) {
+    const found = visit(node, []);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+const folderOf = (file: string): string =>
+  file.split('/').length > 2 ? file.split('/').slice(0, 2).join('/') : file;
+
+describe('imports', () => {
+  it('run from cli to drafts to engine, never back', () => {
+    const rank = ['engine', 'drafts', 'cli'];
+    const back = [...imports].flatMap(([file, wanted]) =>
+      wanted
+        .filter((other) => rank.indexOf(other.split('/')[0] ?? '') > rank.indexOf(file.split('/')[0] ?? ''))
+        .map((other) => `${file} -> ${other}`),
+    );
+    expect(back).toEqual([]);
+  });
+
+  it('never run in a circle, from file to file', () => {
+    expect(circleIn(imports)).toBeUndefined();
+  });
+
+  it('never run in a circle, from folder to folder of the engine', () => {
+    const folders = new Map<string, readonly string[]>();
+    for (const [file, wanted] of imports) {
+      if (!file.startsWith('engine/')) continue;
+      const from = folderOf(file);
+      const to = wanted.map(folderOf).filter((folder) => folder !== from);
+      folders.set(from, [...new Set([...(folders.get(from) ?? []), ...to])]);
+    }
+    expect(circleIn(folders)).toBeUndefined();
+    const lowest = (folders.get('engine/geometry') ?? []).filter((other) => !other.endsWith('.ts'));
+    expect(lowest).toEqual([]);
+  });
+});
