@@ -9,14 +9,20 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
+ * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
+ * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
  * | draft a garment of one's own | `defineDraft`, `drawGarment`, `ruleTable`, and what is below them |
  * | hold it to everybody | `trialCases`, `verdictOf` |
  */
 
+export { type AlteredPiece, alter } from '../engine/alter.ts';
 export type { Body, MeasurementName } from '../engine/body/body.ts';
 export { measurementNames } from '../engine/body/body.ts';
 export { readBody } from '../engine/body/read.ts';
 export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';
+export { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
+export { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
+export { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 export type { Sketch } from '../engine/constraints/sketch.ts';
 export { endOf, SketchBuilder, scalarOf, startOf, xOf, yOf } from '../engine/constraints/sketch-builder.ts';
 export type { Solution } from '../engine/constraints/solution.ts';
@@ -38,10 +44,13 @@ export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
 export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
+export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { walkSheet } from '../engine/reading/walk-sheet.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
+export type { Alteration } from '../engine/shaping/alteration.ts';
+export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
 export { commonPractice } from '../engine/sources.ts';
 export { defineDraft } from './define-draft.ts';
 export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';

@@ -30,6 +30,8 @@ describe('walk', () => {
       'garment',
       'body',
       'styling',
+      'measurements',
+      'fitting',
       'seams',
       'joins',
       'girths',
@@ -37,6 +39,8 @@ describe('walk', () => {
       'notches',
       'issues',
     ]);
+    expect(result.measurements[0]).toEqual({ name: 'bustGirth', value: 920, unit: 'mm', from: 'measured' });
+    expect(result.fitting).toEqual([]);
     expect(keysOf(result.seams[0])).toEqual([
       'name',
       'a',
@@ -75,6 +79,8 @@ describe('walk', () => {
       garment: 'bib',
       body: '',
       styling: {},
+      measurements: null,
+      fitting: null,
       seams: [],
       joins: [],
       girths: [],
