@@ -80,7 +80,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
   'a choice there is not, in a place': {
     change: ['point(0, styling.beltDepth)', "point(0, Reflect.get(styling, 'beltDeep') as never)"],
     at: "sketch.fixed('front bottom'",
-    says: /“front bottom” has no finite place: 0, undefined/,
+    says: /“front bottom” has no finite place: 0, (undefined|NaN)\./,
   },
   'a formula that cannot be read': {
     change: ['{size.waistGirth} + ease', '{size.waistGirth} ease'],
