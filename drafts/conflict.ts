@@ -129,7 +129,7 @@ function excluded(attempt: Attempt, pulls: readonly Pull[]): readonly ExcludedRe
 
 function measurementAdvice({ from, larger }: Pull, { known }: Body): string {
   const name = from.name as MeasurementName;
-  const estimated = known[name].from === 'measured' ? '' : ', so far only estimated';
+  const estimated = ['measured', 'reconciled'].includes(known[name].from) ? '' : ', so far only estimated';
   return `${measurementWords(name)} (${way(larger)}${estimated})`;
 }
 

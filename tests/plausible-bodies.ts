@@ -6,6 +6,7 @@ import { essentialNames, measured } from '../engine/body/found.ts';
 import { type BodyData, gridCups } from '../engine/body/grid.ts';
 import { randomFrom } from '../engine/proof/random.ts';
 import survey from '../measurements/women-survey-2012.json' with { type: 'json' };
+import { uniform } from './uniform.ts';
 
 export { type BodyData, bodyGrid } from '../engine/body/grid.ts';
 
@@ -68,7 +69,7 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
     cup: fc.constantFrom('none', 'letter', 'girth'),
     difference: fc.integer({ min: 100, max: 280 }),
     optional: fc.subarray(optionalNames),
-    off: fc.array(fc.double({ min: -1.5, max: 1.5, noNaN: true }), {
+    off: fc.array(uniform(-1.5, 1.5), {
       minLength: measurementNames.length,
       maxLength: measurementNames.length,
     }),
@@ -108,7 +109,7 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
  */
 const natural = { waistGirth: 72.55 / 79.19, backNeckPointToWaist: 36.73 / 44.25 };
 
-function atNaturalWaist(body: BodyData) {
+export function atNaturalWaist(body: BodyData) {
   const sizes = Object.fromEntries(surveyedNames.map((name) => [name, Number(body[name])]));
   const of = (name: Surveyed): number => sizes[name] ?? 0;
   return {
@@ -181,9 +182,9 @@ function lowerTriangle(matrix: readonly (readonly number[])[]): readonly (readon
 }
 
 /** Standard normal scores from a seed (G. E. P. Box and M. E. Muller, 1958, over mulberry32). */
-function normalScores(seed: number): () => number {
+export function normalScores(seed: number): () => number {
   const random = randomFrom(seed);
   // The logarithm of nothing is none.
-  const uniform = (): number => random() + 0.5 / 2 ** 32;
-  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+  const positive = (): number => random() + 0.5 / 2 ** 32;
+  return () => Math.sqrt(-2 * Math.log(positive())) * Math.cos(2 * Math.PI * positive());
 }
