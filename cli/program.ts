@@ -3,6 +3,7 @@ import packed from '../package.json' with { type: 'json' };
 import { alterCommand } from './alter.ts';
 import { bodyCommand } from './body.ts';
 import { draftCommand } from './draft.ts';
+import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { withOwnDrafts } from './own-draft.ts';
 import { plain } from './plain.ts';
@@ -64,6 +65,7 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
     walkCommand,
     proveCommand,
     alterCommand,
+    layCommand,
     bodyCommand,
     listCommand,
   ])
