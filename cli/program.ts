@@ -7,6 +7,7 @@ import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { withOwnDrafts } from './own-draft.ts';
 import { printCommand } from './print.ts';
+import { proveCommand } from './prove.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -62,6 +63,7 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
     sewCommand,
     teachCommand,
     walkCommand,
+    proveCommand,
     alterCommand,
     layCommand,
     bodyCommand,

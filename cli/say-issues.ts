@@ -14,9 +14,11 @@ export function sayIssues(session: Session, issues: readonly Issue[], units: Uni
         tell(session, `${heading[severity]}: ${withLengthsIn(sentence(issue), units)}\n`, 2);
 }
 
-/** The message, with what it is about in front unless it says so itself. */
-const sentence = ({ path, message }: Issue): string =>
-  path === '' || message.includes(path) ? message : `${path}: ${message}`;
+/** The message, with what it is about in front unless it says so itself, and where it stands in the source of a draft. */
+export const sentence = ({ path, message, source }: Issue): string => {
+  const said = path === '' || message.includes(path) ? message : `${path}: ${message}`;
+  return source ? `${source.file}:${source.line}: ${said}` : said;
+};
 
 /** How many of each kind, in words. */
 export function countIssues(issues: readonly Issue[]): string {

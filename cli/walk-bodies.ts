@@ -6,7 +6,7 @@ import { type Line, lines } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
 import { type Unusable, unusable } from './unusable.ts';
-import { longestLine, type WalkedLine, walkLine } from './walk-line.ts';
+import { faultOf, longestLine, type WalkedLine, walkLine } from './walk-line.ts';
 import { startWorkers } from './workers.ts';
 import { reason } from './write-files.ts';
 
@@ -31,9 +31,11 @@ export async function walkBodies(
   const bar = progress(session, 'walking');
   // Threads know the garments of the program; a draft written elsewhere is walked on this one.
   const threaded = workers > 1 && garments.includes(draft);
-  const pool = threaded ? startWorkers(workers, { garment: draft.name, styling }, session.tell) : undefined;
+  const pool = threaded
+    ? startWorkers(workers, { does: 'walk', garment: draft.name, styling }, session.tell, faultOf)
+    : undefined;
   const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
-    pool ? pool.walk(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock));
+    pool ? pool.work(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock));
   let gravest: ExitCode = 0;
   let walkedAny = false;
   const onTheirWay: { readonly end: number; readonly walked: Promise<readonly WalkedLine[]> }[] = [];

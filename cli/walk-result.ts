@@ -66,14 +66,16 @@ export const nothingWalked = (garment: string, issues: readonly Issue[]) =>
     issues,
   });
 
-/** Issues as data for other programs; `limits` is null where there are none. */
+/** Issues as data for other programs; `limits` is null where there are none, and what is seldom known is left out. */
 export const issuesResult = (issues: readonly Issue[]) =>
-  issues.map(({ code, severity, path, message, limits }) => ({
+  issues.map(({ code, severity, path, message, value, limits, relations, source }) => ({
     code,
     severity,
     path,
     message,
     limits: limits ?? null,
+    ...(relations ? { value, relations } : {}),
+    ...(source ? { source } : {}),
   }));
 
 /** JSON for a reader: two spaces in, a line end at the end. */

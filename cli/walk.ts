@@ -1,4 +1,4 @@
-import { Command, InvalidArgumentError, Option } from 'commander';
+import { Command, Option } from 'commander';
 import type { Report } from '../engine/checks/report.ts';
 import { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
 import { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
@@ -11,7 +11,7 @@ import type { Unit } from '../engine/text/units.ts';
 import { comparisonTables } from './comparison-table.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { heading } from './heading.ts';
-import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
+import { findGarment, jsonOption, readStyling, setOption, stylingOption, workersOption } from './options.ts';
 import { bodyIn, readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
 import { type Reader, readerOf, unitsOption } from './reader.ts';
@@ -54,7 +54,7 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(new Option('--file <svg>', 'a written sheet.svg, walked again from its paths alone'))
     .addOption(stylingOption())
     .addOption(setOption())
-    .addOption(new Option('--workers <count>', 'threads for --bodies').argParser(threads).default(1))
+    .addOption(workersOption('threads for --bodies', 1))
     .addOption(
       new Option(
         '--bands',
@@ -172,14 +172,4 @@ async function show(
   }
   sayIssues(session, [...report.issues, ...(since?.issues ?? [])], reader.units);
   return report.ok ? 0 : 1;
-}
-
-/** More threads than any machine has cores is a slip of the finger. */
-const mostThreads = 64;
-
-function threads(text: string): number {
-  const count = Number(text);
-  if (!Number.isInteger(count) || count < 1 || count > mostThreads)
-    throw new InvalidArgumentError(`It should be a whole number from 1 to ${mostThreads}.`);
-  return count;
 }

@@ -1,3 +1,5 @@
+import type { ExcludedRelation } from './excluded-relation.ts';
+
 /**
  * Something a dressmaker should know, as data: which rule spoke, about what, and between which limits the
  * value should have been. The message is a full sentence in her words.
@@ -13,6 +15,16 @@ export interface Issue {
   readonly message: string;
   readonly value?: number | string;
   readonly limits?: { readonly min?: number; readonly max?: number; readonly unit: string };
+  /** What excludes each other, where lines cannot all hold: a smallest such set, what misses most first. */
+  readonly relations?: readonly ExcludedRelation[];
+  /** Where it stands in the source of a draft, where the draft was read from a file of one's own. */
+  readonly source?: SourcePlace;
+}
+
+/** A line of a file; lines are counted from 1. */
+export interface SourcePlace {
+  readonly file: string;
+  readonly line: number;
 }
 
 /** An answer that may fail: either a value with remarks, or the issues that stand in its way. */

@@ -1,6 +1,6 @@
 import type { Body, MeasurementName } from '../body/body.ts';
 import type { Solver } from '../constraints/solve.ts';
-import type { Result } from '../issue.ts';
+import type { Result, SourcePlace } from '../issue.ts';
 import type { Garment } from './garment.ts';
 import type { Choice, Styling } from './styling.ts';
 
@@ -16,4 +16,6 @@ export interface Draft<Resolved = Styling> {
   /** The measurements that change something about it, in one styling or another; the others it has no use for. */
   readonly shapedBy: readonly MeasurementName[];
   draw(body: Body, styling: Resolved, solver?: Solver): Result<Garment>;
+  /** The line of its source where one of these words is written; only on a draft from a file of one's own. */
+  readonly placeOf?: (words: readonly string[]) => SourcePlace | undefined;
 }

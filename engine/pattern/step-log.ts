@@ -1,4 +1,5 @@
 import type { Solution } from '../constraints/solution.ts';
+import { DraftMistake } from '../draft-mistake.ts';
 import type { Point } from '../geometry/point.ts';
 import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
 import { exactly, type Given, type Ground, type Unit } from './quantity.ts';
@@ -68,7 +69,7 @@ export function stepLog(): StepLog {
   let heading: string | undefined;
   const latest = (): Entry => {
     const entry = entries.at(-1);
-    if (!entry) throw new Error('A step comes first, then what it draws.');
+    if (!entry) throw new DraftMistake('A step comes first, then what it draws.', []);
     return entry;
   };
   return {

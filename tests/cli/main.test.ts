@@ -1,4 +1,5 @@
 import { execFile, spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -55,6 +56,20 @@ describe('the program as installed', () => {
     };
     const [one, two] = [await walk('1'), await walk('2')];
     expect(one.split('\n')).toHaveLength(41);
+    expect(two).toBe(one);
+  });
+
+  test('holds a draft of one’s own to everybody on two threads as on one', async () => {
+    const source = readFileSync(new URL('../drafts/belt.ts', import.meta.url), 'utf8');
+    const file = join(folder, 'my-belt.ts');
+    const own = source.replaceAll(/'\.\.\/\.\.\/(drafts|engine)\/[^']*'/g, "'bodkin'");
+    await writeFile(file, `${own}\nexport default belt;\n`);
+    const prove = async (workers: string): Promise<string> => {
+      const words = ['prove', './my-belt.ts', '--tries', '8', '--workers', workers];
+      return (await runFile(process.execPath, [program, ...words], { cwd: folder })).stdout;
+    };
+    const [one, two] = [await prove('1'), await prove('2')];
+    expect(one).toMatch(/^belt, held to \d+ drafts .* 0 thrown\n/);
     expect(two).toBe(one);
   });
 

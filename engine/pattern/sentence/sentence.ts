@@ -1,3 +1,4 @@
+import { DraftMistake } from '../../draft-mistake.ts';
 import type { Given, Unit } from '../quantity.ts';
 import { type Computation, computation } from './compute.ts';
 import { type CutSentence, cutSentence } from './cut.ts';
@@ -64,7 +65,7 @@ export function sentenceOf(
 function readSentence(strings: readonly string[], units: Units, promised: Unit | undefined): Sentence {
   const refuse = (at: number, why: string): never => {
     const text = strings.join('◦');
-    throw new Error(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`);
+    throw new DraftMistake(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`, []);
   };
   const cut = cutSentence(strings, refuse);
   const says = cut.behind.length > 0 ? [...cut.body, '; ', ...cut.behind] : cut.body;

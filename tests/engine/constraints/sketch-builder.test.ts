@@ -33,7 +33,7 @@ describe('a sketch written step by step', () => {
   it('refuses a curve between points that are not there yet', () => {
     const draw = new SketchBuilder();
     draw.fixed('a', { x: 0, y: 0 });
-    expect(() => draw.curve('edge', 'a', 'b')).toThrow('name both points before it');
+    expect(() => draw.curve('edge', 'a', 'b')).toThrow('there is no point “b” yet');
   });
 
   it('reads as statements: level, upright, square, sewn with ease, of a length, near a place', () => {
