@@ -6,8 +6,8 @@ import { draftCommand } from './draft.ts';
 import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { withOwnDrafts } from './own-draft.ts';
-import { plain } from './plain.ts';
 import { printCommand } from './print.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { sewCommand } from './sew.ts';
@@ -42,7 +42,7 @@ export async function run(given: readonly string[], session: Session): Promise<E
     // Whoever asked for JSON reads no words: the issues are told in it, unless the command has done so itself.
     if (given.includes('--json') && !written)
       await session.write(json({ ok: false, issues: issuesResult(error.issues) }));
-    sayIssues(session, error.issues);
+    sayIssues(session, error.issues, error.units);
     return 2;
   }
 }
@@ -76,7 +76,9 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
         writeOut: (text) => {
           said += text;
         },
-        writeErr: (text) => session.tell(plain(text)),
+        writeErr: (text) => tell(session, text),
+        getOutHelpWidth: () => session.columns,
+        getErrHelpWidth: () => session.columns,
       })
       .showHelpAfterError('(add --help for help)');
   try {
@@ -86,6 +88,6 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     throw error;
   } finally {
-    if (said) await session.write(said);
+    if (said) await say(session, said);
   }
 }

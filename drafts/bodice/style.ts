@@ -1,6 +1,6 @@
 import type { Issue } from '../../engine/issue.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { bodiceChoices } from './choices.ts';
 
 export type BodiceTable = DraftingTable<typeof bodiceChoices>;

@@ -1,5 +1,7 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+import { millimetres, numberIn, type Unit } from '../text/units.ts';
 import {
   changeWords,
   type FittedLevel,
@@ -18,7 +20,6 @@ import {
   trialAllowance,
 } from './fitting.ts';
 import { type Side, sides } from './side.ts';
-import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
 
 const seamKinds = ['take in', 'let out'] as const;
 

@@ -7,7 +7,7 @@ import { distance } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { inMm } from './words.ts';
+import { inMm } from '../text/figure.ts';
 
 /**
  * Looks at a piece as a whole: its stitching line closes and runs clockwise, its grainline lies inside, folds

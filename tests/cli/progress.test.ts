@@ -13,6 +13,7 @@ function drawn(live: boolean): string {
     },
     live,
     colour: false,
+    columns: 80,
     clock: () => now,
   };
   const bar = progress(session, 'walking');

@@ -21,6 +21,7 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
     },
     live: false,
     colour: false,
+    columns: 2000,
     clock: () => 0,
     ...given,
   };
