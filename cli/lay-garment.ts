@@ -1,4 +1,3 @@
-import type { Unit } from '../engine/body/units.ts';
 import { evaluate } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
@@ -6,15 +5,18 @@ import { layPage, laySvg } from '../engine/lay-plan/lay-drawing.ts';
 import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../engine/lay-plan/lay-plan.ts';
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { fixed, lengthIn } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
 import { readFonts } from './fonts.ts';
 import { type Effort, seekLay } from './lay-search.ts';
 import { lengthToBuy } from './length-to-buy.ts';
 import { findGarment, readStyling } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
+import { type Reader, readerOf } from './reader.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { fixed, table } from './table.ts';
+import { table } from './table.ts';
 import { Unusable } from './unusable.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
@@ -28,6 +30,7 @@ export interface GarmentLay {
   readonly cloth: Cloth;
   readonly effort: Effort;
   readonly out: string | undefined;
+  readonly units: Unit | undefined;
   readonly json: boolean;
 }
 
@@ -36,12 +39,12 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
   const draft = findGarment(session.garments, asked.name);
   const styling = await readStyling(asked.styling, asked.set);
   const body = await readBodyFile(asked.body);
+  const reader = readerOf(session, asked.units, body);
   const evaluated = evaluate(draft, body, styling);
-  if (!evaluated.ok) throw new Unusable(evaluated.issues);
+  if (!evaluated.ok) throw new Unusable(evaluated.issues, reader.units);
   const { garment, cutLines, report } = evaluated.value;
   const tasks = layTasks(garment, cutLines, asked.cloth);
-  if (!tasks.ok) throw new Unusable(tasks.issues);
-  const unit = unitOf(body);
+  if (!tasks.ok) throw new Unusable(tasks.issues, reader.units);
   const plans: { readonly plan: LayPlan; readonly toBuy: string; readonly svg: string }[] = [];
   const issues: Issue[] = [...report.issues];
   for (const task of tasks.value) {
@@ -53,7 +56,7 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
       `laying ${task.clothName}`,
     );
     const plan = layPlan(task, lay, garment);
-    const toBuy = lengthToBuy(plan.needed, unit);
+    const toBuy = lengthToBuy(plan.needed, reader.units);
     const svg = laySvg(plan, toBuy);
     issues.push(...provePlan(svg, task.pieces, piecesAsked(garment, task.clothName)));
     plans.push({ plan, toBuy, svg });
@@ -73,9 +76,15 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
   else if (ok)
     await session.write(
       plain(`${garment.name} for ${garment.body}: no overlaps, every piece there (proven)\n\n`) +
-        plain(table(columns, plans.map(row))),
+        plain(
+          table(
+            columns,
+            plans.map((planned) => row(planned, reader)),
+            reader.columns,
+          ),
+        ),
     );
-  sayIssues(session, issues);
+  sayIssues(session, issues, reader.units);
   return ok ? 0 : 1;
 }
 
@@ -90,11 +99,11 @@ const columns = [
   { title: 'buy', right: true },
 ] as const;
 
-const row = ({ plan, toBuy }: Planned): string[] => [
+const row = ({ plan, toBuy }: Planned, { units }: Reader): string[] => [
   plan.clothName,
-  `${fixed(plan.cloth.width, 0)} mm ${plan.cloth.folded ? 'folded' : 'open'}`,
+  `${lengthIn(plan.cloth.width, units)} ${plan.cloth.folded ? 'folded' : 'open'}`,
   String(plan.copies.length),
-  `${fixed(Math.ceil(plan.length), 0)} mm`,
+  lengthIn(Math.ceil(plan.length), units),
   `${fixed(100 * plan.used, 1)} %`,
   toBuy,
 ];
@@ -124,10 +133,4 @@ const layResult = (plans: readonly Planned[], issues: readonly Issue[]) => ({
 function shareOf(task: LayTask, all: readonly LayTask[]): number {
   const copies = ({ pieces }: LayTask): number => pieces.reduce((sum, { count }) => sum + count, 0);
   return copies(task) / all.reduce((sum, other) => sum + copies(other), 0);
-}
-
-/** The unit that a body was measured in; cm where it says none. */
-function unitOf(body: unknown): Unit {
-  const units = typeof body === 'object' && body !== null && 'units' in body ? body.units : undefined;
-  return units === 'in' || units === 'mm' ? units : 'cm';
 }

@@ -1,13 +1,15 @@
 import { Command, Option } from 'commander';
 import { areaOf, densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
-import { writtenLength } from '../engine/pattern/written-length.ts';
+import { fixed } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { writtenLength } from '../engine/text/written-length.ts';
 import { layGarment } from './lay-garment.ts';
 import { type Effort, seekLay } from './lay-search.ts';
 import { layResult, readShapes } from './lay-shapes.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
+import { unitsOption } from './reader.ts';
 import type { ExitCode, Session } from './session.ts';
-import { fixed } from './table.ts';
 import { unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
 
@@ -27,6 +29,7 @@ interface LayOptions {
   readonly out?: string;
   readonly styling?: string;
   readonly set?: readonly string[];
+  readonly units?: Unit;
   readonly json?: true;
 }
 
@@ -64,6 +67,7 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
     .option('--seed <number>', 'another seed seeks elsewhere', '1')
     .addOption(stylingOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .addHelpText('after', help)
     .action(async (name: string | undefined, options: LayOptions) => {
@@ -78,7 +82,7 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
 function asked(name: string | undefined, options: LayOptions) {
   if (name === undefined)
     throw unusable('nothing-to-lay', 'garment', 'Say which garment to lay, or give --shapes FILE.');
-  const { body, width, styling, set, out } = options;
+  const { body, width, styling, set, out, units } = options;
   if (body === undefined || width === undefined)
     throw unusable(
       'option-missing',
@@ -94,7 +98,7 @@ function asked(name: string | undefined, options: LayOptions) {
     shrink: numberOf('--shrink', options.shrink, 0, 25) / 100,
     stripe: lengthOf('--stripe', options.stripe, 0, 1000),
   };
-  return { name, body, styling, set, out, cloth, json: options.json ?? false };
+  return { name, body, styling, set, out, units, cloth, json: options.json ?? false };
 }
 
 async function layShapes(

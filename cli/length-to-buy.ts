@@ -1,4 +1,4 @@
-import type { Unit } from '../engine/body/units.ts';
+import type { Unit } from '../engine/text/units.ts';
 
 /** Cloth is sold by the tenth of a metre, or by the eighth of a yard (common practice, no source), mm. */
 const tenthOfMetre = 100;

@@ -145,7 +145,7 @@ class Search {
       const started = this.rounds;
       const nearly: (Remembered & { least: number })[] = [];
       for (;;) {
-        const tried = yield* this.part(200, 3, exploring);
+        const tried = yield* this.part(80, 2, exploring);
         if (this.share() >= exploring) return;
         if (tried.least === 0) break;
         if (step > leastStep) {

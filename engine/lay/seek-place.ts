@@ -2,8 +2,8 @@ import type { Layout } from './layout.ts';
 import type { Random } from './random.ts';
 
 /** Places tried all over the strip, and near the copy's own. */
-const anywhere = 50;
-const nearby = 25;
+const anywhere = 20;
+const nearby = 15;
 
 /** How many of the best are improved. */
 const finalists = 3;
