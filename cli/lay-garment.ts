@@ -5,18 +5,18 @@ import { layPage, laySvg } from '../engine/lay-plan/lay-drawing.ts';
 import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../engine/lay-plan/lay-plan.ts';
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
-import { fixed, lengthIn } from '../engine/text/length.ts';
+import { lengthCell } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { readFonts } from './fonts.ts';
 import { type Effort, seekLay } from './lay-search.ts';
 import { lengthToBuy } from './length-to-buy.ts';
 import { findGarment, readStyling } from './options.ts';
-import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
-import { type Reader, readerOf } from './reader.ts';
+import { lengthsLine, type Reader, readerOf } from './reader.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { table } from './table.ts';
+import { type Column, table } from './table.ts';
 import { Unusable } from './unusable.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
@@ -40,11 +40,12 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
   const styling = await readStyling(asked.styling, asked.set);
   const body = await readBodyFile(asked.body);
   const reader = readerOf(session, asked.units, body);
+  const { units } = reader;
   const evaluated = evaluate(draft, body, styling);
-  if (!evaluated.ok) throw new Unusable(evaluated.issues, reader.units);
+  if (!evaluated.ok) throw new Unusable(evaluated.issues, units);
   const { garment, cutLines, report } = evaluated.value;
   const tasks = layTasks(garment, cutLines, asked.cloth);
-  if (!tasks.ok) throw new Unusable(tasks.issues, reader.units);
+  if (!tasks.ok) throw new Unusable(tasks.issues, units);
   const plans: { readonly plan: LayPlan; readonly toBuy: string; readonly svg: string }[] = [];
   const issues: Issue[] = [...report.issues];
   for (const task of tasks.value) {
@@ -56,7 +57,7 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
       `laying ${task.clothName}`,
     );
     const plan = layPlan(task, lay, garment);
-    const toBuy = lengthToBuy(plan.needed, reader.units);
+    const toBuy = lengthToBuy(plan.needed, units);
     const svg = laySvg(plan, toBuy);
     issues.push(...provePlan(svg, task.pieces, piecesAsked(garment, task.clothName)));
     plans.push({ plan, toBuy, svg });
@@ -70,43 +71,42 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
       ['lay.pdf', await pdfOf(pages, title, await readFonts())],
     ]);
     await writeFiles(asked.out, files);
-    session.tell(plain(`wrote ${[...files.keys()].join(', ')} into ${asked.out}\n`));
+    tell(session, `wrote ${[...files.keys()].join(', ')} into ${asked.out}\n`);
   }
   if (asked.json) await session.write(json(layResult(plans, issues)));
   else if (ok)
-    await session.write(
-      plain(`${garment.name} for ${garment.body}: no overlaps, every piece there (proven)\n\n`) +
-        plain(
-          table(
-            columns,
-            plans.map((planned) => row(planned, reader)),
-            reader.columns,
-          ),
-        ),
+    await say(
+      session,
+      `${garment.name} for ${garment.body}: no overlaps, every piece there (proven); ${lengthsLine(reader)}\n${layTable(plans, reader)}`,
     );
-  sayIssues(session, issues, reader.units);
+  sayIssues(session, issues, units);
   return ok ? 0 : 1;
 }
 
 type Planned = { readonly plan: LayPlan; readonly toBuy: string };
 
-const columns = [
+const columns: readonly Column[] = [
   { title: 'cloth' },
   { title: 'width', right: true },
-  { title: 'pieces laid', right: true },
+  { title: 'laid' },
+  { title: 'pieces', right: true },
   { title: 'length', right: true },
   { title: 'used', right: true },
   { title: 'buy', right: true },
-] as const;
-
-const row = ({ plan, toBuy }: Planned, { units }: Reader): string[] => [
-  plan.clothName,
-  `${lengthIn(plan.cloth.width, units)} ${plan.cloth.folded ? 'folded' : 'open'}`,
-  String(plan.copies.length),
-  lengthIn(Math.ceil(plan.length), units),
-  `${fixed(100 * plan.used, 1)} %`,
-  toBuy,
 ];
+
+function layTable(plans: readonly Planned[], { units, columns: width }: Reader): string {
+  const rows = plans.map(({ plan, toBuy }) => [
+    plan.clothName,
+    lengthCell(plan.cloth.width, units),
+    plan.cloth.folded ? 'folded' : 'open',
+    String(plan.copies.length),
+    lengthCell(plan.length, units),
+    `${(100 * plan.used).toFixed(1)} %`,
+    toBuy,
+  ]);
+  return table(columns, rows, width);
+}
 
 /** What `lay --json` prints of a garment: lengths in mm. */
 const layResult = (plans: readonly Planned[], issues: readonly Issue[]) => ({

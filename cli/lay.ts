@@ -9,6 +9,7 @@ import { type Effort, seekLay } from './lay-search.ts';
 import { layResult, readShapes } from './lay-shapes.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
 import { unitsOption } from './reader.ts';
+import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
@@ -112,7 +113,8 @@ async function layShapes(
   if (asJson) await session.write(json(layResult(problem, lay)));
   else {
     const percent = fixed(100 * densityOf(problem, lay.length), 2);
-    await session.write(
+    await say(
+      session,
       `${lay.placements.length} shapes on ${fixed(lay.length, 3)} of a strip ${problem.width} wide: ${percent} % used, no overlaps (proven)\nno lay can be shorter than ${fixed(areaOf(problem) / problem.width, 3)}\n`,
     );
   }
