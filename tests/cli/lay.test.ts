@@ -55,7 +55,7 @@ describe('lay of a garment', () => {
     );
     expect(err).toContain('wrote lay-self.svg');
     expect(code).toBe(0);
-    expect(out).toMatch(/self +900 mm folded +\d+ +\d+ mm +[\d.]+ % +[\d.]+ m/);
+    expect(out).toMatch(/self .*folded +\d+ .*[\d.]+ % +[\d.]+ m/);
     expect((await readdir(folder)).toSorted()).toContain('lay.pdf');
     expect(await readFile(join(folder, 'lay-self.svg'), 'utf8')).toContain('Drawn at 1:10');
   });
