@@ -9,6 +9,7 @@ import { edgeLength } from '../engine/geometry/edge.ts';
 import { isSimple } from '../engine/geometry/inside.ts';
 import { PARALLEL } from '../engine/geometry/tolerance.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import { dartedEdge } from '../engine/pattern/dart.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
@@ -149,7 +150,7 @@ function withNames(traced: TracedPiece, names: readonly string[] | undefined): R
   if (!names) return { ok: true, value: traced, issues: [] };
   const { edges } = traced;
   const path = '--edges';
-  const refuse = (code: string, message: string): Result<TracedPiece> => ({
+  const refuse = (code: IssueCode, message: string): Result<TracedPiece> => ({
     ok: false,
     issues: [{ code, severity: 'error', path, message }],
   });

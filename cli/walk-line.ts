@@ -1,5 +1,6 @@
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { withoutMark } from './read-data.ts';
 import type { ExitCode } from './session.ts';
@@ -82,7 +83,7 @@ function readLine(
   number: number,
   text: string | undefined,
 ): { readonly id: string | number; readonly body?: unknown; readonly issue?: Issue } {
-  const refuse = (code: string, message: string) => ({
+  const refuse = (code: IssueCode, message: string) => ({
     id: number,
     issue: { code, severity: 'error', path: `line ${number}`, message } as const,
   });

@@ -9,6 +9,7 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
+ * | say what an issue means, by its code | `explanations` |
  * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
  */
 
@@ -26,6 +27,7 @@ export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
 export type { Issue, Result } from '../engine/issue.ts';
+export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';

@@ -2,12 +2,13 @@ import type { Body } from './body/body.ts';
 import { listed } from './checks/words.ts';
 import { onlyWhether } from './constraints/only-whether.ts';
 import type { Issue } from './issue.ts';
+import type { IssueCode } from './issue-codes/issue-codes.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
 import { smallestThatHelps } from './smallest-that-helps.ts';
 
 /** What a draft says when its lines cannot all hold: it may be the body, or what was asked for. */
-const unsolved = ['cannot-agree', 'measurements-contradict'];
+const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict'];
 
 /** Drafts that may be tried in the search for the choices to blame, once it is known that they are. */
 const ATTEMPTS = 3;

@@ -24,7 +24,7 @@ const walked: Result<{ readonly ok: boolean }> = walkSheet(sheet);
 export const mine = defineDraft({
   name: 'band', title: 'A band', shapedBy: ['waistGirth'],
   choices: [{ kind: 'number', name: 'depth', unit: 'mm', default: 30, min: 10, max: 90, help: 'how deep' }],
-  draw: (_, { depth }) => ({ ok: false, issues: [{ code: 'none', severity: 'error', path: '', message: String(depth + point(1, 2).x) }] }),
+  draw: (_, { depth }) => ({ ok: false, issues: [{ code: 'own-none', severity: 'error', path: '', message: String(depth + point(1, 2).x) }] }),
 });
 console.log(pieces.length, report.ok, walked.ok, edgeLength(pieces[0]?.edges[0] ?? { name: '', curves: [] }) > 0);
 `;

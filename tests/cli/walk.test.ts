@@ -82,7 +82,7 @@ describe('walk', () => {
       notches: 0,
     });
     expect(issues).toContainEqual({
-      code: 'no-bib',
+      code: 'own-no-bib',
       severity: 'error',
       path: 'princess',
       message: 'No bib today.',

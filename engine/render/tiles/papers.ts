@@ -1,4 +1,5 @@
 import type { Result } from '../../issue.ts';
+import type { IssueCode } from '../../issue-codes/issue-codes.ts';
 import { writtenLength } from '../../pattern/written-length.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
 
@@ -57,7 +58,7 @@ export function readPaper(text: string): Result<Paper> {
   return refuse('roll-width', `A roll should be ${rolls.narrowest} to ${rolls.widest} mm wide.`);
 }
 
-const refuse = (code: string, message: string): Result<Paper> => ({
+const refuse = (code: IssueCode, message: string): Result<Paper> => ({
   ok: false,
   issues: [{ code, severity: 'error', path: '--paper', message }],
 });
