@@ -7,6 +7,7 @@ import type { Piece } from '../engine/pattern/piece.ts';
 import { GUIDE, widthAt } from '../engine/shaping/own-piece.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import type { PartnerWalk } from '../engine/shaping/walk-partner.ts';
+import type { AlteredResult } from './results/alter.ts';
 import { countIssues } from './say-issues.ts';
 import { type Column, fixed, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
@@ -23,7 +24,15 @@ export interface AlterOutcome {
 }
 
 /** The same as data; lengths in mm. */
-export function alterResult({ traced, before, after, said, deviation, seam, issues }: AlterOutcome) {
+export function alterResult({
+  traced,
+  before,
+  after,
+  said,
+  deviation,
+  seam,
+  issues,
+}: AlterOutcome): AlteredResult {
   return {
     ok: issues.every(({ severity }) => severity !== 'error'),
     piece: after.name,

@@ -4,6 +4,7 @@ import { changeWords } from '../engine/body/fitting.ts';
 import { measurementWords } from '../engine/body/words.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import type { CompletedResult, MeasurementResult } from './results/body.ts';
 import { type Column, fixed, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
@@ -57,22 +58,30 @@ const fittingLines = ({ fitting }: Body): string =>
     : `\nsince then, at the fitting:\n${fitting.map((change) => `${changeWords(change)} by ${fixed(change.mm / 10, 1)} cm\n`).join('')}`;
 
 /** The same as data; lengths in mm, angles in degrees. */
-export function bodyResult(body: Body, garments: readonly Draft[], issues: readonly Issue[]) {
-  const measurements = measurementNames.map((name) => {
-    const known = body.known[name];
-    const { of } = name === 'shoulderSlope' ? inDegrees : inMm;
-    const spread = known.from === 'estimated' ? { spread: of(known.spread) } : {};
-    return [name, { value: of(body.size[name]), ...known, ...spread, actsOn: garmentsOf(name, garments) }];
-  });
+export function bodyResult(body: Body, garments: readonly Draft[], issues: readonly Issue[]): CompletedResult {
+  const measurements = Object.fromEntries(
+    measurementNames.map((name) => [name, measurementResult(name, body, garments)]),
+  ) as CompletedResult['measurements'];
   return {
     ok: true,
     body: body.name,
     wearer: body.wearer,
-    measurements: Object.fromEntries(measurements),
+    measurements,
     cup: cupOf(body),
     fitting: body.fitting,
     issues: issuesResult(issues),
   };
+}
+
+function measurementResult(
+  name: MeasurementName,
+  { size, known }: Body,
+  garments: readonly Draft[],
+): MeasurementResult {
+  const { of } = name === 'shoulderSlope' ? inDegrees : inMm;
+  const from = known[name];
+  const rest = { value: of(size[name]), actsOn: garmentsOf(name, garments) };
+  return from.from === 'estimated' ? { ...rest, ...from, spread: of(from.spread) } : { ...rest, ...from };
 }
 
 const inDegrees = { unit: '°', of: (radians: number) => (radians * 180) / Math.PI };

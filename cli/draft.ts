@@ -17,6 +17,7 @@ import {
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
+import type { DraftedResult } from './results/construction.ts';
 import type { ExitCode, Session } from './session.ts';
 import { reasonResult, stepsResult } from './steps-result.ts';
 import { summary } from './summary.ts';
@@ -72,7 +73,8 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   if (options.json) {
     const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
-    await session.write(json({ ...walked, ...steps, ...why }));
+    const result: DraftedResult = { ...walked, ...steps, ...why };
+    await session.write(json(result));
   } else {
     const known = { ...evaluated.value, choices: garmentDraft.choices };
     if (options.steps) await session.write(plain(construction(garment)));

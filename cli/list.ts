@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import type { Choice } from '../engine/pattern/styling.ts';
 import { findGarment, jsonOption } from './options.ts';
+import type { GarmentsResult } from './results/listed.ts';
 import type { ExitCode, Session } from './session.ts';
 import { table } from './table.ts';
 import { json } from './walk-result.ts';
@@ -14,7 +15,8 @@ export const listCommand = (session: Session, finish: (code: ExitCode) => void):
     .action(async (only: string | undefined, options: { readonly json?: true }) => {
       const asked = only === undefined ? session.garments : [findGarment(session.garments, only)];
       const drafts = asked.map(({ name, title, choices }) => ({ name, title, choices }));
-      if (options.json) await session.write(json(drafts));
+      const result: GarmentsResult = drafts;
+      if (options.json) await session.write(json(result));
       else
         for (const { name, title, choices } of drafts) {
           const rows = choices.map((c) => [`  ${c.name}`, String(c.default), unitOf(c), rangeOf(c), c.help]);

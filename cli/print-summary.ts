@@ -2,6 +2,8 @@ import type { Report } from '../engine/checks/report.ts';
 import type { Paper } from '../engine/render/tiles/papers.ts';
 import type { Printed } from '../engine/render/tiles/print-pages.ts';
 import { rowLetters } from '../engine/render/tiles/tile-grid.ts';
+import type { PrintedResult } from './results/made.ts';
+import { issuesResult } from './walk-result.ts';
 
 /** What a print takes: pages, how they join, and what the area alone would need. */
 export function printSummary({ name }: Paper, printed: Printed): string {
@@ -30,7 +32,7 @@ const count = (many: number, what: string): string => `${many} ${what}${many ===
 const round = (mm: number): number => Math.round(mm * 10) / 10;
 
 /** The same for other programs. */
-export const printResult = (report: Report, paper: Paper, printed: Printed) => ({
+export const printResult = (report: Report, paper: Paper, printed: Printed): PrintedResult => ({
   ok: report.ok,
   garment: report.garment,
   body: report.body,
@@ -41,5 +43,5 @@ export const printResult = (report: Report, paper: Paper, printed: Printed) => (
   rows: printed.rows,
   leftOut: printed.leftOut,
   fewestByArea: printed.fewestByArea,
-  issues: report.issues,
+  issues: issuesResult(report.issues),
 });

@@ -1,6 +1,7 @@
 import { measurementWords } from '../engine/body/words.ts';
 import type { Slope } from '../engine/sensitivity/sensitivity.ts';
 import { type Importance, takeAgain } from '../engine/sensitivity/take-again.ts';
+import type { SensitivityResult } from './results/body.ts';
 import { type Column, fixed, table } from './table.ts';
 
 /** What each measurement is moved by, mm. */
@@ -60,7 +61,9 @@ function listed(slopes: readonly Slope[]): string {
 }
 
 /** The same as data, with every girth, seam, level and edge; mm. */
-export const sensitivityResult = (ranked: readonly Importance[]) => ({
+export const sensitivityResult = (
+  ranked: readonly Importance[],
+): Pick<SensitivityResult, 'step' | 'takeAgain' | 'measurements'> => ({
   step: STEP,
   takeAgain: takeAgain(ranked).map(({ measurement }) => measurement),
   measurements: ranked.map(({ measurement, from, likelyError, most, slopes }) => ({

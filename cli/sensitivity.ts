@@ -5,6 +5,7 @@ import { sensitivities } from '../engine/sensitivity/sensitivity.ts';
 import { byImportance } from '../engine/sensitivity/take-again.ts';
 import { findGarment, readStyling } from './options.ts';
 import { plain } from './plain.ts';
+import type { SensitivityResult } from './results/body.ts';
 import { sayIssues } from './say-issues.ts';
 import { sensitivityResult, sensitivityTable } from './sensitivity-table.ts';
 import type { Session } from './session.ts';
@@ -33,16 +34,17 @@ export async function saySensitivity(
   if (!found.ok) throw new Unusable([...read, ...styling.issues, ...found.issues]);
   const issues = [...read, ...styling.issues, ...found.issues];
   const ranked = byImportance(body, found.value);
+  const result = (): SensitivityResult => ({
+    ok: true,
+    garment: draft.name,
+    body: body.name,
+    styling: styling.value,
+    ...sensitivityResult(ranked),
+    issues: issuesResult(issues),
+  });
   await session.write(
     options.json
-      ? json({
-          ok: true,
-          garment: draft.name,
-          body: body.name,
-          styling: styling.value,
-          ...sensitivityResult(ranked),
-          issues: issuesResult(issues),
-        })
+      ? json(result())
       : plain(sensitivityTable(draft.name, body.name, ranked)),
   );
   sayIssues(session, issues);

@@ -5,13 +5,15 @@ import { sewingPages } from '../engine/render/sewing-sheet/pdf/sewing-pages.ts';
 import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import { dateOption, findGarment, jsonOption, readDate, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
+import { writtenResult } from './written-result.ts';
 
 interface SewOptions {
   readonly body: string;
@@ -19,6 +21,7 @@ interface SewOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly date?: string;
+  readonly json?: true;
 }
 
 /** `bodkin sew`: how the garment is sewn, step by step, as a page to print. */
@@ -31,6 +34,7 @@ export const sewCommand = (session: Session, finish: (code: ExitCode) => void): 
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
+    .addOption(jsonOption())
     .action(async (name: string, options: SewOptions) => finish(await sew(session, name, options)));
 
 async function sew(session: Session, name: string, options: SewOptions): Promise<ExitCode> {
@@ -50,8 +54,11 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
     ['sewing.pdf', pdf],
   ]);
   await writeFiles(options.out, files);
-  await session.write(heading(session, report) + contents(garment.sewing));
-  session.tell(plain(`wrote sewing.html and sewing.pdf into ${options.out}\n`));
+  if (options.json) await session.write(json(writtenResult(report, garment.sewing, files)));
+  else {
+    await session.write(heading(session, report) + contents(garment.sewing));
+    session.tell(plain(`wrote sewing.html and sewing.pdf into ${options.out}\n`));
+  }
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }

@@ -5,13 +5,15 @@ import { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import { dateOption, findGarment, jsonOption, readDate, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
+import { writtenResult } from './written-result.ts';
 
 interface TeachOptions {
   readonly body: string;
@@ -19,6 +21,7 @@ interface TeachOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly date?: string;
+  readonly json?: true;
 }
 
 /** `bodkin teach`: how the garment is drawn for one body, step by step, as a lesson to print. */
@@ -31,6 +34,7 @@ export const teachCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
+    .addOption(jsonOption())
     .action(async (name: string, options: TeachOptions) => finish(await teach(session, name, options)));
 
 async function teach(session: Session, name: string, options: TeachOptions): Promise<ExitCode> {
@@ -48,10 +52,13 @@ async function teach(session: Session, name: string, options: TeachOptions): Pro
     ['lesson.pdf', pdf],
   ]);
   await writeFiles(options.out, files);
-  await session.write(heading(session, report));
-  session.tell(
-    plain(`wrote lesson.html and lesson.pdf, ${garment.steps.length} steps, into ${options.out}\n`),
-  );
+  if (options.json) await session.write(json(writtenResult(report, garment.steps, files)));
+  else {
+    await session.write(heading(session, report));
+    session.tell(
+      plain(`wrote lesson.html and lesson.pdf, ${garment.steps.length} steps, into ${options.out}\n`),
+    );
+  }
   sayIssues(session, report.issues);
   return report.ok ? 0 : 1;
 }

@@ -2,12 +2,14 @@ import type { Report } from '../engine/checks/report.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
+import type { IssueResult } from './results/issue.ts';
+import type { ReportResult } from './results/report.ts';
 
 /**
  * What `walk --json` prints and `report.json` holds: lengths in mm, angles in degrees; of a shape, null where it has no
  * limit on a side.
  */
-export function walkResult(report: Report, styling: Styling) {
+export function walkResult(report: Report, styling: Styling): ReportResult {
   return {
     ok: report.ok,
     garment: report.garment,
@@ -35,7 +37,7 @@ export function walkResult(report: Report, styling: Styling) {
     shapes: report.shapes.map(({ name, piece, value, low, high, unit, ok, bound }) => ({
       name,
       piece,
-      value,
+      value: Number.isFinite(value) ? value : null,
       low: low ?? null,
       high: high ?? null,
       unit,
@@ -48,21 +50,28 @@ export function walkResult(report: Report, styling: Styling) {
 }
 
 /** The same shape when nothing could be drafted: no seams, and the issues that say why. */
-export const nothingWalked = (garment: string, issues: readonly Issue[]) =>
+export const nothingWalked = (garment: string, issues: readonly Issue[]): ReportResult =>
   walkResult(
     { ok: false, garment, body: '', seams: [], joins: [], girths: [], shapes: [], notches: 0, issues },
     {},
   );
 
 /** Issues as data for other programs; `limits` is null where there are none. */
-export const issuesResult = (issues: readonly Issue[]) =>
+export const issuesResult = (issues: readonly Issue[]): readonly IssueResult[] =>
   issues.map(({ code, severity, path, message, limits }) => ({
     code,
     severity,
     path,
     message,
-    limits: limits ?? null,
+    limits: limits ? limitsResult(limits) : null,
   }));
+
+/** JSON knows no number without end: where there is none on a side, nothing is said of it. */
+const limitsResult = ({ min, max, unit }: NonNullable<Issue['limits']>): IssueResult['limits'] => ({
+  ...(Number.isFinite(min) ? { min } : {}),
+  ...(Number.isFinite(max) ? { max } : {}),
+  unit,
+});
 
 /** JSON for a reader: two spaces in, a line end at the end. */
 export const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

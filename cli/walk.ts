@@ -11,6 +11,7 @@ import { findGarment, jsonOption, readStyling, setOption, stylingOption } from '
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
+import type { WalkedResult } from './results/report.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -113,7 +114,8 @@ async function show(
   { json: asJson, bands, before = '' }: WalkOptions,
   moves?: readonly PieceMove[],
 ): Promise<ExitCode> {
-  if (asJson) await session.write(json({ ...walkResult(report, styling), ...(moves ? { moves } : {}) }));
+  const result: WalkedResult = { ...walkResult(report, styling), ...(moves ? { moves } : {}) };
+  if (asJson) await session.write(json(result));
   else await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
   if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
   sayIssues(session, report.issues);

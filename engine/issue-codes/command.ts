@@ -1,14 +1,12 @@
 /** Codes of what is wrong with a command line, or with a file that is named on it. */
 export const commandCodes = {
-  'command-missing': 'Nothing was asked for. Say one of the commands of “bodkin help”.',
   'unknown-command': 'There is no such command. Take the one suggested, or see “bodkin help”.',
   'unknown-option': 'The command has no such option. Take the one suggested, or see “bodkin help COMMAND”.',
   'option-missing': 'The command cannot do without this option. Add it.',
   'option-without-value': 'The option needs a word after it. Add it.',
-  'option-value-unusable': 'The option cannot take this value. Give one of the kind it names.',
+  'value-unusable': 'The command cannot take this value. Give one of the kind it names.',
   'options-conflict': 'Two options exclude each other. Leave one out.',
   'argument-missing': 'The command does not know what it is about. Name it, as “bodkin help COMMAND” shows.',
-  'argument-unusable': 'The command cannot take this word. Give one of those it names.',
   'too-many-arguments': 'There is a word too many. Leave it out, or put words with blanks in quotes.',
   'unknown-garment': 'There is no garment of this name. Take the one suggested, or see “bodkin list”.',
   'unknown-code': 'No issue has this code. Take the one suggested, or see “bodkin explain”.',
