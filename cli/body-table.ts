@@ -58,7 +58,11 @@ const fittingLines = ({ fitting }: Body): string =>
     : `\nsince then, at the fitting:\n${fitting.map((change) => `${changeWords(change)} by ${fixed(change.mm / 10, 1)} cm\n`).join('')}`;
 
 /** The same as data; lengths in mm, angles in degrees. */
-export function bodyResult(body: Body, garments: readonly Draft[], issues: readonly Issue[]): CompletedResult {
+export function bodyResult(
+  body: Body,
+  garments: readonly Draft[],
+  issues: readonly Issue[],
+): CompletedResult {
   const measurements = Object.fromEntries(
     measurementNames.map((name) => [name, measurementResult(name, body, garments)]),
   ) as CompletedResult['measurements'];

@@ -16,8 +16,8 @@ import {
 } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
-import { sayIssues } from './say-issues.ts';
 import type { DraftedResult } from './results/construction.ts';
+import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { reasonResult, stepsResult } from './steps-result.ts';
 import { summary } from './summary.ts';

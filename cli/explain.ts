@@ -17,9 +17,7 @@ export const explainCommand = (session: Session, finish: (code: ExitCode) => voi
       const asked = code === undefined ? knownCodes : [findCode(code)];
       const result: ExplainedResult = asked.map((each) => ({ code: each, means: explanations[each] }));
       await session.write(
-        options.json
-          ? json(result)
-          : result.map(({ code: each, means }) => `${each}: ${means}\n`).join(''),
+        options.json ? json(result) : result.map(({ code: each, means }) => `${each}: ${means}\n`).join(''),
       );
       finish(0);
     });

@@ -1,6 +1,6 @@
 import { Command, CommanderError } from 'commander';
-import packed from '../package.json' with { type: 'json' };
 import type { Issue } from '../engine/issue.ts';
+import packed from '../package.json' with { type: 'json' };
 import { alterCommand } from './alter.ts';
 import { bodyCommand } from './body.ts';
 import { completionCommand } from './completion/completion.ts';

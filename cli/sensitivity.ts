@@ -42,10 +42,6 @@ export async function saySensitivity(
     ...sensitivityResult(ranked),
     issues: issuesResult(issues),
   });
-  await session.write(
-    options.json
-      ? json(result())
-      : plain(sensitivityTable(draft.name, body.name, ranked)),
-  );
+  await session.write(options.json ? json(result()) : plain(sensitivityTable(draft.name, body.name, ranked)));
   sayIssues(session, issues);
 }

@@ -5,7 +5,15 @@ import { sewingPages } from '../engine/render/sewing-sheet/pdf/sewing-pages.ts';
 import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, jsonOption, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import {
+  dateOption,
+  findGarment,
+  jsonOption,
+  readDate,
+  readStyling,
+  setOption,
+  stylingOption,
+} from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';

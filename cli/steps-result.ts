@@ -17,7 +17,17 @@ const printed = {
  */
 export const stepsResult = (steps: readonly Step[]): readonly StepResult[] => steps.map(stepResult);
 
-const stepResult = ({ number, heading, title, text, formula, value, unit, source, from }: Step): StepResult => ({
+const stepResult = ({
+  number,
+  heading,
+  title,
+  text,
+  formula,
+  value,
+  unit,
+  source,
+  from,
+}: Step): StepResult => ({
   number,
   heading: heading ?? null,
   title,

@@ -5,7 +5,15 @@ import { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, jsonOption, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import {
+  dateOption,
+  findGarment,
+  jsonOption,
+  readDate,
+  readStyling,
+  setOption,
+  stylingOption,
+} from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
 import { sayIssues } from './say-issues.ts';

@@ -1,5 +1,6 @@
 import type { Report } from '../engine/checks/report.ts';
 import type { Issue } from '../engine/issue.ts';
+import { type IssueCode, knownCodes } from '../engine/issue-codes/issue-codes.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
 import type { Styling } from '../engine/pattern/styling.ts';
 import type { IssueResult } from './results/issue.ts';
@@ -59,12 +60,18 @@ export const nothingWalked = (garment: string, issues: readonly Issue[]): Report
 /** Issues as data for other programs; `limits` is null where there are none. */
 export const issuesResult = (issues: readonly Issue[]): readonly IssueResult[] =>
   issues.map(({ code, severity, path, message, limits }) => ({
-    code,
+    code: marked(code),
     severity,
     path,
     message,
     limits: limits ? limitsResult(limits) : null,
   }));
+
+/** A draft written elsewhere may never have met a compiler: what it forgot to mark as its own code is marked. */
+const marked = (code: string): IssueCode =>
+  knownCodes.find((known) => known === code) ?? (isOwn(code) ? code : `own-${code}`);
+
+const isOwn = (code: string): code is `own-${string}` => code.startsWith('own-');
 
 /** JSON knows no number without end: where there is none on a side, nothing is said of it. */
 const limitsResult = ({ min, max, unit }: NonNullable<Issue['limits']>): IssueResult['limits'] => ({

@@ -23,6 +23,7 @@ export interface WorkerPool {
 export function startWorkers(count: number, task: WorkerTask, told: (words: string) => void): WorkerPool {
   const members = Array.from({ length: count }, () => startWorker(task));
   let next = 0;
+  let stopped = false;
   const replaced = (at: number, dead: WorkerPool): WorkerPool => {
     if (members[at] === dead) members[at] = startWorker(task);
     return members[at] as WorkerPool;
@@ -34,6 +35,7 @@ export function startWorkers(count: number, task: WorkerTask, told: (words: stri
       try {
         return await member.walk(batch);
       } catch (error) {
+        if (stopped) throw error;
         told(`note: a thread stopped (${reason(error)}); its lines are walked again\n`);
         const walked: WalkedLine[] = [];
         for (const line of batch) {
@@ -49,6 +51,7 @@ export function startWorkers(count: number, task: WorkerTask, told: (words: stri
       }
     },
     stop: async () => {
+      stopped = true;
       for (const member of members) await member.stop();
     },
   };

@@ -66,14 +66,14 @@ const helpOption: OptionWords = { flag: '--help', says: 'show the options', take
 const optionWords = ({ long, description, flags, required, argChoices }: Option): OptionWords => ({
   flag: long ?? '',
   says: description,
-  takes: required ? valueOf(/<(.*)>/.exec(flags)?.[1] ?? '', argChoices) : undefined,
+  takes: required ? valueCalled(/<(.*)>/.exec(flags)?.[1] ?? '', argChoices) : undefined,
 });
 
 const aboutOf = (argument: Argument | undefined): Value | undefined =>
-  argument && valueOf(argument.name(), argument.argChoices);
+  argument && valueCalled(argument.name(), argument.argChoices);
 
 /** What a value may be, by what the help calls it. */
-function valueOf(called: string, choices: readonly string[] | undefined): Value {
+function valueCalled(called: string, choices: readonly string[] | undefined): Value {
   if (choices) return { kind: 'words', words: choices };
   switch (called) {
     case 'garment':

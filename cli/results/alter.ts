@@ -47,9 +47,7 @@ export const altered = z.strictObject({
       mark: z.enum(['single', 'double', 'fold', 'level', 'gather', 'dart']),
     }),
   ),
-  darts: z.array(
-    z.strictObject({ legs: z.array(z.string()), mouth: z.number(), pressedOver: z.string() }),
-  ),
+  darts: z.array(z.strictObject({ legs: z.array(z.string()), mouth: z.number(), pressedOver: z.string() })),
   guide: beforeAfter.describe('Width across the guide line.'),
   area: beforeAfter.describe('Square mm.'),
   blended: z.number().describe('How far the cut edges were moved to run smoothly, at most.'),

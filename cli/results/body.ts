@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { measurementNames } from '../../engine/body/body.ts';
-import { fittedLevels, fittedSeams, type FittedLevel, plainChangeNames } from '../../engine/body/fitting.ts';
+import { type MeasurementName, measurementNames } from '../../engine/body/body.ts';
+import { type FittedLevel, fittedLevels, fittedSeams, plainChangeNames } from '../../engine/body/fitting.ts';
 import { sides } from '../../engine/body/side.ts';
 import { issues } from './issue.ts';
 import type { Printed } from './printed.ts';
@@ -43,7 +43,12 @@ export const completed = z.strictObject({
   ok: z.literal(true),
   body: z.string(),
   wearer: z.enum(['adult', 'child']),
-  measurements: z.record(z.enum(measurementNames), measurement),
+  measurements: z.strictObject(
+    Object.fromEntries(measurementNames.map((name) => [name, measurement])) as Record<
+      MeasurementName,
+      typeof measurement
+    >,
+  ),
   cup: z.strictObject({
     letter: z.string(),
     difference: z.number().describe('Bust girth less under-bust girth.'),

@@ -25,7 +25,10 @@ const step = z.strictObject({
   heading: z.string().nullable(),
   title: z.string(),
   text: z.string(),
-  formula: z.string().nullable().describe('As drafts/sentences.md tells; null for a step that only says something.'),
+  formula: z
+    .string()
+    .nullable()
+    .describe('As drafts/sentences.md tells; null for a step that only says something.'),
   ...amount,
   source: z.string(),
   from: z.array(ground),

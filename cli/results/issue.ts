@@ -3,7 +3,10 @@ import { type KnownCode, knownCodes } from '../../engine/issue-codes/issue-codes
 import type { Printed } from './printed.ts';
 
 const code = z
-  .union([z.enum(knownCodes as readonly [KnownCode, ...KnownCode[]]), z.templateLiteral(['own-', z.string()])])
+  .union([
+    z.enum(knownCodes as readonly [KnownCode, ...KnownCode[]]),
+    z.templateLiteral(['own-', z.string()]),
+  ])
   .describe('What each means stands in cli/issues.md; a draft written elsewhere marks its own with “own-”.');
 
 /** Something a dressmaker should know. */

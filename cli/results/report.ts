@@ -90,7 +90,9 @@ export type WalkedResult = Printed<typeof walked>;
 
 /** What `bodkin walk --bodies` prints on each line. */
 export const walkedLine = z.strictObject({
-  id: z.union([z.string(), z.number()]).describe('The body’s own id, or its name, or the number of its line.'),
+  id: z
+    .union([z.string(), z.number()])
+    .describe('The body’s own id, or its name, or the number of its line.'),
   ok: z.boolean(),
   issues,
   issuesLeftOut: z.int().nonnegative().describe('How many more there are; the gravest are told.'),

@@ -15,7 +15,10 @@ const results = {
   'walk-line': ['What “bodkin walk --bodies” prints on each line', walkedLine],
   body: ['What “bodkin body --json” prints', z.union([completed, refusal])],
   sensitivity: ['What “bodkin body --sensitivity --json” prints', z.union([sensitivity, refusal])],
-  alter: ['What “bodkin alter --json” prints; its report.json holds the first of these', z.union([altered, refusal])],
+  alter: [
+    'What “bodkin alter --json” prints; its report.json holds the first of these',
+    z.union([altered, refusal]),
+  ],
   print: ['What “bodkin print --json” prints', z.union([printed, refusal])],
   sew: ['What “bodkin sew --json” prints', z.union([written, refusal])],
   teach: ['What “bodkin teach --json” prints', z.union([written, refusal])],

@@ -188,6 +188,30 @@ describe('walk over many bodies', () => {
     expect(results[0].worst.seam).toBeCloseTo(2, 6);
   });
 
+  test('says once what no body can be drafted with', async () => {
+    const { code, out, err } = await bodkin([
+      ...['walk', 'bib', '--bodies', 'nowhere.ndjson'],
+      ...['--set', 'misfit=99', '--set', 'moood=bad'],
+    ]);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err.match(/misfit/g)).toHaveLength(1);
+    expect(err).toContain('“mood”');
+  });
+
+  test('stops, with the code of what was found, when nobody reads on', async () => {
+    const file = join(folder, 'long.ndjson');
+    await writeFile(file, `{}\n${`${row({})}\n`.repeat(200)}`);
+    let lines = 0;
+    const ran = await bodkin(['walk', 'bib', '--bodies', file], {
+      write: async (text) => {
+        lines += text.split('\n').length - 1;
+      },
+      isRead: () => lines === 0,
+    });
+    expect(ran.code).toBe(2);
+    expect(lines).toBeLessThan(50);
+  });
+
   test('a fault of the program on one body is told on its line', async () => {
     const { code, results } = await many([row({ id: 'a' })], '--set', 'mood=broken');
     expect(code).toBe(2);

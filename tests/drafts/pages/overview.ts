@@ -29,28 +29,39 @@ export function overview({ garment, cutLines }: Evaluation): string {
     const cut = cutLines.get(piece.name)?.curves ?? [];
     const { left, top, right, bottom } = boundingBox(cut);
     const size = { width: right - left, height: bottom - top };
-    return { piece, cut, corner: point(left, top), size, words: [`${piece.number}`, ...piece.name.split(' ')] };
+    return {
+      piece,
+      cut,
+      corner: point(left, top),
+      size,
+      words: [`${piece.number}`, ...piece.name.split(' ')],
+    };
   });
   const { scale, cells, corners, paper } = arranged(shown);
   const drawn = shown.map(({ piece, cut, corner, size, words }, i) => {
     const cell = corners[i] ?? corner;
     const middle = cell.x + (cells[i]?.width ?? 0) / 2;
     const place = (p: Point): Point =>
-      point(
-        middle + (p.x - corner.x - size.width / 2) * scale,
-        cell.y + (p.y - corner.y) * scale,
-      );
+      point(middle + (p.x - corner.x - size.width / 2) * scale, cell.y + (p.y - corner.y) * scale);
     const path = (of: string, curves: readonly Curve[], closed: boolean): string =>
-      `<path class="${of}" d="${pathData(curves.map((curve) => transformedCurve(curve, place)), closed)}"/>`;
+      `<path class="${of}" d="${pathData(
+        curves.map((curve) => transformedCurve(curve, place)),
+        closed,
+      )}"/>`;
     const edges = piece.edges.flatMap(({ curves }) => curves);
     const lines = piece.lines.map(({ curves }) => path('inside', curves, false));
     const grain: Curve = { kind: 'line', from: piece.grain.from, to: piece.grain.to };
     const below = cell.y + size.height * scale;
     const said = linesOf(words, cells[i]?.width ?? 0).map(
-      (line, n) =>
-        `<text x="${numeral(middle)}" y="${numeral(below + lineStep * (n + 1))}">${line}</text>`,
+      (line, n) => `<text x="${numeral(middle)}" y="${numeral(below + lineStep * (n + 1))}">${line}</text>`,
     );
-    return [path('cut', cut, true), path('stitch', edges, true), ...lines, path('grain', [grain], false), ...said].join('');
+    return [
+      path('cut', cut, true),
+      path('stitch', edges, true),
+      ...lines,
+      path('grain', [grain], false),
+      ...said,
+    ].join('');
   });
   const title = `The pieces of the ${garment.name} for ${garment.body}`;
   return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${numeral(paper.width)}" height="${numeral(paper.height)}" viewBox="0 0 ${numeral(paper.width)} ${numeral(paper.height)}">
@@ -80,10 +91,12 @@ function arranged(shown: readonly Shown[]) {
 }
 
 /** Words in lines that are no wider than their piece. */
-const linesOf = (words: readonly string[], width: number): readonly string[] =>
-  words.reduce<readonly string[]>((lines, word) => {
+function linesOf(words: readonly string[], width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of words) {
     const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
-    return lines.length > 0 && textWidth(longer, lettering) <= width
-      ? [...lines.slice(0, -1), longer]
-      : [...lines, word];
-  }, []);
+    if (lines.length > 0 && textWidth(longer, lettering) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
