@@ -52,7 +52,7 @@ export function helpAsked(words: readonly string[]): readonly string[] {
 
 /** What the parser of the line found wrong, as an issue of ours: its code, and a sentence from what it put in quotes. */
 export function misread({ code, message }: CommanderError, words: readonly string[]): Unusable {
-  const command = words[0] ?? '';
+  const command = words.find((word) => !word.startsWith('-')) ?? '';
   const quoted = [...message.matchAll(/'([^']*)'/g)].map(([, word = '']) => word);
   const [subject = '', other = ''] = quoted;
   const [, advice = helpOn(command)] = / is invalid.*?\. (.*)$/s.exec(message) ?? [];
@@ -72,6 +72,8 @@ export function misread({ code, message }: CommanderError, words: readonly strin
         return message.includes('command-argument')
           ? ['value-unusable', `<${other}> cannot be “${subject.slice(0, 60)}”. ${advice}`]
           : ['value-unusable', `${subject} cannot be “${other.slice(0, 60)}”. ${advice}`];
+      case 'commander.unknownOption':
+        return ['unknown-option', `There is no option ${subject.slice(0, 40)}. ${helpOn(command)}`];
       default:
         return ['value-unusable', message.replace(/^error: /, '')];
     }
@@ -79,4 +81,4 @@ export function misread({ code, message }: CommanderError, words: readonly strin
   return unusable(own, subject.split(' ')[0] ?? '', sentence);
 }
 
-const helpOn = (command: string): string => `“bodkin help ${command}” shows what there is.`;
+const helpOn = (command: string): string => `“${`bodkin help ${command}`.trim()}” shows what there is.`;

@@ -72,6 +72,7 @@ describe('a command line that makes no sense', () => {
 
   test.each<[string[], string, string]>([
     [['knit'], 'unknown-command', 'command'],
+    [['--bdy'], 'unknown-option', '--bdy'],
     [['draft', 'bib', '--bdy', 'x'], 'unknown-option', '--bdy'],
     [['draft', 'bib', '--out', 'x'], 'option-missing', '--body'],
     [['draft', '--body', 'x', '--out', 'y'], 'argument-missing', 'garment'],
