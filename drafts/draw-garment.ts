@@ -21,6 +21,7 @@ import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts'
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
 import { issuesOfBoth } from './sides/said-of-both.ts';
+import { usually } from './usual.ts';
 
 /** What one part of a garment adds to it. */
 export type Parts = Required<
@@ -105,7 +106,7 @@ function drawOnce<Choices extends readonly Choice[]>(
   const { cut, table } = planned(body);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solver(table.sketch.sketch());
+  const solution = solver(usually(table.sketch.sketch(), styling));
   if (solution.status !== 'solved') {
     const sketchFor = (other: Body): Sketch | undefined => {
       const plannedAgain = planned(other).table;

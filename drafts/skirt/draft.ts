@@ -7,6 +7,7 @@ import { figure } from '../../engine/pattern/written.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';
+import { usually } from '../usual.ts';
 import { type ByGore, byGore, goreNames, seamsOf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { skirtFigures } from './figures.ts';
@@ -40,8 +41,8 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
   const { sizes, gores } = planSkirt(table, waist);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solver(table.sketch.sketch());
   const { body, styling } = table;
+  const solution = solver(usually(table.sketch.sketch(), styling));
   if (solution.status !== 'solved') {
     const sketchFor = (other: typeof body) => {
       const otherTable = table.forBody(other);

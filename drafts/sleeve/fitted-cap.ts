@@ -8,6 +8,7 @@ import type { PanelCut } from '../bodice/panel-cut.ts';
 import { leastRadius } from '../bodice/rules.ts';
 import { conflictIssue } from '../conflict.ts';
 import { solvedPoint } from '../piece-edges.ts';
+import { usually } from '../usual.ts';
 import type { Armhole } from './armhole.ts';
 import { type CapLines, planCap } from './cap-lines.ts';
 import type { SleeveTable } from './choices.ts';
@@ -52,7 +53,7 @@ export function fitCap(
     return { lines, sketch: sketch.sketch() };
   };
   const { lines, sketch } = planned(size.upperArmGirth.value);
-  const solution = solver(sketch);
+  const solution = solver(usually(sketch, table.styling));
   if (solution.status !== 'solved') {
     const sketchFor = (other: typeof body) => planned(other.size.upperArmGirth).sketch;
     return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };

@@ -13,7 +13,7 @@ import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn, isNear, type Nearest, nearest } from './nearest.ts';
+import { type Drawn, drawn, isNear, type Nearest, nearest, whichIsNear } from './nearest.ts';
 import { inMm } from './words.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
@@ -35,8 +35,8 @@ const SPACING_ON_LINES = 30;
 interface Side {
   readonly edge: PieceEdge;
   readonly curves: readonly Drawn[];
-  /** Places along the edge with the outward normal there. */
-  readonly places: readonly Place[];
+  /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
+  readonly places: readonly Float64Array[];
   readonly corners: readonly SideCorner[];
   /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
   readonly runsOn: readonly number[];
@@ -48,12 +48,6 @@ interface Side {
 interface Neighbour {
   readonly edge: PieceEdge;
   readonly curves: readonly Drawn[];
-}
-
-/** A place on a curve, with the normal on the left of its heading there. */
-interface Place {
-  readonly at: Point;
-  readonly normal: Vector;
 }
 
 /** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
@@ -115,14 +109,24 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[], bound: number): number[] {
   const { allowance } = side.edge;
   const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
+  const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
-  for (const { at, normal } of side.places) {
-    const out = moved(at, scaled(normal, allowance));
-    if (isNear(cut, out, bound)) continue;
-    if (corners.some((corner) => isBeyond(corner, out))) continue;
-    const others: readonly Neighbour[] = [...sides, ...side.goesOn];
-    if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
-    found.push(nearest(cut, at, Number.POSITIVE_INFINITY)?.distance ?? 0);
+  // One place after the other has the same stretch of the cutting line beside it.
+  let beside = 0;
+  for (const places of side.places) {
+    for (let i = 0; i < places.length; i += 4) {
+      const x = places[i] as number;
+      const y = places[i + 1] as number;
+      const out = point(x + allowance * (places[i + 2] as number), y + allowance * (places[i + 3] as number));
+      const near = whichIsNear(cut, out, bound, beside);
+      if (near !== undefined) {
+        beside = near;
+        continue;
+      }
+      if (corners.some((corner) => isBeyond(corner, out))) continue;
+      if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
+      found.push(nearest(cut, point(x, y), Number.POSITIVE_INFINITY)?.distance ?? 0);
+    }
   }
   return found;
 }
@@ -136,7 +140,10 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[]
     if (!boundsMeet(box, reach)) return [];
     const found: number[] = [];
     for (let i = 0; i < places.length; i += 2) {
-      const p = point(places[i] as number, places[i + 1] as number);
+      const x = places[i] as number;
+      const y = places[i + 1] as number;
+      if (x < reach.left || x > reach.right || y < reach.top || y > reach.bottom) continue;
+      const p = point(x, y);
       const near = nearest(side.curves, p, least);
       if (near && isTooNear(side, sides, near, p, bound)) found.push(near.distance);
     }
@@ -175,7 +182,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   return {
     edge,
     curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
-    places: edge.curves.flatMap(places),
+    places: edge.curves.map(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
       ...(Math.abs(turnAfter) < SMOOTH_ANGLE ? [last] : []),
@@ -239,13 +246,18 @@ function isBeyond({ at, across }: SideCorner, p: Point): boolean {
   return dot(away, across.onward) >= 0 && dot(away, across.normal) > -COINCIDENCE;
 }
 
-/** Places inside a curve; its ends belong to corners or to the next curve. */
-function places(curve: Curve): Place[] {
+/** Places inside a curve and the normals there, flat; its ends belong to corners or to the next curve. */
+function places(curve: Curve): Float64Array {
   const count = stepsAlong(curve);
-  const all: Place[] = [];
+  const all = new Float64Array(4 * count);
   for (let i = 0; i < count; i++) {
     const t = (i + 0.5) / count;
-    all.push({ at: pointAt(curve, t), normal: outward(headingAt(curve, t)) });
+    const { x, y } = pointAt(curve, t);
+    const normal = outward(headingAt(curve, t));
+    all[4 * i] = x;
+    all[4 * i + 1] = y;
+    all[4 * i + 2] = normal.x;
+    all[4 * i + 3] = normal.y;
   }
   return all;
 }

@@ -1,9 +1,9 @@
 import type { Curve } from '../geometry/curve.ts';
 import { derivativeAt } from '../geometry/evaluate.ts';
 import { inflectionCount, joints } from '../geometry/inflections.ts';
-import { distance } from '../geometry/point.ts';
+import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
-import { magnitude } from '../geometry/vector.ts';
+import { dot, magnitude } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
@@ -81,8 +81,15 @@ const SLOWEST = 0.01;
 /** Places tried between a curve's ends; its ends themselves may have no speed, where a handle has no length. */
 const TRIES = 32;
 
+/** The least speed of a curve between its ends, or what it never falls below, where that is fast enough. */
 function slowest(curve: Curve): number {
-  if (curve.kind === 'line') return distance(curve.from, curve.to);
+  const chord = vectorBetween(curve.from, curve.to);
+  if (curve.kind === 'line') return magnitude(chord);
+  const { from, handle1, handle2, to } = curve;
+  // Its speed along the chord is a mean of those of the legs of its control polygon.
+  const onward = (a: Point, b: Point): number => (3 * dot(vectorBetween(a, b), chord)) / magnitude(chord);
+  const never = Math.min(onward(from, handle1), onward(handle1, handle2), onward(handle2, to));
+  if (never >= SLOWEST * magnitude(chord)) return never;
   let least = Number.POSITIVE_INFINITY;
   for (let i = 1; i < TRIES; i++) least = Math.min(least, magnitude(derivativeAt(curve, i / TRIES)));
   return least;

@@ -53,13 +53,11 @@ function stitchedWidth(
     run,
   );
   const middle = edgeLength(level) / 2;
-  const met = level.curves.flatMap((curve, i) =>
-    cut.curves.flatMap((line) =>
-      curveCrossings(curve, line).map(({ t, u, point }): Met => {
-        return { at: lengthUpTo(level, { curve: i, t }), point, along: headingAt(line, u) };
-      }),
-    ),
-  );
+  const met: Met[] = [];
+  for (const [i, curve] of level.curves.entries())
+    for (const line of cut.curves)
+      for (const { t, u, point } of curveCrossings(curve, line))
+        met.push({ at: lengthUpTo(level, { curve: i, t }), point, along: headingAt(line, u) });
   const start = met.filter(({ at }) => at < middle).toSorted((a, b) => b.at - a.at)[0];
   const end = met.filter(({ at }) => at > middle).toSorted((a, b) => a.at - b.at)[0];
   if (!start || !end) return undefined;

@@ -75,13 +75,24 @@ export function nearest(curves: readonly Drawn[], p: Point, within: number): Nea
 }
 
 /** Whether any place of some curves' chords is nearer to `p` than `within` (mm). */
-export function isNear(curves: readonly Drawn[], p: Point, within: number): boolean {
-  for (const stretch of curves) {
+export const isNear = (curves: readonly Drawn[], p: Point, within: number): boolean =>
+  whichIsNear(curves, p, within, 0) !== undefined;
+
+/** Which of some stretches has a place nearer to `p` than `within` (mm), looked for from stretch `first` on, round and round. */
+export function whichIsNear(
+  curves: readonly Drawn[],
+  p: Point,
+  within: number,
+  first: number,
+): number | undefined {
+  for (let k = first; k < first + curves.length; k++) {
+    const which = k < curves.length ? k : k - curves.length;
+    const stretch = curves[which] as Drawn;
     if (isBeyond(stretch, p, within)) continue;
     for (let i = stretch.first; i < stretch.last; i += 2)
-      if (distanceToChord(stretch.chords, i, p) < within) return true;
+      if (distanceToChord(stretch.chords, i, p) < within) return which;
   }
-  return false;
+  return undefined;
 }
 
 /** Whether the box about a stretch shows that all of it is farther from `p` than `within` (mm). */

@@ -16,8 +16,8 @@ export interface CurveCrossing {
  * boxes about their control points meet, until they are nearly straight; Newton's method does the rest. Stretches
  * in which two curves coincide have no crossing.
  */
-export function curveCrossings(a: Curve, b: Curve): CurveCrossing[] {
-  if (!boxesMeet(a, b)) return [];
+export function curveCrossings(a: Curve, b: Curve): readonly CurveCrossing[] {
+  if (!boxesMeet(a, b)) return none;
   const found: CurveCrossing[] = [];
   search({ curve: a, start: 0, end: 1 }, { curve: b, start: 0, end: 1 }, (t, u) => {
     const crossing = polished(a, b, t, u);
@@ -25,6 +25,9 @@ export function curveCrossings(a: Curve, b: Curve): CurveCrossing[] {
   });
   return found.sort((p, q) => p.t - q.t);
 }
+
+/** Most curves do not meet. */
+const none: readonly CurveCrossing[] = [];
 
 interface Stretch {
   readonly curve: Curve;

@@ -47,17 +47,20 @@ export const throughPoints = (a: Point, b: Point): StraightLine => ({
  * Where a curve meets a straight line, in order along the curve, to rounding. A touch without crossing counts
  * once. A curve that lies in the line gives no crossings.
  */
-export const crossings = (curve: Curve, line: StraightLine): Crossing[] =>
+export const crossings = (curve: Curve, line: StraightLine): readonly Crossing[] =>
   crossingsWith(curve, line.through, unit(line.heading));
 
-function crossingsWith(curve: Curve, through: Point, heading: Vector): Crossing[] {
+/** Most curves lie on one side of most lines. */
+const none: readonly Crossing[] = [];
+
+function crossingsWith(curve: Curve, through: Point, heading: Vector): readonly Crossing[] {
   const start = side(through, heading, curve.from);
   const end = side(through, heading, curve.to);
-  if (curve.kind === 'line') return onOneSide(start, end) ? [] : metAt([start, end], curve, through, heading);
+  if (curve.kind === 'line')
+    return onOneSide(start, end) ? none : metAt([start, end], curve, through, heading);
   const near = side(through, heading, curve.handle1);
   const far = side(through, heading, curve.handle2);
-  // Most curves lie on one side of most lines, and so do their control points.
-  if (onOneSide(start, near) && onOneSide(end, far) && onOneSide(start, end)) return [];
+  if (onOneSide(start, near) && onOneSide(end, far) && onOneSide(start, end)) return none;
   return metAt([start, near, far, end], curve, through, heading);
 }
 
@@ -79,10 +82,9 @@ export function edgeCrossings(edge: Edge, line: StraightLine): EdgeCrossing[] {
   const { through } = line;
   const heading = unit(line.heading);
   const found: EdgeCrossing[] = [];
-  edge.curves.forEach((curve, index) => {
-    for (const crossing of crossingsWith(curve, through, heading))
-      if (!repeats(found.at(-1), crossing)) found.push({ ...crossing, curve: index });
-  });
+  for (let curve = 0; curve < edge.curves.length; curve++)
+    for (const crossing of crossingsWith(edge.curves[curve] as Curve, through, heading))
+      if (!repeats(found.at(-1), crossing)) found.push({ ...crossing, curve });
   return found;
 }
 

@@ -29,7 +29,8 @@ describe('the sketch of a garment', () => {
       const steps = plausibleBodies(80).flatMap((body) => stepsFor(garment, body));
       expect(Math.max(...steps)).toBeLessThan(100);
       const mean = steps.reduce((sum, each) => sum + each, 0) / steps.length;
-      expect(mean).toBeLessThan(30);
+      // From where the lines usually lie it is 20 and 13; from where the drafts put them first, 27 and 16.
+      expect(mean).toBeLessThan(23);
     },
   );
 });

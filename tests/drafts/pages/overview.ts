@@ -5,7 +5,7 @@ import { type Point, point } from '../../../engine/geometry/point.ts';
 import { transformedCurve } from '../../../engine/geometry/transform.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
 import { type Size, standInRows } from '../../../engine/render/layout.ts';
-import { numeral, pathData } from '../../../engine/render/path-data.ts';
+import { pathData } from '../../../engine/render/path-data.ts';
 import { textWidth } from '../../../engine/render/text-size.ts';
 
 /** What a reader of a page sees without scrolling, in pixels. */
@@ -42,7 +42,10 @@ export function overview({ garment, cutLines }: Evaluation): string {
     const cell = corners[i] ?? corner;
     const middle = cell.x + (cells[i]?.width ?? 0) / 2;
     const place = (p: Point): Point =>
-      point(middle + (p.x - corner.x - size.width / 2) * scale, cell.y + (p.y - corner.y) * scale);
+      point(
+        tenths(middle + (p.x - corner.x - size.width / 2) * scale),
+        tenths(cell.y + (p.y - corner.y) * scale),
+      );
     const path = (of: string, curves: readonly Curve[], closed: boolean): string =>
       `<path class="${of}" d="${pathData(
         curves.map((curve) => transformedCurve(curve, place)),
@@ -53,7 +56,7 @@ export function overview({ garment, cutLines }: Evaluation): string {
     const grain: Curve = { kind: 'line', from: piece.grain.from, to: piece.grain.to };
     const below = cell.y + size.height * scale;
     const said = linesOf(words, cells[i]?.width ?? 0).map(
-      (line, n) => `<text x="${numeral(middle)}" y="${numeral(below + lineStep * (n + 1))}">${line}</text>`,
+      (line, n) => `<text x="${tenths(middle)}" y="${tenths(below + lineStep * (n + 1))}">${line}</text>`,
     );
     return [
       path('cut', cut, true),
@@ -64,7 +67,7 @@ export function overview({ garment, cutLines }: Evaluation): string {
     ].join('');
   });
   const title = `The pieces of the ${garment.name} for ${garment.body}`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${numeral(paper.width)}" height="${numeral(paper.height)}" viewBox="0 0 ${numeral(paper.width)} ${numeral(paper.height)}">
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${Math.ceil(paper.width)}" height="${Math.ceil(paper.height)}" viewBox="0 0 ${Math.ceil(paper.width)} ${Math.ceil(paper.height)}">
 <title>${title}</title>
 <style>${style}</style>
 <rect width="100%" height="100%" fill="#fff"/>
@@ -76,6 +79,9 @@ ${drawn.map((piece) => `<g>${piece}</g>`).join('\n')}
 const style =
   'path{fill:none;stroke:#222;stroke-linejoin:round}.cut{fill:#f4efe6;stroke-width:1.2}.stitch{stroke-width:.6;stroke-dasharray:4 2}.inside{stroke:#888;stroke-width:.5}.grain{stroke:#a33;stroke-width:.7}' +
   `text{font:${lettering}px sans-serif;text-anchor:middle;fill:#222}`;
+
+/** A tenth of a pixel is finer than any eye. */
+const tenths = (pixels: number): number => Math.round(pixels * 10) / 10;
 
 /** The largest scale at which all stand in the room, found by making them smaller step by step. */
 function arranged(shown: readonly Shown[]) {

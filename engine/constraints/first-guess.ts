@@ -1,0 +1,47 @@
+import { distance, type Point, point } from '../geometry/point.ts';
+import type { Sketch, SketchPoint, SketchScalar } from './sketch.ts';
+
+/**
+ * Where the unknowns of a sketch usually come to lie: by the name of a point and its axis (`underarm x`) or of a length how
+ * far it ends from where the draft puts it first, mm; of an angle how far it turns, degrees; of a handle the share of its
+ * chord that it takes.
+ */
+export type Usual = Readonly<Record<string, number>>;
+
+/**
+ * A sketch with its unknowns where they usually come to lie, within their bounds. What must hold and what is wished for
+ * stay as they are, so the answer does too; it is found in fewer steps.
+ */
+export function firstGuess(sketch: Sketch, usual: Usual): Sketch {
+  const points: Record<string, SketchPoint> = {};
+  for (const [name, { at, free }] of Object.entries(sketch.points)) {
+    const x = free === 'both' || free === 'x' ? (usual[`${name} x`] ?? 0) : 0;
+    const y = free === 'both' || free === 'y' ? (usual[`${name} y`] ?? 0) : 0;
+    points[name] = { at: point(at.x + x, at.y + y), free };
+  }
+  const chords = chordsOf(sketch, (name) => points[name]?.at);
+  const scalars: Record<string, SketchScalar> = {};
+  for (const [name, scalar] of Object.entries(sketch.scalars))
+    scalars[name] = scalar.free ? guessed(scalar, usual[name], chords.get(name)) : scalar;
+  return { ...sketch, points, scalars };
+}
+
+/** The chord that each handle belongs to, mm. */
+function chordsOf({ curves }: Sketch, place: (name: string) => Point | undefined): Map<string, number> {
+  const chords = new Map<string, number>();
+  for (const curve of Object.values(curves)) {
+    const [from, to] = [place(curve.from), place(curve.to)];
+    if (curve.kind === 'line' || !from || !to) continue;
+    const chord = distance(from, to);
+    chords.set(curve.startLength, chord).set(curve.endLength, chord);
+  }
+  return chords;
+}
+
+function guessed(scalar: SketchScalar, usual: number | undefined, chord: number | undefined): SketchScalar {
+  if (usual === undefined) return scalar;
+  const { unit, min = -Infinity, max = Infinity } = scalar;
+  const off = unit === 'rad' ? (usual * Math.PI) / 180 : usual;
+  const at = chord === undefined ? scalar.at + off : usual * chord;
+  return { ...scalar, at: Math.min(Math.max(at, min), max) };
+}
