@@ -31,6 +31,8 @@ export async function walkBodies(
   // What no body can be drafted with is said once, not on every line.
   const usable = resolveStyling(draft.choices, styling);
   if (!usable.ok) throw new Unusable(usable.issues);
+  const clashes = draft.clashes?.(usable.value) ?? [];
+  if (clashes.length > 0) throw new Unusable(clashes);
   const size = await sizeOf(file);
   const bar = progress(session, 'walking');
   // Threads know the garments of the program; a draft written elsewhere is walked on this one.

@@ -2,6 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { garments } from '../../drafts/garments.ts';
 import { measurements } from '../engine/bib.ts';
 import { bodkin } from './session.ts';
 
@@ -197,6 +198,17 @@ describe('walk over many bodies', () => {
     expect(err.match(/misfit/g)).toHaveLength(1);
     expect(err).toContain('“mood”');
   });
+
+  test.each(['bodice', 'dress'])(
+    'says once what cannot go together whatever the body: %s',
+    async (garment) => {
+      const words = ['walk', garment, '--bodies', 'nowhere.ndjson', '--set', 'neckline=round'];
+      const { code, out, err } = await bodkin(words, { garments });
+      expect({ code, out }).toEqual({ code: 2, out: '' });
+      expect(err).toMatch(/^error: A gathered front is straight .* it cannot be round\./);
+      expect(err.split('\n')).toHaveLength(2);
+    },
+  );
 
   test('stops, with the code of what was found, when nobody reads on', async () => {
     const file = join(folder, 'long.ndjson');
