@@ -1,7 +1,7 @@
 import { hemSide } from '../finishing/hem-side.ts';
-import type { Edge } from '../geometry/curve.ts';
+import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
-import { edgeCrossings } from '../geometry/intersect.ts';
+import { crossings } from '../geometry/intersect.ts';
 import { moved, type Point } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { outward, scaled, type Vector } from '../geometry/vector.ts';
@@ -64,8 +64,26 @@ export function flushFaults(
 /** How far the cutting line lies beyond a seam's end, along the seam prolonged, `out` mm outside it. */
 function reach(end: SeamEnd, cut: Edge, out: number): number {
   const through = moved(end.at, scaled(end.outward, out));
-  const beyond = edgeCrossings(cut, { through, heading: end.onward }).map(({ along }) => along);
-  return Math.min(...beyond.filter((along) => along >= -COINCIDENCE));
+  let least = Number.POSITIVE_INFINITY;
+  for (const curve of cut.curves) {
+    if (!liesAhead(curve, through, end.onward, least)) continue;
+    for (const { along } of crossings(curve, { through, heading: end.onward }))
+      if (along >= -COINCIDENCE && along < least) least = along;
+  }
+  return least;
+}
+
+/** Whether any of a curve may lie between a place and `far` (mm) from it along a unit heading, by its control points. */
+function liesAhead(curve: Curve, from: Point, heading: Vector, far: number): boolean {
+  let [least, most] = [Infinity, -Infinity];
+  const points =
+    curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
+  for (const { x, y } of points) {
+    const along = (x - from.x) * heading.x + (y - from.y) * heading.y;
+    least = Math.min(least, along);
+    most = Math.max(most, along);
+  }
+  return most >= -COINCIDENCE && least <= far;
 }
 
 function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): SeamEnd | undefined {

@@ -1,13 +1,24 @@
 import anyAscii from 'any-ascii';
 import { printable } from '../markup.ts';
 
-/** Letters of scripts that the embedded font has, and signs of all; pictures among them it has not. */
-const drawn =
-  /^(?:[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Inherited}]|(?!\p{Extended_Pictographic})\p{Script=Common})$/u;
+/** Tells of a letter whether all of some fonts have it. */
+export async function lettersOf(fonts: readonly Uint8Array[]): Promise<(letter: string) => boolean> {
+  // Loaded where a PDF is written, as the library that writes it is.
+  const { create } = await import('fontkit');
+  // It reads any bytes; its types were written for Node's own.
+  const faces = fonts.map((bytes) => create(bytes as Buffer));
+  return (letter) => {
+    const code = letter.codePointAt(0) ?? 0;
+    return faces.every((face) => 'hasGlyphForCodePoint' in face && face.hasGlyphForCodePoint(code));
+  };
+}
 
 /**
- * Words as a PDF can show them: letters of other scripts, such as Arabic or Chinese, are spelled in Latin ones, for a box
- * in place of each would name nobody.
+ * Words as a PDF can show them: letters that its font has not, such as Arabic or Chinese ones, are spelled in Latin ones,
+ * for a box in place of each would name nobody. `has` tells whether the font has a letter.
  */
-export const inLetters = (text: string): string =>
-  Array.from(printable(text), (letter) => (drawn.test(letter) ? letter : anyAscii(letter))).join('');
+export const inLetters = (text: string, has: (letter: string) => boolean): string =>
+  Array.from(printable(text), (letter) => (has(letter) ? letter : spelled(letter, has))).join('');
+
+const spelled = (letter: string, has: (letter: string) => boolean): string =>
+  Array.from(anyAscii(letter)).filter(has).join('');

@@ -3,7 +3,7 @@ import { type LineStyle, lineStyles } from '../line-types.ts';
 import { printable } from '../markup.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
-import { inLetters } from './letters.ts';
+import { inLetters, lettersOf } from './letters.ts';
 import { lineTag } from './line-tag.ts';
 import { pdfPen, points } from './pdf-pen.ts';
 
@@ -23,6 +23,7 @@ const paleShade = 0.55;
 export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
   // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
   const { default: PDFDocument } = await import('pdfkit');
+  const has = await lettersOf([fonts.regular, fonts.bold]);
   const info = { Title: printable(title), Creator: 'bodkin', CreationDate: new Date(0) };
   // No font but ours: the library would read one of its own first.
   const document = new PDFDocument({ autoFirstPage: false, font: '', pdfVersion: '1.7', info });
@@ -34,7 +35,7 @@ export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts)
   for (const page of pages) {
     document.addPage({ size: [points(page.width), points(page.height)], margin: 0 });
     document.lineJoin('round');
-    for (const part of page.parts) drawPart(document, part, page.weight ?? 1);
+    for (const part of page.parts) drawPart({ document, has, weight: page.weight ?? 1 }, part);
   }
   document.end();
   await ended;
@@ -51,7 +52,15 @@ function joined(parts: readonly Uint8Array[]): Uint8Array {
   return whole;
 }
 
-function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart, weight: number): void {
+/** What ink goes onto: the document, the letters that its font has, and how much heavier than usual lines are. */
+interface Press {
+  readonly document: PDFKit.PDFDocument;
+  readonly has: (letter: string) => boolean;
+  readonly weight: number;
+}
+
+function drawPart(press: Press, { ink, clip, shift }: PagePart): void {
+  const { document } = press;
   document.save();
   if (clip) {
     const { left, top, right, bottom } = clip;
@@ -61,15 +70,16 @@ function drawPart(document: PDFKit.PDFDocument, { ink, clip, shift }: PagePart, 
   for (const drawn of ink) {
     const tag = lineTag(drawn);
     if (tag !== undefined) document.markContent(tag);
-    draw(document, drawn, weight);
+    draw(press, drawn);
     if (tag !== undefined) document.endMarkedContent();
   }
   document.restore();
 }
 
-function draw(document: PDFKit.PDFDocument, ink: Ink, weight: number): void {
+function draw(press: Press, ink: Ink): void {
+  const { document, weight } = press;
   if (ink.kind === 'words') {
-    drawWords(document, ink);
+    drawWords(press, ink);
     return;
   }
   const style = lineStyles.get(ink.class);
@@ -92,9 +102,9 @@ function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }
   document.stroke(grey(shade));
 }
 
-function drawWords(document: PDFKit.PDFDocument, words: Words): void {
+function drawWords({ document, has }: Press, words: Words): void {
   const { at, size, bold, centred, pale, turnedAbout: pivot } = words;
-  const text = inLetters(words.text);
+  const text = inLetters(words.text, has);
   document
     .font(bold ? 'bold' : 'regular')
     .fontSize(points(size))
