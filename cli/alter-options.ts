@@ -1,8 +1,10 @@
 import { InvalidArgumentError, Option } from 'commander';
 import { cupDifference, cupLetters } from '../engine/body/cup.ts';
 import { paperWords } from '../engine/render/tiles/papers.ts';
+import type { Measure, PlaceOnEdge } from '../engine/shaping/alteration.ts';
+import { USUAL } from './alter-steps.ts';
 
-/** What `bodkin alter` was told, as read from the command line. */
+/** What `bodkin alter` was told, but for the alterations themselves (`stepsOf`). */
 export interface AlterOptions {
   readonly mmPerUnit?: number;
   readonly piece?: string;
@@ -13,24 +15,6 @@ export interface AlterOptions {
   readonly traced: 'stitching' | 'cutting';
   readonly allowance: number;
   readonly hemAllowance: number;
-  readonly along?: readonly [string, string];
-  readonly lines: number;
-  readonly between?: readonly [string, string];
-  readonly hinge?: string;
-  readonly spread?: number;
-  readonly gather?: number;
-  readonly cupFrom?: string;
-  readonly cupTo?: string;
-  readonly whole?: true;
-  readonly pivotDart?: Place;
-  readonly dart?: string;
-  readonly share: number;
-  readonly short?: number;
-  readonly lengthen?: number;
-  readonly shorten?: number;
-  readonly at?: Measure;
-  readonly moveNotch?: readonly [string, Place];
-  readonly mirror?: string;
   readonly partner?: readonly [string, string];
   readonly seam?: string;
   readonly name?: string;
@@ -39,15 +23,6 @@ export interface AlterOptions {
   readonly out?: string;
   readonly paper?: string;
   readonly json?: true;
-}
-
-/** So many mm, or such a share of the whole. */
-export type Measure = { readonly mm: number } | { readonly share: number };
-
-/** A place on an edge, measured from the end at which one comes to it clockwise. */
-export interface Place {
-  readonly edge: string;
-  readonly at: Measure;
 }
 
 /** How the tracing is read. */
@@ -77,7 +52,7 @@ export const readingOptions = (): readonly Option[] => [
     .default(12.7),
 ];
 
-/** What is done to the piece: one of these in one go. */
+/** What is done to the piece: one alteration, or several with `thenOption` between them. */
 export const alteringOptions = (): readonly Option[] => [
   new Option('--along <edges>', 'the two edges that slash lines run between: top..hem').argParser(
     pairOf('edges', 'top..hem'),
@@ -85,30 +60,39 @@ export const alteringOptions = (): readonly Option[] => [
   new Option('--between <notches>', 'slash only from this notch to that: gather start..gather end').argParser(
     pairOf('notches', 'gather start..gather end'),
   ),
-  new Option('--lines <count>', 'how many slash lines').argParser(between(1, 60)).default(6),
+  new Option('--lines <count>', 'how many slash lines').argParser(between(1, 60)).default(USUAL.lines),
   new Option('--hinge <edge>', 'keep the strips joined at this edge, and open the other one'),
-  alteration('--spread <mm>', 'slash and spread by so much in all', between(-500, 3000)),
-  alteration(
-    '--gather <ratio>',
-    'spread until the first slashed edge is so many times its seam',
+  new Option('--spread <mm>', 'slash and spread by so much in all').argParser(between(-500, 3000)),
+  new Option('--gather <ratio>', 'spread until the first slashed edge is so many times its seam').argParser(
     between(1, 6),
   ),
-  alteration('--cup-from <letter>', 'spread from the cup it was made for ...', cup),
+  new Option('--cup-from <letter>', 'spread from the cup it was made for ...').argParser(cup),
   new Option(
     '--cup-to <letter>',
     '... to this cup: half the difference in girth, for half a front',
   ).argParser(cup),
   new Option('--whole', 'the piece goes right across both sides: the whole difference in girth'),
-  alteration('--pivot-dart <edge@place>', 'turn the dart to this place: side@60 (mm) or side@50%', place),
+  new Option('--pivot-dart <edge@place>', 'turn the dart to this place: side@60 (mm) or side@50%').argParser(
+    place,
+  ),
   new Option('--dart <edge>', 'a leg of the dart meant, where there are several'),
-  new Option('--share <share>', 'how much of the dart to turn').argParser(between(0.01, 1)).default(1),
+  new Option('--share <share>', 'how much of the dart to turn')
+    .argParser(between(0.01, 1))
+    .default(USUAL.share),
   new Option('--short <mm>', 'draw the point of the dart so far short of the pin').argParser(between(0, 100)),
-  alteration('--lengthen <mm>', 'cut across and let down by so much', between(0.1, 2000)),
-  alteration('--shorten <mm>', 'cut across and take up by so much', between(0.1, 2000)),
+  new Option('--lengthen <mm>', 'cut across and let down by so much').argParser(between(0.1, 2000)),
+  new Option('--shorten <mm>', 'cut across and take up by so much').argParser(between(0.1, 2000)),
   new Option('--at <level>', 'where to cut across, below the top: 120 (mm) or 40%').argParser(measure),
-  alteration('--move-notch <notch=edge@place>', 'set a notch elsewhere: bust=side@80', notchMove),
-  alteration('--mirror <edge>', 'draw the other half, mirrored in this edge', (text) => text),
+  new Option('--move-notch <notch=edge@place>', 'set a notch elsewhere: bust=side@80').argParser(notchMove),
+  new Option('--mirror <edge>', 'draw the other half, mirrored in this edge'),
 ];
+
+/** Parts one alteration from the next. */
+export const thenOption = (): Option =>
+  new Option(
+    '--then',
+    'then do another alteration to what came out: --spread 60 --along a..b --then --mirror front',
+  );
 
 /** What comes out. */
 export const outcomeOptions = (): readonly Option[] => [
@@ -126,23 +110,6 @@ export const outcomeOptions = (): readonly Option[] => [
   new Option('--paper <paper>', `write a PDF too: ${paperWords}`),
   new Option('--out <folder>', 'where to write the piece and a report; otherwise only the figures are shown'),
 ];
-
-/** The alterations there are, by the option that asks for each. */
-const alterations = [
-  'spread',
-  'gather',
-  'cupFrom',
-  'pivotDart',
-  'lengthen',
-  'shorten',
-  'moveNotch',
-  'mirror',
-] as const;
-
-const nameOf = (flags: string): string => new Option(flags).attributeName();
-
-const alteration = <T>(flags: string, says: string, read: (text: string) => T): Option =>
-  new Option(flags, says).argParser(read).conflicts(alterations.filter((other) => other !== nameOf(flags)));
 
 const between =
   (least: number, most: number) =>
@@ -177,14 +144,14 @@ function measure(text: string): Measure {
   return percent ? { share: Number(number) / 100 } : { mm: Number(number) };
 }
 
-function place(text: string): Place {
+function place(text: string): PlaceOnEdge {
   const at = text.lastIndexOf('@');
   if (at < 1)
     throw new InvalidArgumentError('It should be an edge and a place on it, such as side@60 or side@50%.');
   return { edge: text.slice(0, at).trim(), at: measure(text.slice(at + 1)) };
 }
 
-function notchMove(text: string): readonly [string, Place] {
+function notchMove(text: string): readonly [string, PlaceOnEdge] {
   const at = text.indexOf('=');
   if (at < 1) throw new InvalidArgumentError('It should be a notch and its new place, such as bust=side@80.');
   return [text.slice(0, at).trim(), place(text.slice(at + 1))];

@@ -17,7 +17,8 @@ export interface AlterOutcome {
   readonly traced: TracedPiece;
   readonly before: Piece;
   readonly after: Piece;
-  readonly said: string;
+  /** What was done, in words, in its order. */
+  readonly done: readonly string[];
   readonly deviation: number;
   readonly seam: PartnerWalk | undefined;
   readonly issues: readonly Issue[];
@@ -28,7 +29,7 @@ export function alterResult({
   traced,
   before,
   after,
-  said,
+  done,
   deviation,
   seam,
   issues,
@@ -36,7 +37,7 @@ export function alterResult({
   return {
     ok: issues.every(({ severity }) => severity !== 'error'),
     piece: after.name,
-    done: said,
+    done,
     scale: { mmPerUnit: traced.mmPerUnit, from: traced.scaleFrom },
     edges: edgeRows(before, after).map(([name, was, is]) => ({
       name,
@@ -55,7 +56,7 @@ export function alterResult({
 
 /** What was done, edge by edge, and what the seam takes now. */
 export function alterTables(outcome: AlterOutcome): string {
-  const { traced, before, after, said, deviation, seam, issues } = outcome;
+  const { traced, before, after, done, deviation, seam, issues } = outcome;
   const edges = table(
     edgeColumns,
     edgeRows(before, after).map(([name, was, is]) => {
@@ -78,18 +79,29 @@ export function alterTables(outcome: AlterOutcome): string {
       `dart ${legs.join(' to ')}: ${fixed(mouth, 1)} mm wide, stitched and pressed over ${over}\n`,
   );
   const [was, is] = [guideWidth(before), guideWidth(after)];
-  const area = (signedArea(after.edges) - signedArea(before.edges)) / 100;
   return [
-    `${said}\n\n${edges}\n`,
+    `${doneWords(done)}\n\n${edges}\n`,
     ...notches,
     ...darts,
     `${GUIDE}: ${fixed(was, 1)} mm across, now ${fixed(is, 1)} mm\n`,
-    `area: ${signed(area)} cm²\n`,
+    `inside the stitching line: ${clothWords(signedArea(after.edges) - signedArea(before.edges))}\n`,
     deviation > 0 ? `cut edges blended within ${fixed(deviation, 1)} mm of where the strips lie\n` : '',
     `scale: one unit is ${traced.mmPerUnit.toPrecision(6)} mm (${scaleWords[traced.scaleFrom]})\n`,
     seam ? `\n${seamWords(seam)}` : '',
     `issues: ${countIssues(issues)}\n`,
   ].join('');
+}
+
+const doneWords = (done: readonly string[]): string => {
+  const [first = 'nothing altered', ...others] = done;
+  return others.length === 0 ? first : done.map((said, i) => `${i + 1}. ${said}`).join('\n');
+};
+
+/** A change of area, mm², as cloth. */
+function clothWords(change: number): string {
+  const size = fixed(Math.abs(change) / 100, 1);
+  if (Number(size) === 0) return 'as much cloth as before';
+  return `${size} cm² ${change > 0 ? 'more' : 'less'} cloth`;
 }
 
 const scaleWords = {

@@ -1,8 +1,12 @@
 import { Command } from 'commander';
-import { evaluate } from '../engine/evaluate.ts';
+import { type EarlierOutlines, earlierOutlines } from '../engine/comparison/earlier-outlines.ts';
+import { draftedNow } from '../engine/comparison/known-draft.ts';
+import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
+import type { Issue, Result } from '../engine/issue.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
 import {
@@ -15,13 +19,13 @@ import {
   stylingOption,
 } from './options.ts';
 import { plain } from './plain.ts';
-import { readBodyFile } from './read-body.ts';
+import { bodyIn, readBodyFile } from './read-body.ts';
 import type { DraftedResult } from './results/construction.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { reasonResult, stepsResult } from './steps-result.ts';
 import { summary } from './summary.ts';
-import { Unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { json, nothingWalked, walkResult } from './walk-result.ts';
 import { reasonLines, reasonsFor } from './why.ts';
 import { writeFiles } from './write-files.ts';
@@ -34,6 +38,7 @@ interface DraftOptions {
   readonly date?: string;
   readonly steps?: true;
   readonly why?: string;
+  readonly before?: string;
   readonly json?: true;
 }
 
@@ -49,6 +54,10 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(dateOption())
     .option('--steps', 'print the construction, step by step, with the numbers of this body')
     .option('--why <step>', 'print what the step of this title rests on, down to the tape measure')
+    .option(
+      '--before <file>',
+      `${beforeWords}, or earlier measurements: draw its outlines under the new ones`,
+    )
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
 
@@ -63,13 +72,20 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     throw new Unusable(evaluated.issues);
   }
   const { garment } = evaluated.value;
-  const print = { date, notches: notchesOf(evaluated.value.styling) };
+  const earlier = await outlinesBefore(options.before, evaluated.value, (data) =>
+    evaluate(garmentDraft, data, styling),
+  );
+  const print = {
+    date,
+    notches: notchesOf(evaluated.value.styling),
+    ...(earlier && { earlier: earlier.outlines.on }),
+  };
   const { sheet, pieces: svgs, report } = provenSheet(evaluated.value, print);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
-  const walked = walkResult(report, evaluated.value.styling);
+  const walked = walkResult(report, evaluated.value);
   const pieces = svgs();
   await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
-  const earlier = await earlierPieces(options.out, pieces.keys());
+  const left = await earlierPieces(options.out, pieces.keys());
   if (options.json) {
     const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
@@ -82,10 +98,41 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     await session.write(heading(session, report) + plain(summary({ ...evaluated.value, report })));
     session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
   }
-  if (earlier.length > 0)
-    session.tell(plain(`note: not of this draft, left from an earlier one: ${earlier.join(', ')}\n`));
-  sayIssues(session, report.issues);
+  if (earlier) session.tell(plain(drawnWords(earlier.outlines)));
+  if (left.length > 0)
+    session.tell(plain(`note: not of this draft, left from an earlier one: ${left.join(', ')}\n`));
+  sayIssues(session, [...report.issues, ...(earlier?.issues ?? [])]);
   return report.ok ? 0 : 1;
+}
+
+/** The stitching lines of the draft that `--before` names, laid on the new pieces, and what its reading had to say. */
+async function outlinesBefore(
+  before: string | undefined,
+  { garment }: Evaluation,
+  drafted: (body: unknown) => Result<Evaluation>,
+): Promise<{ readonly outlines: EarlierOutlines; readonly issues: readonly Issue[] } | undefined> {
+  if (before === undefined) return undefined;
+  const read = await readEarlier(before);
+  const made = read.kind === 'measurements' ? drafted(bodyIn(before, read.data)) : undefined;
+  if (made && !made.ok) throw new Unusable(made.issues);
+  const { sheet } = made ? draftedNow(made.value) : read.kind === 'written' ? read.draft : {};
+  if (!sheet)
+    throw unusable(
+      'no-outlines',
+      before,
+      `${before} holds no outlines: say sheet.svg, or lay it beside its report.`,
+    );
+  return {
+    outlines: earlierOutlines(sheet, garment.pieces),
+    issues: read.kind === 'written' ? read.issues : [],
+  };
+}
+
+/** What was drawn of an earlier draft, and what was not. */
+function drawnWords({ on, fresh, gone }: EarlierOutlines): string {
+  const named = (what: string, names: readonly string[]): string =>
+    names.length > 0 ? `; ${what}: ${names.join(', ')}` : '';
+  return `drew the stitching line before, grey, under ${on.size} pieces${named('new', fresh)}${named('no longer there, not drawn', gone)}\n`;
 }
 
 /** The construction: what was done, with which numbers, on whose word, heading by heading. */

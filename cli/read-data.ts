@@ -52,8 +52,14 @@ function isKnotty(text: string): boolean {
 }
 
 /** What a YAML or JSON file says, unchecked. YAML takes in JSON. */
-export async function readDataFile(file: string): Promise<unknown> {
-  const text = withoutMark(await readTextFile(file, largest));
+export const readDataFile = async (file: string): Promise<unknown> =>
+  dataIn(file, await readTextFile(file, largest));
+
+/** The same of a text that was read from a file already. */
+export function dataIn(file: string, given: string): unknown {
+  if (given.length > largest)
+    throw unusable('file-too-large', file, `${file} is larger than ${largest / 1e6} MB.`);
+  const text = withoutMark(given);
   if (isKnotty(text))
     throw unusable(
       'file-knotty',

@@ -1,21 +1,26 @@
 import type { Report } from '../engine/checks/report.ts';
+import { takenFrom } from '../engine/comparison/taken.ts';
+import type { Evaluation } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import { type IssueCode, knownCodes } from '../engine/issue-codes/issue-codes.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
-import type { Styling } from '../engine/pattern/styling.ts';
 import type { IssueResult } from './results/issue.ts';
 import type { ReportResult } from './results/report.ts';
 
 /**
  * What `walk --json` prints and `report.json` holds: lengths in mm, angles in degrees; of a shape, null where it has no
- * limit on a side.
+ * limit on a side. Measurements and fitting are null, and the styling is empty, where a sheet was read that does not say
+ * them.
  */
-export function walkResult(report: Report, styling: Styling): ReportResult {
+export function walkResult(report: Report, made?: Pick<Evaluation, 'styling' | 'body'>): ReportResult {
+  const taken = made && takenFrom(made.body);
   return {
     ok: report.ok,
     garment: report.garment,
     body: report.body,
-    styling,
+    styling: made?.styling ?? {},
+    measurements: taken?.measurements ?? null,
+    fitting: taken?.fitting ?? null,
     seams: report.seams.map(({ name, a, b, lengthA, lengthB, ease, gatherRatio, mismatch }) => ({
       name,
       a: a.map(plainRef),
@@ -52,10 +57,17 @@ export function walkResult(report: Report, styling: Styling): ReportResult {
 
 /** The same shape when nothing could be drafted: no seams, and the issues that say why. */
 export const nothingWalked = (garment: string, issues: readonly Issue[]): ReportResult =>
-  walkResult(
-    { ok: false, garment, body: '', seams: [], joins: [], girths: [], shapes: [], notches: 0, issues },
-    {},
-  );
+  walkResult({
+    ok: false,
+    garment,
+    body: '',
+    seams: [],
+    joins: [],
+    girths: [],
+    shapes: [],
+    notches: 0,
+    issues,
+  });
 
 /** Issues as data for other programs; `limits` is null where there are none. */
 export const issuesResult = (issues: readonly Issue[]): readonly IssueResult[] =>

@@ -1,17 +1,20 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { movesBetween, type PieceMove } from '../engine/checks/moves.ts';
 import type { Report } from '../engine/checks/report.ts';
+import { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
+import { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
+import { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import type { Styling } from '../engine/pattern/styling.ts';
 import { walkSheet } from '../engine/reading/walk-sheet.ts';
+import { comparisonTables } from './comparison-table.ts';
+import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { heading } from './heading.ts';
-import { movesTable } from './moves-table.ts';
 import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
-import { readBodyFile } from './read-body.ts';
+import { bodyIn, readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
-import type { WalkedResult } from './results/report.ts';
+import type { WalkedResult } from './results/walked.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -59,8 +62,8 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(
       new Option(
         '--before <file>',
-        'earlier measurements, or the same before the fitting: also print what moved since, edge by edge',
-      ).conflicts(['bodies', 'file']),
+        `${beforeWords}, or earlier measurements: also print what changed since, piece by piece`,
+      ).conflicts('bodies'),
     )
     .addOption(jsonOption())
     .action(async (name: string | undefined, options: WalkOptions) =>
@@ -77,48 +80,88 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     return walkBodies(session, draft, styling, options.bodies, options.workers);
   if (options.body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
-  const now = await evaluateFile(session, draft, styling, options.body, options);
-  const { report, styling: resolved, garment } = now;
-  if (options.before === undefined) return show(session, report, resolved, options);
-  const before = await evaluateFile(session, draft, styling, options.before, options);
-  const moves = movesBetween(before.garment, garment);
-  return show(session, report, resolved, options, moves);
+  const now = await evaluated(session, draft, styling, await readBodyFile(options.body), options);
+  const earlier = await earlierThan(options, (data) => evaluated(session, draft, styling, data, options));
+  return show(session, now.report, options, now, earlier && compared(earlier, draftedNow(now)));
 }
 
-async function evaluateFile(
+async function evaluated(
   session: Session,
   draft: Draft,
   styling: Record<string, unknown>,
-  file: string,
+  body: unknown,
   options: WalkOptions,
 ): Promise<Evaluation> {
-  const evaluated = evaluate(draft, await readBodyFile(file), styling);
-  if (evaluated.ok) return evaluated.value;
-  if (options.json) await session.write(json(nothingWalked(draft.name, evaluated.issues)));
-  throw new Unusable(evaluated.issues);
+  const made = evaluate(draft, body, styling);
+  if (made.ok) return made.value;
+  if (options.json) await session.write(json(nothingWalked(draft.name, made.issues)));
+  throw new Unusable(made.issues);
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
-  const walked = walkSheet(await readTextFile(file, largestSheet));
+  const text = await readTextFile(file, largestSheet);
+  const walked = walkSheet(text);
   if (!walked.ok) {
     if (options.json) await session.write(json(nothingWalked('', walked.issues)));
     throw new Unusable(walked.issues);
   }
-  return show(session, walked.value, {}, options);
+  const earlier = await earlierThan(options);
+  const now = sheetDraft(text);
+  const since = earlier && now.ok ? compared(earlier, now.value) : undefined;
+  return show(session, walked.value, options, undefined, since);
 }
+
+/** An earlier draft, and what there is to say of where it was read. */
+interface EarlierDraft {
+  readonly draft: KnownDraft;
+  readonly issues: readonly Issue[];
+}
+
+/** The draft that `--before` names; earlier measurements are drafted, where there is a garment to draft. */
+async function earlierThan(
+  { before }: WalkOptions,
+  draft?: (data: unknown) => Promise<Evaluation>,
+): Promise<EarlierDraft | undefined> {
+  if (before === undefined) return undefined;
+  const earlier = await readEarlier(before);
+  if (earlier.kind === 'written') return earlier;
+  if (!draft)
+    throw unusable(
+      'before-not-drafted',
+      '--before',
+      `${before} holds measurements. With --file say an earlier sheet.svg or report.json, for nothing is drafted.`,
+    );
+  const made = await draft(bodyIn(before, earlier.data));
+  return { draft: draftedNow(made), issues: [] };
+}
+
+/** A comparison with what there is to say of where the earlier draft was read. */
+interface Since {
+  readonly comparison: Comparison;
+  readonly issues: readonly Issue[];
+}
+
+const compared = ({ draft, issues }: EarlierDraft, now: KnownDraft): Since => ({
+  comparison: compareDrafts(draft, now),
+  issues,
+});
 
 async function show(
   session: Session,
   report: Report,
-  styling: Styling,
   { json: asJson, bands, before = '' }: WalkOptions,
-  moves?: readonly PieceMove[],
+  made?: Evaluation,
+  since?: Since,
 ): Promise<ExitCode> {
-  const result: WalkedResult = { ...walkResult(report, styling), ...(moves ? { moves } : {}) };
-  if (asJson) await session.write(json(result));
-  else await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
-  if (moves && !asJson) await session.write(`\n${plain(movesTable(moves, before))}`);
-  sayIssues(session, report.issues);
+  if (asJson) {
+    const comparison = since ? { comparison: since.comparison } : {};
+    const result: WalkedResult = { ...walkResult(report, made), ...comparison };
+    await session.write(json(result));
+  } else {
+    await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
+    if (since) await session.write(`\n${plain(comparisonTables(since.comparison, before))}`);
+  }
+  sayIssues(session, [...report.issues, ...(since?.issues ?? [])]);
   return report.ok ? 0 : 1;
 }
 

@@ -10,13 +10,19 @@
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
  * | say what an issue means, by its code | `explanations` |
+ * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
+ * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
  * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
  */
 
+export { type AlteredPiece, alter } from '../engine/alter.ts';
 export type { Body, MeasurementName } from '../engine/body/body.ts';
 export { measurementNames } from '../engine/body/body.ts';
 export { readBody } from '../engine/body/read.ts';
 export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';
+export { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
+export { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
+export { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 export type { Sketch } from '../engine/constraints/sketch.ts';
 export { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 export type { Solution } from '../engine/constraints/solution.ts';
@@ -34,9 +40,12 @@ export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
 export type { Girth, Join, Seam } from '../engine/pattern/seam.ts';
 export type { Choice, Styling } from '../engine/pattern/styling.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
+export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { walkSheet } from '../engine/reading/walk-sheet.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
+export type { Alteration } from '../engine/shaping/alteration.ts';
+export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
 export { defineDraft } from './define-draft.ts';
 export { garments } from './garments-by-name.ts';

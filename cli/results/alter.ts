@@ -30,7 +30,7 @@ const seam = z.strictObject({
 export const altered = z.strictObject({
   ok: z.boolean(),
   piece: z.string(),
-  done: z.string(),
+  done: z.array(z.string()).describe('Each alteration, in words.'),
   scale: z.strictObject({ mmPerUnit: z.number(), from: z.enum(['given', 'square', 'drawing']) }),
   edges: z.array(
     z.strictObject({

@@ -12,7 +12,7 @@ const edges = z
   )
   .meta({ id: 'edges', description: 'Whole edges, in the order in which they are walked.' });
 
-const seam = z.strictObject({
+export const seam = z.strictObject({
   name: z.string(),
   a: edges,
   b: edges,
@@ -23,13 +23,13 @@ const seam = z.strictObject({
   mismatch: z.number().describe('The worse of the whole seam and its stretches between notches.'),
 });
 
-const join = z.strictObject({
+export const join = z.strictObject({
   name: z.string(),
   pieces: z.array(z.string()),
   angle: z.number().describe('The corner left when sewn; 0 runs on perfectly.'),
 });
 
-const girth = z.strictObject({
+export const girth = z.strictObject({
   level: z.string(),
   body: z.number(),
   ease: z.number(),
@@ -38,7 +38,7 @@ const girth = z.strictObject({
   error: z.number(),
 });
 
-const shape = z.strictObject({
+export const shape = z.strictObject({
   name: z.string(),
   piece: z.string(),
   value: z.number().nullable().describe('Null where there is none, such as the bend of a straight line.'),
@@ -51,12 +51,23 @@ const shape = z.strictObject({
 
 export const styling = z.record(z.string(), z.union([z.number(), z.string()]));
 
+export const taken = z.strictObject({
+  name: z.string(),
+  value: z.number(),
+  unit: z.enum(['mm', 'degrees']),
+  from: z.enum(['measured', 'derived', 'estimated']),
+});
+
+export const pinned = z.strictObject({ change: z.string(), mm: z.number() });
+
 /** What every check found; also what `report.json` holds of a garment. */
 export const report = z.strictObject({
   ok: z.boolean(),
   garment: z.string(),
   body: z.string(),
   styling,
+  measurements: z.array(taken).nullable().describe('Null where a sheet was read, which does not say them.'),
+  fitting: z.array(pinned).nullable().describe('The same.'),
   seams: z.array(seam),
   joins: z.array(join),
   girths: z.array(girth),
@@ -66,27 +77,6 @@ export const report = z.strictObject({
 });
 
 export type ReportResult = Printed<typeof report>;
-
-const move = z.union([
-  z.strictObject({
-    kind: z.literal('redrawn'),
-    piece: z.string(),
-    edges: z.array(
-      z.strictObject({ edge: z.string(), before: z.number(), after: z.number(), moved: z.number() }),
-    ),
-    notches: z.array(
-      z.strictObject({ notch: z.string(), edge: z.string(), before: z.number(), after: z.number() }),
-    ),
-  }),
-  z.strictObject({ kind: z.enum(['new', 'gone']), piece: z.string() }),
-]);
-
-/** What `bodkin walk` prints of one garment or sheet. */
-export const walked = report.extend({
-  moves: z.array(move).optional().describe('What moved since --before, piece by piece.'),
-});
-
-export type WalkedResult = Printed<typeof walked>;
 
 /** What `bodkin walk --bodies` prints on each line. */
 export const walkedLine = z.strictObject({

@@ -5,7 +5,8 @@ import { drafted } from './construction.ts';
 import { refusal } from './issue.ts';
 import { explained, garments } from './listed.ts';
 import { printed, written } from './made.ts';
-import { report, walked, walkedLine } from './report.ts';
+import { report, walkedLine } from './report.ts';
+import { walked } from './walked.ts';
 
 /** Everything printed with --json, by the name of its schema, and what a reader of the schema is told it is. */
 const results = {

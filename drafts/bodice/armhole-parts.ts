@@ -7,7 +7,7 @@ import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import { bodiceRules as rules } from './rules.ts';
 
 /** A stretch of one half of the armhole that lies on one piece, up to so far from the shoulder (mm). */
-export interface Stretch {
+export interface ArmholeStretch {
   readonly piece: string;
   /** What its edges are called: `armhole`, or `outer` on a strap. */
   readonly edge: 'armhole' | 'outer';
@@ -39,7 +39,7 @@ export interface ArmholeHalf {
  */
 export function armholeParts(
   curves: readonly Curve[],
-  stretches: readonly Stretch[],
+  stretches: readonly ArmholeStretch[],
   share: number,
 ): ArmholeHalf {
   const whole = edgeOf('armhole', curves);
@@ -70,7 +70,7 @@ export function armholeParts(
 }
 
 /** How far from the shoulder the notch stands, mm; on a seam that crosses the armhole where it would stand beside it. */
-function notchPlace(curves: readonly Curve[], stretches: readonly Stretch[], share: number): number {
+function notchPlace(curves: readonly Curve[], stretches: readonly ArmholeStretch[], share: number): number {
   const whole = edgeOf('armhole', curves);
   const top = curves[0]?.from.y ?? 0;
   const foot = curves.at(-1)?.to.y ?? 0;

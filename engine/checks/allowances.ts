@@ -32,12 +32,12 @@ const SPACING = 8;
 const SPACING_ON_LINES = 30;
 
 /** An edge with what is needed to measure from it. */
-interface Side {
+interface EdgeSide {
   readonly edge: PieceEdge;
   readonly curves: readonly Drawn[];
   /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
   readonly places: readonly Float64Array[];
-  readonly corners: readonly SideCorner[];
+  readonly corners: readonly EdgeCorner[];
   /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
   readonly runsOn: readonly number[];
   /** How it goes on beyond its ends: over a dart once that is sewn, and through the allowance of a hem. */
@@ -51,13 +51,13 @@ interface Neighbour {
 }
 
 /** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
-interface Stretch {
+interface CutStretch {
   readonly places: Float64Array;
   readonly box: Bounds;
 }
 
 /** The corner at one end of an edge. */
-interface SideCorner {
+interface EdgeCorner {
   readonly at: Point;
   /** The place of the edge it is made with. */
   readonly neighbour: number;
@@ -83,7 +83,7 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
   const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
-  const cutPlaces = cut.curves.map((curve): Stretch => {
+  const cutPlaces = cut.curves.map((curve): CutStretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
   return sides.flatMap((side) => {
@@ -106,7 +106,12 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 }
 
 /** Widths found where the cutting line is not one allowance out from the edge. */
-function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[], bound: number): number[] {
+function fromStitching(
+  side: EdgeSide,
+  sides: readonly EdgeSide[],
+  cut: readonly Drawn[],
+  bound: number,
+): number[] {
   const { allowance } = side.edge;
   const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
   const others: readonly Neighbour[] = [...sides, ...side.goesOn];
@@ -132,7 +137,12 @@ function fromStitching(side: Side, sides: readonly Side[], cut: readonly Drawn[]
 }
 
 /** Distances of places on the cutting line that are too near to the edge, or to a corner it makes with the next. */
-function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[], bound: number): number[] {
+function fromCutting(
+  side: EdgeSide,
+  sides: readonly EdgeSide[],
+  cut: readonly CutStretch[],
+  bound: number,
+): number[] {
   const least = side.edge.allowance - bound;
   if (least <= 0) return [];
   const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
@@ -152,7 +162,13 @@ function fromCutting(side: Side, sides: readonly Side[], cut: readonly Stretch[]
 }
 
 /** Whether a place on the cutting line, nearer to an edge than its allowance, may not be there. */
-function isTooNear(side: Side, sides: readonly Side[], near: Nearest, p: Point, bound: number): boolean {
+function isTooNear(
+  side: EdgeSide,
+  sides: readonly EdgeSide[],
+  near: Nearest,
+  p: Point,
+  bound: number,
+): boolean {
   // A fold cuts the allowance off along its line: the rest is on the other layer. A hem ends where its seams go on.
   if (side.corners.some((corner) => corner.cutsOff && isBeyond(corner, p))) return false;
   const corner = side.corners.find(({ at }) => distance(at, near.at) <= CORNER);
@@ -170,7 +186,7 @@ function isTooNear(side: Side, sides: readonly Side[], near: Nearest, p: Point, 
 const liesOutside = ({ at, heading }: Nearest, p: Point): boolean =>
   dot(outward(heading), vectorBetween(at, p)) > 0;
 
-function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDart[]): Side {
+function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDart[]): EdgeSide {
   const count = piece.edges.length;
   const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
   const before = piece.edges[first] ?? edge;
@@ -226,7 +242,7 @@ function cornerWith(
   turn: number,
   onward: Vector,
   sense: 1 | -1,
-): SideCorner {
+): EdgeCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
   const corner = {
     at,
@@ -240,7 +256,7 @@ function cornerWith(
 }
 
 /** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */
-function isBeyond({ at, across }: SideCorner, p: Point): boolean {
+function isBeyond({ at, across }: EdgeCorner, p: Point): boolean {
   if (!across) return false;
   const away = vectorBetween(at, p);
   return dot(away, across.onward) >= 0 && dot(away, across.normal) > -COINCIDENCE;

@@ -1,7 +1,7 @@
 import { CORNER, GIRTH, RELATION_ANGLE, WALK } from '../geometry/tolerance.ts';
 
 /** How far a garment may be from true before the checks speak up. */
-export interface Bounds {
+export interface CheckBounds {
   /** Two sides of a seam, and each stretch between notches, mm. */
   readonly seam: number;
   /** Corner left in a line that should run on once sewn, degrees. */
@@ -19,7 +19,7 @@ export interface Bounds {
  * that a garment that passes loses nothing to its pattern. A kink may be a hundred times what a solved
  * relation leaves.
  */
-export const draftBounds: Bounds = {
+export const draftBounds: CheckBounds = {
   seam: WALK,
   join: (CORNER * 180) / Math.PI,
   girth: GIRTH,

@@ -1,6 +1,6 @@
 import type { Garment } from '../pattern/garment.ts';
 import { unaccounted } from './accounted.ts';
-import { type Bounds, draftBounds } from './bounds.ts';
+import { type CheckBounds, draftBounds } from './bounds.ts';
 import { closeGirths } from './close.ts';
 import { curveFaults } from './curves.ts';
 import { dartLegFaults } from './darts.ts';
@@ -19,7 +19,7 @@ import { walk } from './walk.ts';
  * curves, outlines, marks and sewing order. `ok` when nothing was found. The draft's own issues are not repeated here. What
  * is cut is checked apart, by `cutReady`, since its lines take longer to make than all of this.
  */
-export function checkGarment(garment: Garment, bounds: Bounds = draftBounds): Report {
+export function checkGarment(garment: Garment, bounds: CheckBounds = draftBounds): Report {
   const tape = tapeFor(garment);
   const { walks, issues: mismatches } = walk(garment, tape, bounds.seam);
   const { joins, issues: corners } = trueJoins(garment, tape, bounds.join);

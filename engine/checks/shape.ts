@@ -2,7 +2,7 @@ import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { ShapeClaim, ShapeUnit } from '../pattern/shape.ts';
 import { piecesOf } from '../pattern/shape-parts.ts';
-import type { Bounds } from './bounds.ts';
+import type { CheckBounds } from './bounds.ts';
 import type { ShapeReport } from './report.ts';
 import { measuredOn } from './shape/measured.ts';
 import { measureShape } from './shape/measures.ts';
@@ -15,7 +15,7 @@ import type { Tape } from './tape.ts';
 export function shapeFigures(
   garment: Garment,
   tape: Tape,
-  bounds: Pick<Bounds, 'seam' | 'kink'>,
+  bounds: Pick<CheckBounds, 'seam' | 'kink'>,
 ): { readonly shapes: readonly ShapeReport[]; readonly issues: readonly Issue[] } {
   const shapes: ShapeReport[] = [];
   const issues: Issue[] = [];

@@ -8,10 +8,10 @@ import { inMm, listed } from './words.ts';
 /** A seam walked: the whole of it, and each stretch between one pair of partner notches and the next. */
 export interface Walk {
   readonly seam: SeamReport;
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly WalkedStretch[];
 }
 
-export interface Stretch {
+export interface WalkedStretch {
   /** Where the stretch begins and ends: a notch's name, `start` or `end`. */
   readonly from: string;
   readonly to: string;
@@ -22,7 +22,7 @@ export interface Stretch {
 }
 
 /** One side of a seam laid out straight: its length, and each notch at its distance from the seam's start. */
-interface Side {
+interface LaidOutSide {
   readonly length: number;
   readonly notches: ReadonlyMap<string, number>;
 }
@@ -57,7 +57,7 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
     ...partners.sort((p, q) => p.a - q.a),
     { name: 'end', a: a.length, b: b.length },
   ];
-  const stretches = stops.slice(1).map((to, i): Stretch => {
+  const stretches = stops.slice(1).map((to, i): WalkedStretch => {
     const from = stops[i] ?? to;
     const lengthA = to.a - from.a;
     const lengthB = to.b - from.b;
@@ -71,7 +71,7 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
   return { seam: { ...seam, lengthA: a.length, lengthB: b.length, mismatch }, stretches };
 }
 
-function laidOut(refs: readonly EdgeRef[], tape: Tape): Side | undefined {
+function laidOut(refs: readonly EdgeRef[], tape: Tape): LaidOutSide | undefined {
   const notches = new Map<string, number>();
   let length = 0;
   for (const ref of refs) {

@@ -4,7 +4,7 @@ import type { CurveEnd, LengthTerm, Relation, Term, Wish } from './relations.ts'
 import type { Sketch, SketchCurve, SketchPoint, SketchScalar } from './sketch.ts';
 
 /** Least and greatest value of a scalar; a side left out is open. */
-export interface Bounds {
+export interface ScalarBounds {
   readonly min?: number;
   readonly max?: number;
 }
@@ -27,7 +27,7 @@ export interface CurveGuess {
   readonly start?: Tangent;
   readonly end?: Tangent;
   readonly handles?: readonly [least: number, greatest: number];
-  readonly joints?: Readonly<Record<string, Required<Bounds>>>;
+  readonly joints?: Readonly<Record<string, Required<ScalarBounds>>>;
 }
 
 /** The names of the curves of a line through so many points: one fewer. */
@@ -75,12 +75,12 @@ export class SketchBuilder {
   }
 
   /** A length to be found (mm), from its first guess. */
-  length(name: string, guess: number, bounds: Bounds = {}): string {
+  length(name: string, guess: number, bounds: ScalarBounds = {}): string {
     return added('scalar', this.#scalars, name, { at: guess, unit: 'mm', free: true, ...bounds });
   }
 
   /** An angle to be found (radians), from its first guess. Share it between curves to join them smoothly. */
-  angle(name: string, guess: number, bounds: Bounds = {}): string {
+  angle(name: string, guess: number, bounds: ScalarBounds = {}): string {
     return added('scalar', this.#scalars, name, { at: guess, unit: 'rad', free: true, ...bounds });
   }
 

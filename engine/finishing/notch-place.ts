@@ -3,6 +3,7 @@ import { type EdgePlace, edgeEnd, edgeLength, edgeStart, lengthUpTo } from '../g
 import { edgeCrossings, throughPoints } from '../geometry/intersect.ts';
 import { feetOnEdge, nearestOnEdge } from '../geometry/nearest.ts';
 import { distance, type Point } from '../geometry/point.ts';
+import { THREE_DIGITS } from '../geometry/tolerance.ts';
 import type { Notch } from '../pattern/piece.ts';
 
 /** Where a stroke of a notch stands on its edge, and how far along that is, mm. */
@@ -41,9 +42,6 @@ export function whereItPoints(edge: Edge, stroke: readonly Curve[]): EdgePlace {
   return nearest && distance(nearest.point, from) <= distance(end, from) ? nearest : nearestOnEdge(edge, end);
 }
 
-/** Strokes nearer to an end of their edge than this stand on it, mm: other programs write three digits. */
-const ON_THE_END = 1e-3;
-
 /**
  * Where a notch stands whose strokes stand at these places along an edge (mm): in their middle. A double one that reaches
  * an end of its edge would have fallen off there and was moved inward, so it stands at that end.
@@ -52,8 +50,8 @@ export function amidStrokes(edge: Edge, places: readonly number[], mark: Notch['
   const [first, last] = [Math.min(...places), Math.max(...places)];
   const length = edgeLength(edge);
   if (mark === 'double' && last > first) {
-    if (first < ON_THE_END) return 0;
-    if (last > length - ON_THE_END) return length;
+    if (first < THREE_DIGITS) return 0;
+    if (last > length - THREE_DIGITS) return length;
   }
   return places.reduce((sum, at) => sum + at, 0) / places.length;
 }

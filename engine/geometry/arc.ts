@@ -1,5 +1,6 @@
 import type { Cubic } from './curve.ts';
 import type { Point } from './point.ts';
+import { UNIT_ROUNDING } from './tolerance.ts';
 import { angleOf, heading, magnitude, type Vector } from './vector.ts';
 
 /** Cubics that follow a circular arc, and their largest distance from it (mm). */
@@ -15,7 +16,7 @@ export interface ArcFit {
  */
 export function arc(centre: Point, spoke: Vector, turn: number, tolerance: number): ArcFit {
   const radius = magnitude(spoke);
-  let count = Math.max(1, Math.ceil(Math.abs(turn) / (Math.PI / 2) - 1e-12));
+  let count = Math.max(1, Math.ceil(Math.abs(turn) / (Math.PI / 2) - UNIT_ROUNDING));
   while (strayOf(turn / count) * radius > tolerance) count++;
   const step = turn / count;
   const handle = (4 / 3) * Math.tan(step / 4);

@@ -2,7 +2,7 @@ import { arc } from './arc.ts';
 import type { Curve } from './curve.ts';
 import { directionAt } from './evaluate.ts';
 import { distance, moved, type Point } from './point.ts';
-import { SMOOTH_ANGLE } from './tolerance.ts';
+import { ROUNDING, SMOOTH_ANGLE } from './tolerance.ts';
 import { cross, dot, outward, plus, scaled, type Vector } from './vector.ts';
 
 /** How a parallel goes round a corner that opens it: along a circle, or on to where the two sides would meet. */
@@ -60,7 +60,7 @@ export function asOneLine(before: Curve, after: Curve): Curve | undefined {
   const outOf = directionAt(after, 'start');
   if (dot(into, outOf) <= 0) return undefined;
   const off = Math.abs(cross(into, outOf)) * Math.min(length(before), length(after));
-  return off <= 1e-9 ? { kind: 'line', from: before.from, to: after.to } : undefined;
+  return off <= 100 * ROUNDING ? { kind: 'line', from: before.from, to: after.to } : undefined;
 }
 
 const length = (curve: Curve): number => distance(curve.from, curve.to);

@@ -2,7 +2,7 @@ import type { Curve } from './curve.ts';
 import { derivativeAt, pointAt } from './evaluate.ts';
 import { distance, type Point } from './point.ts';
 import { split } from './split.ts';
-import { COINCIDENCE } from './tolerance.ts';
+import { COINCIDENCE, LAST_STEP, NARROWEST } from './tolerance.ts';
 
 /** Where two curves cross: the parameter on each, and the place. */
 export interface CurveCrossing {
@@ -29,7 +29,7 @@ export function curveCrossings(a: Curve, b: Curve): readonly CurveCrossing[] {
 /** Most curves do not meet. */
 const none: readonly CurveCrossing[] = [];
 
-interface Stretch {
+interface CurvePart {
   readonly curve: Curve;
   readonly start: number;
   readonly end: number;
@@ -38,10 +38,7 @@ interface Stretch {
 /** Control points this near their chord, relative to its length, are straight enough for Newton's method. */
 const NEARLY_STRAIGHT = 0.02;
 
-/** Halving this often reaches the rounding of the parameter: two curves that touch there without crossing. */
-const NARROWEST = 1e-12;
-
-function search(a: Stretch, b: Stretch, report: (t: number, u: number) => void): void {
+function search(a: CurvePart, b: CurvePart, report: (t: number, u: number) => void): void {
   if (!boxesMeet(a.curve, b.curve)) return;
   const bentA = bend(a);
   const bentB = bend(b);
@@ -53,7 +50,7 @@ function search(a: Stretch, b: Stretch, report: (t: number, u: number) => void):
   else for (const half of halves(b)) search(a, half, report);
 }
 
-function halves({ curve, start, end }: Stretch): readonly Stretch[] {
+function halves({ curve, start, end }: CurvePart): readonly CurvePart[] {
   const [before, after] = split(curve, 0.5);
   const middle = (start + end) / 2;
   return [
@@ -63,7 +60,7 @@ function halves({ curve, start, end }: Stretch): readonly Stretch[] {
 }
 
 /** How far the handles stray from the even chord, relative to its length: 0 for a line. */
-function bend({ curve, start, end }: Stretch): number {
+function bend({ curve, start, end }: CurvePart): number {
   if (curve.kind === 'line' || end - start < NARROWEST) return 0;
   const { from, handle1, handle2, to } = curve;
   const x1 = 3 * handle1.x - 2 * from.x - to.x;
@@ -99,7 +96,7 @@ export const most = (curve: Curve, axis: 'x' | 'y'): number =>
     : Math.max(curve.from[axis], curve.handle1[axis], curve.handle2[axis], curve.to[axis]);
 
 /** Reports where two chords, each lengthened a little, cross; parallel ones do not. */
-function chordsCross(a: Stretch, b: Stretch, report: (t: number, u: number) => void): void {
+function chordsCross(a: CurvePart, b: CurvePart, report: (t: number, u: number) => void): void {
   const p = a.curve.from;
   const q = b.curve.from;
   const dx = a.curve.to.x - p.x;
@@ -131,7 +128,7 @@ function polished(a: Curve, b: Curve, t0: number, u0: number): CurveCrossing | u
     const du = (x * d.y - y * d.x) / det;
     t += dt;
     u += du;
-    if (Math.abs(dt) + Math.abs(du) < 1e-14) break;
+    if (Math.abs(dt) + Math.abs(du) < LAST_STEP) break;
   }
   const onA = clamped(a, t);
   const onB = clamped(b, u);
@@ -148,5 +145,10 @@ function clamped(curve: Curve, t: number): number | undefined {
   return distance(pointAt(curve, t), pointAt(curve, end)) <= COINCIDENCE ? end : undefined;
 }
 
+/** Crossings at one place are one where their parameters differ by less than this; a loop passes a place twice. */
+const SAME_PASS = 1e-3;
+
 const same = (a: CurveCrossing, b: CurveCrossing): boolean =>
-  distance(a.point, b.point) <= COINCIDENCE && Math.abs(a.t - b.t) < 1e-3 && Math.abs(a.u - b.u) < 1e-3;
+  distance(a.point, b.point) <= COINCIDENCE &&
+  Math.abs(a.t - b.t) < SAME_PASS &&
+  Math.abs(a.u - b.u) < SAME_PASS;

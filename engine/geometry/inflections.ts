@@ -47,13 +47,13 @@ export function joints(edge: Edge): Joint[] {
   });
 }
 
-interface Stretch {
+interface TurningStretch {
   readonly start: number;
   readonly sign: 1 | -1;
 }
 
 /** The stretches of a curve between the roots of its curvature that are not straight, with their signs. */
-function turningStretches(curve: Curve, straightness: number): Stretch[] {
+function turningStretches(curve: Curve, straightness: number): TurningStretch[] {
   if (curve.kind === 'line' || isStraight(curve, straightness)) return [];
   const bends = [0, ...rootsBetween01(turning(curve)).filter((t) => t > 0 && t < 1), 1];
   return bends.slice(1).flatMap((end, i) => {

@@ -7,7 +7,7 @@ import { runOneWay } from './one-way.ts';
 import { outlineCurves } from './outline.ts';
 import { distance, type Point } from './point.ts';
 import { part } from './split.ts';
-import { COINCIDENCE } from './tolerance.ts';
+import { COINCIDENCE, UNIT_ROUNDING } from './tolerance.ts';
 import { cross, dot } from './vector.ts';
 
 /**
@@ -59,7 +59,7 @@ export function isSimple(outline: Outline): boolean {
 function turnsBack(a: Curve, b: Curve): boolean {
   const into = directionAt(a, 'end');
   const outOf = directionAt(b, 'start');
-  return dot(into, outOf) < 0 && Math.abs(cross(into, outOf)) < 1e-12;
+  return dot(into, outOf) < 0 && Math.abs(cross(into, outOf)) < UNIT_ROUNDING;
 }
 
 /**

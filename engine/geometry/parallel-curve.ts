@@ -5,7 +5,7 @@ import { fitCurve } from './fit.ts';
 import type { Sample } from './fit-one-cubic.ts';
 import { type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
-import { ROUNDING } from './tolerance.ts';
+import { BESIDE_END, ROUNDING } from './tolerance.ts';
 import { movedBy, transformedCurve } from './transform.ts';
 import { cross, dot, outward, scaled, unit, type Vector } from './vector.ts';
 
@@ -80,9 +80,6 @@ function parallelSample(curve: Cubic, t: number, distance: number, runsOn: boole
     tangent: runsOn ? heading : scaled(heading, -1),
   };
 }
-
-/** Parameters nearer to an end than this are the end: no piece of a parallel is worth fitting there. */
-const BESIDE_END = 1e-9;
 
 /**
  * Where the parallel at `distance` has its cusps: where the radius of curvature equals the distance on its side,

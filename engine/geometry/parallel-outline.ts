@@ -8,7 +8,7 @@ import { outlineCurves, signedArea } from './outline.ts';
 import { parallelPieces } from './parallel-curve.ts';
 import { distance, type Point } from './point.ts';
 import { COINCIDENCE } from './tolerance.ts';
-import { type RawPiece, type Stretch, stretches } from './trim.ts';
+import { type RawPiece, stretches, type TrimmedStretch } from './trim.ts';
 
 /** Outlines at a distance from another one, and how far they stray from the true parallel (mm). */
 export interface ParallelOutline {
@@ -57,7 +57,7 @@ export function parallelEdge(edge: Edge, aside: number, tolerance: number, join:
   const path: Curve[] = [];
   const seen = new Set<number>();
   for (let at: number | undefined = 0; at !== undefined && !seen.has(at); ) {
-    const stretch: Stretch | undefined = all[at];
+    const stretch: TrimmedStretch | undefined = all[at];
     if (!stretch) break;
     seen.add(at);
     path.push(stretch.curve);
@@ -116,20 +116,25 @@ const hasExtent = (curve: Curve): boolean =>
   distance(curve.from, curve.to) > COINCIDENCE || distance(curve.from, pointAt(curve, 0.5)) > COINCIDENCE;
 
 /** The closed walks through the stretches, from one whose middle is the distance away but for `slack` (mm). */
-function trimmedLoops(all: readonly Stretch[], outline: Outline, aside: number, slack: number): Stretch[][] {
-  const loops: Stretch[][] = [];
+function trimmedLoops(
+  all: readonly TrimmedStretch[],
+  outline: Outline,
+  aside: number,
+  slack: number,
+): TrimmedStretch[][] {
+  const loops: TrimmedStretch[][] = [];
   const seen = all.map(() => false);
   const source = { curves: outlineCurves(outline) };
-  const isAway = ({ curve }: Stretch): boolean =>
+  const isAway = ({ curve }: TrimmedStretch): boolean =>
     nearestOnEdge(source, pointAt(curve, 0.5)).distance >= Math.abs(aside) - slack;
   for (const start of aside > 0 ? [leftmost(all)] : all.keys()) {
     const first = all[start];
     if (!first || seen[start] || (aside < 0 && !isAway(first))) continue;
-    const loop: Stretch[] = [];
+    const loop: TrimmedStretch[] = [];
     let at: number | undefined = start;
     while (at !== undefined && !seen[at]) {
       seen[at] = true;
-      const stretch: Stretch | undefined = all[at];
+      const stretch: TrimmedStretch | undefined = all[at];
       if (stretch) loop.push(stretch);
       at = stretch?.next;
     }
@@ -139,7 +144,7 @@ function trimmedLoops(all: readonly Stretch[], outline: Outline, aside: number, 
 }
 
 /** The stretch that reaches farthest left: nothing outward of an outline lies beyond it, so it is never cut away. */
-function leftmost(all: readonly Stretch[]): number {
+function leftmost(all: readonly TrimmedStretch[]): number {
   let best = 0;
   let left = Infinity;
   for (const [i, { curve }] of all.entries()) {
@@ -153,7 +158,7 @@ function leftmost(all: readonly Stretch[]): number {
 }
 
 /** A loop of stretches as an outline: one edge for each source, from where it first begins. */
-function namedOutline(loop: readonly Stretch[], names: readonly string[]): Outline {
+function namedOutline(loop: readonly TrimmedStretch[], names: readonly string[]): Outline {
   const turn = loop.findIndex((stretch, i) => stretch.source !== loop.at(i - 1)?.source);
   const first = Math.max(0, turn);
   const ordered = [...loop.slice(first), ...loop.slice(0, first)];

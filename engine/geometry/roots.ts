@@ -1,4 +1,5 @@
 import { bernstein, bernsteinSlope } from './bernstein.ts';
+import { LAST_STEP, NARROWEST } from './tolerance.ts';
 
 /**
  * The roots in [0, 1], in rising order, of a polynomial given by its Bernstein coefficients, to about 1e-14.
@@ -14,9 +15,6 @@ export function rootsBetween01(coefficients: readonly number[]): number[] {
   collect(coefficients, 0, 1, found);
   return found;
 }
-
-/** Intervals shorter than this hold a double root or nothing: doubles cannot tell. */
-const NARROWEST = 1e-13;
 
 function collect(b: readonly number[], t0: number, t1: number, found: number[]): void {
   const first = b[0] ?? 0;
@@ -80,7 +78,7 @@ function onlyRoot(b: readonly number[]): number {
     else high = t;
     const next = t - value / bernsteinSlope(b, t);
     // Asked before whether it leads out of the bracket: from the very root, which is one end of it, rounding may.
-    if (Math.abs(next - t) <= 1e-15 || high - low < 1e-15) return Math.min(1, Math.max(0, next));
+    if (Math.abs(next - t) <= LAST_STEP || high - low < LAST_STEP) return Math.min(1, Math.max(0, next));
     t = next > low && next < high ? next : (low + high) / 2;
   }
   return t;

@@ -16,6 +16,33 @@ const BASE = 1e-6;
  */
 export const ROUNDING = BASE / 100_000;
 
+/**
+ * Sines, cosines, ratios near 1 and products of unit vectors are exact to about 1e-16, sums of some to this. Larger: a turn
+ * of a few turns of a screw would pass for none. Smaller: a quarter circle would be taken for a little more than one.
+ */
+export const UNIT_ROUNDING = BASE / 1_000_000;
+
+/**
+ * Turns (radians) and scales less far than this from none and from 1 are those of rounding in a file or a sum. Larger: a
+ * piece turned a little would be left as it lies. Smaller: what is upright would be turned by a hair, and written anew.
+ */
+export const NO_TURN = BASE / 1_000;
+
+/**
+ * A stretch of a curve's parameter, from 0 to 1, shorter than this holds one place or none: doubles cannot tell. Larger: two
+ * roots would pass for one. Smaller: halving would never end.
+ */
+export const NARROWEST = BASE / 10_000_000;
+
+/** Newton's steps on a parameter end when one is shorter than this: the next changes nothing. Larger: a digit is lost. */
+export const LAST_STEP = BASE / 1_000_000_000;
+
+/**
+ * A parameter this near to an end of a curve is the end: what lies between is shorter than any line means. Larger: a cusp
+ * beside an end would be passed over. Smaller: pieces without length would be fitted.
+ */
+export const BESIDE_END = BASE / 1_000;
+
 /** Arc lengths are this exact. Larger or smaller: see the base. */
 export const ARC_LENGTH = BASE;
 
@@ -45,6 +72,12 @@ export const STRAIGHTNESS = 1_000 * BASE;
  * could turn it round, so that the line would cross itself. Larger: corners would move by what a check sees.
  */
 export const SLIVER = 1_000 * BASE;
+
+/**
+ * Two places found on a line of a file that differ by less are one: other programs write three digits. Larger: a double
+ * notch at the very end would be taken for one beside it. Smaller: a file saved again would have its notches elsewhere.
+ */
+export const THREE_DIGITS = 1_000 * BASE;
 
 /**
  * Directions that differ by less than this at a joint run on smoothly (G1): ten thousand times the hard angle,

@@ -14,7 +14,7 @@ export interface RawPiece {
 }
 
 /** A part of a raw piece between two crossings, and the stretch that follows it on the trimmed parallel. */
-export interface Stretch {
+export interface TrimmedStretch {
   readonly curve: Curve;
   readonly source: number;
   readonly next: number | undefined;
@@ -33,7 +33,7 @@ interface Cut {
  * crosses another from the outside, it is too near the other's source beyond the crossing, and the other was too
  * near before it: so the true parallel always changes over at a crossing.
  */
-export function stretches(pieces: readonly RawPiece[], closed: boolean): Stretch[] {
+export function stretches(pieces: readonly RawPiece[], closed: boolean): TrimmedStretch[] {
   const cuts = cutsOf(pieces, closed);
   if (cuts.every((list) => list.length === 0))
     return pieces.map((piece, i) => ({
@@ -53,7 +53,7 @@ export function stretches(pieces: readonly RawPiece[], closed: boolean): Stretch
   };
   return pieces.flatMap((piece, i) => {
     const list = cuts[i] ?? [];
-    return Array.from({ length: list.length + 1 }, (_, k): Stretch => {
+    return Array.from({ length: list.length + 1 }, (_, k): TrimmedStretch => {
       const cut = list[k];
       const t0 = list[k - 1]?.t ?? 0;
       const t1 = cut?.t ?? 1;

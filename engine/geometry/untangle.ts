@@ -30,12 +30,12 @@ export function untangled(chain: readonly Curve[]): readonly Curve[] {
 /** No parallel has a tenth as many crossings; a chain that still has some then is left to the checks. */
 const MOST_CUTS = 200;
 
-interface Place {
+interface CurvePlace {
   readonly curve: number;
   readonly t: number;
 }
 
-type Crossing = readonly [Place, Place];
+type Crossing = readonly [CurvePlace, CurvePlace];
 
 const area = (curves: readonly Curve[]): number => signedArea([{ name: '', curves }]);
 

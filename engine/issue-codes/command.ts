@@ -20,6 +20,13 @@ export const commandCodes = {
   'body-missing': 'The command does not know for whom. Say --body FILE, or --bodies FILE.',
   'sensitivity-not-asked':
     'A garment and its styling matter only with --sensitivity. Add it, or leave them out.',
+  'no-earlier-draft': 'The folder holds no earlier draft. Name one with a sheet.svg or a report.json in it.',
+  'not-of-that-draft':
+    'A file beside the earlier draft is of another one, or cannot be read. Compare without it, or put it right.',
+  'no-outlines': 'An earlier report holds no lines. Name the sheet.svg, or lay it beside its report.',
+  'before-not-drafted': 'With --file nothing is drafted. Name an earlier sheet.svg or report.json.',
+  'report-damaged': 'The report is not as it was written. Put right what is named, or draft again.',
+  'report-empty': 'The report is of a draft that could not be made. Name another.',
   'no-sewing-order': 'There is no sewing order for this garment. Sew it as its own draft says.',
   'date-too-long': 'A date on a label has at most 40 letters. Shorten it.',
   'draft-missing': 'After --draft stands the file that holds the draft. Name it.',

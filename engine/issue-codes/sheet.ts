@@ -37,6 +37,9 @@ export const sheetCodes = {
   'which-piece': 'The drawing holds several pieces. Name one with --piece.',
   'edge-twice': 'Two edges have one name. Give each its own.',
   'notch-far': 'A notch stands nowhere near the outline and was left out. Draw it on the line.',
+  'square-missing': 'There is no test square to try your scale by. Measure before you cut.',
+  'sheet-too-detailed':
+    'A piece has more lines and curves than any drafted here. Name a sheet.svg that was written.',
   'scale-unknown':
     'Nothing tells how large the drawing is. Draw a 50 mm “test square”, or say --mm-per-unit.',
   'scale-not-a-number': 'The mm in a unit of the drawing are a number above nothing. Write such a number.',

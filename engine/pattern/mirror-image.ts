@@ -13,13 +13,13 @@ export function mirrorImage(piece: Piece): Piece {
   const lengths = new Map(piece.edges.map((edge) => [edge.name, edgeLength(edge)]));
   return {
     ...piece,
-    edges: piece.edges.toReversed().map((edge) => reversedEdge(transformedEdge(edge, flip))),
-    grain: { from: flip(piece.grain.from), to: flip(piece.grain.to) },
+    edges: piece.edges.toReversed().map((edge) => reversedEdge(transformedEdge(edge, reflected))),
+    grain: { from: reflected(piece.grain.from), to: reflected(piece.grain.to) },
     notches: piece.notches.map((notch) => ({ ...notch, at: (lengths.get(notch.edge) ?? 0) - notch.at })),
-    lines: piece.lines.map((line) => reversedEdge(transformedEdge(line, flip))),
-    marks: piece.marks.map((mark) => ({ ...mark, at: flip(mark.at), angle: Math.PI - mark.angle })),
+    lines: piece.lines.map((line) => reversedEdge(transformedEdge(line, reflected))),
+    marks: piece.marks.map((mark) => ({ ...mark, at: reflected(mark.at), angle: Math.PI - mark.angle })),
   };
 }
 
-/** Taken from nothing, so that what lies on x = 0 gets no minus sign. */
-const flip: Transform = ({ x, y }) => point(0 - x, y);
+/** Reflects in x = 0. Taken from nothing, so that what lies on x = 0 gets no minus sign. */
+export const reflected: Transform = ({ x, y }) => point(0 - x, y);

@@ -82,11 +82,13 @@ export function written({ value, unit, origin }: Pick<Quantity, 'value' | 'unit'
 /** Parts of a unit that are kept for a program: their rounding is far below 1e-6 mm, degrees, or of the plain number. */
 const keptParts: Readonly<Record<Unit, number>> = { mm: 1e10, rad: 1e11, ratio: 1e12, 'per mm': 1e12 };
 
+/** JavaScript writes smaller numbers with an exponent. */
+const SHORTEST_PLAIN = 1e-6;
+
 /** A quantity for another program, with enough digits to calculate on with; degrees marked. */
 export function exactly(value: number, unit: Unit): string {
   const parts = keptParts[unit];
   const figure = Math.round(writtenValue({ value, unit }) * parts) / parts;
-  // Below this a number would be written with an exponent.
-  const digits = Math.abs(figure) < 1e-6 && figure !== 0 ? figure.toFixed(12) : `${figure}`;
+  const digits = Math.abs(figure) < SHORTEST_PLAIN && figure !== 0 ? figure.toFixed(12) : `${figure}`;
   return unit === 'rad' ? `${digits}°` : digits;
 }

@@ -1,5 +1,5 @@
 import type { Issue } from '../issue.ts';
-import { styleSheet } from '../render/line-types.ts';
+import { earlierClasses, earlierStyleSheet, styleSheet } from '../render/line-types.ts';
 import type { Found } from './read-markup.ts';
 
 /** What a written sheet is made of; elements of other name spaces, such as a drawing program's notes, are not drawn. */
@@ -54,18 +54,44 @@ const before = [
   { way: 'definitions of its own', pattern: /<!DOCTYPE[^>]{0,1000}\[/i },
 ] as const;
 
+/** The style sheets that a sheet may be drawn with: what each class of line looks like, and no more. */
+export type KnownStyle = (text: string) => boolean;
+
+/** The style sheet that is written here, with or without the look of an earlier outline. */
+export const ownStyle: KnownStyle = (text) =>
+  sameWords(text, styleSheet) || sameWords(text, earlierStyleSheet);
+
+/** What a style may set without moving, hiding or covering a line that is measured. */
+const harmless = new Set([
+  'fill',
+  'stroke',
+  'stroke-width',
+  'stroke-linejoin',
+  'stroke-linecap',
+  'stroke-dasharray',
+  'font-family',
+]);
+
+/** The style sheet of any version of this program: none has ever set more than how a line looks. */
+export const styleOfAnyVersion: KnownStyle = (text) =>
+  !/[@\\]|\/\*|url/i.test(text) &&
+  [...text.matchAll(/([\w-]*)\s*:/g)].every(([, property = '']) => harmless.has(property));
+
 /**
  * Whatever on a sheet is drawn otherwise than its numbers say, or might be, by a style, a transform, a percentage or an
- * element that is not read: refused, for what is not measured must not be passed over. One issue for each way, at its first
- * place.
+ * element that is not read: refused, for what is not measured must not be passed over. The outline of an earlier draft may
+ * lie under a piece, where the style draws it grey and dashed; drawn like the others it would be a line that nobody
+ * measured. One issue for each way, at its first place.
  */
-export function drawnOtherwise(svg: string, found: readonly Found[]): readonly Issue[] {
+export function drawnOtherwise(svg: string, found: readonly Found[], isKnown: KnownStyle): readonly Issue[] {
   const ways = new Map<string, Issue>();
+  const showsEarlier = found.some(({ name, text }) => name === 'style' && text.includes('.earlier{'));
   for (const { way, pattern } of before) if (pattern.test(svg)) ways.set(way, refusal(way));
   let lines = 0;
   for (const element of found) {
     if (ways.size >= MOST_WAYS) break;
-    for (const way of waysOf(element).slice(0, MOST_WAYS)) if (!ways.has(way)) ways.set(way, refusal(way));
+    for (const way of waysOf(element, isKnown, showsEarlier).slice(0, MOST_WAYS))
+      if (!ways.has(way)) ways.set(way, refusal(way));
     const covers = element.attributes.class === 'paper' && lines > 0;
     if (covers) ways.set('paper', refusal('paper laid over its lines'));
     if (element.name === 'path') lines++;
@@ -76,7 +102,7 @@ export function drawnOtherwise(svg: string, found: readonly Found[]): readonly I
 /** So many ways are told one by one: a sheet with as many was not written here. */
 const MOST_WAYS = 12;
 
-function waysOf(element: Found): readonly string[] {
+function waysOf(element: Found, isKnown: KnownStyle, showsEarlier: boolean): readonly string[] {
   const { name, attributes: given, parent, text } = element;
   const renamed = Object.entries(given).some(
     ([key, value]) => key.startsWith('xmlns:') && value === nameSpace,
@@ -84,7 +110,9 @@ function waysOf(element: Found): readonly string[] {
   if (renamed) return ['elements under another name'];
   if (name.includes(':')) return [];
   if (!elements.has(name) || (name === 'svg' && parent !== undefined)) return [`<${name}>`];
-  if (name === 'style' && !sameWords(text, styleSheet)) return ['a style sheet of its own'];
+  if (name === 'style' && !isKnown(text)) return ['a style sheet of its own'];
+  if (!showsEarlier && given.class?.split(/\s+/).some(isEarlier))
+    return ['an earlier outline that is drawn like a line of the pattern'];
   return [
     ...Object.keys(given)
       .filter((key) => !attributes.has(key) && !/^data-|:/.test(key))
@@ -101,6 +129,8 @@ function waysOf(element: Found): readonly string[] {
       : []),
   ];
 }
+
+const isEarlier = (word: string): boolean => earlierClasses.some((each) => each === word);
 
 const sameWords = (one: string, other: string): boolean =>
   one.replace(/\s+/g, '') === other.replace(/\s+/g, '');

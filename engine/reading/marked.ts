@@ -3,7 +3,8 @@ import type { Found } from './read-markup.ts';
 /** What a drawn line is, by the words in its id, class or label, or in those of the groups around it. */
 export type Meaning = 'square' | 'notch' | 'grain' | 'guide' | 'outline' | 'cut' | 'other' | undefined;
 
-const meanings: Readonly<Record<string, Meaning>> = {
+/** The words that mark a line, and what each makes of it; `other` leaves it out. */
+export const meanings: Readonly<Record<string, NonNullable<Meaning>>> = {
   square: 'square',
   notch: 'notch',
   notches: 'notch',
@@ -20,6 +21,7 @@ const meanings: Readonly<Record<string, Meaning>> = {
   label: 'other',
   arrow: 'other',
   slash: 'other',
+  earlier: 'other',
   bar: 'other',
   drill: 'other',
   cross: 'other',
@@ -41,18 +43,31 @@ export function marksOf(element: Found): readonly string[] {
   return words;
 }
 
-/** What an element is marked as; the nearest mark counts. */
+/**
+ * What an element is marked as; the nearest mark counts. But a line that only its own name would leave out, such as “gather
+ * start”, is a notch in a group of notches.
+ */
 export function meaningOf(element: Found): Meaning {
-  for (let at: Found | undefined = element; at?.parent; at = at.parent)
-    for (const key of ['class', 'id', ...Object.keys(at.attributes)])
-      if (isMark(key))
-        for (const word of (at.attributes[key] ?? '')
-          .slice(0, 200)
-          .toLowerCase()
-          .split(/[^\p{L}]+/u)) {
-          const meaning = Object.hasOwn(meanings, word) ? meanings[word] : undefined;
-          if (meaning) return meaning;
-        }
+  let nearest: Meaning;
+  for (let at: Found | undefined = element; at?.parent; at = at.parent) {
+    const meaning = ownMeaning(at);
+    if (meaning === 'notch' && nearest === 'other') return 'notch';
+    nearest ??= meaning;
+    if (nearest && nearest !== 'other') return nearest;
+  }
+  return nearest;
+}
+
+function ownMeaning({ attributes }: Found): Meaning {
+  for (const key of ['class', 'id', ...Object.keys(attributes)])
+    if (isMark(key))
+      for (const word of (attributes[key] ?? '')
+        .slice(0, 200)
+        .toLowerCase()
+        .split(/[^\p{L}]+/u)) {
+        const meaning = Object.hasOwn(meanings, word) ? meanings[word] : undefined;
+        if (meaning) return meaning;
+      }
   return undefined;
 }
 

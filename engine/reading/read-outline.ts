@@ -13,7 +13,7 @@ import { readMarkup } from './read-markup.ts';
 import { type DrawnLine, type DrawnLines, readShapes } from './read-shapes.ts';
 import { clockwise, edgesAtCorners } from './traced-edges.ts';
 import { tracedNotches } from './traced-notches.ts';
-import { tracedScale } from './traced-scale.ts';
+import { isTestSquare, tracedScale } from './traced-scale.ts';
 import { withoutPictures } from './without-pictures.ts';
 
 /** What the drawing itself may leave open. */
@@ -42,7 +42,7 @@ const MOST_TEXT = 8_000_000;
 /**
  * Reads the outline of a piece from any SVG drawing: paths and shapes in nested groups, with transforms, relative
  * commands and arcs. The outline is what is called “outline” (or “cut”, where the cutting line is wanted), or edges
- * drawn one by one that carry `data-edge`, or else the largest closed line. Lines called “notch”, “grain” and “guide”
+ * drawn one by one that carry `data-edge`, or else the largest closed line that is no square of a test square's size. Lines called “notch”, “grain” and “guide”
  * are those, and a square called “test square” of 50 mm gives the scale. Words count in ids, classes and labels, of
  * a line or the group around it.
  *
@@ -110,12 +110,14 @@ function findEdges(
       `There are several pieces; say which with --piece: ${[...pieces].join(', ')}.`,
     );
   if (named.length > 1) return namedEdges(named);
-  const candidates = outlines.length > 0 ? outlines : unmarked;
+  const unnamed = piece === undefined ? unmarked.filter((line) => !isTestSquare(line)) : unmarked;
+  const candidates = outlines.length > 0 ? outlines : unnamed;
   const [largest, next] = candidates.toSorted((a, b) => spanOf(b.curves) - spanOf(a.curves));
-  if (!largest)
-    return piece === undefined
-      ? refuse('outline-missing', nothingThere)
-      : refuse('no-such-piece', `No line in this drawing is called “${piece.slice(0, 60)}”.`);
+  if (!largest) {
+    if (piece !== undefined)
+      return refuse('no-such-piece', `No line in this drawing is called “${piece.slice(0, 60)}”.`);
+    return refuse('outline-missing', unmarked.length > 0 ? onlySquares : nothingThere);
+  }
   const open = candidates.filter(({ closed }) => !closed);
   if (!largest.closed && open.length > MOST_CURVES) return tooDetailed;
   const loop = linked(
@@ -135,12 +137,15 @@ function findEdges(
   return { ok: true, value: edgesAtCorners(chain, corner), issues };
 }
 
+/** The words that say what becomes of an edge drawn under its own name; otherwise it is sewn. */
+export const turnWords = ['fold', 'hem', 'finished'] as const;
+
 /** Edges that were drawn one by one under their own names. */
 function namedEdges(lines: readonly DrawnLine[]): Result<readonly TracedEdge[]> {
   const loop = linked(lines, MEANT_TO_MEET);
   if (!loop.closed) return openOutline(loop.gap, loop.at);
   const edges = loop.lines.map(({ curves, element }, i): TracedEdge => {
-    const turn = (['fold', 'hem', 'finished'] as const).find((word) => marksOf(element).includes(word));
+    const turn = turnWords.find((word) => marksOf(element).includes(word));
     return { name: ownName(element, 'edge') ?? `edge ${i + 1}`, curves, ...(turn ? { turn } : {}) };
   });
   const names = edges.map(({ name }) => name);
@@ -209,6 +214,9 @@ function longest(lines: readonly DrawnLine[]): { readonly from: Point; readonly 
 const tooLarge = refuse('drawing-too-large', 'There are more lines in this drawing than in any pattern.');
 
 const nothingThere = 'There is no line in this drawing that could be a piece.';
+
+const onlySquares =
+  'There is only a test square in this drawing, which is no piece. If it is the piece, call it “outline”.';
 
 const tooDetailed = refuse(
   'outline-too-detailed',

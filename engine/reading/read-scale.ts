@@ -1,3 +1,4 @@
+import { NO_TURN } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 
@@ -40,7 +41,7 @@ export function readScale(attributes: Readonly<Record<string, string>>): Result<
       'stretched',
       `The drawing is stretched: its width is scaled by ${across.toFixed(4)}, its height by ${down.toFixed(4)}.`,
     );
-  return { ok: true, value: Math.abs(across - 1) < 1e-9 ? 1 : across, issues: [] };
+  return { ok: true, value: Math.abs(across - 1) < NO_TURN ? 1 : across, issues: [] };
 }
 
 function lengthOf(text: string | undefined): number | undefined {

@@ -7,7 +7,7 @@ import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { isAsSealed, type Metadata, metadataSchema } from '../render/metadata.ts';
 import { Drawn } from './drawn.ts';
-import { drawnOtherwise } from './drawn-otherwise.ts';
+import { drawnOtherwise, type KnownStyle, ownStyle, styleOfAnyVersion } from './drawn-otherwise.ts';
 import { readLabels } from './read-labels.ts';
 import { type Found, readMarkup } from './read-markup.ts';
 import { readPiece } from './read-piece.ts';
@@ -38,13 +38,18 @@ export interface Sheet {
  * `one-piece-only`, `path-missing`, `path-twice`, `path-open`, `path-unknown`, `path-moved`,
  * `path-unreadable`, `path-otherwise`, `drawn-otherwise`.
  */
-export function readSheet(svg: string): Result<Sheet> {
+export const readSheet = (svg: string): Result<Sheet> => readStyled(svg, ownStyle);
+
+/** The same of a sheet that another version of the program may have written, whose lines look otherwise. */
+export const readEarlierSheet = (svg: string): Result<Sheet> => readStyled(svg, styleOfAnyVersion);
+
+function readStyled(svg: string, isKnown: KnownStyle): Result<Sheet> {
   const markup = readMarkup(svg);
   if (!markup.ok) return markup;
   const [root, ...elements] = markup.value;
   const scale = readScale(root?.attributes ?? {});
   const metadata = readMetadata(elements);
-  const otherwise = drawnOtherwise(svg, markup.value);
+  const otherwise = drawnOtherwise(svg, markup.value, isKnown);
   if (!scale.ok || !metadata.ok)
     return { ok: false, issues: [...scale.issues, ...metadata.issues, ...otherwise] };
   const drawn = new Drawn(elements, scale.value);

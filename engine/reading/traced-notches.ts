@@ -2,6 +2,7 @@ import { amidStrokes, whereItPoints } from '../finishing/notch-place.ts';
 import { lengthUpTo } from '../geometry/edge.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import type { Point } from '../geometry/point.ts';
+import { THREE_DIGITS } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { Notch } from '../pattern/piece.ts';
 import type { TracedEdge } from '../shaping/traced.ts';
@@ -11,7 +12,8 @@ import type { DrawnLine } from './read-shapes.ts';
 /** A notch farther than this from every edge belongs to something else, mm: the width of a deep hem. */
 const FARTHEST = 55;
 
-const kinds = ['single', 'double', 'fold', 'level', 'gather'] as const;
+/** The words that say of which kind a notch is; otherwise it is single. */
+export const notchWords = ['single', 'double', 'fold', 'level', 'gather'] as const;
 
 /**
  * Notches from the strokes marked as such: each stands where the outline is nearest to it. Strokes of one name on
@@ -43,7 +45,7 @@ export function tracedNotches(
     if (known) known.places.push(at);
     else {
       const marks = marksOf(stroke.element);
-      const mark = atDart ? 'dart' : (kinds.find((kind) => marks.includes(kind)) ?? 'single');
+      const mark = atDart ? 'dart' : (notchWords.find((kind) => marks.includes(kind)) ?? 'single');
       found.set(key, { notch: { name, edge, at, mark }, edge: place.edge, places: [at] });
     }
   }
@@ -63,11 +65,8 @@ function placeOf({ curves, element }: DrawnLine, edges: readonly TracedEdge[]) {
     for (const end of ends) {
       const foot = nearestOnEdge(edge, end);
       // Both ends of a stroke square across an edge have the same foot; the first found may stay.
-      if (foot.distance < (best?.away ?? Infinity) - SAME)
+      if (foot.distance < (best?.away ?? Infinity) - THREE_DIGITS)
         best = { edge, at: lengthUpTo(edge, foot), away: foot.distance };
     }
   return best;
 }
-
-/** Distances that differ by less are equal, mm. */
-const SAME = 1e-3;

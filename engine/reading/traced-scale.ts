@@ -9,6 +9,9 @@ import type { DrawnLine } from './read-shapes.ts';
 /** Side of the test square, mm. */
 const SIDE = 50;
 
+/** Sides of the squares that are drawn to test a scale by, mm: a second one is of 2 in. */
+const TESTED = [SIDE, 50.8];
+
 /** A square may be skew or drawn by this share; two ways to tell the scale may differ by as much without a word. */
 const SKEW = 0.01;
 
@@ -20,7 +23,7 @@ export type Scale = Pick<TracedPiece, 'mmPerUnit' | 'scaleFrom'>;
  * there are two, since the other is the one of 2 in), or from the size the drawing gives itself.
  *
  * Issues: `scale-not-a-number`, `scale-unknown`, `square-not-square`; as warnings `scale-from-drawing` and
- * `scales-differ`.
+ * `scales-differ`, as a note `square-missing`.
  */
 export function tracedScale(
   root: Found | undefined,
@@ -47,12 +50,13 @@ export function tracedScale(
   if (!chosen)
     return refuse(
       'scale-unknown',
-      'How large is it? Draw a square of 50 mm called “test square”, or say --mm-per-unit.',
+      'There is no test square in this drawing, and nothing else says how large it is. Draw a square of 50 mm called “test square”, or say --mm-per-unit.',
     );
   const others = [square, drawing].filter((other) => other !== undefined);
   const differing = others.find((other) => Math.abs(other / chosen.mmPerUnit - 1) > SKEW);
   const issues = [
     ...(chosen.scaleFrom === 'drawing' ? [warning('scale-from-drawing', noSquare)] : []),
+    ...(chosen.scaleFrom === 'given' && square === undefined ? [squareMissing(chosen.mmPerUnit)] : []),
     ...(differing === undefined ? [] : [warning('scales-differ', differ(chosen, differing))]),
   ];
   return { ok: true, value: chosen, issues };
@@ -60,6 +64,22 @@ export function tracedScale(
 
 const noSquare =
   'There is no test square; the size is the one the drawing gives itself. Measure before you cut.';
+
+const squareMissing = (mmPerUnit: number): Issue => ({
+  code: 'square-missing',
+  severity: 'note',
+  path: 'scale',
+  message: `There is no test square to try the scale by; one unit is taken as ${mmPerUnit.toPrecision(5)} mm, as you said.`,
+});
+
+/**
+ * Whether a line, in mm, is a square as they are drawn to test a scale by. Nobody's piece is: one that lost its name must not
+ * be taken for the piece.
+ */
+export function isTestSquare(line: DrawnLine): boolean {
+  const side = line.closed ? sideOf(line) : undefined;
+  return side !== undefined && TESTED.some((tested) => Math.abs(side / tested - 1) <= SKEW);
+}
 
 const how = { given: 'as you said', square: 'from the test square', drawing: 'from the drawing' } as const;
 

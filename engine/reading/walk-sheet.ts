@@ -1,4 +1,4 @@
-import { type Bounds, draftBounds } from '../checks/bounds.ts';
+import { type CheckBounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
 import { cutAsMade } from '../checks/cut-as-made.ts';
 import { cutReady, labelFaults } from '../checks/cut-ready.ts';
@@ -14,7 +14,7 @@ import { readSheet } from './read-sheet.ts';
  * What a written file is held to. Lengths may differ by 0.1 mm. Three digits, as other programs write
  * them, move a handle of 1 mm by an angle of 0.001; a kink of that, 0.06 degrees, is still not seen.
  */
-const fileBounds: Bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
+const fileBounds: CheckBounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
 
 const editedSince: Issue = {
   code: 'edited-since-written',

@@ -10,10 +10,12 @@ import { type Chain, type Ink, stroke } from './ink.ts';
 import type { LineClass } from './line-types.ts';
 import { numeral } from './path-data.ts';
 
-/** Everything that is printed of one piece. */
-export function drawing({ piece, cut, notches, lettering }: FinishedPiece): readonly Ink[] {
+/** Everything that is printed of one piece, what lies lowest first. */
+export function drawing({ piece, cut, notches, lettering, earlier = [] }: FinishedPiece): readonly Ink[] {
+  const names = { piece: piece.name };
   return [
-    { kind: 'chain', class: 'cut', names: { piece: piece.name }, curves: cut, closed: true },
+    ...earlier.map((curves): Ink => ({ kind: 'chain', class: 'earlier', names, curves, closed: true })),
+    { kind: 'chain', class: 'cut', names, curves: cut, closed: true },
     ...piece.edges.map((edge, i) => stitch(piece.name, edge, piece.edges.at(i - 1))),
     ...piece.lines.map((line) => inside(piece.name, line)),
     ...grain(piece),

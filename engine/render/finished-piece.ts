@@ -15,14 +15,23 @@ export interface FinishedPiece {
   readonly notches: readonly NotchStrokes[];
   /** Its words, once it has any: on it, or beside it with a leader. */
   readonly lettering: readonly Ink[];
+  /** What it was in an earlier draft, drawn under it: closed stitching lines. */
+  readonly earlier?: readonly (readonly Curve[])[];
 }
 
 /** The upright rectangle about everything that is printed of a piece: its top left corner and its size. */
-export function boxOf({ piece, cut, notches, lettering }: FinishedPiece): Size & { readonly corner: Point } {
+export function boxOf({
+  piece,
+  cut,
+  notches,
+  lettering,
+  earlier = [],
+}: FinishedPiece): Size & { readonly corner: Point } {
   const lines = boundingBox([
     ...cut,
     ...piece.edges.flatMap((edge) => edge.curves),
     ...notches.flatMap(({ strokes }) => strokes.flat()),
+    ...earlier.flat(),
   ]);
   const { left, right, top, bottom } = boundsAbout([lines, ...lettering.map(inkBounds)]);
   return { corner: point(left, top), width: right - left, height: bottom - top };

@@ -17,13 +17,13 @@ import { type WordedLine, wordsAlong } from './words-along.ts';
 export const letteredPieces = (
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
-  { date, notches = 'slit' }: PrintOptions,
+  { date, notches = 'slit', earlier }: PrintOptions,
 ): readonly FinishedPiece[] =>
-  finishedPieces(garment, cutLines, notches).map((finished) => lettered(finished, garment, date));
+  finishedPieces(garment, cutLines, notches, earlier).map((finished) => lettered(finished, garment, date));
 
 /**
- * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line and of
- * `joints`, where the paper is cut; or beside the piece where it has no room.
+ * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line, of an
+ * earlier outline under it, and of `joints`, where the paper is cut; or beside the piece where it has no room.
  */
 export function lettered(
   finished: FinishedPiece,
@@ -31,8 +31,9 @@ export function lettered(
   date: string | undefined,
   joints: readonly Curve[] = [],
 ): FinishedPiece {
-  const { piece } = finished;
-  const signed = withLines(piece, [...foldSigns(piece).flatMap(({ curves }) => curves), ...joints]);
+  const { piece, earlier = [] } = finished;
+  const signs = foldSigns(piece).flatMap(({ curves }) => curves);
+  const signed = withLines(piece, [...signs, ...joints, ...earlier.flat()]);
   const { words, unplaced, crowded } = placedWords(signed, worded(piece));
   const said = labelWords(garment, piece, unplaced, date);
   return { ...finished, lettering: [...words, ...(label(crowded, said) ?? labelBeside(finished, said))] };

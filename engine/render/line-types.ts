@@ -15,6 +15,19 @@ export const lineTypes = [
 
 export type LineClass = (typeof lineTypes)[number]['class'];
 
+/**
+ * The outline of an earlier draft under the new one; only on a sheet that shows one, and in its key. Grey, and in the long
+ * dash and two dots by which technical drawings show an outline before shaping (ISO 128, line type 05; from memory), so that
+ * black ink tells it from every other line too.
+ */
+export const earlierType = {
+  class: 'earlier',
+  says: 'stitching line before',
+  width: 0.35,
+  dashes: '8 1.5 0.5 1.5 0.5 1.5',
+  shade: 0.45,
+} as const;
+
 /** Lines that need no place in the key, black but for those with a shade (0 black, 1 white). */
 const plainTypes = [
   { class: 'notch', width: 0.4 },
@@ -33,7 +46,14 @@ const plainTypes = [
 ] as const;
 
 /** What any ink may be: a kind of line, a sample of one in the key, or one of the plain lines. */
-export type InkClass = LineClass | `key-${LineClass}` | (typeof plainTypes)[number]['class'];
+export type InkClass =
+  | LineClass
+  | `key-${LineClass}`
+  | (typeof plainTypes)[number]['class']
+  | (typeof earlierClasses)[number];
+
+/** The earlier outline, and its sample in the key. */
+export const earlierClasses = [earlierType.class, `key-${earlierType.class}`] as const;
 
 /** How a line is drawn. Without a width it is filled instead. */
 export interface LineStyle {
@@ -57,10 +77,24 @@ const styleOf = (type: { class: InkClass; width: number; dashes?: string; shade?
 export const lineStyles: ReadonlyMap<InkClass, LineStyle> = new Map<InkClass, LineStyle>([
   ...[...lineTypes, ...plainTypes].map((type) => [type.class, styleOf(type)] as const),
   ...lineTypes.map((type) => [`key-${type.class}`, styleOf(type)] as const),
+  ...earlierClasses.map((name) => [name, styleOf(earlierType)] as const),
 ]);
 
 /** Font sizes, mm. */
 export const textSizes = { heading: 6, plain: 3.5, small: 2.8 } as const;
+
+const isEarlier = (name: InkClass): boolean => earlierClasses.some((each) => each === name);
+
+function ruleOf([name, { width, dashes, roundEnds, shade }]: readonly [InkClass, LineStyle]): string {
+  if (width === 0) return `.${name}{fill:#000;stroke:none}`;
+  const dashed = dashes.length > 0 ? `;stroke-dasharray:${dashes.join(' ')}` : '';
+  const ends = roundEnds ? ';stroke-linecap:round' : '';
+  const grey = shade > 0 ? `;stroke:rgb(${Array(3).fill(`${shade * 100}%`)})` : '';
+  return `.${name}{stroke-width:${width}${dashed}${ends}${grey}}`;
+}
+
+const rules = (wanted: (name: InkClass) => boolean): readonly string[] =>
+  [...lineStyles].filter(([name]) => wanted(name)).map(ruleOf);
 
 /**
  * The style sheet of every SVG drawing. A stitching line on a fold shows no dashes of its own: the cutting line
@@ -69,13 +103,10 @@ export const textSizes = { heading: 6, plain: 3.5, small: 2.8 } as const;
 export const styleSheet = [
   'path,circle,rect{fill:none;stroke:#000;stroke-linejoin:round}',
   '.paper{fill:#fff;stroke:none}',
-  ...Array.from(lineStyles, ([name, { width, dashes, roundEnds, shade }]) => {
-    if (width === 0) return `.${name}{fill:#000;stroke:none}`;
-    const dashed = dashes.length > 0 ? `;stroke-dasharray:${dashes.join(' ')}` : '';
-    const ends = roundEnds ? ';stroke-linecap:round' : '';
-    const grey = shade > 0 ? `;stroke:rgb(${Array(3).fill(`${shade * 100}%`)})` : '';
-    return `.${name}{stroke-width:${width}${dashed}${ends}${grey}}`;
-  }),
+  ...rules((name) => !isEarlier(name)),
   '.stitch[data-turn="fold"]{stroke:none}',
   'text{font-family:sans-serif}',
 ].join('\n');
+
+/** The style sheet of a sheet that shows an earlier draft under its pieces. */
+export const earlierStyleSheet = [styleSheet, ...rules(isEarlier)].join('\n');

@@ -1,4 +1,5 @@
 import { type Point, point, vectorBetween } from '../geometry/point.ts';
+import { NO_TURN } from '../geometry/tolerance.ts';
 import {
   movedBy,
   type Transform,
@@ -25,7 +26,7 @@ export function movedPiece(finished: FinishedPiece, from: Point, to: Point): Fin
 }
 
 function placed(
-  { piece, cut, notches }: FinishedPiece,
+  { piece, cut, notches, earlier }: FinishedPiece,
   to: Transform,
   turn: number,
 ): Omit<FinishedPiece, 'lettering'> {
@@ -42,6 +43,9 @@ function placed(
       notch,
       strokes: strokes.map((curves) => curves.map((curve) => transformedCurve(curve, to))),
     })),
+    ...(earlier && {
+      earlier: earlier.map((curves) => curves.map((curve) => transformedCurve(curve, to))),
+    }),
   };
 }
 
@@ -52,5 +56,5 @@ function placed(
 export function turnToGrain({ grain }: Piece): number {
   const down = Math.PI / 2 - angleOf(vectorBetween(grain.from, grain.to));
   const turn = down - Math.PI * Math.round(down / Math.PI);
-  return Math.abs(turn) < 1e-9 ? 0 : turn;
+  return Math.abs(turn) < NO_TURN ? 0 : turn;
 }

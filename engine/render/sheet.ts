@@ -6,6 +6,7 @@ import { boxOf, type FinishedPiece } from './finished-piece.ts';
 import { keySize, lineKey } from './key.ts';
 import { standInRows } from './layout.ts';
 import { letteredPieces } from './lettering.ts';
+import { earlierStyleSheet, styleSheet } from './line-types.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
 import { movedPiece } from './place.ts';
@@ -22,7 +23,8 @@ const rollWidth = 914;
 /** All pieces on one paper, side by side and upright on their grain, with test squares and key; SVG, 1:1. */
 export function sheetOf(garment: Garment, pieces: readonly FinishedPiece[], { date }: PrintOptions): string {
   const boxes = pieces.map(boxOf);
-  const sizes = [...boxes, testSquaresSize, keySize];
+  const earlier = pieces.some((piece) => piece.earlier !== undefined);
+  const sizes = [...boxes, testSquaresSize, keySize(earlier)];
   const { corners, paper: size } = standInRows(sizes, rollWidth, gap);
   const cornerOf = (index: number) => corners[index] ?? point(gap, gap);
   const drawn = pieces.map((finished, index) => {
@@ -31,11 +33,13 @@ export function sheetOf(garment: Garment, pieces: readonly FinishedPiece[], { da
     return svgPiece(finished.piece.name, drawing(placed));
   });
   const title = `${garment.name} for ${garment.body}`;
-  return paper(title, size, metadataOf(garment, garment.pieces, 'sheet', date), [
+  const content = [
     ...drawn,
     ...testSquares(cornerOf(drawn.length)).map(svgInk),
-    ...lineKey(cornerOf(drawn.length + 1)).map(svgInk),
-  ]);
+    ...lineKey(cornerOf(drawn.length + 1), earlier).map(svgInk),
+  ];
+  const metadata = metadataOf(garment, garment.pieces, 'sheet', date);
+  return paper(title, size, metadata, content, earlier ? earlierStyleSheet : styleSheet);
 }
 
 /** The same from the cutting lines, by piece name. */

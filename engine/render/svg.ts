@@ -5,6 +5,7 @@ import type { Piece } from '../pattern/piece.ts';
 import { drawing } from './drawing.ts';
 import { boxOf, type FinishedPiece } from './finished-piece.ts';
 import { letteredPieces } from './lettering.ts';
+import { styleSheet } from './line-types.ts';
 import { metadataOf } from './metadata.ts';
 import { paper } from './paper.ts';
 import { movedPiece } from './place.ts';
@@ -15,8 +16,12 @@ import { testSquares, testSquaresSize } from './test-squares.ts';
 /** White around the drawing and between its parts, mm. */
 const margin = 10;
 
-/** One piece on a paper of its own, upright on its grain, with its test squares below; a whole SVG file, 1:1. */
-function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOptions): string {
+/**
+ * One piece on a paper of its own, upright on its grain, with its test squares below; a whole SVG file, 1:1. It has no
+ * key, and so shows nothing of an earlier draft.
+ */
+function pieceSvg(garment: Garment, lettered: FinishedPiece, { date }: PrintOptions): string {
+  const { earlier: _, ...finished } = lettered;
   const { piece } = finished;
   const box = boxOf(finished);
   const placed = movedPiece(finished, box.corner, point(margin, margin));
@@ -25,10 +30,11 @@ function pieceSvg(garment: Garment, finished: FinishedPiece, { date }: PrintOpti
     height: box.height + testSquaresSize.height + 3 * margin,
   };
   const title = `${garment.name}: ${piece.number} ${piece.name}`;
-  return paper(title, size, metadataOf(garment, [piece], 'piece', date), [
+  const content = [
     svgPiece(piece.name, drawing(placed)),
     ...testSquares(point(margin, box.height + 2 * margin)).map(svgInk),
-  ]);
+  ];
+  return paper(title, size, metadataOf(garment, [piece], 'piece', date), content, styleSheet);
 }
 
 /** One SVG file a piece: its name and its text. */

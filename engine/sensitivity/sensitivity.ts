@@ -7,7 +7,7 @@ import type { Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Styling } from '../pattern/styling.ts';
-import { type Place, placesOf } from './places.ts';
+import { type MeasuredPlace, placesOf } from './places.ts';
 
 /**
  * How far a measurement is moved either way to take a derivative, mm. Larger: what is not straight would count.
@@ -16,7 +16,7 @@ import { type Place, placesOf } from './places.ts';
 const DIFFERENCE = 0.05;
 
 /** How much a place grows (mm) for each mm of a measurement. */
-export type Slope = Omit<Place, 'mm'> & { readonly perMm: number };
+export type Slope = Omit<MeasuredPlace, 'mm'> & { readonly perMm: number };
 
 /** What one measurement does to a garment. */
 export interface Sensitivity {
@@ -41,9 +41,9 @@ export function sensitivities(draft: Draft, body: Body, styling: Styling): Resul
     return solution;
   });
   if (!drawn.ok) return drawn;
-  const here: Side = { at: 0, places: placesOf(drawn.value) };
+  const here: Nearby = { at: 0, places: placesOf(drawn.value) };
   const value = measurementNames.map((measurement): Sensitivity => {
-    const [less, more] = [-DIFFERENCE, DIFFERENCE].map((by): Side => {
+    const [less, more] = [-DIFFERENCE, DIFFERENCE].map((by): Nearby => {
       const size = body.size[measurement] + by * perMm(body, measurement);
       const moved = drawNear(draft, withSize(body, measurement, size), styling, solutions);
       return moved.ok ? { at: by, places: placesOf(moved.value) } : here;
@@ -58,9 +58,9 @@ export const perMm = ({ size }: Body, measurement: MeasurementName): number =>
   measurement === 'shoulderSlope' ? 1 / size.shoulderLength : 1;
 
 /** A garment's places with a measurement moved by so much (mm). */
-interface Side {
+interface Nearby {
   readonly at: number;
-  readonly places: readonly Place[];
+  readonly places: readonly MeasuredPlace[];
 }
 
 /** The garment for a body near one whose sketches have these solutions, in the order in which it solves them. */
@@ -78,7 +78,7 @@ function drawNear(
 }
 
 /** The slopes of the places that both sides have. */
-function slopesBetween(less: Side, more: Side): readonly Slope[] {
+function slopesBetween(less: Nearby, more: Nearby): readonly Slope[] {
   const before = new Map(less.places.map((place) => [keyOf(place), place.mm]));
   return more.places.flatMap(({ mm, ...place }) => {
     const was = before.get(keyOf(place));
@@ -86,4 +86,4 @@ function slopesBetween(less: Side, more: Side): readonly Slope[] {
   });
 }
 
-const keyOf = ({ kind, name, on }: Omit<Place, 'mm'>): string => `${kind}\n${name}\n${on}`;
+const keyOf = ({ kind, name, on }: Omit<MeasuredPlace, 'mm'>): string => `${kind}\n${name}\n${on}`;

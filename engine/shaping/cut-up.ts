@@ -22,7 +22,7 @@ export interface Slash {
 }
 
 /** A run of one edge between cuts, and the part of the piece it belongs to. */
-export interface Stretch {
+export interface CutStretch {
   /** The edge's place in the outline. */
   readonly edge: number;
   /** Where it starts and ends along that edge, mm. */
@@ -45,7 +45,7 @@ export interface Cut {
 
 /** A piece cut up: its outline in stretches, clockwise, and the cuts between its parts, numbered from 0. */
 export interface CutPiece {
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly CutStretch[];
   readonly cuts: readonly Cut[];
 }
 
@@ -78,7 +78,7 @@ export function cutUp(outline: Outline, slashes: readonly Slash[]): Result<CutPi
       });
     }
   const order = stops.toSorted((a, b) => a.place - b.place || a.at - b.at);
-  const stretches: Stretch[] = [];
+  const stretches: CutStretch[] = [];
   const made = new Map<Slash, Cut>();
   const open: Slash[] = [];
   let part = 0;
@@ -149,7 +149,7 @@ export function partAt({ stretches, cuts }: CutPiece, p: Point): number {
 }
 
 /** A stretch with the cut that leads from it to the next stretch of its part. */
-function joined(chain: readonly Stretch[], { curves }: Stretch, i: number): readonly Curve[] {
+function joined(chain: readonly CutStretch[], { curves }: CutStretch, i: number): readonly Curve[] {
   const from = curves.at(-1)?.to;
   const to = chain[(i + 1) % chain.length]?.curves[0]?.from;
   return from && to && distance(from, to) > COINCIDENCE ? [...curves, { kind: 'line', from, to }] : curves;

@@ -8,7 +8,7 @@ import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { transformedCurve, transformedEdge } from '../geometry/transform.ts';
 import type { InsideLine, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { blended } from './blend.ts';
-import { type CutPiece, partAt, type Stretch } from './cut-up.ts';
+import { type CutPiece, type CutStretch, partAt } from './cut-up.ts';
 import { asTransform, type RigidMove, stays } from './rigid-move.ts';
 
 /** An altered piece, and how far blending took its cut edges from where the parts lay (mm). */
@@ -77,7 +77,7 @@ function placedAgain(
 ): Notch {
   const place = piece.edges.findIndex(({ name }) => name === notch.edge);
   const [before, after] = [piece.edges[place], edges[place]];
-  const own = stretches.filter((stretch: Stretch) => stretch.edge === place);
+  const own = stretches.filter((stretch: CutStretch) => stretch.edge === place);
   if (!before || !after || own.length < 2) return notch;
   const stretch = own.find(({ from, to }) => notch.at >= from && notch.at <= to);
   const carried = asTransform(moves[stretch?.part ?? 0] ?? stays)(pointAlong(before, notch.at).point);

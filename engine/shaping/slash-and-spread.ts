@@ -54,7 +54,8 @@ export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
     ...(spread.lengths ?? []),
   ]);
   const altered = reassembled(piece, cut.value, moves, lengths);
-  const drawn = cut.value.cuts.map((made, i) => gapLine(made, moves, i));
+  const before = piece.lines.filter(({ kind }) => kind === 'slash').length;
+  const drawn = cut.value.cuts.map((made, i) => gapLine(made, moves, before + i + 1));
   return {
     ok: true,
     value: { ...altered, piece: { ...altered.piece, lines: [...altered.piece.lines, ...drawn] } },
@@ -106,11 +107,11 @@ function guideOf(cuts: readonly Cut[]): Vector {
   return down >= across ? { x: 1, y: 0 } : { x: 0, y: 1 };
 }
 
-/** Where a slash was: the middle of the gap it left. */
-function gapLine({ p, q, parent, child }: Cut, moves: readonly RigidMove[], i: number): InsideLine {
+/** Where a slash was: the middle of the gap it left; lines of an earlier spread keep their numbers. */
+function gapLine({ p, q, parent, child }: Cut, moves: readonly RigidMove[], number: number): InsideLine {
   const [one, other] = [asTransform(moves[parent] ?? stays), asTransform(moves[child] ?? stays)];
   return {
-    name: `slash line ${i + 1}`,
+    name: `slash line ${number}`,
     kind: 'slash',
     curves: [{ kind: 'line', from: between(one(p), other(p), 0.5), to: between(one(q), other(q), 0.5) }],
   };

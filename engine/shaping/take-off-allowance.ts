@@ -59,7 +59,7 @@ export function takeOffAllowance(piece: Piece): Result<Piece> {
 }
 
 /** A place on a chain of curves. */
-interface Place {
+interface SearchedPlace {
   readonly curve: number;
   readonly t: number;
   readonly point: Point;
@@ -67,8 +67,8 @@ interface Place {
 
 /** Where the parallels of two neighbours meet: on the one before, and on the one after. */
 interface Meeting {
-  readonly before: Place;
-  readonly after: Place;
+  readonly before: SearchedPlace;
+  readonly after: SearchedPlace;
 }
 
 /** The parallel of an edge with straight runs before and after it; nothing when it bends too sharply to have one. */
@@ -123,8 +123,8 @@ function meetingOf(
 /** What is left of a parallel between its corners; nothing when they have passed each other. */
 function betweenCorners(
   side: readonly Curve[],
-  from: Place | undefined,
-  to: Place | undefined,
+  from: SearchedPlace | undefined,
+  to: SearchedPlace | undefined,
 ): readonly Curve[] | undefined {
   if (!from || !to || from.curve + from.t >= to.curve + to.t) return undefined;
   const kept = side.flatMap((curve, i): readonly Curve[] => {

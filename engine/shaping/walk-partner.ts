@@ -1,5 +1,5 @@
 import { tapeFor } from '../checks/tape.ts';
-import { type Stretch, walkSeam } from '../checks/walk.ts';
+import { type WalkedStretch, walkSeam } from '../checks/walk.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { edgeLength } from '../geometry/edge.ts';
 import { WALK } from '../geometry/tolerance.ts';
@@ -28,7 +28,7 @@ export interface PartnerWalk {
   /** `plain`: equal within 0.05 mm. `gather`: the altered edge is longer. `partner longer`: it cannot be sewn as it is. */
   readonly verdict: 'plain' | 'gather' | 'partner longer';
   /** Between notches of one name on both edges. */
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly WalkedStretch[];
 }
 
 /**

@@ -140,6 +140,57 @@ describe('alter', () => {
     expect(result.edges[1].after).toBeCloseTo(length, 6);
   });
 
+  test('does several alterations in the order written, each to what the one before left', async () => {
+    const wide = ['--spread', '60', '--along', 'top..under bust'];
+    const long = ['--lengthen', '50', '--at', '40%'];
+    const { code, result } = await altered([...wide, '--then', ...long, '--then', '--mirror', 'front']);
+    expect(code).toBe(0);
+    expect(result.done).toEqual([
+      'spread 60 mm between 6 slash lines, in parallel',
+      'lengthened by 50 mm',
+      'mirrored in front',
+    ]);
+    expect(result.area.after).toBeCloseTo(2 * 260 * 300, 3);
+    const again = await altered([
+      ...wide,
+      '--then',
+      '--spread',
+      '40',
+      '--along',
+      'side..front',
+      '--lines',
+      '2',
+    ]);
+    expect(again.result.area.after).toBeCloseTo(260 * 290, 3);
+  });
+
+  test('takes every alteration by itself: what was said of one does not hold for the next', async () => {
+    const { code, err } = await bodkin([
+      ...['alter', insert, ...edges],
+      ...['--spread', '60', '--along', 'top..under bust', '--then', '--spread', '20'],
+    ]);
+    expect(code).toBe(2);
+    expect(err).toContain('--along top..hem');
+  });
+
+  test('walks the edge that was slashed in any of them along its partner', async () => {
+    const wide = ['--gather', '1.8', '--along', 'under bust..top', '--partner', `${band}#edge 1`];
+    const { result } = await altered(['--lengthen', '20', '--at', '100', '--then', ...wide]);
+    expect(result.seam).toMatchObject({ edge: 'under bust', verdict: 'gather' });
+    expect(result.seam.ratio).toBeCloseTo(1.8, 3);
+  });
+
+  test('says a change of area as cloth, more or less', async () => {
+    const said = async (words: readonly string[]) =>
+      (await bodkin(['alter', insert, ...edges, ...words])).out;
+    // 200 by 250 mm: 20 mm more, or less, of 200 mm.
+    expect(await said(['--lengthen', '20', '--at', '40%'])).toContain(
+      'inside the stitching line: 40.0 cm² more cloth\n',
+    );
+    expect(await said(['--shorten', '20', '--at', '40%'])).toContain(': 40.0 cm² less cloth\n');
+    expect(await said(['--move-notch', 'bust=side@50%'])).toContain(': as much cloth as before\n');
+  });
+
   test('moves a notch and mirrors a half', async () => {
     const moved = await altered(['--move-notch', 'bust=side@50%']);
     expect(moved.result.notches[0]).toMatchObject({ name: 'bust', edge: 'side', at: 125 });
@@ -250,7 +301,14 @@ describe('alter', () => {
   test.each<[string[], string]>([
     [['--spread', '60'], '--along top..hem'],
     [['--spread', 'wide'], 'a number from'],
-    [['--spread', '60', '--lengthen', '5'], 'cannot be used with'],
+    [['--spread', '60', '--lengthen', '5'], 'cannot be used with --lengthen in one alteration'],
+    [['--spread', '60', '--spread', '5'], '--spread stands twice'],
+    [['--mirror', 'front', '--then'], 'Alteration 2 is missing'],
+    [['--then', '--mirror', 'front'], 'Alteration 1 is missing'],
+    [
+      ['--mirror', 'front', '--then', '--mirror', 'front'],
+      'Alteration 2: The piece has no edge called “front”',
+    ],
     [['--spread', '60', '--along', 'top'], 'two dots'],
     [['--spread', '60', '--along', 'top..cuff'], 'Its edges are: top, side, under bust, front'],
     [

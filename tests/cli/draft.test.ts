@@ -45,6 +45,35 @@ describe('draft', () => {
     expect(await readdir(out)).toContain('7-sleeve.svg');
   });
 
+  test.each(['', 'sheet.svg', 'report.json'])(
+    'draws the outlines of an earlier draft under its own, its sheet still true (--before old/%s)',
+    async (name) => {
+      const [old, earlier] = [join(folder, 'old'), join(folder, 'earlier.yaml')];
+      await writeFile(earlier, stringify({ ...measurements, name: 'understudy' }));
+      await bodkin(['draft', 'bib', '--body', earlier, '--out', old]);
+      const ran = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--before', join(old, name)]);
+      expect(ran.code).toBe(0);
+      expect(ran.err).toContain('drew the stitching line before, grey, under 2 pieces\n');
+      const sheet = await readFile(join(out, 'sheet.svg'), 'utf8');
+      expect(sheet.match(/<path class="earlier" data-piece="(centre|side) front"/g)).toHaveLength(2);
+      expect(sheet).toContain('>stitching line before</text>');
+      const walked = await bodkin(['walk', '--file', join(out, 'sheet.svg')]);
+      expect(walked.code).toBe(0);
+      expect(await readFile(join(out, '1-centre-front.svg'), 'utf8')).not.toContain('earlier');
+    },
+  );
+
+  test('draws over its own earlier draft in the same folder, and says so of a report without a sheet', async () => {
+    await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    const again = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--before', out]);
+    expect(again.code).toBe(0);
+    expect(await readFile(join(out, 'sheet.svg'), 'utf8')).toContain('class="earlier"');
+    await rm(join(out, 'sheet.svg'));
+    const without = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--before', out]);
+    expect(without.code).toBe(2);
+    expect(without.err).toContain('holds no outlines');
+  });
+
   test('prints the short table', async () => {
     const { out: table } = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
     expect(table).toMatch(/^bib for prompter: all true\n/);

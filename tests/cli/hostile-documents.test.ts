@@ -48,6 +48,13 @@ const drawings: Readonly<Record<string, string>> = {
   'a path of a million lines': svg(`<path d="M0 0${'L1 1'.repeat(1_000_000)}"/>`),
 };
 
+const reports: Readonly<Record<string, string>> = {
+  'three hundred thousand seams': `{"seams":[${'{},'.repeat(300_000)}{}],"girths":[]}`,
+  'lists in lists': `{"girths":[],"seams":${'['.repeat(5_000)}${']'.repeat(5_000)}}`,
+  'as many choices as may be': `{"garment":"bib","body":"x","seams":[],"girths":[],"joins":[],"styling":{${many(29_000, (i) => `"k${i}":[],`)}"z":1}}`,
+  'a million choices': `{"garment":"bib","body":"x","seams":[],"girths":[],"joins":[],"styling":{${many(500_000, (i) => `"k${i}":[],`)}"z":1}}`,
+};
+
 async function answered(words: readonly string[]): Promise<{ readonly code: number; readonly ms: number }> {
   const [start, used] = [performance.now(), process.cpuUsage()];
   const { code } = await bodkin(words);
@@ -65,12 +72,24 @@ describe('a document that means harm, or is merely large', () => {
     expect(ms).toBeLessThan(AT_MOST);
   });
 
+  it.each(Object.keys(reports))('is answered in time as an earlier report: %s', async (name) => {
+    const [file, good] = [join(folder, 'report.json'), join(folder, 'good.yaml')];
+    await writeFile(file, reports[name] ?? '');
+    await writeFile(good, body);
+    const { code, ms } = await answered(['walk', 'bib', '--body', good, '--before', file]);
+    expect(code).toBe(2);
+    expect(ms).toBeLessThan(AT_MOST);
+  });
+
   it.each(Object.keys(drawings))('is answered in time as a drawing: %s', async (name) => {
     const file = join(folder, 'drawing.svg');
+    const good = join(folder, 'good.yaml');
     await writeFile(file, drawings[name] ?? '');
+    await writeFile(good, body);
     for (const words of [
       ['alter', file, '--out', join(folder, 'out')],
       ['walk', '--file', file],
+      ['walk', 'bib', '--body', good, '--before', file],
     ]) {
       const { code, ms } = await answered(words);
       expect(code).toBe(2);

@@ -84,8 +84,13 @@ describe('what every command prints is as its schema says', () => {
       ...['walk', 'dress', '--body', file('fitted.json')],
       ...['--before', bodyFile('leading-lady')],
     ]);
-    expect(JSON.parse(printed).moves.length).toBeGreaterThan(5);
+    expect(JSON.parse(printed).comparison.pieces.length).toBeGreaterThan(5);
     expect(await faults('walk', printed)).toEqual([]);
+    await asked(['draft', 'dress', '--body', bodyFile('leading-lady'), '--out', file('old')]);
+    for (const before of ['old', 'old/report.json', 'old/sheet.svg']) {
+      const words = ['walk', 'dress', '--body', file('fitted.json'), '--before', file(before)];
+      expect(await faults('walk', (await asked(words)).out)).toEqual([]);
+    }
   });
 
   test('of a garment that is not true', async () => {

@@ -31,6 +31,8 @@ describe('walk', () => {
       'garment',
       'body',
       'styling',
+      'measurements',
+      'fitting',
       'seams',
       'joins',
       'girths',
@@ -38,6 +40,8 @@ describe('walk', () => {
       'notches',
       'issues',
     ]);
+    expect(result.measurements[0]).toEqual({ name: 'bustGirth', value: 920, unit: 'mm', from: 'measured' });
+    expect(result.fitting).toEqual([]);
     expect(keysOf(result.seams[0])).toEqual([
       'name',
       'a',
@@ -76,6 +80,8 @@ describe('walk', () => {
       garment: 'bib',
       body: '',
       styling: {},
+      measurements: null,
+      fitting: null,
       seams: [],
       joins: [],
       girths: [],

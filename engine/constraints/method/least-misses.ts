@@ -2,6 +2,9 @@ import { RELATION } from '../../geometry/tolerance.ts';
 import { factor, solveLower, solveUpper, triangle } from '../numeric/cholesky.ts';
 import type { Model } from './model.ts';
 
+/** The first damping, and the least: none at all would let a step go where nothing holds it. */
+const FIRST_DAMPING = 1e-6;
+const LEAST_DAMPING = 1e-9;
 const MOST_STEPS = 200;
 /** The sum is at its least when this many steps together take less than a ten-thousandth off it. */
 const PATIENCE = 20;
@@ -21,7 +24,7 @@ export function makeMissesLeast(
   const normal = lower.entries;
   const p = new Float64Array(n);
   const start = new Float64Array(n);
-  let damping = 1e-6;
+  let damping = FIRST_DAMPING;
   let mark = Infinity;
   model.evaluate(x);
   for (let step = 0; step < MOST_STEPS; step++) {
@@ -51,7 +54,7 @@ export function makeMissesLeast(
     const before = sumOfSquares(model);
     for (let k = 0; k < n; k++) x[part.slots[k] as number] = (start[k] as number) + (p[k] as number);
     model.evaluate(x);
-    if (sumOfSquares(model) <= before) damping = Math.max(damping / 5, 1e-9);
+    if (sumOfSquares(model) <= before) damping = Math.max(damping / 5, LEAST_DAMPING);
     else {
       damping *= 4;
       for (let k = 0; k < n; k++) x[part.slots[k] as number] = start[k] as number;

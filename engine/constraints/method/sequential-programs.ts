@@ -16,6 +16,8 @@ const NEAR = { step: 3, damping: 1e-3 };
 const CLOSE = 0.3;
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 30;
+/** Damping below this is none: its pull is below the rounding of the rest. */
+const NO_DAMPING = 1e-10;
 /** Share of the promised gain that a step must bring at the least (Nocedal & Wright 2006, section 18.3). */
 const ENOUGH = 1e-4;
 
@@ -38,7 +40,7 @@ export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcom
   const { part } = model;
   const program = new QuadraticProgram(model.n);
   const matrix = new ProgramMatrix(model);
-  const walk = new Walk(model, program, x);
+  const walk = new LineSearch(model, program, x);
   model.evaluate(x);
   for (let steps = 0; steps < MOST_STEPS; steps++) {
     if (
@@ -56,7 +58,7 @@ export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcom
 }
 
 /** Takes the steps of the programs, each as far as it makes things better. */
-class Walk {
+class LineSearch {
   damping = 0;
   /** How far the last step went, and the one before, at arm's length. */
   moved = 0;
@@ -163,6 +165,6 @@ class Walk {
     const stiffness = bend + this.damping;
     if (share < 1) this.damping += (1 / share - 1) * stiffness;
     else if (success < 0.25) this.damping += stiffness;
-    else if (success > 0.5) this.damping = this.damping < 1e-10 ? 0 : this.damping / 8;
+    else if (success > 0.5) this.damping = this.damping < NO_DAMPING ? 0 : this.damping / 8;
   }
 }

@@ -11,13 +11,13 @@ export interface Shape {
 }
 
 /** Where a shape came to lie: its top left corner, and which of its outlines lies there. */
-export interface Place {
+export interface ShapePlace {
   readonly corner: Point;
   readonly way: number;
 }
 
 export interface Placing {
-  readonly places: readonly Place[];
+  readonly places: readonly ShapePlace[];
   readonly columns: number;
   readonly rows: number;
   /** Pages with a line on them. */
@@ -100,7 +100,7 @@ function placeInOrder(
   most: number,
 ): Placing | undefined {
   const table = new Table(field);
-  const places: Place[] = [];
+  const places: ShapePlace[] = [];
   for (const index of order) {
     const spot = table.bestSpot(shapes[index] ?? []);
     if (!spot) return undefined;

@@ -144,6 +144,49 @@ describe('a traced outline', () => {
     expect(piece.grain).toMatchObject({ from: { x: 50, y: 50 }, to: { x: 50, y: 250 } });
     expect(piece.guide).toBeCloseTo(125, 9);
   });
+
+  test('a stroke in a group of notches is one, though its own name would leave it out', () => {
+    const stroke = '<path aria-label="gather start" d="M100 590v20"/>';
+    const found = (label: string) =>
+      traced(drawing(`<path d="${square}"/><g aria-label="${label}">${stroke}</g>`)).notches;
+    expect(found('notches')).toMatchObject([{ name: 'gather start', mark: 'gather' }]);
+    expect(found('rows of stitching to gather')).toEqual([]);
+  });
+});
+
+describe('a test square', () => {
+  const page = (content: string, size = 'width="400mm" height="600mm" viewBox="0 0 400 600"'): string =>
+    `<svg ${size}>${content}</svg>`;
+  const nameless = '<rect x="300" y="500" width="50" height="50"/>';
+  const small = '<path d="M10 10H50V40H10Z"/>';
+
+  test.each([
+    ['lost its name', page(nameless + small), ['scale-from-drawing']],
+    ['is not there', page(small), ['scale-from-drawing']],
+    ['of 2 in lost its name', page(`<rect width="50.8" height="50.8"/>${small}`), ['scale-from-drawing']],
+  ])('that %s never becomes the piece, and the message says that there is none', (_, svg, said) => {
+    expect(traced(svg).edges.map(({ curves }) => curves[0]?.to)).toContainEqual({ x: 50, y: 40 });
+    expect(codes(svg)).toEqual(said);
+    expect(read(svg).issues[0]?.message).toContain('There is no test square');
+  });
+
+  test('alone on the page is no piece, with its name or without it, unless it is called the outline', () => {
+    expect(codes(page(nameless))).toEqual(['outline-missing', 'scale-from-drawing']);
+    expect(read(page(nameless)).issues[0]?.message).toContain('only a test square');
+    expect(codes(page(nameless.replace('<rect', '<rect id="test square"')))).toEqual(['outline-missing']);
+    expect(codes(page(nameless), { mmPerUnit: 1 })).toEqual(['outline-missing', 'square-missing']);
+    expect(traced(page(nameless.replace('<rect', '<rect class="outline"'))).edges).toHaveLength(4);
+    expect(
+      traced(page(nameless.replace('<rect', '<rect id="pocket"')), { piece: 'pocket' }).edges,
+    ).toHaveLength(4);
+  });
+
+  test('that is not there is said where nothing else tells the scale', () => {
+    expect(read(page(small, '')).issues[0]).toMatchObject({
+      code: 'scale-unknown',
+      message: expect.stringMatching(/^There is no test square/),
+    });
+  });
 });
 
 describe('the scale', () => {
@@ -153,7 +196,7 @@ describe('the scale', () => {
     expect(traced(bare)).toMatchObject({ mmPerUnit: 1, scaleFrom: 'drawing' });
     expect(codes(bare)).toEqual(['scale-from-drawing']);
     expect(traced(bare, { mmPerUnit: 2 })).toMatchObject({ mmPerUnit: 2, scaleFrom: 'given' });
-    expect(codes(bare, { mmPerUnit: 2 })).toEqual(['scales-differ']);
+    expect(codes(bare, { mmPerUnit: 2 })).toEqual(['square-missing', 'scales-differ']);
     expect(codes(drawing(`<path d="${square}"/>`), { mmPerUnit: 0.5 })).toEqual([]);
   });
 

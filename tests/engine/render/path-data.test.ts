@@ -103,14 +103,16 @@ describe('reading a path', () => {
 
   test.each([
     ['', 'does not start'],
-    ['L1 1', 'does not start'],
+    ['L1 1', 'should start with'],
     ['M0 0', 'draws nothing'],
     ['M0 0A5 5 0 0 1 10 0', 'command “A”'],
-    ['M0 0L1', 'followed by 1 numbers'],
+    ['M0 0L1', 'missed param'],
     ['M0 0L1 1M2 2L3 3', 'several lines'],
     ['M0 0L1 1ZL2 2', 'after it was closed'],
-    ['M0 0L1 1; drop', 'holds “;”'],
-    ['M0 0LNaN 1', 'command “N”'],
+    ['M0 0L1 1; drop', 'bad command ;'],
+    ['M0 0R1 1 2 2', 'command “R”'],
+    ['M0 0L1 1Z5', 'bad command 5'],
+    ['M0 0LNaN 1', 'param should start'],
     ['M0 0L1e99 1', 'too large'],
   ])('refuses “%s” with a reason', (d, reason) => {
     const read = readPath(d);
