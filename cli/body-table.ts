@@ -27,7 +27,7 @@ export function bodyTable(body: Body, garments: readonly Draft[]): string {
     const known = body.known[name];
     const spread = known.from === 'estimated' ? `± ${fixed(of(known.spread), 1)}` : '';
     const actsOn = garmentsOf(name, garments).join(', ');
-    return [name, fixed(of(body.size[name]), 1), unit, spread, actsOn, fromWhat(known)];
+    return [name, fixed(of(body.size[name]), 1), unit, spread, actsOn, fromWhat(known, of)];
   });
   return `${body.name}, ${body.wearer}\n\n${table(columns, rows)}${unusedLine(garments)}\n${cupLines(body)}${fittingLines(body)}`;
 }
@@ -94,5 +94,14 @@ const inCm = { unit: 'cm', of: (mm: number) => mm / 10 };
 
 const scaleOf = (name: MeasurementName) => (name === 'shoulderSlope' ? inDegrees : inCm);
 
-const fromWhat = (known: Provenance): string =>
-  known.from === 'measured' ? 'measured' : `${known.from}: ${known.basis}`;
+function fromWhat(known: Provenance, of: (size: number) => number): string {
+  switch (known.from) {
+    case 'measured':
+      return 'measured';
+    case 'reconciled':
+      return `reconciled: written ${fixed(of(known.written), 1)}`;
+    case 'derived':
+    case 'estimated':
+      return `${known.from}: ${known.basis}`;
+  }
+}

@@ -6,6 +6,7 @@ import { bodyResult, bodyTable } from './body-table.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
+import { reconciledTable } from './reconciled-table.ts';
 import { sayIssues } from './say-issues.ts';
 import { type SensitivityOptions, saySensitivity } from './sensitivity.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -14,6 +15,7 @@ import { json } from './walk-result.ts';
 
 interface BodyOptions extends Partial<SensitivityOptions> {
   readonly sensitivity?: true;
+  readonly reconcile?: true;
 }
 
 /** `bodkin body`: one set of measurements, validated and completed, where each number came from, and what it acts on. */
@@ -24,6 +26,10 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
     )
     .argument('<file>', 'measurements, YAML or JSON')
     .option(
+      '--reconcile',
+      'where measurements contradict each other, find the most likely body behind them and show what was moved; as reconcile: true in the file, which every command heeds',
+    )
+    .option(
       '--sensitivity',
       'show instead how far the garment moves with each measurement, and which to take again',
     )
@@ -33,7 +39,8 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(jsonOption())
     .action(async (file: string, options: BodyOptions) => {
       const asked = sensitivityAsked(options);
-      const read = readBody(await readBodyFile(file));
+      const data = await readBodyFile(file);
+      const read = readBody(options.reconcile ? toReconcile(data) : data);
       if (!read.ok) throw new Unusable(read.issues);
       if (asked) await saySensitivity(session, read.value, asked, read.issues);
       else await sayBody(session, read.value, read.issues, options);
@@ -48,10 +55,16 @@ async function sayBody(
 ): Promise<void> {
   const { garments } = session;
   await session.write(
-    options.json ? json(bodyResult(body, garments, issues)) : plain(bodyTable(body, garments)),
+    options.json
+      ? json(bodyResult(body, garments, issues))
+      : plain(bodyTable(body, garments) + (options.reconcile ? reconciledTable(body) : '')),
   );
   sayIssues(session, issues);
 }
+
+/** The same measurements with the wish that what contradicts be reconciled. */
+const toReconcile = (data: unknown): unknown =>
+  typeof data === 'object' && data !== null && !Array.isArray(data) ? { ...data, reconcile: true } : data;
 
 /** What `--sensitivity` is to be about, if it is asked for. */
 function sensitivityAsked({ sensitivity, garment, ...rest }: BodyOptions): SensitivityOptions | undefined {

@@ -5,6 +5,7 @@ import { type Ground, written } from '../engine/pattern/quantity.ts';
 import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';
 import type { Choice, Styling } from '../engine/pattern/styling.ts';
 import { nearestWord } from '../engine/text/nearest-word.ts';
+import { fixed } from './table.ts';
 import { unusable } from './unusable.ts';
 
 /** What a number of the draft rests on is looked up in: the body, and the choices with how they were made. */
@@ -57,6 +58,8 @@ function amount({ value, unit, origin }: Ground): string {
 function fromTape(name: MeasurementName, { known }: Body): string {
   const from: Provenance = known[name];
   if (from.from === 'measured') return `measured. ${howTaken[name]}`;
+  if (from.from === 'reconciled')
+    return `reconciled: written ${fixed(from.written, 0)} mm. To measure it again: ${howTaken[name]}`;
   return from.from === 'derived'
     ? `derived: ${from.basis}`
     : `estimated: ${from.basis}. To measure it instead: ${howTaken[name]}`;

@@ -38,7 +38,9 @@ export function conflictIssue(
     .toSorted((a, b) => b.gain - a.gain)
     .slice(0, 3)
     .map(({ name, way }) => {
-      const estimated = body.known[name].from === 'measured' ? '' : ', so far only estimated';
+      const estimated = ['measured', 'reconciled'].includes(body.known[name].from)
+        ? ''
+        : ', so far only estimated';
       return `${inWords(name)} (${way > 0 ? 'larger' : 'smaller'} would help${estimated})`;
     });
   const lookAgain =

@@ -1,5 +1,7 @@
 import type { Body } from './body/body.ts';
 import { readBody } from './body/read.ts';
+import { isContradictory } from './body/reconcile/reconcile.ts';
+import { reconcileOffered } from './body/reconcile/say-moved.ts';
 import { draftBounds } from './checks/bounds.ts';
 import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
@@ -43,7 +45,8 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const drawn = draft.draw(body.value, styling.value, onlyWhether);
   if (!drawn.ok) {
     const issues = refusal(draft, body.value, styling.value, drawn.issues);
-    return { ok: false, issues: [...read, ...issues] };
+    const offered = isContradictory(body.value) ? [reconcileOffered] : [];
+    return { ok: false, issues: [...read, ...issues, ...offered] };
   }
   const garment = drawn.value;
   const cutLines = cuttingLines(garment, PARALLEL);

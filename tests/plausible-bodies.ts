@@ -4,6 +4,7 @@ import { cupDifference } from '../engine/body/cup.ts';
 import { completed } from '../engine/body/estimate.ts';
 import { essentialNames, measured } from '../engine/body/found.ts';
 import survey from '../measurements/women-survey-2012.json' with { type: 'json' };
+import { uniform } from './uniform.ts';
 
 /** Measurements as a body file holds them. Lengths in mm, the shoulder slope in degrees. */
 export type BodyData = Readonly<Record<string, unknown>>;
@@ -68,7 +69,7 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
     cup: fc.constantFrom('none', 'letter', 'girth'),
     difference: fc.integer({ min: 100, max: 280 }),
     optional: fc.subarray(optionalNames),
-    off: fc.array(fc.double({ min: -1.5, max: 1.5, noNaN: true }), {
+    off: fc.array(uniform(-1.5, 1.5), {
       minLength: measurementNames.length,
       maxLength: measurementNames.length,
     }),
@@ -125,7 +126,7 @@ export const bodyGrid = (): readonly BodyData[] =>
  */
 const natural = { waistGirth: 72.55 / 79.19, backNeckPointToWaist: 36.73 / 44.25 };
 
-function atNaturalWaist(body: BodyData) {
+export function atNaturalWaist(body: BodyData) {
   const sizes = Object.fromEntries(surveyedNames.map((name) => [name, Number(body[name])]));
   const of = (name: Surveyed): number => sizes[name] ?? 0;
   return {
@@ -198,7 +199,7 @@ function lowerTriangle(matrix: readonly (readonly number[])[]): readonly (readon
 }
 
 /** Standard normal scores from a seed (G. E. P. Box and M. E. Muller, 1958, over mulberry32). */
-function normalScores(seed: number): () => number {
+export function normalScores(seed: number): () => number {
   let state = seed >>> 0;
   const uniform = (): number => {
     state = (state + 0x6d2b79f5) >>> 0;

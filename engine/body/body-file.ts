@@ -63,6 +63,15 @@ export const bodyFile = z.strictObject({
     .enum(cupLetters)
     .optional()
     .describe('The cup after EN 13402, where the under-bust girth was not measured.'),
+  sure: z
+    .array(z.enum(measurementNames))
+    .max(measurementNames.length)
+    .optional()
+    .describe('Measurements that were taken twice and are right, however unlikely they look.'),
+  reconcile: z
+    .boolean()
+    .optional()
+    .describe('Measurements that contradict each other are moved to the most likely body behind them.'),
   fitting: z
     .array(fittingChange)
     .optional()

@@ -1,11 +1,21 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
+
+<<<<<<< HEAD
+
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+
+=======
+
+import { nearestWords } from '../text/nearest-word.ts';
+
+>>>>>>> main
+
 import { withoutTurns } from '../text/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
-import { cupDifferences } from './cup.ts';
+import { braSizeRefused, cupRefused, isBraField } from './bra-size.ts';
 import { essentialNames } from './found.ts';
 import { numberIn, type Unit, unitNames } from './units.ts';
 import { howTaken, measurementWords } from './words.ts';
@@ -16,6 +26,10 @@ export interface Written {
   readonly age: number | undefined;
   readonly units: Unit | undefined;
   readonly cup: string | undefined;
+  /** What was measured twice, and stays as it is. */
+  readonly sure: readonly MeasurementName[];
+  /** Whether contradicting measurements are moved to the most likely body behind them. */
+  readonly reconcile: boolean;
   readonly numbers: Readonly<Partial<Record<MeasurementName, number>>>;
 }
 
@@ -50,9 +64,21 @@ export function readNumbers(fields: Readonly<Record<string, unknown>>): {
     age: read('age', shape.age),
     units: read('units', shape.units),
     cup: read('cup', shape.cup),
+    sure: read('sure', shape.sure) ?? [],
+    reconcile: read('reconcile', shape.reconcile) ?? false,
     numbers,
   };
   return { written, issues };
+}
+
+/** So many names are proposed for one that is not known. */
+const MOST_PROPOSED = 3;
+
+function nearestTo(field: string): string {
+  const nearest = nearestWords(field, bodyFields, MOST_PROPOSED);
+  return nearest.length > 0
+    ? ` Do you mean ${nearest.join(' or ')}?`
+    : ' No garment is drawn from such a one: leave it out.';
 }
 
 /** So many unknown fields are named one by one. */
@@ -61,22 +87,16 @@ const MOST_UNKNOWN = 12;
 function unknownFields(fields: Readonly<Record<string, unknown>>): Issue[] {
   const known: ReadonlySet<string> = new Set(bodyFields);
   const unknown = Object.keys(fields).filter((field) => !known.has(field));
-  let listed = false;
-  const hintFor = (field: string): string => {
-    const nearest = nearestWord(field, bodyFields);
-    if (nearest) return ` Do you mean ${nearest}?`;
-    if (listed) return '';
-    listed = true;
-    return ` Known are ${bodyFields.join(', ')}.`;
-  };
   const issues = unknown
     .slice(0, MOST_UNKNOWN)
     .map((field) =>
-      issue(
-        'unknown-field',
-        shown(field),
-        `There is no measurement called ${shown(field)}.${hintFor(field)}`,
-      ),
+      isBraField(field)
+        ? issue('bra-size-not-read', shown(field), braSizeRefused(shown(fields[field])))
+        : issue(
+            'unknown-field',
+            shown(field),
+            `There is no measurement called ${shown(field)}.${nearestTo(field)}`,
+          ),
     );
   const more = unknown.length - issues.length;
   if (more > 0)
@@ -105,15 +125,19 @@ function unreadable(field: ReadField, value: unknown): Issue {
     case 'units':
       return refuse('unknown-unit', `${given} is no unit for measurements: use ${unitNames.join(', ')}.`);
     case 'cup':
-      return refuse(
-        'unknown-cup',
-        `${given} is no cup of EN 13402. A letter stands for bust girth less under-bust girth, and other countries give the same difference other letters: write ${cupDifferences}.`,
-      );
+      return refuse('unknown-cup', cupRefused(given));
     case 'age':
       return {
         ...refuse('age-out-of-range', `${given} is no age: give whole years, such as 34.`),
         limits: { min: 0, max: 130, unit: 'years' },
       };
+    case 'sure':
+      return refuse('sure-not-understood', notSure(value));
+    case 'reconcile':
+      return refuse(
+        'reconcile-not-understood',
+        `Write reconcile: true, or leave it out: ${given} is neither.`,
+      );
     case 'name':
       return refuse('name-unusable', 'The name must be one line of text, no longer than 80 characters.');
     default:
@@ -124,7 +148,24 @@ function unreadable(field: ReadField, value: unknown): Issue {
   }
 }
 
+<<<<<<< HEAD
 const issue = (code: IssueCode, path: string, message: string): Issue => ({
+=======
+/** Why a list of sure measurements is none. */
+function notSure(value: unknown): string {
+  const known: readonly unknown[] = measurementNames;
+  const how =
+    'Write the measurements that you took twice as a list of their names, such as sure: [waistGirth].';
+  if (!Array.isArray(value)) return how;
+  const stray: unknown = value.find((name) => !known.includes(name));
+  if (stray === undefined) return how;
+  const nearest = typeof stray === 'string' ? nearestWords(stray, measurementNames, MOST_PROPOSED) : [];
+  const hint = nearest.length > 0 ? `Do you mean ${nearest.join(' or ')}?` : how;
+  return `There is no measurement called ${shown(stray)} to be sure of. ${hint}`;
+}
+
+const issue = (code: string, path: string, message: string): Issue => ({
+>>>>>>> main
   code,
   severity: 'error',
   path,

@@ -3,8 +3,17 @@ export const unitNames = ['cm', 'in', 'mm'] as const;
 
 export type Unit = (typeof unitNames)[number];
 
+export const unitWords: Readonly<Record<Unit, string>> = {
+  cm: 'centimetres',
+  in: 'inches',
+  mm: 'millimetres',
+};
+
 /** Millimetres in one unit; the inch is exactly 25.4 mm (international yard and pound agreement, 1959). */
 export const millimetres: Readonly<Record<Unit, number>> = { mm: 1, cm: 10, in: 25.4 };
+
+/** How far apart the marks of a tape lie, mm: millimetres, or sixteenths of an inch. */
+export const tapeMarks: Readonly<Record<Unit, number>> = { mm: 1, cm: 1, in: 25.4 / 16 };
 
 /** A number as it may be written: `36`, `36.25`, `36,25`, `1/2`, `36 1/4` or `36-1/4`. */
 export const writtenNumber =

@@ -1,9 +1,9 @@
+import { RowBasis } from '../numeric/row-basis.ts';
 import { compiled, settledRelations } from './compile/program.ts';
 import { holds } from './compile/residuals.ts';
 import { valuesOf } from './compile/values.ts';
 import { smallestConflict } from './conflict.ts';
 import { Model } from './method/model.ts';
-import { RowBasis } from './numeric/row-basis.ts';
 import type { Sketch } from './sketch.ts';
 import type { Diagnosis, Solution } from './solution.ts';
 

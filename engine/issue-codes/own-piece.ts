@@ -4,7 +4,8 @@ export const ownPieceCodes = {
     'There are more or fewer names than edges. Give one for each, clockwise from the top left.',
   'edge-faired':
     'Traced kinks of an edge were smoothed out. If one was a corner, say --corner as it suggests.',
-  'then-nothing': '--then stands between two alterations. Say the missing one, or take it away.',
+  'then-nothing':
+    'Between two alterations stands --then, and one of them is missing. Say it, or take --then away.',
   'two-at-once': 'One alteration does one thing. Part two of them with --then.',
   'no-such-notch': 'The piece has no notch of this name there. Take one of those named.',
   'notches-apart': 'The two notches do not stand on one edge. Take two that do.',

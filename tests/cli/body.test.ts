@@ -53,4 +53,28 @@ describe('bodkin body', () => {
       hipGirth: { actsOn: [] },
     });
   });
+
+  test('reconciles measurements that contradict each other, and shows what was moved', async () => {
+    const file = join(folder, 'deep.yaml');
+    const deep = {
+      ...measurements,
+      neckShoulderPointToBustPoint: 26.5,
+      neckShoulderPointToWaist: 47.5,
+      scyeDepth: 25,
+    };
+    await writeFile(file, stringify(deep));
+    expect((await bodkin(['body', file], { garments })).code).toBe(2);
+    const { code, out, err } = await bodkin(['body', file, '--reconcile'], { garments });
+    expect(code).toBe(0);
+    expect(out).toMatch(/^scyeDepth .* reconciled: written 25\.0$/m);
+    expect(out).toMatch(/^scyeDepth +25\.0 +1\d\.\d +-\d\.\d +1\.0 +-\d\.\d +looks misread: measure again/m);
+    expect(err).toContain('looks misread');
+    const asData = JSON.parse((await bodkin(['body', file, '--reconcile', '--json'], { garments })).out);
+    expect(asData.measurements.scyeDepth).toMatchObject({
+      from: 'reconciled',
+      written: 250,
+      suspicion: 'misread',
+    });
+    expect((await bodkin(['body', body, '--reconcile'], { garments })).out).toContain('Nothing contradicts');
+  });
 });

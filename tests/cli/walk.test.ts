@@ -274,6 +274,7 @@ describe('walk over many bodies', () => {
       .map((text) => JSON.parse(text));
     expect(line.issues.length).toBeLessThanOrEqual(20);
     expect(out.length).toBeLessThan(8000);
-    expect(out.split('Known are').length - 1).toBe(1);
+    // What is near a name that is not known is told, never all there are.
+    expect(out).not.toContain('Known are');
   });
 });

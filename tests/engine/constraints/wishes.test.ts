@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compiled } from '../../../engine/constraints/compile/program.ts';
 import { Model } from '../../../engine/constraints/method/model.ts';
-import { RowBasis } from '../../../engine/constraints/numeric/row-basis.ts';
 import type { Sketch } from '../../../engine/constraints/sketch.ts';
 import { lengthOf, SketchBuilder, xOf } from '../../../engine/constraints/sketch-builder.ts';
 import { solve } from '../../../engine/constraints/solve.ts';
 import { distance } from '../../../engine/geometry/point.ts';
+import { RowBasis } from '../../../engine/numeric/row-basis.ts';
 import { garmentSketch } from '../../bench/garment-sketch.ts';
 import { placed, valued } from './answers.ts';
 

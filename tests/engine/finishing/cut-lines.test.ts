@@ -8,6 +8,7 @@ import { reversed } from '../../../engine/geometry/split.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import { transformedCurve, turnedBy } from '../../../engine/geometry/transform.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
+import { uniform } from '../../uniform.ts';
 import { cubic, edge, garment, line, piece } from '../garments.ts';
 
 const waist = { allowance: 12.7, rank: 6 };
@@ -102,9 +103,9 @@ const sewn = (handle: { readonly min: number; readonly max: number }): fc.Arbitr
   fc
     .record({
       length: fc.double({ min: 45, max: 100, noNaN: true }),
-      drop: fc.double({ min: -25, max: 25, noNaN: true }),
+      drop: uniform(-25, 25),
       handle: fc.double({ ...handle, noNaN: true }),
-      angle: fc.double({ min: -0.4, max: 0.4, noNaN: true }),
+      angle: uniform(-0.4, 0.4),
       mirrored: fc.boolean(),
     })
     .map(({ length, drop, handle, angle, mirrored }) => {

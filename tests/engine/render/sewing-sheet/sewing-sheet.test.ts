@@ -120,6 +120,20 @@ describe('words from a file', () => {
   });
 });
 
+describe('edges that are sewn to nothing', () => {
+  test('are named on the page, and nothing is said where there are none', () => {
+    expect(sheet).not.toContain('Left open');
+    const pieces = garment.pieces.map((piece, i) =>
+      i === 0 ? { ...piece, edges: [...piece.edges, { ...noEdge, name: 'loose end' }] } : piece,
+    );
+    const [first] = pieces;
+    const page = text(sewingSheet({ ...garment, pieces }, cutLines));
+    expect(page).toMatch(new RegExp(`Left open .*${first?.name}: loose end`, 'is'));
+  });
+
+  const noEdge = { curves: [], turn: 'seam', allowance: 10, rank: 0, inflections: 0, open: true } as const;
+});
+
 describe('an order that cannot be followed', () => {
   test('says so on top of its page', () => {
     const broken = { ...garment, sewing: garment.sewing?.toReversed() ?? [] };

@@ -1,8 +1,9 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factor, triangle } from '../../../engine/constraints/numeric/cholesky.ts';
-import { type LinearRows, QuadraticProgram } from '../../../engine/constraints/numeric/quadratic-program.ts';
+import { factor, triangle } from '../../../engine/numeric/cholesky.ts';
+import { type LinearRows, QuadraticProgram } from '../../../engine/numeric/quadratic-program.ts';
+import { uniform } from '../../uniform.ts';
 
 /** The npm package quadprog: a translation of Turlach's Fortran code. Its arrays count from one. */
 interface Other {
@@ -32,7 +33,7 @@ const program = fc
       inside: vector(n),
       equal: matrix(Math.floor(n / 3), n),
       atLeast: matrix(inequalities, n),
-      slack: fc.array(fc.double({ min: 0, max: 4, noNaN: true }), {
+      slack: fc.array(uniform(0, 4), {
         minLength: inequalities,
         maxLength: inequalities,
       }),
@@ -67,6 +68,22 @@ describe('the quadratic program', () => {
         expect(own.solve(lower, Float64Array.from(linear), equalities, inequalities)).toBe(true);
         for (let k = 0; k < n; k++) expect(own.step[k]).toBeCloseTo(theirs.solution[k + 1] ?? NaN, 5);
         for (const force of own.inequalityForces) expect(force).toBeGreaterThanOrEqual(-1e-9);
+        // The conditions of Karush, Kuhn and Tucker: the forces balance the slope, and what is slack exerts none.
+        for (const [k, row] of h.entries()) {
+          const pushed = [
+            ...equal.map((a, i) => (own.equalityForces[i] ?? 0) * (a[k] ?? 0)),
+            ...atLeast.map((a, i) => (own.inequalityForces[i] ?? 0) * (a[k] ?? 0)),
+          ];
+          const slope = dot(row, [...own.step]) + (linear[k] ?? 0);
+          expect(slope - pushed.reduce((a, b) => a + b, 0)).toBeCloseTo(0, 4);
+        }
+        for (const [i, a] of atLeast.entries())
+          expect(
+            (own.inequalityForces[i] ?? 0) * (dot(a, [...own.step]) - (atLeastValues[i] ?? 0)),
+          ).toBeCloseTo(0, 4);
+        expect(own.greatestForce).toBe(
+          Math.max(0, ...own.equalityForces.map(Math.abs), ...own.inequalityForces),
+        );
       }),
       { numRuns: 300 },
     );
