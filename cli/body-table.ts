@@ -85,7 +85,15 @@ function measurementResult(
   const { of } = name === 'shoulderSlope' ? inDegrees : inMm;
   const from = known[name];
   const rest = { value: of(size[name]), actsOn: garmentsOf(name, garments) };
-  return from.from === 'estimated' ? { ...rest, ...from, spread: of(from.spread) } : { ...rest, ...from };
+  switch (from.from) {
+    case 'estimated':
+      return { ...rest, ...from, spread: of(from.spread) };
+    case 'reconciled':
+      return { ...rest, ...from, written: of(from.written), usualError: of(from.usualError) };
+    case 'measured':
+    case 'derived':
+      return { ...rest, ...from };
+  }
 }
 
 const inDegrees = { unit: '°', of: (radians: number) => (radians * 180) / Math.PI };

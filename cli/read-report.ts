@@ -17,7 +17,7 @@ const schema = z.object({
       name,
       value: z.number(),
       unit: z.enum(['mm', 'degrees']),
-      from: z.enum(['measured', 'derived', 'estimated']),
+      from: z.enum(['measured', 'reconciled', 'derived', 'estimated']),
     }),
   )
     .nullable()

@@ -13,6 +13,15 @@ const actsOn = z.array(z.string()).describe('The garments that are drawn from it
 const measurement = z
   .union([
     z.strictObject({ value, from: z.literal('measured'), actsOn }),
+    z.strictObject({
+      value,
+      from: z.literal('reconciled').describe('Moved, because it contradicted others.'),
+      written: z.number().describe('As it was written.'),
+      usualError: z.number().describe('How far a tape is usually off there.'),
+      suspicion: z.enum(['misread', 'first to blame', 'none']),
+      orElse: z.array(z.enum(measurementNames)).describe('Which others it may be instead.'),
+      actsOn,
+    }),
     z.strictObject({ value, from: z.literal('derived'), basis, actsOn }),
     z.strictObject({
       value,
@@ -80,7 +89,7 @@ export const sensitivity = z.strictObject({
     .array(
       z.strictObject({
         measurement: z.enum(measurementNames),
-        from: z.enum(['measured', 'derived', 'estimated']),
+        from: z.enum(['measured', 'reconciled', 'derived', 'estimated']),
         likelyError: z.number(),
         movesMost: z.strictObject({ ...moved, likelyOff: z.number() }).nullable(),
         moves: z.array(z.strictObject(moved)),

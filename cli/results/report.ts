@@ -55,7 +55,7 @@ export const taken = z.strictObject({
   name: z.string(),
   value: z.number(),
   unit: z.enum(['mm', 'degrees']),
-  from: z.enum(['measured', 'derived', 'estimated']),
+  from: z.enum(['measured', 'reconciled', 'derived', 'estimated']),
 });
 
 export const pinned = z.strictObject({ change: z.string(), mm: z.number() });

@@ -1,16 +1,8 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
 
-<<<<<<< HEAD
-
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
-import { nearestWord } from '../text/nearest-word.ts';
-
-=======
-
 import { nearestWords } from '../text/nearest-word.ts';
-
->>>>>>> main
 
 import { withoutTurns } from '../text/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
@@ -148,9 +140,6 @@ function unreadable(field: ReadField, value: unknown): Issue {
   }
 }
 
-<<<<<<< HEAD
-const issue = (code: IssueCode, path: string, message: string): Issue => ({
-=======
 /** Why a list of sure measurements is none. */
 function notSure(value: unknown): string {
   const known: readonly unknown[] = measurementNames;
@@ -164,8 +153,7 @@ function notSure(value: unknown): string {
   return `There is no measurement called ${shown(stray)} to be sure of. ${hint}`;
 }
 
-const issue = (code: string, path: string, message: string): Issue => ({
->>>>>>> main
+const issue = (code: IssueCode, path: string, message: string): Issue => ({
   code,
   severity: 'error',
   path,

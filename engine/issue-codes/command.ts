@@ -38,6 +38,7 @@ export const commandCodes = {
   'file-knotty':
     'The file is no set of measurements or choices: it is too long, or nested too deep. Write it plainly.',
   'not-yaml': 'The file is neither YAML nor JSON. Put right the line that is named.',
+  'yaml-slip': 'A line of the file does not say what it looks like. Write it as is proposed.',
   'not-json': 'A line of the file is no JSON. Write one whole body on each line.',
   'line-too-long':
     'A line of the file is longer than any set of measurements. See that it is the right file.',

@@ -16,6 +16,22 @@ export const measurementCodes = {
     'The girths make another cup than the one written down. The girths are used; measure both again, or leave the cup out.',
   'unit-mistaken':
     'The number is right in another unit than the one the file names. Put the unit right, or write the number in it.',
+  'digits-exchanged':
+    'Two digits of a number seem to have changed places. Write it as proposed, or list it as sure.',
+  'measurements-exchanged':
+    'Two measurements seem to stand in each other’s place. Exchange them, or list them as sure.',
+  'bra-size-not-read': 'A bra size is no measurement. Measure under the bust, or write the cup alone.',
+  'sure-not-understood': 'What was measured twice is a list of names. Write it like sure: [waistGirth].',
+  'sure-of-too-much':
+    'Measurements that you are sure of contradict each other. Measure them again, or be sure of fewer.',
+  'reconcile-not-understood':
+    'To have contradictions moved, the line reads reconcile: true. Write it so, or leave it out.',
+  'reconcile-offered':
+    'Contradicting measurements can be moved to the likeliest body. Write reconcile: true where she cannot be measured again.',
+  'measurement-reconciled':
+    'A measurement contradicted others and was moved as little as would do. Measure it again if you can.',
+  'measurement-misread':
+    'A measurement lies so far from what the others say that it was probably misread. Measure it again.',
   'girth-halved': 'The number looks like half the girth, as it is measured flat. Write the whole girth.',
   'measurement-out-of-range':
     'Nobody measures so much or so little here. Measure again, and look at the unit.',

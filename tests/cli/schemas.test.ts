@@ -43,7 +43,9 @@ beforeAll(async () => {
   await writeFile(file('fitted.json'), JSON.stringify({ ...shippedBody('leading-lady'), fitting }));
   await writeFile(file('bare.json'), JSON.stringify({ ...measurements, cup: 'G', age: 12, stature: 120 }));
   await writeFile(file('short.json'), JSON.stringify({ units: 'cm', hipGirth: 9, zip: 3 }));
-  await writeFile(file('apart.json'), JSON.stringify({ ...measurements, waistGirth: 120, bustGirth: 80 }));
+  const apart = { ...measurements, scyeDepth: 24, backNeckPointToWaist: 36, neckShoulderPointToWaist: 38 };
+  await writeFile(file('apart.json'), JSON.stringify(apart));
+  await writeFile(file('reconciled.json'), JSON.stringify({ ...apart, reconcile: true }));
   await writeFile(file('traced.svg'), traced);
   await writeFile(file('darted.svg'), darted);
   await writeFile(file('words.txt'), 'just words');
@@ -53,7 +55,14 @@ afterAll(() => rm(folder, { recursive: true }));
 const all = [...garments, bib];
 const asked = (words: readonly string[]) => bodkin([...words, '--json'], { garments: all });
 
-const bodies = [...shippedBodies.map(bodyFile), 'fitted.json', 'bare.json', 'short.json', 'apart.json'];
+const bodies = [
+  ...shippedBodies.map(bodyFile),
+  'fitted.json',
+  'bare.json',
+  'short.json',
+  'apart.json',
+  'reconciled.json',
+];
 const pathOf = (body: string): string => (body.startsWith('/') ? body : file(body));
 
 describe('what every command prints is as its schema says', () => {
