@@ -19,7 +19,8 @@ export const stylingOption = (): Option =>
 export const dateOption = (): Option => new Option('--date <text>', 'a date to print on every piece');
 
 /** `--json`. */
-export const jsonOption = (): Option => new Option('--json', 'print JSON instead of tables');
+export const jsonOption = (): Option =>
+  new Option('--json', 'print JSON instead of tables; its lengths are mm always');
 
 /** The garment of that name, or a sentence that lists the names there are. */
 export function findGarment(garments: readonly Draft[], name: string): Draft {

@@ -6,11 +6,13 @@ import { bodyCommand } from './body.ts';
 import { completionCommand } from './completion/completion.ts';
 import { draftCommand } from './draft.ts';
 import { explainCommand } from './explain.ts';
+import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
 import { withOwnDrafts } from './own-draft.ts';
 import { printCommand } from './print.ts';
 import type { RefusalResult } from './results/issue.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { sewCommand } from './sew.ts';
@@ -52,7 +54,7 @@ export async function run(given: readonly string[], session: Session): Promise<E
       throw error;
     }
     await tellData(error.issues);
-    sayIssues(session, error.issues);
+    sayIssues(session, error.issues, error.units);
     return 2;
   }
 }
@@ -80,6 +82,7 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
     teachCommand,
     walkCommand,
     alterCommand,
+    layCommand,
     bodyCommand,
     listCommand,
     explainCommand,
@@ -94,7 +97,9 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
       },
       // A line that cannot be read is told as an issue, like anything else.
       outputError: () => undefined,
-      writeErr: session.tell,
+      writeErr: (text) => tell(session, text),
+      getOutHelpWidth: () => session.columns,
+      getErrHelpWidth: () => session.columns,
     });
   const words = helpAsked(given);
   refuseUnknown(program, words);
@@ -108,6 +113,6 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
     if (error.code === 'commander.help') return 2;
     throw misread(error, words);
   } finally {
-    if (said) await session.write(said);
+    if (said) await say(session, said);
   }
 }

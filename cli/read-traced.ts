@@ -23,19 +23,19 @@ export async function readOwn(
   options: AlterOptions,
 ): Promise<{ readonly traced: TracedPiece; readonly piece: Piece; readonly issues: readonly Issue[] }> {
   const read = await readTraced(file, options, options.piece);
-  const traced = used(withNames(read.value, options.edges));
+  const traced = used(withNames(read.value, options.edges), options.units);
   const own = ownPiece(traced, toldOf(file, options));
-  const piece = withDartsMarked(stitched(used(own), options));
+  const piece = withDartsMarked(stitched(used(own, options.units), options));
   return { traced, piece, issues: [...read.issues, ...own.issues] };
 }
 
 /** The piece along its stitching line, where the cutting line was traced. */
-const stitched = (piece: Piece, { traced }: AlterOptions): Piece =>
-  traced === 'cutting' ? used(takeOffAllowance(piece)) : piece;
+const stitched = (piece: Piece, { traced, units }: AlterOptions): Piece =>
+  traced === 'cutting' ? used(takeOffAllowance(piece), units) : piece;
 
 async function readTraced(
   file: string,
-  { mmPerUnit, corner, traced: line }: AlterOptions,
+  { mmPerUnit, corner, traced: line, units }: AlterOptions,
   piece: string | undefined,
 ) {
   const read = readOutline(await readTextFile(file, largestDrawing), {
@@ -44,7 +44,7 @@ async function readTraced(
     ...(mmPerUnit === undefined ? {} : { mmPerUnit }),
     ...(piece === undefined ? {} : { piece }),
   });
-  if (!read.ok) throw new Unusable(read.issues);
+  if (!read.ok) throw new Unusable(read.issues, units);
   return read;
 }
 
@@ -92,7 +92,7 @@ export async function readPartner(options: AlterOptions) {
     names.filter((wanted) => traced.value.edges.some(({ name }) => name === wanted));
   const told = toldOf(file, options);
   const known = { ...told, folds: has(told.folds), hems: has(told.hems) };
-  const drawn = withDartsMarked(stitched(used(ownPiece(traced.value, known)), options));
+  const drawn = withDartsMarked(stitched(used(ownPiece(traced.value, known), options.units), options));
   const own = dartedEdge(drawn.edges, edge);
   if (own.length === 0) {
     const names = drawn.edges.map(({ name }) => name).join(', ');

@@ -1,6 +1,9 @@
 import { type Body, measurementNames } from '../engine/body/body.ts';
 import { measurementWords } from '../engine/body/words.ts';
-import { type Column, fixed, table } from './table.ts';
+import { fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { unitLabel } from '../engine/text/units.ts';
+import { type Reader, sizeDecimals } from './reader.ts';
+import { type Column, table } from './table.ts';
 
 const columns: readonly Column[] = [
   { title: 'measurement' },
@@ -12,13 +15,13 @@ const columns: readonly Column[] = [
   { title: '' },
 ];
 
-/** What was moved to reconcile contradicting measurements: from where, how far in cm and in usual errors, and the suspect. */
-export function reconciledTable({ size, known }: Body): string {
+/** What was moved to reconcile contradicting measurements: from where, how far in the reader's unit and in usual errors, and the suspect. */
+export function reconciledTable({ size, known }: Body, { units, columns: width }: Reader): string {
   const rows = measurementNames.flatMap((name) => {
     const from = known[name];
     if (from.from !== 'reconciled') return [];
     const moved = size[name] - from.written;
-    const cm = (mm: number): string => fixed(mm / 10, 1);
+    const length = (mm: number): string => lengthCell(mm, units, sizeDecimals[units], SIXTEENTHS);
     const words = {
       misread: 'looks misread: measure again',
       'first to blame': 'measure again first',
@@ -27,10 +30,18 @@ export function reconciledTable({ size, known }: Body): string {
     const or = from.orElse.length > 0 ? `, or else the ${from.orElse.map(measurementWords).join(', ')}` : '';
     const usual = from.usualError;
     return [
-      [name, cm(from.written), cm(size[name]), cm(moved), cm(usual), fixed(moved / usual, 1), words + or],
+      [
+        name,
+        length(from.written),
+        length(size[name]),
+        length(moved),
+        length(usual),
+        fixed(moved / usual, 1),
+        words + or,
+      ],
     ];
   });
   return rows.length === 0
     ? '\nNothing contradicts: every measurement stays as it was written.\n'
-    : `\nreconciled: these contradicted each other, and are taken as the most likely body behind them has them; cm\n\n${table(columns, rows)}`;
+    : `\nreconciled: these contradicted each other, and are taken as the most likely body behind them has them; ${unitLabel[units]}\n\n${table(columns, rows, width)}`;
 }

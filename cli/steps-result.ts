@@ -1,6 +1,7 @@
 import type { Step } from '../engine/pattern/garment.ts';
 import { type Ground, type Unit, writtenValue } from '../engine/pattern/quantity.ts';
 import type { Reason } from '../engine/pattern/reasons.ts';
+import { stepText } from '../engine/pattern/step-text.ts';
 import type { GroundResult, ReasonResult, StepResult } from './results/construction.ts';
 
 /** Units as they are printed: angles in degrees. */
@@ -17,25 +18,15 @@ const printed = {
  */
 export const stepsResult = (steps: readonly Step[]): readonly StepResult[] => steps.map(stepResult);
 
-const stepResult = ({
-  number,
-  heading,
-  title,
-  text,
-  formula,
-  value,
-  unit,
-  source,
-  from,
-}: Step): StepResult => ({
-  number,
-  heading: heading ?? null,
-  title,
-  text,
-  formula: formula ?? null,
-  ...amount({ value, unit }),
-  source,
-  from: from.map(groundResult),
+const stepResult = (step: Step): StepResult => ({
+  number: step.number,
+  heading: step.heading ?? null,
+  title: step.title,
+  text: stepText(step, 'mm'),
+  formula: step.formula ?? null,
+  ...amount(step),
+  source: step.source,
+  from: step.from.map(groundResult),
 });
 
 /** A measurement, a choice, a rule, a change of the fitting, or an earlier step, by its name, and its value. */
@@ -68,7 +59,7 @@ const amount = ({
 
 /** What a step rests on, as data: each ground with its own grounds, those told before without. */
 export const reasonResult = ({ ground, step, from }: Reason): ReasonResult => ({
-  ...(step ? { title: step.title, text: step.text, source: step.source } : {}),
+  ...(step ? { title: step.title, text: stepText(step, 'mm'), source: step.source } : {}),
   ...groundResult(ground),
   from: from.map(reasonResult),
 });

@@ -5,7 +5,7 @@ import type { Sketch } from '../engine/constraints/sketch.ts';
 import type { Residual, Solution } from '../engine/constraints/solution.ts';
 import { RELATION, RELATION_ANGLE } from '../engine/geometry/tolerance.ts';
 import type { Issue } from '../engine/issue.ts';
-import { degrees } from '../engine/pattern/written.ts';
+import { degrees } from '../engine/text/figure.ts';
 
 /** How far a measurement is moved, as a share of itself, to see whether the draft would come nearer: hardly. */
 const NUDGE = 1e-4;
@@ -72,7 +72,7 @@ function worstResidual({ residuals }: Solution): Residual {
 
 function missed({ error, unit }: Residual): string {
   if (unit === 'rad') return degrees(Math.abs(error));
-  return unit === 'mm'
-    ? `${Math.abs(error).toPrecision(2)} mm`
-    : `a bend of ${Math.abs(error).toPrecision(2)} per mm`;
+  // As a number, so that a hundred is not written with an exponent.
+  const figure = Number(Math.abs(error).toPrecision(2));
+  return unit === 'mm' ? `${figure} mm` : `a bend of ${figure} per mm`;
 }

@@ -10,6 +10,7 @@
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
  * | say what an issue means, by its code | `explanations` |
+ * | tell an issue's message in inches | `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
  * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
@@ -47,5 +48,6 @@ export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
 export type { Alteration } from '../engine/shaping/alteration.ts';
 export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
+export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { defineDraft } from './define-draft.ts';
 export { garments } from './garments-by-name.ts';

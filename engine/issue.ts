@@ -11,6 +11,7 @@ export interface Issue {
   readonly severity: 'error' | 'warning' | 'note';
   /** What it is about: a measurement, a styling name, or `piece/edge`. */
   readonly path: string;
+  /** Its lengths are mm, but the file's unit where it speaks of measurements as they are written. */
   readonly message: string;
   readonly value?: number | string;
   readonly limits?: { readonly min?: number; readonly max?: number; readonly unit: string };

@@ -6,6 +6,7 @@ import type { IssueCode } from './issue-codes/issue-codes.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
 import { smallestThatHelps } from './smallest-that-helps.ts';
+import { plainFigure } from './text/length.ts';
 
 /** What a draft says when its lines cannot all hold: it may be the body, or what was asked for. */
 const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict'];
@@ -31,7 +32,8 @@ export function stylingToBlame(
   if (changed.length === 0 || !draws(changed)) return undefined;
   const blamed = smallestThatHelps(changed, draws, ATTEMPTS);
   const named = blamed.map(
-    (choice) => `${choice.name} ${choice.default} instead of ${short(styling[choice.name])}`,
+    (choice) =>
+      `${choice.name} ${worded(choice, choice.default)} instead of ${worded(choice, styling[choice.name])}`,
   );
   const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;
   return {
@@ -48,5 +50,8 @@ export const isUnsolved = ({ code }: Issue): boolean => unsolved.includes(code);
 const usual = (choices: readonly Choice[]): Styling =>
   Object.fromEntries(choices.map((choice) => [choice.name, choice.default]));
 
-const short = (value: number | string | undefined): string =>
-  typeof value === 'number' ? String(Number(value.toFixed(2))) : `${value}`;
+/** What was chosen, lengths with their unit. */
+function worded(choice: Choice, value: number | string | undefined): string {
+  if (typeof value !== 'number') return `${value}`;
+  return `${plainFigure(value, 2)}${choice.kind !== 'word' && choice.unit === 'mm' ? ' mm' : ''}`;
+}

@@ -3,6 +3,7 @@ import { altered } from './alter.ts';
 import { completed, sensitivity } from './body.ts';
 import { drafted } from './construction.ts';
 import { refusal } from './issue.ts';
+import { laid, laidShapes } from './lay.ts';
 import { explained, garments } from './listed.ts';
 import { printed, written } from './made.ts';
 import { report, walkedLine } from './report.ts';
@@ -23,6 +24,7 @@ const results = {
   print: ['What “bodkin print --json” prints', z.union([printed, refusal])],
   sew: ['What “bodkin sew --json” prints', z.union([written, refusal])],
   teach: ['What “bodkin teach --json” prints', z.union([written, refusal])],
+  lay: ['What “bodkin lay --json” prints of a garment, or of --shapes', z.union([laid, laidShapes, refusal])],
   list: ['What “bodkin list --json” prints', z.union([garments, refusal])],
   explain: ['What “bodkin explain --json” prints', z.union([explained, refusal])],
   refusal: ['What every command prints with --json when its input cannot be used', refusal],

@@ -1,7 +1,7 @@
 import type { Issue } from '../../engine/issue.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { bodiceChoices } from './choices.ts';
 
 export type BodiceTable = DraftingTable<typeof bodiceChoices>;

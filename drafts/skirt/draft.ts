@@ -3,7 +3,7 @@ import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';

@@ -1,10 +1,10 @@
 import * as z from 'zod';
+import { numberIn, unitNames, writtenNumber } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
 import { fittedLevels, fittedSeams, oneSided, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
 import { sides } from './side.ts';
-import { numberIn, unitNames, writtenNumber } from './units.ts';
 import { howTaken } from './words.ts';
 
 /** A number, or a text with a fraction; what it means is read later, with the units. */

@@ -1,7 +1,8 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit } from '../text/units.ts';
 import type { MeasurementName } from './body.ts';
 import { isWithin } from './limits.ts';
-import { inUnit, millimetres, type Unit } from './units.ts';
 import { measurementWords } from './words.ts';
 
 type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;

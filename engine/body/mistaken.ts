@@ -1,8 +1,9 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit, unitNames, unitWords } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { childBackLength } from './child.ts';
 import { isWithin, limitsOf } from './limits.ts';
-import { inUnit, millimetres, type Unit, unitNames, unitWords } from './units.ts';
 import { measurementWords } from './words.ts';
 
 /** Lengths in the unit of the file. */

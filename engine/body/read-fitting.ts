@@ -1,6 +1,8 @@
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { inUnit } from '../text/length.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+import { millimetres, numberIn, type Unit } from '../text/units.ts';
 import {
   changeWords,
   type FittedLevel,
@@ -19,7 +21,6 @@ import {
   trialAllowance,
 } from './fitting.ts';
 import { type Side, sides } from './side.ts';
-import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
 
 const seamKinds = ['take in', 'let out'] as const;
 

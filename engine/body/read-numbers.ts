@@ -3,13 +3,12 @@ import type { Issue } from '../issue.ts';
 
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { nearestWords } from '../text/nearest-word.ts';
-
+import { numberIn, type Unit, unitNames } from '../text/units.ts';
 import { withoutTurns } from '../text/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
 import { braSizeRefused, cupRefused, isBraField } from './bra-size.ts';
 import { essentialNames } from './found.ts';
-import { numberIn, type Unit, unitNames } from './units.ts';
 import { howTaken, measurementWords } from './words.ts';
 
 /** What a file says, as far as it can be read: numbers still in the file's own unit, the slope in degrees. */

@@ -1,4 +1,6 @@
 import type { Issue, Result } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, tapeMarks, type Unit } from '../text/units.ts';
 import { type Body, type MeasurementName, measurementNames } from './body.ts';
 import { childNote, isChild } from './child.ts';
 import { contradictions } from './contradictions.ts';
@@ -22,7 +24,6 @@ import { readFitting } from './read-fitting.ts';
 import { readNumbers, type Written } from './read-numbers.ts';
 import { reconciled } from './reconcile/reconcile.ts';
 import { movedIssues, reconcileOffered, sureOfTooMuch } from './reconcile/say-moved.ts';
-import { inUnit, millimetres, tapeMarks, type Unit } from './units.ts';
 
 type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 
@@ -138,7 +139,7 @@ function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
   }
   const difference = cup === undefined ? undefined : cupDifference(cup);
   if (difference === undefined || sizes.bustGirth === undefined || found.underBustGirth) return found;
-  const basis = `bust girth less ${difference / 10} cm, the middle of cup ${cup} (EN 13402)`;
+  const basis = `bust girth less ${difference} mm, the middle of cup ${cup} (EN 13402)`;
   return { ...found, underBustGirth: derived(sizes.bustGirth - difference, basis) };
 }
 

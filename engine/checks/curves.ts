@@ -7,7 +7,7 @@ import { dot, magnitude } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import { inDegrees, inMm } from './words.ts';
+import { inDegrees, inMm } from '../text/figure.ts';
 
 /**
  * Looks along every edge of a piece: no kinks, no more changes from hollow to round than the edge declares, and

@@ -10,8 +10,8 @@ import { cross } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { inMm } from '../text/figure.ts';
 import { drawn, nearest } from './nearest.ts';
-import { inMm } from './words.ts';
 
 /** The two legs of every dart are walked along each other, within `bound` (mm), and no leg stands alone. */
 export function dartLegFaults(piece: Piece, bound: number): Issue[] {

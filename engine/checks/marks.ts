@@ -6,8 +6,8 @@ import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Notch, Piece } from '../pattern/piece.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
+import { inMm } from '../text/figure.ts';
 import type { Tape } from './tape.ts';
-import { inMm } from './words.ts';
 
 /** A notch with the piece it stands on. */
 interface Placed {

@@ -8,7 +8,7 @@ import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { inMm } from './words.ts';
+import { inMm } from '../text/figure.ts';
 
 /**
  * Looks at a piece as a whole: its stitching line closes and runs clockwise, its grainline lies inside, folds

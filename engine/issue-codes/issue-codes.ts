@@ -1,5 +1,6 @@
 import { commandCodes } from './command.ts';
 import { fittingCodes } from './fitting.ts';
+import { layCodes } from './lay.ts';
 import { measurementCodes } from './measurements.ts';
 import { ownPieceCodes } from './own-piece.ts';
 import { patternCodes } from './pattern.ts';
@@ -14,6 +15,7 @@ export const codesByTopic = {
   Styling: stylingCodes,
   'The drafted pattern': patternCodes,
   'The sewing order': sewingCodes,
+  'A lay on the cloth': layCodes,
   'A sheet or drawing that is read': sheetCodes,
   'A piece of your own, altered': ownPieceCodes,
   'The command line and its files': commandCodes,
@@ -26,6 +28,7 @@ export type KnownCode =
   | keyof typeof stylingCodes
   | keyof typeof patternCodes
   | keyof typeof sewingCodes
+  | keyof typeof layCodes
   | keyof typeof sheetCodes
   | keyof typeof ownPieceCodes
   | keyof typeof commandCodes;
@@ -42,6 +45,7 @@ export const explanations: Readonly<Record<KnownCode, string>> = {
   ...stylingCodes,
   ...patternCodes,
   ...sewingCodes,
+  ...layCodes,
   ...sheetCodes,
   ...ownPieceCodes,
   ...commandCodes,

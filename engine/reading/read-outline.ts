@@ -226,7 +226,7 @@ const tooDetailed = refuse(
 const openOutline = (gap: number, at: Point) =>
   refuse(
     'outline-open',
-    `The outline is open: ${gap.toFixed(1)} mm are missing at ${at.x.toFixed(0)}, ${at.y.toFixed(0)} mm. Close it first.`,
+    `The outline is open: ${gap.toFixed(1)} mm are missing at ${at.x.toFixed(0)} mm, ${at.y.toFixed(0)} mm. Close it first.`,
   );
 
 const closingNote = (gap: number): readonly Issue[] =>

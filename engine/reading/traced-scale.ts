@@ -50,7 +50,7 @@ export function tracedScale(
   if (!chosen)
     return refuse(
       'scale-unknown',
-      'There is no test square in this drawing, and nothing else says how large it is. Draw a square of 50 mm called “test square”, or say --mm-per-unit.',
+      'There is no test square in this drawing, and nothing else says how large it is. Draw a 50-mm square called “test square”, or say --mm-per-unit.',
     );
   const others = [square, drawing].filter((other) => other !== undefined);
   const differing = others.find((other) => Math.abs(other / chosen.mmPerUnit - 1) > SKEW);

@@ -27,9 +27,10 @@ describe('bodkin body', () => {
   test('says of each measurement which garments it acts on', async () => {
     const { code, out } = await bodkin(['body', body], { garments });
     expect(code).toBe(0);
-    expect(out).toMatch(/^waistGirth +74\.0 +cm +bib +measured$/m);
-    expect(out).toMatch(/^elbowGirth +\S+ +cm +± \S+ +bib, cuff +estimated: /m);
-    expect(out).toMatch(/^hipGirth +98\.0 +cm +measured$/m);
+    expect(out).toMatch(/^prompter, adult; lengths in cm\n/);
+    expect(out).toMatch(/^waistGirth +74\.0 +bib +measured$/m);
+    expect(out).toMatch(/^elbowGirth +\S+ +± \S+ +bib, cuff +estimated: /m);
+    expect(out).toMatch(/^hipGirth +98\.0 +measured$/m);
   });
 
   test('says which measurements need not be taken', async () => {

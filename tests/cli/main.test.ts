@@ -30,6 +30,18 @@ describe('the program as installed', () => {
     expect(await readdir(join(folder, 'out'))).toContain('sheet.svg');
   });
 
+  test.each([
+    ['60', 60],
+    ['', 80],
+    ['many', 80],
+  ])('is no wider than COLUMNS=%j allows where nobody knows the terminal', async (COLUMNS, columns) => {
+    const env = { ...process.env, COLUMNS };
+    const { stdout } = await runFile(process.execPath, [program, 'list', 'dress'], { env });
+    const widest = Math.max(...stdout.split('\n').map((line) => line.length));
+    expect(widest).toBeLessThanOrEqual(columns);
+    expect(widest).toBeGreaterThan(columns - 6);
+  });
+
   test('walks many bodies on two threads as on one', async () => {
     const rows = Array.from({ length: 40 }, (_, i) =>
       JSON.stringify(i % 10 ? { id: i } : { ...measurements, id: i }),

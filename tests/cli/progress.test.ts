@@ -14,6 +14,7 @@ function drawn(live: boolean): string {
     isRead: () => true,
     live,
     colour: false,
+    columns: 80,
     clock: () => now,
   };
   const bar = progress(session, 'walking');

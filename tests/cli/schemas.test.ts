@@ -43,7 +43,14 @@ beforeAll(async () => {
   await writeFile(file('fitted.json'), JSON.stringify({ ...shippedBody('leading-lady'), fitting }));
   await writeFile(file('bare.json'), JSON.stringify({ ...measurements, cup: 'G', age: 12, stature: 120 }));
   await writeFile(file('short.json'), JSON.stringify({ units: 'cm', hipGirth: 9, zip: 3 }));
-  const apart = { ...measurements, scyeDepth: 24, backNeckPointToWaist: 36, neckShoulderPointToWaist: 38 };
+  // Longer down to the underarm than her back leaves above the bust.
+  const apart = {
+    ...measurements,
+    backNeckPointToWaist: 40,
+    neckShoulderPointToWaist: 43,
+    neckShoulderPointToBustPoint: 26,
+    scyeDepth: 24.5,
+  };
   await writeFile(file('apart.json'), JSON.stringify(apart));
   await writeFile(file('reconciled.json'), JSON.stringify({ ...apart, reconcile: true }));
   await writeFile(file('traced.svg'), traced);
@@ -167,6 +174,29 @@ describe('what every command prints is as its schema says', () => {
     const { code: ended, out: printed, err } = await asked(['alter', file(svg), ...words.map(at)]);
     expect(ended, err).toBe(code);
     expect(await faults('alter', printed)).toEqual([]);
+  });
+
+  test('of a lay of pieces, and of other shapes', async () => {
+    const words = ['lay', 'skirt', '--body', bodyFile('prompter'), '--width', '1400', '--rounds', '1'];
+    const garment = await asked(words);
+    expect(garment.code).toBe(0);
+    expect(await faults('lay', garment.out)).toEqual([]);
+    const shape = {
+      data: [
+        [0, 0],
+        [2, 0],
+        [2, 1],
+        [0, 1],
+      ],
+    };
+    const items = [{ id: 1, demand: 3, shape }];
+    await writeFile(file('shapes.json'), JSON.stringify({ strip_height: 4, items }));
+    const shapes = await asked(['lay', '--shapes', file('shapes.json'), '--rounds', '1']);
+    expect(shapes.code, shapes.err).toBe(0);
+    expect(await faults('lay', shapes.out)).toEqual([]);
+    const refused = await asked(['lay', 'skirt']);
+    expect(refused.code).toBe(2);
+    expect(await faults('lay', refused.out)).toEqual([]);
   });
 
   test('of the lists', async () => {

@@ -22,6 +22,7 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
     isRead: () => true,
     live: false,
     colour: false,
+    columns: 2000,
     clock: () => 0,
     ...given,
   };

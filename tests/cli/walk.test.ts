@@ -103,7 +103,7 @@ describe('walk', () => {
     expect(out).toMatch(
       /princess seam +centre front\/princess +side front\/princess +201\.\d\d +201\.\d\d +0\.0000/,
     );
-    expect(out).toMatch(/waist over princess +centre front, side front +0\.000/);
+    expect(out).toMatch(/waist over princess +0\.000 +centre front, side front/);
     expect(out).toMatch(/waist +340\.0/);
   });
 
@@ -111,12 +111,12 @@ describe('walk', () => {
     const { code, out } = await bodkin(['walk', 'bib', '--body', body]);
     expect(code).toBe(0);
     expect(out).toMatch(
-      /princess seam, tightest bend +centre front +[\d.]+ +mm +at least 1000\.0 +outside: a bust/,
+      /princess seam, tightest bend +centre front +[\d.]+ +at least 1000\.0 +outside: a bust/,
     );
     expect(out).not.toMatch(/princess seam +side front/);
     expect(out).toContain('shapes: 1 of 2 in their bands');
     const all = await bodkin(['walk', 'bib', '--body', body, '--bands']);
-    expect(all.out).toMatch(/princess seam +side front +201\.\d +mm +150\.0 to 250\.0/);
+    expect(all.out).toMatch(/princess seam +side front +201\.\d +150\.0 to 250\.0/);
   });
 
   test('of a written sheet finds what the garment had, and what was bent since', async () => {

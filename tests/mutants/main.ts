@@ -21,6 +21,7 @@ const { values } = parseArgs({
 /** What may be changed, and the tests that are to notice. */
 const folders: Readonly<Record<string, readonly string[]>> = {
   'engine/geometry': ['tests/engine/geometry/**/*.test.ts'],
+  'engine/numeric': ['tests/engine/numeric/**/*.test.ts'],
   'engine/constraints': ['tests/engine/constraints/**/*.test.ts'],
   'engine/finishing': ['tests/engine/finishing/**/*.test.ts'],
   'engine/checks': ['tests/engine/checks/**/*.test.ts'],
@@ -82,6 +83,8 @@ for (const [folder, testFiles] of Object.entries(folders)) {
       say(`${relative('.', fileName)}:${line}:${column}  ${before}  ->  ${replacement}  (${status})`);
   }
 }
+if (changes.length + limits.length === 0)
+  say(`There is no operator to change there. Name files of ${Object.keys(folders).join(', ')}.`);
 say(
   `Changes of a limit alone, such as < to <=: ${countOf(limits)} noticed. All others: ${countOf(changes)}.`,
 );

@@ -1,8 +1,9 @@
 import type { Issue } from '../../issue.ts';
+import { inUnit } from '../../text/length.ts';
+import { millimetres, type Unit, unitWords } from '../../text/units.ts';
 import type { MeasurementName } from '../body.ts';
 import { essentialNames, listed } from '../found.ts';
 import type { Mistake } from '../mistaken.ts';
-import { inUnit, millimetres, type Unit, unitWords } from '../units.ts';
 import { measurementWords } from '../words.ts';
 import { type OtherReading, otherReadings } from './other-readings.ts';
 import { type Sizes, standingOf } from './standing.ts';

@@ -1,5 +1,5 @@
+import { millimetres, type Unit, unitNames } from '../../text/units.ts';
 import { type MeasurementName, measurementNames } from '../body.ts';
-import { millimetres, type Unit, unitNames } from '../units.ts';
 import type { Sizes } from './standing.ts';
 
 /** What else some numbers may have been meant to say. Lengths in mm. */

@@ -1,4 +1,5 @@
 import { inverse, Matrix } from 'ml-matrix';
+import { factor, solveLower, triangle } from '../../numeric/cholesky.ts';
 import type { MeasurementName } from '../body.ts';
 import { expectedBustPointWidth } from '../bust.ts';
 import { womenLike } from '../population/women.ts';
@@ -30,20 +31,21 @@ export function standingOf(sizes: Sizes): Standing {
   const off = Matrix.columnVector(
     places.map((place) => (sizes[women.names[place] ?? 'stature'] ?? 0) - (women.mean[place] ?? 0)),
   );
-  const precision = inverse(
-    new Matrix(
-      places.map((a) =>
-        places.map(
-          (b) =>
-            (women.covariance[a]?.[b] ?? 0) + (a === b ? usualError[women.names[a] ?? 'stature'] ** 2 : 0),
-        ),
-      ),
-    ),
-  );
-  const weighed = precision.mmul(off);
+  const count = places.length;
+  const covariance = new Float64Array(count * count);
+  for (const [i, a] of places.entries())
+    for (const [j, b] of places.entries())
+      covariance[i * count + j] =
+        (women.covariance[a]?.[b] ?? 0) + (a === b ? usualError[women.names[a] ?? 'stature'] ** 2 : 0);
+  const lower = triangle(count, covariance.slice());
+  factor(lower);
+  const scores = Float64Array.from(off.getColumn(0));
+  solveLower(lower, scores);
   return {
-    all: Math.sqrt(off.dot(weighed)),
+    all: Math.sqrt(scores.reduce((sum, score) => sum + score * score, 0)),
     offOf: (set) => {
+      const precision = inverse(Matrix.from1DArray(count, count, covariance));
+      const weighed = precision.mmul(off);
       const at = set.map((name) => names.indexOf(name));
       const pulled = weighed.selection(at, [0]);
       const among = inverse(precision.selection(at, at));

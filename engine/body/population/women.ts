@@ -191,16 +191,27 @@ const covariances = dimensions.map((a, i) =>
 const meanOf = ({ constant, factors }: Sum): number =>
   means.reduce((sum, mean, i) => sum + mean * (factors[i] ?? 0), constant);
 
+/** The covariances of some sums: those of the survey's dimensions between their factors, and their own beside them. */
 function covarianceOf(sums: readonly Sum[]): readonly (readonly number[])[] {
-  const mixed = sums.map(({ factors }) =>
-    factors.map((own, i) =>
-      i < dimensions.length
-        ? dimensions.reduce((sum, _, j) => sum + (factors[j] ?? 0) * (covariances[j]?.[i] ?? 0), 0)
-        : own,
-    ),
-  );
-  const between = (i: number, j: number): number =>
-    (mixed[i] ?? []).reduce((sum, value, k) => sum + value * (sums[j]?.factors[k] ?? 0), 0);
-  // Each pair once, so that rounding leaves the matrix symmetric.
-  return sums.map((_, i) => sums.map((__, j) => between(Math.max(i, j), Math.min(i, j))));
+  const mixed = sums.map(({ factors }) => {
+    const row = Float64Array.from(factors);
+    for (let i = 0; i < dimensions.length; i++) {
+      let sum = 0;
+      for (let j = 0; j < dimensions.length; j++)
+        sum += (factors[j] as number) * ((covariances[j] as readonly number[])[i] as number);
+      row[i] = sum;
+    }
+    return row;
+  });
+  const rows = sums.map(() => sums.map(() => 0));
+  for (const [i, row] of mixed.entries()) {
+    for (let j = 0; j <= i; j++) {
+      const { factors } = sums[j] as Sum;
+      let sum = 0;
+      for (let k = 0; k < row.length; k++) sum += (row[k] as number) * (factors[k] as number);
+      // Each pair once, so that rounding leaves the matrix symmetric.
+      (rows[i] as number[])[j] = (rows[j] as number[])[i] = sum;
+    }
+  }
+  return rows;
 }

@@ -1,8 +1,9 @@
 import type { Issue } from '../../issue.ts';
+import { inUnit } from '../../text/length.ts';
+import type { Unit } from '../../text/units.ts';
 import type { MeasurementName } from '../body.ts';
 import { listed } from '../found.ts';
 import { unitScale } from '../ranges.ts';
-import { inUnit, type Unit } from '../units.ts';
 import { measurementWords } from '../words.ts';
 import type { Moved } from './reconcile.ts';
 

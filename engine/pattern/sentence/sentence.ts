@@ -34,8 +34,6 @@ export interface Sentence {
   readonly compute: Computation;
   /** The formula with places for its numbers, as another program would read it. */
   readonly exact: Parts;
-  /** The formula is nothing but one value. */
-  readonly bare: boolean;
   /** What it was read for: the units of what is put in, nothing where that is words, and of what it comes to. */
   readonly units: Units;
   readonly promised: Unit | undefined;
@@ -70,7 +68,7 @@ function readSentence(strings: readonly string[], units: Units, promised: Unit |
   };
   const cut = cutSentence(strings, refuse);
   const says = cut.behind.length > 0 ? [...cut.body, '; ', ...cut.behind] : cut.body;
-  if (!promised) return { cut, says, compute: () => Number.NaN, exact: [], bare: false, units, promised };
+  if (!promised) return { cut, says, compute: () => Number.NaN, exact: [], units, promised };
   const tokens = tokensOf(cut.body, cut.bodyAt, (given) => units[given] === undefined, refuse);
   const formula = parseFormula(tokens, refuse);
   checkUnits(formula, units, promised, refuse);
@@ -79,7 +77,6 @@ function readSentence(strings: readonly string[], units: Units, promised: Unit |
     says,
     compute: computation(formula),
     exact: formulaText(formula),
-    bare: formula.kind === 'given' || formula.kind === 'number',
     units,
     promised,
   };

@@ -1,7 +1,7 @@
 import type { Result } from '../../issue.ts';
 import type { IssueCode } from '../../issue-codes/issue-codes.ts';
-import { writtenLength } from '../../pattern/written-length.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
+import { writtenLength } from '../../text/written-length.ts';
 
 /** What a pattern is printed on. */
 export interface Paper {

@@ -16,6 +16,9 @@ describe('a curve and the one that follows it', () => {
     expect(runOneWay(straight, line(10, 0, 10, 10))).toBe(true);
     expect(runOneWay(straight, cubic(10, 0, 13, 5, 16, -5, 20, 0))).toBe(true);
     expect(runOneWay(line(0, 0, 30, 60), cubic(30, 60, 30, 100, 50, 100, 60, 120))).toBe(true);
+    // Against (1, 2), a leg of (-10, 2) goes back though it goes down, and one of (4, -3) though it goes sideways.
+    expect(runOneWay(line(0, 0, 30, 60), cubic(30, 60, 20, 62, 50, 100, 60, 120))).toBe(false);
+    expect(runOneWay(line(0, 0, 30, 60), cubic(30, 60, 34, 57, 50, 100, 60, 120))).toBe(false);
     expect(runOneWay(straight, line(10, 0, 0, 0))).toBe(false);
   });
 

@@ -90,4 +90,34 @@ describe('the greatest value of a function', () => {
       ),
     ).toBeCloseTo(0, 6);
   });
+
+  it('is narrowed down in few looks, wherever in the interval it lies', () => {
+    fc.assert(
+      fc.property(uniform(0.2, 9.8), uniform(0.2, 5), (summit, width) => {
+        let asked = 0;
+        const slope = (t: number): number => {
+          asked++;
+          return -(t - summit) / width - (t - summit) ** 3;
+        };
+        const found = placeOfGreatest(
+          (t) => -((t - summit) ** 2) / (2 * width) - (t - summit) ** 4 / 4,
+          slope,
+          0,
+          10,
+          20,
+        );
+        // The value itself changes by rounding only nearer than about 1e-8.
+        expect(Math.abs(found - summit)).toBeLessThan(1e-6);
+        expect(asked).toBeLessThan(20);
+      }),
+    );
+  });
+
+  it('is no lower than the best look where the slope misleads, and never outside', () => {
+    // A saw: it rises everywhere and falls at once at 1.7.
+    const saw = (t: number): number => (t < 1.7 ? t : t - 2);
+    const found = placeOfGreatest(saw, () => 1, 0, 3, 3);
+    expect(found).toBeLessThanOrEqual(3);
+    expect(saw(found)).toBeGreaterThanOrEqual(1);
+  });
 });

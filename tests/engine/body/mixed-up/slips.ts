@@ -1,6 +1,6 @@
 import { type MeasurementName, measurementNames } from '../../../../engine/body/body.ts';
 import { readBody } from '../../../../engine/body/read.ts';
-import { millimetres, type Unit } from '../../../../engine/body/units.ts';
+import { millimetres, type Unit } from '../../../../engine/text/units.ts';
 import { type FullSet, fullSets, misreadBy, movedIn } from '../full-sets.ts';
 
 /** A set as it is written in one unit, the slope in degrees. */

@@ -32,5 +32,5 @@ export function numberIn(text: string): number | undefined {
   return part < 1 ? Number(whole) + part : undefined;
 }
 
-/** A number and its unit as a message says them: at most two decimals. */
-export const inUnit = (value: number, unit: string): string => `${Number(value.toFixed(2))} ${unit}`;
+/** How a unit is named where it is said once for many figures: "lengths in inches". */
+export const unitLabel: Readonly<Record<Unit, string>> = { mm: 'mm', cm: 'cm', in: 'inches' };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { writtenLength } from '../../../engine/pattern/written-length.ts';
+import { writtenLength } from '../../../engine/text/written-length.ts';
 
 describe('a length as it is written', () => {
   // The inch is exactly 25.4 mm (international yard and pound agreement, 1959).

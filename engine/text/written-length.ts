@@ -1,4 +1,4 @@
-import { millimetres, numberIn } from '../body/units.ts';
+import { millimetres, numberIn } from './units.ts';
 
 /** Units as they are written behind a length, in mm. */
 const units: Readonly<Record<string, number>> = { ...millimetres, '"': millimetres.in, '″': millimetres.in };
