@@ -11,6 +11,7 @@ import { fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import { millimetres, type Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { lengthsLine, type Reader } from './reader.ts';
+import type { AlteredResult } from './results/alter.ts';
 import { countIssues } from './say-issues.ts';
 import { type Column, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
@@ -28,7 +29,15 @@ export interface AlterOutcome {
 }
 
 /** The same as data; lengths in mm. */
-export function alterResult({ traced, before, after, done, deviation, seam, issues }: AlterOutcome) {
+export function alterResult({
+  traced,
+  before,
+  after,
+  done,
+  deviation,
+  seam,
+  issues,
+}: AlterOutcome): AlteredResult {
   return {
     ok: issues.every(({ severity }) => severity !== 'error'),
     piece: after.name,

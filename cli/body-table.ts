@@ -8,6 +8,7 @@ import { EIGHTHS, fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { lengthsLine, type Reader, sizeDecimals } from './reader.ts';
+import type { CompletedResult, MeasurementResult } from './results/body.ts';
 import { type Column, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
@@ -65,22 +66,42 @@ const fittingLines = ({ fitting }: Body, units: Unit): string =>
     : `\nsince then, at the fitting:\n${fitting.map((change) => `${changeWords(change)} by ${length(change.mm, units)}\n`).join('')}`;
 
 /** The same as data; lengths in mm, angles in degrees. */
-export function bodyResult(body: Body, garments: readonly Draft[], issues: readonly Issue[]) {
-  const measurements = measurementNames.map((name) => {
-    const known = body.known[name];
-    const of = name === 'shoulderSlope' ? degrees : (mm: number): number => mm;
-    const spread = known.from === 'estimated' ? { spread: of(known.spread) } : {};
-    return [name, { value: of(body.size[name]), ...known, ...spread, actsOn: garmentsOf(name, garments) }];
-  });
+export function bodyResult(
+  body: Body,
+  garments: readonly Draft[],
+  issues: readonly Issue[],
+): CompletedResult {
+  const measurements = Object.fromEntries(
+    measurementNames.map((name) => [name, measurementResult(name, body, garments)]),
+  ) as CompletedResult['measurements'];
   return {
     ok: true,
     body: body.name,
     wearer: body.wearer,
-    measurements: Object.fromEntries(measurements),
+    measurements,
     cup: cupOf(body),
     fitting: body.fitting,
     issues: issuesResult(issues),
   };
+}
+
+function measurementResult(
+  name: MeasurementName,
+  { size, known }: Body,
+  garments: readonly Draft[],
+): MeasurementResult {
+  const of = name === 'shoulderSlope' ? degrees : (mm: number): number => mm;
+  const from = known[name];
+  const rest = { value: of(size[name]), actsOn: garmentsOf(name, garments) };
+  switch (from.from) {
+    case 'estimated':
+      return { ...rest, ...from, spread: of(from.spread) };
+    case 'reconciled':
+      return { ...rest, ...from, written: of(from.written), usualError: of(from.usualError) };
+    case 'measured':
+    case 'derived':
+      return { ...rest, ...from };
+  }
 }
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;

@@ -36,7 +36,7 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
       '--sensitivity',
       'show instead how far the garment moves with each measurement, and which to take again',
     )
-    .option('--garment <name>', 'the garment for --sensitivity (see “bodkin list”)')
+    .option('--garment <garment>', 'the garment for --sensitivity (see “bodkin list”)')
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(unitsOption())

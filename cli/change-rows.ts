@@ -184,7 +184,9 @@ function figure(
   show: Show,
 ): readonly ChangeRow[] {
   const least = show === thousandths ? UNWRITTEN / 100 : UNWRITTEN;
-  return Math.abs(after - before) < least ? [] : [[name, detail, ...numbers(before, after, show)]];
+  return before === after || Math.abs(after - before) < least
+    ? []
+    : [[name, detail, ...numbers(before, after, show)]];
 }
 
 function seamRows(name: string, was: KnownSeam, is: KnownSeam, length: Show): readonly ChangeRow[] {

@@ -23,6 +23,7 @@ import {
 } from './options.ts';
 import { bodyIn, readBodyFile } from './read-body.ts';
 import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { DraftedResult } from './results/construction.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -100,7 +101,8 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   if (options.json) {
     const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
-    await session.write(json({ ...walked, ...steps, ...why }));
+    const result: DraftedResult = { ...walked, ...steps, ...why };
+    await session.write(json(result));
   } else {
     const known = { ...evaluated.value, choices: garmentDraft.choices, units };
     if (options.steps) await say(session, construction(garment, reader));

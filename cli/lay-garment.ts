@@ -13,6 +13,7 @@ import { lengthToBuy } from './length-to-buy.ts';
 import { findGarment, readStyling } from './options.ts';
 import { readBodyFile } from './read-body.ts';
 import { lengthsLine, type Reader, readerOf } from './reader.ts';
+import type { LaidResult } from './results/lay.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -109,7 +110,7 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
 }
 
 /** What `lay --json` prints of a garment: lengths in mm. */
-const layResult = (plans: readonly Planned[], issues: readonly Issue[]) => ({
+const layResult = (plans: readonly Planned[], issues: readonly Issue[]): LaidResult => ({
   ok: !issues.some(({ severity }) => severity === 'error'),
   lays: plans.map(({ plan, toBuy }) => ({
     cloth: plan.clothName,

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { areaOf, densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
 import { refusedShapes } from '../engine/lay/refused-shapes.ts';
 import { readTextFile, withoutMark } from './read-data.ts';
+import type { LaidShapesResult } from './results/lay.ts';
 import { Unusable, unusable } from './unusable.ts';
 import { reason } from './write-files.ts';
 
@@ -73,7 +74,7 @@ const withoutRepeats = (corners: readonly { readonly x: number; readonly y: numb
   });
 
 /** What `lay --shapes --json` prints: degrees, and lengths in the unit of the file. */
-export const layResult = (problem: LayProblem, lay: Lay) => ({
+export const layResult = (problem: LayProblem, lay: Lay): LaidShapesResult => ({
   density: densityOf(problem, lay.length),
   length: lay.length,
   leastLength: areaOf(problem) / problem.width,

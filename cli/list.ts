@@ -5,6 +5,7 @@ import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { findGarment, jsonOption } from './options.ts';
 import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { GarmentsResult } from './results/listed.ts';
 import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { table } from './table.ts';
@@ -25,7 +26,8 @@ export const listCommand = (session: Session, finish: (code: ExitCode) => void):
     .action(async (only: string | undefined, options: ListOptions) => {
       const asked = only === undefined ? session.garments : [findGarment(session.garments, only)];
       const drafts = asked.map(({ name, title, choices }) => ({ name, title, choices }));
-      if (options.json) await session.write(json(drafts));
+      const result: GarmentsResult = drafts;
+      if (options.json) await session.write(json(result));
       else
         for (const { name, title, choices } of drafts) {
           const reader = readerOf(session, options.units);

@@ -4,6 +4,8 @@ import type { Printed } from '../engine/render/tiles/print-pages.ts';
 import { rowLetters } from '../engine/render/tiles/tile-grid.ts';
 import { lengthFigure, lengthIn } from '../engine/text/length.ts';
 import type { Reader } from './reader.ts';
+import type { PrintedResult } from './results/made.ts';
+import { issuesResult } from './walk-result.ts';
 
 /** What a print takes: pages, how they join, and what the area alone would need. */
 export function printSummary({ name }: Paper, printed: Printed, { units }: Reader): string {
@@ -30,7 +32,7 @@ export function printSummary({ name }: Paper, printed: Printed, { units }: Reade
 const count = (many: number, what: string): string => `${many} ${what}${many === 1 ? '' : 's'}`;
 
 /** The same for other programs. */
-export const printResult = (report: Report, paper: Paper, printed: Printed) => ({
+export const printResult = (report: Report, paper: Paper, printed: Printed): PrintedResult => ({
   ok: report.ok,
   garment: report.garment,
   body: report.body,
@@ -41,5 +43,5 @@ export const printResult = (report: Report, paper: Paper, printed: Printed) => (
   rows: printed.rows,
   leftOut: printed.leftOut,
   fewestByArea: printed.fewestByArea,
-  issues: report.issues,
+  issues: issuesResult(report.issues),
 });

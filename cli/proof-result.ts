@@ -2,8 +2,9 @@ import type { Group, Tried } from '../engine/proof/groups.ts';
 import type { SketchNotes } from '../engine/proof/sketch-notes.ts';
 import type { TrialCase } from '../engine/proof/trial-case.ts';
 import type { Outcome } from '../engine/proof/verdict.ts';
+import type { ProofResult } from './results/proof.ts';
 import { sentence } from './say-issues.ts';
-import { issuesResult } from './walk-result.ts';
+import { issueResult } from './walk-result.ts';
 
 /** A draft held to everybody: what was tried, what came of it, and what its writer should know of its sketches. */
 export interface Proof {
@@ -25,8 +26,14 @@ const words: Readonly<Record<Outcome, string>> = {
 };
 
 /** What `prove --json` prints. `ok`: somebody can be drafted, and nothing is to be mended. */
-export function proofResult({ garment, tries, seed, tried, groups, notes }: Proof) {
-  const counts = Object.fromEntries(outcomes.map((outcome) => [outcome, countOf(tried, outcome)]));
+export function proofResult({ garment, tries, seed, tried, groups, notes }: Proof): ProofResult {
+  const count = (outcome: Outcome): number => countOf(tried, outcome);
+  const counts = {
+    true: count('true'),
+    refused: count('refused'),
+    'not true': count('not true'),
+    thrown: count('thrown'),
+  };
   return {
     ok: countOf(tried, 'true') > 0 && groups.every(({ failure }) => !failure),
     garment,
@@ -39,8 +46,8 @@ export function proofResult({ garment, tries, seed, tried, groups, notes }: Proo
       code,
       failure,
       count,
-      smallest,
-      issue: issuesResult([issue])[0],
+      smallest: { body: { ...smallest.body }, styling: { ...smallest.styling } },
+      issue: issueResult(issue),
     })),
     sketch: notes ?? null,
   };

@@ -1,6 +1,7 @@
 import { basename, extname } from 'node:path';
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import { dartedEdge } from '../engine/pattern/dart.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import { readOutline } from '../engine/reading/read-outline.ts';
@@ -52,7 +53,7 @@ function withNames(traced: TracedPiece, names: readonly string[] | undefined): R
   if (!names) return { ok: true, value: traced, issues: [] };
   const { edges } = traced;
   const path = '--edges';
-  const refuse = (code: string, message: string): Result<TracedPiece> => ({
+  const refuse = (code: IssueCode, message: string): Result<TracedPiece> => ({
     ok: false,
     issues: [{ code, severity: 'error', path, message }],
   });

@@ -4,6 +4,7 @@ import { type Importance, takeAgain } from '../engine/sensitivity/take-again.ts'
 import { fixed, lengthCell, lengthIn, SIXTEENTHS } from '../engine/text/length.ts';
 import { millimetres, type Unit } from '../engine/text/units.ts';
 import { lengthsLine, type Reader } from './reader.ts';
+import type { SensitivityResult } from './results/body.ts';
 import { type Column, table } from './table.ts';
 
 /** What each measurement is moved by for a reader of each unit, mm; for another program as in mm. */
@@ -77,7 +78,9 @@ function listed(slopes: readonly Slope[], units: Unit): string {
 }
 
 /** The same as data, with every girth, seam, level and edge; mm. */
-export const sensitivityResult = (ranked: readonly Importance[]) => ({
+export const sensitivityResult = (
+  ranked: readonly Importance[],
+): Pick<SensitivityResult, 'step' | 'takeAgain' | 'measurements'> => ({
   step: steps.mm,
   takeAgain: takeAgain(ranked).map(({ measurement }) => measurement),
   measurements: ranked.map(({ measurement, from, likelyError, most, slopes }) => ({

@@ -5,6 +5,7 @@ import { sensitivities } from '../engine/sensitivity/sensitivity.ts';
 import { byImportance } from '../engine/sensitivity/take-again.ts';
 import { findGarment, readStyling } from './options.ts';
 import type { Reader } from './reader.ts';
+import type { SensitivityResult } from './results/body.ts';
 import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import { sensitivityResult, sensitivityTable } from './sensitivity-table.ts';
@@ -35,17 +36,15 @@ export async function saySensitivity(
   if (!found.ok) throw new Unusable([...read, ...styling.issues, ...found.issues], reader.units);
   const issues = [...read, ...styling.issues, ...found.issues];
   const ranked = byImportance(body, found.value);
-  if (options.json)
-    await session.write(
-      json({
-        ok: true,
-        garment: draft.name,
-        body: body.name,
-        styling: styling.value,
-        ...sensitivityResult(ranked),
-        issues: issuesResult(issues),
-      }),
-    );
+  const result = (): SensitivityResult => ({
+    ok: true,
+    garment: draft.name,
+    body: body.name,
+    styling: styling.value,
+    ...sensitivityResult(ranked),
+    issues: issuesResult(issues),
+  });
+  if (options.json) await session.write(json(result()));
   else await say(session, sensitivityTable(draft.name, body.name, ranked, reader));
   sayIssues(session, issues, reader.units);
 }

@@ -6,14 +6,24 @@ import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import {
+  dateOption,
+  findGarment,
+  jsonOption,
+  readDate,
+  readStyling,
+  setOption,
+  stylingOption,
+} from './options.ts';
 import { readBodyFile } from './read-body.ts';
 import { readerOf, unitsOption } from './reader.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
+import { writtenResult } from './written-result.ts';
 
 interface SewOptions {
   readonly body: string;
@@ -21,6 +31,7 @@ interface SewOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly date?: string;
+  readonly json?: true;
   readonly units?: Unit;
 }
 
@@ -34,6 +45,7 @@ export const sewCommand = (session: Session, finish: (code: ExitCode) => void): 
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
+    .addOption(jsonOption())
     .addOption(unitsOption())
     .action(async (name: string, options: SewOptions) => finish(await sew(session, name, options)));
 
@@ -55,9 +67,12 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
     ['sewing.pdf', pdf],
   ]);
   await writeFiles(options.out, files);
-  await session.write(heading(session, report));
-  await say(session, contents(garment.sewing));
-  tell(session, `wrote sewing.html and sewing.pdf into ${options.out}\n`);
+  if (options.json) await session.write(json(writtenResult(report, garment.sewing, files)));
+  else {
+    await session.write(heading(session, report));
+    await say(session, contents(garment.sewing));
+    tell(session, `wrote sewing.html and sewing.pdf into ${options.out}\n`);
+  }
   sayIssues(session, report.issues, units);
   return report.ok ? 0 : 1;
 }

@@ -6,14 +6,24 @@ import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
-import { dateOption, findGarment, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import {
+  dateOption,
+  findGarment,
+  jsonOption,
+  readDate,
+  readStyling,
+  setOption,
+  stylingOption,
+} from './options.ts';
 import { readBodyFile } from './read-body.ts';
 import { readerOf, unitsOption } from './reader.ts';
 import { tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
+import { writtenResult } from './written-result.ts';
 
 interface TeachOptions {
   readonly body: string;
@@ -21,6 +31,7 @@ interface TeachOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly date?: string;
+  readonly json?: true;
   readonly units?: Unit;
 }
 
@@ -34,6 +45,7 @@ export const teachCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
+    .addOption(jsonOption())
     .addOption(unitsOption())
     .action(async (name: string, options: TeachOptions) => finish(await teach(session, name, options)));
 
@@ -53,8 +65,11 @@ async function teach(session: Session, name: string, options: TeachOptions): Pro
     ['lesson.pdf', pdf],
   ]);
   await writeFiles(options.out, files);
-  await session.write(heading(session, report));
-  tell(session, `wrote lesson.html and lesson.pdf, ${garment.steps.length} steps, into ${options.out}\n`);
+  if (options.json) await session.write(json(writtenResult(report, garment.steps, files)));
+  else {
+    await session.write(heading(session, report));
+    tell(session, `wrote lesson.html and lesson.pdf, ${garment.steps.length} steps, into ${options.out}\n`);
+  }
   sayIssues(session, report.issues, units);
   return report.ok ? 0 : 1;
 }

@@ -1,4 +1,5 @@
 import type { Issue } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Unit } from '../engine/text/units.ts';
 
 /** Input that cannot be used: the command ends with exit code 2 and says why, without a stack trace. */
@@ -15,5 +16,5 @@ export class Unusable extends Error {
 }
 
 /** One thing that is wrong with a file or an option. */
-export const unusable = (code: string, path: string, message: string): Unusable =>
+export const unusable = (code: IssueCode, path: string, message: string): Unusable =>
   new Unusable([{ code, severity: 'error', path, message }]);

@@ -2,10 +2,11 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { garments } from '../drafts/garments.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { type Line, lines } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
-import { type Unusable, unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { faultOf, longestLine, type WalkedLine, walkLine } from './walk-line.ts';
 import { startWorkers } from './workers.ts';
 import { reason } from './write-files.ts';
@@ -27,6 +28,11 @@ export async function walkBodies(
   file: string,
   workers: number,
 ): Promise<ExitCode> {
+  // What no body can be drafted with is said once, not on every line.
+  const usable = resolveStyling(draft.choices, styling);
+  if (!usable.ok) throw new Unusable(usable.issues);
+  const clashes = draft.clashes?.(usable.value) ?? [];
+  if (clashes.length > 0) throw new Unusable(clashes);
   const size = await sizeOf(file);
   const bar = progress(session, 'walking');
   // Threads know the garments of the program; a draft written elsewhere is walked on this one.
@@ -49,6 +55,7 @@ export async function walkBodies(
   };
   try {
     for await (const batch of batches(file)) {
+      if (!session.isRead()) break;
       walkedAny = true;
       const walked = walk(batch);
       // A failure is met when its turn to be printed comes, not before.
@@ -56,7 +63,7 @@ export async function walkBodies(
       onTheirWay.push({ end: batch.at(-1)?.end ?? 0, walked });
       if (onTheirWay.length >= workers * batchesEach) await printFirst();
     }
-    while (onTheirWay.length > 0) await printFirst();
+    while (onTheirWay.length > 0 && session.isRead()) await printFirst();
     if (!walkedAny)
       throw unusable(
         'no-measurements',

@@ -1,7 +1,9 @@
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { withoutMark } from './read-data.ts';
+import type { WalkedLineResult } from './results/report.ts';
 import type { ExitCode } from './session.ts';
 import { issuesResult } from './walk-result.ts';
 import { reason } from './write-files.ts';
@@ -46,7 +48,7 @@ export const faultOf = (line: { readonly number: number }, error: unknown): Walk
 function answer(id: string | number, evaluated: Result<Evaluation>, milliseconds: number): WalkedLine {
   const report = evaluated.ok ? evaluated.value.report : undefined;
   const ok = report?.ok ?? false;
-  const result = {
+  const result: WalkedLineResult = {
     id,
     ok,
     issues: issuesResult(gravestFirst(evaluated.issues).slice(0, mostIssues)),
@@ -82,7 +84,7 @@ function readLine(
   number: number,
   text: string | undefined,
 ): { readonly id: string | number; readonly body?: unknown; readonly issue?: Issue } {
-  const refuse = (code: string, message: string) => ({
+  const refuse = (code: IssueCode, message: string) => ({
     id: number,
     issue: { code, severity: 'error', path: `line ${number}`, message } as const,
   });

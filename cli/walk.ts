@@ -15,6 +15,7 @@ import { findGarment, jsonOption, readStyling, setOption, stylingOption, workers
 import { bodyIn, readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
 import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { WalkedResult } from './results/walked.ts';
 import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -164,7 +165,8 @@ async function show(
 ): Promise<ExitCode> {
   if (asJson) {
     const comparison = since ? { comparison: since.comparison } : {};
-    await session.write(json({ ...walkResult(report, made), ...comparison }));
+    const result: WalkedResult = { ...walkResult(report, made), ...comparison };
+    await session.write(json(result));
   } else {
     await session.write(heading(session, report));
     await say(session, walkTables(report, bands ? 'all' : 'outside', reader));

@@ -26,6 +26,7 @@ export function startWorkers<Item, Answer>(
   type Pool = WorkerPool<Item, Answer>;
   const members: Pool[] = Array.from({ length: count }, () => startWorker(task));
   let next = 0;
+  let stopped = false;
   const replaced = (at: number, dead: Pool): Pool => {
     if (members[at] === dead) members[at] = startWorker(task);
     return members[at] as Pool;
@@ -37,6 +38,7 @@ export function startWorkers<Item, Answer>(
       try {
         return await member.work(batch);
       } catch (error) {
+        if (stopped) throw error;
         told(`note: a thread stopped (${reason(error)}); what it had in work is taken up again\n`);
         const answers: Answer[] = [];
         for (const item of batch) {
@@ -52,6 +54,7 @@ export function startWorkers<Item, Answer>(
       }
     },
     stop: async () => {
+      stopped = true;
       for (const member of members) await member.stop();
     },
   };

@@ -9,6 +9,7 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
+ * | say what an issue means, by its code | `explanations` |
  * | tell an issue's message in inches | `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
@@ -36,6 +37,7 @@ export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
 export type { Issue, Result } from '../engine/issue.ts';
+export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';

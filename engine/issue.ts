@@ -1,12 +1,13 @@
 import type { ExcludedRelation } from './excluded-relation.ts';
+import type { IssueCode } from './issue-codes/issue-codes.ts';
 
 /**
  * Something a dressmaker should know, as data: which rule spoke, about what, and between which limits the
  * value should have been. The message is a full sentence in her words.
  */
 export interface Issue {
-  /** A stable short name in kebab case, such as `girth-out-of-range`. */
-  readonly code: string;
+  /** A stable short name; what each means stands in `issue-codes/` and in cli/issues.md. */
+  readonly code: IssueCode;
   /** `error`: cannot go on. `warning`: unlikely, look again. `note`: good to know. */
   readonly severity: 'error' | 'warning' | 'note';
   /** What it is about: a measurement, a styling name, or `piece/edge`. */

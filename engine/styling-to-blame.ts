@@ -6,13 +6,14 @@ import { changedDemands } from './constraints/demands.ts';
 import { type ExcludedRelation, inTolerances, limitsOf } from './excluded-relation.ts';
 import { bothSides } from './excluded-words.ts';
 import type { Issue } from './issue.ts';
+import type { IssueCode } from './issue-codes/issue-codes.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
 import { smallestThatHelps } from './smallest-that-helps.ts';
 import { plainFigure } from './text/length.ts';
 
 /** What a draft says when its lines cannot all hold: it may be the body, or what was asked for. */
-const unsolved = ['cannot-agree', 'measurements-contradict'];
+const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict'];
 
 /** Drafts that may be tried in the search for the choices to blame, once it is known that they are. */
 const ATTEMPTS = 3;

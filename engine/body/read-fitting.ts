@@ -1,4 +1,5 @@
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { inUnit } from '../text/length.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { millimetres, numberIn, type Unit } from '../text/units.ts';
@@ -54,7 +55,7 @@ export function readFitting(
 }
 
 function readChange(item: unknown, path: string, units: Unit): Read {
-  const refuse = (code: string, message: string): Read => ({
+  const refuse = (code: IssueCode, message: string): Read => ({
     issue: { code, severity: 'error', path, message },
   });
   if (typeof item !== 'object' || item === null || Array.isArray(item))

@@ -1,5 +1,7 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
+
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { nearestWords } from '../text/nearest-word.ts';
 import { numberIn, type Unit, unitNames } from '../text/units.ts';
 import { withoutTurns } from '../text/without-turns.ts';
@@ -109,7 +111,7 @@ const missingFields = (fields: Readonly<Record<string, unknown>>): readonly Issu
 function unreadable(field: ReadField, value: unknown): Issue {
   const given = shown(value);
   const simple = typeof value === 'string' || Number.isFinite(value) ? { value: given } : {};
-  const refuse = (code: string, message: string): Issue => ({ ...issue(code, field, message), ...simple });
+  const refuse = (code: IssueCode, message: string): Issue => ({ ...issue(code, field, message), ...simple });
   switch (field) {
     case 'units':
       return refuse('unknown-unit', `${given} is no unit for measurements: use ${unitNames.join(', ')}.`);
@@ -150,7 +152,7 @@ function notSure(value: unknown): string {
   return `There is no measurement called ${shown(stray)} to be sure of. ${hint}`;
 }
 
-const issue = (code: string, path: string, message: string): Issue => ({
+const issue = (code: IssueCode, path: string, message: string): Issue => ({
   code,
   severity: 'error',
   path,

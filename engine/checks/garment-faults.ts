@@ -91,7 +91,7 @@ const garment = z.object({
     }),
   ),
   notions: z.array(z.object({ name: text, count: finite, length: finite })),
-  steps: z.array(z.object({ number: finite, title: text, text })),
+  steps: z.array(z.object({ number: finite, title: text, says: z.array(z.union([text, finite])) })),
   shapes: z.array(
     z
       .object({ name: text, kind: z.enum(Object.keys(instruments)), outside: text })

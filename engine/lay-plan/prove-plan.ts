@@ -4,6 +4,7 @@ import type { Point } from '../geometry/point.ts';
 import { polygonOf } from '../geometry/polygon.ts';
 import { scaledFrom, transformedEdge } from '../geometry/transform.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { overlap } from '../lay/proof.ts';
 import { type Found, readMarkup } from '../reading/read-markup.ts';
 import { readPath } from '../reading/read-path.ts';
@@ -119,7 +120,7 @@ function counted(
   return issues;
 }
 
-const issue = (code: string, path: string, message: string): Issue => ({
+const issue = (code: IssueCode, path: string, message: string): Issue => ({
   code,
   severity: 'error',
   path,

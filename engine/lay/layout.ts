@@ -35,7 +35,11 @@ export class Layout {
 
   constructor(problem: LayProblem) {
     const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
-    const byShape = problem.shapes.map(posturesOf);
+    const byShape = problem.shapes.map((shape) => {
+      const all = posturesOf(shape);
+      const fitting = all.filter(({ halfHeight }) => 2 * halfHeight <= problem.width);
+      return fitting.length > 0 ? fitting : all;
+    });
     this.count = copies.length;
     this.width = problem.width;
     this.length = 0;
@@ -179,8 +183,17 @@ export class Layout {
     return count === 1 ? first : first + Math.floor(random() * count);
   }
 
+  /** The posture in which a copy takes the least length. */
+  private shortest(i: number): number {
+    const first = this.firstPosture[i] as number;
+    let best = first;
+    for (let k = first; k < first + (this.postureCount[i] as number); k++)
+      if ((this.halfWidth[k] as number) < (this.halfWidth[best] as number)) best = k;
+    return best;
+  }
+
   /** The least and the greatest y of a copy's middle. */
-  lowest(_i: number, posture: number): number {
+  lowest(posture: number): number {
     return this.halfHeight[posture] as number;
   }
 
@@ -189,12 +202,14 @@ export class Layout {
     return this.onFold[i] ? half : this.width - half;
   }
 
-  /** Moves a copy into the strip. */
+  /** Moves a copy into the strip, and turns one that is too long for it to where it is shortest. */
   keepInside(i: number): void {
+    if (2 * (this.halfWidth[this.posture[i] as number] as number) > this.length)
+      this.posture[i] = this.shortest(i);
     const posture = this.posture[i] as number;
     const half = this.halfWidth[posture] as number;
     this.x[i] = Math.max(half, Math.min(this.length - half, this.x[i] as number));
-    this.y[i] = Math.max(this.lowest(i, posture), Math.min(this.highest(i, posture), this.y[i] as number));
+    this.y[i] = Math.max(this.lowest(posture), Math.min(this.highest(i, posture), this.y[i] as number));
   }
 
   /** How far the copies reach. */

@@ -86,11 +86,13 @@ class Search {
     const trying = separate(layout, this.random, { passes, strikes });
     for (;;) {
       const { done, value } = trying.next();
+      this.rounds += 1;
       if (done) {
         layout.recall(value.places);
-        return { ...value.places, least: value.done && this.keep() ? 0 : Math.max(value.least, unproven) };
+        const least = value.done && this.keep() ? 0 : Math.max(value.least, unproven);
+        yield this.progress();
+        return { ...value.places, least };
       }
-      this.rounds += 1;
       yield this.progress();
       if (this.share() >= until) return { ...layout.remember(), least: Math.max(layout.total(), unproven) };
     }
@@ -143,7 +145,7 @@ class Search {
       const started = this.rounds;
       const nearly: (Remembered & { least: number })[] = [];
       for (;;) {
-        const tried = yield* this.part(200, 3, exploring);
+        const tried = yield* this.part(80, 2, exploring);
         if (this.share() >= exploring) return;
         if (tried.least === 0) break;
         if (step > leastStep) {

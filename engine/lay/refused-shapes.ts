@@ -1,11 +1,12 @@
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { doubledArea, inWay, type LayProblem } from './problem.ts';
 import { crossesItself } from './proof.ts';
 
 /** Why shapes cannot be laid: an outline without area or that crosses itself, a shape too broad for the strip, none at all. */
 export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
   const refused: Issue[] = shapes.flatMap(({ name, outline, ways, count }): Issue[] => {
-    const error = (code: string, message: string): Issue[] => [
+    const error = (code: IssueCode, message: string): Issue[] => [
       { code, severity: 'error', path: name, message },
     ];
     if (count === 0) return [];

@@ -2,8 +2,8 @@ import type { Layout } from './layout.ts';
 import type { Random } from './random.ts';
 
 /** Places tried all over the strip, and near the copy's own. */
-const anywhere = 50;
-const nearby = 25;
+const anywhere = 20;
+const nearby = 15;
 
 /** How many of the best are improved. */
 const finalists = 3;
@@ -39,7 +39,7 @@ export class PlaceSeeker {
     for (let k = 0; k < anywhere; k++) {
       const posture = layout.somePosture(i, random);
       const half = layout.halfWidth[posture] as number;
-      const low = layout.lowest(i, posture);
+      const low = layout.lowest(posture);
       this.tryPlace(
         i,
         posture,
@@ -67,8 +67,9 @@ export class PlaceSeeker {
   private tryPlace(i: number, posture: number, wantedX: number, wantedY: number): void {
     const { layout } = this;
     const half = layout.halfWidth[posture] as number;
+    if (2 * half > layout.length) return;
     const x = Math.max(half, Math.min(layout.length - half, wantedX));
-    const y = Math.max(layout.lowest(i, posture), Math.min(layout.highest(i, posture), wantedY));
+    const y = Math.max(layout.lowest(posture), Math.min(layout.highest(i, posture), wantedY));
     const worst = (this.best[finalists - 1] as Place).cost;
     const cost = layout.cost(i, posture, x, y, worst);
     if (cost < worst) this.enter(posture, x, y, cost);
@@ -95,7 +96,7 @@ export class PlaceSeeker {
     const { layout, random } = this;
     const { posture } = place;
     const half = layout.halfWidth[posture] as number;
-    const [right, low, high] = [layout.length - half, layout.lowest(i, posture), layout.highest(i, posture)];
+    const [right, low, high] = [layout.length - half, layout.lowest(posture), layout.highest(i, posture)];
     let step = start;
     while (step > least && place.cost > 0) {
       const axis = random() * 4;

@@ -1,6 +1,6 @@
 import { execFile, spawn } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { existsSync, readFileSync } from 'node:fs';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
@@ -82,5 +82,26 @@ describe('the program as installed', () => {
     });
     expect(await new Promise((resolve) => child.on('close', resolve))).toBe(0);
     expect(said).toBe('');
+  });
+
+  // `sh` knows no pipefail: each part of the pipe writes down how it ended.
+  test.each([
+    ['a refusal', ['walk', 'bodice', '--body', 'nowhere.yaml'], '2\n'],
+    ['what is all true', ['walk', 'trial', '--body', 'body.json', '--json'], '0\n'],
+  ])('ends with the code of %s though both its outputs are closed', async (_, words, ended) => {
+    await writeFile(join(folder, 'body.json'), JSON.stringify(measurements));
+    const line = `{ "${process.execPath}" "${program}" ${words.join(' ')} 2>&1; echo $? >ended; } | true`;
+    const { stdout, stderr } = await runFile('sh', ['-c', line], { cwd: folder });
+    expect(stdout + stderr).toBe('');
+    await expect.poll(() => readFile(join(folder, 'ended'), 'utf8'), { timeout: 20_000 }).toBe(ended);
+    await rm(join(folder, 'ended'));
+  });
+
+  test.skipIf(!existsSync('/dev/full'))('tells that there is no room for its results', async () => {
+    const ran = runFile('sh', ['-c', `"${process.execPath}" "${program}" list >/dev/full`]);
+    await expect(ran).rejects.toMatchObject({
+      code: 74,
+      stderr: expect.stringContaining('the disk is full'),
+    });
   });
 });

@@ -11,6 +11,7 @@ function drawn(live: boolean): string {
     tell: (text) => {
       told += text;
     },
+    isRead: () => true,
     live,
     colour: false,
     columns: 80,

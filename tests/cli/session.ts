@@ -19,6 +19,7 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
     tell: (text) => {
       err += text;
     },
+    isRead: () => true,
     live: false,
     colour: false,
     columns: 2000,

@@ -2,6 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { garments } from '../../drafts/garments.ts';
 import { measurements } from '../engine/bib.ts';
 import { bodkin } from './session.ts';
 
@@ -88,7 +89,7 @@ describe('walk', () => {
       notches: 0,
     });
     expect(issues).toContainEqual({
-      code: 'no-bib',
+      code: 'own-no-bib',
       severity: 'error',
       path: 'princess',
       message: 'No bib today.',
@@ -192,6 +193,41 @@ describe('walk over many bodies', () => {
     expect(code).toBe(1);
     expect(results[0]).toMatchObject({ ok: false, worst: { join: 0, girth: 0 } });
     expect(results[0].worst.seam).toBeCloseTo(2, 6);
+  });
+
+  test('says once what no body can be drafted with', async () => {
+    const { code, out, err } = await bodkin([
+      ...['walk', 'bib', '--bodies', 'nowhere.ndjson'],
+      ...['--set', 'misfit=99', '--set', 'moood=bad'],
+    ]);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err.match(/misfit/g)).toHaveLength(1);
+    expect(err).toContain('“mood”');
+  });
+
+  test.each(['bodice', 'dress'])(
+    'says once what cannot go together whatever the body: %s',
+    async (garment) => {
+      const words = ['walk', garment, '--bodies', 'nowhere.ndjson', '--set', 'neckline=round'];
+      const { code, out, err } = await bodkin(words, { garments });
+      expect({ code, out }).toEqual({ code: 2, out: '' });
+      expect(err).toMatch(/^error: A gathered front is straight .* it cannot be round\./);
+      expect(err.split('\n')).toHaveLength(2);
+    },
+  );
+
+  test('stops, with the code of what was found, when nobody reads on', async () => {
+    const file = join(folder, 'long.ndjson');
+    await writeFile(file, `{}\n${`${row({})}\n`.repeat(200)}`);
+    let lines = 0;
+    const ran = await bodkin(['walk', 'bib', '--bodies', file], {
+      write: async (text) => {
+        lines += text.split('\n').length - 1;
+      },
+      isRead: () => lines === 0,
+    });
+    expect(ran.code).toBe(2);
+    expect(lines).toBeLessThan(50);
   });
 
   test('a fault of the program on one body is told on its line', async () => {

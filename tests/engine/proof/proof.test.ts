@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { IssueCode } from '../../../engine/issue-codes/issue-codes.ts';
 import type { Choice } from '../../../engine/pattern/styling.ts';
 import { resolveStyling } from '../../../engine/pattern/styling-values.ts';
 import { grouped } from '../../../engine/proof/groups.ts';
@@ -47,7 +48,7 @@ describe('the cases that a draft is held to', () => {
 
 describe('a case made smaller', () => {
   const all = Object.fromEntries(choices.map(({ name }) => [name, name === 'word' ? 'b' : 7]));
-  const found: TrialCase = { body: { name: 'odd' }, styling: all };
+  const found: TrialCase = { body: { name: 'own-odd' }, styling: all };
   const needs =
     (...names: readonly string[]) =>
     async ({ styling }: TrialCase): Promise<boolean> =>
@@ -63,8 +64,8 @@ describe('a case made smaller', () => {
   );
 
   it('keeps the body where it takes that', async () => {
-    const same = async (smaller: TrialCase): Promise<boolean> => smaller.body.name === 'odd';
-    expect(await shrunk(found, measurements, same)).toEqual({ body: { name: 'odd' }, styling: {} });
+    const same = async (smaller: TrialCase): Promise<boolean> => smaller.body.name === 'own-odd';
+    expect(await shrunk(found, measurements, same)).toEqual({ body: { name: 'own-odd' }, styling: {} });
   });
 
   it('is given up after some attempts', async () => {
@@ -101,7 +102,7 @@ describe('the verdict on a case', () => {
 });
 
 describe('cases that are not true', () => {
-  const verdict = (outcome: Verdict['outcome'], ...codes: readonly string[]): Verdict => ({
+  const verdict = (outcome: Verdict['outcome'], ...codes: readonly IssueCode[]): Verdict => ({
     outcome,
     issues: codes.map((code) => ({ code, severity: 'error', path: '', message: code })),
   });
@@ -113,18 +114,18 @@ describe('cases that are not true', () => {
   it('are put together by what is wrong, failures first, each with its smallest case', () => {
     const groups = grouped([
       { trial: made(0), verdict: verdict('true') },
-      { trial: made(1), verdict: verdict('refused', 'too-short') },
-      { trial: made(4), verdict: verdict('not true', 'open', 'odd', 'open') },
-      { trial: made(2), verdict: verdict('not true', 'open') },
+      { trial: made(1), verdict: verdict('refused', 'own-too-short') },
+      { trial: made(4), verdict: verdict('not true', 'own-open', 'own-odd', 'own-open') },
+      { trial: made(2), verdict: verdict('not true', 'own-open') },
       { trial: made(3), verdict: verdict('refused', 'draft-cannot-agree') },
       { trial: made(5), verdict: verdict('thrown', 'draft-mistake') },
     ]);
     expect(groups.map(({ code, count, failure, smallest }) => [code, count, failure, smallest])).toEqual([
       ['draft-mistake', 1, true, made(5)],
-      ['open', 2, true, made(2)],
-      ['odd', 1, true, made(4)],
+      ['own-open', 2, true, made(2)],
+      ['own-odd', 1, true, made(4)],
       ['draft-cannot-agree', 1, true, made(3)],
-      ['too-short', 1, false, made(1)],
+      ['own-too-short', 1, false, made(1)],
     ]);
   });
 });
