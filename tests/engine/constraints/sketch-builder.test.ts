@@ -61,6 +61,18 @@ describe('a sketch written step by step', () => {
     expect(distance(placed(answer, 'd'), placed(answer, 'c'))).toBeCloseTo(106, 6);
   });
 
+  it('turns by a quarter of a circle where a curve stands square to another, either way', () => {
+    const [from, to] = [endOf('front'), startOf('hem')];
+    expect(say.square('corner', from, to, 1)).toEqual({
+      kind: 'turn',
+      name: 'corner',
+      from,
+      to,
+      angle: Math.PI / 2,
+    });
+    expect(say.square('corner', from, to, -1)).toMatchObject({ angle: -Math.PI / 2 });
+  });
+
   it('gathers one edge to another by a ratio, fairly', () => {
     const draw = new SketchBuilder();
     draw.fixed('a', { x: 0, y: 0 });
