@@ -2,6 +2,8 @@ import { InvalidArgumentError, Option } from 'commander';
 import { cupDifference, cupLetters } from '../engine/body/cup.ts';
 import { paperWords } from '../engine/render/tiles/papers.ts';
 import type { Measure, PlaceOnEdge } from '../engine/shaping/alteration.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { writtenLength } from '../engine/text/written-length.ts';
 import { USUAL } from './alter-steps.ts';
 
 /** What `bodkin alter` was told, but for the alterations themselves (`stepsOf`). */
@@ -22,6 +24,7 @@ export interface AlterOptions {
   readonly date?: string;
   readonly out?: string;
   readonly paper?: string;
+  readonly units?: Unit;
   readonly json?: true;
 }
 
@@ -29,7 +32,7 @@ export interface AlterOptions {
 export const readingOptions = (): readonly Option[] => [
   new Option(
     '--mm-per-unit <mm>',
-    'how large one unit of the drawing is; otherwise the 50 mm test square tells',
+    'how large one unit of the drawing is; otherwise the 50-mm test square tells',
   ).argParser(between(0.0001, 1000)),
   new Option('--piece <name>', 'the outline of that name, where the drawing holds several'),
   new Option(
@@ -44,11 +47,11 @@ export const readingOptions = (): readonly Option[] => [
   new Option('--traced <line>', 'which line was traced; from a cutting line the allowance is taken off first')
     .choices(['stitching', 'cutting'])
     .default('stitching'),
-  new Option('--allowance <mm>', 'seam allowance to draw, and to take off a cutting line')
-    .argParser(between(0, 60))
+  new Option('--allowance <length>', 'seam allowance to draw, and to take off a cutting line')
+    .argParser(lengthBetween(0, 60))
     .default(12.7),
-  new Option('--hem-allowance <mm>', 'hem allowance to draw, and to take off')
-    .argParser(between(0, 100))
+  new Option('--hem-allowance <length>', 'hem allowance to draw, and to take off')
+    .argParser(lengthBetween(0, 100))
     .default(12.7),
 ];
 
@@ -62,7 +65,9 @@ export const alteringOptions = (): readonly Option[] => [
   ),
   new Option('--lines <count>', 'how many slash lines').argParser(between(1, 60)).default(USUAL.lines),
   new Option('--hinge <edge>', 'keep the strips joined at this edge, and open the other one'),
-  new Option('--spread <mm>', 'slash and spread by so much in all').argParser(between(-500, 3000)),
+  new Option('--spread <length>', 'slash and spread by so much in all: 40 (mm), or 1 1/2 in').argParser(
+    lengthBetween(-500, 3000),
+  ),
   new Option('--gather <ratio>', 'spread until the first slashed edge is so many times its seam').argParser(
     between(1, 6),
   ),
@@ -72,17 +77,20 @@ export const alteringOptions = (): readonly Option[] => [
     '... to this cup: half the difference in girth, for half a front',
   ).argParser(cup),
   new Option('--whole', 'the piece goes right across both sides: the whole difference in girth'),
-  new Option('--pivot-dart <edge@place>', 'turn the dart to this place: side@60 (mm) or side@50%').argParser(
-    place,
-  ),
+  new Option(
+    '--pivot-dart <edge@place>',
+    'turn the dart to this place: side@60 (mm), side@2 3/8in or side@50%',
+  ).argParser(place),
   new Option('--dart <edge>', 'a leg of the dart meant, where there are several'),
   new Option('--share <share>', 'how much of the dart to turn')
     .argParser(between(0.01, 1))
     .default(USUAL.share),
-  new Option('--short <mm>', 'draw the point of the dart so far short of the pin').argParser(between(0, 100)),
-  new Option('--lengthen <mm>', 'cut across and let down by so much').argParser(between(0.1, 2000)),
-  new Option('--shorten <mm>', 'cut across and take up by so much').argParser(between(0.1, 2000)),
-  new Option('--at <level>', 'where to cut across, below the top: 120 (mm) or 40%').argParser(measure),
+  new Option('--short <length>', 'draw the point of the dart so far short of the pin').argParser(
+    lengthBetween(0, 100),
+  ),
+  new Option('--lengthen <length>', 'cut across and let down by so much').argParser(lengthBetween(0.1, 2000)),
+  new Option('--shorten <length>', 'cut across and take up by so much').argParser(lengthBetween(0.1, 2000)),
+  new Option('--at <level>', 'where to cut across, below the top: 120 (mm), 5in or 40%').argParser(measure),
   new Option('--move-notch <notch=edge@place>', 'set a notch elsewhere: bust=side@80').argParser(notchMove),
   new Option('--mirror <edge>', 'draw the other half, mirrored in this edge'),
 ];
@@ -120,6 +128,18 @@ const between =
     return value;
   };
 
+/** A length in mm, or with its unit behind it. */
+const lengthBetween =
+  (least: number, most: number) =>
+  (text: string): number => {
+    const value = writtenLength(text)?.value;
+    if (value === undefined || value < least || value > most)
+      throw new InvalidArgumentError(
+        `It should be a length from ${least} to ${most} mm, such as 40, 4 cm or 1 1/2 in.`,
+      );
+    return value;
+  };
+
 function names(text: string): readonly string[] {
   const list = text.split(',').map((name) => name.trim());
   if (list.some((name) => name === '' || name.length > 60))
@@ -139,9 +159,12 @@ const pairOf =
   };
 
 function measure(text: string): Measure {
-  const [, number, percent] = /^\s*(\d+(?:\.\d+)?)\s*(?:(%)|mm)?\s*$/.exec(text) ?? [];
-  if (number === undefined) throw new InvalidArgumentError('It should be mm or a share, such as 120 or 40%.');
-  return percent ? { share: Number(number) / 100 } : { mm: Number(number) };
+  const [, percent] = /^\s*(\d+(?:\.\d+)?)\s*%\s*$/.exec(text) ?? [];
+  if (percent !== undefined) return { share: Number(percent) / 100 };
+  const mm = writtenLength(text)?.value;
+  if (mm === undefined || mm < 0)
+    throw new InvalidArgumentError('It should be a length or a share, such as 120, 5in or 40%.');
+  return { mm };
 }
 
 function place(text: string): PlaceOnEdge {

@@ -7,8 +7,13 @@ import type { Piece } from '../engine/pattern/piece.ts';
 import { GUIDE, widthAt } from '../engine/shaping/own-piece.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import type { PartnerWalk } from '../engine/shaping/walk-partner.ts';
+import { fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { millimetres, type Unit } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+import { lengthsLine, type Reader } from './reader.ts';
+import type { AlteredResult } from './results/alter.ts';
 import { countIssues } from './say-issues.ts';
-import { type Column, fixed, table } from './table.ts';
+import { type Column, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
 /** A piece before and after, and everything that is told about it. */
@@ -24,7 +29,15 @@ export interface AlterOutcome {
 }
 
 /** The same as data; lengths in mm. */
-export function alterResult({ traced, before, after, done, deviation, seam, issues }: AlterOutcome) {
+export function alterResult({
+  traced,
+  before,
+  after,
+  done,
+  deviation,
+  seam,
+  issues,
+}: AlterOutcome): AlteredResult {
   return {
     ok: issues.every(({ severity }) => severity !== 'error'),
     piece: after.name,
@@ -46,8 +59,11 @@ export function alterResult({ traced, before, after, done, deviation, seam, issu
 }
 
 /** What was done, edge by edge, and what the seam takes now. */
-export function alterTables(outcome: AlterOutcome): string {
+export function alterTables(outcome: AlterOutcome, reader: Reader): string {
   const { traced, before, after, done, deviation, seam, issues } = outcome;
+  const { units } = reader;
+  const figure = figureIn(units);
+  const length = (mm: number): string => `${figure(mm)} ${units}`;
   const edges = table(
     edgeColumns,
     edgeRows(before, after).map(([name, was, is]) => {
@@ -55,33 +71,40 @@ export function alterTables(outcome: AlterOutcome): string {
       const at = start ? edgeStart(start) : undefined;
       return [
         name,
-        was === undefined ? '' : fixed(was, 1),
-        is === undefined ? '' : fixed(is, 1),
-        was === undefined || is === undefined ? '' : signed(is - was),
-        at ? `${fixed(at.x, 0)}, ${fixed(at.y, 0)}` : '',
+        was === undefined ? '' : figure(was),
+        is === undefined ? '' : figure(is),
+        was === undefined || is === undefined ? '' : signed(is - was, figure),
+        at ? `${figure(at.x, 0)}, ${figure(at.y, 0)}` : '',
       ];
     }),
+    reader.columns,
   );
-  const notches = after.notches.map(
-    ({ name, edge, at }) => `notch ${name}: ${fixed(at, 1)} mm along ${edge}\n`,
-  );
+  const notches = after.notches.map(({ name, edge, at }) => `notch ${name}: ${length(at)} along ${edge}\n`);
   const darts = dartRows(after).map(
     ({ legs, mouth, pressedOver: over }) =>
-      `dart ${legs.join(' to ')}: ${fixed(mouth, 1)} mm wide, stitched and pressed over ${over}\n`,
+      `dart ${legs.join(' to ')}: ${length(mouth)} wide, stitched and pressed over ${over}\n`,
   );
   const [was, is] = [guideWidth(before), guideWidth(after)];
+  const more = signedArea(after.edges) - signedArea(before.edges);
   return [
-    `${doneWords(done)}\n\n${edges}\n`,
+    `${withLengthsIn(doneWords(done), units)}\n\n${lengthsLine(reader)}${edges}\n`,
     ...notches,
     ...darts,
-    `${GUIDE}: ${fixed(was, 1)} mm across, now ${fixed(is, 1)} mm\n`,
-    `inside the stitching line: ${clothWords(signedArea(after.edges) - signedArea(before.edges))}\n`,
-    deviation > 0 ? `cut edges blended within ${fixed(deviation, 1)} mm of where the strips lie\n` : '',
-    `scale: one unit is ${traced.mmPerUnit.toPrecision(6)} mm (${scaleWords[traced.scaleFrom]})\n`,
-    seam ? `\n${seamWords(seam)}` : '',
+    `${GUIDE}: ${length(was)} across, now ${length(is)}\n`,
+    `inside the stitching line: ${clothWords(more, units)}\n`,
+    deviation > 0 ? `cut edges blended within ${length(deviation)} of where the strips lie\n` : '',
+    `scale: one unit is ${(traced.mmPerUnit / millimetres[units]).toPrecision(6)} ${units} (${scaleWords[traced.scaleFrom]})\n`,
+    seam ? `\n${seamWords(seam, units)}` : '',
     `issues: ${countIssues(issues)}\n`,
   ].join('');
 }
+
+/** The unit that areas are told in, mm, and its square in words. */
+const areaIn: Readonly<Record<Unit, readonly [number, string]>> = {
+  mm: [millimetres.cm, 'cm²'],
+  cm: [millimetres.cm, 'cm²'],
+  in: [millimetres.in, 'square inches'],
+};
 
 const doneWords = (done: readonly string[]): string => {
   const [first = 'nothing altered', ...others] = done;
@@ -89,33 +112,43 @@ const doneWords = (done: readonly string[]): string => {
 };
 
 /** A change of area, mm², as cloth. */
-function clothWords(change: number): string {
-  const size = fixed(Math.abs(change) / 100, 1);
+function clothWords(change: number, units: Unit): string {
+  const [side, squares] = areaIn[units];
+  const size = fixed(Math.abs(change) / side ** 2, 1);
   if (Number(size) === 0) return 'as much cloth as before';
-  return `${size} cm² ${change > 0 ? 'more' : 'less'} cloth`;
+  return `${size} ${squares} ${change > 0 ? 'more' : 'less'} cloth`;
 }
 
 const scaleWords = {
   given: 'as you said',
-  square: 'from the 50 mm test square',
+  square: 'from the 50-mm test square',
   drawing: 'from the size the drawing gives itself',
 } as const;
 
 /** What a seam with a partner takes, in a dressmaker's words, and where. */
-function seamWords({ edge, partner, before, after, partnerLength, ...seam }: PartnerWalk): string {
-  const lengths = `${edge}: ${fixed(before, 1)} mm, now ${fixed(after, 1)} mm; its partner ${partner}: ${fixed(partnerLength, 1)} mm\n`;
+function seamWords(
+  { edge, partner, before, after, partnerLength, ...seam }: PartnerWalk,
+  units: Unit,
+): string {
+  const length = (mm: number): string => `${figureIn(units)(mm)} ${units}`;
+  const lengths = `${edge}: ${length(before)}, now ${length(after)}; its partner ${partner}: ${length(partnerLength)}\n`;
   const verdict = {
     plain: 'sewn plain: both are equally long\n',
-    gather: `gather ${fixed(after, 1)} mm to ${fixed(partnerLength, 1)} mm: ${fixed(seam.gathers, 1)} mm of gathers, ratio ${fixed(seam.ratio, 3)} to 1\n`,
-    'partner longer': `the partner is ${fixed(-seam.gathers, 1)} mm longer: gather that one, or spread more\n`,
+    gather: `gather ${length(after)} to ${length(partnerLength)}: ${length(seam.gathers)} of gathers, ratio ${fixed(seam.ratio, 3)} to 1\n`,
+    'partner longer': `the partner is ${length(-seam.gathers)} longer: gather that one, or spread more\n`,
   }[seam.verdict];
   if (seam.stretches.length < 2) return lengths + verdict;
   const stretches = seam.stretches.map(
-    ({ from, to, lengthA, lengthB }) =>
-      `  ${from} to ${to}: ${fixed(lengthA, 1)} mm to ${fixed(lengthB, 1)} mm\n`,
+    ({ from, to, lengthA, lengthB }) => `  ${from} to ${to}: ${length(lengthA)} to ${length(lengthB)}\n`,
   );
   return lengths + verdict + stretches.join('');
 }
+
+/** A length of a piece (mm) as it is shown. */
+const figureIn =
+  (units: Unit) =>
+  (mm: number, decimals = 1): string =>
+    lengthCell(mm, units, decimals, SIXTEENTHS);
 
 /** The darts that are drawn, and to which side their cloth goes. */
 const dartRows = (piece: Piece) =>
@@ -142,12 +175,13 @@ function edgeRows(
   return [...names].map((name) => [name, length(before, name), length(after, name)]);
 }
 
-const signed = (value: number): string => (value > 0.05 ? `+${fixed(value, 1)}` : fixed(value, 1));
+const signed = (value: number, figure: (value: number) => string): string =>
+  value > 0.05 ? `+${figure(value)}` : figure(value);
 
 const edgeColumns: readonly Column[] = [
   { title: 'edge, clockwise' },
-  { title: 'traced (mm)', right: true },
-  { title: 'now (mm)', right: true },
+  { title: 'traced', right: true },
+  { title: 'now', right: true },
   { title: 'change', right: true },
   { title: 'starts at x, y' },
 ];

@@ -25,8 +25,9 @@ import { type AlterOutcome, alterResult, alterTables } from './alter-result.ts';
 import { alterationOf, type StepOptions, stepsOf } from './alter-steps.ts';
 import { readFonts } from './fonts.ts';
 import { jsonOption } from './options.ts';
-import { plain } from './plain.ts';
 import { readOwn, readPartner } from './read-traced.ts';
+import { readerOf, unitsOption } from './reader.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { used } from './used.ts';
@@ -39,10 +40,10 @@ export function alterCommand(session: Session, finish: (code: ExitCode) => void)
     .description(
       'alter a piece you own, from an outline traced as SVG; without an alteration, show its edges',
     )
-    .argument('<svg>', 'the traced piece, with a 50 mm square marked “test square”');
+    .argument('<svg>', 'the traced piece, with a 50-mm square marked “test square”');
   const [altering, then] = [alteringOptions(), thenOption()];
-  for (const option of [...readingOptions(), ...altering, then, ...outcomeOptions(), jsonOption()])
-    command.addOption(option);
+  const outcome = [...outcomeOptions(), unitsOption(), jsonOption()];
+  for (const option of [...readingOptions(), ...altering, then, ...outcome]) command.addOption(option);
   const steps = stepsOf(command, altering, then);
   return command.action(async (file: string, options: AlterOptions) =>
     finish(await alterFile(session, file, options, steps())),
@@ -55,6 +56,7 @@ async function alterFile(
   options: AlterOptions,
   steps: readonly StepOptions[],
 ): Promise<ExitCode> {
+  const reader = readerOf(session, options.units);
   const { traced, piece: before, issues: read } = await readOwn(file, options);
   const partner = await readPartner(options);
   const sewn = { seam: options.seam, partner: partner?.length };
@@ -62,10 +64,10 @@ async function alterFile(
     before,
     steps.flatMap((step) => alterationOf(step, sewn) ?? []),
   );
-  const { piece, deviation, done } = used(altered);
+  const { piece, deviation, done } = used(altered, reader.units);
   const slashed = steps.find(({ along }) => along !== undefined)?.along;
   const edge = options.seam ?? slashed?.[0] ?? piece.edges[0]?.name ?? '';
-  const seam = partner && used(walkPartner(before, { piece, edge }, partner));
+  const seam = partner && used(walkPartner(before, { piece, edge }, partner), reader.units);
   const garment = garmentOf(piece, options);
   const cutLines = cuttingLines(garment, PARALLEL);
   const issues = [
@@ -86,7 +88,7 @@ async function alterFile(
   };
   const result = json(alterResult(outcome));
   if (options.out !== undefined) {
-    const drawn = pieceSvgs(garment, cutLines, { date: options.date });
+    const drawn = pieceSvgs(garment, cutLines, { date: options.date, units: options.units });
     const printed = await pdfFile(garment, cutLines, options);
     await writeFiles(
       options.out,
@@ -95,11 +97,10 @@ async function alterFile(
   }
   if (options.json) await session.write(result);
   else {
-    await session.write(plain(alterTables(outcome)));
-    if (options.out !== undefined)
-      session.tell(plain(`wrote the piece and report.json into ${options.out}\n`));
+    await say(session, alterTables(outcome, reader));
+    if (options.out !== undefined) tell(session, `wrote the piece and report.json into ${options.out}\n`);
   }
-  sayIssues(session, issues);
+  sayIssues(session, issues, reader.units);
   return issues.some(({ severity }) => severity === 'error') ? 1 : 0;
 }
 
@@ -107,10 +108,10 @@ async function alterFile(
 async function pdfFile(
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
-  { paper, date }: AlterOptions,
+  { paper, date, units }: AlterOptions,
 ): Promise<readonly (readonly [string, Uint8Array])[]> {
   if (paper === undefined) return [];
-  const { pages } = used(printPages(garment, cutLines, used(readPaper(paper)), { date }));
+  const { pages } = used(printPages(garment, cutLines, used(readPaper(paper)), { date, units }));
   const title = `${garment.name} for ${garment.body}`;
   return [['pattern.pdf', await pdfOf(pages, title, await readFonts())]];
 }

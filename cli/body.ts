@@ -2,10 +2,13 @@ import { Command } from 'commander';
 import type { Body } from '../engine/body/body.ts';
 import { readBody } from '../engine/body/read.ts';
 import type { Issue } from '../engine/issue.ts';
+import type { Unit } from '../engine/text/units.ts';
 import { bodyResult, bodyTable } from './body-table.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
-import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
+import { type Reader, readerOf, unitsOption, unitsWritten } from './reader.ts';
+import { reconciledTable } from './reconciled-table.ts';
+import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import { type SensitivityOptions, saySensitivity } from './sensitivity.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -14,6 +17,8 @@ import { json } from './walk-result.ts';
 
 interface BodyOptions extends Partial<SensitivityOptions> {
   readonly sensitivity?: true;
+  readonly reconcile?: true;
+  readonly units?: Unit;
 }
 
 /** `bodkin body`: one set of measurements, validated and completed, where each number came from, and what it acts on. */
@@ -24,19 +29,28 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
     )
     .argument('<file>', 'measurements, YAML or JSON')
     .option(
+      '--reconcile',
+      'where measurements contradict each other, find the most likely body behind them and show what was moved; as reconcile: true in the file, which every command heeds',
+    )
+    .option(
       '--sensitivity',
       'show instead how far the garment moves with each measurement, and which to take again',
     )
-    .option('--garment <name>', 'the garment for --sensitivity (see “bodkin list”)')
+    .option('--garment <garment>', 'the garment for --sensitivity (see “bodkin list”)')
     .addOption(stylingOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (file: string, options: BodyOptions) => {
       const asked = sensitivityAsked(options);
-      const read = readBody(await readBodyFile(file));
-      if (!read.ok) throw new Unusable(read.issues);
-      if (asked) await saySensitivity(session, read.value, asked, read.issues);
-      else await sayBody(session, read.value, read.issues, options);
+      const data = await readBodyFile(file);
+      const reader = readerOf(session, options.units, data);
+      const read = readBody(options.reconcile ? toReconcile(data) : data);
+      if (!read.ok) throw new Unusable(read.issues, reader.units);
+      // Measurements are shown as they are written.
+      const own = { ...reader, units: options.units ?? unitsWritten(data) ?? reader.units };
+      if (asked) await saySensitivity(session, read.value, asked, read.issues, reader);
+      else await sayBody(session, read.value, read.issues, options, own);
       finish(0);
     });
 
@@ -45,16 +59,29 @@ async function sayBody(
   body: Body,
   issues: readonly Issue[],
   options: BodyOptions,
+  reader: Reader,
 ): Promise<void> {
   const { garments } = session;
-  await session.write(
-    options.json ? json(bodyResult(body, garments, issues)) : plain(bodyTable(body, garments)),
-  );
-  sayIssues(session, issues);
+  if (options.json) await session.write(json(bodyResult(body, garments, issues)));
+  else
+    await say(
+      session,
+      bodyTable(body, garments, reader) + (options.reconcile ? reconciledTable(body, reader) : ''),
+    );
+  sayIssues(session, issues, reader.units);
 }
 
+/** The same measurements with the wish that what contradicts be reconciled. */
+const toReconcile = (data: unknown): unknown =>
+  typeof data === 'object' && data !== null && !Array.isArray(data) ? { ...data, reconcile: true } : data;
+
 /** What `--sensitivity` is to be about, if it is asked for. */
-function sensitivityAsked({ sensitivity, garment, ...rest }: BodyOptions): SensitivityOptions | undefined {
+function sensitivityAsked({
+  sensitivity,
+  garment,
+  units,
+  ...rest
+}: BodyOptions): SensitivityOptions | undefined {
   if (!sensitivity) {
     if (garment === undefined && rest.styling === undefined && rest.set === undefined) return undefined;
     throw unusable(

@@ -40,7 +40,7 @@ await build({
   ...common,
   entryPoints: { main: 'cli/main.ts', worker: 'cli/worker-main.ts' },
   platform: 'node',
-  external: ['tsx'],
+  external: ['esbuild'],
   minifySyntax: true,
   minifyWhitespace: true,
   splitting: true,

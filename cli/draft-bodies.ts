@@ -5,8 +5,9 @@ import type { Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
-import { plain } from './plain.ts';
 import { progress } from './progress.ts';
+import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
+import { say, tell } from './say.ts';
 import { countIssues, sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { type Column, table } from './table.ts';
@@ -70,17 +71,17 @@ export async function draftBodies(
   }
   if (all.length === 0)
     throw unusable('no-measurements', file, `There are no measurements in ${file}: write one body a line.`);
-  if (asJson) await session.write(json(all.map(resultOf)));
-  else await session.write(plain(table(columns, all.map(rowOf))));
+  const result: DraftedBodiesResult = all.map(resultOf);
+  if (asJson) await session.write(json(result));
+  else await say(session, table(columns, all.map(rowOf), session.columns));
   for (const { id, made } of all)
     if (!made.ok)
       sayIssues(
         session,
         made.issues.map((one) => ({ ...one, path: `${id}: ${one.path}` })),
+        'mm',
       );
-  session.tell(
-    plain(`wrote ${all.filter(({ folder }) => folder !== undefined).length} folders into ${out}\n`),
-  );
+  tell(session, `wrote ${all.filter(({ folder }) => folder !== undefined).length} folders into ${out}\n`);
   return all.some(({ made }) => !made.ok) ? 2 : all.some(({ ok }) => !ok) ? 1 : 0;
 }
 

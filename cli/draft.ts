@@ -5,7 +5,10 @@ import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
+import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { draftBodies } from './draft-bodies.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
@@ -19,8 +22,10 @@ import {
   setOption,
   stylingOption,
 } from './options.ts';
-import { plain } from './plain.ts';
 import { bodyIn, readBodyFile } from './read-body.ts';
+import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { DraftedResult } from './results/construction.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { reasonResult, stepsResult } from './steps-result.ts';
@@ -39,6 +44,7 @@ interface DraftOptions {
   readonly date?: string;
   readonly steps?: true;
   readonly why?: string;
+  readonly units?: Unit;
   readonly before?: string;
   readonly json?: true;
 }
@@ -65,6 +71,7 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
       '--before <file>',
       `${beforeWords}, or earlier measurements: draw its outlines under the new ones`,
     )
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
 
@@ -77,17 +84,23 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   if (options.body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
   const body = await readBodyFile(options.body);
+  const reader = readerOf(session, options.units, body);
+  const { units } = reader;
   const evaluated = evaluate(garmentDraft, body, styling);
   if (!evaluated.ok) {
     if (options.json) await session.write(json(nothingWalked(name, evaluated.issues)));
-    throw new Unusable(evaluated.issues);
+    throw new Unusable(evaluated.issues, units);
   }
   const { garment } = evaluated.value;
-  const earlier = await outlinesBefore(options.before, evaluated.value, (data) =>
-    evaluate(garmentDraft, data, styling),
+  const earlier = await outlinesBefore(
+    options.before,
+    evaluated.value,
+    (data) => evaluate(garmentDraft, data, styling),
+    units,
   );
   const print = {
     date,
+    units,
     notches: notchesOf(evaluated.value.styling),
     ...(earlier && { earlier: earlier.outlines.on }),
   };
@@ -100,18 +113,20 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   if (options.json) {
     const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
-    await session.write(json({ ...walked, ...steps, ...why }));
+    const result: DraftedResult = { ...walked, ...steps, ...why };
+    await session.write(json(result));
   } else {
-    const known = { ...evaluated.value, choices: garmentDraft.choices };
-    if (options.steps) await session.write(plain(construction(garment)));
-    for (const reason of reasons) await session.write(`${plain(reasonLines(reason, known))}\n`);
-    await session.write(heading(session, report) + plain(summary({ ...evaluated.value, report })));
-    session.tell(plain(`wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`));
+    const known = { ...evaluated.value, choices: garmentDraft.choices, units };
+    if (options.steps) await say(session, construction(garment, reader));
+    for (const reason of reasons) await say(session, `${reasonLines(reason, known)}\n`, 2);
+    await session.write(heading(session, report));
+    await say(session, summary({ ...evaluated.value, report }, reader));
+    tell(session, `wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`);
   }
-  if (earlier) session.tell(plain(drawnWords(earlier.outlines)));
+  if (earlier) tell(session, drawnWords(earlier.outlines));
   if (left.length > 0)
-    session.tell(plain(`note: not of this draft, left from an earlier one: ${left.join(', ')}\n`));
-  sayIssues(session, [...report.issues, ...(earlier?.issues ?? [])]);
+    tell(session, `note: not of this draft, left from an earlier one: ${left.join(', ')}\n`, 2);
+  sayIssues(session, [...report.issues, ...(earlier?.issues ?? [])], units);
   return report.ok ? 0 : 1;
 }
 
@@ -120,11 +135,12 @@ async function outlinesBefore(
   before: string | undefined,
   { garment }: Evaluation,
   drafted: (body: unknown) => Result<Evaluation>,
+  units: Unit,
 ): Promise<{ readonly outlines: EarlierOutlines; readonly issues: readonly Issue[] } | undefined> {
   if (before === undefined) return undefined;
   const read = await readEarlier(before);
   const made = read.kind === 'measurements' ? drafted(bodyIn(before, read.data)) : undefined;
-  if (made && !made.ok) throw new Unusable(made.issues);
+  if (made && !made.ok) throw new Unusable(made.issues, units);
   const { sheet } = made ? draftedNow(made.value) : read.kind === 'written' ? read.draft : {};
   if (!sheet)
     throw unusable(
@@ -146,11 +162,12 @@ function drawnWords({ on, fresh, gone }: EarlierOutlines): string {
 }
 
 /** The construction: what was done, with which numbers, on whose word, heading by heading. */
-const construction = ({ steps }: Garment): string =>
+const construction = ({ steps }: Garment, { units }: Reader): string =>
   steps
-    .map(({ number, heading, title, text, source }, i) => {
+    .map((step, i) => {
+      const { number, heading, title, source } = step;
       const begins = heading !== undefined && heading !== steps[i - 1]?.heading;
-      const line = `${String(number).padStart(3)}. ${title}: ${text} [${source}]\n`;
+      const line = `${String(number).padStart(3)}. ${withLengthsIn(title, units)}: ${stepText(step, units)} [${withLengthsIn(source, units)}]\n`;
       return begins ? `${i === 0 ? '' : '\n'}${heading}\n${line}` : line;
     })
     .join('');

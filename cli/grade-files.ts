@@ -2,8 +2,9 @@ import { causeWords } from '../engine/grading/cause.ts';
 import type { Grade } from '../engine/grading/grade.ts';
 import { nestFiles } from '../engine/grading/nest/nest-papers.ts';
 import type { AxisGrade } from '../engine/grading/rule-table.ts';
+import { fixed } from '../engine/text/length.ts';
 import { csv } from './csv.ts';
-import { fixed } from './table.ts';
+import type { GradeResult } from './results/grade.ts';
 import { issuesResult, json } from './walk-result.ts';
 
 /** What `grade` writes: nests, the rule table as CSV, one for each way of the chart, and all of it as JSON. */
@@ -44,7 +45,7 @@ function ruleTable(axes: readonly AxisGrade[]): string {
 }
 
 /** The same and everything else as data; lengths in mm. */
-export const gradeResult = ({ garment, chart, sizes, axes, issues, ok }: Grade) => ({
+export const gradeResult = ({ garment, chart, sizes, axes, issues, ok }: Grade): GradeResult => ({
   ok,
   garment,
   chart: { name: chart.name, source: chart.source, sizes: chart.sizes, cups: chart.cups.filter(Boolean) },

@@ -1,10 +1,11 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Grade } from '../engine/grading/grade.ts';
 import type { GradedSize } from '../engine/grading/laid-size.ts';
-import { type Column, fixed, table } from './table.ts';
+import { fixed } from '../engine/text/length.ts';
+import { type Column, table } from './table.ts';
 
 /** Every size with its cup, its finished girths and whether it is true; then what is even and what is not. */
-export function gradeTable(grade: Grade): string {
+export function gradeTable(grade: Grade, width: number): string {
   const levels = [
     ...new Set(grade.sizes.flatMap(({ made }) => made.report.girths.map(({ level }) => level))),
   ];
@@ -18,10 +19,11 @@ export function gradeTable(grade: Grade): string {
   return `${table(
     columns,
     grade.sizes.map((size) => sizeRow(size, levels)),
+    width,
   )}
 Finished girths, and the worst mismatch of a seam, in mm.${grade.chart.source === '' ? '' : ` The chart: ${grade.chart.source}`}
 
-${evenTable(grade)}`;
+${evenTable(grade, width)}`;
 }
 
 function sizeRow({ of, made }: GradedSize, levels: readonly string[]): readonly string[] {
@@ -50,7 +52,7 @@ const evenColumns: readonly Column[] = [
 ];
 
 /** Axis by axis: steps that change though the chart's own do not; how much one does, where those stay as they are. */
-const evenTable = ({ axes }: Grade): string =>
+const evenTable = ({ axes }: Grade, width: number): string =>
   axes.length === 0
     ? 'One size alone has no steps.\n'
     : table(
@@ -64,4 +66,5 @@ const evenTable = ({ axes }: Grade): string =>
           String(uneven.length),
           greatest === undefined ? '' : fixed(greatest, 1),
         ]),
+        width,
       );

@@ -16,11 +16,13 @@ import { findGarment, jsonOption, readStyling, setOption, stylingOption } from '
 import { plain } from './plain.ts';
 import { progress } from './progress.ts';
 import { readChartFile } from './read-chart.ts';
+import { tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable } from './unusable.ts';
 import { used } from './used.ts';
 import { json } from './walk-result.ts';
+import { wrapped } from './wrap.ts';
 import { writeFiles } from './write-files.ts';
 
 interface GradeOptions {
@@ -107,10 +109,12 @@ async function show(
     );
   if (asJson) await session.write(json(gradeResult(graded)));
   else {
-    await session.write(gradeHeading(session, graded) + plain(gradeTable(graded)));
-    if (out !== undefined) session.tell(plain(`wrote nests, grade tables and grade.json into ${out}\n`));
+    await session.write(
+      gradeHeading(session, graded) + wrapped(plain(gradeTable(graded, session.columns)), session.columns),
+    );
+    if (out !== undefined) tell(session, `wrote nests, grade tables and grade.json into ${out}\n`);
   }
-  sayIssues(session, [...read, ...graded.issues]);
+  sayIssues(session, [...read, ...graded.issues], 'mm');
   return graded.ok ? 0 : 1;
 }
 

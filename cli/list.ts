@@ -1,24 +1,38 @@
 import { Command } from 'commander';
 import type { Choice } from '../engine/pattern/styling.ts';
+import { lengthFigure } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { findGarment, jsonOption } from './options.ts';
+import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { GarmentsResult } from './results/listed.ts';
+import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { table } from './table.ts';
 import { json } from './walk-result.ts';
+
+interface ListOptions {
+  readonly units?: Unit;
+  readonly json?: true;
+}
 
 /** `bodkin list`: what can be drafted, and every choice it leaves open. */
 export const listCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
   new Command('list')
     .description('list the garments and their styling choices, each with default, unit, range and help')
     .argument('[garment]', 'only this one')
+    .addOption(unitsOption())
     .addOption(jsonOption())
-    .action(async (only: string | undefined, options: { readonly json?: true }) => {
+    .action(async (only: string | undefined, options: ListOptions) => {
       const asked = only === undefined ? session.garments : [findGarment(session.garments, only)];
       const drafts = asked.map(({ name, title, choices }) => ({ name, title, choices }));
-      if (options.json) await session.write(json(drafts));
+      const result: GarmentsResult = drafts;
+      if (options.json) await session.write(json(result));
       else
         for (const { name, title, choices } of drafts) {
-          const rows = choices.map((c) => [`  ${c.name}`, String(c.default), unitOf(c), rangeOf(c), c.help]);
-          await session.write(`${name}: ${title}\n${table(columns, rows)}\n`);
+          const reader = readerOf(session, options.units);
+          const rows = choices.map((choice) => row(choice, reader));
+          await say(session, `${name}: ${title}\n${table(columns, rows, reader.columns)}\n`);
         }
       finish(0);
     });
@@ -31,7 +45,13 @@ const columns = [
   { title: 'what it does' },
 ] as const;
 
-const unitOf = (choice: Choice): string => (choice.kind === 'word' ? 'word' : choice.unit);
-
-const rangeOf = (choice: Choice): string =>
-  choice.kind === 'word' ? choice.words.join(' | ') : `${choice.min} to ${choice.max}`;
+function row(choice: Choice, { units }: Reader): readonly string[] {
+  const { name, help } = choice;
+  const said = [`  ${name}`, withLengthsIn(help, units)] as const;
+  if (choice.kind === 'word') return [said[0], choice.default, 'word', choice.words.join(' | '), said[1]];
+  const { unit, min, max } = choice;
+  const figure = (value: number | 'auto'): string =>
+    unit === 'mm' && units !== 'mm' && value !== 'auto' ? lengthFigure(value, units) : String(value);
+  const shown = unit === 'mm' ? units : unit;
+  return [said[0], figure(choice.default), shown, `${figure(min)} to ${figure(max)}`, said[1]];
+}

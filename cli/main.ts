@@ -1,6 +1,6 @@
 import { garments } from '../drafts/garments.ts';
 import { run } from './program.ts';
-import { processSession } from './session.ts';
+import { hasLeft, processSession } from './session.ts';
 import { reason } from './write-files.ts';
 
 /** A fault of the program itself (EX_SOFTWARE of sysexits.h), as against 1 and 2, which speak of the input. */
@@ -9,13 +9,15 @@ const programFault = 70;
 /** Results that cannot be put where they should go (EX_IOERR of sysexits.h). */
 const notWritten = 74;
 
-// Whoever reads the results may stop early (`bodkin list | head`): that is no fault.
+// That a reader stops early is no fault, and changes nothing of what was found.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
+  if (hasLeft(error)) return;
   process.stderr.write(`error: the results cannot be written: ${reason(error)}\n`);
   process.exit(notWritten);
 });
-process.stderr.on('error', () => process.exit(notWritten));
+process.stderr.on('error', (error: NodeJS.ErrnoException) => {
+  if (!hasLeft(error)) process.exit(notWritten);
+});
 
 try {
   process.exitCode = await run(process.argv.slice(2), processSession(garments));

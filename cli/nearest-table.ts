@@ -5,7 +5,9 @@ import type { BroughtHome } from '../engine/grading/bring-home.ts';
 import type { Chart } from '../engine/grading/chart.ts';
 import type { NearSize, Off } from '../engine/grading/nearest.ts';
 import type { Issue } from '../engine/issue.ts';
-import { type Column, fixed, table } from './table.ts';
+import { fixed } from '../engine/text/length.ts';
+import type { NearestResult } from './results/grade.ts';
+import { type Column, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
 /** The nearest sizes of a chart to one body, and what brings the first of them home. */
@@ -18,7 +20,7 @@ export interface Nearness {
 }
 
 /** Which size is nearest, what it is off, the alterations, and what they leave; cm, girths of the garment mm. */
-export function nearestTable({ her, chart, near, next, home }: Nearness): string {
+export function nearestTable({ her, chart, near, next, home }: Nearness, width: number): string {
   const size = `size ${near.of.name}`;
   const others = next.map(({ of, apart }) => `${of.name} (${fixed(apart, 2)})`).join(', ');
   const columns: readonly Column[] = [
@@ -48,10 +50,11 @@ export function nearestTable({ her, chart, near, next, home }: Nearness): string
       level,
       ...[hers, plain, plain - hers, altered, altered - hers].map((mm) => fixed(mm, 1)),
     ]),
+    width,
   );
   return `${her.name}: nearest in ${chart.name} is ${size}, ${fixed(near.apart, 2)} sizes off${others === '' ? '' : `; then ${others}`}
 
-${table(columns, rows)}
+${table(columns, rows, width)}
 Lengths in cm, the slope in degrees; compared is what was measured of her and shapes the garment.
 
 ${girths}
@@ -79,7 +82,10 @@ function signed({ measurement, by, hers, size }: Off): string {
 }
 
 /** The same as data; mm, angles in degrees. */
-export function nearestResult({ her, chart, near, next, home }: Nearness, issues: readonly Issue[]) {
+export function nearestResult(
+  { her, chart, near, next, home }: Nearness,
+  issues: readonly Issue[],
+): NearestResult {
   const angle = (name: MeasurementName, value: number): number =>
     rounded(name === 'shoulderSlope' ? (value * 180) / Math.PI : value);
   const offs = (list: readonly Off[]) =>

@@ -5,8 +5,8 @@ import { nearestSizes } from '../engine/grading/nearest.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { nearestResult, nearestTable } from './nearest-table.ts';
-import { plain } from './plain.ts';
 import { readBodyFile } from './read-body.ts';
+import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { unusable } from './unusable.ts';
@@ -33,7 +33,8 @@ export async function sayNearest(
   const brought = bringHome(draft, near, data, styling);
   const found = { her, chart, near, next: others.slice(0, NEXT), home: used(brought) };
   const issues = [...read, ...body.issues, ...brought.issues];
-  await session.write(asJson ? json(nearestResult(found, issues)) : plain(nearestTable(found)));
-  sayIssues(session, issues);
+  if (asJson) await session.write(json(nearestResult(found, issues)));
+  else await say(session, nearestTable(found, session.columns));
+  sayIssues(session, issues, 'mm');
   return 0;
 }

@@ -1,4 +1,4 @@
-import { Option } from 'commander';
+import { InvalidArgumentError, Option } from 'commander';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { nearestWord } from '../engine/text/nearest-word.ts';
 import { readDataFile } from './read-data.ts';
@@ -19,7 +19,24 @@ export const stylingOption = (): Option =>
 export const dateOption = (): Option => new Option('--date <text>', 'a date to print on every piece');
 
 /** `--json`. */
-export const jsonOption = (): Option => new Option('--json', 'print JSON instead of tables');
+export const jsonOption = (): Option =>
+  new Option('--json', 'print JSON instead of tables; its lengths are mm always');
+
+/** More threads than any machine has cores is a slip of the finger. */
+const mostThreads = 64;
+
+/** `--workers COUNT`. */
+export const workersOption = (help: string, usual: number): Option =>
+  new Option('--workers <count>', help).argParser(wholeNumber(1, mostThreads)).default(usual);
+
+/** Reads a whole number between limits. */
+export const wholeNumber =
+  (least: number, most: number) =>
+  (text: string): number => {
+    const count = Number(text);
+    if (text.trim() !== '' && Number.isInteger(count) && count >= least && count <= most) return count;
+    throw new InvalidArgumentError(`It should be a whole number from ${least} to ${most}.`);
+  };
 
 /** The garment of that name, or a sentence that lists the names there are. */
 export function findGarment(garments: readonly Draft[], name: string): Draft {

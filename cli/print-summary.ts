@@ -2,12 +2,16 @@ import type { Report } from '../engine/checks/report.ts';
 import type { Paper } from '../engine/render/tiles/papers.ts';
 import type { Printed } from '../engine/render/tiles/print-pages.ts';
 import { rowLetters } from '../engine/render/tiles/tile-grid.ts';
+import { lengthFigure, lengthIn } from '../engine/text/length.ts';
+import type { Reader } from './reader.ts';
+import type { PrintedResult } from './results/made.ts';
+import { issuesResult } from './walk-result.ts';
 
 /** What a print takes: pages, how they join, and what the area alone would need. */
-export function printSummary({ name }: Paper, printed: Printed): string {
+export function printSummary({ name }: Paper, printed: Printed, { units }: Reader): string {
   const { pages, tiles, columns, rows, leftOut, fewestByArea } = printed;
   const first = pages[0];
-  const size = first && `${name}, ${round(first.width)} × ${round(first.height)} mm`;
+  const size = first && `${name}, ${lengthFigure(first.width, units)} × ${lengthIn(first.height, units)}`;
   const across = count(columns, 'column');
   const down = rows === 1 ? 'row A' : `rows A to ${rowLetters(rows - 1)}`;
   const facts =
@@ -27,10 +31,8 @@ export function printSummary({ name }: Paper, printed: Printed): string {
 
 const count = (many: number, what: string): string => `${many} ${what}${many === 1 ? '' : 's'}`;
 
-const round = (mm: number): number => Math.round(mm * 10) / 10;
-
 /** The same for other programs. */
-export const printResult = (report: Report, paper: Paper, printed: Printed) => ({
+export const printResult = (report: Report, paper: Paper, printed: Printed): PrintedResult => ({
   ok: report.ok,
   garment: report.garment,
   body: report.body,
@@ -41,5 +43,5 @@ export const printResult = (report: Report, paper: Paper, printed: Printed) => (
   rows: printed.rows,
   leftOut: printed.leftOut,
   fewestByArea: printed.fewestByArea,
-  issues: report.issues,
+  issues: issuesResult(report.issues),
 });

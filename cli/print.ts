@@ -6,6 +6,7 @@ import { provenSheet } from '../engine/proven-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
+import type { Unit } from '../engine/text/units.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
 import {
@@ -17,9 +18,10 @@ import {
   setOption,
   stylingOption,
 } from './options.ts';
-import { plain } from './plain.ts';
 import { printResult, printSummary } from './print-summary.ts';
 import { readBodyFile } from './read-body.ts';
+import { readerOf, unitsOption } from './reader.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable } from './unusable.ts';
@@ -33,17 +35,14 @@ interface PrintCommandOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly date?: string;
+  readonly units?: Unit;
   readonly json?: true;
 }
 
 const help = `
 The PDF is drawn at 1:1. Print it at 100 %, “actual size”, never fitted to the page.
 
-On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with
-the map of the tiles, test squares of 50 mm and 2 in, and the pieces to cut. Cut each tile along its
-dotted line on the left and at the top, lay it over the strip of the tile before it so that the
-crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or
-a projector is printed whole. A projector’s page has a grid of 50 mm squares to set the projector by.
+On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with the map of the tiles, a 50-mm and a 2-in test square, and the pieces to cut. Cut each tile along its dotted line on the left and at the top, lay it over the strip of the tile before it so that the crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or a projector is printed whole. A projector’s page has a grid of 50-mm squares to set the projector by, or of 2-in squares for inches.
 
   bodkin print dress --body leading-lady.yaml --paper a4 --out dress.pdf
   bodkin print dress --body leading-lady.yaml --paper roll:914 --out plotter.pdf`;
@@ -59,6 +58,7 @@ export const printCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .addHelpText('after', help)
     .action(async (name: string, options: PrintCommandOptions) =>
@@ -68,25 +68,28 @@ export const printCommand = (session: Session, finish: (code: ExitCode) => void)
 async function print(session: Session, name: string, asked: PrintCommandOptions): Promise<ExitCode> {
   const garmentDraft = findGarment(session.garments, name);
   const paper = readPaper(asked.paper);
-  if (!paper.ok) throw new Unusable(paper.issues);
+  if (!paper.ok) throw new Unusable(paper.issues, asked.units);
   const styling = await readStyling(asked.styling, asked.set);
   const body = await readBodyFile(asked.body);
   const date = readDate(asked.date);
+  const reader = readerOf(session, asked.units, body);
+  const { units } = reader;
   const evaluated = evaluate(garmentDraft, body, styling);
-  if (!evaluated.ok) throw new Unusable(evaluated.issues);
+  if (!evaluated.ok) throw new Unusable(evaluated.issues, units);
   const { garment, cutLines } = evaluated.value;
-  const options = { date, notches: notchesOf(evaluated.value.styling) };
+  const options = { date, units, notches: notchesOf(evaluated.value.styling) };
   const { report } = provenSheet(evaluated.value, options);
   const printed = printPages(garment, cutLines, paper.value, options);
-  if (!printed.ok) throw new Unusable(printed.issues);
+  if (!printed.ok) throw new Unusable(printed.issues, units);
   const title = `${garment.name} for ${garment.body}`;
   const pdf = await pdfOf(printed.value.pages, title, await readFonts());
   await writeFiles(dirname(asked.out), new Map([[basename(asked.out), pdf]]));
   if (asked.json) await session.write(json(printResult(report, paper.value, printed.value)));
   else {
-    await session.write(heading(session, report) + plain(printSummary(paper.value, printed.value)));
-    session.tell(plain(`wrote ${asked.out}\n`));
+    await session.write(heading(session, report));
+    await say(session, printSummary(paper.value, printed.value, reader));
+    tell(session, `wrote ${asked.out}\n`);
   }
-  sayIssues(session, report.issues);
+  sayIssues(session, report.issues, units);
   return report.ok ? 0 : 1;
 }

@@ -1,13 +1,20 @@
 import { Command, CommanderError } from 'commander';
+import type { Issue } from '../engine/issue.ts';
 import packed from '../package.json' with { type: 'json' };
 import { alterCommand } from './alter.ts';
 import { bodyCommand } from './body.ts';
+import { completionCommand } from './completion/completion.ts';
 import { draftCommand } from './draft.ts';
+import { explainCommand } from './explain.ts';
 import { gradeCommand } from './grade.ts';
+import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
+import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
 import { withOwnDrafts } from './own-draft.ts';
-import { plain } from './plain.ts';
 import { printCommand } from './print.ts';
+import { proveCommand } from './prove.ts';
+import type { RefusalResult } from './results/issue.ts';
+import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { sewCommand } from './sew.ts';
@@ -15,6 +22,7 @@ import { teachCommand } from './teach.ts';
 import { Unusable } from './unusable.ts';
 import { walkCommand } from './walk.ts';
 import { issuesResult, json } from './walk-result.ts';
+import { reason } from './write-files.ts';
 
 const { version } = packed;
 
@@ -34,20 +42,33 @@ export async function run(given: readonly string[], session: Session): Promise<E
       return session.write(text);
     },
   };
+  // Whoever asked for JSON reads no words: the issues are told in it, unless the command has done so itself.
+  const tellData = async (issues: readonly Issue[]): Promise<void> => {
+    const refusal: RefusalResult = { ok: false, issues: issuesResult(issues) };
+    if (given.includes('--json') && !written) await session.write(json(refusal));
+  };
   try {
     const { words, drafts } = await withOwnDrafts(given);
     return await runCommand(words, { ...noting, garments: [...drafts, ...session.garments] });
   } catch (error) {
-    if (!(error instanceof Unusable)) throw error;
-    // Whoever asked for JSON reads no words: the issues are told in it, unless the command has done so itself.
-    if (given.includes('--json') && !written)
-      await session.write(json({ ok: false, issues: issuesResult(error.issues) }));
-    sayIssues(session, error.issues);
+    if (!(error instanceof Unusable)) {
+      await tellData([programFault(error)]);
+      throw error;
+    }
+    await tellData(error.issues);
+    sayIssues(session, error.issues, error.units);
     return 2;
   }
 }
 
-async function runCommand(words: readonly string[], session: Session): Promise<ExitCode> {
+const programFault = (error: unknown): Issue => ({
+  code: 'program-fault',
+  severity: 'error',
+  path: '',
+  message: `The program itself failed: ${reason(error)}`,
+});
+
+async function runCommand(given: readonly string[], session: Session): Promise<ExitCode> {
   let code: ExitCode = 0;
   const finish = (result: ExitCode): void => {
     code = result;
@@ -63,29 +84,39 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
     teachCommand,
     walkCommand,
     gradeCommand,
+    proveCommand,
     alterCommand,
+    layCommand,
     bodyCommand,
     listCommand,
+    explainCommand,
+    completionCommand,
   ])
     program.addCommand(command(session, finish));
   let said = '';
   for (const command of [program, ...program.commands])
-    command
-      .exitOverride()
-      .configureOutput({
-        writeOut: (text) => {
-          said += text;
-        },
-        writeErr: (text) => session.tell(plain(text)),
-      })
-      .showHelpAfterError('(add --help for help)');
+    command.exitOverride().configureOutput({
+      writeOut: (text) => {
+        said += text;
+      },
+      // A line that cannot be read is told as an issue, like anything else.
+      outputError: () => undefined,
+      writeErr: (text) => tell(session, text),
+      getOutHelpWidth: () => session.columns,
+      getErrHelpWidth: () => session.columns,
+    });
+  const words = helpAsked(given);
+  refuseUnknown(program, words);
   try {
     await program.parseAsync(words, { from: 'user' });
     return code;
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    throw error;
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode === 0) return 0;
+    // Without any word, the help has been shown instead.
+    if (error.code === 'commander.help') return 2;
+    throw misread(error, words);
   } finally {
-    if (said) await session.write(said);
+    if (said) await say(session, said);
   }
 }

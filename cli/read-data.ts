@@ -1,7 +1,8 @@
 import { createReadStream } from 'node:fs';
 import { parse } from 'yaml';
-import { unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { reason } from './write-files.ts';
+import { readableSlip, type Slip, slipBehind } from './yaml-slips.ts';
 
 /** A set of measurements or a styling is a page of text; a file larger than this (bytes) is something else. */
 const largest = 100_000;
@@ -66,9 +67,27 @@ export function dataIn(file: string, given: string): unknown {
       file,
       `${file} is no set of measurements: it has too many lines or fields, or lists too deep in each other.`,
     );
+  let data: unknown;
   try {
-    return parse(text, { logLevel: 'error' });
+    data = parse(text, { logLevel: 'error' });
   } catch (error) {
-    throw unusable('not-yaml', file, `${file} is neither YAML nor JSON: ${reason(error)}`);
+    const slip = slipBehind(error, text);
+    if (slip) throw slipped(file, slip);
+    const why = reason(error).split('\n', 1)[0] ?? '';
+    throw unusable('not-yaml', file, `${file} is neither YAML nor JSON: ${why}`);
   }
+  const slip = readableSlip(text, data);
+  if (slip) throw slipped(file, slip);
+  return data;
+}
+
+/** So much of a line is shown. */
+const mostShown = 60;
+
+function slipped(file: string, { line, text, wrong, meant }: Slip): Unusable {
+  const shown = (words: string): string =>
+    `“${words.length > mostShown ? `${words.slice(0, mostShown - 1)}…` : words}”`;
+  const probably = meant === undefined ? '' : ` Probably meant: ${shown(meant)}`;
+  const message = `${file}, line ${line}: ${shown(text)} ${wrong}.${probably}`;
+  return new Unusable([{ code: 'yaml-slip', severity: 'error', path: file, value: line, message }]);
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { KnownDraft } from '../engine/comparison/known-draft.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 
 const name = z.string().max(2000);
 const list = <T extends z.ZodType>(item: T) => z.array(item).max(5000);
@@ -16,7 +17,7 @@ const schema = z.object({
       name,
       value: z.number(),
       unit: z.enum(['mm', 'degrees']),
-      from: z.enum(['measured', 'derived', 'estimated']),
+      from: z.enum(['measured', 'reconciled', 'derived', 'estimated']),
     }),
   )
     .nullable()
@@ -41,7 +42,11 @@ const schema = z.object({
     z.object({
       name,
       piece: name,
-      value: z.number(),
+      // A straight line bends by no radius, and JSON has no number without end.
+      value: z
+        .number()
+        .nullable()
+        .transform((value) => value ?? Number.POSITIVE_INFINITY),
       unit: z.enum(['mm', 'degrees', 'share', 'ratio']),
     }),
   ).default([]),
@@ -83,7 +88,7 @@ export function readReport(file: string, data: unknown): Result<KnownDraft> {
 }
 
 const refuse = (
-  code: string,
+  code: IssueCode,
   path: string,
   message: string,
 ): { readonly ok: false; readonly issues: readonly Issue[] } => ({

@@ -1,6 +1,7 @@
 import { basename, extname } from 'node:path';
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import { dartedEdge } from '../engine/pattern/dart.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import { readOutline } from '../engine/reading/read-outline.ts';
@@ -22,19 +23,19 @@ export async function readOwn(
   options: AlterOptions,
 ): Promise<{ readonly traced: TracedPiece; readonly piece: Piece; readonly issues: readonly Issue[] }> {
   const read = await readTraced(file, options, options.piece);
-  const traced = used(withNames(read.value, options.edges));
+  const traced = used(withNames(read.value, options.edges), options.units);
   const own = ownPiece(traced, toldOf(file, options));
-  const piece = withDartsMarked(stitched(used(own), options));
+  const piece = withDartsMarked(stitched(used(own, options.units), options));
   return { traced, piece, issues: [...read.issues, ...own.issues] };
 }
 
 /** The piece along its stitching line, where the cutting line was traced. */
-const stitched = (piece: Piece, { traced }: AlterOptions): Piece =>
-  traced === 'cutting' ? used(takeOffAllowance(piece)) : piece;
+const stitched = (piece: Piece, { traced, units }: AlterOptions): Piece =>
+  traced === 'cutting' ? used(takeOffAllowance(piece), units) : piece;
 
 async function readTraced(
   file: string,
-  { mmPerUnit, corner, traced: line }: AlterOptions,
+  { mmPerUnit, corner, traced: line, units }: AlterOptions,
   piece: string | undefined,
 ) {
   const read = readOutline(await readTextFile(file, largestDrawing), {
@@ -43,7 +44,7 @@ async function readTraced(
     ...(mmPerUnit === undefined ? {} : { mmPerUnit }),
     ...(piece === undefined ? {} : { piece }),
   });
-  if (!read.ok) throw new Unusable(read.issues);
+  if (!read.ok) throw new Unusable(read.issues, units);
   return read;
 }
 
@@ -52,7 +53,7 @@ function withNames(traced: TracedPiece, names: readonly string[] | undefined): R
   if (!names) return { ok: true, value: traced, issues: [] };
   const { edges } = traced;
   const path = '--edges';
-  const refuse = (code: string, message: string): Result<TracedPiece> => ({
+  const refuse = (code: IssueCode, message: string): Result<TracedPiece> => ({
     ok: false,
     issues: [{ code, severity: 'error', path, message }],
   });
@@ -91,7 +92,7 @@ export async function readPartner(options: AlterOptions) {
     names.filter((wanted) => traced.value.edges.some(({ name }) => name === wanted));
   const told = toldOf(file, options);
   const known = { ...told, folds: has(told.folds), hems: has(told.hems) };
-  const drawn = withDartsMarked(stitched(used(ownPiece(traced.value, known)), options));
+  const drawn = withDartsMarked(stitched(used(ownPiece(traced.value, known), options.units), options));
   const own = dartedEdge(drawn.edges, edge);
   if (own.length === 0) {
     const names = drawn.edges.map(({ name }) => name).join(', ');

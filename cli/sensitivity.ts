@@ -4,7 +4,9 @@ import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { sensitivities } from '../engine/sensitivity/sensitivity.ts';
 import { byImportance } from '../engine/sensitivity/take-again.ts';
 import { findGarment, readStyling } from './options.ts';
-import { plain } from './plain.ts';
+import type { Reader } from './reader.ts';
+import type { SensitivityResult } from './results/body.ts';
+import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import { sensitivityResult, sensitivityTable } from './sensitivity-table.ts';
 import type { Session } from './session.ts';
@@ -25,25 +27,24 @@ export async function saySensitivity(
   body: Body,
   options: SensitivityOptions,
   read: readonly Issue[],
+  reader: Reader,
 ): Promise<void> {
   const draft = findGarment(session.garments, options.garment);
   const styling = resolveStyling(draft.choices, await readStyling(options.styling, options.set));
-  if (!styling.ok) throw new Unusable([...read, ...styling.issues]);
+  if (!styling.ok) throw new Unusable([...read, ...styling.issues], reader.units);
   const found = sensitivities(draft, body, styling.value);
-  if (!found.ok) throw new Unusable([...read, ...styling.issues, ...found.issues]);
+  if (!found.ok) throw new Unusable([...read, ...styling.issues, ...found.issues], reader.units);
   const issues = [...read, ...styling.issues, ...found.issues];
   const ranked = byImportance(body, found.value);
-  await session.write(
-    options.json
-      ? json({
-          ok: true,
-          garment: draft.name,
-          body: body.name,
-          styling: styling.value,
-          ...sensitivityResult(ranked),
-          issues: issuesResult(issues),
-        })
-      : plain(sensitivityTable(draft.name, body.name, ranked)),
-  );
-  sayIssues(session, issues);
+  const result = (): SensitivityResult => ({
+    ok: true,
+    garment: draft.name,
+    body: body.name,
+    styling: styling.value,
+    ...sensitivityResult(ranked),
+    issues: issuesResult(issues),
+  });
+  if (options.json) await session.write(json(result()));
+  else await say(session, sensitivityTable(draft.name, body.name, ranked, reader));
+  sayIssues(session, issues, reader.units);
 }

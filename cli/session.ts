@@ -5,12 +5,16 @@ export interface Session {
   readonly garments: readonly Draft[];
   /** Results, on standard output. Resolves when there is room for more. */
   readonly write: (text: string) => Promise<void>;
+  /** Whether anybody still reads the results: `bodkin list | head -1` stops early. */
+  readonly isRead: () => boolean;
   /** Words for the reader, on standard error. */
   readonly tell: (text: string) => void;
   /** Standard error is a terminal, so a progress bar may be drawn there. */
   readonly live: boolean;
   /** Standard output is a terminal that shows colours, and the reader has not asked for none. */
   readonly colour: boolean;
+  /** How many columns the reader's terminal has. */
+  readonly columns: number;
   /** Milliseconds since some fixed moment. */
   readonly clock: () => number;
 }
@@ -18,20 +22,54 @@ export interface Session {
 /** 0: all true. 1: a check failed. 2: the input cannot be used. */
 export type ExitCode = 0 | 1 | 2;
 
+/** The columns of a terminal that does not say. */
+const usualColumns = 80;
+
+/** No terminal is narrower: a smaller number is no number of columns. */
+const fewestColumns = 20;
+
+/**
+ * The columns of the terminal that results go to, else as `COLUMNS` says (POSIX.1-2017, chapter 8), else those of the one
+ * that words go to, else as usual.
+ */
+function columnsOf({ stdout, stderr, env }: NodeJS.Process): number {
+  const known = [stdout.columns, Number(env.COLUMNS), stderr.columns].find((each) => each >= fewestColumns);
+  return known === undefined ? usualColumns : Math.floor(known);
+}
+
 /** The session of this process. `NO_COLOR` (no-color.org) and terminals called `dumb` get plain text. */
 export function processSession(garments: readonly Draft[]): Session {
   const { stdout, stderr, env } = process;
+  const left = new Set<NodeJS.WriteStream>();
+  for (const stream of [stdout, stderr])
+    stream.on('error', (error) => {
+      if (hasLeft(error)) left.add(stream);
+    });
   return {
     garments,
-    write: (text) => (stdout.write(text) ? Promise.resolve() : drained(stdout)),
+    write: async (text) => {
+      if (!left.has(stdout) && !stdout.write(text)) await roomAgain(stdout);
+    },
+    isRead: () => !left.has(stdout),
     tell: (text) => {
-      stderr.write(text);
+      if (!left.has(stderr)) stderr.write(text);
     },
     live: stderr.isTTY === true && env.TERM !== 'dumb',
     colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
+    columns: columnsOf(process),
     clock: () => performance.now(),
   };
 }
 
-const drained = (stream: NodeJS.WriteStream): Promise<void> =>
-  new Promise((resolve) => stream.once('drain', resolve));
+/** Whether a stream failed because whoever read it has stopped early (`bodkin list | head`). */
+export const hasLeft = (error: NodeJS.ErrnoException): boolean => error.code === 'EPIPE';
+
+/** Waits until a stream has taken what was written, or takes nothing any more. */
+const roomAgain = (stream: NodeJS.WriteStream): Promise<void> =>
+  new Promise((resolve) => {
+    const done = (): void => {
+      stream.off('drain', done).off('error', done);
+      resolve();
+    };
+    stream.on('drain', done).on('error', done);
+  });

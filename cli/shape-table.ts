@@ -1,46 +1,44 @@
 import type { ShapeReport } from '../engine/checks/report.ts';
-import { type Column, fixed, table } from './table.ts';
+import { fixed, lengthCell } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+import type { Reader } from './reader.ts';
+import { type Column, table } from './table.ts';
 
 /** Shapes of a garment beside the bands a pattern cutter expects, and why a figure may lie outside its band. */
-export const shapeTable = (shapes: readonly ShapeReport[]): string =>
+export const shapeTable = (shapes: readonly ShapeReport[], { units, columns: width }: Reader): string =>
   table(
     columns,
     shapes.map((shape) => [
       shape.name,
       shape.piece,
-      shown(shape.value, shape),
-      unitWord[shape.unit],
-      band(shape),
-      shape.ok ? '' : `${shape.bound ? 'NOT TRUE' : 'outside'}: ${shape.outside}`,
+      shown(shape.value, shape, units),
+      band(shape, units),
+      shape.ok ? '' : `${shape.bound ? 'NOT TRUE' : 'outside'}: ${withLengthsIn(shape.outside, units)}`,
     ]),
+    width,
   );
 
 /** How many shapes lie in their bands. */
 export const countShapes = (shapes: readonly ShapeReport[]): string =>
   shapes.length === 0 ? 'none' : `${shapes.filter(({ ok }) => ok).length} of ${shapes.length} in their bands`;
 
-function band({ low, high, unit }: ShapeReport): string {
-  if (low === undefined) return high === undefined ? '' : `at most ${shown(high, { unit })}`;
-  return high === undefined
-    ? `at least ${shown(low, { unit })}`
-    : `${shown(low, { unit })} to ${shown(high, { unit })}`;
+function band({ low, high, unit }: ShapeReport, units: Unit): string {
+  const bound = (value: number): string => shown(value, { unit }, units);
+  if (low === undefined) return high === undefined ? '' : `at most ${bound(high)}`;
+  return high === undefined ? `at least ${bound(low)}` : `${bound(low)} to ${bound(high)}`;
 }
 
-const shown = (value: number, { unit }: Pick<ShapeReport, 'unit'>): string =>
-  Number.isFinite(value) ? fixed(value, unit === 'mm' || unit === 'degrees' ? 1 : 2) : 'none';
-
-const unitWord: Readonly<Record<ShapeReport['unit'], string>> = {
-  mm: 'mm',
-  degrees: '°',
-  share: '',
-  ratio: '',
-};
+function shown(value: number, { unit }: Pick<ShapeReport, 'unit'>, units: Unit): string {
+  if (!Number.isFinite(value)) return 'none';
+  if (unit === 'mm') return lengthCell(value, units);
+  return unit === 'degrees' ? `${fixed(value, 1)}°` : fixed(value, 2);
+}
 
 const columns: readonly Column[] = [
   { title: 'shape' },
   { title: 'piece' },
   { title: 'measured', right: true },
-  { title: '' },
   { title: 'band' },
   { title: '' },
 ];

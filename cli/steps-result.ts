@@ -1,34 +1,36 @@
 import type { Step } from '../engine/pattern/garment.ts';
 import { type Ground, type Unit, writtenValue } from '../engine/pattern/quantity.ts';
 import type { Reason } from '../engine/pattern/reasons.ts';
+import { stepText } from '../engine/pattern/step-text.ts';
+import type { GroundResult, ReasonResult, StepResult } from './results/construction.ts';
 
 /** Units as they are printed: angles in degrees. */
-const printed: Readonly<Record<Unit, string>> = {
+const printed = {
   mm: 'mm',
   rad: 'degrees',
   ratio: 'ratio',
   'per mm': 'per mm',
-};
+} as const satisfies Readonly<Record<Unit, string>>;
 
 /**
  * The construction as data (drafts/sentences.md): each step with its formula, what that comes to, and what it was found
  * from. Lengths are mm, angles degrees; a step that only says something has no formula and no value.
  */
-export const stepsResult = (steps: readonly Step[]) => steps.map(stepResult);
+export const stepsResult = (steps: readonly Step[]): readonly StepResult[] => steps.map(stepResult);
 
-const stepResult = ({ number, heading, title, text, formula, value, unit, source, from }: Step) => ({
-  number,
-  heading: heading ?? null,
-  title,
-  text,
-  formula: formula ?? null,
-  ...amount({ value, unit }),
-  source,
-  from: from.map(groundResult),
+const stepResult = (step: Step): StepResult => ({
+  number: step.number,
+  heading: step.heading ?? null,
+  title: step.title,
+  text: stepText(step, 'mm'),
+  formula: step.formula ?? null,
+  ...amount(step),
+  source: step.source,
+  from: step.from.map(groundResult),
 });
 
 /** A measurement, a choice, a rule, a change of the fitting, or an earlier step, by its name, and its value. */
-function groundResult(ground: Ground) {
+function groundResult(ground: Ground): GroundResult {
   const { origin } = ground;
   switch (origin.kind) {
     case 'measurement':
@@ -38,8 +40,9 @@ function groundResult(ground: Ground) {
     case 'step':
       return { step: origin.number, ...amount(ground) };
     case 'choice':
+      return { choice: ground.name, ...amount(ground) };
     case 'fitting':
-      return { [origin.kind]: ground.name, ...amount(ground) };
+      return { fitting: ground.name, ...amount(ground) };
   }
 }
 
@@ -55,8 +58,8 @@ const amount = ({
     : { value: writtenValue({ value, unit }), unit: printed[unit] };
 
 /** What a step rests on, as data: each ground with its own grounds, those told before without. */
-export const reasonResult = ({ ground, step, from }: Reason): unknown => ({
-  ...(step ? { title: step.title, text: step.text, source: step.source } : {}),
+export const reasonResult = ({ ground, step, from }: Reason): ReasonResult => ({
+  ...(step ? { title: step.title, text: stepText(step, 'mm'), source: step.source } : {}),
   ...groundResult(ground),
   from: from.map(reasonResult),
 });

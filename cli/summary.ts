@@ -1,17 +1,19 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
+import { decimalCell, EIGHTHS, fixed, lengthCell } from '../engine/text/length.ts';
+import { lengthsLine, type Reader } from './reader.ts';
 import { countIssues } from './say-issues.ts';
 import { countShapes } from './shape-table.ts';
-import { type Column, fixed, table } from './table.ts';
+import { type Column, table } from './table.ts';
 
 /** The short table: what was drafted, whether it is true, and what it measures finished. */
-export function summary({ body, garment, report }: Evaluation): string {
+export function summary({ body, garment, report }: Evaluation, reader: Reader): string {
   const cup = cupOf(body).letter;
   const rows = [
     ['pieces', `${garment.pieces.length}: ${garment.pieces.map((p) => `${p.number} ${p.name}`).join(', ')}`],
     ['seams walked', String(report.seams.length)],
-    ['worst mismatch', worstSeam(report)],
+    ['worst mismatch', worstSeam(report, reader)],
     ['worst corner', worstJoin(report)],
     ['cup', cup],
     ['shapes', countShapes(report.shapes)],
@@ -19,14 +21,12 @@ export function summary({ body, garment, report }: Evaluation): string {
   ];
   const width = Math.max(...rows.map(([label]) => (label ?? '').length));
   const facts = rows.map(([label, value]) => `${(label ?? '').padEnd(width)}  ${value}\n`).join('');
-  return `${facts}\n${girthTable(report)}`;
+  return `${facts}\n${lengthsLine(reader)}${girthTable(report, reader)}`;
 }
 
-const mm = (digits: number) => (value: number) => fixed(value, digits);
-
-function worstSeam({ seams }: Report): string {
+function worstSeam({ seams }: Report, { units }: Reader): string {
   const worst = seams.reduce((a, b) => (b.mismatch > a.mismatch ? b : a), seams[0] ?? nothing);
-  return seams.length === 0 ? 'none' : `${fixed(worst.mismatch, 4)} mm (${worst.name})`;
+  return seams.length === 0 ? 'none' : `${decimalCell(worst.mismatch, units, 4)} ${units} (${worst.name})`;
 }
 
 const nothing = { name: '', mismatch: 0 };
@@ -44,12 +44,17 @@ const girthColumns: readonly Column[] = [
   { title: 'ease', right: true },
   { title: 'wanted', right: true },
   { title: 'finished', right: true },
-  { title: 'off by (mm)', right: true },
+  { title: 'off by', right: true },
 ];
 
 /** Finished girths against body plus ease. */
-export const girthTable = ({ girths }: Report): string =>
+export const girthTable = ({ girths }: Report, { units, columns }: Reader): string =>
   table(
     girthColumns,
-    girths.map((g) => [g.level, ...[g.body, g.ease, g.target, g.finished].map(mm(1)), mm(3)(g.error)]),
+    girths.map(({ level, body, ease, target, finished, error }) => [
+      level,
+      ...[body, ease, target, finished].map((mm) => lengthCell(mm, units, 1, EIGHTHS)),
+      decimalCell(error, units, 3),
+    ]),
+    columns,
   );

@@ -1,11 +1,12 @@
 import { garments } from '../drafts/garments.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import type { Line } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
-import { unusable } from './unusable.ts';
-import { type WalkedLine, walkLine } from './walk-line.ts';
+import { Unusable, unusable } from './unusable.ts';
+import { faultOf, type WalkedLine, walkLine } from './walk-line.ts';
 import { startWorkers } from './workers.ts';
 
 /** Lines handed to a worker at once: enough to make the hand-over cheap, few enough to keep memory small. */
@@ -25,15 +26,20 @@ export async function walkBodies(
   file: string,
   { workers, lengths = false }: { readonly workers: number; readonly lengths?: boolean | undefined },
 ): Promise<ExitCode> {
+  // What no body can be drafted with is said once, not on every line.
+  const usable = resolveStyling(draft.choices, styling);
+  if (!usable.ok) throw new Unusable(usable.issues);
+  const clashes = draft.clashes?.(usable.value) ?? [];
+  if (clashes.length > 0) throw new Unusable(clashes);
   const size = await sizeOf(file);
   const bar = progress(session, 'walking');
   // Threads know the garments of the program; a draft written elsewhere is walked on this one.
   const threaded = workers > 1 && garments.includes(draft);
   const pool = threaded
-    ? startWorkers(workers, { garment: draft.name, styling, lengths }, session.tell)
+    ? startWorkers(workers, { does: 'walk', garment: draft.name, styling, lengths }, session.tell, faultOf)
     : undefined;
   const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
-    pool ? pool.walk(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock, lengths));
+    pool ? pool.work(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock, lengths));
   let gravest: ExitCode = 0;
   let walkedAny = false;
   const onTheirWay: { readonly end: number; readonly walked: Promise<readonly WalkedLine[]> }[] = [];
@@ -47,6 +53,7 @@ export async function walkBodies(
   };
   try {
     for await (const batch of batches(file)) {
+      if (!session.isRead()) break;
       walkedAny = true;
       const walked = walk(batch);
       // A failure is met when its turn to be printed comes, not before.
@@ -54,7 +61,7 @@ export async function walkBodies(
       onTheirWay.push({ end: batch.at(-1)?.end ?? 0, walked });
       if (onTheirWay.length >= workers * batchesEach) await printFirst();
     }
-    while (onTheirWay.length > 0) await printFirst();
+    while (onTheirWay.length > 0 && session.isRead()) await printFirst();
     if (!walkedAny)
       throw unusable(
         'no-measurements',

@@ -1,8 +1,10 @@
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
+import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { withoutMark } from './read-data.ts';
+import type { WalkedLineResult } from './results/report.ts';
 import type { ExitCode } from './session.ts';
 import { issuesResult } from './walk-result.ts';
 import { reason } from './write-files.ts';
@@ -53,7 +55,7 @@ function answer(
 ): WalkedLine {
   const report = evaluated.ok ? evaluated.value.report : undefined;
   const ok = report?.ok ?? false;
-  const result = {
+  const result: WalkedLineResult = {
     id,
     ok,
     issues: issuesResult(gravestFirst(evaluated.issues).slice(0, mostIssues)),
@@ -106,7 +108,7 @@ export function readLine(
   number: number,
   text: string | undefined,
 ): { readonly id: string | number; readonly body?: unknown; readonly issue?: Issue } {
-  const refuse = (code: string, message: string) => ({
+  const refuse = (code: IssueCode, message: string) => ({
     id: number,
     issue: { code, severity: 'error', path: `line ${number}`, message } as const,
   });

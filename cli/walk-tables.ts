@@ -1,34 +1,40 @@
 import { accountCodes } from '../engine/checks/accounted.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
+import { decimalCell, fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { lengthsLine, type Reader } from './reader.ts';
 import { countIssues } from './say-issues.ts';
 import { countShapes, shapeTable } from './shape-table.ts';
 import { girthTable } from './summary.ts';
-import { type Column, fixed, table } from './table.ts';
+import { type Column, table } from './table.ts';
 
 /** Every seam, join and girth of a report, one a line, and the shapes outside their bands, or all of them. */
-export function walkTables(report: Report, bands: 'outside' | 'all'): string {
+export function walkTables(report: Report, bands: 'outside' | 'all', reader: Reader): string {
+  const { units, columns } = reader;
+  const length = (mm: number, decimals: number): string => lengthCell(mm, units, decimals, SIXTEENTHS);
   const seams = table(
     seamColumns,
     report.seams.map((s) => [
       s.name,
       sides(s.a),
       sides(s.b),
-      fixed(s.lengthA, 2),
-      fixed(s.lengthB, 2),
-      s.ease === 0 ? '' : fixed(s.ease, 1),
+      length(s.lengthA, 2),
+      length(s.lengthB, 2),
+      s.ease === 0 ? '' : length(s.ease, 1),
       s.gatherRatio === 1 ? '' : fixed(s.gatherRatio, 3),
-      fixed(s.mismatch, 4),
+      decimalCell(s.mismatch, units, 4),
     ]),
+    columns,
   );
   const joins = table(
     joinColumns,
-    report.joins.map((j) => [j.name, j.pieces.join(', '), fixed(j.angle, 3)]),
+    report.joins.map((j) => [j.name, fixed(j.angle, 3), j.pieces.join(', ')]),
+    columns,
   );
   const counts = `walked: ${walkedWords(report)}\nshapes: ${countShapes(report.shapes)}\nissues: ${countIssues(report.issues)}\n`;
   const shapes = report.shapes.filter(({ ok }) => bands === 'all' || !ok);
-  const shown = shapes.length === 0 ? [] : [shapeTable(shapes)];
-  return [seams, joins, girthTable(report), ...shown, counts].join('\n');
+  const shown = shapes.length === 0 ? [] : [shapeTable(shapes, reader)];
+  return `${lengthsLine(reader)}\n${[seams, joins, girthTable(report, reader), ...shown, counts].join('\n')}`;
 }
 
 /** What was walked, and whether anything was left out of account. */
@@ -47,8 +53,8 @@ const seamColumns: readonly Column[] = [
   { title: 'seam' },
   { title: 'side a' },
   { title: 'side b' },
-  { title: 'a (mm)', right: true },
-  { title: 'b (mm)', right: true },
+  { title: 'a', right: true },
+  { title: 'b', right: true },
   { title: 'ease', right: true },
   { title: 'gathers', right: true },
   { title: 'mismatch', right: true },
@@ -56,6 +62,6 @@ const seamColumns: readonly Column[] = [
 
 const joinColumns: readonly Column[] = [
   { title: 'join' },
-  { title: 'pieces' },
   { title: 'corner (°)', right: true },
+  { title: 'pieces' },
 ];

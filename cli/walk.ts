@@ -1,4 +1,4 @@
-import { Command, InvalidArgumentError, Option } from 'commander';
+import { Command, Option } from 'commander';
 import type { Report } from '../engine/checks/report.ts';
 import { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
 import { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
@@ -7,13 +7,16 @@ import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { walkSheet } from '../engine/reading/walk-sheet.ts';
+import type { Unit } from '../engine/text/units.ts';
 import { comparisonTables } from './comparison-table.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { heading } from './heading.ts';
-import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
-import { plain } from './plain.ts';
+import { findGarment, jsonOption, readStyling, setOption, stylingOption, workersOption } from './options.ts';
 import { bodyIn, readBodyFile } from './read-body.ts';
 import { readTextFile } from './read-data.ts';
+import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { WalkedResult } from './results/walked.ts';
+import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -31,6 +34,7 @@ interface WalkOptions {
   readonly lengths?: true;
   readonly bands?: true;
   readonly before?: string;
+  readonly units?: Unit;
   readonly json?: true;
 }
 
@@ -52,7 +56,7 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(new Option('--file <svg>', 'a written sheet.svg, walked again from its paths alone'))
     .addOption(stylingOption())
     .addOption(setOption())
-    .addOption(new Option('--workers <count>', 'threads for --bodies').argParser(threads).default(1))
+    .addOption(workersOption('threads for --bodies', 1))
     .addOption(
       new Option(
         '--lengths',
@@ -71,6 +75,7 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
         `${beforeWords}, or earlier measurements: also print what changed since, piece by piece`,
       ).conflicts('bodies'),
     )
+    .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (name: string | undefined, options: WalkOptions) =>
       finish(await walk(session, name, options)),
@@ -85,9 +90,12 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
   if (options.bodies !== undefined) return walkBodies(session, draft, styling, options.bodies, options);
   if (options.body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
-  const now = await evaluated(session, draft, styling, await readBodyFile(options.body), options);
-  const earlier = await earlierThan(options, (data) => evaluated(session, draft, styling, data, options));
-  return show(session, now.report, options, now, earlier && compared(earlier, draftedNow(now)));
+  const data = await readBodyFile(options.body);
+  const reader = readerOf(session, options.units, data);
+  const drafted = (body: unknown) => evaluated(session, draft, styling, body, options, reader);
+  const now = await drafted(data);
+  const earlier = await earlierThan(options, drafted);
+  return show(session, now.report, options, reader, now, earlier && compared(earlier, draftedNow(now)));
 }
 
 async function evaluated(
@@ -96,24 +104,26 @@ async function evaluated(
   styling: Record<string, unknown>,
   body: unknown,
   options: WalkOptions,
+  { units }: Reader,
 ): Promise<Evaluation> {
   const made = evaluate(draft, body, styling);
   if (made.ok) return made.value;
   if (options.json) await session.write(json(nothingWalked(draft.name, made.issues)));
-  throw new Unusable(made.issues);
+  throw new Unusable(made.issues, units);
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
+  const reader = readerOf(session, options.units);
   const text = await readTextFile(file, largestSheet);
   const walked = walkSheet(text);
   if (!walked.ok) {
     if (options.json) await session.write(json(nothingWalked('', walked.issues)));
-    throw new Unusable(walked.issues);
+    throw new Unusable(walked.issues, reader.units);
   }
   const earlier = await earlierThan(options);
   const now = sheetDraft(text);
   const since = earlier && now.ok ? compared(earlier, now.value) : undefined;
-  return show(session, walked.value, options, undefined, since);
+  return show(session, walked.value, options, reader, undefined, since);
 }
 
 /** An earlier draft, and what there is to say of where it was read. */
@@ -155,26 +165,19 @@ async function show(
   session: Session,
   report: Report,
   { json: asJson, bands, before = '' }: WalkOptions,
+  reader: Reader,
   made?: Evaluation,
   since?: Since,
 ): Promise<ExitCode> {
   if (asJson) {
     const comparison = since ? { comparison: since.comparison } : {};
-    await session.write(json({ ...walkResult(report, made), ...comparison }));
+    const result: WalkedResult = { ...walkResult(report, made), ...comparison };
+    await session.write(json(result));
   } else {
-    await session.write(heading(session, report) + plain(walkTables(report, bands ? 'all' : 'outside')));
-    if (since) await session.write(`\n${plain(comparisonTables(since.comparison, before))}`);
+    await session.write(heading(session, report));
+    await say(session, walkTables(report, bands ? 'all' : 'outside', reader));
+    if (since) await say(session, `\n${comparisonTables(since.comparison, before, reader)}`);
   }
-  sayIssues(session, [...report.issues, ...(since?.issues ?? [])]);
+  sayIssues(session, [...report.issues, ...(since?.issues ?? [])], reader.units);
   return report.ok ? 0 : 1;
-}
-
-/** More threads than any machine has cores is a slip of the finger. */
-const mostThreads = 64;
-
-function threads(text: string): number {
-  const count = Number(text);
-  if (!Number.isInteger(count) || count < 1 || count > mostThreads)
-    throw new InvalidArgumentError(`It should be a whole number from 1 to ${mostThreads}.`);
-  return count;
 }

@@ -1,10 +1,14 @@
 import type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
 import { howTaken } from '../engine/body/words.ts';
 import type { Step } from '../engine/pattern/garment.ts';
-import { type Ground, written } from '../engine/pattern/quantity.ts';
+import type { Ground } from '../engine/pattern/quantity.ts';
 import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';
+import { groundText, stepText } from '../engine/pattern/step-text.ts';
 import type { Choice, Styling } from '../engine/pattern/styling.ts';
+import { figure } from '../engine/text/figure.ts';
 import { nearestWord } from '../engine/text/nearest-word.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { unusable } from './unusable.ts';
 
 /** What a number of the draft rests on is looked up in: the body, and the choices with how they were made. */
@@ -12,6 +16,8 @@ export interface Known {
   readonly body: Body;
   readonly choices: readonly Choice[];
   readonly styling: Styling;
+  /** The unit that lengths are shown in. */
+  readonly units: Unit;
 }
 
 /** What the steps of a title rest on; a title that no step bears is refused, with the nearest that one does. */
@@ -33,30 +39,34 @@ export function reasonLines(reason: Reason, known: Known, indent = ''): string {
 }
 
 function words({ ground, step, told }: Reason, known: Known): string {
-  if (step) return `${step.title}: ${told ? `${amount(ground)}, as above` : `${step.text} [${step.source}]`}`;
+  const { units } = known;
+  const said = (text: string): string => withLengthsIn(text, units);
+  const amount = amountText(ground, units);
+  if (step)
+    return `${said(step.title)}: ${told ? `${amount}, as above` : `${stepText(step, units)} [${said(step.source)}]`}`;
   const { origin, name } = ground;
   switch (origin.kind) {
     case 'measurement':
-      return `${name} ${amount(ground)}: ${fromTape(origin.measurement, known.body)}`;
+      return `${name} ${amount}: ${said(fromTape(origin.measurement, known.body))}`;
     case 'rule':
-      return `${origin.id} ${amount(ground)}: ${name} (${origin.source})`;
+      return `${origin.id} ${amount}: ${said(name)} (${said(origin.source)})`;
     case 'choice':
-      return `${name} ${amount(ground)}: ${chosen(name, known)}`;
+      return `${name} ${amount}: ${said(chosen(name, known))}`;
     case 'fitting':
-      return `${name} ${amount(ground)}: found at the fitting`;
+      return `${name} ${amount}: found at the fitting`;
     case 'step':
       return name;
   }
 }
 
-function amount({ value, unit, origin }: Ground): string {
-  if (value === undefined || unit === undefined) return '';
-  return `${written({ value, unit, origin })}${unit === 'mm' ? ' mm' : ''}`;
-}
+const amountText = (ground: Ground, units: Unit): string =>
+  `${groundText(ground, units)}${ground.unit === 'mm' ? ` ${units}` : ''}`;
 
 function fromTape(name: MeasurementName, { known }: Body): string {
   const from: Provenance = known[name];
   if (from.from === 'measured') return `measured. ${howTaken[name]}`;
+  if (from.from === 'reconciled')
+    return `reconciled: written ${figure(from.written)} mm. To measure it again: ${howTaken[name]}`;
   return from.from === 'derived'
     ? `derived: ${from.basis}`
     : `estimated: ${from.basis}. To measure it instead: ${howTaken[name]}`;

@@ -1,68 +1,78 @@
 import { Worker } from 'node:worker_threads';
-import type { Line } from './lines.ts';
-import { faultOf, type WalkedLine } from './walk-line.ts';
 import { reason } from './write-files.ts';
 
-/** What a worker is told once, when it starts. */
-export interface WorkerTask {
-  readonly garment: string;
-  readonly styling: unknown;
-  /** Whether girths and lengths of edges are told too. */
-  readonly lengths: boolean;
-}
+/** What a worker is told once, when it starts: what to do, with which garment; `file` where that is a draft of one's own. */
+export type WorkerTask =
+  | {
+      readonly does: 'walk';
+      readonly garment: string;
+      readonly styling: unknown;
+      /** Whether girths and lengths of edges are told too. */
+      readonly lengths: boolean;
+    }
+  | { readonly does: 'prove'; readonly garment: string; readonly file: string | undefined };
 
-/** Workers that walk batches of lines, each on a thread of its own. */
-export interface WorkerPool {
-  readonly walk: (batch: readonly Line[]) => Promise<readonly WalkedLine[]>;
+/** Workers that work through batches, each on a thread of its own. */
+export interface WorkerPool<Item, Answer> {
+  readonly work: (batch: readonly Item[]) => Promise<readonly Answer[]>;
   readonly stop: () => Promise<void>;
 }
 
 /**
  * Starts `count` workers. Batches go round among them; a worker takes its batches one after another. Where a worker dies,
- * `told` hears of it and another takes its place: the lines on their way are walked once more, one by one, so that only a
- * line over which that one dies too is answered as the program's fault.
+ * `told` hears of it and another takes its place: the items on their way are worked on once more, one by one, so that only
+ * one over which that one dies too is answered as the program's fault.
  */
-export function startWorkers(count: number, task: WorkerTask, told: (words: string) => void): WorkerPool {
-  const members = Array.from({ length: count }, () => startWorker(task));
+export function startWorkers<Item, Answer>(
+  count: number,
+  task: WorkerTask,
+  told: (words: string) => void,
+  faultOf: (item: Item, error: unknown) => Answer,
+): WorkerPool<Item, Answer> {
+  type Pool = WorkerPool<Item, Answer>;
+  const members: Pool[] = Array.from({ length: count }, () => startWorker(task));
   let next = 0;
-  const replaced = (at: number, dead: WorkerPool): WorkerPool => {
+  let stopped = false;
+  const replaced = (at: number, dead: Pool): Pool => {
     if (members[at] === dead) members[at] = startWorker(task);
-    return members[at] as WorkerPool;
+    return members[at] as Pool;
   };
   return {
-    walk: async (batch) => {
+    work: async (batch) => {
       const at = next++ % count;
-      const member = members[at] as WorkerPool;
+      const member = members[at] as Pool;
       try {
-        return await member.walk(batch);
+        return await member.work(batch);
       } catch (error) {
-        told(`note: a thread stopped (${reason(error)}); its lines are walked again\n`);
-        const walked: WalkedLine[] = [];
-        for (const line of batch) {
+        if (stopped) throw error;
+        told(`note: a thread stopped (${reason(error)}); what it had in work is taken up again\n`);
+        const answers: Answer[] = [];
+        for (const item of batch) {
           const other = replaced(at, member);
           try {
-            walked.push(...(await other.walk([line])));
+            answers.push(...(await other.work([item])));
           } catch (again) {
-            walked.push(faultOf(line, again));
+            answers.push(faultOf(item, again));
             members[at] = startWorker(task);
           }
         }
-        return walked;
+        return answers;
       }
     },
     stop: async () => {
+      stopped = true;
       for (const member of members) await member.stop();
     },
   };
 }
 
-function startWorker(task: WorkerTask): WorkerPool {
+function startWorker<Item, Answer>(task: WorkerTask): WorkerPool<Item, Answer> {
   const worker = new Worker(new URL('./worker.mjs', import.meta.url), { workerData: task });
   const waiting: {
-    readonly resolve: (walked: readonly WalkedLine[]) => void;
+    readonly resolve: (answers: readonly Answer[]) => void;
     readonly reject: (error: unknown) => void;
   }[] = [];
-  worker.on('message', (walked: readonly WalkedLine[]) => waiting.shift()?.resolve(walked));
+  worker.on('message', (answers: readonly Answer[]) => waiting.shift()?.resolve(answers));
   let failure: unknown;
   const died = (error: unknown): void => {
     failure ??= error;
@@ -71,7 +81,7 @@ function startWorker(task: WorkerTask): WorkerPool {
   worker.on('error', died);
   worker.on('exit', (code) => died(new Error(`it ended with ${code}`)));
   return {
-    walk: (batch) =>
+    work: (batch) =>
       new Promise((resolve, reject) => {
         if (failure !== undefined) return reject(failure);
         waiting.push({ resolve, reject });

@@ -4,13 +4,16 @@ import { onSide, sharedBySides, sideOf } from '../engine/body/fitting.ts';
 import type { Side } from '../engine/body/side.ts';
 import { onlyWhether } from '../engine/constraints/only-whether.ts';
 import type { Sketch } from '../engine/constraints/sketch.ts';
+import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
+import { DraftMistake, isDraftMistake } from '../engine/draft-mistake.ts';
 import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { checkParts } from './check-parts.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
 import { measuredAgain } from './fitting/measured-again.ts';
@@ -99,23 +102,31 @@ function drawOnce<Choices extends readonly Choice[]>(
   plan: Plan<Choices>,
   solver: Solver,
 ): Result<Garment> {
-  const planned = (someBody: Body) => {
-    const table = measuredAgain(draftingTable(someBody, choices, styling));
-    return { table, cut: plan(table) };
+  const planned = (onto: DraftingTable<Choices>) => {
+    const table = measuredAgain(onto);
+    const cut: unknown = plan(table);
+    if (typeof cut === 'function') return { table, cut: cut as CutAll };
+    throw new DraftMistake(`The plan of “${name}” should return a function that cuts its pieces.`, []);
   };
-  const { cut, table } = planned(body);
+  const empty = draftingTable(body, choices, styling);
+  const { cut, table } = planned(empty);
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
-  const solution = solver(usually(table.sketch.sketch(), styling));
+  const sketch = usually(table.sketch.sketch(), styling);
+  const solution = solvedOr(
+    () => solver(sketch),
+    (mistake) => planned(empty.afresh({ sketch: new SketchBuilder(mistake) })),
+  );
   if (solution.status !== 'solved') {
-    const sketchFor = (other: Body): Sketch | undefined => {
-      const plannedAgain = planned(other).table;
-      return plannedAgain.refusals().length > 0 ? undefined : plannedAgain.sketch.sketch();
+    const sketchOf = (other: DraftingTable<Choices>): Sketch | undefined => {
+      const again = planned(other).table;
+      return again.refusals().length > 0 ? undefined : again.sketch.sketch();
     };
-    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
+    return { ok: false, issues: [conflictIssue(empty, { sketch, solution }, sketchOf)] };
   }
   table.solved(solution);
   const parts = cut(solution);
+  checkParts(name, parts);
   if (!parts.ok) return parts;
   const { sewing: staged = {}, ...made } = parts.value;
   const sewing = inStages([cuttingSteps(made.pieces), staged]);
@@ -139,6 +150,16 @@ function drawOnce<Choices extends readonly Choice[]>(
     issues,
   };
   return { ok: true, value: garment, issues: [] };
+}
+
+/** Solves; a mistake in the sketch is thrown where it was written, found by planning once more. */
+function solvedOr(solved: () => Solution, planAgain: (mistake: DraftMistake) => void): Solution {
+  try {
+    return solved();
+  } catch (error) {
+    if (isDraftMistake(error)) planAgain(error);
+    throw error;
+  }
 }
 
 /** The pieces with the edges of these names left open where no seam sews them. */

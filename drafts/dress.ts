@@ -3,6 +3,7 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Mm } from '../engine/pattern/quantity.ts';
 import type { StylingOf } from '../engine/pattern/styling.ts';
+import { styleClashes } from './bodice/style.ts';
 import { drawGarment, inOrder, together } from './draw-garment.ts';
 import { withDrawstringAllowed } from './insert/drawstring.ts';
 import { openingChoices } from './opening/choices.ts';
@@ -43,6 +44,7 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
   title: 'Fitted dress: princess-seam bodice, gathered or plain in front, sleeves, gored skirt',
   choices: dressChoices,
   shapedBy: [...new Set([...bodiceShapedBy, ...sleeveShapedBy, ...skirtShapedBy])],
+  clashes: styleClashes,
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment({ name: 'dress', choices: dressChoices, styling, body, solver }, (table) => {

@@ -10,9 +10,12 @@
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSize`, `gradeOf`, `nestFiles`, `nearestSizes` |
+ * | say what an issue means, by its code | `explanations` |
+ * | tell an issue's message in inches | `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
- * | draft a garment of one's own | `defineDraft`, `SketchBuilder`, `solve` |
+ * | draft a garment of one's own | `defineDraft`, `drawGarment`, `ruleTable`, and what is below them |
+ * | hold it to everybody | `trialCases`, `verdictOf` |
  */
 
 export { type AlteredPiece, alter } from '../engine/alter.ts';
@@ -24,11 +27,13 @@ export { type Comparison, compareDrafts } from '../engine/comparison/compare.ts'
 export { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
 export { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 export type { Sketch } from '../engine/constraints/sketch.ts';
-export { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
+export { endOf, SketchBuilder, scalarOf, startOf, xOf, yOf } from '../engine/constraints/sketch-builder.ts';
 export type { Solution } from '../engine/constraints/solution.ts';
 export { type Solver, solve } from '../engine/constraints/solve.ts';
 export * from '../engine/constraints/statements.ts';
+export { DraftMistake } from '../engine/draft-mistake.ts';
 export { type Evaluation, evaluate } from '../engine/evaluate.ts';
+export type { ExcludedRelation } from '../engine/excluded-relation.ts';
 export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
@@ -38,11 +43,15 @@ export { type NearSize, nearestSizes } from '../engine/grading/nearest.ts';
 export { nestFiles } from '../engine/grading/nest/nest-papers.ts';
 export { readChart } from '../engine/grading/read-chart.ts';
 export type { Issue, Result } from '../engine/issue.ts';
+export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
+export { type Rule, ruleTable } from '../engine/pattern/rule.ts';
 export type { Girth, Join, Seam } from '../engine/pattern/seam.ts';
-export type { Choice, Styling } from '../engine/pattern/styling.ts';
+export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
+export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
+export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { walkSheet } from '../engine/reading/walk-sheet.ts';
@@ -51,5 +60,14 @@ export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
 export type { Alteration } from '../engine/shaping/alteration.ts';
 export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
+export { commonPractice } from '../engine/sources.ts';
+export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { defineDraft } from './define-draft.ts';
+export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
+export { fairLine, fairLines } from './fair-lines.ts';
 export { garments } from './garments-by-name.ts';
+export { grainline } from './grainline.ts';
+export { keepNear } from './keep-near.ts';
+export { makingChoices, waistEase } from './making-choices.ts';
+export * from './piece-edges.ts';
+export * from './seams.ts';

@@ -1,4 +1,5 @@
 import type { Solution } from '../engine/constraints/solution.ts';
+import { DraftMistake, perhapsMeant } from '../engine/draft-mistake.ts';
 import type { Curve } from '../engine/geometry/curve.ts';
 import type { Point } from '../engine/geometry/point.ts';
 import type { CutCount, InsideLine, Mark, Piece, PieceEdge } from '../engine/pattern/piece.ts';
@@ -7,7 +8,7 @@ import type { StepLog } from '../engine/pattern/step-log.ts';
 /** The curve that the solved sketch gives this name. A name it does not know is a draft's mistake. */
 export function solvedCurve(solution: Solution, name: string): Curve {
   const curve = solution.curves[name];
-  if (!curve) throw new Error(`The sketch has no curve called "${name}".`);
+  if (!curve) throw missing('The sketch has no curve', name, Object.keys(solution.curves));
   return curve;
 }
 
@@ -18,23 +19,29 @@ export const solvedCurves = (solution: Solution, names: readonly string[]): read
 /** The point that the solved sketch gives this name. A name it does not know is a draft's mistake. */
 export function solvedPoint(solution: Solution, name: string): Point {
   const at = solution.points[name];
-  if (!at) throw new Error(`The sketch has no point called "${name}".`);
+  if (!at) throw missing('The sketch has no point', name, Object.keys(solution.points));
   return at;
 }
 
 /** The edge of a piece by its name. A name it does not know is a draft's mistake. */
 export function edgeNamed(piece: Piece, name: string): PieceEdge {
   const edge = piece.edges.find((candidate) => candidate.name === name);
-  if (!edge) throw new Error(`The ${piece.name} has no edge called "${name}".`);
+  if (!edge) throw missing(`The ${piece.name} has no edge`, name, namesOf(piece.edges));
   return edge;
 }
 
 /** One of several pieces by its name. A name they do not know is a draft's mistake. */
 export function pieceNamed(pieces: readonly Piece[], name: string): Piece {
   const piece = pieces.find((candidate) => candidate.name === name);
-  if (!piece) throw new Error(`There is no piece called "${name}".`);
+  if (!piece) throw missing('There is no piece', name, namesOf(pieces));
   return piece;
 }
+
+const missing = (what: string, name: string, known: readonly string[]): DraftMistake =>
+  new DraftMistake(`${what} called “${name}”.${perhapsMeant(name, known)}`, [name]);
+
+const namesOf = (things: readonly { readonly name: string }[]): readonly string[] =>
+  things.map(({ name }) => name);
 
 /** The latest step draws those edges of a piece, on a drawing of its name. */
 export function drawEdges(

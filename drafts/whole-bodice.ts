@@ -11,7 +11,7 @@ import { drawStyleLines } from './bodice/necklines.ts';
 import type { PanelCut } from './bodice/panel-cut.ts';
 import { panelCut, panelParts } from './bodice/panels.ts';
 import { bodiceSewing } from './bodice/sewing.ts';
-import { chosenStyle } from './bodice/style.ts';
+import { chosenStyle, styleClashes } from './bodice/style.ts';
 import { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
 import { insideBodice } from './finishing.ts';
 import { drawFoundation } from './foundation/draw-foundation.ts';
@@ -76,6 +76,7 @@ export const bodice: Draft<StylingOf<typeof wholeBodiceChoices>> = {
   title: 'Princess-seam bodice: with straps or whole shoulders, its front gathered or plain',
   choices: wholeBodiceChoices,
   shapedBy: bodiceShapedBy,
+  clashes: styleClashes,
   draw: (body, styling, solver) =>
     withDrawstringAllowed(body, styling, () =>
       drawGarment(

@@ -1,10 +1,13 @@
 import type { Body } from './body/body.ts';
 import { readBody } from './body/read.ts';
+import { isContradictory } from './body/reconcile/reconcile.ts';
+import { reconcileOffered } from './body/reconcile/say-moved.ts';
 import { draftBounds } from './checks/bounds.ts';
 import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
 import type { Report } from './checks/report.ts';
-import { onlyWhether } from './constraints/only-whether.ts';
+import { type Attempt, noted } from './constraints/attempts.ts';
+import { draftToBlame } from './draft-to-blame.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
 import type { Edge } from './geometry/curve.ts';
 import { PARALLEL } from './geometry/tolerance.ts';
@@ -40,26 +43,71 @@ export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown)
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
   // Reasons take long to find, and which are to be found is known only when the draft has failed.
-  const drawn = draft.draw(body.value, styling.value, onlyWhether);
+  const { solver, attempts } = noted();
+  const drawn = draft.draw(body.value, styling.value, solver);
   if (!drawn.ok) {
-    const issues = refusal(draft, body.value, styling.value, drawn.issues);
-    return { ok: false, issues: [...read, ...issues] };
+    const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
+    const offered = isContradictory(body.value) ? [reconcileOffered] : [];
+    return { ok: false, issues: [...read, ...issues, ...offered].map((issue) => placed(issue, draft)) };
   }
-  const garment = drawn.value;
-  const cutLines = cuttingLines(garment, PARALLEL);
-  const checked = checkGarment(garment, draftBounds);
-  const cut = cutReady(garment, cutLines, draftBounds.cutLine);
-  const issues = distinct([...read, ...drawn.issues, ...garment.issues, ...checked.issues, ...cut]);
-  const report = { ...checked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
-  return { ok: true, value: { body: body.value, styling: styling.value, garment, cutLines, report }, issues };
+  try {
+    return checked(draft, body.value, styling.value, drawn, read);
+  } catch (error) {
+    // The pieces of the program's own drafts are as the types say; what else a draft hands back only its writer knows.
+    if (!draft.placeOf || !(error instanceof Error)) throw error;
+    return { ok: false, issues: [...read, placed(unfit(error), draft)] };
+  }
 }
 
-/** Why a draft cannot be drawn: on account of the styling or a fitting, where it could be without; else of measurements. */
-function refusal(draft: Draft, body: Body, styling: Styling, issues: readonly Issue[]): readonly Issue[] {
+/** What a draft of one's own handed back that the checks break over. */
+const unfit = ({ message }: Error): Issue => ({
+  code: 'draft-garment-unfit',
+  severity: 'error',
+  path: 'draw',
+  message: `The checks cannot be carried out on what the draft hands back: ${message}.`,
+});
+
+/** A garment as it was drawn, with its cutting lines and all that the checks find. */
+function checked(
+  draft: Draft,
+  body: Body,
+  styling: Styling,
+  drawn: Extract<Result<Garment>, { readonly ok: true }>,
+  read: readonly Issue[],
+): Result<Evaluation> {
+  const garment = drawn.value;
+  const cutLines = cuttingLines(garment, PARALLEL);
+  const walked = checkGarment(garment, draftBounds);
+  const cut = cutReady(garment, cutLines, draftBounds.cutLine);
+  const found = distinct([...read, ...drawn.issues, ...garment.issues, ...walked.issues, ...cut]);
+  const issues = found.map((issue) => placed(issue, draft));
+  const report = { ...walked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
+  return { ok: true, value: { body, styling, garment, cutLines, report }, issues };
+}
+
+/**
+ * Why a draft cannot be drawn: on account of the styling or a fitting, where it could be without; else of measurements, or
+ * of the draft itself, where it could be drawn for nobody.
+ */
+function refusal(
+  draft: Draft,
+  body: Body,
+  styling: Styling,
+  issues: readonly Issue[],
+  attempts: readonly Attempt[],
+): readonly Issue[] {
   const others = issues.filter((issue) => !isUnsolved(issue));
   if (others.some(({ severity }) => severity === 'error')) return others;
-  const blamed = stylingToBlame(draft, body, styling, issues);
-  return blamed ? [blamed, ...others] : draft.draw(body, styling).issues;
+  const blamed = stylingToBlame(draft, body, styling, issues, attempts);
+  return blamed ? [blamed, ...others] : draftToBlame(draft, draft.draw(body, styling).issues);
+}
+
+/** An issue that fails a draft, with the line of the draft's source where what it is about is written, if that is known. */
+function placed(issue: Issue, { placeOf }: Draft): Issue {
+  if (!placeOf || issue.severity !== 'error' || issue.source) return issue;
+  const quoted = [...issue.message.matchAll(/["“]([^"“”]+)["”]/g)].map(([, word = '']) => word);
+  const source = placeOf([issue.path, ...issue.path.split('/'), ...quoted]);
+  return source ? { ...issue, source } : issue;
 }
 
 /** The same remark made at two places is said once. */

@@ -1,13 +1,19 @@
 import type { Body } from './body/body.ts';
 import { listed } from './checks/words.ts';
-import { onlyWhether } from './constraints/only-whether.ts';
+import { type Attempt, noted } from './constraints/attempts.ts';
+import { smallestConflict } from './constraints/conflict.ts';
+import { changedDemands } from './constraints/demands.ts';
+import { type ExcludedRelation, inTolerances, limitsOf } from './excluded-relation.ts';
+import { bothSides } from './excluded-words.ts';
 import type { Issue } from './issue.ts';
+import type { IssueCode } from './issue-codes/issue-codes.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
 import { smallestThatHelps } from './smallest-that-helps.ts';
+import { plainFigure } from './text/length.ts';
 
 /** What a draft says when its lines cannot all hold: it may be the body, or what was asked for. */
-const unsolved = ['cannot-agree', 'measurements-contradict'];
+const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict'];
 
 /** Drafts that may be tried in the search for the choices to blame, once it is known that they are. */
 const ATTEMPTS = 3;
@@ -15,30 +21,69 @@ const ATTEMPTS = 3;
 /**
  * Which choices stand in the way of a garment that could be drafted for this body with the usual ones; nothing where
  * it is the measurements, or where the draft has already named the choice. Tries the usual values for all choices, then
- * for ever fewer of them: one, where one alone is enough.
+ * for ever fewer of them: one, where one alone is enough. `failed` are the sketches of the attempt that failed: what
+ * excludes each other there is named, and what of it those choices make otherwise.
  */
 export function stylingToBlame(
   draft: Draft,
   body: Body,
   styling: Styling,
   issues: readonly Issue[],
+  failed: readonly Attempt[],
 ): Issue | undefined {
   if (!issues.some(isUnsolved)) return undefined;
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
-  const draws = (choices: readonly Choice[]): boolean =>
-    draft.draw(body, { ...styling, ...usual(choices) }, onlyWhether).ok;
+  let helped: readonly Attempt[] = [];
+  const draws = (choices: readonly Choice[]): boolean => {
+    const { solver, attempts } = noted();
+    const { ok } = draft.draw(body, { ...styling, ...usual(choices) }, solver);
+    if (ok) helped = attempts;
+    return ok;
+  };
   if (changed.length === 0 || !draws(changed)) return undefined;
   const blamed = smallestThatHelps(changed, draws, ATTEMPTS);
   const named = blamed.map(
-    (choice) => `${choice.name} ${choice.default} instead of ${short(styling[choice.name])}`,
+    (choice) =>
+      `${choice.name} ${worded(choice, choice.default)} instead of ${worded(choice, styling[choice.name])}`,
   );
+  const relations = excluded(failed, helped, blamed);
+  const why = relations.length > 0 ? ` With them ${bothSides(relations)}.` : '';
   const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;
   return {
     code: 'styling-cannot-agree',
     severity: 'error',
     path: blamed[0]?.name ?? 'styling',
-    message: `These measurements can be drafted, but not with these choices. This would do: ${would}. Something between, or another choice, may do as well.`,
+    message: `These measurements can be drafted, but not with these choices. This would do: ${would}. Something between, or another choice, may do as well.${why}`,
+    ...(relations.length > 0 ? { relations } : {}),
   };
+}
+
+/**
+ * A smallest set of what could not hold together in the first sketch that failed. Those that are otherwise in the same
+ * sketch of a draft with the choices as usual are these choices'; whose the others are was not looked for.
+ */
+function excluded(
+  failed: readonly Attempt[],
+  helped: readonly Attempt[],
+  choices: readonly Choice[],
+): readonly ExcludedRelation[] {
+  const place = failed.findIndex(({ solution }) => solution.status !== 'solved');
+  const [attempt, other] = [failed[place], helped[place]];
+  if (!attempt || !other) return [];
+  const names = smallestConflict(attempt.sketch, attempt.solution);
+  const changed = changedDemands(attempt, other.sketch);
+  return attempt.solution.residuals
+    .filter(({ relation }) => names.includes(relation))
+    .map(({ relation: name, error: value, unit }): ExcludedRelation => {
+      const found = { name, value, unit, limits: limitsOf(unit) };
+      if (!changed.has(name)) return { ...found, from: [] };
+      return {
+        ...found,
+        whose: 'choice',
+        from: choices.map((choice) => ({ kind: 'choice', name: choice.name })),
+      };
+    })
+    .toSorted((a, b) => inTolerances(b) - inTolerances(a));
 }
 
 /** Whether an issue says that a draft's lines cannot all hold, whatever the reason. */
@@ -47,5 +92,8 @@ export const isUnsolved = ({ code }: Issue): boolean => unsolved.includes(code);
 const usual = (choices: readonly Choice[]): Styling =>
   Object.fromEntries(choices.map((choice) => [choice.name, choice.default]));
 
-const short = (value: number | string | undefined): string =>
-  typeof value === 'number' ? String(Number(value.toFixed(2))) : `${value}`;
+/** What was chosen, lengths with their unit. */
+function worded(choice: Choice, value: number | string | undefined): string {
+  if (typeof value !== 'number') return `${value}`;
+  return `${plainFigure(value, 2)}${choice.kind !== 'word' && choice.unit === 'mm' ? ' mm' : ''}`;
+}

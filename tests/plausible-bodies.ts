@@ -3,10 +3,12 @@ import { type MeasurementName, measurementNames } from '../engine/body/body.ts';
 import { cupDifference } from '../engine/body/cup.ts';
 import { completed } from '../engine/body/estimate.ts';
 import { essentialNames, measured } from '../engine/body/found.ts';
+import { type BodyData, gridCups } from '../engine/body/grid.ts';
+import { randomFrom } from '../engine/proof/random.ts';
 import survey from '../measurements/women-survey-2012.json' with { type: 'json' };
+import { uniform } from './uniform.ts';
 
-/** Measurements as a body file holds them. Lengths in mm, the shoulder slope in degrees. */
-export type BodyData = Readonly<Record<string, unknown>>;
+export { type BodyData, bodyGrid } from '../engine/body/grid.ts';
 
 /**
  * What a survey of real women would give to a dressmaker, and by which dimension of the survey. Its waist lies at
@@ -29,7 +31,6 @@ type Surveyed = keyof typeof surveyed;
 const surveyedNames = Object.keys(surveyed) as readonly Surveyed[];
 const order = Object.keys(survey.dimensions);
 
-const gridCups = ['AA', 'A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'] as const;
 const optionalNames = measurementNames.filter((name) => !essentialNames.some((other) => other === name));
 
 /** Lower triangle of the correlations of the surveyed dimensions, so that its rows mix independent scores. */
@@ -68,7 +69,7 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
     cup: fc.constantFrom('none', 'letter', 'girth'),
     difference: fc.integer({ min: 100, max: 280 }),
     optional: fc.subarray(optionalNames),
-    off: fc.array(fc.double({ min: -1.5, max: 1.5, noNaN: true }), {
+    off: fc.array(uniform(-1.5, 1.5), {
       minLength: measurementNames.length,
       maxLength: measurementNames.length,
     }),
@@ -102,30 +103,13 @@ export const plausibleBody: fc.Arbitrary<BodyData> = fc
     };
   });
 
-/** Bust girths from 75 to 150 cm, cups AA to H, three statures; waist, hip and back length in proportion. */
-export const bodyGrid = (): readonly BodyData[] =>
-  Array.from({ length: 16 }, (_, i) => 750 + 50 * i).flatMap((bustGirth) =>
-    gridCups.flatMap((cup) =>
-      [1500, 1650, 1800].map((stature) => ({
-        name: `bust ${bustGirth / 10}, cup ${cup}, stature ${stature / 10}`,
-        units: 'mm',
-        bustGirth,
-        waistGirth: Math.round(0.85 * bustGirth - 20),
-        hipGirth: Math.round(0.75 * bustGirth + 300),
-        backNeckPointToWaist: Math.round(0.235 * stature + 0.02 * bustGirth),
-        stature,
-        cup,
-      })),
-    ),
-  );
-
 /**
  * Mean natural waist girth and back length as shares of those at the navel: 72.55 by 79.19 and 36.73 by 44.25 cm
  * of the same 2,208 women (NATICK/TR-89/044, 1988).
  */
 const natural = { waistGirth: 72.55 / 79.19, backNeckPointToWaist: 36.73 / 44.25 };
 
-function atNaturalWaist(body: BodyData) {
+export function atNaturalWaist(body: BodyData) {
   const sizes = Object.fromEntries(surveyedNames.map((name) => [name, Number(body[name])]));
   const of = (name: Surveyed): number => sizes[name] ?? 0;
   return {
@@ -198,13 +182,9 @@ function lowerTriangle(matrix: readonly (readonly number[])[]): readonly (readon
 }
 
 /** Standard normal scores from a seed (G. E. P. Box and M. E. Muller, 1958, over mulberry32). */
-function normalScores(seed: number): () => number {
-  let state = seed >>> 0;
-  const uniform = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return (((mixed ^ (mixed >>> 14)) >>> 0) + 0.5) / 2 ** 32;
-  };
-  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+export function normalScores(seed: number): () => number {
+  const random = randomFrom(seed);
+  // The logarithm of nothing is none.
+  const positive = (): number => random() + 0.5 / 2 ** 32;
+  return () => Math.sqrt(-2 * Math.log(positive())) * Math.cos(2 * Math.PI * positive());
 }

@@ -1,5 +1,5 @@
 import type { Body } from '../../engine/body/body.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { LevelTexts } from './panel-cut.ts';
 

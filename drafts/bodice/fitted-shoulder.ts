@@ -1,7 +1,7 @@
 import { distance, moved, type Point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
-import { degrees, figure } from '../../engine/pattern/written.ts';
+import { degrees, figure } from '../../engine/text/figure.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 import { bodiceRules as rules } from './rules.ts';

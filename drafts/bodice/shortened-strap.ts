@@ -1,6 +1,6 @@
 import { moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { scaled, unit } from '../../engine/geometry/vector.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 
 /**
@@ -19,7 +19,7 @@ export function shortenedStrap(
   if (less === 0) return (p) => p;
   const by = table.measured(
     `Fitting, ${part} strap is shorter by`,
-    `${figure(shorter)} shorter, ${figure(forward)} for the forward shoulder`,
+    `${figure(shorter)} mm shorter, ${figure(forward)} mm for the forward shoulder`,
     less,
     table.fitted('shorten strap'),
     table.fitted('lengthen strap'),

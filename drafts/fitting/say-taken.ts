@@ -1,7 +1,7 @@
 import { changeWords, type FittedLevel } from '../../engine/body/fitting.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import { type Mm, quantity } from '../../engine/pattern/quantity.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 
 /** What these need of a table, whatever its choices. */
 type Table = Pick<DraftingTable<readonly []>, 'body' | 'mm' | 'say' | 'remark'>;

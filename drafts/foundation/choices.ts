@@ -10,7 +10,7 @@ export const foundationChoices = [
     default: 'auto',
     min: 0,
     max: 160,
-    help: 'room around the bust beyond the body; by itself 60, and 50 without sleeves',
+    help: 'room around the bust beyond the body; by itself 60 mm, and 50 mm without sleeves',
   },
   {
     kind: 'number',

@@ -1,5 +1,5 @@
 import type { Issue } from '../../engine/issue.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { Foundation } from './foundation.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
@@ -20,7 +20,7 @@ export function refuseImpossible(table: FoundationTable, { levels, front }: Foun
   if (levels.bust.value - rules.underarmAboveBust.value < size.scyeDepth)
     refuse(
       'scyeDepth',
-      `The bust level lies ${figure(levels.bust.value)} mm below the back neck point, not below the armpit (scye depth ${figure(size.scyeDepth)}). Measure again: scye depth (smaller would help), neck shoulder point to bust point (larger would help), neck shoulder point to waist (smaller would help).`,
+      `The bust level lies ${figure(levels.bust.value)} mm below the back neck point, not below the armpit (scye depth ${figure(size.scyeDepth)} mm). Measure again: scye depth (smaller would help), neck shoulder point to bust point (larger would help), neck shoulder point to waist (smaller would help).`,
       size.scyeDepth,
       { max: levels.bust.value - rules.underarmAboveBust.value, unit: 'mm' },
     );

@@ -1,4 +1,4 @@
-import { frontHang } from '../../engine/body/bust.ts';
+import { frontHang, greatestBustDart, leastBustDart, underarmAboveBust } from '../../engine/body/bust.ts';
 import { neckNumbers } from '../../engine/body/neck.ts';
 import { ruleTable } from '../../engine/pattern/rule.ts';
 import { commonPractice } from '../../engine/sources.ts';
@@ -51,7 +51,7 @@ export const foundationRules = ruleTable('F', {
     commonPractice,
   ],
   underarmAboveBust: [
-    8,
+    underarmAboveBust,
     'mm',
     'the underarm stays at least this far above the bust level, so that the level can be measured',
     'so that the bust girth can be checked across the pieces',
@@ -128,8 +128,13 @@ export const foundationRules = ruleTable('F', {
     'the front armhole hangs this much shorter than the back, as the shoulder leans forward',
     commonPractice,
   ],
-  leastBustDart: [2, 'degrees', 'a smaller bust dart is no dart', commonPractice],
-  greatestBustDart: [50, 'degrees', 'a larger bust dart does not lie flat in one seam', commonPractice],
+  leastBustDart: [leastBustDart, 'degrees', 'a smaller bust dart is no dart', commonPractice],
+  greatestBustDart: [
+    greatestBustDart,
+    'degrees',
+    'a larger bust dart does not lie flat in one seam',
+    commonPractice,
+  ],
   leastMidriff: [25, 'mm', 'cloth left between the under-bust seam and the waist', commonPractice],
   leastCentreFront: [25, 'mm', 'a narrower centre front panel cannot carry an insert', commonPractice],
 });

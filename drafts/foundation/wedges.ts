@@ -1,6 +1,6 @@
 import { distance, type Point } from '../../engine/geometry/point.ts';
 import type { Angle } from '../../engine/pattern/quantity.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { FoundationTable } from './table.ts';
 
 /*

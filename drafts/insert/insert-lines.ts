@@ -1,7 +1,7 @@
 import { isLong, sewnEqual } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { Mm, Ratio } from '../../engine/pattern/quantity.ts';
-import { degrees, figure } from '../../engine/pattern/written.ts';
+import { degrees, figure } from '../../engine/text/figure.ts';
 import { fairLine } from '../fair-lines.ts';
 import { straight } from '../piece-edges.ts';
 import type { InsertTable } from './choices.ts';

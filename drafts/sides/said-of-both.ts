@@ -2,6 +2,7 @@ import { sides } from '../../engine/body/side.ts';
 import type { Issue } from '../../engine/issue.ts';
 import type { Drawn, Notion, Step } from '../../engine/pattern/garment.ts';
 import type { Ground } from '../../engine/pattern/quantity.ts';
+import { stepText } from '../../engine/pattern/step-text.ts';
 import { alike, inPairs } from './alike.ts';
 import { sided } from './as-worn.ts';
 
@@ -55,7 +56,7 @@ function onLeftDrawings({ points, lines }: Drawn): Drawn {
   return { points: points.map(moved), lines: lines.map(moved) };
 }
 
-const words = ({ title, text, source }: Step): string => [title, text, source].join('\n');
+const words = (step: Step): string => [step.title, stepText(step, 'mm'), step.source].join('\n');
 
 /** What there is to say of both sides, each thing once; of one alone, with its side. */
 export function issuesOfBoth(right: readonly Issue[], left: readonly Issue[]): readonly Issue[] {

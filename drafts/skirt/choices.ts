@@ -46,7 +46,7 @@ export const skirtChoices = [
     default: 'auto',
     min: 900,
     max: 7000,
-    help: 'hem sweep in mm, instead of by fullness',
+    help: 'how wide the hem is, instead of by fullness',
   },
   hemAllowance,
   {

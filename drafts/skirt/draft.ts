@@ -3,7 +3,7 @@ import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
 import { type Parts, together } from '../draw-garment.ts';
@@ -32,6 +32,12 @@ function planSkirt(table: SkirtTable, waist: ByGore<Mm>): SkirtPlan {
   return { sizes, gores: byGore((name) => planGore(table, name, sizes)) };
 }
 
+/** About the waists that the gores would have for another body, where they were given for the first. */
+function waistsFor(other: SkirtTable, first: SkirtTable, waist: ByGore<Mm>): ByGore<Mm> {
+  const times = other.size.waistGirth.value / first.size.waistGirth.value;
+  return byGore((name) => ({ ...waist[name], value: waist[name].value * times }));
+}
+
 /**
  * Draws the gored skirt to the waists the bodice panels came out with. Nothing in a bodice depends on its skirt, so
  * the skirt is solved after it, in a sketch of its own.
@@ -42,14 +48,14 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
   const refusals = table.refusals();
   if (refusals.length > 0) return { ok: false, issues: refusals };
   const { body, styling } = table;
-  const solution = solver(usually(table.sketch.sketch(), styling));
+  const sketch = usually(table.sketch.sketch(), styling);
+  const solution = solver(sketch);
   if (solution.status !== 'solved') {
-    const sketchFor = (other: typeof body) => {
-      const otherTable = table.forBody(other);
-      planSkirt(otherTable, waist);
-      return otherTable.sketch.sketch();
+    const sketchOf = (other: SkirtTable) => {
+      planSkirt(other, waistsFor(other, table, waist));
+      return other.sketch.sketch();
     };
-    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
+    return { ok: false, issues: [conflictIssue(table, { sketch, solution }, sketchOf)] };
   }
   table.solved(solution);
   const hipText = `hip: finished girth ${figure(body.size.hipGirth + sizes.hipEase)} mm`;

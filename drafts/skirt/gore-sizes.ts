@@ -1,5 +1,5 @@
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import { type ByGore, byGore, type GoreSeam, isHalf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { goreHips } from './gore-hips.ts';

@@ -43,3 +43,13 @@ function halfLaidDown({ laid, toNotch }: ArmholeHalf, across: 1 | -1): HalfArmho
     upper: toNotch,
   };
 }
+
+/** An armhole of the same form, so many times as large. */
+export function scaledArmhole({ front, back, girth }: Armhole, times: number): Armhole {
+  const half = ({ flat, flatLength, upper }: HalfArmhole): HalfArmhole => ({
+    flat: flat.map((curve) => transformedCurve(curve, ({ x, y }) => point(x * times, y * times))),
+    flatLength: flatLength * times,
+    upper: upper * times,
+  });
+  return { front: half(front), back: half(back), girth: girth * times };
+}

@@ -8,9 +8,10 @@ import type { PanelCut } from '../bodice/panel-cut.ts';
 import { leastRadius } from '../bodice/rules.ts';
 import { conflictIssue } from '../conflict.ts';
 import { solvedPoint } from '../piece-edges.ts';
+import { drawnBefore } from '../suspects.ts';
 import { usually } from '../usual.ts';
-import type { Armhole } from './armhole.ts';
-import { type CapLines, planCap } from './cap-lines.ts';
+import { type Armhole, scaledArmhole } from './armhole.ts';
+import { type CapLines, type CapShape, planCap } from './cap-lines.ts';
 import type { SleeveTable } from './choices.ts';
 
 /** A cap that has been fitted into its armhole. */
@@ -40,23 +41,33 @@ export function fitCap(
   { fullness, height }: { readonly fullness: number; readonly height?: number },
   solver: Solver = solve,
 ): Result<FittedCap> {
-  const { body, size, choice } = table;
+  const { size, choice } = table;
   const width = table.mm`Sleeve width, fitted: upper arm girth ${size.upperArmGirth} + ease ${choice.upperArmEase}`;
-  const planned = (arm: number) => {
+  const shape: CapShape = {
+    width: width.value,
+    fullness,
+    leastRadius: leastRadius(cut.allowance.armhole),
+    ...(height === undefined ? {} : { height }),
+  };
+  const planned = (asked: Partial<CapShape>, into = armhole) => {
     const sketch = new SketchBuilder();
-    const lines = planCap(sketch, armhole, {
-      width: arm + choice.upperArmEase.value,
-      fullness,
-      leastRadius: leastRadius(cut.allowance.armhole),
-      ...(height === undefined ? {} : { height }),
-    });
+    const lines = planCap(sketch, into, { ...shape, ...asked });
     return { lines, sketch: sketch.sketch() };
   };
-  const { lines, sketch } = planned(size.upperArmGirth.value);
-  const solution = solver(usually(sketch, table.styling));
+  const { lines, sketch: written } = planned({});
+  const sketch = usually(written, table.styling);
+  const solution = solver(sketch);
   if (solution.status !== 'solved') {
-    const sketchFor = (other: typeof body) => planned(other.size.upperArmGirth).sketch;
-    return { ok: false, issues: [conflictIssue(body, solution, sketchFor)] };
+    const sketchOf = (other: SleeveTable) =>
+      planned({ width: other.size.upperArmGirth.value + other.choice.upperArmEase.value }).sketch;
+    const drawn = [
+      drawnBefore('armhole', (times) => planned({}, scaledArmhole(armhole, times)).sketch),
+      drawnBefore('crown for each mm of armhole', (times) => planned({ fullness: fullness * times }).sketch),
+      ...(height === undefined
+        ? []
+        : [drawnBefore('cap height', (times) => planned({ height: height * times }).sketch)]),
+    ];
+    return { ok: false, issues: [conflictIssue(table, { sketch, solution }, sketchOf, drawn)] };
   }
   table.say`Cap: below the notches the armhole once more, underarm laid on underarm; above them as long as the armhole and its fullness, from each notch to the shoulder`;
   const cap: FittedCap = {

@@ -1,5 +1,5 @@
 import type { Notion } from '../../engine/pattern/garment.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { PuffSleeveTable } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 

@@ -1,6 +1,6 @@
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Issue, Result } from '../../engine/issue.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
 import { drawEdges } from '../piece-edges.ts';

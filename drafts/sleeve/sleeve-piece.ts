@@ -5,7 +5,7 @@ import { COINCIDENCE } from '../../engine/geometry/tolerance.ts';
 import { movedBy, transformedCurve } from '../../engine/geometry/transform.ts';
 import { vector } from '../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
-import { figure } from '../../engine/pattern/written.ts';
+import { figure } from '../../engine/text/figure.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainline } from '../grainline.ts';

@@ -1,10 +1,10 @@
 import * as z from 'zod';
+import { numberIn, unitNames, writtenNumber } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
 import { fittedLevels, fittedSeams, oneSided, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
 import { sides } from './side.ts';
-import { numberIn, unitNames, writtenNumber } from './units.ts';
 import { howTaken } from './words.ts';
 
 /** A number, or a text with a fraction; what it means is read later, with the units. */
@@ -63,6 +63,15 @@ export const bodyFile = z.strictObject({
     .enum(cupLetters)
     .optional()
     .describe('The cup after EN 13402, where the under-bust girth was not measured.'),
+  sure: z
+    .array(z.enum(measurementNames))
+    .max(measurementNames.length)
+    .optional()
+    .describe('Measurements that were taken twice and are right, however unlikely they look.'),
+  reconcile: z
+    .boolean()
+    .optional()
+    .describe('Measurements that contradict each other are moved to the most likely body behind them.'),
   fitting: z
     .array(fittingChange)
     .optional()

@@ -35,6 +35,14 @@ export type MeasurementName = (typeof measurementNames)[number];
 /** Where a number came from. A spread is one standard deviation of the likely error, in the number's unit. */
 export type Provenance =
   | { readonly from: 'measured' }
+  /** Measured, and moved to the most likely body behind numbers that contradict each other. */
+  | {
+      readonly from: 'reconciled';
+      readonly written: number;
+      readonly usualError: number;
+      readonly suspicion: 'misread' | 'first to blame' | 'none';
+      readonly orElse: readonly MeasurementName[];
+    }
   | { readonly from: 'derived'; readonly basis: string }
   | { readonly from: 'estimated'; readonly basis: string; readonly spread: number };
 

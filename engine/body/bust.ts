@@ -18,13 +18,19 @@ const legOfRegularFrame = 180;
  * From the bust point to the side seam along the bust level, in a bodice with some ease. Counted in full on a large
  * frame, a full cup would ask for a dart that no armhole has room for.
  */
-function expectedDartLeg(bustGirth: number, bustPointWidth: number): number {
+export function expectedDartLeg(bustGirth: number, bustPointWidth: number): number {
   const leg = Math.max(40, bustGirth / 4 - bustPointWidth / 2 + 25);
   return leg - Math.max(0, leg - legOfRegularFrame) / 2;
 }
 
 /** The front armhole hangs this much shorter than the back, for the shoulder leans forward (mm). */
 export const frontHang = 20;
+
+/** The underarm lies at least this far above the bust level, so that the bust girth can be measured there (mm). */
+export const underarmAboveBust = 8;
+
+/** A bust dart smaller than this is no dart, and one larger does not lie flat in one seam (degrees). */
+export const [leastBustDart, greatestBustDart] = [2, 50];
 
 /**
  * How much longer the front is than the back, from side neck to waist, over the bust: the side seam's dart, as

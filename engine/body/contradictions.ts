@@ -1,7 +1,8 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit } from '../text/units.ts';
 import type { MeasurementName } from './body.ts';
 import { isWithin } from './limits.ts';
-import { inUnit, millimetres, type Unit } from './units.ts';
 import { measurementWords } from './words.ts';
 
 type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
@@ -10,7 +11,7 @@ type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
  * How small and how large a measurement can be as a share of another of the same body. Wide enough for anyone who
  * stands upright; judgement. Beyond, one of the two is wrong, and no draft would come together.
  */
-const shares: readonly (readonly [MeasurementName, MeasurementName, number, number])[] = [
+export const shares: readonly (readonly [MeasurementName, MeasurementName, number, number])[] = [
   ['waistGirth', 'bustGirth', 0.45, 1.5],
   ['hipGirth', 'bustGirth', 0.55, 1.8],
   ['waistGirth', 'hipGirth', 0.4, 1.5],
@@ -57,13 +58,20 @@ export function contradictions(sizes: Sizes, units: Unit): readonly Issue[] {
   return [...pairs, ...bustLevel(sizes, units).filter(({ path }) => !said.has(path))];
 }
 
+/**
+ * The bust level lies at least so far down a scye depth, or down a back length whose scye depth was not measured, and
+ * at least so much of a back length above the waist.
+ */
+export const bustLevelShares = { scyeDepth: 0.9, backLength: 0.35, aboveWaist: 0.13 } as const;
+
 /** The bust level must come out between underarm and waist; it can lie a little above a loosely taken scye depth. */
 function bustLevel(sizes: Sizes, units: Unit): readonly Issue[] {
   const { backNeckPointToWaist: back, neckShoulderPointToWaist: toWaist } = sizes;
   const { neckShoulderPointToBustPoint: toBust, scyeDepth } = sizes;
   if (back === undefined || toWaist === undefined || toBust === undefined) return [];
-  const leastLevel = scyeDepth === undefined ? 0.35 * back : 0.9 * scyeDepth;
-  const limits = [toWaist - back + leastLevel, toWaist - 0.13 * back] as const;
+  const leastLevel =
+    scyeDepth === undefined ? bustLevelShares.backLength * back : bustLevelShares.scyeDepth * scyeDepth;
+  const limits = [toWaist - back + leastLevel, toWaist - bustLevelShares.aboveWaist * back] as const;
   const others = [
     `a neck shoulder point to waist of ${written(toWaist, units)}`,
     `a back neck point to waist of ${written(back, units)}`,

@@ -17,7 +17,7 @@ interface Frame {
  * Back width between the folds of the arms for one of the survey's, which goes on over the flesh: a textbook's
  * back widths (34.4 cm at a bust of 88, from memory) by the survey's for such a bust.
  */
-const betweenFolds = 0.96;
+export const betweenFolds = 0.96;
 
 /**
  * The frame, from stature and the girths: conditional means of the survey. Stature itself, where it was not
@@ -53,7 +53,7 @@ export function estimateFrame(given: FoundSizes & Essential): Frame {
  * to which of the two a body's was taken, so it is moved half-way, and that half is its noise.
  */
 const [toNaturalWaist, toNavel] = [367.3, 425.4];
-const halfWay = (toNavel - toNaturalWaist) / 2;
+export const halfWay = (toNavel - toNaturalWaist) / 2;
 
 function estimateStature(given: FoundSizes & Essential): Found {
   const { known, basis } = surveyKnowledge(given);

@@ -20,10 +20,10 @@ export const underBustSpread = 15.5;
  * (a textbook's table, from memory), where ASTM D5585-11e1 has upper chests of 88.4 and 101.3 cm. Taken on the
  * upper chest because a larger cup does not set the arms further apart.
  */
-const acrossFrontShare = 0.367;
+export const acrossFrontShare = 0.367;
 
 /** Armscye girth as a share of the upper chest girth: 37.13 cm at a bust of 90.71 (NATICK/TR-89/044, means). */
-const armscyeShare = 371.3 / upperChestForBust.at(907.1);
+export const armscyeShare = 371.3 / upperChestForBust.at(907.1);
 
 /** An armscye goes round the top of the arm; it is larger than the arm by at least this, mm. */
 const armscyeBeyondArm = 30;
@@ -32,7 +32,7 @@ const armscyeBeyondArm = 30;
  * Girth of the bent elbow as a share of the mean of upper-arm and wrist girth: 24.8 cm where they are 28.3 and 15.9
  * (a size table, from memory).
  */
-const elbowShare = 1.12;
+export const elbowShare = 1.12;
 
 /** What the girths are estimated from, given or estimated before. */
 type Before = FoundSizes & Essential & { readonly upperArmGirth: Found; readonly wristGirth: Found };

@@ -62,8 +62,8 @@ function estimateSlope({ shoulderLength }: Before, fall: Expected, basis: string
 }
 
 /** Down the surface the mean scye depth is this (NATICK/TR-89/044, 1988), mm: longer than the fall in height. */
-const meanScyeDepth = 185.7;
-const meanScyeFall = statisticsOf('backNeckPointHeight').mean - statisticsOf('axillaHeight').mean;
+export const meanScyeDepth = 185.7;
+export const meanScyeFall = statisticsOf('backNeckPointHeight').mean - statisticsOf('axillaHeight').mean;
 
 /** The most an estimated scye depth takes of the back length; 0.506 in the 1988 means. */
 const scyeShareLimit = 0.62;
@@ -82,10 +82,10 @@ const aboveBust = (back: number): number => Math.min(25, 0.07 * back);
 const belowBust = (back: number): number => Math.min(60, 0.17 * back);
 
 /** A length over the shoulder blade is this much longer than the fall in height (judged from the 1988 means). */
-const overBlade = 1.02;
+export const overBlade = 1.02;
 
 /** How well practice foretells the front length from the cup, mm; judged. */
-const frontSpread = 20;
+export const frontSpread = 20;
 
 /** How far below the back neck point the bust level lies, where both front lengths were measured, mm. */
 function measuredBustLevel(given: FoundSizes, back: number): number | undefined {
@@ -139,7 +139,7 @@ function estimateFront(
 }
 
 /** The back length is this much longer than its fall in height: 36.73 by 35.15 cm in 1988, 42.54 by 41.55 in 2012. */
-const overBack = 1.035;
+export const overBack = 1.035;
 
 /** The waist lies no higher than this share of the stature; 0.648 in the 1988 means. */
 const waistShareLimit = 0.72;

@@ -1,4 +1,5 @@
 import type { MeasurementName, Provenance } from './body.ts';
+import type { Moved } from './reconcile/reconcile.ts';
 
 /** A number for a measurement, mm or radians, and where it came from. */
 export interface Found {
@@ -15,6 +16,12 @@ export const essentialNames = ['bustGirth', 'waistGirth', 'hipGirth', 'backNeckP
 export type Essential = Readonly<Record<(typeof essentialNames)[number], Found>>;
 
 export const measured = (value: number): Found => ({ value, known: { from: 'measured' } });
+
+/** Measured, and moved since. */
+export const reconciledTo = ({ value, ...known }: Omit<Moved, 'name'>): Found => ({
+  value,
+  known: { from: 'reconciled', ...known },
+});
 
 export const derived = (value: number, basis: string): Found => ({
   value,

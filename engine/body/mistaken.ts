@@ -1,8 +1,9 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit, unitNames, unitWords } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { childBackLength } from './child.ts';
 import { isWithin, limitsOf } from './limits.ts';
-import { inUnit, millimetres, type Unit, unitNames } from './units.ts';
 import { measurementWords } from './words.ts';
 
 /** Lengths in the unit of the file. */
@@ -35,21 +36,24 @@ const girths: ReadonlySet<MeasurementName> = new Set([
 
 const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
 
-const unitWords: Readonly<Record<Unit, string>> = { cm: 'centimetres', in: 'inches', mm: 'millimetres' };
-
 const isLikely = (name: MeasurementName, mm: number): boolean => isWithin(mm, limitsOf[name].likely);
 const isPossible = (name: MeasurementName, mm: number): boolean => isWithin(mm, limitsOf[name].possible);
 
 /**
  * Recognises what commonly goes wrong with numbers: all of them in another unit than the file says, one of them in
- * another unit, or a girth given as half.
+ * another unit, or a girth given as half. What is possible and sure is no mistake.
  */
-export function recognisedMistakes(numbers: Numbers, units: Unit): readonly Mistake[] {
+export function recognisedMistakes(
+  numbers: Numbers,
+  units: Unit,
+  sure: readonly MeasurementName[] = [],
+): readonly Mistake[] {
   const names = lengthNames.filter((name) => numbers[name] !== undefined);
   const mm = (name: MeasurementName, unit: Unit = units): number => (numbers[name] ?? 0) * millimetres[unit];
   const meant = unitMeant(names, mm, units);
   if (meant) return [{ explains: names, issue: wholeFile(units, meant) }];
   return names.flatMap((name) => {
+    if (sure.includes(name) && isPossible(name, mm(name))) return [];
     const reading = readingMeant(name, names, mm, units);
     return reading
       ? [{ explains: [name], issue: singleNumber(name, numbers[name] ?? 0, units, reading) }]

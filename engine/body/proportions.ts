@@ -1,9 +1,10 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit } from '../text/units.ts';
 import type { Body, MeasurementName } from './body.ts';
 import { expectedFrontExcess } from './bust.ts';
 import { cupLetter } from './cup.ts';
 import { backNeckRise } from './neck.ts';
-import { inUnit, millimetres, type Unit } from './units.ts';
 import { measurementWords } from './words.ts';
 
 /**

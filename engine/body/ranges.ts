@@ -1,7 +1,8 @@
 import type { Issue } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, type Unit } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { childShare, isWithin, type Limits, limitsOf, type Span } from './limits.ts';
-import { inUnit, millimetres, type Unit } from './units.ts';
 import { measurementWords } from './words.ts';
 
 /**

@@ -1,5 +1,8 @@
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { inUnit } from '../text/length.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+import { millimetres, numberIn, type Unit } from '../text/units.ts';
 import {
   changeWords,
   type FittedLevel,
@@ -18,7 +21,6 @@ import {
   trialAllowance,
 } from './fitting.ts';
 import { type Side, sides } from './side.ts';
-import { inUnit, millimetres, numberIn, type Unit } from './units.ts';
 
 const seamKinds = ['take in', 'let out'] as const;
 
@@ -53,7 +55,7 @@ export function readFitting(
 }
 
 function readChange(item: unknown, path: string, units: Unit): Read {
-  const refuse = (code: string, message: string): Read => ({
+  const refuse = (code: IssueCode, message: string): Read => ({
     issue: { code, severity: 'error', path, message },
   });
   if (typeof item !== 'object' || item === null || Array.isArray(item))

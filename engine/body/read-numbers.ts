@@ -1,12 +1,14 @@
 import type { z } from 'zod';
 import type { Issue } from '../issue.ts';
-import { nearestWord } from '../text/nearest-word.ts';
+
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { nearestWords } from '../text/nearest-word.ts';
+import { numberIn, type Unit, unitNames } from '../text/units.ts';
 import { withoutTurns } from '../text/without-turns.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
-import { cupDifferences } from './cup.ts';
+import { braSizeRefused, cupRefused, isBraField } from './bra-size.ts';
 import { essentialNames } from './found.ts';
-import { numberIn, type Unit, unitNames } from './units.ts';
 import { howTaken, measurementWords } from './words.ts';
 
 /** What a file says, as far as it can be read: numbers still in the file's own unit, the slope in degrees. */
@@ -15,6 +17,10 @@ export interface Written {
   readonly age: number | undefined;
   readonly units: Unit | undefined;
   readonly cup: string | undefined;
+  /** What was measured twice, and stays as it is. */
+  readonly sure: readonly MeasurementName[];
+  /** Whether contradicting measurements are moved to the most likely body behind them. */
+  readonly reconcile: boolean;
   readonly numbers: Readonly<Partial<Record<MeasurementName, number>>>;
 }
 
@@ -49,9 +55,21 @@ export function readNumbers(fields: Readonly<Record<string, unknown>>): {
     age: read('age', shape.age),
     units: read('units', shape.units),
     cup: read('cup', shape.cup),
+    sure: read('sure', shape.sure) ?? [],
+    reconcile: read('reconcile', shape.reconcile) ?? false,
     numbers,
   };
   return { written, issues };
+}
+
+/** So many names are proposed for one that is not known. */
+const MOST_PROPOSED = 3;
+
+function nearestTo(field: string): string {
+  const nearest = nearestWords(field, bodyFields, MOST_PROPOSED);
+  return nearest.length > 0
+    ? ` Do you mean ${nearest.join(' or ')}?`
+    : ' No garment is drawn from such a one: leave it out.';
 }
 
 /** So many unknown fields are named one by one. */
@@ -60,22 +78,16 @@ const MOST_UNKNOWN = 12;
 function unknownFields(fields: Readonly<Record<string, unknown>>): Issue[] {
   const known: ReadonlySet<string> = new Set(bodyFields);
   const unknown = Object.keys(fields).filter((field) => !known.has(field));
-  let listed = false;
-  const hintFor = (field: string): string => {
-    const nearest = nearestWord(field, bodyFields);
-    if (nearest) return ` Do you mean ${nearest}?`;
-    if (listed) return '';
-    listed = true;
-    return ` Known are ${bodyFields.join(', ')}.`;
-  };
   const issues = unknown
     .slice(0, MOST_UNKNOWN)
     .map((field) =>
-      issue(
-        'unknown-field',
-        shown(field),
-        `There is no measurement called ${shown(field)}.${hintFor(field)}`,
-      ),
+      isBraField(field)
+        ? issue('bra-size-not-read', shown(field), braSizeRefused(shown(fields[field])))
+        : issue(
+            'unknown-field',
+            shown(field),
+            `There is no measurement called ${shown(field)}.${nearestTo(field)}`,
+          ),
     );
   const more = unknown.length - issues.length;
   if (more > 0)
@@ -99,20 +111,24 @@ const missingFields = (fields: Readonly<Record<string, unknown>>): readonly Issu
 function unreadable(field: ReadField, value: unknown): Issue {
   const given = shown(value);
   const simple = typeof value === 'string' || Number.isFinite(value) ? { value: given } : {};
-  const refuse = (code: string, message: string): Issue => ({ ...issue(code, field, message), ...simple });
+  const refuse = (code: IssueCode, message: string): Issue => ({ ...issue(code, field, message), ...simple });
   switch (field) {
     case 'units':
       return refuse('unknown-unit', `${given} is no unit for measurements: use ${unitNames.join(', ')}.`);
     case 'cup':
-      return refuse(
-        'unknown-cup',
-        `${given} is no cup of EN 13402. A letter stands for bust girth less under-bust girth, and other countries give the same difference other letters: write ${cupDifferences}.`,
-      );
+      return refuse('unknown-cup', cupRefused(given));
     case 'age':
       return {
         ...refuse('age-out-of-range', `${given} is no age: give whole years, such as 34.`),
         limits: { min: 0, max: 130, unit: 'years' },
       };
+    case 'sure':
+      return refuse('sure-not-understood', notSure(value));
+    case 'reconcile':
+      return refuse(
+        'reconcile-not-understood',
+        `Write reconcile: true, or leave it out: ${given} is neither.`,
+      );
     case 'name':
       return refuse('name-unusable', 'The name must be one line of text, no longer than 80 characters.');
     default:
@@ -123,7 +139,20 @@ function unreadable(field: ReadField, value: unknown): Issue {
   }
 }
 
-const issue = (code: string, path: string, message: string): Issue => ({
+/** Why a list of sure measurements is none. */
+function notSure(value: unknown): string {
+  const known: readonly unknown[] = measurementNames;
+  const how =
+    'Write the measurements that you took twice as a list of their names, such as sure: [waistGirth].';
+  if (!Array.isArray(value)) return how;
+  const stray: unknown = value.find((name) => !known.includes(name));
+  if (stray === undefined) return how;
+  const nearest = typeof stray === 'string' ? nearestWords(stray, measurementNames, MOST_PROPOSED) : [];
+  const hint = nearest.length > 0 ? `Do you mean ${nearest.join(' or ')}?` : how;
+  return `There is no measurement called ${shown(stray)} to be sure of. ${hint}`;
+}
+
+const issue = (code: IssueCode, path: string, message: string): Issue => ({
   code,
   severity: 'error',
   path,

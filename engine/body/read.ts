@@ -1,16 +1,29 @@
 import type { Issue, Result } from '../issue.ts';
+import { inUnit } from '../text/length.ts';
+import { millimetres, tapeMarks, type Unit } from '../text/units.ts';
 import { type Body, type MeasurementName, measurementNames } from './body.ts';
 import { childNote, isChild } from './child.ts';
 import { contradictions } from './contradictions.ts';
 import { cupDifference, cupLetter } from './cup.ts';
 import { completed } from './estimate.ts';
-import { derived, type Essential, essentialNames, type Found, type FoundSizes, measured } from './found.ts';
-import { recognisedMistakes } from './mistaken.ts';
+import {
+  derived,
+  type Essential,
+  essentialNames,
+  type Found,
+  type FoundSizes,
+  measured,
+  reconciledTo,
+} from './found.ts';
+import { type Mistake, recognisedMistakes } from './mistaken.ts';
+import { mixedUp } from './mixed-up/mixed-up.ts';
+import { womenLike } from './population/women.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
 import { readFitting } from './read-fitting.ts';
 import { readNumbers, type Written } from './read-numbers.ts';
-import { inUnit, millimetres, type Unit } from './units.ts';
+import { reconciled } from './reconcile/reconcile.ts';
+import { movedIssues, reconcileOffered, sureOfTooMuch } from './reconcile/say-moved.ts';
 
 type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 
@@ -27,19 +40,24 @@ export function readBody(data: unknown): Result<Body> {
   if (!units) return { ok: false, issues: unread };
 
   const all = inMillimetres(written.numbers, units);
-  const wrongValues = valueIssues(written, units);
-  const refused = new Set(wrongValues.filter(isError).map(({ path }) => path));
-  const sizes: Sizes = refused.has('units')
+  const { issues: wrongValues, refused } = valueIssues(written, all, units);
+  const taken: Sizes = refused.has('units')
     ? {}
     : Object.fromEntries(Object.entries(all).filter(([name]) => !refused.has(name)));
-  const child = isChild(written.age, sizes);
-  const found = foundSizes(sizes, written.cup);
+  const child = isChild(written.age, taken);
+  const { found, issues: moves } = withMoves(taken, written, units, child);
+  const sizes = sizesOf(found);
+  const contradicting = contradictions(sizes, units);
   const fitting = readFitting(Object.hasOwn(fields, 'fitting') ? fields.fitting : undefined, units);
   const issues = [
     ...unread,
     // What is likely is likely of women.
-    ...wrongValues.filter((issue) => isError(issue) || !child),
-    ...contradictions({ ...sizes, ...underBustOf(found) }, units),
+    ...wrongValues.filter(
+      (issue) => isError(issue) || (!child && !moves.some(({ path }) => path === issue.path)),
+    ),
+    ...moves,
+    ...contradicting,
+    ...(contradicting.length > 0 && !written.reconcile ? [reconcileOffered] : []),
     ...(child ? [childNote(written.age)] : []),
     ...fitting.issues,
   ];
@@ -77,15 +95,39 @@ const inMillimetres = (numbers: Sizes, units: Unit): Sizes =>
     ]),
   );
 
-/** What is wrong with single numbers; a mistake that was recognised stands in for the ranges it breaks. */
-function valueIssues({ numbers, age }: Written, units: Unit): readonly Issue[] {
+/**
+ * What is wrong with the numbers by themselves; a mistake that was recognised stands in for the ranges it breaks, and for
+ * the contradictions. A child's are only held to what is possible.
+ */
+function valueIssues(
+  { numbers, age, sure }: Written,
+  sizes: Sizes,
+  units: Unit,
+): { readonly issues: readonly Issue[]; readonly refused: ReadonlySet<string> } {
   const isYoung = age !== undefined && isChild(age, {});
-  const mistakes = isYoung ? [] : recognisedMistakes(numbers, units);
+  const mistakes = isYoung ? [] : mistakesIn(numbers, sizes, units, sure);
   const explained = new Set<string>(mistakes.flatMap(({ explains }) => explains));
-  return [
+  const issues = [
     ...mistakes.map(({ issue }) => issue),
     ...outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path)),
   ];
+  return { issues, refused: new Set([...issues.filter(isError).map(({ path }) => path), ...explained]) };
+}
+
+/** Numbers that cannot stand as they are, or, where all can, those that were all but certainly meant otherwise. */
+function mistakesIn(
+  numbers: Sizes,
+  sizes: Sizes,
+  units: Unit,
+  sure: readonly MeasurementName[],
+): readonly Mistake[] {
+  const recognised = recognisedMistakes(numbers, units, sure);
+  if (recognised.length > 0 || isChild(undefined, sizes)) return recognised;
+  const impossible = outOfRange(numbers, units, false).filter(isError);
+  // One impossible number makes others look odd: then only what explains it is a mistake.
+  return mixedUp(sizes, units, sure).filter(({ explains }) =>
+    impossible.every(({ path }) => explains.some((name) => name === path)),
+  );
 }
 
 /** The measurements, and the under-bust girth that a cup stands for where it was not measured itself. */
@@ -97,12 +139,41 @@ function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
   }
   const difference = cup === undefined ? undefined : cupDifference(cup);
   if (difference === undefined || sizes.bustGirth === undefined || found.underBustGirth) return found;
-  const basis = `bust girth less ${difference / 10} cm, the middle of cup ${cup} (EN 13402)`;
+  const basis = `bust girth less ${difference} mm, the middle of cup ${cup} (EN 13402)`;
   return { ...found, underBustGirth: derived(sizes.bustGirth - difference, basis) };
 }
 
-const underBustOf = ({ underBustGirth }: FoundSizes): Sizes =>
-  underBustGirth ? { underBustGirth: underBustGirth.value } : {};
+const sizesOf = (found: FoundSizes): Sizes =>
+  Object.fromEntries(Object.entries(found).map(([name, { value }]) => [name, value]));
+
+/** What was found, with contradicting measurements moved to the most likely body behind them where that is asked. */
+function withMoves(
+  taken: Sizes,
+  { cup, reconcile, sure }: Written,
+  units: Unit,
+  child: boolean,
+): { readonly found: FoundSizes; readonly issues: readonly Issue[] } {
+  const found = foundSizes(taken, cup);
+  if (!reconcile || !isEnough(found)) return { found, issues: [] };
+  const { size } = completed(found);
+  const women = child ? undefined : womenLike(size);
+  const answer = reconciled({ taken, size, sure, women, step: tapeMarks[units] });
+  switch (answer.kind) {
+    case 'consistent':
+      return { found, issues: [] };
+    case 'sure of too much':
+      return { found, issues: [sureOfTooMuch(answer.between)] };
+    case 'reconciled': {
+      const sizes = Object.fromEntries(answer.moved.map(({ name, value }) => [name, value]));
+      const moved = Object.fromEntries(answer.moved.map(({ name, ...move }) => [name, reconciledTo(move)]));
+      return {
+        // A cup stands for what is under the bust as it was moved.
+        found: { ...foundSizes({ ...taken, ...sizes }, cup), ...moved },
+        issues: movedIssues(answer.moved, units),
+      };
+    }
+  }
+}
 
 const isEnough = (found: FoundSizes): found is FoundSizes & Essential =>
   essentialNames.every((name) => found[name] !== undefined);

@@ -12,9 +12,9 @@ import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
+import { inMm } from '../text/figure.ts';
 import { endsSquare, turnInto } from './corner.ts';
 import { type Drawn, drawn, isNear, type Nearest, nearest, whichIsNear } from './nearest.ts';
-import { inMm } from './words.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
 const FINE = 0.005;

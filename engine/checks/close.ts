@@ -8,9 +8,9 @@ import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
 import type { Girth, GirthPart } from '../pattern/seam.ts';
+import { inMm } from '../text/figure.ts';
 import type { GirthReport } from './report.ts';
 import type { Tape } from './tape.ts';
-import { inMm } from './words.ts';
 
 /**
  * Closes every finished girth: adds up what the pieces measure around the body at a level and compares it with

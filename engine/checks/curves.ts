@@ -5,8 +5,9 @@ import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { dot, magnitude } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import { inDegrees, inMm } from './words.ts';
+import { inDegrees, inMm } from '../text/figure.ts';
 
 /**
  * Looks along every edge of a piece: no kinks, no more changes from hollow to round than the edge declares, and
@@ -18,7 +19,7 @@ export const curveFaults = (piece: Piece, kinkBound: number): Issue[] =>
 function edgeFaults(piece: Piece, edge: PieceEdge, kinkBound: number): Issue[] {
   const path = `${piece.name}/${edge.name}`;
   const named = `The edge "${edge.name}" of ${piece.name}`;
-  const fault = (code: string, message: string, rest: Partial<Issue> = {}): Issue => ({
+  const fault = (code: IssueCode, message: string, rest: Partial<Issue> = {}): Issue => ({
     code,
     severity: 'error',
     path,

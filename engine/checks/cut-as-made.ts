@@ -6,8 +6,8 @@ import { roughLength } from '../geometry/rough-length.ts';
 import { PARALLEL } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
+import { inMm } from '../text/figure.ts';
 import { type Drawn, drawn, nearest } from './nearest.ts';
-import { inMm } from './words.ts';
 
 /** Chords this near their curves take little from the bound, mm. */
 const FINE = 0.005;

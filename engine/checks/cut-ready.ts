@@ -4,6 +4,7 @@ import type { Edge } from '../geometry/curve.ts';
 import { isSimple } from '../geometry/inside.ts';
 import { signedArea } from '../geometry/outline.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { allowanceFaults } from './allowances.ts';
@@ -27,7 +28,7 @@ export function cutReady(garment: Garment, cutLines: ReadonlyMap<string, Edge>, 
 }
 
 function cutLineFaults(piece: Piece, cut: Edge | undefined, bound: number): Issue[] {
-  const wrong = (code: string, what: string): Issue[] => [
+  const wrong = (code: IssueCode, what: string): Issue[] => [
     { code, severity: 'error', path: piece.name, message: `The cutting line of ${piece.name} ${what}.` },
   ];
   if (!cut || cut.curves.length === 0) return wrong('cutting-line-missing', 'is missing');

@@ -10,8 +10,8 @@ import { cross } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { inMm } from '../text/figure.ts';
 import { drawn, nearest } from './nearest.ts';
-import { inMm } from './words.ts';
 
 /** The two legs of every dart are walked along each other, within `bound` (mm), and no leg stands alone. */
 export function dartLegFaults(piece: Piece, bound: number): Issue[] {
@@ -60,8 +60,8 @@ export const dartCapFaults = (piece: Piece, cut: Edge, bound: number): Issue[] =
     const message =
       `Folded shut, the dart "${name}" of ${piece.name} does not lie flush: across its mouth the cutting line is up to ` +
       `${inMm(gap)} away from that of the edge it is pressed over.`;
-    const [code, path, limits] = ['dart-not-flush', `${piece.name}/${name}`, { max: most, unit: 'mm' }];
-    return [{ code, severity: 'error', path, message, value: gap, limits }];
+    const [path, limits] = [`${piece.name}/${name}`, { max: most, unit: 'mm' }];
+    return [{ code: 'dart-not-flush', severity: 'error', path, message, value: gap, limits }];
   });
 
 /** How far the folded cloth of a dart is from flush with the edge it is pressed over, mm: the better of the two. */

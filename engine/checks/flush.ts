@@ -8,9 +8,9 @@ import { outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
+import { inMm } from '../text/figure.ts';
 import { endsSquare, turnInto } from './corner.ts';
 import type { Tape } from './tape.ts';
-import { inMm } from './words.ts';
 
 /** One side of a seam at its end: where it ends, which way it would go on, and its allowance there. */
 interface SeamEnd {

@@ -16,7 +16,7 @@ import { HEM_EASE, PARALLEL } from '../geometry/tolerance.ts';
 import { outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import { inMm } from './words.ts';
+import { inMm } from '../text/figure.ts';
 
 /** How near to the edge of the cloth it is measured, as a share of the allowance: on the edge itself nothing crosses. */
 const NEAR_EDGE = 0.995;

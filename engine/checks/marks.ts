@@ -2,11 +2,12 @@ import { edgeEnd, edgeStart, pointAlong } from '../geometry/edge.ts';
 import { distance } from '../geometry/point.ts';
 import { COINCIDENCE, WALK } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Notch, Piece } from '../pattern/piece.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
+import { inMm } from '../text/figure.ts';
 import type { Tape } from './tape.ts';
-import { inMm } from './words.ts';
 
 /** A notch with the piece it stands on. */
 interface Placed {
@@ -144,7 +145,7 @@ const drawn = (placed: Placed): string => (isDouble(placed) ? 'double' : 'single
 
 const isNamed = (word: string, { piece }: Placed): boolean => piece.split(/\W+/).includes(word);
 
-const fault = (code: string, piece: string, notch: Notch, message: string): Issue => ({
+const fault = (code: IssueCode, piece: string, notch: Notch, message: string): Issue => ({
   code,
   severity: 'error',
   path: `${piece}/${notch.edge}`,

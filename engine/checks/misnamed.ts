@@ -1,4 +1,5 @@
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Join } from '../pattern/seam.ts';
 import type { Tape } from './tape.ts';
@@ -64,7 +65,7 @@ const twice = (names: readonly string[]): string[] => [
   ...new Set(names.filter((name, i) => names.indexOf(name) !== i)),
 ];
 
-const missing = (code: string, path: string, what: string): Issue => ({
+const missing = (code: IssueCode, path: string, what: string): Issue => ({
   code,
   severity: 'error',
   path,

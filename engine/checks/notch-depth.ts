@@ -3,7 +3,7 @@ import { NOTCH_DEPTH, type NotchStrokes, notchDepth } from '../finishing/notches
 import { distance } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { inMm } from './words.ts';
+import { inMm } from '../text/figure.ts';
 
 /**
  * Measures how deep every notch of a piece cuts into its allowance, from the strokes that are drawn for it: 4 mm at most,

@@ -6,8 +6,9 @@ import { outlineCurves, signedArea } from '../geometry/outline.ts';
 import { distance } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { inMm } from './words.ts';
+import { inMm } from '../text/figure.ts';
 
 /**
  * Looks at a piece as a whole: its stitching line closes and runs clockwise, its grainline lies inside, folds
@@ -82,7 +83,7 @@ const allowanceFaults = (piece: Piece): Issue[] =>
     return [];
   });
 
-const fault = (code: string, path: string, message: string, rest: Partial<Issue> = {}): Issue => ({
+const fault = (code: IssueCode, path: string, message: string, rest: Partial<Issue> = {}): Issue => ({
   code,
   severity: 'error',
   path,

@@ -1,10 +1,11 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Corner, Join } from '../pattern/seam.ts';
+import { inDegrees } from '../text/figure.ts';
 import { insideAngle, turnInto } from './corner.ts';
 import type { JoinReport } from './report.ts';
 import type { Tape } from './tape.ts';
-import { inDegrees, listed } from './words.ts';
+import { listed } from './words.ts';
 
 /**
  * Trues every join of a garment: lays sewn neighbours together and measures the corner left in the line that

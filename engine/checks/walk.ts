@@ -1,9 +1,10 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
+import { inMm } from '../text/figure.ts';
 import type { SeamReport } from './report.ts';
 import type { Tape } from './tape.ts';
-import { inMm, listed } from './words.ts';
+import { listed } from './words.ts';
 
 /** A seam walked: the whole of it, and each stretch between one pair of partner notches and the next. */
 export interface Walk {

@@ -51,8 +51,16 @@ export const draftedNow = ({ garment, cutLines, report, styling, body }: Evaluat
 
 /** The figures of a report. */
 export const figuresOf = ({ seams, joins, girths, shapes }: Report): Figures => ({
-  seams,
-  joins,
-  girths,
-  shapes,
+  seams: seams.map(({ name, a, b, lengthA, lengthB, ease, gatherRatio }) => ({
+    name,
+    a,
+    b,
+    lengthA,
+    lengthB,
+    ease,
+    gatherRatio,
+  })),
+  joins: joins.map(({ name, angle }) => ({ name, angle })),
+  girths: girths.map(({ level, body, ease, finished }) => ({ level, body, ease, finished })),
+  shapes: shapes.map(({ name, piece, value, unit }) => ({ name, piece, value, unit })),
 });

@@ -1,9 +1,10 @@
+import { RowBasis } from '../numeric/row-basis.ts';
+import type { Part } from './compile/parts.ts';
 import { compiled, settledRelations } from './compile/program.ts';
 import { holds } from './compile/residuals.ts';
 import { valuesOf } from './compile/values.ts';
 import { smallestConflict } from './conflict.ts';
 import { Model } from './method/model.ts';
-import { RowBasis } from './numeric/row-basis.ts';
 import type { Sketch } from './sketch.ts';
 import type { Diagnosis, Solution } from './solution.ts';
 
@@ -23,6 +24,7 @@ const COUNTS = 1e-6;
  * - `conflicting`: for a solution whose relations do not all hold, a smallest set that cannot hold together: without
  *   any one of them the others can. Bounds appear as `bounds of <scalar>`.
  * - `free`: points and scalars that can still move.
+ * - `adrift`: those that can move without any wish being fulfilled worse, as far as slopes tell.
  *
  * Throws as `solve` does. At a place where relations only touch, such as a triangle as flat as its sides allow, rank
  * is that of the place and not of places nearby.
@@ -33,6 +35,7 @@ export function diagnose(sketch: Sketch, solution: Solution): Diagnosis {
   const held = new Set(solution.residuals.filter(holds).map(({ relation }) => relation));
   const redundant = settledRelations(ready).map(({ name }) => name);
   const free = new Set<number>();
+  const adrift = new Set<number>();
   let degreesOfFreedom = 0;
   for (const part of ready.parts) {
     const model = new Model(part, ready.slots.guess);
@@ -48,16 +51,39 @@ export function diagnose(sketch: Sketch, solution: Solution): Diagnosis {
     }
     degreesOfFreedom += n - basis.count;
     for (const column of movable(basis)) free.add(part.slots[column] as number);
+    for (const row of wishRows(part, x)) basis.add(row);
+    for (const column of movable(basis)) adrift.add(part.slots[column] as number);
   }
+  const named = (slots: ReadonlySet<number>): readonly string[] =>
+    [
+      ...[...ready.slots.points].filter(([, slot]) => slots.has(slot) || slots.has(slot + 1)),
+      ...[...ready.slots.scalars].filter(([, slot]) => slots.has(slot)),
+    ].map(([name]) => name);
   return {
     degreesOfFreedom,
     redundant: redundant.filter((name) => held.has(name)),
     conflicting: solution.status === 'solved' ? [] : smallestConflict(sketch, solution),
-    free: [
-      ...[...ready.slots.points].filter(([, slot]) => free.has(slot) || free.has(slot + 1)),
-      ...[...ready.slots.scalars].filter(([, slot]) => free.has(slot)),
-    ].map(([name]) => name),
+    free: named(free),
+    adrift: named(adrift),
   };
+}
+
+/** The derivatives of what a part's wishes miss by, at arm's length, a row for each residual. */
+function wishRows({ slots, arms, wishes }: Part, x: Float64Array): readonly Float64Array[] {
+  return wishes.flatMap(({ equations, elements }) => {
+    const rows = Array.from({ length: equations.rows }, () => new Float64Array(slots.length));
+    for (const { element, columns } of elements) {
+      const jacobian = new Float64Array(equations.rows * columns.length);
+      element.evaluate(x, new Float64Array(equations.rows), jacobian);
+      for (const [r, row] of rows.entries())
+        for (const [k, column] of columns.entries())
+          if (column >= 0)
+            row[column] =
+              (row[column] as number) +
+              (jacobian[r * columns.length + k] as number) / (arms[column] as number);
+    }
+    return rows;
+  });
 }
 
 /** The columns that can move while every row of a basis stays at zero. */

@@ -1,3 +1,4 @@
+import { DraftMistake, perhapsMeant } from '../draft-mistake.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
 import type { CurveEnd, LengthTerm, Relation, Term, Wish } from './relations.ts';
@@ -43,8 +44,9 @@ const HANDLE_SHARES = [0.05, 0.9] as const;
 
 /**
  * Writes a sketch down step by step, in the order of a drafting book. Everything named returns its name, so that
- * later steps can speak of it. The same name twice is a mistake in the draft and throws an Error at once; a name
- * that nothing bears throws when the sketch is solved.
+ * later steps can speak of it. The same name twice is a mistake in the draft and throws at once; a name that nothing
+ * bears throws when the sketch is solved. To find where such a mistake was written, the draft is drawn onto another
+ * builder that is told of it: that one throws it where what it is about is written down.
  */
 export class SketchBuilder {
   readonly #points = new Map<string, SketchPoint>();
@@ -52,6 +54,12 @@ export class SketchBuilder {
   readonly #curves = new Map<string, SketchCurve>();
   readonly #relations: Relation[] = [];
   readonly #wishes: Wish[] = [];
+  readonly #relationNames = new Set<string>();
+  readonly #mistake: DraftMistake | undefined;
+
+  constructor(mistake?: DraftMistake) {
+    this.#mistake = mistake;
+  }
 
   /** What has been written so far. */
   sketch(): Sketch {
@@ -71,32 +79,32 @@ export class SketchBuilder {
 
   /** A point the relations may move, wholly or along one axis, from its first guess. */
   point(name: string, at: Point, free: SketchPoint['free'] = 'both'): string {
-    return added('point', this.#points, name, { at, free });
+    return this.#added('point', this.#points, name, { at, free });
   }
 
   /** A length to be found (mm), from its first guess. */
   length(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return added('scalar', this.#scalars, name, { at: guess, unit: 'mm', free: true, ...bounds });
+    return this.#added('scalar', this.#scalars, name, { at: guess, unit: 'mm', free: true, ...bounds });
   }
 
   /** An angle to be found (radians), from its first guess. Share it between curves to join them smoothly. */
   angle(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return added('scalar', this.#scalars, name, { at: guess, unit: 'rad', free: true, ...bounds });
+    return this.#added('scalar', this.#scalars, name, { at: guess, unit: 'rad', free: true, ...bounds });
   }
 
   /** A length that is known (mm). */
   fixedLength(name: string, mm: number): string {
-    return added('scalar', this.#scalars, name, { at: mm, unit: 'mm', free: false });
+    return this.#added('scalar', this.#scalars, name, { at: mm, unit: 'mm', free: false });
   }
 
   /** An angle that is known (radians): the grain, a fold, square to an edge. */
   fixedAngle(name: string, angle: number): string {
-    return added('scalar', this.#scalars, name, { at: angle, unit: 'rad', free: false });
+    return this.#added('scalar', this.#scalars, name, { at: angle, unit: 'rad', free: false });
   }
 
   /** A straight line between two points. */
   line(name: string, from: string, to: string): string {
-    return added('curve', this.#curves, name, { kind: 'line', from, to });
+    return this.#added('curve', this.#curves, name, { kind: 'line', from, to });
   }
 
   /**
@@ -116,7 +124,7 @@ export class SketchBuilder {
     };
     const start = handle('start');
     const end = handle('end');
-    return added('curve', this.#curves, name, {
+    return this.#added('curve', this.#curves, name, {
       kind: 'cubic',
       from,
       to,
@@ -156,19 +164,46 @@ export class SketchBuilder {
 
   /** What must hold. */
   relation(...relations: readonly Relation[]): void {
+    for (const relation of relations) {
+      if (!relation) throw new DraftMistake('A relation is asked for that is nothing.', []);
+      const { name } = relation;
+      this.#written(name);
+      if (this.#relationNames.has(name))
+        throw new DraftMistake(`The sketch already has a relation called “${name}”.`, [name]);
+      this.#relationNames.add(name);
+    }
     this.#relations.push(...relations);
   }
 
   /** What would be nice. */
   wish(...wishes: readonly Wish[]): void {
+    for (const { name } of wishes) this.#written(name);
     this.#wishes.push(...wishes);
   }
 
   #chord(name: string, from: string, to: string): { readonly length: number; readonly heading: number } {
     const a = this.#points.get(from)?.at;
     const b = this.#points.get(to)?.at;
-    if (!a || !b) throw new Error(`"${name}" runs from "${from}" to "${to}": name both points before it.`);
-    return { length: distance(a, b), heading: angleOf(vectorBetween(a, b)) };
+    if (a && b) return { length: distance(a, b), heading: angleOf(vectorBetween(a, b)) };
+    const missing = a ? to : from;
+    const hint = perhapsMeant(missing, [...this.#points.keys()]);
+    throw new DraftMistake(
+      `“${name}” runs from “${from}” to “${to}”, and there is no point “${missing}” yet.${hint}`,
+      [missing, name],
+    );
+  }
+
+  #added<T>(what: string, to: Map<string, T>, name: string, value: T): string {
+    this.#written(name);
+    if (to.has(name)) throw new DraftMistake(`The sketch already has a ${what} called “${name}”.`, [name]);
+    to.set(name, value);
+    return name;
+  }
+
+  /** Something of this name is being written down. */
+  #written(name: string): void {
+    const mistake = this.#mistake;
+    if (mistake && mistake.words[0] === name) throw new DraftMistake(mistake.message, mistake.words);
   }
 }
 
@@ -189,12 +224,6 @@ export const scalarOf = (scalar: string, times = 1): Term => ({ scalar, times })
 
 /** The length of a chain of curves, times a factor, as a term of a sum of lengths. */
 export const lengthOf = (curves: readonly string[], times = 1): LengthTerm => ({ curves, times });
-
-function added<T>(what: string, to: Map<string, T>, name: string, value: T): string {
-  if (to.has(name)) throw new Error(`The sketch already has a ${what} called "${name}".`);
-  to.set(name, value);
-  return name;
-}
 
 const defined = <K extends string, V>(key: K, value: V | undefined): { readonly [k in K]?: V } =>
   value === undefined ? {} : ({ [key]: value } as { readonly [k in K]?: V });

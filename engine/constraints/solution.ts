@@ -30,4 +30,6 @@ export interface Diagnosis {
   readonly conflicting: readonly string[];
   /** Points and scalars that the relations do not fix. */
   readonly free: readonly string[];
+  /** Those of them that no wish holds either: they stay where they were guessed. */
+  readonly adrift: readonly string[];
 }

@@ -66,7 +66,8 @@ function halves(b: readonly number[]): readonly [number[], number[]] {
  */
 function onlyRoot(b: readonly number[]): number {
   const degree = b.length - 1;
-  const rises = (b[0] ?? 0) < 0 || (b[degree] ?? 0) > 0;
+  // Not told by the ends alone: where the polynomial is zero at both, it may still rise or fall between.
+  const rises = (b.find(isSigned) ?? 0) < 0;
   let t = polygonRoot(b);
   if (degree === 1) return t;
   let low = 0;
@@ -83,6 +84,8 @@ function onlyRoot(b: readonly number[]): number {
   }
   return t;
 }
+
+const isSigned = (c: number): boolean => c !== 0;
 
 /** Where the chain of the points (i / degree, b[i]) crosses zero for the first time. */
 function polygonRoot(b: readonly number[]): number {

@@ -1,6 +1,6 @@
 import { type MeasurementName, measurementNames } from '../body/body.ts';
-import { numberIn } from '../body/units.ts';
 import type { Issue } from '../issue.ts';
+import { numberIn } from '../text/units.ts';
 import { chartIssue, fieldsOf, shown } from './chart-issues.ts';
 import type { Row } from './row.ts';
 

@@ -1,8 +1,8 @@
 import { type FittedLevel, type FittingChange, fittedLevels } from '../body/fitting.ts';
-import { millimetres, unitNames } from '../body/units.ts';
 import { type Evaluation, evaluate } from '../evaluate.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
+import { millimetres, unitNames } from '../text/units.ts';
 import { notAltered, plainAlterations, seamChanges, type Wanted } from './alterations.ts';
 import { draftSize } from './grade.ts';
 import type { NearSize, Off } from './nearest.ts';

@@ -1,7 +1,8 @@
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 
 /** Something that is wrong with a chart, at the size or field where it stands. */
-export const chartIssue = (code: string, path: string, message: string): Issue => ({
+export const chartIssue = (code: IssueCode, path: string, message: string): Issue => ({
   code,
   severity: 'error',
   path,

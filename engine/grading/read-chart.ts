@@ -1,9 +1,9 @@
 import { measurementNames } from '../body/body.ts';
 import { cupLetters } from '../body/cup.ts';
-import { unitNames } from '../body/units.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Choice } from '../pattern/styling.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+import { unitNames } from '../text/units.ts';
 import { withoutTurns } from '../text/without-turns.ts';
 import { blendedRow } from './blend.ts';
 import type { Chart, ChartSize } from './chart.ts';

@@ -1,7 +1,7 @@
 import { type MeasurementName, measurementNames } from '../body/body.ts';
-import { numberIn } from '../body/units.ts';
 import type { Issue } from '../issue.ts';
 import type { Choice } from '../pattern/styling.ts';
+import { numberIn } from '../text/units.ts';
 import { chartIssue, fieldsOf, shown } from './chart-issues.ts';
 import { type Row, readRow } from './row.ts';
 

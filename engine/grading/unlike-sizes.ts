@@ -1,5 +1,6 @@
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import type { GradedSize } from './laid-size.ts';
 
@@ -108,7 +109,7 @@ const isTied = (before: Piece['notches'], after: Piece['notches']): boolean =>
     return name === expected || (same !== undefined && Math.abs(same.at - at) <= COINCIDENCE);
   });
 
-const issue = (code: string, size: string, path: string, message: string): Issue => ({
+const issue = (code: IssueCode, size: string, path: string, message: string): Issue => ({
   code,
   severity: 'error',
   path: `size ${size}: ${path}`,

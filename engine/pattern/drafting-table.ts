@@ -9,6 +9,7 @@ import {
 } from '../body/fitting.ts';
 import { measurementWords } from '../body/words.ts';
 import { SketchBuilder } from '../constraints/sketch-builder.ts';
+import { DraftMistake } from '../draft-mistake.ts';
 import type { Point } from '../geometry/point.ts';
 import { type IssueBook, issueBook } from './issue-book.ts';
 import {
@@ -58,7 +59,8 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   /** As the fitting found it. */
   readonly body: Body;
   readonly size: Sizes;
-  /** The choices as they were made: numbers as written, and words. */
+  /** The choices that are left open, and how they were made: numbers as written, and words. */
+  readonly choices: readonly Choice[];
   readonly styling: StylingOf<Choices>;
   readonly choice: ChosenQuantities<Choices>;
   readonly sketch: SketchBuilder;
@@ -81,8 +83,16 @@ export interface DraftingTable<Choices extends readonly Choice[]>
   readonly fitted: (kind: PlainChange, on?: FoundOn) => Mm;
   /** How far the fitting took a seam in at a level on each layer; less than nothing where it let it out. */
   readonly takenIn: (seam: FittedSeam, level: FittedLevel) => Mm;
-  /** An empty table with the same choices, for another body. */
-  readonly forBody: (body: Body) => DraftingTable<Choices>;
+  /** An empty table of the same draft, for another body, choices made otherwise, or onto another sketch. */
+  readonly afresh: (other: Afresh) => DraftingTable<Choices>;
+}
+
+/** What may be otherwise on an empty table; all else is as on the one before. */
+interface Afresh {
+  readonly body?: Body;
+  /** Choices made otherwise. */
+  readonly styling?: Readonly<Record<string, number | string>>;
+  readonly sketch?: SketchBuilder;
 }
 
 /** Lays out an empty table for a body and the choices made, whose `declared` gives their units. */
@@ -90,12 +100,13 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   body: Body,
   declared: Choices,
   styling: StylingOf<Choices>,
+  sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
   const { take, placedBy, ...log } = stepLog();
   const computes =
     <U extends Unit>(unit: U): Computes<Quantity<U>> =>
     (strings, ...values) => {
-      const given = values.map(asGiven);
+      const given = givenIn(strings, values);
       const sentence = sentenceOf(strings, given, unit);
       const value = sentence.compute(given);
       const title = said(sentence.cut.title, given);
@@ -103,7 +114,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
       return { value, unit, name: title, origin: { kind: 'step', number } };
     };
   const say: Computes<void> = (strings, ...values) => {
-    const given = values.map(asGiven);
+    const given = givenIn(strings, values);
     const sentence = sentenceOf(strings, given, undefined);
     take({ title: said(sentence.cut.title, given), sentence, given });
   };
@@ -112,9 +123,10 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     ...issueBook(),
     body,
     size: sizesOf(body),
+    choices: declared,
     styling,
     choice: chosen(declared, styling),
-    sketch: new SketchBuilder(),
+    sketch,
     mm: computes('mm'),
     angle: computes('rad'),
     ratio: computes('ratio'),
@@ -126,7 +138,8 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     fitted: (kind, on) => quantity(fitted(body.fitting, kind, on), 'mm', kind, { kind: 'fitting' }),
     takenIn: (seam, level) =>
       quantity(takenIn(body.fitting, seam, level), 'mm', `${seam} at the ${level}`, { kind: 'fitting' }),
-    forBody: (other) => draftingTable(other, declared, styling),
+    afresh: (other) =>
+      draftingTable(other.body ?? body, declared, { ...styling, ...other.styling }, other.sketch),
   };
 }
 
@@ -157,7 +170,22 @@ function chosen<Choices extends readonly Choice[]>(
   return Object.fromEntries(entries) as ChosenQuantities<Choices>;
 }
 
-const asGiven = (put: PutIn): Given => (typeof put === 'object' && 'quantity' in put ? put.quantity : put);
+function givenIn(strings: readonly string[], values: readonly PutIn[]): readonly Given[] {
+  return values.map((put, i) => {
+    if (typeof put === 'string') return put;
+    if (typeof put === 'object' && put !== null) return 'quantity' in put ? put.quantity : put;
+    throw notPutIn(strings.slice(0, i + 1).join('◦'), put);
+  });
+}
+
+/** A name that nothing bears comes out as `undefined`, and a number typed out has no origin. */
+function notPutIn(before: string, put: unknown): DraftMistake {
+  const what =
+    put === undefined
+      ? 'nothing: no measurement, choice, rule or step has the name that is put in'
+      : `${String(put)}, which has no origin: put in a measurement, a choice, a rule or a step`;
+  return new DraftMistake(`A sentence is given ${what}: "${before.trim()} >>>"`, []);
+}
 
 /** What a measured length was found from: quantities, and the steps that placed the points. */
 function grounds(from: readonly (Quantity | Point)[], placedBy: StepLog['placedBy']): readonly Ground[] {

@@ -53,9 +53,7 @@ export interface Step {
   /** The part of the drawing it belongs to; none where the draft names none. */
   readonly heading?: string;
   readonly title: string;
-  /** For a dressmaker: the sentence with the numbers of this body, and what it comes to. */
-  readonly text: string;
-  /** The same without numbers: words, and where a number stands, its place in `from`. */
+  /** What it says, without numbers: words, and where a number stands, its place in `from`; read by `stepText`. */
   readonly says: readonly (string | number)[];
   readonly source: string;
   /** For a program: the formula with its numbers, where the step gives one. See drafts/sentences.md. */

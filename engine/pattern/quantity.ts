@@ -49,6 +49,10 @@ const units: { readonly [W in WrittenUnit]: UnitOf<W> } = {
   count: 'ratio',
 };
 
+/** Whether something is a unit that numbers may be written in. */
+export const isWrittenUnit = (unit: unknown): unit is WrittenUnit =>
+  typeof unit === 'string' && Object.hasOwn(units, unit);
+
 /** A quantity from a number as it is written: degrees become radians. */
 export const quantity = <W extends WrittenUnit>(
   value: number,

@@ -1,4 +1,5 @@
-import { type Quantity, quantity } from './quantity.ts';
+import { DraftMistake } from '../draft-mistake.ts';
+import { isWrittenUnit, type Quantity, quantity } from './quantity.ts';
 
 /** A number of the trade that a draft uses: numbered, said in words, and with its source. */
 export interface Rule {
@@ -14,13 +15,18 @@ export interface Rule {
 
 type RuleRow = readonly [value: number, unit: Rule['unit'], says: string, source: string];
 
-/** Numbers a table of rules in order: the letter of the draft, then 1, 2, 3. */
+/**
+ * Numbers a table of rules in order: the letter of the draft, then 1, 2, 3. Throws a `DraftMistake` for one that lacks its
+ * number, its unit, what it says or its source.
+ */
 export function ruleTable<Name extends string>(
   letter: string,
   rows: Readonly<Record<Name, RuleRow>>,
 ): Readonly<Record<Name, Rule>> {
   const entries = Object.entries<RuleRow>(rows).map(([name, [value, unit, says, source]], index) => {
     const id = `${letter}${index + 1}`;
+    const lacks = lacking(value, unit, says, source);
+    if (lacks) throw new DraftMistake(`The rule “${name}” (${id}) ${lacks}.`, [name]);
     const rule: Rule = {
       id,
       value,
@@ -32,4 +38,14 @@ export function ruleTable<Name extends string>(
     return [name, rule];
   });
   return Object.fromEntries(entries) as Record<Name, Rule>;
+}
+
+/** What a row of a table lacks, where it lacks anything: plain JavaScript tells nobody. */
+function lacking(value: unknown, unit: unknown, says: unknown, source: unknown): string | undefined {
+  if (typeof value !== 'number' || !Number.isFinite(value)) return `has no number, but ${String(value)}`;
+  if (!isWrittenUnit(unit)) return `has the unit “${String(unit)}”, which there is not`;
+  if (typeof says !== 'string' || says.trim() === '') return 'does not say what it is for';
+  if (typeof source !== 'string' || source.trim() === '')
+    return 'has no source: name who says so, or write commonPractice';
+  return undefined;
 }

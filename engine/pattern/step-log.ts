@@ -1,11 +1,12 @@
 import type { Solution } from '../constraints/solution.ts';
+import { DraftMistake } from '../draft-mistake.ts';
 import type { Point } from '../geometry/point.ts';
 import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
 import { exactly, type Given, type Ground, type Unit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { Parts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
-import { outcome, saidExactly, sentenceText } from './step-text.ts';
+import { saidExactly } from './step-text.ts';
 
 /** A step as it was taken: a sentence with what was put in, or a measured length. Without `unit` it is only said. */
 export type Taken =
@@ -50,7 +51,7 @@ export interface StepLog {
   readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
   /** The step that placed a point, where one did. */
   readonly placedBy: (at: Point) => Ground | undefined;
-  /** All steps so far, in words. */
+  /** All steps so far. */
   readonly steps: () => readonly Step[];
 }
 
@@ -68,7 +69,7 @@ export function stepLog(): StepLog {
   let heading: string | undefined;
   const latest = (): Entry => {
     const entry = entries.at(-1);
-    if (!entry) throw new Error('A step comes first, then what it draws.');
+    if (!entry) throw new DraftMistake('A step comes first, then what it draws.', []);
     return entry;
   };
   return {
@@ -138,20 +139,18 @@ function written({ step, heading, points, lines }: Entry, number: number): Step 
 
 function asMeasured(step: Extract<Taken, { how: string }>, number: number): Written {
   const { title, how, from, value, unit } = step;
-  const text = `${how} = ${outcome(value, unit)}`;
   const source = stepSource(from, undefined);
-  return { number, title, text, says: [how], source, from, formula: exactly(value, unit) };
+  return { number, title, says: [how], source, from, formula: exactly(value, unit) };
 }
 
 function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number): Written {
-  const { title, sentence, given, value, unit } = step;
+  const { title, sentence, given, unit } = step;
   const from = quantitiesIn(given);
-  const text = sentenceText(sentence, given, value, unit);
   const says = from.length === given.length ? sentence.says : placed(sentence.says, given, from);
   const source = stepSource(from, sentence.cut.cited);
   return unit === undefined
-    ? { number, title, text, says, source, from }
-    : { number, title, text, says, source, from, formula: saidExactly(sentence.exact, given) };
+    ? { number, title, says, source, from }
+    : { number, title, says, source, from, formula: saidExactly(sentence.exact, given) };
 }
 
 /** A sentence with its words put in, its numbers by their places among the grounds of the step. */

@@ -1,35 +1,16 @@
-import { exactly, type Given, type Quantity, type Unit, written, writtenValue } from './quantity.ts';
-import type { Sentence } from './sentence/sentence.ts';
+import { lengthFigure, SIXTEENTHS } from '../text/length.ts';
+import { type Unit as LengthUnit, millimetres } from '../text/units.ts';
+import { withLengthsIn } from '../text/with-lengths-in.ts';
+import type { Step } from './garment.ts';
+import { exactly, type Given, type Ground, type Quantity, type Unit, written } from './quantity.ts';
 import type { Parts } from './sentence/tokens.ts';
 
-/** A stretch of a sentence as a dressmaker reads it. */
+/** A stretch of a sentence as a dressmaker reads it, lengths in mm. */
 export const said = (parts: Parts, given: readonly Given[]): string => filled(parts, given, written);
 
 /** A stretch of a formula as another program reads it. */
 export const saidExactly = (parts: Parts, given: readonly Given[]): string =>
   filled(parts, given, ({ value, unit }) => exactly(value, unit));
-
-/** The sentence with its numbers, what it comes to, and the words behind it; a value without unit is not said. */
-export function sentenceText(
-  { cut, bare }: Sentence,
-  given: readonly Given[],
-  value: number | undefined,
-  unit: Unit | undefined,
-): string {
-  let text = said(cut.body, given);
-  if (value !== undefined && unit) text += bare ? suffix[unit] : ` = ${outcome(value, unit)}`;
-  return cut.behind.length > 0 ? `${text}; ${said(cut.behind, given)}` : text;
-}
-
-/** What a step comes to, as it says it. */
-export function outcome(value: number, unit: Unit): string {
-  const parts = unit === 'mm' || unit === 'rad' ? 10 : 1000;
-  const figure = Math.round(writtenValue({ value, unit }) * parts) / parts;
-  return `${figure}${unit === 'rad' ? '°' : suffix[unit]}`;
-}
-
-/** An angle is written with its sign already, wherever it is put in. */
-const suffix: Readonly<Record<Unit, string>> = { mm: ' mm', rad: '', ratio: '', 'per mm': ' for each mm' };
 
 const filled = (parts: Parts, given: readonly Given[], write: (quantity: Quantity) => string): string => {
   let text = '';
@@ -39,3 +20,62 @@ const filled = (parts: Parts, given: readonly Given[], write: (quantity: Quantit
   }
   return text;
 };
+
+/**
+ * A step as a dressmaker reads it who measures in `lengths`: its sentence with the numbers of this body, what it comes
+ * to, and the words behind it. Inches are in sixteenths; each number is rounded by itself, after everything was reckoned.
+ */
+export function stepText(step: Omit<Step, 'title' | 'source' | 'number'>, lengths: LengthUnit): string {
+  const { says, from, value, unit } = step;
+  const end = says.indexOf(BEHIND);
+  const body = worded(end < 0 ? says : says.slice(0, end), from, lengths);
+  const behind = end < 0 ? '' : `${BEHIND}${worded(says.slice(end + 1), from, lengths)}`;
+  if (value === undefined || unit === undefined) return body + behind;
+  const outcome = isBare(step, body) ? suffix(unit, lengths) : ` = ${outcomeIn(value, unit, lengths)}`;
+  return body + outcome + behind;
+}
+
+/** What stands between a formula and the words behind it. */
+export const BEHIND = '; ';
+
+/** Whether a formula is nothing but one value, which the sentence says already. */
+const isBare = ({ says, formula }: Pick<Step, 'says' | 'formula'>, body: string): boolean =>
+  formula !== undefined &&
+  !formula.includes(' ') &&
+  (says.some((part) => typeof part === 'number') || body.endsWith(formula));
+
+function worded(says: Parts, from: readonly Ground[], lengths: LengthUnit): string {
+  let text = '';
+  let before: Ground | undefined;
+  for (const part of says) {
+    const ground = typeof part === 'number' ? from[part] : undefined;
+    if (typeof part === 'string') text += wordsBehind(before, part, lengths);
+    else if (ground) text += groundText(ground, lengths);
+    before = ground;
+  }
+  return text;
+}
+
+/** Words of a sentence, that may begin with the unit of the length before them. */
+const wordsBehind = (before: Ground | undefined, words: string, lengths: LengthUnit): string =>
+  withLengthsIn(before?.unit === 'mm' ? words.replace(/^ mm\b/, ` ${lengths}`) : words, lengths);
+
+/** A number that a step was found from, without its unit; an angle carries its sign. */
+export function groundText({ value, unit, origin }: Ground, lengths: LengthUnit): string {
+  if (value === undefined || unit === undefined) return '';
+  if (lengths === 'mm') return written({ value, unit, origin });
+  if (unit === 'mm') return lengthFigure(value, lengths, SIXTEENTHS);
+  return written({ value: unit === 'per mm' ? value * millimetres[lengths] : value, unit, origin });
+}
+
+/** What a step comes to, as it says it. */
+function outcomeIn(value: number, unit: Unit, lengths: LengthUnit): string {
+  const origin = { kind: 'step', number: 0 } as const;
+  return groundText({ name: '', value, unit, origin }, lengths) + suffix(unit, lengths);
+}
+
+/** The unit behind a number; an angle has its sign already. */
+export function suffix(unit: Unit, lengths: LengthUnit): string {
+  if (unit === 'mm') return ` ${lengths}`;
+  return unit === 'per mm' ? withLengthsIn(' for each mm', lengths) : '';
+}

@@ -1,7 +1,7 @@
 import type { Issue, Result } from '../issue.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+import { writtenLength } from '../text/written-length.ts';
 import type { Choice, Styling } from './styling.ts';
-import { writtenLength } from './written-length.ts';
 
 /**
  * The choices made for one garment, from whatever was given in a file or on the command line: defaults where

@@ -1,6 +1,7 @@
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { ownNames } from '../render/ink.ts';
 import { lineTypes } from '../render/line-types.ts';
 import type { Found } from './read-markup.ts';
@@ -103,7 +104,7 @@ export class Drawn {
     return undefined;
   }
 
-  private refuse({ kind, piece, own }: LineName, code: string, what: string): void {
+  private refuse({ kind, piece, own }: LineName, code: IssueCode, what: string): void {
     const says = lineTypes.find((type) => type.class === kind)?.says ?? kind;
     const message = `The ${says}${own ? ` “${own}”` : ''} of ${piece} ${what}.`;
     this.issues.push({ code, severity: 'error', path: own ? `${piece}/${own}` : piece, message });

@@ -5,6 +5,7 @@ import { outlineBounds, reversedOutline, signedArea } from '../geometry/outline.
 import { distance, type Point } from '../geometry/point.ts';
 import { scaledFrom, transformedCurve } from '../geometry/transform.ts';
 import type { Issue, Result } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { TracedEdge, TracedPiece } from '../shaping/traced.ts';
 import { linked } from './link-lines.ts';
 import { isCalled, type Meaning, marksOf, meaningOf, ownName } from './marked.ts';
@@ -225,7 +226,7 @@ const tooDetailed = refuse(
 const openOutline = (gap: number, at: Point) =>
   refuse(
     'outline-open',
-    `The outline is open: ${gap.toFixed(1)} mm are missing at ${at.x.toFixed(0)}, ${at.y.toFixed(0)} mm. Close it first.`,
+    `The outline is open: ${gap.toFixed(1)} mm are missing at ${at.x.toFixed(0)} mm, ${at.y.toFixed(0)} mm. Close it first.`,
   );
 
 const closingNote = (gap: number): readonly Issue[] =>
@@ -233,8 +234,8 @@ const closingNote = (gap: number): readonly Issue[] =>
     ? [note('outline-closed', `Ends that were ${gap.toFixed(2)} mm apart were brought together.`)]
     : [];
 
-const note = (code: string, message: string): Issue => ({ code, severity: 'note', path: 'file', message });
+const note = (code: IssueCode, message: string): Issue => ({ code, severity: 'note', path: 'file', message });
 
-function refuse(code: string, message: string): Extract<Result<never>, { ok: false }> {
+function refuse(code: IssueCode, message: string): Extract<Result<never>, { ok: false }> {
   return { ok: false, issues: [{ code, severity: 'error', path: 'file', message }] };
 }

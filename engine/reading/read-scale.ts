@@ -1,5 +1,6 @@
 import { NO_TURN } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 
 /** Millimetres in each unit of length that an SVG may be measured in (CSS Values 3; a pixel is 1/96 in). */
 const unitsOfLength: Readonly<Record<string, number>> = {
@@ -52,7 +53,7 @@ function lengthOf(text: string | undefined): number | undefined {
 }
 
 const refuse = (
-  code: string,
+  code: IssueCode,
   message: string,
 ): { readonly ok: false; readonly issues: readonly Issue[] } => ({
   ok: false,

@@ -2,6 +2,7 @@ import type { NotchStrokes } from '../finishing/notches.ts';
 import type { Rectangle } from '../finishing/rectangle.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Issue, Result } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { isAsSealed, type Metadata, metadataSchema } from '../render/metadata.ts';
@@ -126,7 +127,7 @@ function readMetadata(
 }
 
 const refuse = (
-  code: string,
+  code: IssueCode,
   message: string,
 ): { readonly ok: false; readonly issues: readonly Issue[] } => ({
   ok: false,

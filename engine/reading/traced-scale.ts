@@ -1,5 +1,6 @@
 import { distance, type Point } from '../geometry/point.ts';
 import type { Issue, Result } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { TracedPiece } from '../shaping/traced.ts';
 import type { Found } from './read-markup.ts';
 import { readScale } from './read-scale.ts';
@@ -49,7 +50,7 @@ export function tracedScale(
   if (!chosen)
     return refuse(
       'scale-unknown',
-      'There is no test square in this drawing, and nothing else says how large it is. Draw a square of 50 mm called “test square”, or say --mm-per-unit.',
+      'There is no test square in this drawing, and nothing else says how large it is. Draw a 50-mm square called “test square”, or say --mm-per-unit.',
     );
   const others = [square, drawing].filter((other) => other !== undefined);
   const differing = others.find((other) => Math.abs(other / chosen.mmPerUnit - 1) > SKEW);
@@ -103,14 +104,14 @@ function sideOf({ curves }: DrawnLine): number | undefined {
   return even && mean > 0 ? mean : undefined;
 }
 
-const warning = (code: string, message: string): Issue => ({
+const warning = (code: IssueCode, message: string): Issue => ({
   code,
   severity: 'warning',
   path: 'scale',
   message,
 });
 
-const refuse = (code: string, message: string): Extract<Result<never>, { ok: false }> => ({
+const refuse = (code: IssueCode, message: string): Extract<Result<never>, { ok: false }> => ({
   ok: false,
   issues: [{ code, severity: 'error', path: 'scale', message }],
 });

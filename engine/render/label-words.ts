@@ -2,6 +2,9 @@ import { edgeLength } from '../geometry/edge.ts';
 import type { Garment, Wearer } from '../pattern/garment.ts';
 import type { CutCount, Piece, PieceEdge } from '../pattern/piece.ts';
 import type { Girth } from '../pattern/seam.ts';
+import { lengthFigure, lengthIn, SIXTEENTHS } from '../text/length.ts';
+import type { Unit } from '../text/units.ts';
+import type { ReadAs } from './print-options.ts';
 
 /** What the piece says on paper: its heading, then the lines below it. */
 export interface LabelWords {
@@ -19,18 +22,18 @@ export function labelWords(
   garment: Garment,
   piece: Piece,
   unplaced: readonly string[],
-  date: string | undefined,
+  { date, units = 'mm' }: ReadAs,
 ): LabelWords {
   const [first] = garment.pieces;
-  const wearer = garment.wearer && wearerWords(garment.wearer);
+  const wearer = garment.wearer && wearerWords(garment.wearer, units);
   const always = wearer !== undefined && piece.name === first?.name;
   return {
     heading: `${piece.number} ${piece.name}`,
     ...(wearer === undefined || always ? {} : { wearer }),
     lines: [
       ...piece.cut.map(cutWords),
-      ...allowanceWords(piece),
-      ...levelsOf(garment, piece).map(girthWords),
+      ...allowanceWords(piece, units),
+      ...levelsOf(garment, piece).map((girth) => girthWords(girth, units)),
       ...unplaced,
       [`${garment.name} for ${garment.body}`, date].filter(Boolean).join(', '),
       ...(always ? wearer : []),
@@ -38,9 +41,9 @@ export function labelWords(
   };
 }
 
-const wearerWords = ({ cup, bust, underBust, waist, hip }: Wearer): readonly string[] => [
-  `cup ${cup}, bust ${figure(bust)}, under-bust ${figure(underBust)},`,
-  `waist ${figure(waist)}, hip ${figure(hip)} mm`,
+const wearerWords = ({ cup, bust, underBust, waist, hip }: Wearer, units: Unit): readonly string[] => [
+  `cup ${cup}, bust ${lengthFigure(bust, units)}, under-bust ${lengthFigure(underBust, units)},`,
+  `waist ${lengthFigure(waist, units)}, hip ${lengthIn(hip, units)}`,
 ];
 
 export const cutWords = ({ cloth, count, onFold, pair, printedSide }: CutCount): string => {
@@ -51,7 +54,8 @@ export const cutWords = ({ cloth, count, onFold, pair, printedSide }: CutCount):
 /**
  * The allowance that most of the outline has, and beside it, in a line of their own, the edges that have another.
  */
-function allowanceWords({ edges }: Piece): readonly string[] {
+function allowanceWords({ edges }: Piece, units: Unit): readonly string[] {
+  const figure = (width: number): string => lengthFigure(width, units, SIXTEENTHS);
   const cutOut = edges.filter(({ allowance }) => allowance > 0);
   const lengths = new Map<string, number>();
   for (const edge of cutOut) {
@@ -63,8 +67,8 @@ function allowanceWords({ edges }: Piece): readonly string[] {
   const others = cutOut.filter(({ allowance }) => figure(allowance) !== most);
   const named = others.map((edge) => `${kindOf(edge, cutOut)} ${figure(edge.allowance)}`);
   return [
-    `seam allowance ${most} mm included`,
-    ...(named.length > 0 ? [`but ${[...new Set(named)].join(', ')} mm`] : []),
+    `seam allowance ${most} ${units} included`,
+    ...(named.length > 0 ? [`but ${[...new Set(named)].join(', ')} ${units}`] : []),
   ];
 }
 
@@ -88,6 +92,5 @@ const levelsOf = (garment: Garment, piece: Piece): readonly Girth[] =>
     }),
   );
 
-const girthWords = ({ level, body, ease }: Girth): string => `${level} finished ${figure(body + ease)} mm`;
-
-const figure = (value: number): string => String(Math.round(value * 10) / 10);
+const girthWords = ({ level, body, ease }: Girth, units: Unit): string =>
+  `${level} finished ${lengthIn(body + ease, units)}`;

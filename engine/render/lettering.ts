@@ -2,6 +2,8 @@ import type { Curve, Edge } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
+import type { Unit } from '../text/units.ts';
+import { withLengthsIn } from '../text/with-lengths-in.ts';
 import { withBox, withLines } from './crowded.ts';
 import { finishedPieces } from './finish.ts';
 import type { FinishedPiece } from './finished-piece.ts';
@@ -10,16 +12,18 @@ import type { Words } from './ink.ts';
 import { label } from './label.ts';
 import { labelBeside } from './label-beside.ts';
 import { labelWords } from './label-words.ts';
-import type { PrintOptions } from './print-options.ts';
+import type { PrintOptions, ReadAs } from './print-options.ts';
 import { type WordedLine, wordsAlong } from './words-along.ts';
 
 /** The pieces of a garment as they go on paper, upright, each with its words. `cutLines` holds the cutting lines by name. */
 export const letteredPieces = (
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
-  { date, notches = 'slit', earlier }: PrintOptions,
+  options: PrintOptions,
 ): readonly FinishedPiece[] =>
-  finishedPieces(garment, cutLines, notches, earlier).map((finished) => lettered(finished, garment, date));
+  finishedPieces(garment, cutLines, options.notches ?? 'slit', options.earlier).map((finished) =>
+    lettered(finished, garment, options),
+  );
 
 /**
  * A finished piece with its words: those of its lines beside these, and its label inside, clear of every line, of an
@@ -28,14 +32,14 @@ export const letteredPieces = (
 export function lettered(
   finished: FinishedPiece,
   garment: Garment,
-  date: string | undefined,
+  as: ReadAs,
   joints: readonly Curve[] = [],
 ): FinishedPiece {
   const { piece, earlier = [] } = finished;
   const signs = foldSigns(piece).flatMap(({ curves }) => curves);
   const signed = withLines(piece, [...signs, ...joints, ...earlier.flat()]);
-  const { words, unplaced, crowded } = placedWords(signed, worded(piece));
-  const said = labelWords(garment, piece, unplaced, date);
+  const { words, unplaced, crowded } = placedWords(signed, worded(piece, as.units ?? 'mm'));
+  const said = labelWords(garment, piece, unplaced, as);
   return { ...finished, lettering: [...words, ...(label(crowded, said) ?? labelBeside(finished, said))] };
 }
 
@@ -55,13 +59,13 @@ function placedWords(piece: Piece, said: readonly WordedLine[]) {
 }
 
 /** The words that stand on lines of a piece: beside crosses, on level lines, and on others that carry any. */
-const worded = ({ lines, marks }: Piece): readonly WordedLine[] => [
+const worded = ({ lines, marks }: Piece, units: Unit): readonly WordedLine[] => [
   ...marks
     .filter(({ kind }) => kind === 'cross')
     .map(({ name, at }) => ({ curves: acrossCross(at), text: name, matters: false })),
   ...lines
     .filter(({ kind, text }) => kind === 'level' || text !== undefined)
-    .map(({ name, curves, text }) => ({ curves, text: text ?? name, matters: true })),
+    .map(({ name, curves, text }) => ({ curves, text: withLengthsIn(text ?? name, units), matters: true })),
 ];
 
 /** The name of a cross stands within so much of its middle, mm. */

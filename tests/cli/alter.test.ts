@@ -43,7 +43,7 @@ describe('alter', () => {
     expect(err).toBe('');
     expect(out).toMatch(/edge 1 +200\.0 +200\.0 +0\.0 +0, 0/);
     expect(out).toContain('notch bust: 100.0 mm along edge 2');
-    expect(out).toContain('from the 50 mm test square');
+    expect(out).toContain('from the 50-mm test square');
   });
 
   test('spreads in parallel: widths grow, lengths stay, the guide with them', async () => {
@@ -300,7 +300,7 @@ describe('alter', () => {
 
   test.each<[string[], string]>([
     [['--spread', '60'], '--along top..hem'],
-    [['--spread', 'wide'], 'a number from'],
+    [['--spread', 'wide'], 'a length from'],
     [['--spread', '60', '--lengthen', '5'], 'cannot be used with --lengthen in one alteration'],
     [['--spread', '60', '--spread', '5'], '--spread stands twice'],
     [['--mirror', 'front', '--then'], 'Alteration 2 is missing'],
@@ -319,7 +319,7 @@ describe('alter', () => {
     [['--cup-from', 'B', '--along', 'top..under bust'], 'Say both cups'],
     [['--cup-from', 'B', '--cup-to', 'B', '--along', 'top..under bust'], 'nothing to spread'],
     [['--lengthen', '20'], 'Say where to cut across'],
-    [['--lengthen', '20', '--at', 'low'], 'mm or a share'],
+    [['--lengthen', '20', '--at', 'low'], 'a length or a share'],
     [['--shorten', '300', '--at', '100'], 'not so much length'],
     [['--pivot-dart', 'side'], 'side@60'],
     [['--pivot-dart', 'side@50%'], 'has no dart'],

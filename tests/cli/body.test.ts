@@ -27,9 +27,10 @@ describe('bodkin body', () => {
   test('says of each measurement which garments it acts on', async () => {
     const { code, out } = await bodkin(['body', body], { garments });
     expect(code).toBe(0);
-    expect(out).toMatch(/^waistGirth +74\.0 +cm +bib +measured$/m);
-    expect(out).toMatch(/^elbowGirth +\S+ +cm +± \S+ +bib, cuff +estimated: /m);
-    expect(out).toMatch(/^hipGirth +98\.0 +cm +measured$/m);
+    expect(out).toMatch(/^prompter, adult; lengths in cm\n/);
+    expect(out).toMatch(/^waistGirth +74\.0 +bib +measured$/m);
+    expect(out).toMatch(/^elbowGirth +\S+ +± \S+ +bib, cuff +estimated: /m);
+    expect(out).toMatch(/^hipGirth +98\.0 +measured$/m);
   });
 
   test('says which measurements need not be taken', async () => {
@@ -52,5 +53,29 @@ describe('bodkin body', () => {
       elbowGirth: { from: 'estimated', actsOn: ['bib', 'cuff'] },
       hipGirth: { actsOn: [] },
     });
+  });
+
+  test('reconciles measurements that contradict each other, and shows what was moved', async () => {
+    const file = join(folder, 'deep.yaml');
+    const deep = {
+      ...measurements,
+      neckShoulderPointToBustPoint: 26.5,
+      neckShoulderPointToWaist: 47.5,
+      scyeDepth: 25,
+    };
+    await writeFile(file, stringify(deep));
+    expect((await bodkin(['body', file], { garments })).code).toBe(2);
+    const { code, out, err } = await bodkin(['body', file, '--reconcile'], { garments });
+    expect(code).toBe(0);
+    expect(out).toMatch(/^scyeDepth .* reconciled: written 25\.0$/m);
+    expect(out).toMatch(/^scyeDepth +25\.0 +1\d\.\d +-\d\.\d +1\.0 +-\d\.\d +looks misread: measure again/m);
+    expect(err).toContain('looks misread');
+    const asData = JSON.parse((await bodkin(['body', file, '--reconcile', '--json'], { garments })).out);
+    expect(asData.measurements.scyeDepth).toMatchObject({
+      from: 'reconciled',
+      written: 250,
+      suspicion: 'misread',
+    });
+    expect((await bodkin(['body', body, '--reconcile'], { garments })).out).toContain('Nothing contradicts');
   });
 });

@@ -1,5 +1,6 @@
 import { execFile, spawn } from 'node:child_process';
-import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { existsSync, readFileSync } from 'node:fs';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
@@ -29,6 +30,18 @@ describe('the program as installed', () => {
     expect(await readdir(join(folder, 'out'))).toContain('sheet.svg');
   });
 
+  test.each([
+    ['60', 60],
+    ['', 80],
+    ['many', 80],
+  ])('is no wider than COLUMNS=%j allows where nobody knows the terminal', async (COLUMNS, columns) => {
+    const env = { ...process.env, COLUMNS };
+    const { stdout } = await runFile(process.execPath, [program, 'list', 'dress'], { env });
+    const widest = Math.max(...stdout.split('\n').map((line) => line.length));
+    expect(widest).toBeLessThanOrEqual(columns);
+    expect(widest).toBeGreaterThan(columns - 6);
+  });
+
   test('walks many bodies on two threads as on one', async () => {
     const rows = Array.from({ length: 40 }, (_, i) =>
       JSON.stringify(i % 10 ? { id: i } : { ...measurements, id: i }),
@@ -46,6 +59,20 @@ describe('the program as installed', () => {
     expect(two).toBe(one);
   });
 
+  test('holds a draft of one’s own to everybody on two threads as on one', async () => {
+    const source = readFileSync(new URL('../drafts/belt.ts', import.meta.url), 'utf8');
+    const file = join(folder, 'my-belt.ts');
+    const own = source.replaceAll(/'\.\.\/\.\.\/(drafts|engine)\/[^']*'/g, "'bodkin'");
+    await writeFile(file, `${own}\nexport default belt;\n`);
+    const prove = async (workers: string): Promise<string> => {
+      const words = ['prove', './my-belt.ts', '--tries', '8', '--workers', workers];
+      return (await runFile(process.execPath, [program, ...words], { cwd: folder })).stdout;
+    };
+    const [one, two] = [await prove('1'), await prove('2')];
+    expect(one).toMatch(/^belt, held to \d+ drafts [^:]*: [^:]* 0 thrown\n/);
+    expect(two).toBe(one);
+  });
+
   test('ends quietly when its reader has seen enough', async () => {
     const child = spawn(process.execPath, [program, 'list']);
     child.stdout.destroy();
@@ -55,5 +82,26 @@ describe('the program as installed', () => {
     });
     expect(await new Promise((resolve) => child.on('close', resolve))).toBe(0);
     expect(said).toBe('');
+  });
+
+  // `sh` knows no pipefail: each part of the pipe writes down how it ended.
+  test.each([
+    ['a refusal', ['walk', 'bodice', '--body', 'nowhere.yaml'], '2\n'],
+    ['what is all true', ['walk', 'trial', '--body', 'body.json', '--json'], '0\n'],
+  ])('ends with the code of %s though both its outputs are closed', async (_, words, ended) => {
+    await writeFile(join(folder, 'body.json'), JSON.stringify(measurements));
+    const line = `{ "${process.execPath}" "${program}" ${words.join(' ')} 2>&1; echo $? >ended; } | true`;
+    const { stdout, stderr } = await runFile('sh', ['-c', line], { cwd: folder });
+    expect(stdout + stderr).toBe('');
+    await expect.poll(() => readFile(join(folder, 'ended'), 'utf8'), { timeout: 20_000 }).toBe(ended);
+    await rm(join(folder, 'ended'));
+  });
+
+  test.skipIf(!existsSync('/dev/full'))('tells that there is no room for its results', async () => {
+    const ran = runFile('sh', ['-c', `"${process.execPath}" "${program}" list >/dev/full`]);
+    await expect(ran).rejects.toMatchObject({
+      code: 74,
+      stderr: expect.stringContaining('the disk is full'),
+    });
   });
 });

@@ -2,6 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { measurements } from '../engine/bib.ts';
 import { bodkin } from './session.ts';
 
 let folder = '';
@@ -34,6 +35,15 @@ describe('a draft from a file of one’s own', () => {
     const listed = await bodkin(['list', '--json', `--draft=${path}`]);
     const names = JSON.parse(listed.out).map(({ name }: { readonly name: string }) => name);
     expect(names).toEqual(['apron', 'bib']);
+  });
+
+  it('has its codes marked as its own, though no compiler has asked it to', async () => {
+    const path = await file('my-apron.ts', apron);
+    const body = await file('body.json', JSON.stringify(measurements));
+    const { code, out } = await bodkin(['walk', 'apron', '--body', body, '--json', '--draft', path]);
+    expect(code).toBe(2);
+    const codes = JSON.parse(out).issues.map((issue: { readonly code: string }) => issue.code);
+    expect(codes).toContain('own-no-cloth');
   });
 
   it.each([

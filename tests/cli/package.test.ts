@@ -24,7 +24,13 @@ const walked: Result<{ readonly ok: boolean }> = walkSheet(sheet);
 export const mine = defineDraft({
   name: 'band', title: 'A band', shapedBy: ['waistGirth'],
   choices: [{ kind: 'number', name: 'depth', unit: 'mm', default: 30, min: 10, max: 90, help: 'how deep' }],
-  draw: (_, { depth }) => ({ ok: false, issues: [{ code: 'none', severity: 'error', path: '', message: String(depth + point(1, 2).x) }] }),
+  // @ts-expect-error: no issue has this code.
+  draw: () => ({ ok: false, issues: [{ code: 'too-deep', severity: 'error', path: '', message: '' }] }),
+});
+export const marked = defineDraft({
+  name: 'band', title: 'A band', shapedBy: ['waistGirth'],
+  choices: [{ kind: 'number', name: 'depth', unit: 'mm', default: 30, min: 10, max: 90, help: 'how deep' }],
+  draw: (_, { depth }) => ({ ok: false, issues: [{ code: 'own-none', severity: 'error', path: '', message: String(depth + point(1, 2).x) }] }),
 });
 console.log(pieces.length, report.ok, walked.ok, edgeLength(pieces[0]?.edges[0] ?? { name: '', curves: [] }) > 0);
 `;
@@ -58,6 +64,22 @@ describe('the package', () => {
     expect(checked.stdout).toBe('');
     const { stdout } = await runFile(process.execPath, [join(folder, 'out', 'use.js')]);
     expect(stdout).toBe('5 true true true\n');
+  });
+
+  it('holds the schemas of its results, and what its issues mean', async () => {
+    await writeFile(
+      join(folder, 'schema.mjs'),
+      `import schema from 'bodkin/schemas/walk.json' with { type: 'json' };
+      import { explanations } from 'bodkin';
+      process.stdout.write(schema.title + '. ' + explanations['edge-unsewn']);`,
+    );
+    const { stdout } = await runFile(process.execPath, ['--no-warnings', join(folder, 'schema.mjs')]);
+    expect(stdout).toMatch(/^What “bodkin walk --json” prints\. An edge has an allowance/);
+    const packed = await runFile('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], { cwd: root });
+    const files = JSON.parse(packed.stdout)[0].files.map(({ path }: { readonly path: string }) => path);
+    expect(files).toEqual(
+      expect.arrayContaining(['cli/schemas/walk.json', 'cli/schemas/refusal.json', 'cli/issues.md']),
+    );
   });
 
   it('is bundled for a browser without any part of Node', async () => {

@@ -11,8 +11,10 @@ function drawn(live: boolean): string {
     tell: (text) => {
       told += text;
     },
+    isRead: () => true,
     live,
     colour: false,
+    columns: 80,
     clock: () => now,
   };
   const bar = progress(session, 'walking');

@@ -19,8 +19,10 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
     tell: (text) => {
       err += text;
     },
+    isRead: () => true,
     live: false,
     colour: false,
+    columns: 2000,
     clock: () => 0,
     ...given,
   };

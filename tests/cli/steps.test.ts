@@ -133,7 +133,7 @@ describe('draft --why', () => {
     expect(told.length).toBe(1);
     expect(printed).toContain('Half hip: ');
     const { out: length } = await draft('skirt', 'prompter', '--why', 'hip to hem');
-    expect(length).toMatch(/waist height \d+(\.\d)? mm: (measured|estimated)/);
+    expect(length).toMatch(/waist height \d+ \d+\/16 in: (measured|estimated)/);
   });
 
   test('gives the same as data', async () => {

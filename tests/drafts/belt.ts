@@ -47,8 +47,9 @@ export const belt: Draft<StylingOf<typeof choices>> = {
   title: 'Shaped belt',
   choices,
   shapedBy: ['waistGirth', 'hipGirth', 'waistToHip'],
-  draw: (body, styling, solver) =>
-    drawGarment({ name: 'belt', choices, styling, body, solver }, ({ size, choice, sketch, mm, ratio }) => {
+  draw: (body, chosen, solver) =>
+    drawGarment({ name: 'belt', choices, styling: chosen, body, solver }, (table) => {
+      const { size, choice, styling, sketch, mm, ratio } = table;
       const top = mm`Half belt, top: (waist girth ${size.waistGirth} + ease ${choice.waistEase}) / 2`;
       const share = ratio`Share of the way to the hips: depth ${choice.beltDepth} / (${rules.hipTakesOver} of waist to hip ${size.waistToHip})`;
       const girth = mm`Girth there: waist girth ${size.waistGirth} + ${share} of (hip girth ${size.hipGirth} - ${size.waistGirth})`;

@@ -4,6 +4,7 @@ import { garments } from '../../drafts/garments.ts';
 import { evaluate } from '../../engine/evaluate.ts';
 import type { Choice } from '../../engine/pattern/styling.ts';
 import { surveyBody } from '../plausible-bodies.ts';
+import { uniform } from '../uniform.ts';
 import { shippedBody } from './drafted.ts';
 
 /** What a draft may say to choices that no cloth or no body could carry; anything else is a drawing gone wrong. */
@@ -35,7 +36,7 @@ function anyOf(choice: Choice): fc.Arbitrary<number | string> {
   if (choice.kind === 'word') return fc.constantFrom(...choice.words);
   const { min, max } = choice;
   if (choice.unit === 'count') return fc.integer({ min, max });
-  const number = fc.double({ min, max, noNaN: true });
+  const number = uniform(min, max);
   return choice.kind === 'number' ? number : fc.oneof(fc.constant('auto'), number);
 }
 

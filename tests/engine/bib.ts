@@ -28,7 +28,7 @@ export const bib: Draft = {
     if (mood === 'bad')
       return {
         ok: false,
-        issues: [{ code: 'no-bib', severity: 'error', path: 'princess', message: 'No bib today.' }],
+        issues: [{ code: 'own-no-bib', severity: 'error', path: 'princess', message: 'No bib today.' }],
       };
     const seams = smallGarment.seams.map((seam) => ({ ...seam, ease: Number(misfit) }));
     const steps = [

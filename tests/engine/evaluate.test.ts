@@ -24,7 +24,7 @@ describe('evaluating', () => {
   test('passes on why a garment could not be drafted', () => {
     const found = evaluate(bib, measurements, { mood: 'bad' });
     expect(found.ok).toBe(false);
-    expect(found.issues).toContainEqual(expect.objectContaining({ code: 'no-bib' }));
+    expect(found.issues).toContainEqual(expect.objectContaining({ code: 'own-no-bib' }));
   });
 
   test('is a success that is not true when a check fails', () => {

@@ -50,6 +50,20 @@ describe('a draft that cannot be solved on account of its styling', () => {
     expect(drafts).toBeLessThanOrEqual(5);
   });
 
+  it('takes no more than five drafts where the choices are not to blame, the one for a woman of middle size counted', () => {
+    let drafts = 0;
+    const stubborn: Draft = {
+      ...bodice,
+      draw: (read, styling, solver) => {
+        drafts += 1;
+        return bodice.draw(read, { ...styling, ...swung }, solver);
+      },
+    };
+    const result = evaluate(stubborn, body, { strapWidth: 50, necklineDepth: 0.5, seamAllowance: 20 });
+    expect(result.issues.find(({ severity }) => severity === 'error')?.code).toBe('cannot-agree');
+    expect(drafts).toBeLessThanOrEqual(5);
+  });
+
   it('does not blame choices where the body is the reason', () => {
     const impossible = { ...surveyBody(1), neckShoulderPointToBustPoint: 330, scyeDepth: 260 };
     expect(refused(impossible, { strapWidth: 50 }).map(({ code }) => code)).not.toContain(

@@ -1,4 +1,5 @@
 import type { Issue } from '../../issue.ts';
+import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { Condition, SewingStep } from '../../pattern/sewing.ts';
@@ -26,13 +27,13 @@ export function completeness(garment: Garment, schedule: Schedule): Issue[] {
         if (reached.has(stateKey(piece.name, is, at))) return [];
         const where = at === undefined ? piece.name : `${piece.name}/${at}`;
         const what = at === undefined ? `the ${piece.name}` : `“${at}” of the ${piece.name}`;
-        return [fault('left-out', where, `No step brings ${what} to be “${is}”`)];
+        return [fault('sewing-left-out', where, `No step brings ${what} to be “${is}”`)];
       }),
     ),
     ...leftOpen(steps, reached),
     ...unfinished(steps),
     ...garment.notions.flatMap(({ name }) =>
-      used.has(name) ? [] : [fault('left-out', name, `No step uses the ${name}`)],
+      used.has(name) ? [] : [fault('sewing-left-out', name, `No step uses the ${name}`)],
     ),
   ];
 }
@@ -49,7 +50,7 @@ const leftOpen = (steps: readonly SewingStep[], reached: Schedule['reached']): I
     brings.flatMap(({ piece, is, at = '' }) => {
       const [then, left] = forATime[is] ?? [];
       if (!then || reached.has(stateKey(piece, then, at))) return [];
-      return [fault('left-out', `${piece}/${at}`, `${left} “${at}” of the ${piece}`)];
+      return [fault('sewing-left-out', `${piece}/${at}`, `${left} “${at}” of the ${piece}`)];
     }),
   );
 
@@ -58,7 +59,7 @@ const unfinished = (steps: readonly SewingStep[]): Issue[] =>
   steps.flatMap(({ title, sews = [], turns = [], finish }) =>
     finish !== undefined || sews.length + turns.length === 0
       ? []
-      : [fault('no-finish', title, `The step “${title}” does not say how its raw edges are finished`)],
+      : [fault('sewing-no-finish', title, `The step “${title}” does not say how its raw edges are finished`)],
   );
 
 /** What a piece asks for by what is drawn on it. */
@@ -94,13 +95,14 @@ function once(
   places: readonly number[] | undefined,
 ): Issue[] {
   if (places?.length === 1) return [];
-  if (!places) return [fault(`${kind}-left-out`, path, `No step of the sewing order has ${what} ${done}`)];
+  if (!places)
+    return [fault(`sewing-${kind}-left-out`, path, `No step of the sewing order has ${what} ${done}`)];
   const steps = places.map((place) => place + 1).join(' and ');
-  return [fault(`${kind}-twice`, path, `More than one step has ${what} ${done}: steps ${steps}`)];
+  return [fault(`sewing-${kind}-twice`, path, `More than one step has ${what} ${done}: steps ${steps}`)];
 }
 
-const fault = (code: string, path: string, message: string): Issue => ({
-  code: `sewing-${code}`,
+const fault = (code: SewingCode, path: string, message: string): Issue => ({
+  code,
   severity: 'error',
   path,
   message: `${message}.`,

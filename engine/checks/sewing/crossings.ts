@@ -45,11 +45,11 @@ function crossed(piece: string, lower: Worked, higher: Worked, schedule: Schedul
     if (place === undefined || place === higher.first) return [];
     if (place > higher.first) {
       const what = `sews “${lower.edge.name}” of the ${piece} after “${higher.edge.name}”, but its allowance is cut to be sewn first`;
-      return [seamFault('against-cut', seam, place, schedule, what)];
+      return [seamFault('sewing-against-cut', seam, place, schedule, what)];
     }
     if ((schedule.pressed.get(seam.name)?.[0] ?? Infinity) < higher.first) return [];
     const what = `crosses the seam “${seam.name}” at the ${piece} before it is pressed`;
-    return [seamFault('not-pressed', seam, higher.first, schedule, what)];
+    return [seamFault('sewing-not-pressed', seam, higher.first, schedule, what)];
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Issue } from '../../issue.ts';
+import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import type { SewingStep, State } from '../../pattern/sewing.ts';
 import type { Tape } from '../tape.ts';
@@ -10,12 +11,12 @@ export function unknownNames(garment: Garment, steps: readonly SewingStep[], tap
   const titles = new Set<string>();
   return steps.flatMap((step) => {
     const unknown = (what: string): Issue =>
-      fault('no-such-part', step, `speaks of ${what}, which is not there`);
+      fault('sewing-no-such-part', step, `speaks of ${what}, which is not there`);
     const again = titles.has(step.title);
     titles.add(step.title);
     const states = [...(step.needs ?? []), ...(step.brings ?? []), ...(step.closes ?? [])];
     return [
-      ...(again ? [fault('step-twice', step, 'is there twice')] : []),
+      ...(again ? [fault('sewing-step-twice', step, 'is there twice')] : []),
       ...[...(step.sews ?? []), ...(step.presses ?? [])].flatMap((name) =>
         seams.has(name) ? [] : [unknown(`the seam “${name}”`)],
       ),
@@ -38,8 +39,8 @@ function isThere({ piece: name, is, at }: State, tape: Tape): boolean {
   return at !== undefined && (!!tape.edge(name, at) || piece.lines.some((line) => line.name === at));
 }
 
-const fault = (code: string, { title }: SewingStep, what: string): Issue => ({
-  code: `sewing-${code}`,
+const fault = (code: SewingCode, { title }: SewingStep, what: string): Issue => ({
+  code,
   severity: 'error',
   path: title,
   message: `The sewing step “${title}” ${what}.`,

@@ -1,4 +1,5 @@
 import type { Issue } from '../../issue.ts';
+import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import type { EdgeRef, Seam } from '../../pattern/seam.ts';
 import { reachedBefore, type Schedule, stepNamed } from './schedule.ts';
@@ -25,7 +26,15 @@ function rawPieces(seam: Seam, place: number, schedule: Schedule): Issue[] {
   return [...pieces].flatMap((piece) =>
     reachedBefore(schedule, place, piece, 'marked')
       ? []
-      : [seamFault('too-early', seam, place, schedule, `sews the ${piece} before it is cut and marked`)],
+      : [
+          seamFault(
+            'sewing-too-early',
+            seam,
+            place,
+            schedule,
+            `sews the ${piece} before it is cut and marked`,
+          ),
+        ],
   );
 }
 
@@ -37,7 +46,7 @@ function ungathered(seam: Seam, place: number, schedule: Schedule): Issue[] {
       ? []
       : [
           seamFault(
-            'too-early',
+            'sewing-too-early',
             seam,
             place,
             schedule,
@@ -60,7 +69,7 @@ function unjoined(garment: Garment, seam: Seam, place: number, { sewn, steps }: 
       const before = side[i]?.piece ?? piece;
       if (before === piece || joined(before, piece)) return [];
       const what = `sews across from the ${before} to the ${piece} before these are sewn to each other`;
-      return [seamFault('too-early', seam, place, { steps }, what)];
+      return [seamFault('sewing-too-early', seam, place, { steps }, what)];
     }),
   );
 }
@@ -72,7 +81,9 @@ function laidOnNothing(garment: Garment, seam: Seam, place: number, schedule: Sc
     !felled && (seam.b.some((under) => names(a, under)) || seam.b.some((under) => names(b, under)));
   return garment.seams.filter(covered).flatMap(({ name }) => {
     if ((schedule.sewn.get(name)?.[0] ?? Infinity) < place) return [];
-    return [seamFault('too-early', seam, place, schedule, `fells over the seam “${name}” before it is sewn`)];
+    return [
+      seamFault('sewing-too-early', seam, place, schedule, `fells over the seam “${name}” before it is sewn`),
+    ];
   });
 }
 
@@ -83,7 +94,7 @@ const on = (side: readonly EdgeRef[], piece: string): boolean => side.some((ref)
 
 /** Something wrong with the step at `place` on account of a seam. */
 export function seamFault(
-  code: string,
+  code: SewingCode,
   seam: Seam,
   place: number,
   { steps }: Pick<Schedule, 'steps'>,
@@ -92,7 +103,7 @@ export function seamFault(
   const step = steps[place];
   const named = step ? stepNamed(place, step) : `step ${place + 1}`;
   return {
-    code: `sewing-${code}`,
+    code,
     severity: 'error',
     path: seam.name,
     message: `The sewing order cannot be followed: ${named}, ${what}.`,

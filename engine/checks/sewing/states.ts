@@ -1,4 +1,5 @@
 import type { Issue } from '../../issue.ts';
+import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Condition, SewingStep, State } from '../../pattern/sewing.ts';
 import { keyOf, reachedBefore, type Schedule, stepNamed } from './schedule.ts';
 
@@ -58,10 +59,15 @@ export function stateFaults(schedule: Schedule): Issue[] {
       reachedBefore(schedule, place, piece, is, isOfWholePiece(is) ? undefined : at);
     const tooEarly = (state: State, missing: readonly Condition[]): Issue => {
       const until = missing.map((is) => inWords[is]).join(' or ');
-      return fault(step, place, 'too-early', `comes too early: ${placed(state)} must wait until ${until}`);
+      return fault(
+        step,
+        place,
+        'sewing-too-early',
+        `comes too early: ${placed(state)} must wait until ${until}`,
+      );
     };
     const tooLate = (state: State, end: Condition): Issue =>
-      fault(step, place, 'too-late', `comes too late for ${placed(state)}: ${inWords[end]} already`);
+      fault(step, place, 'sewing-too-late', `comes too late for ${placed(state)}: ${inWords[end]} already`);
     return [
       ...(step.needs ?? []).flatMap((state) => (done(state, state.is) ? [] : [tooEarly(state, [state.is])])),
       ...(step.brings ?? []).flatMap((state) => [
@@ -82,7 +88,7 @@ function closedOff({ steps, reached }: Schedule, step: SewingStep, place: number
       const late = steps[at];
       if (at <= place || !late) return [];
       const by = `comes too late: ${stepNamed(place, step)}, has closed off ${placed(state)}`;
-      return [fault(late, at, 'too-late', by)];
+      return [fault(late, at, 'sewing-too-late', by)];
     }),
   );
 }
@@ -92,8 +98,8 @@ const isOfWholePiece = (is: Condition): boolean => is === 'cut' || is === 'marke
 const placed = ({ piece, at }: State): string =>
   at === undefined ? `the ${piece}` : `“${at}” of the ${piece}`;
 
-const fault = (step: SewingStep, place: number, code: string, what: string): Issue => ({
-  code: `sewing-${code}`,
+const fault = (step: SewingStep, place: number, code: SewingCode, what: string): Issue => ({
+  code,
   severity: 'error',
   path: step.title,
   message: `The sewing order cannot be followed: ${stepNamed(place, step)}, ${what}.`,

@@ -25,7 +25,7 @@ interface Instrument<Kind extends Measure['kind']> {
   readonly take: (measure: MeasureOf<Kind>, on: Measured) => number | Found | undefined;
 }
 
-const instruments: { readonly [Kind in Measure['kind']]: Instrument<Kind> } = {
+export const instruments: { readonly [Kind in Measure['kind']]: Instrument<Kind> } = {
   drafted: { unit: ({ unit }) => unit, take: ({ value }) => value },
   'laid on': { unit: 'mm', take: partedMost },
   'tightest bend': { unit: 'mm', take: tightestBend },

@@ -1,3 +1,4 @@
+import { DraftMistake } from '../../draft-mistake.ts';
 import type { CurveEnd } from '../relations.ts';
 import { curveSlots, type Slots } from './slots.ts';
 
@@ -15,6 +16,11 @@ export interface Direction {
 export function directionOf(slots: Slots, { curve, end }: CurveEnd, user: string): Direction {
   const found = curveSlots(slots, curve, user);
   if (found.kind === 'line') return chordDirection(found.slots);
+  if (end !== 'start' && end !== 'end')
+    throw new DraftMistake(
+      `“${user}” names the end “${String(end)}” of “${curve}”: there are start and end.`,
+      [user],
+    );
   const slot = found.slots[end === 'start' ? 4 : 6];
   return {
     slots: [slot],

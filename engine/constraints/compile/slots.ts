@@ -1,3 +1,4 @@
+import { DraftMistake, perhapsMeant } from '../../draft-mistake.ts';
 import type { Term } from '../relations.ts';
 import type { Sketch, SketchCubic, SketchLine } from '../sketch.ts';
 
@@ -32,7 +33,7 @@ export interface Slots {
   readonly max: Float64Array;
 }
 
-/** Numbers a sketch. Throws an Error for a value that is not finite and for a curve that names what is not there. */
+/** Numbers a sketch. Throws a `DraftMistake` for a value that is not finite and for a curve that names what is not there. */
 export function numbered(sketch: Sketch): Slots {
   const points = Object.entries(sketch.points);
   const scalars = Object.entries(sketch.scalars);
@@ -46,7 +47,11 @@ export function numbered(sketch: Sketch): Slots {
   const scalarSlots = new Map<string, number>();
   let slot = 0;
   for (const [name, { at, free: which }] of points) {
-    if (!Number.isFinite(at.x + at.y)) throw new Error(`The point "${name}" has no finite place.`);
+    if (!Number.isFinite(at.x + at.y))
+      throw new DraftMistake(
+        `The point “${name}” has no finite place: ${at.x}, ${at.y}. A number it comes from is missing.`,
+        [name],
+      );
     pointSlots.set(name, slot);
     guess[slot] = at.x;
     guess[slot + 1] = at.y;
@@ -57,8 +62,14 @@ export function numbered(sketch: Sketch): Slots {
   for (const [name, scalar] of scalars) {
     const least = scalar.min ?? -Infinity;
     const most = scalar.max ?? Infinity;
-    if (!Number.isFinite(scalar.at)) throw new Error(`The scalar "${name}" has no finite value.`);
-    if (!(least <= most)) throw new Error(`The bounds of "${name}" leave it no room: ${least} to ${most}.`);
+    if (!Number.isFinite(scalar.at))
+      throw new DraftMistake(
+        `“${name}” has no finite value: ${scalar.at}. A number it comes from is missing.`,
+        [name],
+      );
+    if (scalar.unit === 'rad') radians(scalar.at, name);
+    if (!(least <= most))
+      throw new DraftMistake(`The bounds of “${name}” leave it no room: ${least} to ${most}.`, [name]);
     scalarSlots.set(name, slot);
     guess[slot] = scalar.at;
     free[slot] = scalar.free ? 1 : 0;
@@ -93,10 +104,23 @@ export const termSlot = (slots: Slots, term: Term, user: string): number =>
     ? scalarSlot(slots, term.scalar, user)
     : pointSlot(slots, term.point, user) + (term.axis === 'x' ? 0 : 1);
 
-/** Passes a number a relation was given on, unless it is not finite: then throws an Error with the relation's name. */
+/** Passes a number a relation was given on, unless it is not finite: then throws a `DraftMistake` with the relation's name. */
 export function finite(value: number, user: string): number {
-  if (!Number.isFinite(value)) throw new Error(`"${user}" needs a finite number, not ${value}.`);
+  if (!Number.isFinite(value))
+    throw new DraftMistake(
+      `“${user}” needs a finite number, not ${value}. A number it comes from is missing.`,
+      [user],
+    );
   return value;
+}
+
+/** The same for an angle: one that goes round more than twice was meant in degrees. */
+export function radians(value: number, user: string): number {
+  if (Math.abs(finite(value, user)) <= 4 * Math.PI) return value;
+  throw new DraftMistake(
+    `“${user}” has the angle ${value}: angles are radians, ${value}° would be ${(value * Math.PI) / 180}.`,
+    [user],
+  );
 }
 
 function lineSlots(slots: Slots, name: string, line: SketchLine): LineSlots {
@@ -116,6 +140,10 @@ function cubicSlots(slots: Slots, name: string, cubic: SketchCubic): CubicSlots 
 
 function found<T>(map: ReadonlyMap<string, T>, what: string, name: string, user: string): T {
   const value = map.get(name);
-  if (value === undefined) throw new Error(`"${user}" names the ${what} "${name}", which the sketch lacks.`);
-  return value;
+  if (value !== undefined) return value;
+  const hint = perhapsMeant(name, [...map.keys()]);
+  throw new DraftMistake(`“${user}” names the ${what} “${name}”, which the sketch lacks.${hint}`, [
+    user,
+    name,
+  ]);
 }

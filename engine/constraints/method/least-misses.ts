@@ -1,5 +1,5 @@
 import { RELATION } from '../../geometry/tolerance.ts';
-import { factor, solveLower, solveUpper, triangle } from '../numeric/cholesky.ts';
+import { factor, solveLower, solveUpper, triangle } from '../../numeric/cholesky.ts';
 import type { Model } from './model.ts';
 
 /** The first damping, and the least: none at all would let a step go where nothing holds it. */

@@ -1,5 +1,5 @@
-import { factor, type Triangle, triangle } from '../numeric/cholesky.ts';
-import type { QuadraticProgram } from '../numeric/quadratic-program.ts';
+import { factor, type Triangle, triangle } from '../../numeric/cholesky.ts';
+import type { QuadraticProgram } from '../../numeric/quadratic-program.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
 

@@ -1,5 +1,5 @@
+import type { LinearRows } from '../../numeric/quadratic-program.ts';
 import type { Part, Placed } from '../compile/parts.ts';
-import type { LinearRows } from '../numeric/quadratic-program.ts';
 
 /**
  * Pull of every unknown towards its first guess, per mm squared at arm's length. It makes the answer of a sketch

@@ -1,5 +1,5 @@
-import { factor, triangle } from '../numeric/cholesky.ts';
-import { QuadraticProgram } from '../numeric/quadratic-program.ts';
+import { factor, triangle } from '../../numeric/cholesky.ts';
+import { QuadraticProgram } from '../../numeric/quadratic-program.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
 

@@ -1,5 +1,5 @@
 import { RELATION } from '../../geometry/tolerance.ts';
-import { QuadraticProgram } from '../numeric/quadratic-program.ts';
+import { QuadraticProgram } from '../../numeric/quadratic-program.ts';
 import { ProgramMatrix } from './matrix.ts';
 import type { Model } from './model.ts';
 import { inner, longest, quadratic, squareLength } from './vectors.ts';

@@ -1,6 +1,6 @@
 import { type Direction, directionOf, wrapped } from '../compile/direction.ts';
 import { type Equations, SCALE } from '../compile/equations.ts';
-import { finite, type Slots } from '../compile/slots.ts';
+import { radians, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
 
 /**
@@ -10,7 +10,7 @@ import type { RelationOf } from './relation-of.ts';
 export function turn(relation: RelationOf<'turn'>, slots: Slots): Equations {
   const { name, from, to, angle } = relation;
   const directions = [directionOf(slots, to, name), directionOf(slots, from, name)];
-  return angleSum(name, directions, [1, -1], -finite(angle, name));
+  return angleSum(name, directions, [1, -1], -radians(angle, name));
 }
 
 /**

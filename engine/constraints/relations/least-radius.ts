@@ -1,3 +1,4 @@
+import { DraftMistake } from '../../draft-mistake.ts';
 import { placeOfGreatest } from '../../geometry/greatest.ts';
 import { noControlPoints, noCubic, place, pullBack } from '../compile/control-points.ts';
 import { type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
@@ -18,7 +19,7 @@ const LOOKS = 8;
 export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots): Equations {
   const { name } = relation;
   const radius = finite(relation.mm, name);
-  if (radius <= 0) throw new Error(`"${name}" needs a radius above zero, not ${radius}.`);
+  if (radius <= 0) throw new DraftMistake(`“${name}” needs a radius above zero, not ${radius}.`, [name]);
   const curve = cubicNamed(slots, relation.curve, name);
   const p = noCubic();
   const by = noControlPoints();

@@ -1,3 +1,4 @@
+import { DraftMistake } from '../../draft-mistake.ts';
 import { bulge } from '../compile/bulge.ts';
 import type { Equations } from '../compile/equations.ts';
 import { type CubicSlots, curveSlots, type Slots } from '../compile/slots.ts';
@@ -63,6 +64,7 @@ export function noInflection(relation: RelationOf<'no inflection'>, slots: Slots
 /** A curve that must be a cubic: a line has no curvature to speak of. */
 export function cubicNamed(slots: Slots, curve: string, user: string): CubicSlots {
   const found = curveSlots(slots, curve, user);
-  if (found.kind === 'line') throw new Error(`"${user}" needs a cubic, and "${curve}" is a line.`);
+  if (found.kind === 'line')
+    throw new DraftMistake(`“${user}” needs a cubic, and “${curve}” is a line.`, [user, curve]);
   return found;
 }

@@ -1,3 +1,4 @@
+import { checkKind } from '../compile/check-kind.ts';
 import type { Equations } from '../compile/equations.ts';
 import type { Slots } from '../compile/slots.ts';
 import type { Relation } from '../relations.ts';
@@ -29,7 +30,8 @@ const TABLE: { readonly [K in Relation['kind']]: (relation: RelationOf<K>, slots
   'least radius': leastRadius,
 };
 
-/** The equations of a relation. Throws an Error, with the relation's name, where it names what is not there. */
+/** The equations of a relation. Throws a `DraftMistake`, with its name, for a kind or a name that is not there. */
 export function equationsOf<K extends Relation['kind']>(relation: RelationOf<K>, slots: Slots): Equations {
+  checkKind('relation', relation, TABLE);
   return TABLE[relation.kind as K](relation, slots);
 }

@@ -1,3 +1,4 @@
+import { checkKind } from '../compile/check-kind.ts';
 import type { Equations } from '../compile/equations.ts';
 import type { Slots } from '../compile/slots.ts';
 import type { Wish } from '../relations.ts';
@@ -12,7 +13,8 @@ const TABLE: { readonly [K in Wish['kind']]: (wish: WishOf<K>, slots: Slots) => 
   fair,
 };
 
-/** The equations of a wish. Throws an Error, with the wish's name, where it names what is not there. */
+/** The equations of a wish. Throws a `DraftMistake`, with its name, for a kind or a name that is not there. */
 export function wishEquations<K extends Wish['kind']>(wish: WishOf<K>, slots: Slots): Equations {
+  checkKind('wish', wish, TABLE);
   return TABLE[wish.kind as K](wish, slots);
 }

@@ -1,3 +1,4 @@
+import { DraftMistake } from '../../draft-mistake.ts';
 import type { Given, Unit } from '../quantity.ts';
 import { type Computation, computation } from './compute.ts';
 import { type CutSentence, cutSentence } from './cut.ts';
@@ -34,8 +35,6 @@ export interface Sentence {
   readonly compute: Computation;
   /** The formula with places for its numbers, as another program would read it. */
   readonly exact: Parts;
-  /** The formula is nothing but one value. */
-  readonly bare: boolean;
   /** What it was read for: the units of what is put in, nothing where that is words, and of what it comes to. */
   readonly units: Units;
   readonly promised: Unit | undefined;
@@ -66,11 +65,11 @@ export function sentenceOf(
 function readSentence(strings: readonly string[], units: Units, promised: Unit | undefined): Sentence {
   const refuse = (at: number, why: string): never => {
     const text = strings.join('◦');
-    throw new Error(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`);
+    throw new DraftMistake(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`, []);
   };
   const cut = cutSentence(strings, refuse);
   const says = cut.behind.length > 0 ? [...cut.body, '; ', ...cut.behind] : cut.body;
-  if (!promised) return { cut, says, compute: () => Number.NaN, exact: [], bare: false, units, promised };
+  if (!promised) return { cut, says, compute: () => Number.NaN, exact: [], units, promised };
   const tokens = tokensOf(cut.body, cut.bodyAt, (given) => units[given] === undefined, refuse);
   const formula = parseFormula(tokens, refuse);
   checkUnits(formula, units, promised, refuse);
@@ -79,7 +78,6 @@ function readSentence(strings: readonly string[], units: Units, promised: Unit |
     says,
     compute: computation(formula),
     exact: formulaText(formula),
-    bare: formula.kind === 'given' || formula.kind === 'number',
     units,
     promised,
   };

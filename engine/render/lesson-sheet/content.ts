@@ -1,5 +1,10 @@
 import type { Garment, Step } from '../../pattern/garment.ts';
+import { stepText } from '../../pattern/step-text.ts';
+import { unbroken } from '../../text/length.ts';
+import type { Unit } from '../../text/units.ts';
+import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import type { Picture } from '../booklet/picture.ts';
+import type { ReadAs } from '../print-options.ts';
 import { Drawings } from './drawings.ts';
 import { lessonPicture } from './lesson-picture.ts';
 import { placesOf } from './places.ts';
@@ -35,24 +40,24 @@ export interface LessonPicture {
 }
 
 /** The construction of a garment for one body: heading by heading each step, and the drawing as it stands after it. */
-export function lessonContent({ name, body, steps }: Garment, date: string | undefined): LessonContent {
+export function lessonContent({ name, body, steps }: Garment, { date, units = 'mm' }: ReadAs): LessonContent {
   const drawings = new Drawings(steps);
-  const shown = steps.map((step): readonly [Step, LessonStep] => [step, shownStep(step, drawings)]);
+  const shown = steps.map((step): readonly [Step, LessonStep] => [step, shownStep(step, drawings, units)]);
   return {
     title: `Drawing the ${name} for ${body}`,
-    lead: [date, lead].filter(Boolean).join('. '),
+    lead: [date, leadIn[units]].filter(Boolean).join('. '),
     chapters: inChapters(shown),
   };
 }
 
-function shownStep(step: Step, drawings: Drawings): LessonStep {
+function shownStep(step: Step, drawings: Drawings, units: Unit): LessonStep {
   const drawn = drawings.after(step);
   return {
     number: step.number,
-    title: step.title,
-    sentence: step.text,
-    source: step.source,
-    places: placesOf(step),
+    title: withLengthsIn(step.title, units),
+    sentence: unbroken(stepText(step, units)),
+    source: withLengthsIn(step.source, units),
+    places: placesOf(step, units),
     pictures: drawn.map((drawing) => ({
       caption: `${drawing.on}, 1 : ${drawing.scale}`,
       picture: lessonPicture(drawing),
@@ -70,5 +75,11 @@ function inChapters(shown: readonly (readonly [Step, LessonStep])[]): readonly C
   return chapters;
 }
 
-const lead =
-  'Each step is a sentence with the numbers of this one body; behind it stands on whose word. Lengths are mm, and a curve is drawn as shown. Every drawing begins with two lines that cross at right angles, drawn dashed: places are given from where they cross, so far out to the side and so far down or up. What a step adds is drawn heavy, what stood before it light.';
+const lead = (lengths: string): string =>
+  `Each step is a sentence with the numbers of this one body; behind it stands on whose word. ${lengths}, and a curve is drawn as shown. Every drawing begins with two lines that cross at right angles, drawn dashed: places are given from where they cross, so far out to the side and so far down or up. What a step adds is drawn heavy, what stood before it light.`;
+
+const leadIn: Readonly<Record<Unit, string>> = {
+  mm: lead('Lengths are mm'),
+  cm: lead('Lengths are cm'),
+  in: lead('Lengths are inches, each rounded to a sixteenth after everything was reckoned'),
+};

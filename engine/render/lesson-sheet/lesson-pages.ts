@@ -3,6 +3,7 @@ import { type Block, besideEachOther, rule, space, stack } from '../booklet/bloc
 import { bookletPages, bookletSizes, bookletWidth as width } from '../booklet/pages.ts';
 import { paragraph } from '../booklet/paragraph.ts';
 import { pictureBlock } from '../booklet/picture-block.ts';
+import type { ReadAs } from '../print-options.ts';
 import type { Page } from '../tiles/page.ts';
 import { type LessonPicture, type LessonStep, lessonContent } from './content.ts';
 
@@ -12,8 +13,8 @@ const { title: titleSize, heading: headingSize, text: textSize, small: smallSize
 const [wordsWidth, pictureAt, numberRoom] = [98, 102, 10];
 
 /** The lesson as pages of A4; the same words and drawings as the page of HTML. */
-export function lessonPages(garment: Garment, date?: string): readonly Page[] {
-  const { title, lead, chapters } = lessonContent(garment, date);
+export function lessonPages(garment: Garment, as: ReadAs = {}): readonly Page[] {
+  const { title, lead, chapters } = lessonContent(garment, as);
   const bold = (said: string, size: number): Block => paragraph(said, width, { size, bold: true });
   return bookletPages([
     bold(title, titleSize),

@@ -2,15 +2,16 @@ import type { Garment } from '../../pattern/garment.ts';
 import { type Html, html, page } from '../booklet/html.ts';
 import { pictureSvg } from '../booklet/picture.ts';
 import { styleSheet } from '../booklet/style.ts';
+import type { ReadAs } from '../print-options.ts';
 import { type LessonContent, type LessonPicture, type LessonStep, lessonContent } from './content.ts';
 
 /**
  * The construction of a garment as a page to print and to follow with pencil and ruler: heading by heading each step
- * with the numbers of this body, its source, and the drawing to scale. One file of HTML that needs nothing else; the
- * date is printed as given.
+ * with the numbers of this body, its source, and the drawing to scale. One file of HTML that needs nothing else; `as` says
+ * what date is printed, as given, and in which unit lengths are.
  */
-export const lessonSheet = (garment: Garment, date?: string): string =>
-  lessonHtml(lessonContent(garment, date));
+export const lessonSheet = (garment: Garment, as: ReadAs = {}): string =>
+  lessonHtml(lessonContent(garment, as));
 
 const lessonHtml = ({ title, lead, chapters }: LessonContent): string =>
   page(

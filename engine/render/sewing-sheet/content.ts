@@ -2,8 +2,10 @@ import { sewingFaults } from '../../checks/sewing.ts';
 import { tapeFor } from '../../checks/tape.ts';
 import type { Edge } from '../../geometry/curve.ts';
 import type { Garment } from '../../pattern/garment.ts';
+import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import type { Picture } from '../booklet/picture.ts';
 import { finishedPieces } from '../finish.ts';
+import type { ReadAs } from '../print-options.ts';
 import { cutList, type ListRow, notionList, openEdges } from './lists.ts';
 import { readyWords } from './ready.ts';
 import { sourcesOf, sourceWords } from './sources.ts';
@@ -44,7 +46,7 @@ const mostBeside = 5;
 export function sheetContent(
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
-  date: string | undefined,
+  { date, units = 'mm' }: ReadAs,
 ): SheetContent {
   const { sewing = [] } = garment;
   const tape = tapeFor(garment);
@@ -54,20 +56,20 @@ export function sheetContent(
   return {
     title: `Sewing the ${garment.name} for ${garment.body}`,
     lead: [date, lead].filter(Boolean).join('. '),
-    faults: sewingFaults(garment, tape).map(({ message }) => message),
+    faults: sewingFaults(garment, tape).map(({ message }) => withLengthsIn(message, units)),
     cut: cutList(garment),
-    notions: notionList(garment),
+    notions: notionList(garment, units),
     steps: sewing.map((step, i) => {
       const facts = stepFacts(garment, step, tape);
       const wide = facts.pieces.length > mostBeside;
       return {
-        words: stepWords(i + 1, step, facts, readyWords(sewing, i), sources),
+        words: stepWords(i + 1, step, facts, readyWords(sewing, i), sources, units),
         picture: stepPicture(step, facts, pieces, folded, wide ? below : beside),
         wide,
       };
     }),
     open: openEdges(garment),
-    notes: [classes, sourceWords(sources)],
+    notes: [classes, withLengthsIn(sourceWords(sources), units)],
   };
 }
 

@@ -1,4 +1,6 @@
 import type { Garment } from '../../pattern/garment.ts';
+import type { Unit } from '../../text/units.ts';
+import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import { cutWords } from '../label-words.ts';
 import { capital, quantity } from './words.ts';
 
@@ -10,8 +12,10 @@ export const cutList = ({ pieces }: Garment): readonly ListRow[] =>
   pieces.map(({ number, name, cut }) => [String(number), capital(name), cut.map(cutWords).join('; ')]);
 
 /** What is needed beside the cloth: the garment's notions with their lengths, and what every garment takes. */
-export const notionList = ({ notions }: Garment): readonly ListRow[] => [
-  ...notions.map((notion): ListRow => [capital(notion.name), quantity(notion), notion.note]),
+export const notionList = ({ notions }: Garment, units: Unit): readonly ListRow[] => [
+  ...notions.map(
+    (notion): ListRow => [capital(notion.name), quantity(notion, units), withLengthsIn(notion.note, units)],
+  ),
   ['Thread', '', 'matching, and a bright one for tacking and gathering rows'],
   ['Tools', '', 'pins, chalk, tape, shears or rotary cutter, bodkin, iron and a cloth to press through'],
 ];

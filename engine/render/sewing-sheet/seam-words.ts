@@ -1,7 +1,8 @@
 import { listed } from '../../checks/words.ts';
 import type { EdgeRef } from '../../pattern/seam.ts';
+import type { Unit } from '../../text/units.ts';
 import type { SeamFacts, TurnFacts } from './step-facts.ts';
-import { ratioWords, wholeMm } from './words.ts';
+import { ratioWords, wholeLength } from './words.ts';
 
 /** What a step says of a seam or of a turned edge: a row of its table. */
 export interface SeamRow {
@@ -14,22 +15,25 @@ export interface SeamRow {
 }
 
 /** What is sewn to what, how long it is, and which notches meet. */
-export function seamRow({ letter, seam, lengthA, lengthB, matched, between }: SeamFacts): SeamRow {
+export function seamRow(
+  { letter, seam, lengthA, lengthB, matched, between }: SeamFacts,
+  units: Unit,
+): SeamRow {
   const gathered = seam.gatherRatio !== 1;
   const length = gathered
-    ? `gather ${wholeMm(lengthA)} to ${wholeMm(lengthB)} (${ratioWords(seam.gatherRatio)})`
-    : wholeMm(lengthB);
+    ? `gather ${wholeLength(lengthA, units)} to ${wholeLength(lengthB, units)} (${ratioWords(seam.gatherRatio)})`
+    : wholeLength(lengthB, units);
   const ends = between.length > 0 ? [`draw up between ${listed(between)}`] : [];
   const how = [...ends, ...(matched.length > 0 ? [`match ${listed(matched)}`] : [])].join('; ');
   return { letter, what: sidesOf(seam.a, seam.b), length, how };
 }
 
 /** Which edge is turned, how long it is, and by how much. */
-export const turnRow = ({ edge, length, depth }: TurnFacts): SeamRow => ({
+export const turnRow = ({ edge, length, depth }: TurnFacts, units: Unit): SeamRow => ({
   letter: '',
   what: `${edge.piece}, ${edge.edge}`,
-  length: wholeMm(length),
-  how: `turn ${wholeMm(depth)}`,
+  length: wholeLength(length, units),
+  how: `turn ${wholeLength(depth, units)}`,
 });
 
 /** The pieces of both sides; their edges where a piece is sewn to itself, or that a left is sewn to its right. */

@@ -2,6 +2,7 @@ import type { Edge } from '../../geometry/curve.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import { type Html, html, page } from '../booklet/html.ts';
 import { styleSheet } from '../booklet/style.ts';
+import type { ReadAs } from '../print-options.ts';
 import { faultsSay, openSays, type SheetContent, sheetContent } from './content.ts';
 import type { ListRow } from './lists.ts';
 import { stepSection } from './step-section.ts';
@@ -9,10 +10,10 @@ import { stepSection } from './step-section.ts';
 /**
  * The sewing order as a page to print: what to cut, what to have at hand, and every step with its figures for this
  * body and a drawing of its pieces. One file of HTML that needs nothing else. `cutLines` holds the cutting lines by
- * piece name; the date is printed as given.
+ * piece name; `as` says what date is printed, as given, and in which unit lengths are.
  */
-export const sewingSheet = (garment: Garment, cutLines: ReadonlyMap<string, Edge>, date?: string): string =>
-  sheetHtml(sheetContent(garment, cutLines, date));
+export const sewingSheet = (garment: Garment, cutLines: ReadonlyMap<string, Edge>, as: ReadAs = {}): string =>
+  sheetHtml(sheetContent(garment, cutLines, as));
 
 function sheetHtml(content: SheetContent): string {
   const { title, lead, faults, cut, notions, steps, open, notes } = content;

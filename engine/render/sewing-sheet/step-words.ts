@@ -1,10 +1,13 @@
 import { seamFinishes } from '../../pattern/finishes.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
 import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
+import { unbroken } from '../../text/length.ts';
+import type { Unit } from '../../text/units.ts';
+import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import { type SeamRow, seamRow, turnRow } from './seam-words.ts';
 import { sourceSign } from './sources.ts';
 import type { StepFacts } from './step-facts.ts';
-import { capital, fineMm, quantity } from './words.ts';
+import { capital, fineLength, quantity } from './words.ts';
 
 /** Everything a step says, ready for any kind of page. */
 export interface StepWords {
@@ -36,28 +39,40 @@ export const stepWords = (
   facts: StepFacts,
   ready: readonly string[],
   sources: readonly string[],
+  units: Unit,
 ): StepWords => ({
   number,
   title: step.title,
   ready: ready.length > 0 ? [`Ready: ${ready.join('; ')}.`] : [],
-  how: step.how,
-  uses: facts.notions.map((notion) => `${capital(notion.name)}: ${quantity(notion)}; ${notion.note}.`),
-  seams: [...facts.seams.map(seamRow), ...facts.turns.map(turnRow)],
+  how: step.how.map((sentence) => unbroken(withLengthsIn(sentence, units))),
+  uses: facts.notions.map(
+    (notion) => `${capital(notion.name)}: ${quantity(notion, units)}; ${withLengthsIn(notion.note, units)}.`,
+  ),
+  seams: [
+    ...facts.seams.map((each) => seamRow(each, units)),
+    ...facts.turns.map((each) => turnRow(each, units)),
+  ],
   amounts: (step.amounts ?? []).map(({ says, mm, source }) => ({
-    says: capital(says),
-    figure: fineMm(mm),
+    says: capital(withLengthsIn(says, units)),
+    figure: fineLength(mm, units),
     sign: source ? sourceSign(sources, source) : '',
   })),
-  madeWith: madeWith(step, facts),
+  madeWith: madeWith(step, facts, units),
   cautions: step.cautions ?? [],
 });
 
-function madeWith({ stitch, seamClass, finish }: SewingStep, { allowances }: StepFacts): readonly string[] {
+function madeWith(
+  { stitch, seamClass, finish }: SewingStep,
+  { allowances }: StepFacts,
+  units: Unit,
+): readonly string[] {
   const parts = [
     ...(stitch ? [`stitch ${stitch}, ${stitchTypes[stitch]}`] : []),
     ...(seamClass ? [`seam class ${seamClass}, ${seamClasses[seamClass]}`] : []),
     ...(finish ? [`finish: ${seamFinishes[finish].says}`] : []),
-    ...(allowances.length > 0 ? [`allowance ${allowances.map(fineMm).join(' and ')}`] : []),
+    ...(allowances.length > 0
+      ? [`allowance ${allowances.map((width) => fineLength(width, units)).join(' and ')}`]
+      : []),
   ];
   return parts.length > 0 ? [`${capital(parts.join('; '))}.`] : [];
 }

@@ -1,17 +1,22 @@
 import type { Notion } from '../../pattern/garment.ts';
+import { lengthIn, SIXTEENTHS } from '../../text/length.ts';
+import type { Unit } from '../../text/units.ts';
 
-/** A length for the eye: whole millimetres, kept on one line with their unit. */
-export const wholeMm = (mm: number): string => `${Math.round(mm)}\u00a0mm`;
+/** A length for the eye: whole millimetres or their like, kept on one line with their unit. */
+export const wholeLength = (mm: number, units: Unit): string =>
+  onOneLine(lengthIn(units === 'in' ? mm : Math.round(mm), units));
 
-/** A width that is set on a machine or a gauge: at most one decimal. */
-export const fineMm = (mm: number): string => `${Math.round(mm * 10) / 10}\u00a0mm`;
+/** A width that is set on a machine or a gauge: a tenth of a millimetre, or a sixteenth of an inch. */
+export const fineLength = (mm: number, units: Unit): string => onOneLine(lengthIn(mm, units, SIXTEENTHS));
+
+const onOneLine = (text: string): string => text.replaceAll(' ', '\u00a0');
 
 /** A ratio such as `1.9 : 1`, kept on one line. */
 export const ratioWords = (ratio: number): string => `${Math.round(ratio * 100) / 100}\u00a0:\u00a01`;
 
 /** How many of a notion, and how long where it is bought by length. */
-export const quantity = ({ count, length }: Notion): string =>
-  length > 0 ? `${count} × ${wholeMm(length)}` : String(count);
+export const quantity = ({ count, length }: Notion, units: Unit): string =>
+  length > 0 ? `${count} × ${wholeLength(length, units)}` : String(count);
 
 /** The first letter made a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,15 +1,19 @@
 import type { Garment } from '../../pattern/garment.ts';
+import { lengthIn } from '../../text/length.ts';
+import type { Unit } from '../../text/units.ts';
+import type { ReadAs } from '../print-options.ts';
 import type { CoverWords } from './cover.ts';
+import { gridSide } from './grid.ts';
 import type { Paper } from './papers.ts';
 
 /** What the first page, or the block beside the pieces, says in words. */
 export function coverWords(
   garment: Garment,
   paper: Paper,
-  date: string | undefined,
+  { date, units = 'mm' }: ReadAs,
   tiles: number,
 ): CoverWords {
-  const scale = paper.kind === 'projector' ? projecting : printing(tiles);
+  const scale = paper.kind === 'projector' ? projecting(units) : printing(tiles, units);
   return {
     title: `${garment.name} for ${garment.body}`,
     below: [date, `${garment.pieces.length} pieces, all allowances included, 1:1`].filter(Boolean).join(', '),
@@ -17,16 +21,31 @@ export function coverWords(
   };
 }
 
-const printing = (tiles: number): readonly string[] => [
+const printing = (tiles: number, units: Unit): readonly string[] => [
   'Check the scale before you cut.',
   `Print at 100 %, “actual size”, without fitting to the page${tiles > 1 ? ', and this page first' : ''}.`,
-  'Lay a ruler on both squares. Each side must measure 50 mm and 2 in, across and along the paper.',
-  'If it does not, change the printer’s scale and print again: 1 mm too little here is 20 mm over a hip.',
+  `Lay a ruler on ${measured[units]}, across and along the paper.`,
+  `If it does not, change the printer’s scale and print again: ${tooLittle[units]} over a hip.`,
 ];
 
-const projecting: readonly string[] = [
+/** The test squares as a reader measures them: in her own unit where she has but one. */
+const both = 'both squares. Each side must measure 50 mm and 2 in';
+const measured: Readonly<Record<Unit, string>> = {
+  mm: both,
+  cm: both,
+  in: 'the square marked 2 in. Each side must measure just that',
+};
+
+/** What a fault of the squares makes of a hip of a metre, or of 40 in. */
+const tooLittle: Readonly<Record<Unit, string>> = {
+  mm: '1 mm too little here is 20 mm',
+  cm: '0.1 cm too little here is 2 cm',
+  in: '1/16 in too little here is 1 1/4 in',
+};
+
+const projecting = (units: Unit): readonly string[] => [
   'Check the scale before you cut.',
-  'The squares of the grid are 50 mm wide. Lay a ruler on ten of them, across and along the table: 500 mm.',
+  `The squares of the grid are ${lengthIn(gridSide(units), units)} wide. Lay a ruler on ten of them, across and along the table: ${lengthIn(10 * gridSide(units), units)}.`,
   'Set zoom and keystone until both agree, and look at the grid again at all four corners.',
 ];
 

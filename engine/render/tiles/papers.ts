@@ -1,6 +1,7 @@
 import type { Result } from '../../issue.ts';
-import { writtenLength } from '../../pattern/written-length.ts';
+import type { IssueCode } from '../../issue-codes/issue-codes.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
+import { writtenLength } from '../../text/written-length.ts';
 
 /** What a pattern is printed on. */
 export interface Paper {
@@ -36,6 +37,9 @@ const named: readonly Paper[] = [
   { name: 'projector', kind: 'projector', width: projectedWidth, height: longestSide },
 ];
 
+/** The papers that have a name; a roll is called by its width. */
+export const paperNames: readonly string[] = named.map(({ name }) => name);
+
 /** The ways to name a paper, for help and for answers. */
 export const paperWords = 'a4, letter, a3, a1, a0, roll:914 (any width in mm; or roll:36in) or projector';
 
@@ -47,8 +51,7 @@ export function readPaper(text: string): Result<Paper> {
   const [, wide = ''] = /^roll:(.*)$/.exec(name) ?? [];
   const width = writtenLength(wide)?.value;
   if (width === undefined || width < 0) {
-    const names = named.map((paper) => paper.name);
-    const near = nearestWord(name, names);
+    const near = nearestWord(name, paperNames);
     const hint = near ? `Did you mean “${near}”?` : `Choose ${paperWords}.`;
     return refuse('unknown-paper', `There is no paper called “${text.slice(0, 40)}”. ${hint}`);
   }
@@ -57,7 +60,7 @@ export function readPaper(text: string): Result<Paper> {
   return refuse('roll-width', `A roll should be ${rolls.narrowest} to ${rolls.widest} mm wide.`);
 }
 
-const refuse = (code: string, message: string): Result<Paper> => ({
+const refuse = (code: IssueCode, message: string): Result<Paper> => ({
   ok: false,
   issues: [{ code, severity: 'error', path: '--paper', message }],
 });

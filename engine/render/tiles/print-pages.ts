@@ -5,7 +5,7 @@ import { inkBounds } from '../ink-bounds.ts';
 import type { PrintOptions } from '../print-options.ts';
 import { type CoverWords, cover, coverSize } from './cover.ts';
 import { coverWords } from './cover-words.ts';
-import { grid } from './grid.ts';
+import { grid, gridSide } from './grid.ts';
 import { joinsOf } from './joins.ts';
 import { map } from './map.ts';
 import { onPage, type Page } from './page.ts';
@@ -52,7 +52,7 @@ export function printPages(
     return { ok: false, issues: [{ code: 'paper-too-small', severity: 'error', path: '--paper', message }] };
   }
   const tiles = tilesOf(laid.drawn, cell, laid);
-  const words = coverWords(garment, paper, options.date, tiles.length);
+  const words = coverWords(garment, paper, options, tiles.length);
   const pages = [firstPage(garment, words, paper, tiles, laid), ...tilePages(garment, tiles, laid, paper)];
   return {
     ok: true,
@@ -76,7 +76,7 @@ function onePage(
   options: PrintOptions,
 ): Printed | undefined {
   const cell = { width: paper.width - 2 * margin, height: paper.height - 2 * margin };
-  const words = coverWords(garment, paper, options.date, 1);
+  const words = coverWords(garment, paper, options, 1);
   const block = coverSize(garment, words);
   const laid = spread(garment, cutLines, options, { cell, columns: 1, rows: 1 }, [block]);
   const corner = laid?.blocks[0];
@@ -90,7 +90,7 @@ function onePage(
   const used = lowest(all.flatMap((part) => part.ink.map((i) => inkBounds(i).bottom + part.shift.y)));
   const height = paper.kind === 'sheets' ? paper.height : Math.ceil(used + margin);
   const projected = paper.kind === 'projector';
-  const behind = projected ? [onPage(grid(paper.width, height))] : [];
+  const behind = projected ? [onPage(grid(paper.width, height, gridSide(options.units ?? 'mm')))] : [];
   const tiles = tilesOf(laid.drawn, cell, { columns: 1, rows: 1 });
   return {
     pages: [{ width: paper.width, height, parts: [...behind, ...all], weight: projected ? 2.5 : 1 }],

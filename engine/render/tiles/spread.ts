@@ -45,7 +45,7 @@ export function spread(
   blocks: readonly Size[],
 ): Spread | undefined {
   const lettering = (finished: FinishedPiece, joints: readonly Curve[] = []): FinishedPiece =>
-    lettered(finished, garment, options.date, joints);
+    lettered(finished, garment, options, joints);
   const ways = finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) =>
     [finished, turnedPiece(finished, Math.PI)].map((way) => toOrigin(lettering(way))),
   );

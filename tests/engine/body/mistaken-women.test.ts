@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { measurementNames } from '../../../engine/body/body.ts';
 import { readBody } from '../../../engine/body/read.ts';
-import { millimetres, type Unit, unitNames } from '../../../engine/body/units.ts';
+import { millimetres, type Unit, unitNames } from '../../../engine/text/units.ts';
 import { plausibleBodies } from '../../plausible-bodies.ts';
 
 type Numbers = Readonly<Record<string, number>>;

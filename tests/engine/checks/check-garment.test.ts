@@ -78,7 +78,7 @@ describe('checking a garment', () => {
   it('finds a true garment true and reports every seam, join and girth', () => {
     const report = checkGarment(shift);
     expect(report.issues).toEqual([]);
-    expect(report).toMatchObject({ ok: true, garment: 'sample', body: 'the understudy' });
+    expect(report).toMatchObject({ ok: true, garment: 'sample', body: 'the understudy', notches: 4 });
     expect(report.seams.map(({ name, mismatch }) => [name, mismatch < 1e-5])).toEqual([['side seam', true]]);
     expect(report.joins.map(({ angle }) => angle)).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9)]);
     expect(report.girths).toEqual([

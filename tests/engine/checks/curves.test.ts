@@ -39,6 +39,19 @@ describe('looking over the curves of an edge', () => {
     expect(faults([hollow, goingOn(0)])[0]).toMatchObject({ code: 'stray-inflection', value: 1 });
   });
 
+  it('says how often an edge changes, and how often it may', () => {
+    const wave = (x: number) => cubic(point(x, 0), point(x + 30, 40), point(x + 70, -40), point(x + 100, 0));
+    const waves = [wave(0), wave(100), wave(200)];
+    const says = (count: number, declared: number) => faults(waves.slice(0, count), declared)[0]?.message;
+    expect(faults(waves.slice(0, 2), 2).map(({ code }) => code)).toEqual(['stray-inflection']);
+    expect(says(1, 0)).toContain('changes once between hollow and round, and should not.');
+    expect(says(2, 1)).toContain('changes 3 times between hollow and round, and should no more than once.');
+    expect(says(2, 2)).toContain('and should no more than twice.');
+    expect(says(3, 4)).toContain(
+      'changes 5 times between hollow and round, and should no more than 4 times.',
+    );
+  });
+
   it('finds edges that are broken, empty, without extent, pointed or no place at all', () => {
     const reasons = (curves: readonly Curve[]) => faults(curves).map((issue) => issue.code);
     expect(reasons([hollow, line(point(100.1, 0), point(200, 0))])).toEqual(['broken-curve']);

@@ -114,6 +114,18 @@ describe('walking a seam', () => {
     expect(issues[0]?.message).toContain('40 mm too short');
   });
 
+  it('says how long a side should be, its gathers and ease counted, and where it is worst', () => {
+    const pieces = [rectangle('front', 200, 600), rectangle('back', 220, 400)];
+    const { issues } = walked(pieces, [{ ...side, gatherRatio: 1.6, ease: 8 }]);
+    expect(issues[0]?.message).toMatch(
+      /front measures 600 mm, and to fit back \(400 mm, gathered 1.6 to 1, with 8 mm ease\) it should measure 648 mm. Worst over the whole seam, where it is 48 mm too short.$/,
+    );
+    expect(issues[0]?.value).toBeCloseTo(48, 9);
+    const longer = walked(pieces, [{ ...side, gatherRatio: 1.4, ease: -8 }]).issues[0];
+    expect(longer?.message).toContain('it should measure 552 mm');
+    expect(longer?.message).toContain('48 mm too long');
+  });
+
   it('walks a chain of edges end to end', () => {
     const chain: Seam = {
       ...side,

@@ -4,6 +4,7 @@ import type { Relation } from '../../../engine/constraints/relations.ts';
 import type { Sketch } from '../../../engine/constraints/sketch.ts';
 import { lengthOf, SketchBuilder, scalarOf, xOf, yOf } from '../../../engine/constraints/sketch-builder.ts';
 import { solve } from '../../../engine/constraints/solve.ts';
+import { lowBending, near } from '../../../engine/constraints/statements.ts';
 
 const apart = (name: string, a: string, b: string, mm: number): Relation => ({
   kind: 'distance',
@@ -37,6 +38,7 @@ describe('diagnose', () => {
       redundant: [],
       conflicting: [],
       free: [],
+      adrift: [],
     });
   });
 
@@ -116,7 +118,26 @@ describe('diagnose', () => {
       redundant: [],
       conflicting: [],
       free: ['b', 'seam'],
+      adrift: ['b', 'seam'],
     });
+  });
+
+  it('tells what the wishes hold from what nothing holds', () => {
+    const draw = new SketchBuilder();
+    draw.fixed('a', { x: 0, y: 0 });
+    draw.point('b', { x: 100, y: 5 });
+    draw.length('hem', 90);
+    draw.curve('edge', 'a', 'b');
+    draw.wish(...lowBending(['edge'], 1), near('b lies about here', [xOf('b')], 100, 0.1));
+    const sketch = draw.sketch();
+    const { free, adrift } = diagnose(sketch, solve(sketch));
+    expect(free).toContain('b');
+    // Bending alone leaves the far end free to swing and both handles with it, but not how far out it lies.
+    expect(adrift).toContain('hem');
+    const held = new SketchBuilder();
+    held.point('b', { x: 100, y: 5 });
+    held.wish(near('across', [xOf('b')], 100, 0.1), near('down', [yOf('b')], 5, 0.1));
+    expect(diagnose(held.sketch(), solve(held.sketch()))).toMatchObject({ free: ['b'], adrift: [] });
   });
 
   it('counts the handles of a curve of given length as free together', () => {

@@ -5,6 +5,7 @@ import { compiled } from '../../../engine/constraints/compile/program.ts';
 import type { Relation, Wish } from '../../../engine/constraints/relations.ts';
 import { endOf, SketchBuilder, startOf } from '../../../engine/constraints/sketch-builder.ts';
 import type { Point } from '../../../engine/geometry/point.ts';
+import { uniform } from '../../uniform.ts';
 
 const RELATIONS: readonly Relation[] = [
   { kind: 'coincident', name: 'coincident', a: 'p', b: 'q' },
@@ -59,11 +60,11 @@ const WISHES: readonly Wish[] = [
 const CUSP = 1e4;
 
 const place = fc.record({
-  x: fc.double({ min: -100, max: 100, noNaN: true }),
-  y: fc.double({ min: -100, max: 100, noNaN: true }),
+  x: uniform(-100, 100),
+  y: uniform(-100, 100),
 });
-const angle = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
-const lean = fc.double({ min: -0.8, max: 0.8, noNaN: true });
+const angle = uniform(-Math.PI, Math.PI);
+const lean = uniform(-0.8, 0.8);
 const share = fc.double({ min: 0.2, max: 0.45, noNaN: true });
 const handle = fc.double({ min: 20, max: 120, noNaN: true });
 

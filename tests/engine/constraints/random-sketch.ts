@@ -6,6 +6,7 @@ import { arcLength } from '../../../engine/geometry/arc-length.ts';
 import type { Cubic } from '../../../engine/geometry/curve.ts';
 import { distance, moved, type Point, vectorBetween } from '../../../engine/geometry/point.ts';
 import { angleOf, cross, heading, scaled, unit } from '../../../engine/geometry/vector.ts';
+import { uniform } from '../../uniform.ts';
 
 /** A sketch whose relations were measured from points that are known, and those points. */
 export interface Known {
@@ -26,7 +27,7 @@ interface Step {
   readonly curve: { readonly lean: number; readonly handles: readonly [number, number] } | undefined;
 }
 
-const share = fc.double({ min: 0, max: 0.999, noNaN: true });
+const share = uniform(0, 0.999);
 const coordinate = fc.integer({ min: -300, max: 300 });
 const point = fc.record({ x: coordinate, y: coordinate });
 
@@ -35,10 +36,7 @@ const step = (off: number, withCurves: boolean): fc.Arbitrary<Step> =>
     at: point,
     how: fc.constantFrom<How>('two distances', 'distance and heading', 'two headings', 'on a line'),
     from: fc.tuple(share, share),
-    off: fc.tuple(
-      fc.double({ min: 0, max: off, noNaN: true }),
-      fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
-    ),
+    off: fc.tuple(uniform(0, off), uniform(0, 2 * Math.PI)),
     curve: withCurves
       ? fc.option(
           fc.record({

@@ -36,6 +36,7 @@ describe('random well-posed sketches', () => {
       fc.property(knownSketch(0.01, true), ({ sketch }) => {
         expect(diagnose(sketch, solve(sketch))).toEqual({
           degreesOfFreedom: 0,
+          adrift: [],
           redundant: [],
           conflicting: [],
           free: [],

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Relation } from '../../../engine/constraints/relations.ts';
 import { follow } from '../../../engine/constraints/sensitivity.ts';
 import type { Sketch } from '../../../engine/constraints/sketch.ts';
-import { SketchBuilder, scalarOf, xOf, yOf } from '../../../engine/constraints/sketch-builder.ts';
+import { lengthOf, SketchBuilder, scalarOf, xOf, yOf } from '../../../engine/constraints/sketch-builder.ts';
 import { solve } from '../../../engine/constraints/solve.ts';
 import { near, sum } from '../../../engine/constraints/statements.ts';
 import { distance, type Point, vectorBetween } from '../../../engine/geometry/point.ts';
@@ -91,6 +91,35 @@ describe('the point of a circle nearest to another', () => {
     const moved = slope((radius) => nearest(radius, { x: 90, y: 120 }), 100, 'on');
     expect(moved.x).toBeCloseTo(0.6, 6);
     expect(moved.y).toBeCloseTo(0.8, 6);
+  });
+});
+
+describe('the end of a short axis of an ellipse, as seen from far beyond its middle', () => {
+  /** The point on the upper half of an ellipse of these half-axes that is nearest to a place, drawn by its two foci. */
+  const nearest = (long: number, short: number, wished: Point): Sketch => {
+    const focus = Math.sqrt(long * long - short * short);
+    const draw = new SketchBuilder();
+    draw.fixed('left', { x: -focus, y: 0 });
+    draw.fixed('right', { x: focus, y: 0 });
+    draw.point('on', { x: 0, y: short });
+    draw.line('to', 'left', 'on');
+    draw.line('from', 'on', 'right');
+    draw.relation({ kind: 'length', name: 'string', terms: [lengthOf(['to', 'from'])], mm: 2 * long });
+    draw.wish(near('on across', [xOf('on')], wished.x, 1), near('on down', [yOf('on')], wished.y, 1));
+    return draw.sketch();
+  };
+
+  // With L = |p - q|^2 / 2 - f (|p - left| + |p - right|), f = (b - y) a / 2 b, the second derivative across is
+  // 1 - (b - y) b / a^2, and down it is 1 - (b - y) c^2 / b a^2: below nothing where q lies far down.
+  it.each([10, -10, -31, -60])('moves across by one over the curvature that is left, from %d mm', (down) => {
+    const [a, b] = [100, 31];
+    const moved = slope((x) => nearest(a, b, { x, y: down }), 0, 'on');
+    expect(moved.x).toBeCloseTo(1 / (1 - ((b - down) * b) / (a * a)), 4);
+    expect(moved.y).toBeCloseTo(0, 6);
+    // Followed in one step, not solved for anew.
+    const solution = solve(nearest(a, b, { x: 0, y: down }));
+    expect(follow(nearest(a, b, { x: STEP, y: down }), solution).iterations).toBe(1);
+    expect(solve(nearest(a, b, { x: STEP, y: down })).iterations).toBeGreaterThan(1);
   });
 });
 

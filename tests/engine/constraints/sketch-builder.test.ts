@@ -33,7 +33,7 @@ describe('a sketch written step by step', () => {
   it('refuses a curve between points that are not there yet', () => {
     const draw = new SketchBuilder();
     draw.fixed('a', { x: 0, y: 0 });
-    expect(() => draw.curve('edge', 'a', 'b')).toThrow('name both points before it');
+    expect(() => draw.curve('edge', 'a', 'b')).toThrow('there is no point “b” yet');
   });
 
   it('reads as statements: level, upright, square, sewn with ease, of a length, near a place', () => {
@@ -59,6 +59,18 @@ describe('a sketch written step by step', () => {
     expect(placed(answer, 'c').x).toBeCloseTo(100, 7);
     expect(placed(answer, 'd').x).toBeCloseTo(0, 7);
     expect(distance(placed(answer, 'd'), placed(answer, 'c'))).toBeCloseTo(106, 6);
+  });
+
+  it('turns by a quarter of a circle where a curve stands square to another, either way', () => {
+    const [from, to] = [endOf('front'), startOf('hem')];
+    expect(say.square('corner', from, to, 1)).toEqual({
+      kind: 'turn',
+      name: 'corner',
+      from,
+      to,
+      angle: Math.PI / 2,
+    });
+    expect(say.square('corner', from, to, -1)).toMatchObject({ angle: -Math.PI / 2 });
   });
 
   it('gathers one edge to another by a ratio, fairly', () => {

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compiled } from '../../../engine/constraints/compile/program.ts';
 import { Model } from '../../../engine/constraints/method/model.ts';
-import { RowBasis } from '../../../engine/constraints/numeric/row-basis.ts';
 import type { Sketch } from '../../../engine/constraints/sketch.ts';
 import { lengthOf, SketchBuilder, xOf } from '../../../engine/constraints/sketch-builder.ts';
 import { solve } from '../../../engine/constraints/solve.ts';
 import { distance } from '../../../engine/geometry/point.ts';
+import { RowBasis } from '../../../engine/numeric/row-basis.ts';
 import { garmentSketch } from '../../bench/garment-sketch.ts';
 import { placed, valued } from './answers.ts';
 
@@ -136,28 +136,31 @@ describe('mistakes in a sketch', () => {
   it('are thrown with the name of the relation', () => {
     const unknown = small();
     unknown.relation({ kind: 'distance', name: 'shoulder', a: 'p', b: 'tip', mm: 12 });
-    expect(() => solve(unknown.sketch())).toThrow('"shoulder" names the point "tip"');
+    expect(() => solve(unknown.sketch())).toThrow('“shoulder” names the point “tip”');
     const infinite = small();
     infinite.relation({ kind: 'distance', name: 'shoulder', a: 'p', b: 'q', mm: NaN });
-    expect(() => solve(infinite.sketch())).toThrow('"shoulder" needs a finite number');
+    expect(() => solve(infinite.sketch())).toThrow('“shoulder” needs a finite number');
     const straight = small();
     straight.wish({ kind: 'fair', name: 'fair shoulder', curve: 'pq', weight: 1 });
-    expect(() => solve(straight.sketch())).toThrow('"fair shoulder" needs a cubic');
+    expect(() => solve(straight.sketch())).toThrow('“fair shoulder” needs a cubic');
     const twice = small();
-    twice.relation(
-      { kind: 'coincident', name: 'same', a: 'p', b: 'q' },
-      { kind: 'coincident', name: 'same', a: 'q', b: 'p' },
+    const same = { kind: 'coincident', name: 'same', a: 'p', b: 'q' } as const;
+    expect(() => twice.relation(same, { ...same, a: 'q', b: 'p' })).toThrow(
+      'already has a relation called “same”',
     );
-    expect(() => solve(twice.sketch())).toThrow('two relations called "same"');
+    const { points, scalars, curves, wishes } = small().sketch();
+    expect(() => solve({ points, scalars, curves, wishes, relations: [same, same] })).toThrow(
+      'two relations called “same”',
+    );
   });
 
   it('are thrown for values that are not finite, bounds that cross, and names used twice', () => {
     const draw = small();
     draw.length('width', NaN);
-    expect(() => solve(draw.sketch())).toThrow('"width" has no finite value');
+    expect(() => solve(draw.sketch())).toThrow('“width” has no finite value');
     const crossed = small();
     crossed.length('width', 5, { min: 6, max: 4 });
     expect(() => solve(crossed.sketch())).toThrow('leave it no room');
-    expect(() => small().point('p', { x: 1, y: 1 })).toThrow('already has a point called "p"');
+    expect(() => small().point('p', { x: 1, y: 1 })).toThrow('already has a point called “p”');
   });
 });

@@ -11,6 +11,7 @@ import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import { mirroredIn, transformedEdge } from '../../../engine/geometry/transform.ts';
 import { heading, outward, scaled } from '../../../engine/geometry/vector.ts';
 import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
+import { uniform } from '../../uniform.ts';
 import { cubic, edge, garment, line, piece, polygon } from '../garments.ts';
 
 const named = (names: string, rest: Partial<PieceEdge>) =>
@@ -268,7 +269,7 @@ const pieces: fc.Arbitrary<Piece> = fc
   .array(
     fc.record({
       radius: fc.double({ min: 120, max: 300, noNaN: true }),
-      bow: fc.oneof(fc.constant(0), fc.double({ min: -40, max: 40, noNaN: true })),
+      bow: fc.oneof(fc.constant(0), uniform(-40, 40)),
       allowance: fc.constantFrom(0, 6.4, 12.7, 20),
       rank: fc.integer({ min: 1, max: 3 }),
     }),

@@ -21,6 +21,7 @@ import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
 import { dartsOf, drawnShort } from '../../../engine/shaping/darts.ts';
 import { withDartsMarked } from '../../../engine/shaping/mark-darts.ts';
 import { pivotDart } from '../../../engine/shaping/pivot-dart.ts';
+import { uniform } from '../../uniform.ts';
 import { garment } from '../garments.ts';
 import { cubic, line } from '../geometry/generators.ts';
 import { edge, edgeNamed, made, pieceOf } from '../shaping/pieces.ts';
@@ -74,8 +75,8 @@ describe('the cutting line across a dart', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 6, max: 60, noNaN: true }),
-        fc.double({ min: -40, max: 40, noNaN: true }),
-        fc.double({ min: -12, max: 12, noNaN: true }),
+        uniform(-40, 40),
+        uniform(-12, 12),
         fc.double({ min: 40, max: 230, noNaN: true }),
         fc.constantFrom(0.3, 0.5, 1),
         (intake, lean, bow, at, share) => {

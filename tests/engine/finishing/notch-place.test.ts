@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { amidStrokes, footOf } from '../../../engine/finishing/notch-place.ts';
+import { amidStrokes, footOf, whereItPoints } from '../../../engine/finishing/notch-place.ts';
 import { pointAlong } from '../../../engine/geometry/edge.ts';
 import { moved, point } from '../../../engine/geometry/point.ts';
 import { outward, scaled } from '../../../engine/geometry/vector.ts';
+import { uniform } from '../../uniform.ts';
 import { edge, line } from '../garments.ts';
 
 const LENGTH = 120;
@@ -32,7 +33,7 @@ describe('a double notch read back', () => {
 
   it('is found where it is from edge to edge, as near as its strokes can tell', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: LENGTH, noNaN: true }), (at) => {
+      fc.property(uniform(0, LENGTH), (at) => {
         expect(Math.abs(amidStrokes(straight, drawnFor(at), 'double') - at)).toBeLessThanOrEqual(3 + 1e-9);
       }),
     );
@@ -82,5 +83,35 @@ describe('a stroke read back', () => {
     const wedge = [line(point(57.5, -12), point(60, -16)), line(point(60, -16), point(62.5, -12))];
     expect(footOf(straight, wedge, 10).along).toBeCloseTo(60, 9);
     expect(footOf(straight, [line(point(-5, -9), point(-5, -13))], 0).along).toBe(0);
+  });
+});
+
+describe('a notch at the mouth of a dart read back', () => {
+  const stroke = (x1: number, y1: number, x2: number, y2: number) => [line(point(x1, y1), point(x2, y2))];
+
+  it('stands where its line, prolonged, meets the edge', () => {
+    expect(whereItPoints(straight, stroke(30, -10, 30, -6))).toMatchObject({ curve: 0, t: 30 / LENGTH });
+    expect(whereItPoints(straight, stroke(34, -10, 33, -8)).t).toBeCloseTo(29 / LENGTH, 9);
+    const wedge = [...stroke(28, -10, 30, -14), ...stroke(30, -14, 32, -10), ...stroke(32, -10, 28, -10)];
+    expect(whereItPoints(straight, [...wedge.slice(0, 1), ...stroke(30, -14, 28, -6)]).t).toBeCloseTo(
+      28 / LENGTH,
+      9,
+    );
+  });
+
+  it('stands at the nearer end where its line passes the edge by, or meets it farther off than that', () => {
+    expect(whereItPoints(straight, stroke(LENGTH + 0.001, -10, LENGTH + 0.001, -6)).t).toBe(1);
+    expect(whereItPoints(straight, stroke(-0.001, -10, -0.001, -6)).t).toBe(0);
+    expect(whereItPoints(straight, stroke(LENGTH - 1, -10, LENGTH - 2, -10.1)).t).toBe(1);
+    expect(whereItPoints(straight, stroke(1, -10, 12, -9)).t).toBe(0);
+  });
+
+  it('stands at the nearer of two places', () => {
+    const bent = edge('mouth', [line(point(0, 0), point(50, 0)), line(point(50, 0), point(20, 40))]);
+    expect(whereItPoints(bent, stroke(40, -10, 40, -6))).toMatchObject({ curve: 0, t: 0.8 });
+    expect(whereItPoints(bent, stroke(40, 30, 40, 26))).toMatchObject({
+      curve: 1,
+      t: expect.closeTo(1 / 3, 9),
+    });
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { FOLD, SHARPEST, turnCorner } from '../../../engine/finishing/turn-corner.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../../../engine/geometry/point.ts';
 import { cross, dot, heading, outward, scaled, type Vector } from '../../../engine/geometry/vector.ts';
+import { uniform } from '../../uniform.ts';
 import { line } from '../garments.ts';
 
 const degrees = (angle: number): number => (angle * Math.PI) / 180;
@@ -48,7 +49,7 @@ const seenFrom = (along: Vector, p: Point) => {
 
 const straightOn = fc.record({
   inside: fc.double({ min: 25, max: 155, noNaN: true }),
-  turned: fc.double({ min: 0, max: 360, noNaN: true }),
+  turned: uniform(0, 360),
   d: fc.double({ min: 1, max: 30, noNaN: true }),
 });
 

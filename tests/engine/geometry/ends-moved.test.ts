@@ -5,6 +5,7 @@ import { type EndMove, withEndsMoved } from '../../../engine/geometry/ends-moved
 import { directionAt, pointAt } from '../../../engine/geometry/evaluate.ts';
 import { distance, moved, point } from '../../../engine/geometry/point.ts';
 import { angleOf, heading, scaled, vector } from '../../../engine/geometry/vector.ts';
+import { uniform } from '../../uniform.ts';
 
 const cubic: Curve = {
   kind: 'cubic',
@@ -14,11 +15,11 @@ const cubic: Curve = {
   to: point(130, 120),
 };
 
-const mm = fc.double({ min: -5, max: 5, noNaN: true });
-const share = fc.double({ min: 0, max: 1, noNaN: true });
+const mm = uniform(-5, 5);
+const share = uniform(0, 1);
 const endMove: fc.Arbitrary<EndMove> = fc.record({
   by: fc.tuple(mm, mm).map(([x, y]) => vector(x, y)),
-  turned: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+  turned: uniform(-0.5, 0.5),
 });
 
 /** From one angle (radians) to another, in (-pi, pi]. */

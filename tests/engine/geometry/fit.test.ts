@@ -145,6 +145,24 @@ describe('fitCurve', () => {
 });
 
 describe('fitPoints', () => {
+  it('takes as many cubics as it needs, end to end through the points, one heading at each joint', () => {
+    const spiral = Array.from({ length: 121 }, (_, i) => {
+      const turn = i / 12;
+      return point((20 + 6 * turn) * Math.cos(turn), (20 + 6 * turn) * Math.sin(turn));
+    });
+    const { curves, deviation } = fitPoints(spiral, 0.05);
+    expect(deviation).toBeLessThanOrEqual(0.05);
+    expect(curves.length).toBeGreaterThan(4);
+    expect(curves.length).toBeLessThan(20);
+    expect([curves[0]?.from, curves.at(-1)?.to]).toEqual([spiral[0], spiral.at(-1)]);
+    for (const p of spiral) expect(nearestOnEdge({ curves }, p).distance).toBeLessThanOrEqual(0.05);
+    for (const [i, curve] of curves.entries()) {
+      expect(spiral).toContainEqual(curve.from);
+      if (i > 0) expect(curve.from).toEqual(curves[i - 1]?.to);
+    }
+    for (const { angle } of joints({ name: 'spiral', curves })) expect(angle).toBeCloseTo(0, 9);
+  });
+
   it('passes near every point of a smooth row, within the tolerance', () => {
     const points = Array.from({ length: 21 }, (_, i) => circle(i / 10).point);
     const { curves, deviation } = fitPoints(points, 0.02, { start: { x: 0, y: 1 } });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Cubic, Curve, Line, Outline } from '../../../engine/geometry/curve.ts';
 import { type Point, point } from '../../../engine/geometry/point.ts';
+import { uniform } from '../../uniform.ts';
 
 type Four = readonly [number, number, number, number, number, number, number, number];
 
@@ -48,11 +49,8 @@ export const anyCurve: fc.Arbitrary<Curve> = fc.oneof(
 export const seamCubic: fc.Arbitrary<Cubic> = fc
   .record({
     chord: fc.double({ min: 20, max: 400, noNaN: true }),
-    lie: fc.double({ min: -Math.PI, max: Math.PI, noNaN: true }),
-    turns: fc.tuple(
-      fc.double({ min: -1.2, max: 1.2, noNaN: true }),
-      fc.double({ min: -1.2, max: 1.2, noNaN: true }),
-    ),
+    lie: uniform(-Math.PI, Math.PI),
+    turns: fc.tuple(uniform(-1.2, 1.2), uniform(-1.2, 1.2)),
     shares: fc.tuple(
       fc.double({ min: 0.2, max: 0.5, noNaN: true }),
       fc.double({ min: 0.2, max: 0.5, noNaN: true }),
@@ -81,7 +79,7 @@ export const blobOutline: fc.Arbitrary<Outline> = fc
   .array(
     fc.record({
       radius: fc.double({ min: 90, max: 160, noNaN: true }),
-      bulge: fc.double({ min: -0.12, max: 0.2, noNaN: true }),
+      bulge: uniform(-0.12, 0.2),
       lean: fc.double({ min: 0.25, max: 0.45, noNaN: true }),
     }),
     { minLength: 4, maxLength: 9 },

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { arc } from '../../../engine/geometry/arc.ts';
 import { curvatureAt } from '../../../engine/geometry/evaluate.ts';
 import { inflectionCount, inflections, isStraight, joints } from '../../../engine/geometry/inflections.ts';
+import { point } from '../../../engine/geometry/point.ts';
 import { reversed } from '../../../engine/geometry/split.ts';
 import { anyCubic, cubic, line } from './generators.ts';
 
@@ -51,5 +53,18 @@ describe('joints', () => {
       12,
     );
     expect(joints({ name: 'e', curves: [arch] })).toEqual([]);
+  });
+
+  it('tell the jump between two arcs: the one’s curvature less the other’s, whichever way they turn', () => {
+    const tight = arc(point(0, 50), { x: 0, y: -50 }, 1, 1e-9).curves;
+    const end = tight.at(-1)?.to ?? point(0, 0);
+    for (const side of [1, -1]) {
+      // The next arc goes on from there with the same heading, about a centre 200 mm to its right or to its left.
+      const spoke = { x: side * 200 * Math.sin(1), y: -side * 200 * Math.cos(1) };
+      const wide = arc(point(end.x - spoke.x, end.y - spoke.y), spoke, 0.5 * side, 1e-9).curves;
+      const found = joints({ name: 'e', curves: [...tight, ...wide] })[tight.length - 1];
+      expect(found?.angle).toBeCloseTo(0, 6);
+      expect(found?.curvatureJump).toBeCloseTo(side / 200 - 1 / 50, 5);
+    }
   });
 });

@@ -12,11 +12,16 @@ import {
   throughPoints,
   upright,
 } from '../../../engine/geometry/intersect.ts';
-import { distanceFromLine, nearestOnCurve, nearestOnEdge } from '../../../engine/geometry/nearest.ts';
-import { distance, point } from '../../../engine/geometry/point.ts';
+import {
+  distanceFromLine,
+  feetOnEdge,
+  nearestOnCurve,
+  nearestOnEdge,
+} from '../../../engine/geometry/nearest.ts';
+import { distance, point, vectorBetween } from '../../../engine/geometry/point.ts';
 import { rootsBetween01 } from '../../../engine/geometry/roots.ts';
-import { movedBy, transformedCurve } from '../../../engine/geometry/transform.ts';
-import { cross } from '../../../engine/geometry/vector.ts';
+import { movedBy, transformedCurve, turnedBy } from '../../../engine/geometry/transform.ts';
+import { cross, dot } from '../../../engine/geometry/vector.ts';
 import { anyCubic, anyCurve, anyPoint, cubic, line, polygon, seamCubic } from './generators.ts';
 
 describe('crossings with a straight line', () => {
@@ -43,6 +48,17 @@ describe('crossings with a straight line', () => {
     expect(crossings(line(0, 3, 10, 3), level(3))).toEqual([]);
   });
 
+  it('count the middle of a wave whose ends lie on the line, whichever way it goes through', () => {
+    for (const y of [30, -30])
+      expect(crossings(cubic(0, 0, 30, y, 60, -y, 90, 0), level(0)).map(({ t }) => t)).toEqual([0, 0.5, 1]);
+    for (const y of [30, -30])
+      expect(crossings(cubic(0, 0, 30, y, 60, -2 * y, 90, 0), level(0)).map(({ t }) => t)).toEqual([
+        0,
+        expect.closeTo(1 / 3, 12),
+        1,
+      ]);
+  });
+
   it('count the joint of an edge, and the corner of an outline, once', () => {
     const edge = { name: 'e', curves: [line(0, 0, 10, 10), line(10, 10, 20, 20)] };
     expect(edgeCrossings(edge, level(10)).map(({ curve, point: at }) => [curve, at.x])).toEqual([[0, 10]]);
@@ -58,6 +74,19 @@ describe('curveCrossings', () => {
     const wave = cubic(0, 0, 300, 90, -200, 90, 100, 0);
     const turned = cubic(5, -20, 95, 280, 95, -220, 5, 80);
     expect(curveCrossings(wave, turned)).toHaveLength(9);
+  });
+
+  it('finds the same however the two lie on the sheet', () => {
+    const wave = cubic(0, 0, 300, 90, -200, 90, 100, 0);
+    const other = cubic(5, -20, 95, 280, 95, -220, 5, 80);
+    const places = curveCrossings(wave, other).map(({ t, u }) => [t, u]);
+    for (let step = 1; step < 12; step++) {
+      const turn = turnedBy(point(3, 8), (step * Math.PI) / 6);
+      const found = curveCrossings(transformedCurve(wave, turn), transformedCurve(other, turn));
+      expect(found.map(({ t, u }) => [t, u])).toEqual(
+        places.map(([t = 0, u = 0]) => [expect.closeTo(t, 9), expect.closeTo(u, 9)]),
+      );
+    }
   });
 
   it('finds every clear crossing that bezier-js finds, and none that is not on both curves', () => {
@@ -126,6 +155,45 @@ describe('nearestOnCurve', () => {
     const edge = { name: 'e', curves: [line(0, 0, 10, 0), line(10, 0, 10, 10)] };
     expect(nearestOnEdge(edge, point(13, 6))).toEqual({ curve: 1, t: 0.6, point: point(10, 6), distance: 3 });
     expect(nearestOnEdge(edge, point(-3, -4)).distance).toBe(5);
+  });
+});
+
+describe('feetOnEdge', () => {
+  const edge = { name: 'e', curves: [line(0, 0, 10, 0), line(10, 0, 20, 10)] };
+  const places = (x: number, y: number) => feetOnEdge(edge, point(x, y)).map(({ curve, t }) => [curve, t]);
+
+  it('are where the line from the point stands square on an edge', () => {
+    expect(places(4, -3)).toEqual([[0, 0.4]]);
+    expect(places(4, 11)).toEqual([
+      [0, 0.4],
+      [1, expect.closeTo(0.25, 12)],
+    ]);
+    expect(places(25, 0)).toEqual([[1, expect.closeTo(0.75, 12)]]);
+    expect(places(-3, 4)).toEqual([]);
+  });
+
+  it('count an end that it stands square on within rounding of a file, and no farther', () => {
+    expect(places(-0.005, 7)).toContainEqual([0, 0]);
+    expect(places(-0.02, 7)).not.toContainEqual([0, 0]);
+    expect(places(10.005, -7)).toEqual([[0, 1]]);
+  });
+
+  it('are three of an arch over whose hollow the point stands high', () => {
+    const arch = { name: 'arch', curves: [cubic(0, 0, 0, 200, 100, 200, 100, 0)] };
+    const found = feetOnEdge(arch, point(50, 60));
+    expect(found).toHaveLength(3);
+    for (const { t, point: at } of found)
+      expect(
+        dot(headingAt(arch.curves[0] ?? line(0, 0, 1, 1), t), vectorBetween(at, point(50, 60))),
+      ).toBeCloseTo(0, 9);
+  });
+});
+
+describe('distanceFromLine', () => {
+  it('is positive on the right of the heading', () => {
+    expect(distanceFromLine(point(0, 0), point(3, 4), point(3, 4))).toBe(0);
+    expect(distanceFromLine(point(0, 0), point(2, 0), point(7, 5))).toBe(5);
+    expect(distanceFromLine(point(2, 0), point(0, 0), point(7, 5))).toBe(-5);
   });
 });
 

@@ -15,6 +15,7 @@ import { cusps, parallelCurve } from '../../../engine/geometry/parallel-curve.ts
 import { parallelEdge, parallelOutline } from '../../../engine/geometry/parallel-outline.ts';
 import { distance, point } from '../../../engine/geometry/point.ts';
 import { polygonOf } from '../../../engine/geometry/polygon.ts';
+import { uniform } from '../../uniform.ts';
 import { blobOutline, cubic, line, polygon, seamCubic } from './generators.ts';
 
 const lengthOf = (outline: Outline | undefined): number =>
@@ -60,8 +61,8 @@ describe('parallelCurve', () => {
 
   it('is the same cubic moved aside beside a straight one, however it slants and however unevenly it runs', () => {
     const end = fc.record({
-      x: fc.double({ min: -300, max: 300, noNaN: true }),
-      y: fc.double({ min: -300, max: 300, noNaN: true }),
+      x: uniform(-300, 300),
+      y: uniform(-300, 300),
     });
     const handles = fc.constantFrom([1 / 3, 2 / 3], [0, 1], [0, 0], [1, 1], [0.9, 0.1], [1, 0], [1e-9, 1]);
     fc.assert(
@@ -96,6 +97,41 @@ describe('parallelCurve', () => {
     expect(found).toHaveLength(2);
     for (const t of found) expect(curvatureAt(valley, t)).toBeCloseTo(-1 / 30, 9);
     expect(cusps(valley, -30)).toEqual([]);
+  });
+});
+
+describe('the cusps of a parallel', () => {
+  const wave = cubic(0, 0, 40, 90, 60, -90, 100, 0);
+
+  it('lie on the one side of a wave, and on the other for a distance to the other side', () => {
+    for (const d of [12, 20, -12, -20]) {
+      const found = cusps(wave, d);
+      expect(found).toHaveLength(2);
+      for (const t of found) expect(curvatureAt(wave, t)).toBeCloseTo(-1 / d, 9);
+      expect(cusps(wave, -d).map((t) => 1 - t)).toEqual(found.toReversed().map((t) => expect.closeTo(t, 9)));
+    }
+  });
+
+  it('are as many as the changes of direction, told by many places', () => {
+    fc.assert(
+      fc.property(seamCubic, fc.constantFrom(12.7, -12.7, 40, -90), (curve, d) => {
+        const runsOn = Array.from({ length: 2001 }, (_, i) => 1 + d * curvatureAt(curve, i / 2000) > 0);
+        const changes = runsOn.filter((runs, i) => i > 0 && runs !== runsOn[i - 1]).length;
+        const found = cusps(curve, d);
+        for (const t of found) expect(d * curvatureAt(curve, t)).toBeCloseTo(-1, 6);
+        // Two that lie nearer to each other than the places are not told by these.
+        expect((found.length - changes) % 2).toBe(0);
+        expect(found.length).toBeGreaterThanOrEqual(changes);
+      }),
+    );
+  });
+
+  it('are none where the radius is the distance at an end', () => {
+    // At its start a curve with sides a, b turns by 2/3 (a x b) / |a|^3: here by -1/30, and less from there on.
+    const curve = cubic(0, 0, 30, 0, 60, -45, 120, -90);
+    expect(curvatureAt(curve, 0)).toBeCloseTo(-1 / 30, 12);
+    expect(cusps(curve, 30)).toEqual([]);
+    expect(cusps(cubic(120, -90, 60, -45, 30, 0, 0, 0), -30)).toEqual([]);
   });
 });
 

@@ -1,10 +1,16 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import type { Curve } from '../../../engine/geometry/curve.ts';
 import { type Point, point } from '../../../engine/geometry/point.ts';
+import type { Step } from '../../../engine/pattern/garment.ts';
 import type { Angle, Mm, Ratio } from '../../../engine/pattern/quantity.ts';
+import { stepText } from '../../../engine/pattern/step-text.ts';
+import type { Unit } from '../../../engine/text/units.ts';
 import { laid, rules } from './table.ts';
 
 const line = (from: Point, to: Point): Curve => ({ kind: 'line', from, to });
+
+const texts = (steps: readonly Step[], units: Unit): readonly string[] =>
+  steps.map((step) => stepText(step, units));
 
 describe('the drafting table', () => {
   it('has every measurement and every number chosen as a quantity of its own unit', () => {
@@ -38,7 +44,6 @@ describe('the drafting table', () => {
       {
         number: 1,
         title: 'Underarm level',
-        text: 'scye depth 187 + 15, at most 405 - 8 = 202 mm; never lower',
         says: ['scye depth ', 0, ' + ', 1, ', at most ', 2, ' - ', 3, '; ', 'never lower'],
         formula: '187 + 15, at most 405 - 8',
         value: 202,
@@ -46,6 +51,14 @@ describe('the drafting table', () => {
         source: 'Z1, Z2, common practice, no source',
         from: [size.scyeDepth, rules.drop.quantity, size.backNeckPointToWaist, rules.above.quantity],
       },
+    ]);
+    expect(texts(steps(), 'mm')).toEqual(['scye depth 187 + 15, at most 405 - 8 = 202 mm; never lower']);
+    expect(texts(steps(), 'cm')).toEqual([
+      'scye depth 18.7 + 1.5, at most 40.5 - 0.8 = 20.2 cm; never lower',
+    ]);
+    // 187, 15, 405, 8 and 202 mm are 7.362, 0.591, 15.945, 0.315 and 7.953 in.
+    expect(texts(steps(), 'in')).toEqual([
+      'scye depth 7 3/8 + 9/16, at most 15 15/16 - 5/16 = 7 15/16 in; never lower',
     ]);
   });
 
@@ -56,12 +69,19 @@ describe('the drafting table', () => {
     mm`Waist: back neck point to waist ${size.backNeckPointToWaist}`;
     angle`Lean: ${choice.lean}; as chosen`;
     mm`Third: ${rules.third} of ${size.scyeDepth} / 7`;
-    expect(steps().map(({ text }) => text)).toEqual([
+    expect(texts(steps(), 'mm')).toEqual([
       'shoulder slope 20° - 2° = 18°',
       '0.006 x 187 / 3 = 0.374',
       'back neck point to waist 405 mm',
       '4°; as chosen',
       '0.33 of 187 / 7 = 8.8 mm',
+    ]);
+    expect(texts(steps(), 'in')).toEqual([
+      'shoulder slope 20° - 2° = 18°',
+      '0.1524 x 7 3/8 / 3 = 0.374',
+      'back neck point to waist 15 15/16 in',
+      '4°; as chosen',
+      '0.33 of 7 3/8 / 7 = 3/8 in',
     ]);
     expect(steps().map(({ formula }) => formula)).toEqual([
       '20° - 2°',
@@ -76,7 +96,7 @@ describe('the drafting table', () => {
     const { mm, size, steps } = laid();
     const girth = mm`Girth at the ${'waist'}, ${'finished'}: ${size.waistGirth.name} ${size.waistGirth} / 2`;
     expect(girth.name).toBe('Girth at the waist, finished');
-    expect(steps()[0]?.text).toBe('waist girth 740 / 2 = 370 mm');
+    expect(texts(steps(), 'mm')).toEqual(['waist girth 740 / 2 = 370 mm']);
     expect(steps()[0]?.says.join('')).toBe('waist girth 0 / 2');
   });
 
@@ -87,11 +107,12 @@ describe('the drafting table', () => {
     expect(steps()[1]).toEqual({
       number: 2,
       title: 'Waist line',
-      text: 'as far as 370 mm, square to the fold; then the curve',
       says: ['as far as ', 0, ' mm, square to the fold', '; ', 'then the curve'],
       source: 'slash and spread',
       from: [waist],
     });
+    expect(texts(steps(), 'mm')[1]).toBe('as far as 370 mm, square to the fold; then the curve');
+    expect(texts(steps(), 'in')[1]).toBe('as far as 14 9/16 in, square to the fold; then the curve');
   });
 
   it('takes the source of a step from what is in it', () => {
@@ -125,7 +146,8 @@ describe('the drafting table', () => {
     const chord = measured('Chord', 'from the centre to the side', 50, a, b, waist);
     expect(chord.value).toBe(50);
     const [, , step] = steps();
-    expect(step).toMatchObject({ text: 'from the centre to the side = 50 mm', formula: '50', value: 50 });
+    expect(step).toMatchObject({ formula: '50', value: 50 });
+    expect(texts(steps(), 'mm')[2]).toBe('from the centre to the side = 50 mm');
     expect(step?.from.map(({ name, origin }) => [name, origin])).toEqual([
       ['Waist', { kind: 'step', number: 1 }],
       ['Side', { kind: 'step', number: 2 }],

@@ -6,12 +6,13 @@ import { edgeEnd, edgeLength, edgeStart, pointAlong } from '../../../engine/geom
 import { signedArea } from '../../../engine/geometry/outline.ts';
 import { mirrorImage } from '../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
+import { uniform } from '../../uniform.ts';
 import { line } from '../geometry/generators.ts';
 import { anyPanel, edgeNamed } from '../shaping/pieces.ts';
 
 /** A panel with one of everything that can be drawn on a piece. */
 const marked: fc.Arbitrary<Piece> = fc
-  .record({ panel: anyPanel, share: fc.double({ min: 0, max: 1, noNaN: true }) })
+  .record({ panel: anyPanel, share: uniform(0, 1) })
   .map(({ panel, share }) => ({
     ...panel,
     notches: panel.edges.map((edge) => ({

@@ -63,6 +63,16 @@ describe('reading markup', () => {
     expect(paths.map(({ transformed }) => transformed)).toEqual([true, true, false]);
   });
 
+  test('resolves entities and character numbers, and leaves alone what is none', () => {
+    const said = (text: string) => {
+      const read = readMarkup(`<svg><text>${text}</text></svg>`);
+      return read.ok ? read.value[1]?.text : undefined;
+    };
+    expect(said('&lt;&gt;&amp;&quot;&apos;')).toBe('<>&"\'');
+    expect(said('&#65;&#x42;&#x10FFFF;&#1114111;')).toBe('AB\u{10ffff}\u{10ffff}');
+    expect(said('&#x110000;&#1114112;&nope;')).toBe('&#x110000;&#1114112;&nope;');
+  });
+
   test.each(['', 'hello', '<svg>', '<svg><path></svg>', '<html></html>', '<svg/><svg/>', '</svg>', '<'])(
     'answers “%s” with an issue, not with a crash',
     (text) => {

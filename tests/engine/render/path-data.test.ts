@@ -6,8 +6,9 @@ import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { distance, type Point, point } from '../../../engine/geometry/point.ts';
 import { readPath } from '../../../engine/reading/read-path.ts';
 import { numeral, pathData } from '../../../engine/render/path-data.ts';
+import { uniform } from '../../uniform.ts';
 
-const coordinate = fc.double({ min: -2000, max: 2000, noNaN: true });
+const coordinate = uniform(-2000, 2000);
 const place = fc.record({ x: coordinate, y: coordinate });
 
 /** A chain of lines and cubics through random places. */

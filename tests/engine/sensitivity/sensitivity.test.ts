@@ -28,7 +28,10 @@ const kerchief: Draft = {
   shapedBy: ['neckBaseGirth', 'hipGirth'],
   draw: ({ size }, _styling, solver = solve) => {
     if (size.waistGirth > body.size.waistGirth)
-      return { ok: false, issues: [{ code: 'too-wide', severity: 'error', path: '', message: 'Too wide.' }] };
+      return {
+        ok: false,
+        issues: [{ code: 'own-too-wide', severity: 'error', path: '', message: 'Too wide.' }],
+      };
     const draw = new SketchBuilder();
     draw.fixed('left', { x: 0, y: 0 });
     draw.fixed('right', { x: size.neckBaseGirth, y: 0 });
@@ -104,7 +107,7 @@ describe('sensitivities', () => {
   it('fail with the issues of the draft', () => {
     const answer = sensitivities(bib, body, { misfit: 0, mood: 'bad' });
     expect(answer.ok).toBe(false);
-    expect(answer.issues.map(({ code }) => code)).toEqual(['no-bib']);
+    expect(answer.issues.map(({ code }) => code)).toEqual(['own-no-bib']);
   });
 
   it('count an angle by how far it lowers the end of the shoulder', () => {

@@ -10,12 +10,13 @@ import { bandedSolution } from '../../../engine/shaping/banded.ts';
 import { batten } from '../../../engine/shaping/batten.ts';
 import { ofLength } from '../../../engine/shaping/of-length.ts';
 import { redrawn } from '../../../engine/shaping/redraw.ts';
+import { uniform } from '../../uniform.ts';
 
 const ends = { start: { x: 1, y: 0 }, end: { x: 1, y: 0 } };
 
 /** Places in steps up and down about a level. */
 const anySteps = fc
-  .array(fc.double({ min: -10, max: 10, noNaN: true }), { minLength: 3, maxLength: 20 })
+  .array(uniform(-10, 10), { minLength: 3, maxLength: 20 })
   .map((heights) => heights.map((y, i) => point(20 * i, y)));
 
 describe('the batten', () => {

@@ -7,6 +7,7 @@ import { outlineBounds, signedArea } from '../../../engine/geometry/outline.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
 import { lengthen } from '../../../engine/shaping/lengthen.ts';
 import { widthAt } from '../../../engine/shaping/own-piece.ts';
+import { uniform } from '../../uniform.ts';
 import { line } from '../geometry/generators.ts';
 import { anyPanel, codesOf, edge, edgeNamed, made, pieceOf, rectangle } from './pieces.ts';
 
@@ -24,7 +25,7 @@ describe('lengthening at a level', () => {
 
   test('any panel: the height grows by the amount, top and hem keep their length, sides run smoothly', () => {
     fc.assert(
-      fc.property(anyPanel, fc.double({ min: -25, max: 80, noNaN: true }), (piece, amount) => {
+      fc.property(anyPanel, uniform(-25, 80), (piece, amount) => {
         const after = longer(piece, amount, 60);
         const [was, is] = [outlineBounds(piece.edges), outlineBounds(after.edges)];
         expect(is.bottom - is.top).toBeCloseTo(was.bottom - was.top + amount, 6);

@@ -4,6 +4,7 @@ import { inflectionCount } from '../../../engine/geometry/inflections.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import type { Result } from '../../../engine/issue.ts';
 import type { Notch, Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
+import { uniform } from '../../uniform.ts';
 import { cubic, line } from '../geometry/generators.ts';
 
 /** The edge of a piece, sewn, with half an inch of allowance. */
@@ -67,10 +68,10 @@ export const anyPanel: fc.Arbitrary<Piece> = fc
   .record({
     width: fc.double({ min: 120, max: 400, noNaN: true }),
     height: fc.double({ min: 120, max: 500, noNaN: true }),
-    flare: fc.double({ min: -20, max: 60, noNaN: true }),
-    drop: fc.double({ min: -30, max: 30, noNaN: true }),
-    sag: fc.double({ min: -25, max: 25, noNaN: true }),
-    bow: fc.double({ min: -12, max: 12, noNaN: true }),
+    flare: uniform(-20, 60),
+    drop: uniform(-30, 30),
+    sag: uniform(-25, 25),
+    bow: uniform(-12, 12),
   })
   .map(panelOf);
 

@@ -3,6 +3,7 @@ import type { Garment } from '../../../pattern/garment.ts';
 import { type Block, besideEachOther, rule, space, stack } from '../../booklet/block.ts';
 import { bookletPages, bookletSizes, bookletWidth as width } from '../../booklet/pages.ts';
 import { paragraph } from '../../booklet/paragraph.ts';
+import type { ReadAs } from '../../print-options.ts';
 import type { Page } from '../../tiles/page.ts';
 import { faultsSay, openSays, type SheetContent, sheetContent } from '../content.ts';
 import type { ListRow } from '../lists.ts';
@@ -14,8 +15,8 @@ const { title: titleSize, heading: headingSize, text: textSize, small: smallSize
 export const sewingPages = (
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
-  date?: string,
-): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, date)));
+  as: ReadAs = {},
+): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, as)));
 
 function blocksOf(content: SheetContent): readonly Block[] {
   const { title, lead, faults, cut, notions, steps, open, notes } = content;

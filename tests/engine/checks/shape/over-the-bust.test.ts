@@ -8,6 +8,7 @@ import { transformedCurve, turnedBy } from '../../../../engine/geometry/transfor
 import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
 import type { Measure } from '../../../../engine/pattern/shape.ts';
+import { uniform } from '../../../uniform.ts';
 import { cubic, edge, line, piece } from '../../garments.ts';
 import { against, along, arcEnd, arcFrom, figure, laidElsewhere, under } from './measuring.ts';
 
@@ -23,7 +24,7 @@ describe('the angle sewn in by a seam', () => {
 
   it('is what both its edges turn to the cloth: a dart of 20 degrees cut into the seam, however it is shared', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 20, noNaN: true }), (share) => {
+      fc.property(uniform(0, 20), (share) => {
         const bent = (name: string, turn: number): Piece =>
           under(name, [
             line(point(0, 0), point(100, 0)),
@@ -107,7 +108,7 @@ describe('the width across sewn panels', () => {
   it('is that of the cloth that they were cut from, wherever the side panel lies or is mirrored', () => {
     expect(figure(across('as drawn'), centre, side)).toBeCloseTo(beyond, 2);
     fc.assert(
-      fc.property(fc.double({ min: -3, max: 3, noNaN: true }), (angle) => {
+      fc.property(uniform(-3, 3), (angle) => {
         const mirrored = laidElsewhere(mirrorImage(side), angle);
         expect(figure(across('as drawn'), centre, laidElsewhere(side, angle))).toBeCloseTo(beyond, 2);
         expect(figure(across('mirrored'), centre, mirrored)).toBeCloseTo(beyond, 2);

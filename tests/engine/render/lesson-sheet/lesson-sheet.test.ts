@@ -19,8 +19,10 @@ const [corner, side] = [point(0, 400), point(150, 400)];
 const step = (number: number, rest: Partial<Step>): Step => ({
   number,
   title: `Step ${number}`,
-  text: 'half of 300 = 150 mm',
-  says: [],
+  says: ['half of 300'],
+  formula: '300 / 2',
+  value: 150,
+  unit: 'mm',
   source: 'a book, 1911',
   from: [],
   ...rest,
@@ -45,7 +47,7 @@ const garment = sample([], {
     }),
   ],
 });
-const { chapters, title } = lessonContent(garment, undefined);
+const { chapters, title } = lessonContent(garment, {});
 const shown = chapters.flatMap(({ steps }) => steps);
 
 describe('the lesson', () => {
@@ -89,8 +91,8 @@ describe('the lesson', () => {
   });
 
   it('stands as HTML and as pages with the same words', () => {
-    const page = lessonSheet(garment, '4 May 2031');
-    const printed = lessonPages(garment, '4 May 2031').flatMap(({ parts }) =>
+    const page = lessonSheet(garment, { date: '4 May 2031' });
+    const printed = lessonPages(garment, { date: '4 May 2031' }).flatMap(({ parts }) =>
       parts.flatMap(({ ink }) => ink.flatMap((each) => (each.kind === 'words' ? [each.text] : []))),
     );
     for (const words of [

@@ -6,7 +6,7 @@ import { sewingPages } from '../../../../engine/render/sewing-sheet/pdf/sewing-p
 import { drafted, shippedBody } from '../../../drafts/drafted.ts';
 
 const { garment, cutLines } = drafted('dress', shippedBody('leading-lady'));
-const pages = sewingPages(garment, cutLines, '4 May');
+const pages = sewingPages(garment, cutLines, { date: '4 May' });
 const inkOf = (page: (typeof pages)[number]): readonly Ink[] => page.parts.flatMap(({ ink }) => ink);
 const words = pages.map((page) => inkOf(page).flatMap((ink) => (ink.kind === 'words' ? ink.text : [])));
 

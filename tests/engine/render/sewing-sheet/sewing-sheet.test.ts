@@ -4,7 +4,7 @@ import { sewingSheet } from '../../../../engine/render/sewing-sheet/sewing-sheet
 import { drafted, shippedBody } from '../../../drafts/drafted.ts';
 
 const { garment, cutLines } = drafted('dress', shippedBody('leading-lady'));
-const sheet = sewingSheet(garment, cutLines, '4 May');
+const sheet = sewingSheet(garment, cutLines, { date: '4 May' });
 
 /** The words of a page, markup taken away. */
 const text = (page: string): string => page.replace(/<style>.*?<\/style>/s, '').replace(/<[^>]*>/g, ' ');
@@ -98,7 +98,7 @@ describe('the sewing sheet', () => {
   });
 
   test('does not depend on anything but the garment', () => {
-    expect(sewingSheet(garment, cutLines, '4 May')).toBe(sheet);
+    expect(sewingSheet(garment, cutLines, { date: '4 May' })).toBe(sheet);
   });
 });
 
@@ -112,12 +112,26 @@ describe('words from a file', () => {
   };
 
   test('are shown as they are, and never become markup', () => {
-    const page = sewingSheet(named, cutLines, hostile);
+    const page = sewingSheet(named, cutLines, { date: hostile });
     expect(page).not.toContain('<script');
     expect(page).toContain('&lt;script&gt;alert(&quot;1&quot;)&lt;/script&gt;&#39;&amp;');
     expect(page).not.toContain('\u0000');
     expect(page).not.toContain('\u001b');
   });
+});
+
+describe('edges that are sewn to nothing', () => {
+  test('are named on the page, and nothing is said where there are none', () => {
+    expect(sheet).not.toContain('Left open');
+    const pieces = garment.pieces.map((piece, i) =>
+      i === 0 ? { ...piece, edges: [...piece.edges, { ...noEdge, name: 'loose end' }] } : piece,
+    );
+    const [first] = pieces;
+    const page = text(sewingSheet({ ...garment, pieces }, cutLines));
+    expect(page).toMatch(new RegExp(`Left open .*${first?.name}: loose end`, 'is'));
+  });
+
+  const noEdge = { curves: [], turn: 'seam', allowance: 10, rank: 0, inflections: 0, open: true } as const;
 });
 
 describe('an order that cannot be followed', () => {

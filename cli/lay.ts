@@ -1,0 +1,146 @@
+import { Command, Option } from 'commander';
+import { areaOf, densityOf } from '../engine/lay/problem.ts';
+import type { Cloth } from '../engine/lay-plan/cloth.ts';
+import { fixed } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { writtenLength } from '../engine/text/written-length.ts';
+import { layGarment } from './lay-garment.ts';
+import { type Effort, seekLay } from './lay-search.ts';
+import { layResult, readShapes } from './lay-shapes.ts';
+import { jsonOption, setOption, stylingOption } from './options.ts';
+import { unitsOption } from './reader.ts';
+import { say } from './say.ts';
+import type { ExitCode, Session } from './session.ts';
+import { unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
+
+interface LayOptions {
+  readonly shapes?: string;
+  readonly body?: string;
+  readonly width?: string;
+  readonly cloth: 'folded' | 'open';
+  readonly nap?: true;
+  readonly selvedge: string;
+  readonly gap: string;
+  readonly shrink: string;
+  readonly stripe: string;
+  readonly seconds: string;
+  readonly rounds?: string;
+  readonly seed: string;
+  readonly out?: string;
+  readonly styling?: string;
+  readonly set?: readonly string[];
+  readonly units?: Unit;
+  readonly json?: true;
+}
+
+const help = `
+Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of
+a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on
+open cloth; with its grain along the cloth, and without --nap either way up. There is a plan for each
+cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time;
+Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
+
+  bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
+  bodkin lay skirt --body leading-lady.yaml --width 150cm --nap --shrink 3 --seconds 20`;
+
+/** `bodkin lay`: pieces on a strip of cloth, with little waste. */
+export const layCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('lay')
+    .description('lay the pieces of a garment on the cloth with little waste, proven free of overlaps')
+    .argument('[garment]', 'what to lay (see “bodkin list”)')
+    .option('--body <file>', 'measurements, YAML or JSON')
+    .option('--width <length>', 'width of the cloth from selvedge to selvedge, mm unless it says cm or in')
+    .addOption(
+      new Option('--cloth <how>', 'folded lengthwise, or open in one layer')
+        .choices(['folded', 'open'])
+        .default('folded'),
+    )
+    .option('--nap', 'all pieces run the same way')
+    .option('--selvedge <length>', 'kept free along each selvedge', '10')
+    .option('--gap <length>', 'kept free between cutting lines', '0')
+    .option('--shrink <percent>', 'what the cloth loses in the wash before it is cut, both ways', '0')
+    .option('--stripe <length>', 'repeat of stripes across the cloth, for which more is bought', '0')
+    .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
+    .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
+    .option('--seconds <number>', 'how long to seek', '60')
+    .option('--rounds <number>', 'end after so many rounds: the same lay every time')
+    .option('--seed <number>', 'another seed seeks elsewhere', '1')
+    .addOption(stylingOption())
+    .addOption(setOption())
+    .addOption(unitsOption())
+    .addOption(jsonOption())
+    .addHelpText('after', help)
+    .action(async (name: string | undefined, options: LayOptions) => {
+      const effort = readEffort(options);
+      finish(
+        options.shapes === undefined
+          ? await layGarment(session, { ...asked(name, options), effort })
+          : await layShapes(session, options.shapes, effort, options.json),
+      );
+    });
+
+function asked(name: string | undefined, options: LayOptions) {
+  if (name === undefined)
+    throw unusable('nothing-to-lay', 'garment', 'Say which garment to lay, or give --shapes FILE.');
+  const { body, width, styling, set, out, units } = options;
+  if (body === undefined || width === undefined)
+    throw unusable(
+      'option-missing',
+      body === undefined ? '--body' : '--width',
+      'A lay needs --body FILE, the measurements, and --width MM, the width of the cloth.',
+    );
+  const cloth: Cloth = {
+    width: lengthOf('--width', width, 100, 5000),
+    folded: options.cloth === 'folded',
+    nap: options.nap ?? false,
+    selvedge: lengthOf('--selvedge', options.selvedge, 0, 200),
+    gap: lengthOf('--gap', options.gap, 0, 100),
+    shrink: numberOf('--shrink', options.shrink, 0, 25) / 100,
+    stripe: lengthOf('--stripe', options.stripe, 0, 1000),
+  };
+  return { name, body, styling, set, out, units, cloth, json: options.json ?? false };
+}
+
+async function layShapes(
+  session: Session,
+  file: string,
+  effort: Effort,
+  asJson: true | undefined,
+): Promise<ExitCode> {
+  const problem = await readShapes(file);
+  const lay = await seekLay(session, problem, effort);
+  if (asJson) await session.write(json(layResult(problem, lay)));
+  else {
+    const percent = fixed(100 * densityOf(problem, lay.length), 2);
+    await say(
+      session,
+      `${lay.placements.length} shapes on ${fixed(lay.length, 3)} of a strip ${problem.width} wide: ${percent} % used, no overlaps (proven)\nno lay can be shorter than ${fixed(areaOf(problem) / problem.width, 3)}\n`,
+    );
+  }
+  return 0;
+}
+
+/** The effort asked for. */
+function readEffort({ seconds, rounds, seed }: LayOptions): Effort {
+  return {
+    seconds: numberOf('--seconds', seconds, 0.1, 86_400),
+    rounds: rounds === undefined ? undefined : Math.round(numberOf('--rounds', rounds, 1, 1e9)),
+    seed: Math.round(numberOf('--seed', seed, 0, 2 ** 31)),
+  };
+}
+
+function numberOf(option: string, text: string, min: number, max: number): number {
+  const value = Number(text);
+  if (text.trim() === '' || !(value >= min && value <= max))
+    throw unusable('number-not-understood', option, `${option} takes a number from ${min} to ${max}.`);
+  return value;
+}
+
+/** A length in mm, or with its unit behind it. */
+function lengthOf(option: string, text: string, min: number, max: number): number {
+  const value = writtenLength(text)?.value;
+  if (value === undefined || !(value >= min && value <= max))
+    throw unusable('length-not-understood', option, `${option} takes a length from ${min} to ${max} mm.`);
+  return value;
+}

@@ -1,0 +1,45 @@
+import * as z from 'zod';
+import { issues } from './issue.ts';
+import type { Printed } from './printed.ts';
+
+/** What `bodkin lay` prints of a garment. */
+export const laid = z.strictObject({
+  ok: z.boolean(),
+  lays: z.array(
+    z.strictObject({
+      cloth: z.string(),
+      width: z.number(),
+      folded: z.boolean(),
+      length: z.number(),
+      needed: z.number().describe('The length with what the cloth shrinks by.'),
+      buy: z.string().describe('As cloth is sold, in words.'),
+      used: z.number().describe('Share of the cloth.'),
+      pieces: z.array(
+        z.strictObject({ piece: z.string(), copy: z.number(), gives: z.number(), onFold: z.boolean() }),
+      ),
+    }),
+  ),
+  issues,
+});
+
+export type LaidResult = Printed<typeof laid>;
+
+/** What `bodkin lay --shapes` prints; lengths in the unit of the file. */
+export const laidShapes = z.strictObject({
+  density: z.number().describe('Share of the strip that is used.'),
+  length: z.number(),
+  leastLength: z.number().describe('No lay can be shorter.'),
+  width: z.number(),
+  placements: z.array(
+    z.strictObject({
+      shape: z.string(),
+      copy: z.number(),
+      turn: z.number().describe('Degrees.'),
+      mirrored: z.boolean(),
+      x: z.number(),
+      y: z.number(),
+    }),
+  ),
+});
+
+export type LaidShapesResult = Printed<typeof laidShapes>;

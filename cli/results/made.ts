@@ -1,0 +1,30 @@
+import * as z from 'zod';
+import { issues } from './issue.ts';
+import type { Printed } from './printed.ts';
+
+const made = { ok: z.boolean(), garment: z.string(), body: z.string() };
+
+/** What `bodkin print` prints. */
+export const printed = z.strictObject({
+  ...made,
+  paper: z.string(),
+  pages: z.array(z.strictObject({ width: z.number(), height: z.number() })),
+  tiles: z.array(z.string()),
+  columns: z.int(),
+  rows: z.int(),
+  leftOut: z.int().describe('Tiles without any line.'),
+  fewestByArea: z.int().describe('So many sheets the area alone would need.'),
+  issues,
+});
+
+export type PrintedResult = Printed<typeof printed>;
+
+/** What `bodkin sew` and `bodkin teach` print. */
+export const written = z.strictObject({
+  ...made,
+  steps: z.array(z.strictObject({ number: z.int(), title: z.string() })),
+  files: z.array(z.string()).describe('What was written into the folder.'),
+  issues,
+});
+
+export type WrittenResult = Printed<typeof written>;

@@ -1,0 +1,25 @@
+import { DraftMistake, perhapsMeant } from '../engine/draft-mistake.ts';
+import type { Result } from '../engine/issue.ts';
+import { sewingStages } from './sewing-stages.ts';
+
+const lists = ['pieces', 'seams', 'joins', 'girths', 'notions', 'shapes'] as const;
+
+/** Throws a `DraftMistake` where what was cut for a garment is no parts of one, as plain JavaScript may have it. */
+export function checkParts(garment: string, parts: Result<object>): void {
+  const wrong = (what: string, ...words: readonly string[]): DraftMistake =>
+    new DraftMistake(`What cuts “${garment}” ${what}`, words);
+  if (typeof parts !== 'object' || parts === null || typeof parts.ok !== 'boolean')
+    throw wrong('should return { ok: true, value: { pieces, seams, … }, issues: [] }.');
+  if (!parts.ok) return;
+  const lacks = lists.filter((list) => !Array.isArray(Reflect.get(parts.value ?? {}, list)));
+  if (lacks.length > 0) throw wrong(`returns no list of ${lacks.join(', ')}: write [] where there are none.`);
+  const stages: readonly string[] = sewingStages;
+  const unknown = Object.keys(Reflect.get(parts.value, 'sewing') ?? {}).find(
+    (stage) => !stages.includes(stage),
+  );
+  if (unknown !== undefined)
+    throw wrong(
+      `sews at the stage “${unknown}”, which there is not.${perhapsMeant(unknown, stages)}`,
+      unknown,
+    );
+}

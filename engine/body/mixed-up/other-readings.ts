@@ -1,0 +1,88 @@
+import { millimetres, type Unit, unitNames } from '../../text/units.ts';
+import { type MeasurementName, measurementNames } from '../body.ts';
+import type { Sizes } from './standing.ts';
+
+/** What else some numbers may have been meant to say. Lengths in mm. */
+export interface OtherReading {
+  readonly kind: 'exchanged' | 'other unit' | 'digits exchanged';
+  /** The measurements as they were meant. */
+  readonly meant: ReadonlyMap<MeasurementName, number>;
+  /** The unit that was meant, where it is another. */
+  readonly unit?: Unit;
+}
+
+const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
+
+/**
+ * Measurements that stand side by side on a list or are taken one after the other, so that their numbers change places.
+ * Common practice, no source.
+ */
+const neighbours: readonly (readonly [MeasurementName, MeasurementName])[] = [
+  ['waistGirth', 'hipGirth'],
+  ['bustGirth', 'waistGirth'],
+  ['bustGirth', 'hipGirth'],
+  ['bustGirth', 'underBustGirth'],
+  ['underBustGirth', 'waistGirth'],
+  ['underBustGirth', 'upperChestGirth'],
+  ['bustGirth', 'upperChestGirth'],
+  ['upperArmGirth', 'elbowGirth'],
+  ['upperArmGirth', 'armscyeGirth'],
+  ['upperArmGirth', 'wristGirth'],
+  ['elbowGirth', 'wristGirth'],
+  ['backNeckPointToWaist', 'neckShoulderPointToWaist'],
+  ['neckShoulderPointToBustPoint', 'neckShoulderPointToWaist'],
+  ['backNeckPointToWaist', 'acrossBackWidth'],
+  ['backNeckPointToWaist', 'scyeDepth'],
+  ['acrossBackWidth', 'acrossFrontWidth'],
+  ['bustPointWidth', 'neckShoulderPointToBustPoint'],
+  ['waistHeight', 'stature'],
+];
+
+/** Everything that written lengths (mm) may have been meant to say besides: two exchanged, one in another unit, two digits of one exchanged. */
+export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[] => [
+  ...neighbours.flatMap(([one, other]): readonly OtherReading[] => {
+    const [a, b] = [sizes[one], sizes[other]];
+    if (a === undefined || b === undefined || a === b) return [];
+    const meant = new Map([
+      [one, b],
+      [other, a],
+    ]);
+    return [{ kind: 'exchanged', meant }];
+  }),
+  ...lengthNames.flatMap((name): readonly OtherReading[] => {
+    const mm = sizes[name];
+    if (mm === undefined) return [];
+    const number = mm / millimetres[units];
+    return [
+      ...unitNames
+        .filter((unit) => unit !== units)
+        .map(
+          (unit): OtherReading => ({
+            kind: 'other unit',
+            meant: new Map([[name, number * millimetres[unit]]]),
+            unit,
+          }),
+        ),
+      ...withDigitsExchanged(number).map(
+        (other): OtherReading => ({
+          kind: 'digits exchanged',
+          meant: new Map([[name, other * millimetres[units]]]),
+        }),
+      ),
+    ];
+  }),
+];
+
+/** A number with each two neighbouring digits exchanged, written with one decimal at most; its length is kept. */
+export function withDigitsExchanged(number: number): readonly number[] {
+  const text = String(Number(number.toFixed(1)));
+  if (!/^\d+(?:\.\d)?$/.test(text)) return [];
+  const places = [...text].flatMap((sign, place) => (sign === '.' ? [] : [place]));
+  const others = places.slice(1).map((place, i) => {
+    const signs = [...text];
+    const before = places[i] ?? 0;
+    [signs[before], signs[place]] = [signs[place] ?? '', signs[before] ?? ''];
+    return signs.join('');
+  });
+  return [...new Set(others)].filter((other) => other !== text && !other.startsWith('0')).map(Number);
+}

@@ -1,0 +1,66 @@
+import { inverse, Matrix } from 'ml-matrix';
+import { factor, solveLower, triangle } from '../../numeric/cholesky.ts';
+import type { MeasurementName } from '../body.ts';
+import { expectedBustPointWidth } from '../bust.ts';
+import { womenLike } from '../population/women.ts';
+import { usualError } from '../reconcile/usual-error.ts';
+import { underBustForBust } from '../size-table.ts';
+import { statisticsOf } from '../survey.ts';
+
+/** Lengths, mm. */
+export type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
+
+/** How far some measurements together are from what all the others of a woman make of them. */
+export interface Standing {
+  /** The same of all together from the mean woman: none of them is further off. */
+  readonly all: number;
+  /** In standard deviations: the Mahalanobis distance, for one measurement its standard score. */
+  readonly offOf: (names: readonly MeasurementName[]) => number;
+}
+
+/**
+ * How each measurement stands among the others: by the survey's correlations and the errors of a tape. With P the inverse
+ * of the covariance of all and e what they are off from their means, those in a set are off from what the others make of
+ * them by P_ss^-1 (P e)_s, whose inverse covariance is P_ss (partitioned inverse: T. W. Anderson, An Introduction to
+ * Multivariate Statistical Analysis, 1958, section 2.5).
+ */
+export function standingOf(sizes: Sizes): Standing {
+  const women = womenLike(nearTo(sizes));
+  const places = women.names.flatMap((name, place) => (sizes[name] === undefined ? [] : [place]));
+  const names = places.map((place) => women.names[place]);
+  const off = Matrix.columnVector(
+    places.map((place) => (sizes[women.names[place] ?? 'stature'] ?? 0) - (women.mean[place] ?? 0)),
+  );
+  const count = places.length;
+  const covariance = new Float64Array(count * count);
+  for (const [i, a] of places.entries())
+    for (const [j, b] of places.entries())
+      covariance[i * count + j] =
+        (women.covariance[a]?.[b] ?? 0) + (a === b ? usualError[women.names[a] ?? 'stature'] ** 2 : 0);
+  const lower = triangle(count, covariance.slice());
+  factor(lower);
+  const scores = Float64Array.from(off.getColumn(0));
+  solveLower(lower, scores);
+  return {
+    all: Math.sqrt(scores.reduce((sum, score) => sum + score * score, 0)),
+    offOf: (set) => {
+      const precision = inverse(Matrix.from1DArray(count, count, covariance));
+      const weighed = precision.mmul(off);
+      const at = set.map((name) => names.indexOf(name));
+      const pulled = weighed.selection(at, [0]);
+      const among = inverse(precision.selection(at, at));
+      return Math.sqrt(pulled.transpose().mmul(among).mmul(pulled).get(0, 0));
+    },
+  };
+}
+
+/** Where the relations that are not straight are taken as straight. */
+function nearTo(sizes: Sizes) {
+  const bustGirth = sizes.bustGirth ?? statisticsOf('bustGirth').mean;
+  return {
+    bustGirth,
+    underBustGirth: sizes.underBustGirth ?? underBustForBust.at(bustGirth),
+    bustPointWidth: sizes.bustPointWidth ?? expectedBustPointWidth(bustGirth),
+    neckBaseGirth: sizes.neckBaseGirth ?? statisticsOf('neckBaseGirth').mean,
+  };
+}

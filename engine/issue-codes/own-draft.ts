@@ -1,0 +1,9 @@
+/** Codes of what is wrong with a draft somebody writes herself, and of what a draft asks that excludes itself. */
+export const ownDraftCodes = {
+  'draft-mistake':
+    'The source of the draft has a slip: a name, a kind or a value that is none. Put right the line it names.',
+  'draft-garment-unfit':
+    'What the draft hands back is no whole garment: something is missing or named that is not there. Mend the draft.',
+  'draft-cannot-agree':
+    'Two things the draft asks for exclude each other, whoever is measured. Mend the draft; your measurements are not to blame.',
+} as const;

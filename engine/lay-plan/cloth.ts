@@ -1,0 +1,41 @@
+import type { CutCount } from '../pattern/piece.ts';
+
+/** The cloths that pieces are cut of. */
+export type ClothName = CutCount['cloth'];
+
+/** How the cloth lies and what it asks for. Lengths in mm. */
+export interface Cloth {
+  /** From selvedge to selvedge as it is bought. */
+  readonly width: number;
+  /** Folded lengthwise, right sides together, selvedge on selvedge; else open in one layer, right side up. */
+  readonly folded: boolean;
+  /** It looks different upside down (pile, print), so that all pieces run the same way. */
+  readonly nap: boolean;
+  /** Kept free along each selvedge. */
+  readonly selvedge: number;
+  /** Kept free between cutting lines. */
+  readonly gap: number;
+  /** The share of length and width that is lost in the wash before cutting. */
+  readonly shrink: number;
+  /** The repeat of stripes across the cloth; 0 for none. */
+  readonly stripe: number;
+}
+
+/** Width of the cloth when it is cut, mm: washed, from selvedge to selvedge. */
+export const washedWidth = ({ width, shrink }: Cloth): number => width * (1 - shrink);
+
+/** Width of the strip on which pieces may lie, mm: one layer, without the margin at the selvedges. */
+export const stripWidth = (cloth: Cloth): number =>
+  cloth.folded ? washedWidth(cloth) / 2 - cloth.selvedge : washedWidth(cloth) - 2 * cloth.selvedge;
+
+/** Where the strip begins across the cloth, mm: on the fold, or beside the selvedge. */
+export const stripStart = ({ folded, selvedge }: Cloth): number => (folded ? 0 : selvedge);
+
+/** A metre, mm: stripes ask for one more repeat for each one begun (common practice, no source). */
+const metre = 1000;
+
+/** Length to buy for a lay of some length (mm): unwashed, and with room to match stripes. */
+export function lengthNeeded({ shrink, stripe }: Cloth, laid: number): number {
+  const matched = stripe > 0 ? Math.ceil(laid / stripe) * stripe + Math.ceil(laid / metre) * stripe : laid;
+  return matched / (1 - shrink);
+}

@@ -1,0 +1,116 @@
+import type { Point } from '../geometry/point.ts';
+
+/**
+ * A way in which a shape may lie: first mirrored in the x axis (y becomes -y) or not, then turned by a number of degrees
+ * (from x towards y). Quarter turns are exact.
+ */
+export interface Way {
+  readonly turn: number;
+  readonly mirrored: boolean;
+}
+
+/** A shape to lay, so and so often. Lengths in any one unit. */
+export interface LayShape {
+  readonly name: string;
+  /** The corners of a simple polygon, in either direction; the first is not repeated. */
+  readonly outline: readonly Point[];
+  readonly count: number;
+  /** The ways in which it may lie, each copy for itself. */
+  readonly ways: readonly Way[];
+  /** In every way the copies stay with their lowest y on the edge y = 0 of the strip, where the cloth is folded. */
+  readonly onFold: boolean;
+}
+
+/** Shapes and the strip they are to lie on: y from 0 to `width`, x from 0 to a length that is to be short. */
+export interface LayProblem {
+  readonly width: number;
+  readonly shapes: readonly LayShape[];
+}
+
+/** Where one copy lies: its shape put in its way, then moved by `x`, `y`. */
+export interface Placement {
+  readonly shape: number;
+  readonly copy: number;
+  readonly way: Way;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A lay: every copy of every shape, and the length they take. */
+export interface Lay {
+  readonly length: number;
+  readonly placements: readonly Placement[];
+}
+
+/** A point put in a way about the origin. */
+export function inWay({ x, y }: Point, { turn, mirrored }: Way): Point {
+  const up = mirrored ? -y : y;
+  const quarter = ((turn % 360) + 360) % 360;
+  if (quarter === 0) return { x, y: up };
+  if (quarter === 90) return { x: -up, y: x };
+  if (quarter === 180) return { x: -x, y: -up };
+  if (quarter === 270) return { x: up, y: -x };
+  const angle = (turn * Math.PI) / 180;
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  return { x: x * c - up * s, y: x * s + up * c };
+}
+
+/** The corners of a copy where it lies, as the doubles that are proven and written. */
+export const placedOutline = (shape: LayShape, { way, x, y }: Placement): Point[] =>
+  shape.outline.map((corner) => {
+    const put = inWay(corner, way);
+    return { x: put.x + x, y: put.y + y };
+  });
+
+/** Twice the area of a polygon, positive when it turns from x towards y. */
+export function doubledArea(outline: readonly Point[]): number {
+  let sum = 0;
+  const origin = outline[0];
+  if (!origin) return 0;
+  for (let i = 1; i + 1 < outline.length; i++) {
+    const [a, b] = [outline[i] ?? origin, outline[i + 1] ?? origin];
+    sum += (a.x - origin.x) * (b.y - origin.y) - (a.y - origin.y) * (b.x - origin.x);
+  }
+  return sum;
+}
+
+/** The area that all copies take together. */
+export const areaOf = ({ shapes }: LayProblem): number =>
+  shapes.reduce((sum, { outline, count }) => sum + (count * Math.abs(doubledArea(outline))) / 2, 0);
+
+/**
+ * A length that no lay goes below: that of the area spread over the whole width, of the longest shape in its shortest way, and
+ * of all that lies on the fold, where no two share a place.
+ */
+export function leastLength(problem: LayProblem): number {
+  const laid = problem.shapes.filter(({ count }) => count > 0);
+  const longest = laid.map(({ outline, ways }) =>
+    Math.min(
+      ...ways.map((way) => {
+        const xs = outline.map((corner) => inWay(corner, way).x);
+        return Math.max(...xs) - Math.min(...xs);
+      }),
+    ),
+  );
+  const folds = laid.map(({ onFold, outline, ways, count }) =>
+    onFold
+      ? count * Math.min(...ways.map((way) => lowestEdge(outline.map((corner) => inWay(corner, way)))))
+      : 0,
+  );
+  return Math.max(
+    areaOf(problem) / problem.width,
+    ...longest,
+    folds.reduce((sum, length) => sum + length, 0),
+  );
+}
+
+/** How long a polygon is where its y is least. */
+function lowestEdge(outline: readonly Point[]): number {
+  const least = Math.min(...outline.map(({ y }) => y));
+  const xs = outline.filter(({ y }) => y === least).map(({ x }) => x);
+  return Math.max(...xs) - Math.min(...xs);
+}
+
+/** The share of the strip that is used: the area of all copies over that of the strip as far as they reach. */
+export const densityOf = (problem: LayProblem, length: number): number =>
+  areaOf(problem) / (problem.width * length);

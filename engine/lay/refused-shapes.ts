@@ -1,0 +1,44 @@
+import type { Issue } from '../issue.ts';
+import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { doubledArea, inWay, type LayProblem } from './problem.ts';
+import { crossesItself } from './proof.ts';
+
+/** Why shapes cannot be laid: an outline without area or that crosses itself, a shape too broad for the strip, none at all. */
+export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
+  const refused: Issue[] = shapes.flatMap(({ name, outline, ways, count }): Issue[] => {
+    const error = (code: IssueCode, message: string): Issue[] => [
+      { code, severity: 'error', path: name, message },
+    ];
+    if (count === 0) return [];
+    if (outline.length < 3 || doubledArea(outline) === 0)
+      return error('shape-empty', `The shape “${name}” has no area.`);
+    if (crossesItself(outline)) return error('shape-crossed', `The outline of “${name}” crosses itself.`);
+    const spans = ways.map((way) => {
+      const ys = outline.map((corner) => inWay(corner, way).y);
+      return Math.max(...ys) - Math.min(...ys);
+    });
+    const least = Math.min(...spans);
+    if (least > width)
+      return [
+        {
+          code: 'shape-too-broad',
+          severity: 'error',
+          path: name,
+          message: `“${name}” is ${rounded(least)} across the grain, and the cloth is only ${rounded(width)} wide for it.`,
+          value: least,
+          limits: { max: width, unit: 'mm' },
+        },
+      ];
+    return [];
+  });
+  if (shapes.every(({ count }) => count === 0))
+    refused.push({
+      code: 'nothing-to-lay',
+      severity: 'error',
+      path: '',
+      message: 'There is nothing to lay.',
+    });
+  return refused;
+}
+
+const rounded = (value: number): number => Number(value.toFixed(1));

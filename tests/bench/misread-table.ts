@@ -1,0 +1,157 @@
+import fc from 'fast-check';
+import { dress } from '../../drafts/dress.ts';
+import { type MeasurementName, measurementNames } from '../../engine/body/body.ts';
+import { readBody } from '../../engine/body/read.ts';
+import { usualError } from '../../engine/body/reconcile/usual-error.ts';
+import { evaluate } from '../../engine/evaluate.ts';
+import { type FullSet, fullSets, misreadBy, movedIn } from '../engine/body/full-sets.ts';
+import {
+  caught,
+  digitsExchanged,
+  exchanged,
+  four,
+  inOtherUnit,
+  lengths,
+  nine,
+  readSets,
+  type SlipOfPen,
+  writtenIn,
+} from '../engine/body/mixed-up/slips.ts';
+import { bodyGrid, plausibleBodies, plausibleBody } from '../plausible-bodies.ts';
+import { table } from './timing.ts';
+
+/**
+ * What becomes of measurements that were misread: how many sets draft before and after they are reconciled, how near they
+ * come to the truth, and how many slips of the pen are named. `npx tsx tests/bench/misread-table.ts [sets]`
+ */
+const count = Number(process.argv[2] ?? 200);
+
+const drafts = (set: FullSet, reconcile: boolean): boolean => {
+  const made = evaluate(dress, { units: 'mm', ...set, reconcile }, {});
+  return made.ok && made.value.report.ok;
+};
+
+/** Sets of which every length is off by a random amount (mm), drafted as they are and reconciled. */
+function reconciledRow(mm: number, variety: number): readonly string[] {
+  const truths = fullSets(count, variety).filter((truth) => drafts(truth, false));
+  const sets = truths.map((truth, i) => ({ truth, set: misreadBy(mm, truth, 90_000 + i) }));
+  const before = sets.filter(({ set }) => drafts(set, false)).length;
+  const after = sets.filter(({ set }) => drafts(set, true)).length;
+  const pairs = sets.flatMap(({ truth, set }) => {
+    const read = readBody({ units: 'mm', ...set, reconcile: true });
+    const moved = movedIn(set);
+    if (!read.ok || moved.length === 0) return [];
+    const off = (of: Readonly<Record<MeasurementName, number>>): number =>
+      Math.hypot(...moved.map((name) => (of[name] - truth[name]) / usualError[name]));
+    return [{ written: off(set), reconciled: off(read.value.size) }];
+  });
+  const mean = (of: (pair: (typeof pairs)[number]) => number): string =>
+    (pairs.reduce((sum, pair) => sum + of(pair), 0) / pairs.length).toFixed(2);
+  const nearer = pairs.filter(({ written, reconciled }) => reconciled <= written).length / pairs.length;
+  return [
+    `${mm}`,
+    `${variety}`,
+    `${sets.length}`,
+    `${sets.length - before}`,
+    `${sets.length - after}`,
+    `${pairs.length}`,
+    mean(({ written }) => written),
+    mean(({ reconciled }) => reconciled),
+    nearer.toFixed(2),
+  ];
+}
+
+const heading = [
+  'off by, mm',
+  'variety',
+  'sets',
+  'refused',
+  'reconciled: refused',
+  'moved',
+  'from truth, written',
+  'reconciled',
+  'nearer',
+];
+process.stdout.write(
+  `${table([heading, ...[10, 20].flatMap((mm) => [0.7, 1].map((variety) => reconciledRow(mm, variety)))])}\n`,
+);
+
+/** How many of those that were written down right are stopped. */
+const codes = ['measurements-exchanged', 'unit-mistaken', 'digits-exchanged', 'girth-halved'];
+const right = [
+  ...plausibleBodies(5 * count),
+  ...bodyGrid(),
+  ...fc.sample(plausibleBody, { numRuns: 5 * count, seed: 42 }),
+];
+const stopped = right.filter((data) => readBody(data).issues.some(({ code }) => codes.includes(code)));
+process.stdout.write(`of ${right.length} bodies written down right, ${stopped.length} stopped\n`);
+for (const mm of [10, 20]) {
+  const off = fullSets(count).map((set, i) => ({ units: 'mm', ...misreadBy(mm, set, 90_000 + i) }));
+  const wrong = off.filter((data) => readBody(data).issues.some(({ code }) => codes.includes(code)));
+  process.stdout.write(`of ${off.length} full sets off by ${mm} mm, ${wrong.length} stopped\n`);
+}
+
+const sets = readSets(count);
+const row = (
+  label: string,
+  names: readonly MeasurementName[],
+  units: 'cm' | 'in',
+  code: string,
+  slips: readonly (readonly [SlipOfPen, readonly MeasurementName[]])[],
+): readonly string[] => {
+  const written = sets.map((set) => writtenIn(set, names, units));
+  const all = slips.map(([slip, own]) => caught(written, units, slip, own, code));
+  const sum = (of: 'sets' | 'named' | 'refused' | 'warned' | 'misnamed'): number =>
+    all.reduce((total, each) => total + each[of], 0);
+  const share = (of: 'named' | 'refused' | 'warned' | 'misnamed'): string =>
+    ((100 * sum(of)) / sum('sets')).toFixed(1);
+  return [
+    label,
+    `${names.length}`,
+    `${sum('sets')}`,
+    share('named'),
+    share('refused'),
+    share('warned'),
+    share('misnamed'),
+  ];
+};
+const pair = (one: MeasurementName, other: MeasurementName, names: readonly MeasurementName[]) =>
+  row(`${one} and ${other} exchanged`, names, 'cm', 'measurements-exchanged', [
+    [exchanged(one, other), [one, other]],
+  ]);
+const each = (names: readonly MeasurementName[], slip: (name: MeasurementName) => SlipOfPen) =>
+  names
+    .filter((name) => lengths.some((length) => length === name))
+    .map((name): readonly [SlipOfPen, readonly MeasurementName[]] => [slip(name), [name]]);
+const rows = [four, nine, measurementNames].flatMap((names) => [
+  pair('waistGirth', 'hipGirth', names),
+  pair('bustGirth', 'waistGirth', names),
+  row(
+    'one in inches among cm',
+    names,
+    'cm',
+    'unit-mistaken',
+    each(names, (name) => inOtherUnit(name, 1 / 2.54)),
+  ),
+  row(
+    'one in cm among inches',
+    names,
+    'in',
+    'unit-mistaken',
+    each(names, (name) => inOtherUnit(name, 2.54)),
+  ),
+  row(
+    'one in mm among cm',
+    names,
+    'cm',
+    'unit-mistaken',
+    each(names, (name) => inOtherUnit(name, 10)),
+  ),
+  row('two first digits exchanged', names, 'cm', 'digits-exchanged', each(names, digitsExchanged)),
+]);
+process.stdout.write(
+  table([
+    ['slip', 'measurements', 'sets', 'named %', 'else refused %', 'warned %', 'another blamed %'],
+    ...rows,
+  ]),
+);

@@ -1,0 +1,89 @@
+import { mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { lengthToBuy } from '../../cli/length-to-buy.ts';
+import { instanceFile } from '../engine/lay/instances.ts';
+import { bodkin } from './session.ts';
+
+const body = 'measurements/leading-lady.yaml';
+
+describe('lay --shapes', () => {
+  test('gives density, length and a place for every shape, the same every time', async () => {
+    const words = ['lay', '--shapes', instanceFile('trousers'), '--rounds', '10', '--json'];
+    const [first, again] = [await bodkin(words), await bodkin(words)];
+    expect(first.code).toBe(0);
+    expect(again.out).toBe(first.out);
+    const result = JSON.parse(first.out);
+    expect(result.placements).toHaveLength(64);
+    expect(result.density).toBeCloseTo(result.leastLength / result.length, 12);
+    expect(result.length).toBeGreaterThan(result.leastLength);
+  });
+
+  test('says in words what it used', async () => {
+    const { out } = await bodkin(['lay', '--shapes', instanceFile('trousers'), '--rounds', '5']);
+    expect(out).toMatch(/64 shapes on [\d.]+ of a strip 79 wide: [\d.]+ % used, no overlaps \(proven\)/);
+  });
+
+  test.each([
+    ['{}', 'no list of shapes'],
+    ['{"strip_height": 4', 'is no JSON'],
+    [
+      '{"strip_height": 4, "items": [{"id": 1, "demand": 1, "shape": {"data": [[0,0],[1,0],[1,5]]}}]}',
+      'only 4 wide',
+    ],
+    [
+      '{"strip_height": 4, "items": [{"id": 1, "demand": 1, "shape": {"data": [[0,0],[2,2],[3,0],[0,1]]}}]}',
+      'crosses itself',
+    ],
+  ])('refuses %s', async (text, said) => {
+    const file = join(await mkdtemp(join(tmpdir(), 'lay-')), 'shapes.json');
+    await writeFile(file, text);
+    const { code, err, out } = await bodkin(['lay', '--shapes', file]);
+    expect(code).toBe(2);
+    expect(err).toContain(said);
+    expect(out).toBe('');
+  });
+});
+
+describe('lay of a garment', () => {
+  test('writes a plan for each cloth and says what to buy', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'lay-'));
+    const { code, out, err } = await bodkin(
+      ['lay', 'bib', '--body', body, '--width', '90cm', '--rounds', '30', '--out', folder],
+      {},
+    );
+    expect(err).toContain('wrote lay-self.svg');
+    expect(code).toBe(0);
+    expect(out).toMatch(/self +900.0 +folded +\d+ +[\d.]+ +[\d.]+ % +[\d.]+ m/);
+    expect((await readdir(folder)).toSorted()).toContain('lay.pdf');
+    expect(await readFile(join(folder, 'lay-self.svg'), 'utf8')).toContain('Drawn at 1:10');
+  });
+
+  test.each([
+    [[], 'which garment'],
+    [['bib'], '--body FILE'],
+    [['bib', '--body', body], '--width MM'],
+    [['bib', '--body', body, '--width', 'broad'], '--width takes a length'],
+    [['bib', '--body', body, '--width', '1400', '--shrink', '80'], '--shrink takes a number from 0 to 25'],
+    [['bib', '--body', body, '--width', '1400', '--cloth', 'crumpled'], 'folded, open'],
+    [['bib', '--body', body, '--width', '100'], 'wide for it'],
+  ])('refuses %j', async (words, said) => {
+    const { code, err, out } = await bodkin(['lay', ...words]);
+    expect(err).toContain(said);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+  });
+});
+
+describe('the length to buy', () => {
+  test.each([
+    [1801, 'cm', '1.9 m'],
+    [1800, 'mm', '1.8 m'],
+    [914.4, 'in', '1 yd'],
+    [1000, 'in', '1 1/8 yd'],
+    [400, 'in', '1/2 yd'],
+  ] as const)('%d mm for who measures in %s is %s', (length, unit, said) => {
+    expect(lengthToBuy(length, unit)).toBe(said);
+  });
+});

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { writtenLength } from '../../../engine/text/written-length.ts';
+
+describe('a length as it is written', () => {
+  // The inch is exactly 25.4 mm (international yard and pound agreement, 1959).
+  it.each([
+    ['12.7', 12.7, false],
+    ['12,7', 12.7, false],
+    ['-20', -20, false],
+    ['1/2 in', 12.7, true],
+    ['1 1/4"', 31.75, true],
+    ['-2 cm', -20, true],
+    ['36in', 914.4, true],
+    ['15mm', 15, true],
+  ])('%s is %d mm', (text, value, withUnit) => {
+    expect(writtenLength(text)?.value).toBeCloseTo(value, 12);
+    expect(writtenLength(text)?.withUnit).toBe(withUnit);
+  });
+
+  it.each(['', 'wide', '12 ells', '1/0 in', '--3', '3 4'])('%s is none', (text) => {
+    expect(writtenLength(text)).toBeUndefined();
+  });
+});
