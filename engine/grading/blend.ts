@@ -47,6 +47,7 @@ export function blendedRow(own: Row, from: unknown, rows: readonly Row[], issues
     cup: own.cup || first.cup,
     measurements: { ...first.measurements, ...Object.fromEntries(blended), ...own.measurements },
     styling: { ...first.styling, ...own.styling },
+    sure: Object.keys({ ...first.measurements, ...own.measurements }),
   };
 }
 

@@ -46,14 +46,20 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
     (name) => !withTheCup.has(name) && (at === 'underBust' || size.given.includes(name)),
   );
   const [before, after] = [own.size, girths].map((breast) =>
-    readBody({ ...frame, units: 'mm', bustGirth: breast.bustGirth, underBustGirth: breast.underBustGirth }),
+    readBody({
+      ...frame,
+      units: 'mm',
+      bustGirth: breast.bustGirth,
+      underBustGirth: breast.underBustGirth,
+      sure: ['bustGirth', 'underBustGirth', ...Object.keys(frame)],
+    }),
   );
   if (!before?.ok || !after?.ok)
     return atSize([before, after].flatMap((one) => (one && !one.ok ? one.issues : [])));
   const moved = size.given
     .filter((name) => withTheCup.has(name))
     .map((name) => [name, own.size[name] + after.value.size[name] - before.value.size[name]]);
-  const { name: _, units: __, cup: ___, ...others } = size.body;
+  const { name: _, units: __, cup: ___, sure: ____, ...others } = size.body;
   const kept = Object.entries(others).filter(([field]) => !measurementNames.some((name) => name === field));
   const name = `${size.size} ${letter}`;
   return {
@@ -70,6 +76,8 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
         ...girths,
         name,
         units: 'mm',
+        // They come of the chart and of EN 13402, not of a pen.
+        sure: [...new Set([...size.given, 'bustGirth', 'underBustGirth'])],
       },
     },
     issues: [],

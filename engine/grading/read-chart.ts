@@ -9,7 +9,7 @@ import { blendedRow } from './blend.ts';
 import type { Chart, ChartSize } from './chart.ts';
 import { chartIssue, fieldsOf, isSaid, shown } from './chart-issues.ts';
 import { type CupsAt, cupsAtNames, inCup } from './in-cup.ts';
-import { givenIn, type Row, readRow } from './row.ts';
+import { givenIn, namesIn, type Row, readRow } from './row.ts';
 import { steppedRows } from './stepped.ts';
 
 /** What reading a chart needs to know beside it. */
@@ -22,7 +22,7 @@ export interface ChartContext {
   readonly bodies: ReadonlyMap<string, unknown>;
 }
 
-const chartFields = ['name', 'source', 'units', 'sizes', 'base', 'steps', 'cups', 'cupsAt'] as const;
+const chartFields = ['name', 'source', 'units', 'sizes', 'base', 'steps', 'cups', 'cupsAt', 'sure'] as const;
 
 /** No stock has more sizes, cups counted. */
 const MOST_SIZES = 400;
@@ -120,7 +120,9 @@ function runOf(
       );
       return [];
     }
-    return isBeside(row) ? [] : [readRow(row, choices, issues)];
+    if (isBeside(row)) return [];
+    const read = readRow(row, choices, issues);
+    return [{ ...read, sure: [...new Set([...namesIn(fields.sure), ...read.sure])] }];
   });
 }
 
@@ -195,6 +197,7 @@ function sizeOf(row: Row, units: string | undefined, alone: boolean): ChartSize 
       ...(row.age !== undefined && { age: Number(row.age) }),
       ...(row.cup !== '' && { cup: row.cup }),
       ...row.measurements,
+      ...(row.sure.length > 0 && { sure: row.sure }),
     },
     styling: row.styling,
     given: [...new Set([...givenIn(row), ...(row.cup === '' ? [] : (['underBustGirth'] as const))])],
@@ -274,7 +277,7 @@ function unitsOf(said: unknown, told: string | undefined, issues: Issue[]): stri
 
 function cupsOf(said: unknown, issues: Issue[]): readonly string[] {
   if (!isSaid(said)) return [];
-  const letters = Array.isArray(said) ? said.map(shown) : String(said).split(/[\s,]+/);
+  const letters = namesIn(said).map(shown);
   for (const letter of letters)
     if (!cupLetters.includes(letter))
       issues.push(

@@ -10,12 +10,24 @@ export interface Row {
   readonly cup: string;
   readonly units: unknown;
   readonly age: unknown;
+  /** The measurements that are right, however unlikely they look: what a body file says so too. */
+  readonly sure: readonly unknown[];
   readonly measurements: Readonly<Partial<Record<MeasurementName, unknown>>>;
   readonly styling: Readonly<Record<string, unknown>>;
 }
 
 /** The fields of a row that are neither measurements nor styling. */
-export const rowFields = ['size', 'cup', 'units', 'age'] as const;
+export const rowFields = ['size', 'cup', 'units', 'age', 'sure'] as const;
+
+/** Names as a list, or in one cell of a table, with blanks or commas between. */
+export const namesIn = (said: unknown): readonly unknown[] =>
+  Array.isArray(said)
+    ? said
+    : isSaid(said)
+      ? String(said)
+          .trim()
+          .split(/[\s,;]+/)
+      : [];
 
 /**
  * Sorts the fields of one row into measurements and styling choices by their names; empty cells are left out. What is
@@ -41,6 +53,7 @@ export function readRow(
     cup: isSaid(fields.cup) ? shown(fields.cup) : '',
     units: isSaid(fields.units) ? fields.units : undefined,
     age: isSaid(fields.age) ? fields.age : undefined,
+    sure: namesIn(fields.sure),
     measurements,
     styling,
   };

@@ -78,7 +78,8 @@ function steppedRow(base: Row, size: string, by: Readonly<Record<string, number>
     else if (measurement) measurements[measurement] = rounded(was + step);
     else styling[name] = rounded(was + step);
   }
-  return { ...base, size, measurements, styling };
+  // Sums of what stands in the chart are no slips of a pen.
+  return { ...base, size, measurements, styling, sure: Object.keys(measurements) };
 }
 
 /** Sums of written decimals without what doubles leave behind. */

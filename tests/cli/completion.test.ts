@@ -41,7 +41,7 @@ const inFish = (line: string): readonly string[] =>
 const lines: readonly (readonly [string, readonly string[]])[] = [
   ['bodkin dr', ['draft']],
   ['bodkin draft tr', ['trial']],
-  ['bodkin draft dress --bo', ['--body']],
+  ['bodkin draft dress --bef', ['--before']],
   ['bodkin draft dress --body pro', ['prompter.yaml']],
   ['bodkin print dress --paper let', ['letter']],
   ['bodkin body x --garment tr', ['trial']],

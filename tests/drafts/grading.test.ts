@@ -95,6 +95,7 @@ function circleSkirts(part: number, toHip: number, length: number): Grade {
     hipGirth: waist + growth,
     waistToHip: toHip + rise,
     hemSweep: waist + opening(length),
+    sure: ['hipGirth'],
   }));
   const skirt = draftOf('skirt');
   return gradedBy(skirt, chartOf({ units: 'mm', sizes }, skirt), {

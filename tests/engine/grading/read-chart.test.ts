@@ -88,6 +88,16 @@ describe('a size chart', () => {
     ]);
   });
 
+  it('lets unlikely numbers stand where the chart is sure of them, and where they are its own sums', () => {
+    const sizes = [{ ...rows[0], sure: 'hipGirth, waistGirth' }, rows[1]];
+    const chart = chartOf({ units: 'cm', sizes, sure: ['bustGirth'] });
+    expect(chart.rows.map(({ body }) => body.sure)).toEqual([
+      ['bustGirth', 'hipGirth', 'waistGirth'],
+      ['bustGirth'],
+    ]);
+    expect(chartOf(stepped).rows[0]?.body.sure).toContain('hipGirth');
+  });
+
   it('has room for a body’s own file', () => {
     const data = { units: 'cm', sizes: [...rows, { body: 'lady.yaml' }] };
     const bodies = new Map([['lady.yaml', { name: 'leading lady', units: 'in', bustGirth: 36 }]]);
