@@ -1,11 +1,12 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Grade } from '../engine/grading/grade.ts';
 import type { GradedSize } from '../engine/grading/laid-size.ts';
-import { fixed } from '../engine/text/length.ts';
+import { decimalCell, EIGHTHS, lengthCell } from '../engine/text/length.ts';
+import { lengthsLine, type Reader } from './reader.ts';
 import { type Column, table } from './table.ts';
 
 /** Every size with its cup, its finished girths and whether it is true; then what is even and what is not. */
-export function gradeTable(grade: Grade, width: number): string {
+export function gradeTable(grade: Grade, reader: Reader): string {
   const levels = [
     ...new Set(grade.sizes.flatMap(({ made }) => made.report.girths.map(({ level }) => level))),
   ];
@@ -16,17 +17,17 @@ export function gradeTable(grade: Grade, width: number): string {
     { title: 'worst seam', right: true },
     { title: 'all true' },
   ];
-  return `${table(
+  return `${lengthsLine(reader)}${table(
     columns,
-    grade.sizes.map((size) => sizeRow(size, levels)),
-    width,
+    grade.sizes.map((size) => sizeRow(size, levels, reader)),
+    reader.columns,
   )}
-Finished girths, and the worst mismatch of a seam, in mm.${grade.chart.source === '' ? '' : ` The chart: ${grade.chart.source}`}
+Finished girths, and the worst mismatch of a seam.${grade.chart.source === '' ? '' : ` The chart: ${grade.chart.source}`}
 
-${evenTable(grade, width)}`;
+${evenTable(grade, reader)}`;
 }
 
-function sizeRow({ of, made }: GradedSize, levels: readonly string[]): readonly string[] {
+function sizeRow({ of, made }: GradedSize, levels: readonly string[], { units }: Reader): readonly string[] {
   const { girths, seams, ok } = made.report;
   const worst = Math.max(0, ...seams.map(({ mismatch }) => mismatch));
   return [
@@ -34,9 +35,9 @@ function sizeRow({ of, made }: GradedSize, levels: readonly string[]): readonly 
     of.cup || cupOf(made.body).letter,
     ...levels.map((level) => {
       const girth = girths.find((one) => one.level === level);
-      return girth ? fixed(girth.finished, 1) : '';
+      return girth ? lengthCell(girth.finished, units, 1, EIGHTHS) : '';
     }),
-    fixed(worst, 4),
+    decimalCell(worst, units, 4),
     ok ? 'yes' : 'NO',
   ];
 }
@@ -48,11 +49,11 @@ const evenColumns: readonly Column[] = [
   { title: 'to' },
   { title: 'steps looked at', right: true },
   { title: 'uneven', right: true },
-  { title: 'most a step changes (mm)', right: true },
+  { title: 'most a step changes', right: true },
 ];
 
 /** Axis by axis: steps that change though the chart's own do not; how much one does, where those stay as they are. */
-const evenTable = ({ axes }: Grade, width: number): string =>
+const evenTable = ({ axes }: Grade, { units, columns }: Reader): string =>
   axes.length === 0
     ? 'One size alone has no steps.\n'
     : table(
@@ -64,7 +65,7 @@ const evenTable = ({ axes }: Grade, width: number): string =>
           names.at(-1) ?? '',
           String(looked),
           String(uneven.length),
-          greatest === undefined ? '' : fixed(greatest, 1),
+          greatest === undefined ? '' : decimalCell(greatest, units, 1),
         ]),
-        width,
+        columns,
       );

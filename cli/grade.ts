@@ -16,6 +16,7 @@ import { findGarment, jsonOption, readStyling, setOption, stylingOption } from '
 import { plain } from './plain.ts';
 import { progress } from './progress.ts';
 import { readChartFile } from './read-chart.ts';
+import { readerOf } from './reader.ts';
 import { tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -99,6 +100,7 @@ async function show(
   read: readonly Issue[],
   { out, pdf, json: asJson }: GradeOptions,
 ): Promise<ExitCode> {
+  const reader = readerOf(session, undefined, graded.sizes[0]?.of.body);
   if (out !== undefined)
     await writeFiles(
       out,
@@ -110,11 +112,11 @@ async function show(
   if (asJson) await session.write(json(gradeResult(graded)));
   else {
     await session.write(
-      gradeHeading(session, graded) + wrapped(plain(gradeTable(graded, session.columns)), session.columns),
+      gradeHeading(session, graded) + wrapped(plain(gradeTable(graded, reader)), session.columns),
     );
     if (out !== undefined) tell(session, `wrote nests, grade tables and grade.json into ${out}\n`);
   }
-  sayIssues(session, [...read, ...graded.issues], 'mm');
+  sayIssues(session, [...read, ...graded.issues], reader.units);
   return graded.ok ? 0 : 1;
 }
 

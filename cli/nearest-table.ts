@@ -5,7 +5,9 @@ import type { BroughtHome } from '../engine/grading/bring-home.ts';
 import type { Chart } from '../engine/grading/chart.ts';
 import type { NearSize, Off } from '../engine/grading/nearest.ts';
 import type { Issue } from '../engine/issue.ts';
-import { fixed } from '../engine/text/length.ts';
+import { fixed, lengthCell } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { lengthsLine, type Reader } from './reader.ts';
 import type { NearestResult } from './results/grade.ts';
 import { type Column, table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
@@ -19,8 +21,9 @@ export interface Nearness {
   readonly home: BroughtHome;
 }
 
-/** Which size is nearest, what it is off, the alterations, and what they leave; cm, girths of the garment mm. */
-export function nearestTable({ her, chart, near, next, home }: Nearness, width: number): string {
+/** Which size is nearest, what it is off, the alterations, and what they leave; in the reader's unit. */
+export function nearestTable({ her, chart, near, next, home }: Nearness, reader: Reader): string {
+  const { units, columns: width } = reader;
   const size = `size ${near.of.name}`;
   const others = next.map(({ of, apart }) => `${of.name} (${fixed(apart, 2)})`).join(', ');
   const columns: readonly Column[] = [
@@ -32,14 +35,14 @@ export function nearestTable({ her, chart, near, next, home }: Nearness, width: 
   ];
   const rows = near.off.map((off) => [
     off.measurement,
-    shown(off.measurement, off.hers),
-    shown(off.measurement, off.size),
-    signed(off),
+    shown(off.measurement, off.hers, units),
+    shown(off.measurement, off.size, units),
+    signed(off, units),
     off.given ? '' : 'not in the chart, estimated',
   ]);
   const girths = table(
     [
-      { title: 'finished girth (mm)' },
+      { title: 'finished girth' },
       { title: her.name, right: true },
       { title: size, right: true },
       { title: 'off by', right: true },
@@ -48,37 +51,37 @@ export function nearestTable({ her, chart, near, next, home }: Nearness, width: 
     ],
     home.girths.map(({ level, hers, size: plain, altered }) => [
       level,
-      ...[hers, plain, plain - hers, altered, altered - hers].map((mm) => fixed(mm, 1)),
+      ...[hers, plain, plain - hers, altered, altered - hers].map((mm) => lengthCell(mm, units)),
     ]),
     width,
   );
   return `${her.name}: nearest in ${chart.name} is ${size}, ${fixed(near.apart, 2)} sizes off${others === '' ? '' : `; then ${others}`}
 
-${table(columns, rows, width)}
-Lengths in cm, the slope in degrees; compared is what was measured of her and shapes the garment.
+${lengthsLine(reader)}${table(columns, rows, width)}
+Compared is what was measured of her and shapes the garment.
 
 ${girths}
-${alterationLines(home.changes)}${leftLines(home.left)}`;
+${alterationLines(home.changes, units)}${leftLines(home.left, units)}`;
 }
 
-const alterationLines = (changes: readonly FittingChange[]): string =>
+const alterationLines = (changes: readonly FittingChange[], units: Unit): string =>
   changes.length === 0
     ? 'Nothing to alter.\n'
-    : `Alterations, as a fitting says them (cm):\n${changes.map((change) => `  ${changeWords(change)}: ${fixed(change.mm / 10, 2)}\n`).join('')}`;
+    : `Alterations, as a fitting says them:\n${changes.map((change) => `  ${changeWords(change)}: ${lengthCell(change.mm, units)}\n`).join('')}`;
 
-const leftLines = (left: readonly Off[]): string =>
+const leftLines = (left: readonly Off[], units: Unit): string =>
   left.length === 0
     ? ''
-    : `No alteration of a fitting brings these home; draft from her own measurements instead where they matter:\n  ${left.map((off) => `${measurementWords(off.measurement)} ${signed(off)}`).join(', ')}\n`;
+    : `No alteration of a fitting brings these home; draft from her own measurements instead where they matter:\n  ${left.map((off) => `${measurementWords(off.measurement)} ${signed(off, units)}`).join(', ')}\n`;
 
-const shown = (name: MeasurementName, value: number): string =>
-  name === 'shoulderSlope' ? `${fixed((value * 180) / Math.PI, 1)}°` : fixed(value / 10, 1);
+const shown = (name: MeasurementName, value: number, units: Unit): string =>
+  name === 'shoulderSlope' ? `${fixed((value * 180) / Math.PI, 1)}°` : lengthCell(value, units);
 
 /** What a size is off, with its sign; of the slope in degrees. */
-function signed({ measurement, by, hers, size }: Off): string {
-  const value = measurement === 'shoulderSlope' ? ((size - hers) * 180) / Math.PI : by / 10;
-  const text = fixed(value, 1);
-  return `${Number(text) > 0 ? '+' : ''}${text}${measurement === 'shoulderSlope' ? '°' : ''}`;
+function signed({ measurement, by, hers, size }: Off, units: Unit): string {
+  const slope = measurement === 'shoulderSlope';
+  const text = slope ? shown(measurement, size - hers, units) : lengthCell(by, units);
+  return by > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 }
 
 /** The same as data; mm, angles in degrees. */

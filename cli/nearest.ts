@@ -6,6 +6,7 @@ import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { nearestResult, nearestTable } from './nearest-table.ts';
 import { readBodyFile } from './read-body.ts';
+import { readerOf } from './reader.ts';
 import { say } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -25,16 +26,17 @@ export async function sayNearest(
   { styling, asJson }: { readonly styling: object; readonly asJson: boolean },
 ): Promise<ExitCode> {
   const data = await readBodyFile(file);
+  const reader = readerOf(session, undefined, data);
   const body = readBody(data);
-  const her = used(body);
+  const her = used(body, reader.units);
   const sizes = used(nearestSizes(chart, her, draft.shapedBy));
   const [near, ...others] = sizes;
   if (!near) throw unusable('chart-without-sizes', '--sizes', 'There are no sizes in this chart.');
   const brought = bringHome(draft, near, data, styling);
-  const found = { her, chart, near, next: others.slice(0, NEXT), home: used(brought) };
+  const found = { her, chart, near, next: others.slice(0, NEXT), home: used(brought, reader.units) };
   const issues = [...read, ...body.issues, ...brought.issues];
   if (asJson) await session.write(json(nearestResult(found, issues)));
-  else await say(session, nearestTable(found, session.columns));
-  sayIssues(session, issues, 'mm');
+  else await say(session, nearestTable(found, reader));
+  sayIssues(session, issues, reader.units);
   return 0;
 }

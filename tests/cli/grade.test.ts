@@ -106,8 +106,8 @@ cups: [B, D]
     const { code, out } = await grade('--sizes', sizes, '--nearest', body);
     expect(code).toBe(0);
     expect(out).toMatch(/^her: nearest in chart is size 40, 0\.\d+ sizes off; then 42/);
-    expect(out).toMatch(/^waistGirth +75\.2 +74\.0 +-1\.2$/m);
-    expect(out).toContain('let out the side seam at the waist: 0.30');
+    expect(out).toMatch(/^waistGirth +752\.0 +740\.0 +-12\.0$/m);
+    expect(out).toContain('let out the side seam at the waist: 3.0');
     const data = JSON.parse((await grade('--sizes', sizes, '--nearest', body, '--json')).out);
     expect(data).toMatchObject({ ok: true, body: 'her', nearest: { name: '40', cup: null } });
     expect(data.alterations).toEqual([{ kind: 'let out', seam: 'side seam', level: 'waist', mm: 3 }]);
