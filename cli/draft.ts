@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { type EarlierOutlines, earlierOutlines } from '../engine/comparison/earlier-outlines.ts';
 import { draftedNow } from '../engine/comparison/known-draft.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
@@ -9,6 +9,7 @@ import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+import { draftBodies } from './draft-bodies.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
 import { heading } from './heading.ts';
@@ -35,7 +36,8 @@ import { reasonLines, reasonsFor } from './why.ts';
 import { writeFiles } from './write-files.ts';
 
 interface DraftOptions {
-  readonly body: string;
+  readonly body?: string;
+  readonly bodies?: string;
   readonly out: string;
   readonly styling?: string;
   readonly set?: readonly string[];
@@ -52,7 +54,13 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
   new Command('draft')
     .description('draft a garment for one body and write its pieces, a sheet of them all, and a report')
     .argument('<garment>', 'what to draft (see “bodkin list”)')
-    .requiredOption('--body <file>', 'measurements, YAML or JSON')
+    .option('--body <file>', 'measurements, YAML or JSON')
+    .addOption(
+      new Option(
+        '--bodies <file>',
+        'many bodies, one JSON object a line or one row of a CSV table each; each gets a folder of its own',
+      ).conflicts(['body', 'steps', 'why', 'before']),
+    )
     .requiredOption('--out <folder>', 'where to write; made if it is not there')
     .addOption(stylingOption())
     .addOption(setOption())
@@ -70,8 +78,12 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
 async function draft(session: Session, name: string, options: DraftOptions): Promise<ExitCode> {
   const garmentDraft = findGarment(session.garments, name);
   const styling = await readStyling(options.styling, options.set);
-  const body = await readBodyFile(options.body);
   const date = readDate(options.date);
+  if (options.bodies !== undefined)
+    return draftBodies(session, garmentDraft, styling, options.bodies, { ...options, date });
+  if (options.body === undefined)
+    throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
+  const body = await readBodyFile(options.body);
   const reader = readerOf(session, options.units, body);
   const { units } = reader;
   const evaluated = evaluate(garmentDraft, body, styling);

@@ -6,6 +6,7 @@ import { bodyCommand } from './body.ts';
 import { completionCommand } from './completion/completion.ts';
 import { draftCommand } from './draft.ts';
 import { explainCommand } from './explain.ts';
+import { gradeCommand } from './grade.ts';
 import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
@@ -82,6 +83,7 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
     sewCommand,
     teachCommand,
     walkCommand,
+    gradeCommand,
     proveCommand,
     alterCommand,
     layCommand,

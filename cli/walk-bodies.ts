@@ -1,15 +1,13 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
 import { garments } from '../drafts/garments.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { resolveStyling } from '../engine/pattern/styling-values.ts';
-import { type Line, lines } from './lines.ts';
+import { bodyLines, sizeOf } from './bodies-file.ts';
+import type { Line } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
-import { faultOf, longestLine, type WalkedLine, walkLine } from './walk-line.ts';
+import { faultOf, type WalkedLine, walkLine } from './walk-line.ts';
 import { startWorkers } from './workers.ts';
-import { reason } from './write-files.ts';
 
 /** Lines handed to a worker at once: enough to make the hand-over cheap, few enough to keep memory small. */
 const batchSize = 16;
@@ -26,7 +24,7 @@ export async function walkBodies(
   draft: Draft,
   styling: unknown,
   file: string,
-  workers: number,
+  { workers, lengths = false }: { readonly workers: number; readonly lengths?: boolean | undefined },
 ): Promise<ExitCode> {
   // What no body can be drafted with is said once, not on every line.
   const usable = resolveStyling(draft.choices, styling);
@@ -38,10 +36,10 @@ export async function walkBodies(
   // Threads know the garments of the program; a draft written elsewhere is walked on this one.
   const threaded = workers > 1 && garments.includes(draft);
   const pool = threaded
-    ? startWorkers(workers, { does: 'walk', garment: draft.name, styling }, session.tell, faultOf)
+    ? startWorkers(workers, { does: 'walk', garment: draft.name, styling, lengths }, session.tell, faultOf)
     : undefined;
   const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
-    pool ? pool.work(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock));
+    pool ? pool.work(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock, lengths));
   let gravest: ExitCode = 0;
   let walkedAny = false;
   const onTheirWay: { readonly end: number; readonly walked: Promise<readonly WalkedLine[]> }[] = [];
@@ -68,7 +66,7 @@ export async function walkBodies(
       throw unusable(
         'no-measurements',
         file,
-        `There are no measurements in ${file}: write one body a line, as JSON.`,
+        `There are no measurements in ${file}: write one body a line, as JSON, or a table with one a row.`,
       );
   } finally {
     bar.done();
@@ -79,29 +77,11 @@ export async function walkBodies(
 
 async function* batches(file: string): AsyncGenerator<readonly Line[]> {
   let batch: Line[] = [];
-  try {
-    for await (const line of lines(createReadStream(file), longestLine)) {
-      if (line.text?.trim() === '') continue;
-      batch.push(line);
-      if (batch.length < batchSize) continue;
-      yield batch;
-      batch = [];
-    }
-  } catch (error) {
-    throw cannotRead(file, error);
+  for await (const line of bodyLines(file)) {
+    batch.push(line);
+    if (batch.length < batchSize) continue;
+    yield batch;
+    batch = [];
   }
   if (batch.length > 0) yield batch;
-}
-
-const cannotRead = (file: string, error: unknown): Unusable =>
-  unusable('cannot-read', file, `Cannot read ${file}: ${reason(error)}`);
-
-async function sizeOf(file: string): Promise<number> {
-  try {
-    const found = await stat(file);
-    if (found.isDirectory()) throw new Error('it is a folder.');
-    return found.size;
-  } catch (error) {
-    throw cannotRead(file, error);
-  }
 }

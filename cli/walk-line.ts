@@ -1,4 +1,5 @@
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
@@ -27,25 +28,31 @@ export const longestLine = 100_000;
 
 /**
  * Drafts and checks the body of one line. A line that cannot be read, or a body that cannot be drafted, gives a
- * result with its issues like any other: the stream goes on.
+ * result with its issues like any other: the stream goes on. `lengths` tells finished girths and lengths of edges too.
  */
 export function walkLine(
   draft: Draft,
   styling: unknown,
   line: { readonly number: number; readonly text: string | undefined },
   clock: () => number,
+  lengths = false,
 ): WalkedLine {
   const start = clock();
   const { id, body, issue } = readLine(line.number, line.text);
   const evaluated = issue ? { ok: false as const, issues: [issue] } : drafted(draft, body, styling);
-  return answer(id, evaluated, clock() - start);
+  return answer(id, evaluated, clock() - start, lengths);
 }
 
 /** The answer for a line over which the program itself came to an end. */
 export const faultOf = (line: { readonly number: number }, error: unknown): WalkedLine =>
   answer(line.number, { ok: false, issues: [programFault(error)] }, 0);
 
-function answer(id: string | number, evaluated: Result<Evaluation>, milliseconds: number): WalkedLine {
+function answer(
+  id: string | number,
+  evaluated: Result<Evaluation>,
+  milliseconds: number,
+  lengths = false,
+): WalkedLine {
   const report = evaluated.ok ? evaluated.value.report : undefined;
   const ok = report?.ok ?? false;
   const result: WalkedLineResult = {
@@ -59,9 +66,26 @@ function answer(id: string | number, evaluated: Result<Evaluation>, milliseconds
       girth: largest(report?.girths.map((girth) => girth.error)),
     },
     milliseconds: Math.round(milliseconds * 100) / 100,
+    ...(lengths && lengthsOf(evaluated.ok ? evaluated.value : undefined)),
   };
   return { text: `${JSON.stringify(result)}\n`, code: report ? (ok ? 0 : 1) : 2 };
 }
+
+/** Finished girths by level, and the length of every edge by piece, mm; nothing in them where nothing was drafted. */
+const lengthsOf = (made: Evaluation | undefined) => ({
+  girths: Object.fromEntries(
+    made?.report.girths.map(({ level, finished }) => [level, rounded(finished)]) ?? [],
+  ),
+  edges: Object.fromEntries(
+    made?.garment.pieces.map(({ name, edges }) => [
+      name,
+      Object.fromEntries(edges.map((edge) => [edge.name, rounded(edgeLength(edge))])),
+    ]) ?? [],
+  ),
+});
+
+/** To a thousandth of a millimetre. */
+const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
 
 /** A fault of the program on one body must not take the results of all others with it. */
 function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluation> {
@@ -79,8 +103,8 @@ const programFault = (error: unknown): Issue => ({
   message: `The program itself failed on this body: ${reason(error)}`,
 });
 
-/** The body's own `id`, or its name, or the number of its line. */
-function readLine(
+/** What a line says: the body's own `id`, or its name, or the number of its line; and the body, or why it cannot be read. */
+export function readLine(
   number: number,
   text: string | undefined,
 ): { readonly id: string | number; readonly body?: unknown; readonly issue?: Issue } {

@@ -31,6 +31,7 @@ interface WalkOptions {
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly workers: number;
+  readonly lengths?: true;
   readonly bands?: true;
   readonly before?: string;
   readonly units?: Unit;
@@ -49,13 +50,19 @@ export const walkCommand = (session: Session, finish: (code: ExitCode) => void):
     .addOption(
       new Option(
         '--bodies <file>',
-        'many bodies, one JSON object a line; prints one JSON line each',
+        'many bodies, one JSON object a line or one row of a CSV table each; prints one JSON line each',
       ).conflicts('file'),
     )
     .addOption(new Option('--file <svg>', 'a written sheet.svg, walked again from its paths alone'))
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(workersOption('threads for --bodies', 1))
+    .addOption(
+      new Option(
+        '--lengths',
+        'with --bodies: tell finished girths and the length of every edge on each line too',
+      ).conflicts(['body', 'file']),
+    )
     .addOption(
       new Option(
         '--bands',
@@ -80,8 +87,7 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     throw unusable('garment-missing', 'garment', 'Say which garment to walk, or --file SVG.');
   const draft = findGarment(session.garments, name);
   const styling = await readStyling(options.styling, options.set);
-  if (options.bodies !== undefined)
-    return walkBodies(session, draft, styling, options.bodies, options.workers);
+  if (options.bodies !== undefined) return walkBodies(session, draft, styling, options.bodies, options);
   if (options.body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
   const data = await readBodyFile(options.body);

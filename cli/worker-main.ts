@@ -18,7 +18,7 @@ parentPort?.on('message', (batch: readonly unknown[]) => {
 async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
   if (task.does === 'walk') {
     const draft = findGarment(garments, task.garment);
-    return (line) => walkLine(draft, task.styling, line as Line, () => performance.now());
+    return (line) => walkLine(draft, task.styling, line as Line, () => performance.now(), task.lengths);
   }
   const draft = task.file === undefined ? findGarment(garments, task.garment) : await ownDraft(task.file);
   return (trial) => verdictOf(draft, trial as TrialCase);

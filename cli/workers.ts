@@ -3,7 +3,13 @@ import { reason } from './write-files.ts';
 
 /** What a worker is told once, when it starts: what to do, with which garment; `file` where that is a draft of one's own. */
 export type WorkerTask =
-  | { readonly does: 'walk'; readonly garment: string; readonly styling: unknown }
+  | {
+      readonly does: 'walk';
+      readonly garment: string;
+      readonly styling: unknown;
+      /** Whether girths and lengths of edges are told too. */
+      readonly lengths: boolean;
+    }
   | { readonly does: 'prove'; readonly garment: string; readonly file: string | undefined };
 
 /** Workers that work through batches, each on a thread of its own. */

@@ -9,6 +9,7 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | walk what was written | `walkSheet` |
+ * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSize`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
  * | tell an issue's message in inches | `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
@@ -36,6 +37,11 @@ export type { ExcludedRelation } from '../engine/excluded-relation.ts';
 export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
+export type { Chart, ChartSize } from '../engine/grading/chart.ts';
+export { draftSize, type Grade, gradeOf } from '../engine/grading/grade.ts';
+export { type NearSize, nearestSizes } from '../engine/grading/nearest.ts';
+export { nestFiles } from '../engine/grading/nest/nest-papers.ts';
+export { readChart } from '../engine/grading/read-chart.ts';
 export type { Issue, Result } from '../engine/issue.ts';
 export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
 export type { Draft } from '../engine/pattern/draft.ts';

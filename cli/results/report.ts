@@ -94,6 +94,11 @@ export const walkedLine = z.strictObject({
     })
     .describe('Null where there is nothing to compare.'),
   milliseconds: z.number(),
+  girths: z.record(z.string(), z.number()).optional().describe('Finished, by level; only with --lengths.'),
+  edges: z
+    .record(z.string(), z.record(z.string(), z.number()))
+    .optional()
+    .describe('Their lengths, by piece; only with --lengths.'),
 });
 
 export type WalkedLineResult = Printed<typeof walkedLine>;

@@ -2,6 +2,8 @@ import * as z from 'zod';
 import { altered } from './alter.ts';
 import { completed, sensitivity } from './body.ts';
 import { drafted } from './construction.ts';
+import { draftedBodies } from './drafted-bodies.ts';
+import { graded, nearest } from './grade.ts';
 import { refusal } from './issue.ts';
 import { laid, laidShapes } from './lay.ts';
 import { explained, garments } from './listed.ts';
@@ -13,6 +15,7 @@ import { walked } from './walked.ts';
 /** Everything printed with --json, by the name of its schema, and what a reader of the schema is told it is. */
 const results = {
   draft: ['What “bodkin draft --json” prints', z.union([drafted, refusal])],
+  'draft-bodies': ['What “bodkin draft --bodies --json” prints', z.union([draftedBodies, refusal])],
   report: ['What report.json holds of a drafted garment', report],
   walk: ['What “bodkin walk --json” prints', z.union([walked, refusal])],
   'walk-line': ['What “bodkin walk --bodies” prints on each line', walkedLine],
@@ -27,6 +30,10 @@ const results = {
   teach: ['What “bodkin teach --json” prints', z.union([written, refusal])],
   lay: ['What “bodkin lay --json” prints of a garment, or of --shapes', z.union([laid, laidShapes, refusal])],
   prove: ['What “bodkin prove --json” prints', z.union([proof, refusal])],
+  grade: [
+    'What “bodkin grade --json” prints, and with --nearest; grade.json holds the first of these',
+    z.union([graded, nearest, refusal]),
+  ],
   list: ['What “bodkin list --json” prints', z.union([garments, refusal])],
   explain: ['What “bodkin explain --json” prints', z.union([explained, refusal])],
   refusal: ['What every command prints with --json when its input cannot be used', refusal],

@@ -1,5 +1,6 @@
 import { commandCodes } from './command.ts';
 import { fittingCodes } from './fitting.ts';
+import { gradingCodes } from './grading.ts';
 import { layCodes } from './lay.ts';
 import { measurementCodes } from './measurements.ts';
 import { ownDraftCodes } from './own-draft.ts';
@@ -17,6 +18,7 @@ export const codesByTopic = {
   'The drafted pattern': patternCodes,
   'A draft of your own': ownDraftCodes,
   'The sewing order': sewingCodes,
+  'Graded sizes': gradingCodes,
   'A lay on the cloth': layCodes,
   'A sheet or drawing that is read': sheetCodes,
   'A piece of your own, altered': ownPieceCodes,
@@ -31,6 +33,7 @@ export type KnownCode =
   | keyof typeof patternCodes
   | keyof typeof ownDraftCodes
   | keyof typeof sewingCodes
+  | keyof typeof gradingCodes
   | keyof typeof layCodes
   | keyof typeof sheetCodes
   | keyof typeof ownPieceCodes
@@ -49,6 +52,7 @@ export const explanations: Readonly<Record<KnownCode, string>> = {
   ...patternCodes,
   ...ownDraftCodes,
   ...sewingCodes,
+  ...gradingCodes,
   ...layCodes,
   ...sheetCodes,
   ...ownPieceCodes,

@@ -53,7 +53,7 @@ export const pieceSvgs = (
 ): ReadonlyMap<string, string> => svgsOf(garment, letteredPieces(garment, cutLines, options), options);
 
 /** The name of a piece's file: its number and its name in small letters, such as `2-side-front.svg`. */
-export const fileNameOf = (piece: Piece): string =>
+export const fileNameOf = (piece: Pick<Piece, 'name' | 'number'>): string =>
   `${[piece.number, piece.name]
     .join('-')
     .toLowerCase()

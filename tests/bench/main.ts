@@ -3,6 +3,7 @@ import { benchAgainst } from './against.ts';
 import { arcLengthBench } from './arc-length.ts';
 import { benchBodies } from './bodies.ts';
 import { benchGarment } from './garment.ts';
+import { benchGrade } from './grade.ts';
 import { offsetBench } from './offset.ts';
 import { benchPrint } from './print.ts';
 import { benchSheet } from './sheet.ts';
@@ -14,6 +15,7 @@ const topics: readonly (() => string | Promise<string>)[] = [
   offsetBench,
   benchSolve,
   benchGarment,
+  benchGrade,
   benchSheet,
   benchPrint,
   benchBodies,

@@ -117,6 +117,25 @@ describe('what every command prints is as its schema says', () => {
     expect(await faults('walk', printed)).toEqual([]);
   });
 
+  test('of graded sizes, of the nearest of them, and of what is wrong with a chart', async () => {
+    const chart = new URL('../../measurements/charts/astm-d5585-misses-curvy.csv', import.meta.url).pathname;
+    const sizes = ['--sizes', chart];
+    expect(await faults('grade', (await asked(['grade', 'bodice', ...sizes])).out)).toEqual([]);
+    const stock = new URL('../../measurements/charts/workshop-stock.yaml', import.meta.url).pathname;
+    for (const body of shippedBodies.map(bodyFile)) {
+      const near = await asked(['grade', 'bodice', '--sizes', stock, '--nearest', body]);
+      expect(near.code).toBe(0);
+      expect(await faults('grade', near.out)).toEqual([]);
+    }
+    expect(
+      await faults('grade', (await asked(['grade', 'bodice', '--sizes', file('words.txt')])).out),
+    ).toEqual([]);
+    const many = await asked(['draft', 'skirt', '--bodies', chart, '--out', file('many')]);
+    expect(await faults('draft-bodies', many.out)).toEqual([]);
+    const walked = await asked(['walk', 'skirt', '--bodies', chart, '--lengths']);
+    for (const line of walked.out.trim().split('\n')) expect(await faults('walk-line', line)).toEqual([]);
+  });
+
   test('of many bodies, line by line', async () => {
     const rows = [measurements, { ...measurements, hipGirth: 'wide' }, [], 3, { id: 'a' }];
     await writeFile(file('many.ndjson'), `${rows.map((row) => JSON.stringify(row)).join('\n')}\nnothing\n`);

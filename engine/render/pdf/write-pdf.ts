@@ -1,17 +1,11 @@
 import type { Ink, Words } from '../ink.ts';
 import { type LineStyle, lineStyles } from '../line-types.ts';
-import { printable } from '../markup.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
-import { inLetters, lettersOf } from './letters.ts';
+import { inLetters } from './letters.ts';
 import { lineTag } from './line-tag.ts';
+import { type Fonts, newPdf } from './new-pdf.ts';
 import { pdfPen, points } from './pdf-pen.ts';
-
-/** The two faces of one font family, as TrueType or OpenType files. Only the letters used go into the PDF. */
-export interface Fonts {
-  readonly regular: Uint8Array;
-  readonly bold: Uint8Array;
-}
 
 /** The shade of text that is no part of the pattern. */
 const paleShade = 0.55;
@@ -21,35 +15,13 @@ const paleShade = 0.55;
  * (`line-tag.ts`). Every file is dated 1 January 1970, so that the same pages give the same file to the byte.
  */
 export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
-  // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
-  const { default: PDFDocument } = await import('pdfkit');
-  const has = await lettersOf([fonts.regular, fonts.bold]);
-  const info = { Title: printable(title), Creator: 'bodkin', CreationDate: new Date(0) };
-  // No font but ours: the library would read one of its own first.
-  const document = new PDFDocument({ autoFirstPage: false, font: '', pdfVersion: '1.7', info });
-  document.registerFont('regular', fonts.regular);
-  document.registerFont('bold', fonts.bold);
-  const written: Uint8Array[] = [];
-  document.on('data', (part: Uint8Array) => written.push(part));
-  const ended = new Promise((resolve) => document.on('end', resolve));
+  const { document, has, bytes } = await newPdf(title, fonts);
   for (const page of pages) {
     document.addPage({ size: [points(page.width), points(page.height)], margin: 0 });
     document.lineJoin('round');
     for (const part of page.parts) drawPart({ document, has, weight: page.weight ?? 1 }, part);
   }
-  document.end();
-  await ended;
-  return joined(written);
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
+  return bytes();
 }
 
 /** What ink goes onto: the document, the letters that its font has, and how much heavier than usual lines are. */

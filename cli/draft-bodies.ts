@@ -1,0 +1,128 @@
+import { join } from 'node:path';
+import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import { notchesOf } from '../engine/finishing/notches.ts';
+import type { Result } from '../engine/issue.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
+import { provenSheet } from '../engine/proven-sheet.ts';
+import { bodyLines, sizeOf } from './bodies-file.ts';
+import { progress } from './progress.ts';
+import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
+import { say, tell } from './say.ts';
+import { countIssues, sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { type Column, table } from './table.ts';
+import { unusable } from './unusable.ts';
+import { readLine } from './walk-line.ts';
+import { issuesResult, json, walkResult } from './walk-result.ts';
+import { writeFiles } from './write-files.ts';
+
+/** What became of one body of a file. */
+interface Drafted {
+  readonly id: string | number;
+  /** Where it was written; none where it could not be drafted. */
+  readonly folder: string | undefined;
+  readonly made: Result<Evaluation>;
+  readonly ok: boolean;
+}
+
+const columns: readonly Column[] = [
+  { title: 'body' },
+  { title: 'folder' },
+  { title: 'all true' },
+  { title: 'issues' },
+];
+
+/**
+ * Drafts every body of a file and writes each into a folder of its own. One that cannot be drafted keeps no other from it.
+ * The answer is the gravest exit code of all.
+ */
+export async function draftBodies(
+  session: Session,
+  draft: Draft,
+  styling: object,
+  file: string,
+  {
+    out,
+    date,
+    json: asJson,
+  }: {
+    readonly out: string;
+    readonly date?: string | undefined;
+    readonly json?: true;
+  },
+): Promise<ExitCode> {
+  const size = await sizeOf(file);
+  const bar = progress(session, 'drafting');
+  const taken = new Set<string>();
+  const all: Drafted[] = [];
+  try {
+    for await (const line of bodyLines(file)) {
+      const { id, body, issue } = readLine(line.number, line.text);
+      const made = issue
+        ? { ok: false as const, issues: [issue] }
+        : evaluate(draft, named(body, id), styling);
+      const folder = made.ok ? folderFor(String(id), taken) : undefined;
+      const ok = made.ok && folder !== undefined && (await written(join(out, folder), made.value, date));
+      all.push({ id, folder, made, ok });
+      bar.reached(size > 0 ? line.end / size : 0);
+    }
+  } finally {
+    bar.done();
+  }
+  if (all.length === 0)
+    throw unusable('no-measurements', file, `There are no measurements in ${file}: write one body a line.`);
+  const result: DraftedBodiesResult = all.map(resultOf);
+  if (asJson) await session.write(json(result));
+  else await say(session, table(columns, all.map(rowOf), session.columns));
+  for (const { id, made } of all)
+    if (!made.ok)
+      sayIssues(
+        session,
+        made.issues.map((one) => ({ ...one, path: `${id}: ${one.path}` })),
+        'mm',
+      );
+  tell(session, `wrote ${all.filter(({ folder }) => folder !== undefined).length} folders into ${out}\n`);
+  return all.some(({ made }) => !made.ok) ? 2 : all.some(({ ok }) => !ok) ? 1 : 0;
+}
+
+/** A body without a name is called by what the file calls it. */
+const named = (body: unknown, id: string | number): unknown =>
+  typeof body === 'object' && body !== null && !Array.isArray(body) ? { name: String(id), ...body } : body;
+
+/** Pieces, sheet and report of one body, as for a body alone; whether what was written is true. */
+async function written(folder: string, made: Evaluation, date: string | undefined): Promise<boolean> {
+  const { sheet, pieces, report } = provenSheet(made, { date, notches: notchesOf(made.styling) });
+  const result = json(walkResult(report, made));
+  await writeFiles(folder, new Map([...pieces(), ['sheet.svg', sheet], ['report.json', result]]));
+  return report.ok;
+}
+
+/** The longest name of a folder. */
+const longest = 60;
+
+/** A folder's name from a body's: letters and figures with hyphens between, and a number where another has that name. */
+function folderFor(name: string, taken: Set<string>): string {
+  const bare = name
+    .normalize('NFKC')
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '');
+  const first = Array.from(bare).slice(0, longest).join('') || 'body';
+  let folder = first;
+  for (let i = 2; taken.has(folder.toLowerCase()); i++) folder = `${first}-${i}`;
+  taken.add(folder.toLowerCase());
+  return folder;
+}
+
+const rowOf = ({ id, folder, made, ok }: Drafted): readonly string[] => [
+  String(id),
+  folder ?? '',
+  folder === undefined ? 'not drafted' : ok ? 'yes' : 'NO',
+  countIssues(made.ok ? made.value.report.issues : made.issues),
+];
+
+const resultOf = ({ id, folder, made, ok }: Drafted) => ({
+  id,
+  ok,
+  folder: folder ?? null,
+  issues: issuesResult(made.ok ? made.value.report.issues : made.issues),
+});

@@ -1,0 +1,134 @@
+import { styleText } from 'node:util';
+import { Command, Option } from 'commander';
+import type { Evaluation } from '../engine/evaluate.ts';
+import { alignments } from '../engine/grading/anchor.ts';
+import type { Chart } from '../engine/grading/chart.ts';
+import { draftSize, type Grade, gradeOf } from '../engine/grading/grade.ts';
+import { nestSheets } from '../engine/grading/nest/nest-papers.ts';
+import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
+import type { Issue } from '../engine/issue.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
+import { readFonts } from './fonts.ts';
+import { gradeFiles, gradeResult } from './grade-files.ts';
+import { gradeTable } from './grade-table.ts';
+import { sayNearest } from './nearest.ts';
+import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
+import { plain } from './plain.ts';
+import { progress } from './progress.ts';
+import { readChartFile } from './read-chart.ts';
+import { tell } from './say.ts';
+import { sayIssues } from './say-issues.ts';
+import type { ExitCode, Session } from './session.ts';
+import { Unusable } from './unusable.ts';
+import { used } from './used.ts';
+import { json } from './walk-result.ts';
+import { wrapped } from './wrap.ts';
+import { writeFiles } from './write-files.ts';
+
+interface GradeOptions {
+  readonly sizes: string;
+  readonly units?: string;
+  readonly align: string;
+  readonly out?: string;
+  readonly pdf?: true;
+  readonly nearest?: string;
+  readonly styling?: string;
+  readonly set?: readonly string[];
+  readonly json?: true;
+}
+
+/** `bodkin grade`: every size of a chart drafted from its own measurements, and the grade that comes out. */
+export const gradeCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
+  new Command('grade')
+    .description(
+      'draft a garment in every size of a chart, check that sizes are true and steps even, and write nests and grade rule tables',
+    )
+    .argument('<garment>', 'what to draft (see “bodkin list”)')
+    .requiredOption('--sizes <file>', 'the size chart, YAML, JSON or CSV')
+    .addOption(new Option('--units <unit>', 'the chart’s unit, where it says none: cm, in or mm'))
+    .addOption(
+      new Option(
+        '--align <place>',
+        `what lies on itself in all sizes: ${alignments.join(', ')}, or a corner by its name`,
+      ).default(alignments[0]),
+    )
+    .option('--out <folder>', 'where to write nests and tables; made if it is not there')
+    .option('--pdf', 'write all nests as a PDF too, every size on a layer of its own')
+    .addOption(
+      new Option(
+        '--nearest <body>',
+        'measurements, YAML or JSON: say instead which size is nearest to her, what it is off, and which alterations bring it home',
+      ).conflicts('out'),
+    )
+    .addOption(stylingOption())
+    .addOption(setOption())
+    .addOption(jsonOption())
+    .action(async (name: string, options: GradeOptions) => finish(await grade(session, name, options)));
+
+async function grade(session: Session, name: string, options: GradeOptions): Promise<ExitCode> {
+  const draft = findGarment(session.garments, name);
+  const styling = await readStyling(options.styling, options.set);
+  const read = await readChartFile(options.sizes, draft, options.units);
+  if (options.nearest !== undefined)
+    return sayNearest(session, draft, read, options.nearest, { styling, asJson: options.json === true });
+  const { chart, issues } = read;
+  const made = allSizes(session, draft, chart, styling);
+  const graded = used(gradeOf(draft, chart, made, options.align));
+  return show(session, graded, issues, options);
+}
+
+/** Every row of the chart, drafted; what stands in the way of any is told of all of them together. */
+function allSizes(session: Session, draft: Draft, chart: Chart, styling: object): readonly Evaluation[] {
+  const bar = progress(session, 'drafting');
+  const made: Evaluation[] = [];
+  const failed: Issue[] = [];
+  for (const [i, row] of chart.rows.entries()) {
+    const size = draftSize(draft, row, styling);
+    if (size.ok) made.push(size.value);
+    else failed.push(...size.issues);
+    bar.reached((i + 1) / chart.rows.length);
+  }
+  bar.done();
+  if (failed.length > 0) throw new Unusable(failed);
+  return made;
+}
+
+async function show(
+  session: Session,
+  graded: Grade,
+  read: readonly Issue[],
+  { out, pdf, json: asJson }: GradeOptions,
+): Promise<ExitCode> {
+  if (out !== undefined)
+    await writeFiles(
+      out,
+      new Map<string, string | Uint8Array>([
+        ...gradeFiles(graded),
+        ...(pdf ? await layeredNests(graded) : []),
+      ]),
+    );
+  if (asJson) await session.write(json(gradeResult(graded)));
+  else {
+    await session.write(
+      gradeHeading(session, graded) + wrapped(plain(gradeTable(graded, session.columns)), session.columns),
+    );
+    if (out !== undefined) tell(session, `wrote nests, grade tables and grade.json into ${out}\n`);
+  }
+  sayIssues(session, [...read, ...graded.issues], 'mm');
+  return graded.ok ? 0 : 1;
+}
+
+/** The sheets of nests as one PDF. */
+async function layeredNests(graded: Grade): Promise<readonly (readonly [string, Uint8Array])[]> {
+  const title = `${graded.garment}, ${graded.chart.name}`;
+  return [['nest.pdf', await nestPdf(nestSheets(graded), title, await readFonts())]];
+}
+
+/** The first line: what was graded, by which chart, and how it came out. */
+function gradeHeading(session: Session, { garment, chart, sizes, axes, ok }: Grade): string {
+  const uneven = axes.reduce((sum, axis) => sum + axis.uneven.length, 0);
+  const verdict = ok ? 'all true' : 'NOT TRUE';
+  const shown = session.colour ? styleText(['bold', ok ? 'green' : 'red'], verdict) : verdict;
+  const even = uneven === 0 ? 'even' : `${uneven} uneven step${uneven === 1 ? '' : 's'}`;
+  return `${plain(`${garment} in ${sizes.length} sizes of ${chart.name}`)}: ${shown}, ${even}\n\n`;
+}

@@ -1,0 +1,102 @@
+import type { MeasurementName } from '../body/body.ts';
+import { measurementWords } from '../body/words.ts';
+import type { Step } from '../pattern/garment.ts';
+import type { GradedSize } from './laid-size.ts';
+import { stepChange } from './step-change.ts';
+
+/** Why a step changes at a size. */
+export type Cause =
+  /** The chart's own step of a measurement. */
+  | { readonly kind: 'chart'; readonly measurement: MeasurementName; readonly change: number }
+  /** Another styling there. */
+  | { readonly kind: 'styling'; readonly choice: string }
+  /** A measurement that the chart does not give, as it was estimated. */
+  | { readonly kind: 'estimate'; readonly measurement: MeasurementName; readonly change: number }
+  /** A step of the construction, the first whose own step changes: a rule's limit, as a rule. */
+  | { readonly kind: 'construction'; readonly step: string; readonly change: number }
+  /** None of these: the lines that the solver finds together. */
+  | { readonly kind: 'found' };
+
+/** What a line does not follow by so much is no cause of its change: a share of it. */
+const LEAST_SHARE = 0.2;
+
+/**
+ * The cause of a change (mm) in the step from size to size, in the middle of three: another styling, the largest change of
+ * the chart's own step, of an estimate, or the first step of the construction whose step changes; none much smaller than
+ * what it is to explain.
+ */
+export function causeOf(
+  three: readonly GradedSize[],
+  shapedBy: readonly MeasurementName[],
+  change: number,
+): Cause {
+  const choice = otherStyling(three);
+  if (choice !== undefined) return { kind: 'styling', choice };
+  const least = LEAST_SHARE * change;
+  const largest = shapedBy
+    .map((measurement) => ({ measurement, change: stepChange(three, measurement) }))
+    .filter((one) => Math.abs(one.change) >= least)
+    .toSorted((a, b) => Math.abs(b.change) - Math.abs(a.change))[0];
+  if (largest) {
+    const given = three.some(({ of }) => of.given.includes(largest.measurement));
+    return { kind: given ? 'chart' : 'estimate', ...largest };
+  }
+  return unevenStep(three, least) ?? { kind: 'found' };
+}
+
+function otherStyling(three: readonly GradedSize[]): string | undefined {
+  const [first, ...others] = three.map(({ made }) => made.styling);
+  return Object.keys(first ?? {}).find((name) => others.some((styling) => styling[name] !== first?.[name]));
+}
+
+/** The first step of the construction with a length whose own step from size to size changes by so much, mm. */
+function unevenStep(three: readonly GradedSize[], least: number): Cause | undefined {
+  const [before, middle, after] = three.map(({ made }) => lengthsOf(made.garment.steps));
+  for (const [step, value] of middle ?? []) {
+    const [a, c] = [before?.get(step), after?.get(step)];
+    if (a === undefined || c === undefined) continue;
+    const change = c - 2 * value + a;
+    if (Math.abs(change) >= least) return { kind: 'construction', step, change };
+  }
+  return undefined;
+}
+
+const lengthsOf = (steps: readonly Step[]): ReadonlyMap<string, number> =>
+  new Map(
+    steps.flatMap(({ title, unit, value }) =>
+      unit === 'mm' && value !== undefined ? [[title, value] as const] : [],
+    ),
+  );
+
+/** What causes of one kind have in common, whatever they come to. */
+export function causeName(cause: Cause): string {
+  switch (cause.kind) {
+    case 'chart':
+    case 'estimate':
+      return `${cause.kind} ${cause.measurement}`;
+    case 'styling':
+      return `${cause.kind} ${cause.choice}`;
+    case 'construction':
+      return `${cause.kind} ${cause.step}`;
+    case 'found':
+      return cause.kind;
+  }
+}
+
+/** The cause in a dressmaker's words. */
+export function causeWords(cause: Cause): string {
+  switch (cause.kind) {
+    case 'chart':
+      return `the chart’s own step in ${measurementWords(cause.measurement)} changes by ${mm(cause.change)}`;
+    case 'styling':
+      return `“${cause.choice}” is chosen otherwise there`;
+    case 'estimate':
+      return `the chart does not give the ${measurementWords(cause.measurement)}, and the step of its estimate changes by ${mm(cause.change)}`;
+    case 'construction':
+      return `the step of “${cause.step}” in the construction changes by ${mm(cause.change)}`;
+    case 'found':
+      return 'no single number; the lines that are found together turn there';
+  }
+}
+
+const mm = (value: number): string => `${Math.abs(value).toFixed(1)} mm`;

@@ -1,0 +1,119 @@
+import { textSizes } from '../../render/line-types.ts';
+import { inLetters } from '../../render/pdf/letters.ts';
+import { type Fonts, type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
+import { pdfPen, points } from '../../render/pdf/pdf-pen.ts';
+import { trace } from '../../render/pen.ts';
+import { isOfSize, type NestInk, type NestPaper, type SizeInk } from './nest-ink.ts';
+import { sizeLine } from './size-lines.ts';
+
+/** The parts of a PDF that the library's types do not tell of: its catalogue, and the resources of a page. */
+interface PdfParts {
+  readonly _root: { readonly data: Record<string, unknown> };
+  readonly page: { readonly resources: { readonly data: Record<string, unknown> } };
+}
+
+/** Widths of the lines that belong to no size, of a tick, and of the white round a name, mm. */
+const thin = 0.25;
+const tickWidth = 0.3;
+const halo = 0.6;
+
+/**
+ * Papers of nests as one PDF, 1:1, a page each. Every size is a layer (an optional content group, ISO 32000-1:2008, 8.11),
+ * so that a viewer can show one size or some; what belongs to all is on none. The same papers give the same file.
+ */
+export async function nestPdf(
+  papers: readonly NestPaper[],
+  title: string,
+  fonts: Fonts,
+): Promise<Uint8Array> {
+  const { document, has, bytes } = await newPdf(title, fonts);
+  const layers: PDFKit.PDFKitReference[] = [];
+  for (const paper of papers) layers.push(...drawPaper({ document, has }, paper));
+  partsOf(document)._root.data.OCProperties = {
+    OCGs: layers,
+    D: { Order: layers, ON: layers, BaseState: 'ON' },
+  };
+  return bytes();
+}
+
+type Press = Pick<NewPdf, 'document' | 'has'>;
+
+const partsOf = (document: PDFKit.PDFDocument): PdfParts => document as unknown as PdfParts;
+
+/** Draws one page; returns its layers, one a size. */
+function drawPaper(
+  press: Press,
+  { width, height, sizes, groups, along }: NestPaper,
+): readonly PDFKit.PDFKitReference[] {
+  const { document } = press;
+  document.addPage({ size: [points(width), points(height)], margin: 0 });
+  document.lineJoin('round');
+  const layers = sizes.map((size) => {
+    const words = `${along === 'sizes' ? 'size' : 'cup'} ${inLetters(size, press.has)}`;
+    // The library writes text as a name of PDF unless it is such an object.
+    const layer = document.ref({ Type: 'OCG', Name: Object(words) });
+    layer.end(undefined);
+    return layer;
+  });
+  partsOf(document).page.resources.data.Properties = Object.fromEntries(
+    layers.map((layer, place) => [`size${place}`, layer]),
+  );
+  for (const { ink } of groups)
+    for (const drawn of ink) {
+      document.save();
+      if (isOfSize(drawn)) {
+        document.addContent(`/OC /size${drawn.place} BDC`);
+        drawSize(press, drawn);
+        document.addContent('EMC');
+      } else drawCommon(press, drawn);
+      document.restore();
+    }
+  return layers;
+}
+
+function drawSize({ document, has }: Press, ink: SizeInk): void {
+  const { colour, dashes, width } = sizeLine(ink.place);
+  if (ink.kind === 'size name') {
+    const text = inLetters(ink.size, has);
+    const [x, y] = [points(ink.at.x), points(ink.at.y)];
+    document.font('regular').fontSize(points(textSizes.small));
+    const left = x - document.widthOfString(text) / 2;
+    document.rotate((ink.turn * 180) / Math.PI, { origin: [x, y] });
+    const baseline = y + points(textSizes.small / 3);
+    const write = (options: PDFKit.Mixins.TextOptions): void => {
+      document.text(text, left, baseline, { lineBreak: false, baseline: 'alphabetic', ...options });
+    };
+    document
+      .lineWidth(points(2 * halo))
+      .strokeColor('#ffffff')
+      .fillColor('#ffffff');
+    write({ stroke: true, fill: true });
+    document.fillColor(colour);
+    write({});
+    return;
+  }
+  trace(pdfPen(document), ink.curves, ink.closed);
+  const dashed = ink.kind === 'tick' ? [] : dashes;
+  document.lineWidth(points(ink.kind === 'tick' ? tickWidth : width));
+  document.addContent(`[${dashed.map((length) => points(length).toFixed(3)).join(' ')}] 0 d`);
+  document.stroke(colour);
+}
+
+function drawCommon({ document, has }: Press, ink: Exclude<NestInk, SizeInk>): void {
+  if (ink.kind === 'words') {
+    const text = inLetters(ink.text, has);
+    document
+      .font(ink.bold ? 'bold' : 'regular')
+      .fontSize(points(ink.size))
+      .fillColor('#000000');
+    const left = points(ink.at.x) - (ink.centred ? document.widthOfString(text) / 2 : 0);
+    document.text(text, left, points(ink.at.y), { lineBreak: false, baseline: 'alphabetic' });
+    return;
+  }
+  if (ink.kind === 'chain') trace(pdfPen(document), ink.curves, ink.closed);
+  else if (ink.kind === 'box')
+    document.rect(points(ink.corner.x), points(ink.corner.y), points(ink.width), points(ink.height));
+  else document.circle(points(ink.middle.x), points(ink.middle.y), points(ink.radius));
+  if (ink.class === 'arrow') document.fill('#000000');
+  else document.lineWidth(points(thin)).stroke('#000000');
+}

@@ -1,0 +1,52 @@
+import { printable } from '../markup.ts';
+import { lettersOf } from './letters.ts';
+
+/** The two faces of one font family, as TrueType or OpenType files. Only the letters used go into the PDF. */
+export interface Fonts {
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+/** A PDF that is being written. */
+export interface NewPdf {
+  /** Without pages, with the fonts `regular` and `bold`. */
+  readonly document: PDFKit.PDFDocument;
+  /** Which letters its fonts have. */
+  readonly has: (letter: string) => boolean;
+  /** Ends the document: the whole file. */
+  readonly bytes: () => Promise<Uint8Array>;
+}
+
+/** A PDF to be written. Every file is dated 1 January 1970, so that the same pages give the same file to the byte. */
+export async function newPdf(title: string, fonts: Fonts): Promise<NewPdf> {
+  // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
+  const { default: PDFDocument } = await import('pdfkit');
+  const has = await lettersOf([fonts.regular, fonts.bold]);
+  const info = { Title: printable(title), Creator: 'bodkin', CreationDate: new Date(0) };
+  // No font but ours: the library would read one of its own first.
+  const document = new PDFDocument({ autoFirstPage: false, font: '', pdfVersion: '1.7', info });
+  document.registerFont('regular', fonts.regular);
+  document.registerFont('bold', fonts.bold);
+  const written: Uint8Array[] = [];
+  document.on('data', (part: Uint8Array) => written.push(part));
+  const ended = new Promise((resolve) => document.on('end', resolve));
+  return {
+    document,
+    has,
+    bytes: async () => {
+      document.end();
+      await ended;
+      return joined(written);
+    },
+  };
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}

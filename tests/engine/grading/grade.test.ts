@@ -1,0 +1,231 @@
+import { describe, expect, it } from 'vitest';
+import { outlineBounds } from '../../../engine/geometry/outline.ts';
+import { distance, point } from '../../../engine/geometry/point.ts';
+import { alignments } from '../../../engine/grading/anchor.ts';
+import { EVEN } from '../../../engine/grading/evenness.ts';
+import { draftSize, type Grade, gradeOf } from '../../../engine/grading/grade.ts';
+import type { Draft } from '../../../engine/pattern/draft.ts';
+import type { Garment } from '../../../engine/pattern/garment.ts';
+import { chartOf, draftOf, gradedBy, shippedChart } from './charts.ts';
+
+const row = (size: string, bust: number, waist = bust - 18) => ({
+  size,
+  bustGirth: bust,
+  underBustGirth: bust - 17,
+  waistGirth: waist,
+  hipGirth: bust + 6,
+  backNeckPointToWaist: 40.5,
+  neckBaseGirth: 37,
+  upperArmGirth: 29,
+  shoulderLength: 13,
+  stature: 167,
+  acrossBackWidth: 35,
+  scyeDepth: 19,
+});
+const run = [84, 88, 92, 96, 100].map((bust, i) => row(`${36 + 2 * i}`, bust));
+const trial = draftOf('trial');
+const skirt = draftOf('skirt');
+
+/** A draft whose pieces are changed in the size with this bust, mm. */
+const changedAt = (bust: number, change: (garment: Garment) => Garment): Draft => ({
+  ...skirt,
+  draw: (body, styling, solver) => {
+    const drawn = skirt.draw(body, styling, solver);
+    return drawn.ok && body.size.bustGirth === bust ? { ...drawn, value: change(drawn.value) } : drawn;
+  },
+});
+
+const inPiece =
+  (name: string, change: (piece: Garment['pieces'][number]) => Garment['pieces'][number]) =>
+  (garment: Garment): Garment => ({
+    ...garment,
+    pieces: garment.pieces.map((piece) => (piece.name === name ? change(piece) : piece)),
+  });
+
+const codesOf = ({ issues }: Grade) => issues.map(({ code }) => code);
+
+describe('a grade', () => {
+  const grade = gradedBy(trial, chartOf({ units: 'cm', sizes: run }));
+  const [axis] = grade.axes;
+
+  it('has every size, and every one true', () => {
+    expect(grade.ok).toBe(true);
+    expect(grade.sizes.map(({ of, made }) => [of.name, made.report.ok])).toEqual(
+      ['36', '38', '40', '42', '44'].map((name) => [name, true]),
+    );
+  });
+
+  it('tells each edge’s length and each point’s place as its size’s own draft has them', () => {
+    const side = axis?.pieces.find(({ piece }) => piece === 'side front');
+    const edge = side?.edges.find((one) => one.edge === 'side');
+    expect(edge?.lengths).toHaveLength(5);
+    expect(edge?.steps[0]).toBeCloseTo((edge?.lengths[1] ?? 0) - (edge?.lengths[0] ?? 0), 12);
+    const corner = side?.points.find(({ point: name }) => name === 'side to waist');
+    expect(corner?.steps[1]?.x).toBeCloseTo((corner?.places[2]?.x ?? 0) - (corner?.places[1]?.x ?? 0), 12);
+    expect(
+      side?.points.some(({ kind, point: name }) => kind === 'notch' && name.endsWith(': bust level')),
+    ).toBe(true);
+  });
+
+  it('lays all sizes on the place that is asked for, upright on their grain', () => {
+    for (const align of [...alignments, 'side to waist']) {
+      const { sizes } = gradedBy(trial, chartOf({ units: 'cm', sizes: run.slice(0, 2) }), {}, align);
+      for (const { pieces } of sizes)
+        for (const { finished } of pieces.values()) {
+          const { grain, edges, lines } = finished.piece;
+          expect(grain.to.x).toBeCloseTo(grain.from.x, 6);
+          const { left, right, top, bottom } = outlineBounds(edges);
+          expect(left <= 1e-6 && right >= -1e-6 && top <= 1e-6 && bottom >= -1e-6).toBe(true);
+          const ends = [...edges, ...lines].flatMap(({ curves }) =>
+            curves.flatMap(({ from, to }) => [from, to]),
+          );
+          expect(Math.min(...ends.map((end) => distance(end, point(0, 0))))).toBeLessThan(1e-6);
+        }
+    }
+  });
+
+  it('is refused for a place that no piece has, with the nearest one', () => {
+    const chart = chartOf({ units: 'cm', sizes: run });
+    const made = grade.sizes.map((size) => size.made);
+    const refused = gradeOf(trial, chart, made, 'side to waste');
+    expect(refused.ok ? '' : refused.issues[0]?.message).toContain('“side to waist”');
+  });
+
+  it('says which size cannot be drafted', () => {
+    const [size] = chartOf({ units: 'cm', sizes: [row('40', 920)] }).rows;
+    const made = size && draftSize(trial, size, {});
+    expect(made?.ok).toBe(false);
+    expect(made?.issues[0]?.path).toMatch(/^size 40: /);
+  });
+});
+
+describe('a grade is even', () => {
+  it('where the chart is, within the stated bound', () => {
+    const { axes } = gradedBy(skirt, chartOf({ units: 'cm', sizes: run }, skirt));
+    expect(axes[0]?.uneven).toEqual([]);
+    expect(axes[0]?.greatest).toBeLessThan(EVEN);
+    expect(axes[0]?.looked).toBeGreaterThan(100);
+  });
+
+  it('where its steps change only as much as the chart’s', () => {
+    const sizes = [84, 88, 92, 98, 104].map((bust, i) => row(`${36 + 2 * i}`, bust));
+    const { axes } = gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt));
+    expect(axes[0]?.uneven).toEqual([]);
+  });
+
+  it('no longer where one size is drawn otherwise, and the piece and the size are named', () => {
+    const wider = changedAt(
+      920,
+      inPiece('skirt centre front', (piece) => ({
+        ...piece,
+        notches: piece.notches.map((notch) =>
+          notch.edge === 'front princess' ? { ...notch, at: notch.at + 5 } : notch,
+        ),
+      })),
+    );
+    const grade = gradedBy(wider, chartOf({ units: 'cm', sizes: run }, skirt));
+    const [uneven] = grade.issues.filter(({ code }) => code === 'uneven-grade');
+    expect(uneven).toMatchObject({ severity: 'warning', limits: { max: EVEN, unit: 'mm' } });
+    expect(uneven?.path).toContain('skirt centre front/front princess: hip level');
+    const names = new Set(grade.axes[0]?.uneven.map(({ name }) => name));
+    expect(names).toContain('40');
+    expect(grade.axes[0]?.uneven[0]?.cause).toEqual({ kind: 'found' });
+  });
+
+  it('no longer where a rule’s limit is met, and its step of the construction is named', () => {
+    // The waist rises to the side by 0.05 of hip less waist, at most 20 mm: 14, 17, 20 and 20.
+    const sizes = [28, 34, 40, 46].map((hips, i) => ({
+      ...row(`${40 + 2 * i}`, 92, 70),
+      hipGirth: 70 + hips,
+    }));
+    const grade = gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt));
+    const uneven = grade.axes[0]?.uneven ?? [];
+    expect(uneven.length).toBeGreaterThan(0);
+    for (const { cause, name } of uneven) {
+      expect(name).toBe('44');
+      expect(cause).toMatchObject({ kind: 'construction', step: 'Waist rises to the side' });
+    }
+    expect(grade.issues[0]?.message).toContain('the step of “Waist rises to the side” in the construction');
+  });
+
+  it('no longer where the styling changes, which is named', () => {
+    const sizes = run.map((one, i) => ({ ...one, skirtLength: i < 3 ? 600 : 650 }));
+    const grade = gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt));
+    expect(grade.axes[0]?.uneven.length).toBeGreaterThan(0);
+    for (const { cause } of grade.axes[0]?.uneven ?? [])
+      expect(cause).toEqual({ kind: 'styling', choice: 'skirtLength' });
+  });
+
+  it('no longer where an estimate bends, which is named', () => {
+    // The upper arm of these classes is not in the chart; its estimate bends among the largest.
+    const grade = gradedBy(trial, chartOf(shippedChart('en-13402-3-women.yaml'), trial));
+    const causes = grade.axes[0]?.uneven.map(({ cause }) => cause);
+    expect(causes).toContainEqual(
+      expect.objectContaining({ kind: 'estimate', measurement: 'upperArmGirth' }),
+    );
+    expect(grade.issues.at(-1)?.message).toContain('the chart does not give the upper-arm girth');
+  });
+});
+
+describe('sizes are alike', () => {
+  const chart = chartOf({ units: 'cm', sizes: run }, skirt);
+
+  it('unless a piece is missing in one', () => {
+    const lost = changedAt(920, (garment) => ({ ...garment, pieces: garment.pieces.slice(1) }));
+    const grade = gradedBy(lost, chart);
+    expect(codesOf(grade).filter((code) => code === 'piece-not-in-all-sizes')).toHaveLength(2);
+    expect(grade.ok).toBe(false);
+  });
+
+  it('unless an edge changes its kind', () => {
+    const open = changedAt(
+      920,
+      inPiece('skirt side back', (piece) => ({
+        ...piece,
+        edges: piece.edges.map((edge) =>
+          edge.name === 'hem' ? { ...edge, turn: 'finished' as const } : edge,
+        ),
+      })),
+    );
+    const issue = gradedBy(open, chart).issues.find(({ code }) => code === 'edge-changes-kind');
+    expect(issue?.message).toContain('turned up, curved in size 38, and finished, curved in size 40');
+  });
+
+  it('unless an edge is called otherwise', () => {
+    const renamed = changedAt(
+      920,
+      inPiece('skirt side back', (piece) => ({
+        ...piece,
+        edges: piece.edges.map((edge) => (edge.name === 'hem' ? { ...edge, name: 'bottom' } : edge)),
+      })),
+    );
+    expect(codesOf(gradedBy(renamed, chart))).toContain('edge-not-in-all-sizes');
+  });
+
+  it('unless notches change their order, or come and go', () => {
+    const second = { name: 'extra', edge: 'side', mark: 'level' } as const;
+    const withExtra = (at: (bust: number) => number | undefined): Draft => ({
+      ...skirt,
+      draw: (body, styling, solver) => {
+        const drawn = skirt.draw(body, styling, solver);
+        const place = at(body.size.bustGirth);
+        if (!drawn.ok || place === undefined) return drawn;
+        const change = inPiece('skirt side front', (piece) => ({
+          ...piece,
+          notches: [...piece.notches, { ...second, at: place }],
+        }));
+        return { ...drawn, value: change(drawn.value) };
+      },
+    });
+    const swapped = gradedBy(
+      withExtra((bust) => (bust < 950 ? 100 : 400)),
+      chart,
+    );
+    expect(codesOf(swapped)).toContain('notches-change-order');
+    const lost = gradedBy(
+      withExtra((bust) => (bust < 950 ? 100 : undefined)),
+      chart,
+    );
+    expect(codesOf(lost)).toContain('notch-not-in-all-sizes');
+  });
+});

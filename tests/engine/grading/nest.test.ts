@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { distance } from '../../../engine/geometry/point.ts';
+import { nestFiles } from '../../../engine/grading/nest/nest-papers.ts';
+import { mostLines, nestStyle, sizeLine } from '../../../engine/grading/nest/size-lines.ts';
+import { namePlaces } from '../../../engine/grading/nest/size-names.ts';
+import { chartOf, draftOf, gradedBy, shippedChart } from './charts.ts';
+
+const dress = draftOf('dress');
+const grade = gradedBy(dress, chartOf(shippedChart('workshop-stock.yaml'), dress));
+const files = nestFiles(grade);
+
+describe('the line of each size', () => {
+  it('has dashes and a weight of its own, so that black ink tells it from every other', () => {
+    const inks = Array.from({ length: mostLines }, (_, i) => sizeLine(i));
+    expect(new Set(inks.map(({ dashes, width }) => `${dashes.join(' ')}/${width}`)).size).toBe(mostLines);
+  });
+
+  it('has another colour than its neighbours, and never yellow', () => {
+    for (let i = 1; i < mostLines; i++) expect(sizeLine(i).colour).not.toBe(sizeLine(i - 1).colour);
+    expect(nestStyle(mostLines).toLowerCase()).not.toContain('#f0e442');
+  });
+});
+
+describe('nests', () => {
+  it('are drawn for every piece, along the sizes and along the cups, and on a sheet of each', () => {
+    expect(files.size).toBe(2 * (16 + 1));
+    expect([...files.keys()]).toContain('nest-2-side-front.svg');
+    expect([...files.keys()]).toContain('nest-cups-2-side-front.svg');
+  });
+
+  it('have one closed outline a size, unfilled, and its name on it', () => {
+    const svg = files.get('nest-2-side-front.svg') ?? '';
+    for (const [place, size] of grade.chart.sizes.entries()) {
+      expect(svg).toMatch(new RegExp(`<path class="size-${place}" data-size="${size}" d="M[^"]*Z"`));
+      expect(svg).toMatch(new RegExp(`<text class="size-name name-${place}"[^>]*>${size}</text>`));
+    }
+    expect(svg).toContain('path,rect{fill:none');
+    expect(svg).toContain('laid on: waist, waist to princess lower');
+    expect(svg).toContain('sizes, cup C');
+  });
+
+  it('write names where neighbours are apart, none on another, none upside down', () => {
+    const pieces = grade.sizes
+      .filter(({ of }) => of.cup === 'C')
+      .flatMap(({ pieces: all }) => all.get('side front')?.finished.piece ?? []);
+    const places = namePlaces(pieces).map(([first]) => first);
+    for (const [i, here] of places.entries()) {
+      expect(Math.abs(here?.turn ?? 9)).toBeLessThanOrEqual(Math.PI / 2 + 1e-9);
+      for (const other of places.slice(i + 1))
+        expect(here && other && distance(here.at, other.at)).toBeGreaterThan(4);
+    }
+  });
+
+  it('of a size beside the run are drawn with the others', () => {
+    const row = { bustGirth: 92, waistGirth: 74, hipGirth: 99, backNeckPointToWaist: 40 };
+    const sizes = [
+      { size: '40', ...row },
+      { size: '42', ...row, bustGirth: 96, waistGirth: 78, hipGirth: 103 },
+      { size: '40/42', from: { waistGirth: '40', hipGirth: '42' } },
+    ];
+    const skirt = draftOf('skirt');
+    const svg = nestFiles(gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt))).get('nest.svg') ?? '';
+    expect(svg).toContain('data-size="40/42"');
+  });
+
+  it('of the side front of the dress look as they were looked at', async () => {
+    await expect(files.get('nest-2-side-front.svg')).toMatchFileSnapshot(
+      '../../snapshots/nest-dress-side-front.svg',
+    );
+  });
+});
