@@ -1,3 +1,5 @@
+import { orient2d } from 'robust-predicates';
+
 /** Where two chains of chords cross: which chord of the first, and the parameters on the two curves. */
 export interface ChordMeeting {
   readonly chord: number;
@@ -28,16 +30,17 @@ export function firstMeeting(
     const end = closes && i === 0 ? lastQ - 1 : lastQ;
     const ax = p[2 * i] as number;
     const ay = p[2 * i + 1] as number;
-    const ux = (p[2 * i + 2] as number) - ax;
-    const uy = (p[2 * i + 3] as number) - ay;
+    const bx = p[2 * i + 2] as number;
+    const by = p[2 * i + 3] as number;
     for (let j = start; j <= end; j++) {
-      // From a's start to both ends of b; b must have one on either side of a to cross it.
+      // From the start of the one to both ends of the other, which must have one on either side of it to cross it: told
+      // exactly, or a chord would seem to pass by the end of another that it meets.
       const fx = (q[2 * j] as number) - ax;
       const fy = (q[2 * j + 1] as number) - ay;
       const tx = (q[2 * j + 2] as number) - ax;
       const ty = (q[2 * j + 3] as number) - ay;
-      const sideFrom = ux * fy - uy * fx;
-      const sideTo = ux * ty - uy * tx;
+      const sideFrom = -orient2d(ax, ay, bx, by, q[2 * j] as number, q[2 * j + 1] as number);
+      const sideTo = -orient2d(ax, ay, bx, by, q[2 * j + 2] as number, q[2 * j + 3] as number);
       if ((sideFrom > 0 && sideTo > 0) || (sideFrom < 0 && sideTo < 0) || sideFrom === sideTo) continue;
       const alongB = sideFrom / (sideFrom - sideTo);
       const alongA = (fx * (ty - fy) - fy * (tx - fx)) / (sideTo - sideFrom);

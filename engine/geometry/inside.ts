@@ -1,3 +1,4 @@
+import { orient2d } from 'robust-predicates';
 import { boundsMeet, controlBox, turningParameters } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
@@ -21,11 +22,20 @@ export function contains(outline: Outline, p: Point): boolean {
     for (const piece of monotone(curve, ['y'])) {
       // Half-open, so that a ray through a joint meets exactly one of the two pieces, or both, or neither.
       if (piece.from.y > p.y === piece.to.y > p.y) continue;
-      const at = crossings(piece, level(p.y))[0];
-      if ((at?.point.x ?? piece.to.x) > p.x) inside = !inside;
+      if (passesRightOf(piece, p)) inside = !inside;
     }
   }
   return inside;
+}
+
+/** Whether a piece that runs one way past the level of a point passes on its right: of a line that is told exactly. */
+function passesRightOf(piece: Curve, p: Point): boolean {
+  const { from, to } = piece;
+  if (piece.kind === 'line') {
+    const side = orient2d(from.x, from.y, to.x, to.y, p.x, p.y);
+    return from.y < to.y ? side < 0 : side > 0;
+  }
+  return (crossings(piece, level(p.y))[0]?.point.x ?? to.x) > p.x;
 }
 
 /**

@@ -2,7 +2,8 @@ import { inverse, Matrix } from 'ml-matrix';
 import { factor, solveLower, triangle } from '../../numeric/cholesky.ts';
 import type { MeasurementName } from '../body.ts';
 import { expectedBustPointWidth } from '../bust.ts';
-import { womenLike } from '../population/women.ts';
+import type { Joint } from '../population/joint.ts';
+import { type Near, womenLike } from '../population/women.ts';
 import { usualError } from '../reconcile/usual-error.ts';
 import { underBustForBust } from '../size-table.ts';
 import { statisticsOf } from '../survey.ts';
@@ -25,7 +26,7 @@ export interface Standing {
  * Multivariate Statistical Analysis, 1958, section 2.5).
  */
 export function standingOf(sizes: Sizes): Standing {
-  const women = womenLike(nearTo(sizes));
+  const women = womenNear(nearTo(sizes));
   const places = women.names.flatMap((name, place) => (sizes[name] === undefined ? [] : [place]));
   const names = places.map((place) => women.names[place]);
   const off = Matrix.columnVector(
@@ -54,13 +55,32 @@ export function standingOf(sizes: Sizes): Standing {
   };
 }
 
+/** Kinds kept: a population has some hundreds. */
+const MOST_KINDS = 1000;
+
+/** Women about so large, each kind found once: for nearly every body it would be the slowest part of reading it. */
+const found = new Map<string, Joint>();
+
+function womenNear(near: Near): Joint {
+  const kind = `${near.bustGirth} ${near.underBustGirth} ${near.bustPointWidth} ${near.neckBaseGirth}`;
+  const women = found.get(kind) ?? womenLike(near);
+  if (found.size >= MOST_KINDS) found.clear();
+  found.set(kind, women);
+  return women;
+}
+
+/** Figures of about the same size are taken alike, to so many mm: what is not straight hardly bends between them. */
+const ALIKE = 40;
+
+const about = (mm: number): number => ALIKE * Math.round(mm / ALIKE);
+
 /** Where the relations that are not straight are taken as straight. */
-function nearTo(sizes: Sizes) {
+function nearTo(sizes: Sizes): Near {
   const bustGirth = sizes.bustGirth ?? statisticsOf('bustGirth').mean;
   return {
-    bustGirth,
-    underBustGirth: sizes.underBustGirth ?? underBustForBust.at(bustGirth),
-    bustPointWidth: sizes.bustPointWidth ?? expectedBustPointWidth(bustGirth),
-    neckBaseGirth: sizes.neckBaseGirth ?? statisticsOf('neckBaseGirth').mean,
+    bustGirth: about(bustGirth),
+    underBustGirth: about(sizes.underBustGirth ?? underBustForBust.at(bustGirth)),
+    bustPointWidth: about(sizes.bustPointWidth ?? expectedBustPointWidth(bustGirth)),
+    neckBaseGirth: about(sizes.neckBaseGirth ?? statisticsOf('neckBaseGirth').mean),
   };
 }
