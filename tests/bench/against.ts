@@ -1,5 +1,8 @@
-import { resolve } from 'node:path';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
 import type { evaluate } from '../../engine/evaluate.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { plausibleBodies } from '../plausible-bodies.ts';
@@ -11,7 +14,7 @@ interface Checkout {
   readonly evaluate: typeof evaluate;
 }
 
-const here = new URL('../../', import.meta.url);
+const here = new URL('../../', import.meta.url).pathname;
 
 /** Times each body is drafted by each checkout; the least of them is what neither garbage nor neighbours disturbed. */
 const ROUNDS = 4;
@@ -21,7 +24,7 @@ const ROUNDS = 4;
  * turn in one process, so that a machine that changes its pace changes it for both: medians, best times, their ratios.
  */
 export async function benchAgainst(folder: string, count = 50): Promise<string> {
-  const other = await checkoutIn(pathToFileURL(`${resolve(folder)}/`));
+  const other = await checkoutIn(resolve(folder));
   const own = await checkoutIn(here);
   const bodies = plausibleBodies(count);
   const rows = own.garments.flatMap((draft) => {
@@ -46,10 +49,27 @@ export async function benchAgainst(folder: string, count = 50): Promise<string> 
   ].join('\n');
 }
 
-async function checkoutIn(folder: URL): Promise<Checkout> {
-  const { garments } = await import(new URL('drafts/garments.ts', folder).href);
-  const { evaluate } = await import(new URL('engine/evaluate.ts', folder).href);
-  return { garments, evaluate };
+/** A checkout as it is installed, in one file: tsx gives every function its name as the program runs, which costs. */
+async function checkoutIn(folder: string): Promise<Checkout> {
+  const out = await mkdtemp(join(tmpdir(), 'bodkin-bench-'));
+  const outfile = join(out, 'checkout.mjs');
+  const of = (path: string): string => JSON.stringify(join(folder, path));
+  await build({
+    stdin: {
+      contents: `export { garments } from ${of('drafts/garments.ts')}; export { evaluate } from ${of('engine/evaluate.ts')};`,
+      resolveDir: folder,
+    },
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    outfile,
+    banner: {
+      js: `import { createRequire as requirer } from 'node:module'; const require = requirer(import.meta.url);`,
+    },
+  });
+  const checkout: Checkout = await import(pathToFileURL(outfile).href);
+  await rm(out, { recursive: true });
+  return checkout;
 }
 
 interface Times {

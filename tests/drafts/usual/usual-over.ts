@@ -11,7 +11,10 @@ import { plausibleBodies } from '../../plausible-bodies.ts';
 /** What is drawn to find out, by the front it has: garments with the choices made. */
 const drawn: Readonly<Record<Front, readonly { readonly garment: string; readonly styling: object }[]>> = {
   gathered: [{ garment: 'dress', styling: {} }],
-  plain: [{ garment: 'dress', styling: { shoulder: 'whole', front: 'plain', sleeve: 'plain' } }],
+  plain: [
+    { garment: 'trial', styling: {} },
+    { garment: 'dress', styling: { shoulder: 'whole', front: 'plain', sleeve: 'plain' } },
+  ],
   trial: [{ garment: 'trial', styling: { sleeve: 'plain' } }],
 };
 
