@@ -65,7 +65,7 @@ describe('the page about tracing', () => {
     expect(out).toBe(block('text'));
   });
 
-  test('shows a drawing as any program saves it: labelled layers, transforms, pixels, one name space', () => {
+  test('shows a drawing as a program would save it: labelled layers, transforms, pixels, one name space', () => {
     const svg = block('svg');
     expect(svg).toMatch(/width="\d+px" height="\d+px" viewBox="/);
     expect(svg.match(/<g id="layer\d" aria-label="/g)?.length).toBeGreaterThan(3);
