@@ -7,5 +7,7 @@ export default defineConfig({
     setupFiles: ['.vitest.setup.ts'],
     testTimeout: 60_000,
     isolate: false,
+    // By itself one core is left free: on two it would run on one.
+    maxWorkers: '100%',
   },
 });
