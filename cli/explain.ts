@@ -3,6 +3,7 @@ import { explanations, type KnownCode, knownCodes } from '../engine/issue-codes/
 import { nearestWord } from '../engine/text/nearest-word.ts';
 import { jsonOption } from './options.ts';
 import type { ExplainedResult } from './results/listed.ts';
+import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
@@ -16,9 +17,8 @@ export const explainCommand = (session: Session, finish: (code: ExitCode) => voi
     .action(async (code: string | undefined, options: { readonly json?: true }) => {
       const asked = code === undefined ? knownCodes : [findCode(code)];
       const result: ExplainedResult = asked.map((each) => ({ code: each, means: explanations[each] }));
-      await session.write(
-        options.json ? json(result) : result.map(({ code: each, means }) => `${each}: ${means}\n`).join(''),
-      );
+      if (options.json) await session.write(json(result));
+      else await say(session, result.map(({ code: each, means }) => `${each}: ${means}\n`).join(''), 2);
       finish(0);
     });
 

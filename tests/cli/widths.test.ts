@@ -39,10 +39,27 @@ const forBody = (body: string): readonly (readonly string[])[] => [
   ['body', body, '--sensitivity', '--garment', 'skirt'],
   ['sew', 'dress', '--body', body, '--out', join(folder, 'out')],
   ['teach', 'skirt', '--body', body, '--out', join(folder, 'out')],
+  ['lay', 'bodice', '--body', body, '--width', '1400', '--rounds', '3'],
+  ['grade', 'skirt', '--sizes', chart, '--nearest', body],
   ['print', 'skirt', '--body', body, '--paper', 'a4', '--out', join(folder, 'out', 'skirt.pdf')],
 ];
 
-const commands = ['draft', 'print', 'sew', 'teach', 'walk', 'alter', 'body', 'list'];
+const commands = [
+  'draft',
+  'print',
+  'sew',
+  'teach',
+  'walk',
+  'alter',
+  'body',
+  'list',
+  'lay',
+  'grade',
+  'prove',
+  'explain',
+];
+
+const chart = new URL('../../measurements/charts/en-13402-3-women.yaml', import.meta.url).pathname;
 
 describe.each([60, 80, 120])('on a terminal of %d columns', (columns) => {
   const widest = async (words: readonly string[]): Promise<string> => {
@@ -66,6 +83,9 @@ describe.each([60, 80, 120])('on a terminal of %d columns', (columns) => {
       ...commands.map((command) => [command, '--help']),
       ['list'],
       ['list', '--units', 'in'],
+      ['explain'],
+      ['grade', 'skirt', '--sizes', chart, '--out', join(folder, 'out', 'grade')],
+      ['prove', 'skirt', '--tries', '2', '--workers', '1'],
       ['alter', own, '--edges', 'top,side,hem,front', '--along', 'top..hem', '--spread', '1 1/2 in'],
       ['alter', own, '--mirror', 'nothing'],
       ['walk', 'dres', '--body', own],
