@@ -1,9 +1,11 @@
 import { join } from 'node:path';
+import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import { type Also, alsoWritten } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import { progress } from './progress.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
@@ -44,10 +46,12 @@ export async function draftBodies(
   {
     out,
     date,
+    also,
     json: asJson,
   }: {
     readonly out: string;
     readonly date?: string | undefined;
+    readonly also?: readonly Also[];
     readonly json?: true;
   },
 ): Promise<ExitCode> {
@@ -62,7 +66,8 @@ export async function draftBodies(
         ? { ok: false as const, issues: [issue] }
         : evaluate(draft, named(body, id), styling);
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      const ok = made.ok && folder !== undefined && (await written(join(out, folder), made.value, date));
+      const ok =
+        made.ok && folder !== undefined && (await written(join(out, folder), made.value, date, also));
       all.push({ id, folder, made, ok });
       bar.reached(size > 0 ? line.end / size : 0);
     }
@@ -90,10 +95,17 @@ const named = (body: unknown, id: string | number): unknown =>
   typeof body === 'object' && body !== null && !Array.isArray(body) ? { name: String(id), ...body } : body;
 
 /** Pieces, sheet and report of one body, as for a body alone; whether what was written is true. */
-async function written(folder: string, made: Evaluation, date: string | undefined): Promise<boolean> {
-  const { sheet, pieces, report } = provenSheet(made, { date, notches: notchesOf(made.styling) });
+async function written(
+  folder: string,
+  made: Evaluation,
+  date: string | undefined,
+  also: readonly Also[] | undefined,
+): Promise<boolean> {
+  const print = { date, notches: notchesOf(made.styling) };
+  const { sheet, pieces, report } = provenSheet(made, print);
   const result = json(walkResult(report, made));
-  await writeFiles(folder, new Map([...pieces(), ['sheet.svg', sheet], ['report.json', result]]));
+  const cutting = alsoWritten(also, 'cutting', (flavour) => cuttingFile(made, flavour, print));
+  await writeFiles(folder, new Map([...pieces(), ...cutting, ['sheet.svg', sheet], ['report.json', result]]));
   return report.ok;
 }
 

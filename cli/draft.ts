@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander';
 import { type EarlierOutlines, earlierOutlines } from '../engine/comparison/earlier-outlines.ts';
 import { draftedNow } from '../engine/comparison/known-draft.ts';
+import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Issue, Result } from '../engine/issue.ts';
@@ -9,6 +10,7 @@ import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { draftBodies } from './draft-bodies.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
@@ -46,6 +48,7 @@ interface DraftOptions {
   readonly why?: string;
   readonly units?: Unit;
   readonly before?: string;
+  readonly also?: readonly Also[];
   readonly json?: true;
 }
 
@@ -71,6 +74,7 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
       '--before <file>',
       `${beforeWords}, or earlier measurements: draw its outlines under the new ones`,
     )
+    .addOption(alsoOption())
     .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (name: string, options: DraftOptions) => finish(await draft(session, name, options)));
@@ -108,12 +112,18 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, evaluated.value);
   const pieces = svgs();
-  await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
-  const left = await earlierPieces(options.out, pieces.keys());
+  const also = alsoWritten(options.also, 'cutting', (flavour) =>
+    cuttingFile(evaluated.value, flavour, print),
+  );
+  await writeFiles(
+    options.out,
+    new Map([...pieces, ...also, ['sheet.svg', sheet], ['report.json', json(walked)]]),
+  );
+  const left = await earlierPieces(options.out, [...pieces.keys(), ...also.keys()]);
   if (options.json) {
     const steps = options.steps ? { steps: stepsResult(garment.steps) } : {};
     const why = options.why === undefined ? {} : { why: reasons.map(reasonResult) };
-    const result: DraftedResult = { ...walked, ...steps, ...why };
+    const result: DraftedResult = { ...walked, ...alsoResult(also), ...steps, ...why };
     await session.write(json(result));
   } else {
     const known = { ...evaluated.value, choices: garmentDraft.choices, units };
@@ -121,7 +131,10 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     for (const reason of reasons) await say(session, `${reasonLines(reason, known)}\n`, 2);
     await session.write(heading(session, report));
     await say(session, summary({ ...evaluated.value, report }, reader));
-    tell(session, `wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`);
+    tell(
+      session,
+      `wrote ${pieces.size} pieces${alsoWords(also)}, sheet.svg and report.json into ${options.out}\n`,
+    );
   }
   if (earlier) tell(session, drawnWords(earlier.outlines));
   if (left.length > 0)

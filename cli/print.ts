@@ -1,5 +1,6 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
+import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
@@ -7,6 +8,7 @@ import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
 import type { Unit } from '../engine/text/units.ts';
+import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { readFonts } from './fonts.ts';
 import { heading } from './heading.ts';
 import {
@@ -36,6 +38,7 @@ interface PrintCommandOptions {
   readonly set?: readonly string[];
   readonly date?: string;
   readonly units?: Unit;
+  readonly also?: readonly Also[];
   readonly json?: true;
 }
 
@@ -58,6 +61,7 @@ export const printCommand = (session: Session, finish: (code: ExitCode) => void)
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(dateOption())
+    .addOption(alsoOption())
     .addOption(unitsOption())
     .addOption(jsonOption())
     .addHelpText('after', help)
@@ -83,12 +87,17 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   if (!printed.ok) throw new Unusable(printed.issues, units);
   const title = `${garment.name} for ${garment.body}`;
   const pdf = await pdfOf(printed.value.pages, title, await readFonts());
-  await writeFiles(dirname(asked.out), new Map([[basename(asked.out), pdf]]));
-  if (asked.json) await session.write(json(printResult(report, paper.value, printed.value)));
+  const file = basename(asked.out);
+  const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>
+    cuttingFile(evaluated.value, flavour, options),
+  );
+  await writeFiles(dirname(asked.out), new Map<string, string | Uint8Array>([[file, pdf], ...also]));
+  if (asked.json)
+    await session.write(json({ ...printResult(report, paper.value, printed.value), ...alsoResult(also) }));
   else {
     await session.write(heading(session, report));
     await say(session, printSummary(paper.value, printed.value, reader));
-    tell(session, `wrote ${asked.out}\n`);
+    tell(session, `wrote ${asked.out}${alsoWords(also)}\n`);
   }
   sayIssues(session, report.issues, units);
   return report.ok ? 0 : 1;

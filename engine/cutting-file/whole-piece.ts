@@ -20,7 +20,7 @@ interface Fold {
 
 /**
  * A piece that is cut on the fold, unfolded, so that it can be cut from one layer: its other half is the mirror image of the
- * first, to the last digit, and the fold becomes a line across it. Edges and notches of the other half are called “other ...”.
+ * first, to the last digit, and the fold becomes a line across it. Edges and notches of the other half are called “... (other half)”.
  *
  * Where the fold runs along the grain the halves are a left and a right: lines inside go on across the fold, and marks
  * are there twice. Where it runs across the grain the cloth is laid double, and lines and marks stay on the layer
@@ -69,7 +69,7 @@ export function wholePiece(finished: FinishedPiece): FinishedPiece {
   };
 }
 
-const otherName = (name: string): string => `other ${name}`;
+const otherName = (name: string): string => `${name} (other half)`;
 
 /** The fold of a piece that is cut on it and no other way. */
 function foldOf({ edges, cut }: Piece): Fold | undefined {
