@@ -3,10 +3,10 @@ import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Result } from '../engine/issue.ts';
-import type { Draft } from '../engine/pattern/draft.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { type Also, alsoWritten } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
+import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
 import { say, tell } from './say.ts';
@@ -40,19 +40,16 @@ const columns: readonly Column[] = [
  */
 export async function draftBodies(
   session: Session,
-  draft: Draft,
-  styling: object,
+  { draft, styling, date }: AskedGarment,
   file: string,
   {
     out,
-    date,
     also,
     json: asJson,
   }: {
     readonly out: string;
-    readonly date?: string | undefined;
-    readonly also?: readonly Also[];
-    readonly json?: true;
+    readonly also?: readonly Also[] | undefined;
+    readonly json?: true | undefined;
   },
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
