@@ -5,7 +5,7 @@ import type { Garment } from '../pattern/garment.ts';
 import { drawing } from '../render/drawing.ts';
 import { finishedPieces } from '../render/finish.ts';
 import { boxOf, type FinishedPiece } from '../render/finished-piece.ts';
-import { standInRows } from '../render/layout.ts';
+import { type Shelves, type Size, standInRows } from '../render/layout.ts';
 import { lettered } from '../render/lettering.ts';
 import type { PrintOptions } from '../render/print-options.ts';
 import { testSquares, testSquaresSize } from '../render/test-squares.ts';
@@ -75,7 +75,10 @@ function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintO
   }));
   const names = blockNames(whole.map(({ finished: { piece }, size }) => ({ piece, size })));
   const boxes = whole.map(({ finished }) => boxOf(finished));
-  const { corners, paper } = standInRows([...boxes, testSquaresSize], tableWidth, gap);
+  const { corners, paper } = shelves(
+    [...whole.map(({ size }) => size), undefined],
+    [...boxes, testSquaresSize],
+  );
   const cornerOf = (i: number): Point => corners[i] ?? point(gap, gap);
   // Down the paper is up in the file, which has no negative places.
   const onTable = ({ x, y }: Point): Point => point(x, paper.height - y);
@@ -94,4 +97,25 @@ function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintO
     { blocks, beside: drawnInk(squares, flavour, onTable), width: paper.width, height: paper.height },
     versionOf[flavour],
   );
+}
+
+/** Where each rectangle stands: in rows, those of one size together, sizes one below the other. */
+function shelves(sizes: readonly (string | undefined)[], boxes: readonly Size[]): Shelves {
+  const corners: Point[] = [];
+  let [width, height] = [0, 0];
+  for (const size of new Set(sizes)) {
+    const own = [...boxes.keys()].filter((i) => sizes[i] === size);
+    const stood = standInRows(
+      own.flatMap((i) => boxes[i] ?? []),
+      tableWidth,
+      gap,
+    );
+    for (const [k, i] of own.entries()) {
+      const { x, y } = stood.corners[k] ?? point(gap, gap);
+      corners[i] = point(x, y + height);
+    }
+    width = Math.max(width, stood.paper.width);
+    height += stood.paper.height;
+  }
+  return { corners, paper: { width, height } };
 }
