@@ -1,4 +1,4 @@
-"""Reads a cutting file with ezdxf, audits it, and prints what it holds as JSON."""
+"""Reads cutting files with ezdxf, audits them, and prints what they hold as JSON."""
 
 import json
 import sys
@@ -6,11 +6,16 @@ from collections import Counter, defaultdict
 
 import ezdxf
 from ezdxf import path
+from ezdxf.lldxf.encoding import decode_dxf_unicode
 from ezdxf.math import area
+from ezdxf.tools.text import caret_decode
 
 FLAT = 0.001
-doc = ezdxf.readfile(sys.argv[1])
-audit = doc.audit()
+
+
+def said(text):
+    """What is written, by the decoders that this library has for it; opening a file it leaves them out."""
+    return caret_decode(decode_dxf_unicode(text))
 
 
 def flattened(entity):
@@ -30,31 +35,33 @@ def name_of(entity):
     return next((name[6:] for name in names if name.startswith("edge: ")), "")
 
 
-blocks = {}
-for insert in doc.modelspace().query("INSERT"):
-    block = doc.blocks.get(insert.dxf.name)
-    lengths = defaultdict(float)
-    for entity in block.query('*[layer=="STITCH"]'):
-        points = flattened(entity)
-        lengths[name_of(entity)] += sum(a.distance(b) for a, b in zip(points, points[1:]))
-    cut = [flattened(entity) for entity in block.query('*[layer=="CUT"]')]
-    blocks[insert.dxf.name] = {
-        "attributes": {one.dxf.tag: one.dxf.text for one in insert.attribs},
-        "layers": Counter(one.dxf.layer for one in block if one.dxftype() != "ATTDEF"),
-        "area": closed_area(cut),
-        "lengths": lengths,
-        "words": [one.plain_text() for one in block.query("TEXT")],
+def read(file):
+    """What a file holds, and what the audit says of it."""
+    doc = ezdxf.readfile(file)
+    audit = doc.audit()
+    blocks = {}
+    for insert in doc.modelspace().query("INSERT"):
+        block = doc.blocks.get(insert.dxf.name)
+        lengths = defaultdict(float)
+        for entity in block.query('*[layer=="STITCH"]'):
+            points = flattened(entity)
+            lengths[name_of(entity)] += sum(a.distance(b) for a, b in zip(points, points[1:]))
+        cut = [flattened(entity) for entity in block.query('*[layer=="CUT"]')]
+        blocks[insert.dxf.name] = {
+            "attributes": {one.dxf.tag: said(one.dxf.text) for one in insert.attribs},
+            "layers": Counter(one.dxf.layer for one in block if one.dxftype() != "ATTDEF"),
+            "area": closed_area(cut),
+            "lengths": lengths,
+            "words": [said(one.dxf.text) for one in block.query("TEXT")],
+        }
+    return {
+        "version": doc.dxfversion,
+        "units": doc.header.get("$INSUNITS"),
+        "errors": [one.message for one in audit.errors],
+        "fixes": [one.message for one in audit.fixes],
+        "layers": [layer.dxf.name for layer in doc.layers],
+        "blocks": blocks,
     }
 
-print(
-    json.dumps(
-        {
-            "version": doc.dxfversion,
-            "units": doc.header.get("$INSUNITS"),
-            "errors": [one.message for one in audit.errors],
-            "fixes": [one.message for one in audit.fixes],
-            "layers": [layer.dxf.name for layer in doc.layers],
-            "blocks": blocks,
-        }
-    )
-)
+
+print(json.dumps([read(file) for file in sys.argv[1:]]))

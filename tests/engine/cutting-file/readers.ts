@@ -4,7 +4,11 @@ const python = '/usr/bin/python3';
 
 const ran = (command: string, words: readonly string[]): string | undefined => {
   try {
-    return execFileSync(command, words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1e8 });
+    return execFileSync(command, words, {
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+      maxBuffer: 1e8,
+    });
   } catch {
     return undefined;
   }
@@ -50,16 +54,17 @@ export interface Audited {
   readonly blocks: Readonly<Record<string, AuditedBlock>>;
 }
 
-/** Reads a file with ezdxf, audits it and measures its blocks. */
-export const audited = (file: string): Audited => {
-  const said = ran(python, [new URL('audit.py', import.meta.url).pathname, file]);
-  if (said === undefined) throw new Error(`ezdxf cannot read ${file}`);
+/** Reads files with ezdxf, audits them and measures their blocks. */
+export function audited(files: readonly string[]): readonly Audited[] {
+  const said = ran(python, [new URL('audit.py', import.meta.url).pathname, ...files]);
+  if (said === undefined) throw new Error('ezdxf cannot read what was written');
   return JSON.parse(said);
-};
+}
 
 /** What ogrinfo says of a file: how many things there are to draw, blocks inserted, and how far they reach. */
 export function surveyed(file: string): { readonly count: number; readonly extent: readonly number[] } {
   const said = ran('ogrinfo', ['-ro', '-al', '-so', file]) ?? '';
-  const numbers = /Extent: \(([^,]+), ([^)]+)\) - \(([^,]+), ([^)]+)\)/.exec(said)?.slice(1).map(Number) ?? [];
+  const numbers =
+    /Extent: \(([^,]+), ([^)]+)\) - \(([^,]+), ([^)]+)\)/.exec(said)?.slice(1).map(Number) ?? [];
   return { count: Number(/Feature Count: (\d+)/.exec(said)?.[1]), extent: numbers };
 }
