@@ -26,10 +26,10 @@ interface PrintCommandOptions extends GarmentOptions {
 const help = `
 The PDF is drawn at 1:1. Print it at 100 %, “actual size”, never fitted to the page.
 
-On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with the map of the tiles, a 50-mm and a 2-in test square, and the pieces to cut. Cut each tile along its dotted line on the left and at the top, lay it over the strip of the tile before it so that the crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or a projector is printed whole. A projector’s page has a grid of 50-mm squares to set the projector by, or of 2-in squares for inches.
+On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with the map of the tiles, a 50-mm and a 2-in test square, and the pieces to cut. Cut each tile along its dotted line on the left and at the top, lay it over the strip of the tile before it so that the crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or a projector is printed whole. A roll has marks every 500 mm at its edges, or every 20 in, to measure its length by. A projector’s page has a grid of 50-mm squares to set the projector by, or of 2-in squares for inches.
 
   bodkin print dress --body leading-lady.yaml --paper a4 --out dress.pdf
-  bodkin print dress --body leading-lady.yaml --paper roll:914 --out plotter.pdf`;
+  bodkin print dress --body leading-lady.yaml --paper roll:914 --out plotter.pdf --also dxf`;
 
 /** `bodkin print`: a garment for one body as a PDF, written whole or not at all. */
 export const printCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
