@@ -63,8 +63,7 @@ const header = ({ width, height }: CuttingDrawing, version: Version, to: Numberi
   // 4: millimetres. Newer than R12, whose readers pass over it.
   [9, '$INSUNITS'],
   [70, 4],
-  [9, '$MEASUREMENT'],
-  [70, 1],
+  ...to.modern([9, '$MEASUREMENT'], [70, 1]),
   [9, '$LUNITS'],
   [70, 2],
   [9, '$EXTMIN'],
