@@ -9,11 +9,11 @@ import type { Drawn } from './drawn.ts';
 import type { Flavour } from './flavour.ts';
 import { type LayerName, layerOf } from './layers.ts';
 
-/**
- * How far polylines may stray from curves, mm; a cutting line's only outward. The rest up to 0.05 is for the digits they are
- * written in.
- */
-export const FLATTENED = 0.0499;
+/** How far the polyline of a cutting line may lie outside it, mm: with the digits it is written in, up to 0.05. */
+const OUTWARD = 0.0499;
+
+/** How far any other polyline may stray, mm: ten seams of a girth are then walked to far less than 0.1 mm. */
+const FOLLOWED = 0.02;
 
 /** Height of capitals, which this format counts by, as a share of the font size. */
 const CAPITALS = 0.7;
@@ -54,7 +54,7 @@ function drawn(ink: Ink, layer: LayerName, flavour: Flavour, to: Transform): rea
 
 function asLine(chain: Chain, layer: LayerName, to: Transform): readonly Drawn[] {
   const { curves, closed = false } = chain;
-  const points = distinct(chain.class === 'cut' ? outwardPoints(curves, FLATTENED) : followed(curves));
+  const points = distinct(chain.class === 'cut' ? outwardPoints(curves, OUTWARD) : followed(curves));
   const [first, last] = [points[0], points.at(-1)];
   const meets = first && last && points.length > 2 && distance(first, last) <= COINCIDENCE;
   const corners = closed && meets ? points.slice(0, -1) : points;
@@ -83,7 +83,7 @@ function asCurves({ curves, closed, names: own }: Chain, layer: LayerName, to: T
 /** Places along a chain of curves that the straight lines between them follow it by. */
 function followed(curves: readonly Curve[]): readonly Point[] {
   const points = curves.flatMap((curve) => {
-    const ends = chordPoints(curve, FLATTENED);
+    const ends = chordPoints(curve, FOLLOWED);
     return Array.from({ length: ends.length / 2 - 1 }, (_, i) =>
       point(ends[2 * i] ?? 0, ends[2 * i + 1] ?? 0),
     );

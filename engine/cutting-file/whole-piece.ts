@@ -1,7 +1,9 @@
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeLength, edgeStart, reversedEdge } from '../geometry/edge.ts';
 import { isStraight } from '../geometry/inflections.ts';
+import { crossings } from '../geometry/intersect.ts';
 import { distance, moved, type Point, vectorBetween } from '../geometry/point.ts';
+import { part, reversed } from '../geometry/split.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { mirroredIn, type Transform, transformedCurve, transformedEdge } from '../geometry/transform.ts';
 import { angleOf, cross, dot, scaled, unit, type Vector } from '../geometry/vector.ts';
@@ -100,9 +102,26 @@ function offFold(cut: readonly Curve[], fold: Fold): readonly Curve[] | undefine
   const [start] = starts;
   if (start === undefined || starts.length > 1) return undefined;
   const turned = [...cut.slice(start), ...cut.slice(0, start)];
-  return turned
-    .slice(0, runs.filter((onIt) => !onIt).length)
-    .map((curve) => transformedCurve(curve, onto(fold)));
+  const open = turned.slice(0, runs.filter((onIt) => !onIt).length);
+  const backwards = (curves: readonly Curve[]): readonly Curve[] => curves.toReversed().map(reversed);
+  return backwards(fromFold(backwards(fromFold(open, fold)), fold)).map((curve) =>
+    transformedCurve(curve, onto(fold)),
+  );
+}
+
+/**
+ * A cutting line that begins at the fold, without what lies beyond it: an allowance at a point on the fold ends there square
+ * to its edge, and where cloth is folded, or the other half begins, there is no more of it.
+ */
+function fromFold(curves: readonly Curve[], fold: Fold): readonly Curve[] {
+  const side = (p: Point): number => cross(fold.along, vectorBetween(fold.from, p));
+  const cloth = Math.sign(curves.reduce((sum, { to }) => sum + side(to), 0));
+  const back = curves.findIndex(({ to }) => cloth * side(to) > STRAIGHT);
+  const strays = curves.slice(0, back).some(({ to }) => cloth * side(to) < -STRAIGHT);
+  const crossing = curves[back];
+  if (!strays || !crossing) return curves;
+  const met = crossings(crossing, { through: fold.from, heading: fold.along }).at(-1);
+  return met ? [part(crossing, met.t, 1), ...curves.slice(back + 1)] : curves;
 }
 
 /** Puts what lies on the fold on it exactly, so that the halves meet. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { wholePiece } from '../../../engine/cutting-file/whole-piece.ts';
 import { cuttingLines } from '../../../engine/finishing/cut-lines.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
+import { isSimple } from '../../../engine/geometry/inside.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
@@ -114,6 +115,33 @@ describe('a piece on the fold, unfolded', () => {
       'balance (other half)',
     ]);
   });
+});
+
+it('at a point on the fold both halves end in a corner, where their allowances meet', () => {
+  const pointed: Piece = {
+    ...half,
+    edges: polygon(
+      'apron',
+      [
+        [0, 100],
+        [100, 0],
+        [100, 200],
+        [0, 200],
+      ],
+      [
+        ['top', {}],
+        ['side', {}],
+        ['hem', { turn: 'hem', allowance: 30 }],
+        ['centre', { turn: 'fold', allowance: 0 }],
+      ],
+    ).edges,
+    lines: [],
+  };
+  const { cut } = wholePiece(finished(pointed));
+  expect(isSimple([{ name: 'cut', curves: cut }])).toBe(true);
+  // The parallels of two lines at 45 degrees, 10 mm away, meet 10 times the root of two above their point.
+  const corner = cut.map(({ from }) => from).find(({ x, y }) => Math.abs(x) < 1e-6 && y < 100);
+  expect(corner?.y).toBeCloseTo(100 - 10 * Math.SQRT2, 4);
 });
 
 it('folded across the grain a piece is laid double: lines and marks stay on the layer they are drawn on', () => {
