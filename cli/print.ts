@@ -1,7 +1,10 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
+import type { Report } from '../engine/checks/report.ts';
 import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
+import type { Issue } from '../engine/issue.ts';
+import { pdfFaults } from '../engine/proven-pdf.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
@@ -54,10 +57,10 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const drafted = await draftedGarment(session, garmentAsked, asked);
   const { garment, cutLines, styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
-  const { report } = provenSheet(drafted, options);
   const printed = used(printPages(garment, cutLines, paper, options), reader.units);
   const title = `${garment.name} for ${garment.body}`;
   const pdf = await pdfOf(printed.pages, title, await readFonts());
+  const report = withIssues(provenSheet(drafted, options).report, pdfFaults(drafted, pdf));
   const file = basename(asked.out);
   const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>
     cuttingFile(drafted, flavour, options),
@@ -73,3 +76,9 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
     },
   });
 }
+
+const withIssues = (report: Report, issues: readonly Issue[]): Report => ({
+  ...report,
+  ok: report.ok && issues.length === 0,
+  issues: [...report.issues, ...issues],
+});
