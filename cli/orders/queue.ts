@@ -50,7 +50,7 @@ export async function openQueue(
   code: string,
   ackWait = usualAckWait,
 ): Promise<Queue> {
-  const { jetstream, jetstreamManager } = await import('@nats-io/jetstream');
+  const { jetstream, jetstreamManager } = await import('./nats.ts');
   const stream = `bodkin-${store.id}`;
   const subject = `bodkin.${store.id}.${code}`;
   const js = jetstream(connection);
@@ -58,7 +58,8 @@ export async function openQueue(
   try {
     manager = await jetstreamManager(connection);
   } catch (error) {
-    throw refused('keeps no streams: start it with JetStream (nats-server -js)', error);
+    const none = error instanceof Error && error.name === 'JetStreamNotEnabled';
+    throw refused(none ? 'keeps no streams: start it with JetStream (nats-server -js)' : 'is silent', error);
   }
   const consumer = async (): Promise<Consumer> => {
     await manager.streams.add({

@@ -14,7 +14,7 @@ const patience = 10_000;
 export async function connectTo(url: string, creds: string | undefined): Promise<NatsConnection> {
   const servers = addressOf(url);
   // Loaded here because no other command needs it.
-  const { connect, credsAuthenticator } = await import('@nats-io/transport-node');
+  const { connect, credsAuthenticator } = await import('./nats.ts');
   const { BODKIN_NATS_CREDS, BODKIN_NATS_USER, BODKIN_NATS_PASSWORD, BODKIN_NATS_TOKEN } = process.env;
   const file = creds ?? BODKIN_NATS_CREDS;
   const who = file
