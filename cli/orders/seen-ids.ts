@@ -25,33 +25,30 @@ export class SeenIds {
 
   #grow(): void {
     const larger = new Uint32Array(this.#table.length * 2);
-    for (let at = 0; at < this.#table.length; at += words) {
-      const place = this.#table.subarray(at, at + words);
-      if (!isFree(place)) put(larger, place);
-    }
+    for (let at = 0; at < this.#table.length; at += words)
+      if (this.#table[at] !== 0) put(larger, this.#table.subarray(at, at + words));
     this.#table = larger;
   }
 }
 
-/** Never all zero: that is a free place. */
+/** Its first word is never zero: that is a free place. */
 function digestOf(id: string): Uint32Array {
   const bytes = createHash('sha256').update(foldedId(id)).digest();
-  const digest = Uint32Array.from({ length: words }, (_, i) => bytes.readUInt32LE(4 * i));
+  const digest = new Uint32Array(words);
+  for (let i = 0; i < words; i++) digest[i] = bytes.readUInt32LE(4 * i);
   digest[0] = (digest[0] ?? 0) | 1;
   return digest;
 }
 
-const isFree = (place: Uint32Array): boolean => place.every((word) => word === 0);
-
 /** Puts a digest into a table that has room; false when it is there. */
-function put(table: Uint32Array, digest: Uint32Array): boolean {
+function put(table: Uint32Array, [a = 0, b = 0, c = 0]: Uint32Array): boolean {
   const places = table.length / words;
-  for (let at = (digest[1] ?? 0) % places; ; at = (at + 1) % places) {
-    const place = table.subarray(at * words, (at + 1) * words);
-    if (isFree(place)) {
-      place.set(digest);
+  for (let place = b % places; ; place = (place + 1) % places) {
+    const at = place * words;
+    if (table[at] === 0) {
+      table.set([a, b, c], at);
       return true;
     }
-    if (place.every((word, i) => word === digest[i])) return false;
+    if (table[at] === a && table[at + 1] === b && table[at + 2] === c) return false;
   }
 }
