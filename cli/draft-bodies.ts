@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Result } from '../engine/issue.ts';
-import type { Draft } from '../engine/pattern/draft.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import { bodyFiles, namedBody } from './body-files.ts';
+import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
 import { say, tell } from './say.ts';
@@ -37,18 +37,9 @@ const columns: readonly Column[] = [
  */
 export async function draftBodies(
   session: Session,
-  draft: Draft,
-  styling: object,
+  { draft, styling, date }: AskedGarment,
   file: string,
-  {
-    out,
-    date,
-    json: asJson,
-  }: {
-    readonly out: string;
-    readonly date?: string | undefined;
-    readonly json?: true;
-  },
+  { out, json: asJson }: { readonly out: string; readonly json?: true | undefined },
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
   const bar = progress(session, 'drafting');

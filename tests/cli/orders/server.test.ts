@@ -46,7 +46,7 @@ describe.skipIf(binary === undefined)(
       const words = ['collect', join(folder, 'answers.ndjson'), '--orders', file, '--out'];
       expect((await bodkin([...words, join(folder, 'serial')])).code).toBe(2);
       serial = await filesBelow(join(folder, 'serial'));
-      expect(serial.size).toBe(1 + 17 + 2 * 5);
+      expect(serial.size).toBe(1 + 17 + 3 * 5);
     }, 120_000);
 
     afterAll(async () => {
@@ -93,7 +93,7 @@ describe.skipIf(binary === undefined)(
     async function expectSerial(store: string): Promise<void> {
       const out = `${store}-out`;
       const { code, err } = await bodkin(['collect', '--store', store, '--out', out]);
-      expect(err).toContain('wrote 27 files');
+      expect(err).toContain('wrote 32 files');
       expect(code).toBe(2);
       const collected = await filesBelow(out);
       expect([...collected.keys()]).toEqual([...serial.keys()]);
