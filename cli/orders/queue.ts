@@ -54,13 +54,7 @@ export async function openQueue(
   const stream = `bodkin-${store.id}`;
   const subject = `bodkin.${store.id}.${code}`;
   const js = jetstream(connection);
-  let manager: JetStreamManager;
-  try {
-    manager = await jetstreamManager(connection);
-  } catch (error) {
-    const none = error instanceof Error && error.name === 'JetStreamNotEnabled';
-    throw refused(none ? 'keeps no streams: start it with JetStream (nats-server -js)' : 'is silent', error);
-  }
+  const manager = await managed(() => jetstreamManager(connection));
   const consumer = async (): Promise<Consumer> => {
     await manager.streams.add({
       name: stream,
@@ -81,13 +75,13 @@ export async function openQueue(
     return js.consumers.get(stream, code);
   };
   let shared: Consumer;
-  let beat: number;
   try {
     shared = await consumer();
-    beat = ((await shared.info()).config.ack_wait ?? usualAckWait * nanoseconds) / nanoseconds / 3;
   } catch (error) {
     throw refused('does not make the queue', error);
   }
+  const { ack_wait = usualAckWait * nanoseconds } = (await shared.info(true)).config;
+  const beat = ack_wait / nanoseconds / 3;
   return {
     publish: async (chunk, again) => {
       const id = `${code}.${chunk}${again ? `.${Date.now()}` : ''}`;
@@ -114,6 +108,20 @@ export async function openQueue(
       return info !== undefined && info.num_pending === 0 && info.num_ack_pending === 0;
     },
   };
+}
+
+/** A server that is just coming back is asked again, for half a minute. */
+async function managed(ask: () => Promise<JetStreamManager>): Promise<JetStreamManager> {
+  for (let left = 6; ; left--) {
+    try {
+      return await ask();
+    } catch (error) {
+      const name = error instanceof Error ? error.name : '';
+      if (name === 'JetStreamNotEnabled')
+        throw refused('keeps no streams: start it with JetStream (nats-server -js)', error);
+      if (name !== 'TimeoutError' || left === 0) throw refused('is silent', error);
+    }
+  }
 }
 
 function taskOf(message: JsMsg, beat: number): Task {

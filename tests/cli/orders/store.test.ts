@@ -40,7 +40,7 @@ async function workedOff(name: string): Promise<string> {
 
 const collect = (...words: string[]) => bodkin(['collect', ...words, '--json']);
 
-describe('orders on one machine', () => {
+describe('orders on one machine', { timeout: 180_000 }, () => {
   it('are the same files as many bodies drafted, by filter, from a store, and on two threads', async () => {
     const rows = (await readFile(file, 'utf8'))
       .trim()
@@ -228,7 +228,7 @@ async function filled(path: string): Promise<void> {
     );
 }
 
-describe('a full disk', () => {
+describe('a full disk', { timeout: 180_000 }, () => {
   it('is waited for: nothing is lost, and the bytes are as ever', async ({ skip }) => {
     const disk = join(folder, 'disk');
     await mkdir(disk);
