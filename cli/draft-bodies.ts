@@ -1,11 +1,9 @@
 import { join } from 'node:path';
-import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
-import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Result } from '../engine/issue.ts';
-import { provenSheet } from '../engine/proven-sheet.ts';
-import { type Also, alsoWritten } from './also.ts';
+import type { Also } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
+import { bodyFiles, namedBody } from './body-files.ts';
 import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
@@ -15,7 +13,7 @@ import type { ExitCode, Session } from './session.ts';
 import { type Column, table } from './table.ts';
 import { unusable } from './unusable.ts';
 import { readLine } from './walk-line.ts';
-import { issuesResult, json, walkResult } from './walk-result.ts';
+import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
 /** What became of one body of a file. */
@@ -61,7 +59,7 @@ export async function draftBodies(
       const { id, body, issue } = readLine(line.number, line.text);
       const made = issue
         ? { ok: false as const, issues: [issue] }
-        : evaluate(draft, named(body, id), styling);
+        : evaluate(draft, namedBody(body, id), styling);
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
       const ok =
         made.ok && folder !== undefined && (await written(join(out, folder), made.value, date, also));
@@ -87,10 +85,6 @@ export async function draftBodies(
   return all.some(({ made }) => !made.ok) ? 2 : all.some(({ ok }) => !ok) ? 1 : 0;
 }
 
-/** A body without a name is called by what the file calls it. */
-const named = (body: unknown, id: string | number): unknown =>
-  typeof body === 'object' && body !== null && !Array.isArray(body) ? { name: String(id), ...body } : body;
-
 /** Pieces, sheet and report of one body, as for a body alone; whether what was written is true. */
 async function written(
   folder: string,
@@ -98,11 +92,8 @@ async function written(
   date: string | undefined,
   also: readonly Also[] | undefined,
 ): Promise<boolean> {
-  const print = { date, notches: notchesOf(made.styling) };
-  const { sheet, pieces, report } = provenSheet(made, print);
-  const result = json(walkResult(report, made));
-  const cutting = alsoWritten(also, 'cutting', (flavour) => cuttingFile(made, flavour, print));
-  await writeFiles(folder, new Map([...pieces(), ...cutting, ['sheet.svg', sheet], ['report.json', result]]));
+  const { report, reportFile, drawings, cuttingFiles } = bodyFiles(made, date);
+  await writeFiles(folder, new Map([...drawings(), ...cuttingFiles(also), ...reportFile()]));
   return report.ok;
 }
 
