@@ -3,6 +3,7 @@ import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { rounded } from '../engine/text/figure.ts';
 import { withoutMark } from './read-data.ts';
 import type { WalkedLineResult } from './results/report.ts';
 import type { ExitCode } from './session.ts';
@@ -65,7 +66,7 @@ function answer(
       join: largest(report?.joins.map((join) => join.angle)),
       girth: largest(report?.girths.map((girth) => girth.error)),
     },
-    milliseconds: Math.round(milliseconds * 100) / 100,
+    milliseconds: rounded(milliseconds, 2),
     ...(lengths && lengthsOf(evaluated.ok ? evaluated.value : undefined)),
   };
   return { text: `${JSON.stringify(result)}\n`, code: report ? (ok ? 0 : 1) : 2 };
@@ -74,18 +75,18 @@ function answer(
 /** Finished girths by level, and the length of every edge by piece, mm; nothing in them where nothing was drafted. */
 const lengthsOf = (made: Evaluation | undefined) => ({
   girths: Object.fromEntries(
-    made?.report.girths.map(({ level, finished }) => [level, rounded(finished)]) ?? [],
+    made?.report.girths.map(({ level, finished }) => [level, rounded(finished, decimals)]) ?? [],
   ),
   edges: Object.fromEntries(
     made?.garment.pieces.map(({ name, edges }) => [
       name,
-      Object.fromEntries(edges.map((edge) => [edge.name, rounded(edgeLength(edge))])),
+      Object.fromEntries(edges.map((edge) => [edge.name, rounded(edgeLength(edge), decimals)])),
     ]) ?? [],
   ),
 });
 
-/** To a thousandth of a millimetre. */
-const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
+/** Decimals of a length, mm. */
+const decimals = 3;
 
 /** A fault of the program on one body must not take the results of all others with it. */
 function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluation> {

@@ -1,9 +1,10 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { Seam } from '../../engine/pattern/seam.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { exposed, type FinishStyling, insideBodice, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
+import { amounts, workroomRules as workroom } from '../workroom-rules.ts';
 import type { PlainSleeveTable, PuffStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 

@@ -57,7 +57,7 @@ const ROUGHLY = 0.1;
 /** A curve as straight strokes that stay within 0.1 mm of it. */
 export const strokes = (curve: Curve): Stroke[] => chordsOf(curve, ROUGHLY);
 
-interface Spot {
+interface LabelSpot {
   readonly middle: Point;
   readonly room: number;
 }
@@ -71,7 +71,7 @@ function roomiest(
   drawn: readonly Stroke[],
   width: number,
   height: number,
-): Spot | undefined {
+): LabelSpot | undefined {
   const corners = polygonOf(outline, ROUGHLY);
   const left = Math.min(...corners.map(({ x }) => x)) + width / 2;
   const right = Math.max(...corners.map(({ x }) => x)) - width / 2;
@@ -79,7 +79,7 @@ function roomiest(
   const bottom = Math.max(...corners.map(({ y }) => y)) - height / 2;
   const grid = Math.min(width, height) / STEPS_ACROSS;
 
-  let best: Spot | undefined;
+  let best: LabelSpot | undefined;
   let inTheWay: Stroke | undefined;
   const consider = (middle: Point): void => {
     const rectangle = { middle, width, height };

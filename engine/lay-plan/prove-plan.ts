@@ -6,7 +6,7 @@ import { scaledFrom, transformedEdge } from '../geometry/transform.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { overlap } from '../lay/proof.ts';
-import { type Found, readMarkup } from '../reading/read-markup.ts';
+import { type FoundElement, readMarkup } from '../reading/read-markup.ts';
 import { readPath } from '../reading/read-path.ts';
 import type { LaidPiece } from './laid-piece.ts';
 import { clear } from './outward.ts';
@@ -34,10 +34,10 @@ export function provePlan(
 ): Issue[] {
   const markup = readMarkup(svg);
   if (!markup.ok) return [...markup.issues];
-  const group = markup.value.find(({ attributes }) => attributes.class === 'lay');
+  const group = markup.value.elements.find(({ attributes }) => attributes.class === 'lay');
   if (!group) return [issue('plan-unreadable', '', 'The plan that was written cannot be read.')];
   const number = (name: string): number => Number(group.attributes[name]);
-  const drawn = markup.value
+  const drawn = markup.value.elements
     .filter(({ name, attributes }) => name === 'path' && attributes.class === 'outline')
     .map((found) => drawnCopy(found, number('data-scale'), number('data-left'), number('data-top')));
   const copies = drawn.flatMap((copy) => copy ?? []);
@@ -57,7 +57,7 @@ export function provePlan(
   ];
 }
 
-function drawnCopy(found: Found, scale: number, left: number, top: number): DrawnCopy | undefined {
+function drawnCopy(found: FoundElement, scale: number, left: number, top: number): DrawnCopy | undefined {
   const { d = '', 'data-piece': piece = '' } = found.attributes;
   const read = readPath(d);
   if (!read.ok || !read.closed || found.transformed) return undefined;

@@ -1,5 +1,4 @@
-import type { Ring } from './convex-parts.ts';
-import { convexParts } from './convex-parts.ts';
+import { convexParts, type Ring } from './convex-parts.ts';
 import { doubledArea, inWay, type LayShape, type Way } from './problem.ts';
 
 /** A shape in one of its ways, about the middle of its box. */

@@ -28,7 +28,7 @@ export interface Seam {
 }
 
 /** The corner of a piece between a running edge (a waist, an armhole) and the seam that ends there. */
-export interface Corner {
+export interface SeamCorner {
   readonly piece: string;
   readonly edge: string;
   readonly seam: string;
@@ -37,9 +37,9 @@ export interface Corner {
 /** A place where a line must run on without a corner once sewn. */
 export type Join =
   /** Across a seam, from one piece to its neighbour. */
-  | { readonly kind: 'across'; readonly name: string; readonly a: Corner; readonly b: Corner }
+  | { readonly kind: 'across'; readonly name: string; readonly a: SeamCorner; readonly b: SeamCorner }
   /** Across a fold or centre line, to its own mirror image. */
-  | { readonly kind: 'mirror'; readonly name: string; readonly a: Corner }
+  | { readonly kind: 'mirror'; readonly name: string; readonly a: SeamCorner }
   /** From one edge of a piece to the next edge of the same piece. */
   | {
       readonly kind: 'along';

@@ -30,7 +30,7 @@ export function withLengthsIn(sentence: string, unit: Unit): string {
   const write = writerFor(lengthsOf(sentence), unit);
   return sentence
     .replace(lengths, (...match) => {
-      const { between = '', low, and = '', first, to = '', last, gap } = match.at(-1) as Found;
+      const { between = '', low, and = '', first, to = '', last, gap } = match.at(-1) as FoundLength;
       const begins = low ?? first;
       const beginning = begins === undefined ? '' : `${between}${write(Number(begins))}${and}${to}`;
       return `${beginning}${write(Number(last))}${gap}${unit}`;
@@ -43,7 +43,7 @@ export function withLengthsIn(sentence: string, unit: Unit): string {
     .replace(/\beach mm\b/g, `each ${one[unit]}`);
 }
 
-type Found = Readonly<Record<'last' | 'gap', string>> &
+type FoundLength = Readonly<Record<'last' | 'gap', string>> &
   Readonly<Partial<Record<'between' | 'low' | 'and' | 'first' | 'to', string>>>;
 
 const plural: Readonly<Record<Unit, string>> = { mm: 'mm', cm: 'cm', in: 'inches' };

@@ -22,7 +22,7 @@ const NO_DAMPING = 1e-10;
 const ENOUGH = 1e-4;
 
 /** `held`: the relations hold, and the wishes are at their least as far as steps could be found. */
-export interface Outcome {
+export interface SolveOutcome {
   readonly held: boolean;
   readonly steps: number;
 }
@@ -36,7 +36,7 @@ export interface Outcome {
  * every step (M. J. D. Powell, 1978; from memory). Where a step had to be shortened, Levenberg's damping makes the next
  * ones shorter by themselves (section 10.3).
  */
-export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcome {
+export function solveBySequentialPrograms(model: Model, x: Float64Array): SolveOutcome {
   const { part } = model;
   const program = new QuadraticProgram(model.n);
   const matrix = new ProgramMatrix(model);
