@@ -1,3 +1,5 @@
+import { orient2d } from 'robust-predicates';
+
 /** A polygon as x, y, x, y ..., turning from x towards y. */
 export type Ring = Float64Array;
 
@@ -10,8 +12,7 @@ export function convexParts(ring: Ring): Ring[] {
   const corners = withoutStraight(ring);
   const x = (i: number): number => ring[2 * i] ?? 0;
   const y = (i: number): number => ring[2 * i + 1] ?? 0;
-  const turn = (a: number, b: number, c: number): number =>
-    (x(b) - x(a)) * (y(c) - y(a)) - (y(b) - y(a)) * (x(c) - x(a));
+  const turn = (a: number, b: number, c: number): number => -orient2d(x(a), y(a), x(b), y(b), x(c), y(c));
   let parts = triangles(corners, turn);
   for (let joined = true; joined; ) {
     joined = false;
@@ -27,6 +28,7 @@ export function convexParts(ring: Ring): Ring[] {
   return parts.map((part) => Float64Array.from(part.flatMap((i) => [x(i), y(i)])));
 }
 
+/** Twice the area of a triangle of corners, positive when it turns from x towards y; its sign is exact. */
 type Turn = (a: number, b: number, c: number) => number;
 
 /** The corners of a ring that are no corners of a straight line. */
@@ -70,7 +72,7 @@ function triangles(corners: readonly number[], turn: Turn): number[][] {
         best = i;
       }
     }
-    // Rounding may hide the last ears of a polygon that nearly touches itself: any convex corner will do.
+    // A polygon that touches itself may have no ears left: any convex corner will do.
     if (best < 0) best = left.findIndex((_, i) => turn(at(i - 1), at(i), at(i + 1)) > 0);
     if (best < 0) break;
     found.push([at(best - 1), at(best), at(best + 1)]);
