@@ -187,8 +187,11 @@ describe('the allowance of a hem', () => {
   });
 
   it('lies flat also where it goes more than half round, so that a seam run on meets its far side', () => {
-    const made = gore({ radius: 500, lean: 1.8, hem: 20, allowance: 10 });
+    const shape = { radius: 500, lean: 1.8, hem: 20, allowance: 10 };
+    const made = gore(shape);
     expect(hemFaults(made, cuttingLine(made, PARALLEL))).toEqual([]);
+    const straightOn = cuttingLine(gore({ ...shape, radius: 520, hem: 0 }), PARALLEL);
+    expect(hemFaults(made, straightOn)[0]?.value).toBeCloseTo(2 * 0.995 * 20 * 3.6, 0);
   });
 
   it('of a straight hem is the piece above it, mirrored: wider where the piece widens upward', () => {
