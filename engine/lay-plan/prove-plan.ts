@@ -17,6 +17,12 @@ const chords = clear / 5;
 /** Digits of a written place, mm of cloth, with room to spare. */
 const written = 1e-3;
 
+/**
+ * Lines whose areas differ by less than this share are one line, written and read: six digits of a millimetre. Larger: a piece
+ * could pass for its lining.
+ */
+const SAME_AREA = 1e-5;
+
 interface DrawnCopy {
   readonly piece: string;
   readonly line: Edge;
@@ -96,7 +102,7 @@ function counted(
       (laid, i) =>
         laid.piece === piece &&
         (left[i] ?? 0) > 0 &&
-        Math.abs(Math.abs(own) - Math.abs(signedArea([laid.line]))) <= 1e-5 * Math.abs(own),
+        Math.abs(Math.abs(own) - Math.abs(signedArea([laid.line]))) <= SAME_AREA * Math.abs(own),
     );
     const laid = pieces[kind];
     if (!laid) {

@@ -1,4 +1,5 @@
 import { orient2d } from 'robust-predicates';
+import { UNIT_ROUNDING } from '../geometry/tolerance.ts';
 
 /** A polygon as x, y, x, y ..., turning from x towards y. */
 export type Ring = Float64Array;
@@ -42,7 +43,7 @@ function withoutStraight(ring: Ring): number[] {
     const [[ax, ay], [bx, by], [cx, cy]] = [at(i - 1), at(i), at(i + 1)];
     const cross = (bx - ax) * (cy - by) - (by - ay) * (cx - bx);
     const size = Math.hypot(bx - ax, by - ay) * Math.hypot(cx - bx, cy - by);
-    if (Math.abs(cross) <= 1e-12 * size) {
+    if (Math.abs(cross) <= UNIT_ROUNDING * size) {
       all.splice(i, 1);
       i = Math.max(0, i - 1);
     } else i += 1;

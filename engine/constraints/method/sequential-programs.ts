@@ -18,6 +18,8 @@ const MOST_STEPS = 100;
 const MOST_HALVINGS = 30;
 /** Damping below this is none: its pull is below the rounding of the rest. */
 const NO_DAMPING = 1e-10;
+/** Rounding in the merit, as a share of it, must not stop the last, shortest steps. */
+const MERIT_ROUNDING = 1e-13;
 /** Share of the promised gain that a step must bring at the least (Nocedal & Wright 2006, section 18.3). */
 const ENOUGH = 1e-4;
 
@@ -117,8 +119,7 @@ class LineSearch {
       this.#moveTo(p, share);
       let gain = before - this.#merit();
       if (share === 1 && !(gain > 0.5 * promised)) gain = Math.max(gain, this.#correct(before, gain));
-      // Rounding in the merit must not stop the last, shortest steps.
-      if (gain >= -ENOUGH * share * slope - 1e-13 * (1 + Math.abs(before))) {
+      if (gain >= -ENOUGH * share * slope - MERIT_ROUNDING * (1 + Math.abs(before))) {
         this.#movedBefore = this.moved;
         this.moved = share * longest(p, arms);
         this.#adaptDamping(share, gain / promised, bend / squareLength(p, arms));
