@@ -1,7 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import type { Corner, EdgeRef, Join, JoinPlace, Seam } from '../pattern/seam.ts';
+import type { EdgeRef, Join, JoinPlace, Seam, SeamCorner } from '../pattern/seam.ts';
 import type { Tape } from './tape.ts';
 
 /**
@@ -32,7 +32,7 @@ function speaksOf(join: Join, place: JoinPlace): boolean {
   );
 }
 
-const isCorner = (one: Corner, other: Corner): boolean =>
+const isCorner = (one: SeamCorner, other: SeamCorner): boolean =>
   one.piece === other.piece && one.edge === other.edge && one.seam === other.seam;
 
 /** Which edges are one line with which, once all but what is felled over them is sewn. */
@@ -142,7 +142,7 @@ const placesAcross = (seam: Seam, tape: Tape, lines: SewnLines): JoinPlace[] =>
           : [];
       });
 
-const cornerOf = ({ piece, running, sewn }: SeamEnd): Corner => ({
+const cornerOf = ({ piece, running, sewn }: SeamEnd): SeamCorner => ({
   piece,
   edge: running.name,
   seam: sewn.name,
