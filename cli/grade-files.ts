@@ -2,7 +2,7 @@ import { causeWords } from '../engine/grading/cause.ts';
 import type { Grade } from '../engine/grading/grade.ts';
 import { nestFiles } from '../engine/grading/nest/nest-papers.ts';
 import type { AxisGrade } from '../engine/grading/rule-table.ts';
-import { fixed } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { csv } from './csv.ts';
 import type { GradeResult } from './results/grade.ts';
 import { issuesResult, json } from './walk-result.ts';

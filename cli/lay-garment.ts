@@ -4,6 +4,7 @@ import { layPage, laySvg } from '../engine/lay-plan/lay-drawing.ts';
 import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../engine/lay-plan/lay-plan.ts';
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { lengthCell } from '../engine/text/length.ts';
 import { askedGarment, draftedGarment, type GarmentOptions } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
@@ -91,7 +92,7 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
     plan.cloth.folded ? 'folded' : 'open',
     String(plan.copies.length),
     lengthCell(plan.length, units),
-    `${(100 * plan.used).toFixed(1)} %`,
+    `${fixed(100 * plan.used, 1)} %`,
     toBuy,
   ]);
   return table(columns, rows, width);

@@ -1,7 +1,7 @@
 import { Command, Option } from 'commander';
 import { areaOf, densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
-import { fixed } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
 import { type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { layGarment } from './lay-garment.ts';

@@ -1,6 +1,7 @@
 import type { MeasurementName } from '../body/body.ts';
-import { measurementWords } from '../body/words.ts';
+import { measurementWords } from '../body/measurement-words.ts';
 import type { Step } from '../pattern/garment.ts';
+import { fixedMm } from '../text/figure.ts';
 import type { GradedSize } from './laid-size.ts';
 import { stepChange } from './step-change.ts';
 
@@ -99,4 +100,4 @@ export function causeWords(cause: Cause): string {
   }
 }
 
-const mm = (value: number): string => `${Math.abs(value).toFixed(1)} mm`;
+const mm = (value: number): string => fixedMm(Math.abs(value), 1);

@@ -1,6 +1,7 @@
 import { type Evaluation, evaluate } from '../evaluate.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
+import { fixed, fixedMm } from '../text/figure.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { alignments, cornersOf } from './anchor.ts';
 import { causeName, causeWords } from './cause.ts';
@@ -113,6 +114,6 @@ function unevenIssue(worst: Uneven, group: readonly Uneven[]): Issue {
     path: `size ${size}: ${piece}/${what}`,
     value: changeOf(worst),
     limits: { max: allowed, unit: 'mm' },
-    message: `The step of ${of} of ${piece} changes from ${before.toFixed(1)} to ${after.toFixed(1)} mm at ${along === 'sizes' ? 'size' : 'cup'} ${name}${others}: ${causeWords(cause)}.`,
+    message: `The step of ${of} of ${piece} changes from ${fixed(before, 1)} to ${fixedMm(after, 1)} at ${along === 'sizes' ? 'size' : 'cup'} ${name}${others}: ${causeWords(cause)}.`,
   };
 }

@@ -1,6 +1,6 @@
 import { textSizes } from '../../render/line-types.ts';
 import { type Fonts, type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
-import { pdfPen, points } from '../../render/pdf/pdf-pen.ts';
+import { pdfPen, points, setDashes } from '../../render/pdf/pdf-pen.ts';
 import { trace } from '../../render/pen.ts';
 import { isOfSize, type NestInk, type NestPaper, type SizeInk } from './nest-ink.ts';
 import { sizeLine } from './size-lines.ts';
@@ -94,7 +94,7 @@ function drawSize({ document, inLetters }: Press, ink: SizeInk): void {
   trace(pdfPen(document), ink.curves, ink.closed);
   const dashed = ink.kind === 'tick' ? [] : dashes;
   document.lineWidth(points(ink.kind === 'tick' ? tickWidth : width));
-  document.addContent(`[${dashed.map((length) => points(length).toFixed(3)).join(' ')}] 0 d`);
+  setDashes(document, dashed);
   document.stroke(colour);
 }
 
