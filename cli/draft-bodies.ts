@@ -1,6 +1,9 @@
 import { join } from 'node:path';
+import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Result } from '../engine/issue.ts';
+import { type Also, alsoWritten } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import { bodyFiles, namedBody } from './body-files.ts';
 import type { AskedGarment } from './drafted-garment.ts';
@@ -39,7 +42,15 @@ export async function draftBodies(
   session: Session,
   { draft, styling, date }: AskedGarment,
   file: string,
-  { out, json: asJson }: { readonly out: string; readonly json?: true | undefined },
+  {
+    out,
+    also,
+    json: asJson,
+  }: {
+    readonly out: string;
+    readonly also?: readonly Also[] | undefined;
+    readonly json?: true | undefined;
+  },
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
   const bar = progress(session, 'drafting');
@@ -52,7 +63,8 @@ export async function draftBodies(
         ? { ok: false as const, issues: [issue] }
         : evaluate(draft, namedBody(body, id), styling);
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      const ok = made.ok && folder !== undefined && (await written(join(out, folder), made.value, date));
+      const ok =
+        made.ok && folder !== undefined && (await written(join(out, folder), made.value, date, also));
       all.push({ id, folder, made, ok });
       bar.reached(size > 0 ? line.end / size : 0);
     }
@@ -76,9 +88,16 @@ export async function draftBodies(
 }
 
 /** Pieces, sheet and report of one body, as for a body alone; whether what was written is true. */
-async function written(folder: string, made: Evaluation, date: string | undefined): Promise<boolean> {
+async function written(
+  folder: string,
+  made: Evaluation,
+  date: string | undefined,
+  also: readonly Also[] | undefined,
+): Promise<boolean> {
+  const print = { date, notches: notchesOf(made.styling) };
   const { report, reportFile, drawings } = bodyFiles(made, date);
-  await writeFiles(folder, new Map([...drawings(), ...reportFile()]));
+  const cutting = alsoWritten(also, 'cutting', (flavour) => cuttingFile(made, flavour, print));
+  await writeFiles(folder, new Map([...drawings(), ...cutting, ...reportFile()]));
   return report.ok;
 }
 

@@ -1,9 +1,11 @@
+import { cuttingFile } from '../../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { notchesOf } from '../../engine/finishing/notches.ts';
 import type { Result } from '../../engine/issue.ts';
 import { pdfOf } from '../../engine/render/pdf/write-pdf.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
 import { printPages } from '../../engine/render/tiles/print-pages.ts';
+import { alsoWritten } from '../also.ts';
 import type { BodyFiles } from '../body-files.ts';
 import { readFonts } from '../fonts.ts';
 
@@ -34,6 +36,10 @@ export const writers = {
     if (!printed.ok) return printed;
     const title = `${garment.name} for ${garment.body}`;
     return written(new Map([['pattern.pdf', await pdfOf(printed.value.pages, title, await readFonts())]]));
+  },
+  dxf: ({ made }) => {
+    const print = { notches: notchesOf(made.styling) };
+    return written(alsoWritten(['dxf'], 'cutting', (flavour) => cuttingFile(made, flavour, print)));
   },
 } as const satisfies Readonly<Record<string, Writer>>;
 
