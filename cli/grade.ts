@@ -3,7 +3,8 @@ import { Command, Option } from 'commander';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
-import { draftSize, type Grade, gradeOf } from '../engine/grading/grade.ts';
+import { draftSizes } from '../engine/grading/draft-sizes.ts';
+import { type Grade, gradeOf } from '../engine/grading/grade.ts';
 import { nestSheets } from '../engine/grading/nest/nest-papers.ts';
 import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { Issue } from '../engine/issue.ts';
@@ -83,11 +84,11 @@ function allSizes(session: Session, draft: Draft, chart: Chart, styling: object)
   const bar = progress(session, 'drafting');
   const made: Evaluation[] = [];
   const failed: Issue[] = [];
-  for (const [i, row] of chart.rows.entries()) {
-    const size = draftSize(draft, row, styling);
+  let reached = 0;
+  for (const size of draftSizes(draft, chart, styling)) {
     if (size.ok) made.push(size.value);
     else failed.push(...size.issues);
-    bar.reached((i + 1) / chart.rows.length);
+    bar.reached(++reached / chart.rows.length);
   }
   bar.done();
   if (failed.length > 0) throw new Unusable(failed);

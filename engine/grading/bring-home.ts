@@ -4,7 +4,7 @@ import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import { millimetres, unitNames } from '../text/units.ts';
 import { notAltered, plainAlterations, seamChanges, type Wanted } from './alterations.ts';
-import { draftSize } from './grade.ts';
+import { draftSize } from './draft-sizes.ts';
 import type { NearSize, Off } from './nearest.ts';
 
 /** A size of a chart altered for one body, beside what would be drafted from her own measurements. */

@@ -1,10 +1,11 @@
-import { type Evaluation, evaluate } from '../evaluate.ts';
+import type { Evaluation } from '../evaluate.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { alignments, cornersOf } from './anchor.ts';
+import { atSize } from './at-size.ts';
 import { causeName, causeWords } from './cause.ts';
-import { axesOf, type Chart, type ChartSize } from './chart.ts';
+import { axesOf, type Chart } from './chart.ts';
 import { chartIssue, shown } from './chart-issues.ts';
 import { type Evenness, evenness, type Uneven } from './evenness.ts';
 import { type GradedSize, laidSize } from './laid-size.ts';
@@ -22,15 +23,6 @@ export interface Grade {
   readonly issues: readonly Issue[];
   /** Every size is true, and all are alike. */
   readonly ok: boolean;
-}
-
-/**
- * Drafts one size of a chart from its own measurements, over the styling of all sizes its own. Fails as `evaluate` does, each
- * issue at its size.
- */
-export function draftSize(draft: Draft, size: ChartSize, styling: object): Result<Evaluation> {
-  const made = evaluate(draft, size.body, { ...styling, ...size.styling });
-  return made.ok ? made : { ok: false, issues: made.issues.map((issue) => atSize(size.name, issue)) };
 }
 
 /**
@@ -65,11 +57,6 @@ export function gradeOf(
   const ok = !issues.some(({ severity }) => severity === 'error');
   return { ok: true, value: { garment: draft.name, chart, sizes, axes, issues, ok }, issues };
 }
-
-const atSize = (size: string, issue: Issue): Issue => ({
-  ...issue,
-  path: `size ${size}${issue.path === '' ? '' : `: ${issue.path}`}`,
-});
 
 function unknownAlignment(align: string, made: readonly Evaluation[]): Issue | undefined {
   const corners = made[0]?.garment.pieces.flatMap((piece) => cornersOf(piece).map(({ name }) => name)) ?? [];

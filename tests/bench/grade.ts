@@ -1,5 +1,6 @@
 import type { Evaluation } from '../../engine/evaluate.ts';
-import { draftSize, gradeOf } from '../../engine/grading/grade.ts';
+import { draftSize } from '../../engine/grading/draft-sizes.ts';
+import { gradeOf } from '../../engine/grading/grade.ts';
 import { nestFiles } from '../../engine/grading/nest/nest-papers.ts';
 import { chartOf, draftOf, shippedChart } from '../engine/grading/charts.ts';
 import { figures, table } from './timing.ts';

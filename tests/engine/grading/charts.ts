@@ -4,7 +4,8 @@ import { tableIn } from '../../../cli/table-file.ts';
 import { garments } from '../../../drafts/garments.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import type { Chart } from '../../../engine/grading/chart.ts';
-import { draftSize, type Grade, gradeOf } from '../../../engine/grading/grade.ts';
+import { draftSize } from '../../../engine/grading/draft-sizes.ts';
+import { type Grade, gradeOf } from '../../../engine/grading/grade.ts';
 import { readChart } from '../../../engine/grading/read-chart.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
 
