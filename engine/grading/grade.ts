@@ -1,3 +1,5 @@
+import { limitsMet } from '../constraints/limits-met.ts';
+import { solve } from '../constraints/solve.ts';
 import type { Evaluation } from '../evaluate.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
@@ -7,7 +9,7 @@ import { atSize } from './at-size.ts';
 import { causeName, causeWords } from './cause.ts';
 import { axesOf, type Chart } from './chart.ts';
 import { chartIssue, shown } from './chart-issues.ts';
-import { type Evenness, evenness, type Uneven } from './evenness.ts';
+import { changeOf, type Evenness, evenness, type Uneven } from './evenness.ts';
 import { type GradedSize, laidSize } from './laid-size.ts';
 import { type AxisGrade, axisGrade } from './rule-table.ts';
 import { unlikeSizes } from './unlike-sizes.ts';
@@ -41,10 +43,11 @@ export function gradeOf(
     const one = made[i];
     return one ? [laidSize(row, one, align)] : [];
   });
+  const shaping = { shapedBy: draft.shapedBy, limitsMet: limitsOfSizes(draft) };
   const axes = axesOf(chart).map((axis) => {
     const onIt = axis.rows.flatMap((row) => sizes.find(({ of }) => of === row) ?? []);
     const grade = axisGrade(axis, onIt);
-    return { ...grade, ...evenness(grade, onIt, draft.shapedBy) };
+    return { ...grade, ...evenness(grade, onIt, shaping) };
   });
   const run = sizes.filter(({ of }) => !of.alone);
   const issues = [
@@ -56,6 +59,23 @@ export function gradeOf(
   ];
   const ok = !issues.some(({ severity }) => severity === 'error');
   return { ok: true, value: { garment: draft.name, chart, sizes, axes, issues, ok }, issues };
+}
+
+/** The limits on which the lines of a size rest, by drawing it once more when they are asked for. */
+function limitsOfSizes({ draw }: Draft): (size: GradedSize) => readonly string[] {
+  const known = new Map<GradedSize, readonly string[]>();
+  return (size) => {
+    const before = known.get(size);
+    if (before) return before;
+    const met: string[] = [];
+    draw(size.made.body, size.made.styling, (sketch) => {
+      const solution = solve(sketch);
+      met.push(...limitsMet(sketch, solution));
+      return solution;
+    });
+    known.set(size, met);
+    return met;
+  };
 }
 
 function unknownAlignment(align: string, made: readonly Evaluation[]): Issue | undefined {
@@ -84,8 +104,6 @@ function unevenIssues(uneven: readonly Uneven[]): readonly Issue[] {
     return worst ? [unevenIssue(worst, group)] : [];
   });
 }
-
-const changeOf = ({ before, after }: Uneven): number => Math.abs(after - before);
 
 function unevenIssue(worst: Uneven, group: readonly Uneven[]): Issue {
   const { along, at, name, piece, what, quantity, before, after, allowed, cause } = worst;
