@@ -40,6 +40,22 @@ describe('bodkin grade', () => {
     ]);
   });
 
+  it('shows chosen sizes alone, on the line to cut on, and cuts them into tiles', async () => {
+    const out = at('chosen');
+    const sizes = await file('chart.csv', chart);
+    const words = ['--only', '40,44', '--lines', 'cutting', '--tiles', 'a4', '--out', out];
+    const { code } = await grade('--sizes', sizes, ...words);
+    expect(code).toBe(0);
+    const svg = await readFile(join(out, 'nest-2-skirt-side-front.svg'), 'utf8');
+    expect([...svg.matchAll(/data-size="(\d+)" d="M[^"]*Z"/g)].map(([, size]) => size)).toEqual(['40', '44']);
+    expect((await readFile(join(out, 'nest-tiles.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
+    const rows = tableIn('grade.csv', await readFile(join(out, 'grade.csv'), 'utf8'));
+    expect(Object.keys(rows[0] ?? {})).toContain('38 to 40');
+    expect((await grade('--sizes', sizes, '--only', '41')).err).toContain('is no size of this chart');
+    expect((await grade('--sizes', sizes, '--tiles', 'a7')).err).toContain('no paper called “a7”');
+    expect((await grade('--sizes', sizes, '--lines', 'sewing')).code).toBe(2);
+  });
+
   it('tells in the table what each size adds to the one before', async () => {
     const out = at('table');
     await grade('--sizes', await file('chart.csv', chart), '--out', out);
