@@ -1,5 +1,6 @@
 import { styleText } from 'node:util';
 import { Command, Option } from 'commander';
+import { gradedCuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
@@ -13,6 +14,7 @@ import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { type Paper, paperWords, readPaper } from '../engine/render/tiles/papers.ts';
+import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { gradeFiles, gradeResult } from './grade-files.ts';
@@ -26,7 +28,7 @@ import { readerOf } from './reader.ts';
 import { tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { Unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { used } from './used.ts';
 import { json } from './walk-result.ts';
 import { wrapped } from './wrap.ts';
@@ -42,6 +44,7 @@ interface GradeOptions {
   readonly lines: NestLine;
   readonly tiles?: string;
   readonly nearest?: string;
+  readonly also?: readonly Also[];
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly json?: true;
@@ -65,7 +68,7 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
     .option('--out <folder>', 'where to write nests and tables; made if it is not there')
     .option(
       '--only <sizes>',
-      'show only these in the nests, with commas between: “40 C, 42 C”; tables hold all of them',
+      'show only these in nests and cutting files, with commas between: “40 C, 42 C”; tables hold all of them',
     )
     .addOption(
       new Option('--lines <line>', 'the line that nests show: that of the seams, or that to cut on')
@@ -83,12 +86,15 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
         'measurements, YAML or JSON: say instead which size is nearest to her, what it is off, and which alterations bring it home',
       ).conflicts('out'),
     )
+    .addOption(alsoOption().conflicts('nearest'))
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(jsonOption())
     .action(async (name: string, options: GradeOptions) => finish(await grade(session, name, options)));
 
 async function grade(session: Session, name: string, options: GradeOptions): Promise<ExitCode> {
+  if (options.also && options.out === undefined)
+    throw unusable('option-missing', '--out', 'Say where cutting files go: --out FOLDER.');
   const { draft, styling } = await askedGarment(session, name, options);
   const read = await readChartFile(options.sizes, draft, options.units);
   if (options.nearest !== undefined)
@@ -130,14 +136,18 @@ async function show(
   session: Session,
   graded: Grade,
   read: readonly Issue[],
-  { out, pdf, json: asJson, nests, paper }: Asked,
+  { out, pdf, also, json: asJson, nests, paper }: Asked,
 ): Promise<ExitCode> {
   const reader = readerOf(session, undefined, graded.sizes[0]?.of.body);
+  const { only } = nests;
+  const cut = only ? graded.sizes.filter(({ of }) => only.includes(of)) : graded.sizes;
+  const cutting = alsoWritten(also, 'grade', (flavour) => gradedCuttingFile(cut, flavour));
   if (out !== undefined)
     await writeFiles(
       out,
       new Map<string, string | Uint8Array>([
         ...gradeFiles(graded, nests),
+        ...cutting,
         ...(pdf ? [await layered('nest.pdf', graded, nestSheets(graded, nests).map(onOnePage))] : []),
         ...(paper
           ? [
@@ -150,12 +160,13 @@ async function show(
           : []),
       ]),
     );
-  if (asJson) await session.write(json(gradeResult(graded)));
+  if (asJson) await session.write(json({ ...gradeResult(graded), ...alsoResult(cutting) }));
   else {
     await session.write(
       gradeHeading(session, graded) + wrapped(plain(gradeTable(graded, reader)), session.columns),
     );
-    if (out !== undefined) tell(session, `wrote nests, grade tables and grade.json into ${out}\n`);
+    if (out !== undefined)
+      tell(session, `wrote nests, grade tables${alsoWords(cutting)} and grade.json into ${out}\n`);
   }
   sayIssues(session, [...read, ...graded.issues], reader.units);
   return graded.ok ? 0 : 1;
