@@ -1,5 +1,6 @@
 import { Command, Option } from 'commander';
-import { areaOf, densityOf } from '../engine/lay/problem.ts';
+import { leastLength } from '../engine/lay/least-length.ts';
+import { densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
 import { fixed } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
@@ -115,7 +116,7 @@ async function layShapes(
     const percent = fixed(100 * densityOf(problem, lay.length), 2);
     await say(
       session,
-      `${lay.placements.length} shapes on ${fixed(lay.length, 3)} of a strip ${problem.width} wide: ${percent} % used, no overlaps (proven)\nno lay can be shorter than ${fixed(areaOf(problem) / problem.width, 3)}\n`,
+      `${lay.placements.length} shapes on ${fixed(lay.length, 3)} of a strip ${problem.width} wide: ${percent} % used, no overlaps (proven)\nno lay can be shorter than ${fixed(leastLength(problem), 3)}\n`,
     );
   }
   return 0;

@@ -1,7 +1,7 @@
 import type { NoFit } from './no-fit.ts';
 
 /** Cells along the longer side of a field. More: quicker answers, but each cell is made when it is first asked for. */
-const fineness = 40;
+const fineness = 48;
 
 /** What is known of a cell: nothing yet, or that all of it is free. */
 const unknown = 0;
@@ -22,10 +22,12 @@ const perStretch = 5;
 export class DepthFields {
   private readonly fields: Float64Array;
   private readonly stretches: Float64Array;
-  /** Where the list of a cell begins in `lists`, which hold a count and so many stretches. */
+  /** Where the list of a cell begins in `lists`, which hold a count and where each of so many stretches stands. */
   private readonly cells: Int32Array;
-  private lists = new Float64Array(1 << 16);
+  private lists = new Int32Array(1 << 16);
   private end = 1;
+  /** No place in a cell lies less deep, once it has been looked at. */
+  private readonly sure: Float32Array;
 
   /** Fields of some regions, named by their places in the list. */
   constructor(regions: readonly NoFit[]) {
@@ -51,10 +53,11 @@ export class DepthFields {
       }
     }
     this.cells = new Int32Array(cells);
+    this.sure = new Float32Array(cells);
   }
 
-  /** How deep x, y lies inside a region; 0 outside. */
-  depth(field: number, x: number, y: number): number {
+  /** How deep x, y lies inside a region; 0 outside. May tell less, but no less than `enough`, where it is deeper than that. */
+  depth(field: number, x: number, y: number, enough: number): number {
     const { fields } = this;
     const at = perField * field;
     const perUnit = fields[at + 2] as number;
@@ -66,6 +69,8 @@ export class DepthFields {
     let list = this.cells[cell] as number;
     if (list === unknown) list = this.look(field, column, row, cell);
     if (list === free) return 0;
+    const sure = this.sure[cell] as number;
+    if (sure >= enough) return sure;
     return Math.max(this.nearest(x, y, this.lists, list + 1, this.lists[list] as number), 0);
   }
 
@@ -74,18 +79,19 @@ export class DepthFields {
    * the one whose line is farther away tells on which side the place is; of two in one place, the sides of a slit, the one that
    * has it inside.
    */
-  private nearest(x: number, y: number, list: Float64Array, from: number, count: number): number {
+  private nearest(x: number, y: number, list: Int32Array, from: number, count: number): number {
+    const { stretches } = this;
     let best = Infinity;
     let bestLine = 0;
-    const end = from + perStretch * count;
-    for (let k = from; k < end; k += perStretch) {
-      const dx = x - (list[k] as number);
-      const dy = y - (list[k + 1] as number);
-      const ux = list[k + 2] as number;
-      const uy = list[k + 3] as number;
+    for (let i = from; i < from + count; i++) {
+      const k = list[i] as number;
+      const dx = x - (stretches[k] as number);
+      const dy = y - (stretches[k + 1] as number);
+      const ux = stretches[k + 2] as number;
+      const uy = stretches[k + 3] as number;
       const along = dx * ux + dy * uy;
       const line = ux * dy - uy * dx;
-      const beyond = along < 0 ? along : Math.max(along - (list[k + 4] as number), 0);
+      const beyond = along < 0 ? along : Math.max(along - (stretches[k + 4] as number), 0);
       const far = line * line;
       const away = far + beyond * beyond;
       if (away < best * (1 - tie)) {
@@ -102,39 +108,34 @@ export class DepthFields {
 
   /** Finds what matters in a cell. */
   private look(field: number, column: number, row: number, cell: number): number {
-    const { fields, stretches } = this;
+    const { fields } = this;
     const at = perField * field;
     const perUnit = fields[at + 2] as number;
     const [first, count] = [fields[at + 6] as number, fields[at + 7] as number];
     const x = (fields[at] as number) + (column + 0.5) / perUnit;
     const y = (fields[at + 1] as number) + (row + 0.5) / perUnit;
     const reach = Math.SQRT1_2 / perUnit;
-    const own = perStretch * first;
-    const away = new Float64Array(count);
-    let least = Infinity;
-    for (let i = 0; i < count; i++) {
-      const distance = Math.abs(this.nearest(x, y, stretches, own + perStretch * i, 1));
-      away[i] = distance;
-      if (distance < least) least = distance;
-    }
-    if (least > reach && this.nearest(x, y, stretches, own, count) < 0) {
+    const own = Int32Array.from({ length: count }, (_, i) => perStretch * (first + i));
+    const away = Float64Array.from(own, (_, i) => Math.abs(this.nearest(x, y, own, i, 1)));
+    const least = away.reduce((a, b) => Math.min(a, b), Infinity);
+    const depth = this.nearest(x, y, own, 0, count);
+    if (least > reach && depth < 0) {
       this.cells[cell] = free;
       return free;
     }
     const limit = (least + 2 * reach) * (1 + 2 * tie);
-    const near: number[] = [];
-    for (let i = 0; i < count; i++) if ((away[i] as number) <= limit) near.push(i);
+    const near = own.filter((_, i) => (away[i] as number) <= limit);
     const list = this.end;
-    this.end += 1 + perStretch * near.length;
+    this.end += 1 + near.length;
     if (this.end > this.lists.length) {
-      const wider = new Float64Array(2 * this.end);
+      const wider = new Int32Array(2 * this.end);
       wider.set(this.lists);
       this.lists = wider;
     }
     this.lists[list] = near.length;
-    for (const [i, stretch] of near.entries())
-      for (let k = 0; k < perStretch; k++)
-        this.lists[list + 1 + perStretch * i + k] = stretches[own + perStretch * stretch + k] as number;
+    this.lists.set(near, list + 1);
+    // A little less, so that neither the digits of a short number nor rounding at a corner tell more than there is.
+    this.sure[cell] = Math.max(0, (depth - reach) * (1 - 1e-6));
     this.cells[cell] = list;
     return list;
   }

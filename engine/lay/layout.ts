@@ -93,13 +93,15 @@ export class Layout {
         if (dx <= (boxes[box] as number) || dx >= (boxes[box + 1] as number)) continue;
         const dy = y - (ys[j] as number);
         if (dy <= (boxes[box + 2] as number) || dy >= (boxes[box + 3] as number) || j === i) continue;
+        const weight = weights[first + j] as number;
         const depth = fields.depth(
           field[at] as number,
           dx * (signX[at] as number),
           dy * (signY[at] as number),
+          (enough - sum) / weight,
         );
         if (depth === 0) continue;
-        sum += depth * (weights[first + j] as number);
+        sum += depth * weight;
         if (sum >= enough) return sum;
       }
     }
@@ -145,6 +147,7 @@ export class Layout {
             table.field[at] as number,
             dx * (table.signX[at] as number),
             dy * (table.signY[at] as number),
+            Infinity,
           );
       }
       depth *= (this.bulk[i] as number) * (this.bulk[j] as number);

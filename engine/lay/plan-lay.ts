@@ -1,5 +1,6 @@
 import { Layout, type Remembered } from './layout.ts';
-import { areaOf, inWay, type Lay, type LayProblem, leastLength, type Placement } from './problem.ts';
+import { leastLength } from './least-length.ts';
+import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './problem.ts';
 import { faultsOf } from './proof.ts';
 import { type Random, randomFrom } from './random.ts';
 import { separate } from './separate.ts';

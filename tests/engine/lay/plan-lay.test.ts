@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { densityOf, leastLength } from '../../../engine/lay/problem.ts';
+import { leastLength } from '../../../engine/lay/least-length.ts';
+import { densityOf } from '../../../engine/lay/problem.ts';
 import { faultsOf } from '../../../engine/lay/proof.ts';
 import { refusedShapes } from '../../../engine/lay/refused-shapes.ts';
 import { shapesOf } from './instances.ts';
