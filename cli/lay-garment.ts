@@ -6,10 +6,10 @@ import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../e
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { lengthCell } from '../engine/text/length.ts';
+import { lengthToBuy } from '../engine/text/length-to-buy.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { readFonts } from './fonts.ts';
 import { type Effort, seekLay } from './lay-search.ts';
-import { lengthToBuy } from './length-to-buy.ts';
 import { findGarment, readStyling } from './options.ts';
 import { readBodyFile } from './read-body.ts';
 import { lengthsLine, type Reader, readerOf } from './reader.ts';

@@ -10,6 +10,9 @@ import type { CutCount, Piece } from '../pattern/piece.ts';
 import type { Cloth } from './cloth.ts';
 import { halfBelow, outwardPolygon } from './outward.ts';
 
+/** What stands for a cutting line when it is laid: a polygon, none where the line has no such. */
+export type OutlineOf = (line: Edge) => readonly Point[] | undefined;
+
 /** A piece as it is laid on a cloth: its grain along x, so and so often. mm. */
 export interface LaidPiece {
   readonly piece: string;
@@ -36,15 +39,17 @@ const level = 0.01;
  *
  * - on the fold: the half, its fold on that of folded cloth; on open cloth, or when its fold runs across the grain, the whole;
  * - in pairs: once through both layers; on open cloth as drawn and turned over;
- * - any other: on one layer, turned over if its printed side is to face down.
+ * - any other: on one layer, turned over if its printed side is to face down. Of folded cloth that is the upper layer, where the
+ *   chalk is, and its wrong side is up: there each lies the other way over than on open cloth.
  *
- * Without nap a piece may also lie the other way up.
+ * Without nap a piece may also lie the other way up. `outlineOf` gives the polygon that no other may overlap.
  */
 export function laidPieces(
   piece: Piece,
   cutLine: Edge,
   cut: CutCount,
   cloth: Cloth,
+  outlineOf: OutlineOf = (line) => outwardPolygon(line, cloth.gap),
 ): { readonly laid: readonly LaidPiece[]; readonly issues: readonly Issue[] } {
   const straight = alongX(piece);
   const fold = cut.onFold ? piece.edges.filter(({ turn }) => turn === 'fold') : [];
@@ -57,7 +62,7 @@ export function laidPieces(
     mirrored.flatMap((m) => turns.map((turn) => ({ turn, mirrored: m })));
   const asDrawn = both([false]);
   if (ends.length === 0) {
-    const outline = outwardPolygon(line, cloth.gap);
+    const outline = outlineOf(line);
     if (!outline) return refused(piece);
     const whole = { ...base, line, outline, onFold: false };
     if (cut.pair && cloth.folded)
@@ -69,7 +74,7 @@ export function laidPieces(
         { ...whole, turnedOver: false, count: cut.count / 2, gives: 1, ways: asDrawn },
         { ...whole, turnedOver: true, count: cut.count / 2, gives: 1, ways: both([true]) },
       ]);
-    const turnedOver = cut.printedSide === 'down';
+    const turnedOver = (cut.printedSide === 'down') !== cloth.folded;
     return kept([{ ...whole, turnedOver, count: cut.count, gives: 1, ways: both([turnedOver]) }]);
   }
   const upright = ends.every(({ x }) => Math.abs(x - at(ends, 0).x) < level);
@@ -77,7 +82,7 @@ export function laidPieces(
   if (!along && !upright) return refused(piece);
   const whole = unfolded(line, at(ends, 0), along);
   if (!whole) return refused(piece);
-  const outline = outwardPolygon(whole, cloth.gap);
+  const outline = outlineOf(whole);
   if (!outline) return refused(piece);
   if (!cloth.folded || !along) {
     const shape = { ...base, line: whole, outline, onFold: false, turnedOver: false, ways: asDrawn };

@@ -6,7 +6,7 @@ import { inWay, type Lay, type LayProblem, type Placement } from '../lay/problem
 import { refusedShapes } from '../lay/refused-shapes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type Cloth, type ClothName, lengthNeeded, stripStart, stripWidth, washedWidth } from './cloth.ts';
-import { type LaidPiece, laidPieces } from './laid-piece.ts';
+import { type LaidPiece, laidPieces, type OutlineOf } from './laid-piece.ts';
 
 /** What is to be laid of one cloth. The shapes of the problem are the pieces, in order. */
 export interface LayTask {
@@ -38,19 +38,37 @@ export interface LaidCopy {
   readonly grain: LaidPiece['grain'];
 }
 
-/** One task for each cloth that the pieces of a garment name, in the order in which they name them. */
+/**
+ * One task for each cloth that the pieces of a garment name, in the order in which they name them; refused where a piece
+ * cannot be laid on it. `outlineOf` as of `laidPieces`.
+ */
 export function layTasks(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  cloth: Cloth,
+  outlineOf?: OutlineOf,
+): Result<readonly LayTask[]> {
+  const { tasks, issues } = tasksOf(garment, cutLines, cloth, outlineOf);
+  const refused = [...issues, ...tasks.flatMap(({ problem }) => refusedShapes(problem))];
+  return refused.some(({ severity }) => severity === 'error')
+    ? { ok: false, issues: refused }
+    : { ok: true, value: tasks, issues: refused };
+}
+
+/** The same without asking whether every piece has room. */
+export function tasksOf(
   { pieces }: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   cloth: Cloth,
-): Result<readonly LayTask[]> {
+  outlineOf?: OutlineOf,
+): { readonly tasks: readonly LayTask[]; readonly issues: readonly Issue[] } {
   const byCloth = new Map<ClothName, LaidPiece[]>();
   const issues: Issue[] = [];
   for (const piece of pieces)
     for (const cut of piece.cut) {
       const line = cutLines.get(piece.name);
       if (!line) continue;
-      const found = laidPieces(piece, line, cut, cloth);
+      const found = laidPieces(piece, line, cut, cloth, outlineOf);
       issues.push(...found.issues);
       byCloth.set(cut.cloth, [...(byCloth.get(cut.cloth) ?? []), ...found.laid]);
     }
@@ -64,10 +82,7 @@ export function layTasks(
     }));
     return { clothName, cloth, pieces: laid, problem: { width: stripWidth(cloth), shapes } };
   });
-  issues.push(...tasks.flatMap(({ problem }) => refusedShapes(problem)));
-  return issues.some(({ severity }) => severity === 'error')
-    ? { ok: false, issues }
-    : { ok: true, value: tasks, issues };
+  return { tasks, issues };
 }
 
 /** The plan of a lay that was found for a task. */

@@ -26,6 +26,10 @@ export class DepthFields {
   private readonly cells: Int32Array;
   private lists = new Int32Array(1 << 16);
   private end = 1;
+  /** Where every stretch stands, in their order. */
+  private readonly all: Int32Array;
+  /** Room for the squared distances of a region's stretches. */
+  private readonly away: Float64Array;
   /** No place in a cell lies less deep, once it has been looked at. */
   private readonly sure: Float32Array;
 
@@ -54,6 +58,8 @@ export class DepthFields {
     }
     this.cells = new Int32Array(cells);
     this.sure = new Float32Array(cells);
+    this.all = Int32Array.from({ length: first }, (_, i) => perStretch * i);
+    this.away = new Float64Array(Math.max(0, ...regions.map(({ stretches }) => stretches.length / 4)));
   }
 
   /** How deep x, y lies inside a region; 0 outside. May tell less, but no less than `enough`, where it is deeper than that. */
@@ -108,32 +114,44 @@ export class DepthFields {
 
   /** Finds what matters in a cell. */
   private look(field: number, column: number, row: number, cell: number): number {
-    const { fields } = this;
+    const { fields, stretches } = this;
     const at = perField * field;
     const perUnit = fields[at + 2] as number;
     const [first, count] = [fields[at + 6] as number, fields[at + 7] as number];
     const x = (fields[at] as number) + (column + 0.5) / perUnit;
     const y = (fields[at + 1] as number) + (row + 0.5) / perUnit;
     const reach = Math.SQRT1_2 / perUnit;
-    const own = Int32Array.from({ length: count }, (_, i) => perStretch * (first + i));
-    const away = Float64Array.from(own, (_, i) => Math.abs(this.nearest(x, y, own, i, 1)));
-    const least = away.reduce((a, b) => Math.min(a, b), Infinity);
-    const depth = this.nearest(x, y, own, 0, count);
-    if (least > reach && depth < 0) {
+    const { away, all } = this;
+    let least = Infinity;
+    for (let i = 0; i < count; i++) {
+      const k = perStretch * (first + i);
+      const dx = x - (stretches[k] as number);
+      const dy = y - (stretches[k + 1] as number);
+      const ux = stretches[k + 2] as number;
+      const uy = stretches[k + 3] as number;
+      const along = dx * ux + dy * uy;
+      const line = ux * dy - uy * dx;
+      const beyond = along < 0 ? along : Math.max(along - (stretches[k + 4] as number), 0);
+      const square = line * line + beyond * beyond;
+      away[i] = square;
+      if (square < least) least = square;
+    }
+    const depth = this.nearest(x, y, all, first, count);
+    if (Math.sqrt(least) > reach && depth < 0) {
       this.cells[cell] = free;
       return free;
     }
-    const limit = (least + 2 * reach) * (1 + 2 * tie);
-    const near = own.filter((_, i) => (away[i] as number) <= limit);
+    const limit = ((Math.sqrt(least) + 2 * reach) * (1 + 2 * tie)) ** 2;
     const list = this.end;
-    this.end += 1 + near.length;
-    if (this.end > this.lists.length) {
-      const wider = new Int32Array(2 * this.end);
+    if (list + 1 + count > this.lists.length) {
+      const wider = new Int32Array(2 * (list + 1 + count));
       wider.set(this.lists);
       this.lists = wider;
     }
-    this.lists[list] = near.length;
-    this.lists.set(near, list + 1);
+    for (let i = 0; i < count; i++)
+      if ((away[i] as number) <= limit) this.lists[++this.end] = all[first + i] as number;
+    this.lists[list] = this.end - list;
+    this.end += 1;
     // A little less, so that neither the digits of a short number nor rounding at a corner tell more than there is.
     this.sure[cell] = Math.max(0, (depth - reach) * (1 - 1e-6));
     this.cells[cell] = list;

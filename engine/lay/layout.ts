@@ -1,7 +1,8 @@
-import { type NoFitTable, noFitTable } from './no-fit-table.ts';
-import { type Posture, posturesOf } from './postures.ts';
+import type { NoFitTable } from './no-fit-table.ts';
+import type { Posture } from './postures.ts';
 import { doubledArea, type LayProblem } from './problem.ts';
 import type { Random } from './random.ts';
+import type { Readied } from './readied.ts';
 import { Slabs } from './slabs.ts';
 
 /**
@@ -33,13 +34,9 @@ export class Layout {
   private readonly table: NoFitTable;
   private readonly slabs: Slabs;
 
-  constructor(problem: LayProblem) {
+  /** `ready` holds what was worked out of the problem's shapes for a strip as wide as this. */
+  constructor(problem: LayProblem, { postures: byShape, table }: Readied) {
     const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
-    const byShape = problem.shapes.map((shape) => {
-      const all = posturesOf(shape);
-      const fitting = all.filter(({ halfHeight }) => 2 * halfHeight <= problem.width);
-      return fitting.length > 0 ? fitting : all;
-    });
     this.count = copies.length;
     this.width = problem.width;
     this.length = 0;
@@ -59,7 +56,7 @@ export class Layout {
     this.bulk = Float64Array.from(this.area, (area) => area ** 0.25);
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.depths = new Float64Array(this.count * this.count);
-    this.table = noFitTable(this.postures);
+    this.table = table;
     this.slabs = new Slabs(this.count);
   }
 

@@ -4,7 +4,7 @@ import { areaOf, inWay, type LayProblem, type LayShape, type Way } from './probl
 const rounding = 1e-9;
 
 /** The strip is cut lengthwise at so many places, evenly, for bands in which areas are looked at. */
-const cuts = 16;
+const cuts = 12;
 
 /**
  * A length that no lay goes below, the greatest of four:
@@ -59,9 +59,7 @@ function bandLength(shapes: readonly LayShape[], width: number): number {
     (to - from);
   const shares = Array.from({ length: cuts - 1 }, (_, i) => (i + 1) / cuts);
   const middle = shares.map((share) => lengthOf((width * (1 - share)) / 2, (width * (1 + share)) / 2));
-  const beside = shapes.some(({ onFold }) => onFold)
-    ? shares.map((share) => lengthOf(0, width * share))
-    : [];
+  const beside = shapes.some(({ onFold }) => onFold) ? shares.map((share) => lengthOf(0, width * share)) : [];
   return Math.max(...middle, ...beside) * (1 - rounding);
 }
 

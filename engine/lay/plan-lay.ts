@@ -3,6 +3,7 @@ import { leastLength } from './least-length.ts';
 import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './problem.ts';
 import { faultsOf } from './proof.ts';
 import { type Random, randomFrom } from './random.ts';
+import { onStrip, type Readied, readiedFor } from './readied.ts';
 import { separate } from './separate.ts';
 
 /** How the search stands after a round: the best lay so far that was proven, none at the very beginning. */
@@ -29,7 +30,7 @@ const firstDensity = 0.7;
 
 /**
  * Seeks a short lay: yields after every round, and may be left after any. `spent` tells which share (0 to 1) of the search
- * is over after so many rounds; at 1 it ends. The same seed and the same shares give the same lay.
+ * is over after so many rounds; at 1 it ends. `ready` saves working out again what depends on the shapes alone. The same seed and the same shares give the same lay.
  *
  * Explores by shortening the strip and parting what then overlaps; when that fails, by trying again from places that nearly
  * fitted, two large shapes exchanged; then presses the best together by ever smaller steps (the scheme of
@@ -39,9 +40,10 @@ export function* planLay(
   problem: LayProblem,
   seed: number,
   spent: (rounds: number) => number,
+  ready: Readied = readiedFor(problem.width, problem.shapes),
 ): Generator<Progress, void, void> {
   const random = randomFrom(seed);
-  const layout = new Layout(problem);
+  const layout = new Layout(problem, onStrip(ready, problem.width));
   const search = new Search(problem, layout, random, spent);
   yield* search.begin();
   yield* search.explore();

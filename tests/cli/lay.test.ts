@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { lengthToBuy } from '../../cli/length-to-buy.ts';
+import { lengthToBuy } from '../../engine/text/length-to-buy.ts';
 import { instanceFile } from '../engine/lay/instances.ts';
 import { bodkin } from './session.ts';
 
