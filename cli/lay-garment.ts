@@ -1,56 +1,47 @@
-import { evaluate } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
 import { layPage, laySvg } from '../engine/lay-plan/lay-drawing.ts';
 import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../engine/lay-plan/lay-plan.ts';
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
+import { type Materials, materialsFor } from '../engine/materials/materials.ts';
+import type { Garment } from '../engine/pattern/garment.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { lengthCell } from '../engine/text/length.ts';
 import { lengthToBuy } from '../engine/text/length-to-buy.ts';
-import type { Unit } from '../engine/text/units.ts';
+import { askedGarment, draftedGarment, type GarmentOptions } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { type Effort, seekLay } from './lay-search.ts';
-import { findGarment, readStyling } from './options.ts';
-import { readBodyFile } from './read-body.ts';
-import { lengthsLine, type Reader, readerOf } from './reader.ts';
+import { cutListResult, materialsLines, materialsResult } from './materials-words.ts';
+import { lengthsLine, type Reader } from './reader.ts';
 import type { LaidResult } from './results/lay.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { type Column, table } from './table.ts';
-import { Unusable } from './unusable.ts';
+import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
-/** What to lay and how. */
-export interface GarmentLay {
-  readonly name: string;
-  readonly body: string;
-  readonly styling: string | undefined;
-  readonly set: readonly string[] | undefined;
+/** How to lay, and where to write it. */
+export interface GarmentLay extends GarmentOptions {
   readonly cloth: Cloth;
   readonly effort: Effort;
-  readonly out: string | undefined;
-  readonly units: Unit | undefined;
-  readonly json: boolean;
+  readonly out?: string;
 }
 
 /** Lays a garment for one body, a plan for each cloth; what it says was read back from the plans as written. */
-export async function layGarment(session: Session, asked: GarmentLay): Promise<ExitCode> {
-  const draft = findGarment(session.garments, asked.name);
-  const styling = await readStyling(asked.styling, asked.set);
-  const body = await readBodyFile(asked.body);
-  const reader = readerOf(session, asked.units, body);
+export async function layGarment(session: Session, name: string, asked: GarmentLay): Promise<ExitCode> {
+  const { garment, cutLines, report, reader } = await draftedGarment(
+    session,
+    await askedGarment(session, name, asked),
+    asked,
+  );
   const { units } = reader;
-  const evaluated = evaluate(draft, body, styling);
-  if (!evaluated.ok) throw new Unusable(evaluated.issues, units);
-  const { garment, cutLines, report } = evaluated.value;
-  const tasks = layTasks(garment, cutLines, asked.cloth);
-  if (!tasks.ok) throw new Unusable(tasks.issues, units);
+  const tasks = used(layTasks(garment, cutLines, asked.cloth), units);
   const plans: { readonly plan: LayPlan; readonly toBuy: string; readonly svg: string }[] = [];
   const issues: Issue[] = [...report.issues];
-  for (const task of tasks.value) {
-    const seconds = asked.effort.seconds * shareOf(task, tasks.value);
+  for (const task of tasks) {
+    const seconds = asked.effort.seconds * shareOf(task, tasks);
     const lay = await seekLay(
       session,
       task.problem,
@@ -74,11 +65,12 @@ export async function layGarment(session: Session, asked: GarmentLay): Promise<E
     await writeFiles(asked.out, files);
     tell(session, `wrote ${[...files.keys()].join(', ')} into ${asked.out}\n`);
   }
-  if (asked.json) await session.write(json(layResult(plans, issues)));
+  const materials = materialsFor(garment, cutLines, units, 'planned');
+  if (asked.json) await session.write(json(layResult(garment, plans, materials, issues)));
   else if (ok)
     await say(
       session,
-      `${garment.name} for ${garment.body}: no overlaps, every piece there (proven); ${lengthsLine(reader)}\n${layTable(plans, reader)}`,
+      `${garment.name} for ${garment.body}: no overlaps, every piece there (proven); ${lengthsLine(reader)}\n${layTable(plans, reader)}\n${materialsLines(garment, materials, reader)}`,
     );
   sayIssues(session, issues, units);
   return ok ? 0 : 1;
@@ -92,6 +84,7 @@ const columns: readonly Column[] = [
   { title: 'laid' },
   { title: 'pieces', right: true },
   { title: 'length', right: true },
+  { title: 'no lay under', right: true },
   { title: 'used', right: true },
   { title: 'buy', right: true },
 ];
@@ -103,6 +96,7 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
     plan.cloth.folded ? 'folded' : 'open',
     String(plan.copies.length),
     lengthCell(plan.length, units),
+    lengthCell(plan.leastLength, units),
     `${(100 * plan.used).toFixed(1)} %`,
     toBuy,
   ]);
@@ -110,7 +104,12 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
 }
 
 /** What `lay --json` prints of a garment: lengths in mm. */
-const layResult = (plans: readonly Planned[], issues: readonly Issue[]): LaidResult => ({
+const layResult = (
+  garment: Garment,
+  plans: readonly Planned[],
+  materials: Materials,
+  issues: readonly Issue[],
+): LaidResult => ({
   ok: !issues.some(({ severity }) => severity === 'error'),
   lays: plans.map(({ plan, toBuy }) => ({
     cloth: plan.clothName,
@@ -120,6 +119,7 @@ const layResult = (plans: readonly Planned[], issues: readonly Issue[]): LaidRes
     needed: plan.needed,
     buy: toBuy,
     used: plan.used,
+    leastLength: plan.leastLength,
     pieces: plan.copies.map(({ of, copy }) => ({
       piece: of.piece,
       copy,
@@ -127,6 +127,8 @@ const layResult = (plans: readonly Planned[], issues: readonly Issue[]): LaidRes
       onFold: of.onFold,
     })),
   })),
+  cutList: cutListResult(garment),
+  materials: materialsResult(materials),
   issues: issuesResult(issues),
 });
 

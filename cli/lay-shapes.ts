@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { leastLength } from '../engine/lay/least-length.ts';
 import { densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
 import { refusedShapes } from '../engine/lay/refused-shapes.ts';

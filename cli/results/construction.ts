@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { measurementNames } from '../../engine/body/body.ts';
+import { type CutListResult, cutList, type MaterialsResult, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 import { report } from './report.ts';
 
@@ -61,13 +62,17 @@ const reason: z.ZodType<ReasonResult> = z
   ])
   .meta({ id: 'reason', description: 'A number and what it rests on; a step told before is told without.' });
 
-/** What `bodkin draft` prints: the report, and with --steps and --why the construction. */
+/** What `bodkin draft` prints: the report, what to cut and to buy, and with --steps and --why the construction. */
 export const drafted = report.extend({
+  cutList,
+  materials,
   steps: z.array(step).optional().describe('With --steps.'),
   why: z.array(reason).optional().describe('With --why: each step of that title.'),
 });
 
 export type DraftedResult = Printed<typeof report> & {
+  readonly cutList: CutListResult;
+  readonly materials: MaterialsResult;
   readonly steps?: readonly StepResult[];
   readonly why?: readonly ReasonResult[];
 };

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { issues } from './issue.ts';
+import { cutList, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 
 const made = { ok: z.boolean(), garment: z.string(), body: z.string() };
@@ -19,7 +20,7 @@ export const printed = z.strictObject({
 
 export type PrintedResult = Printed<typeof printed>;
 
-/** What `bodkin sew` and `bodkin teach` print. */
+/** What `bodkin teach` prints. */
 export const written = z.strictObject({
   ...made,
   steps: z.array(z.strictObject({ number: z.int(), title: z.string() })),
@@ -28,3 +29,8 @@ export const written = z.strictObject({
 });
 
 export type WrittenResult = Printed<typeof written>;
+
+/** What `bodkin sew` prints. */
+export const sewn = written.extend({ cutList, materials });
+
+export type SewnResult = Printed<typeof sewn>;

@@ -2,6 +2,7 @@ import type { Edge } from '../geometry/curve.ts';
 import { signedArea } from '../geometry/outline.ts';
 import { type Transform, transformedEdge } from '../geometry/transform.ts';
 import type { Issue, Result } from '../issue.ts';
+import { leastLength } from '../lay/least-length.ts';
 import { inWay, type Lay, type LayProblem, type Placement } from '../lay/problem.ts';
 import { refusedShapes } from '../lay/refused-shapes.ts';
 import type { Garment } from '../pattern/garment.ts';
@@ -22,6 +23,8 @@ export interface LayPlan extends LayTask {
   readonly body: string;
   /** Length of washed cloth that the lay takes. */
   readonly length: number;
+  /** No lay of the same pieces is shorter. */
+  readonly leastLength: number;
   /** What has to be bought for it, not yet rounded. */
   readonly needed: number;
   /** The share of the washed cloth, selvedges counted, that ends up in pieces. */
@@ -106,6 +109,7 @@ export function layPlan(task: LayTask, lay: Lay, { name, body }: Pick<Garment, '
     garment: name,
     body,
     length: lay.length,
+    leastLength: leastLength(task.problem),
     needed: lengthNeeded(task.cloth, lay.length),
     used: area / (washedWidth(task.cloth) * lay.length),
     copies,

@@ -111,7 +111,7 @@ export function metadataOf(
     joins: whole ? garment.joins : [],
     girths: whole ? garment.girths : [],
     shapes: whole ? garment.shapes.filter(measuredOnPaper) : [],
-    notions: whole ? garment.notions : [],
+    notions: whole ? garment.notions.map(({ got: _, ...notion }) => notion) : [],
     pieces: pieces.map(describe),
   };
 }
