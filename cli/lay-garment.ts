@@ -50,14 +50,14 @@ export async function layGarment(session: Session, name: string, asked: GarmentL
     );
     const plan = layPlan(task, lay, garment);
     const toBuy = lengthToBuy(plan.needed, units);
-    const svg = laySvg(plan, toBuy);
+    const svg = laySvg(plan, toBuy, units);
     issues.push(...provePlan(svg, task.pieces, piecesAsked(garment, task.clothName)));
     plans.push({ plan, toBuy, svg });
   }
   const ok = !issues.some(({ severity }) => severity === 'error');
   if (asked.out !== undefined && ok) {
     const title = `${garment.name} for ${garment.body}: lays`;
-    const pages = plans.map(({ plan, toBuy }) => layPage(plan, toBuy));
+    const pages = plans.map(({ plan, toBuy }) => layPage(plan, toBuy, units));
     const files = new Map<string, string | Uint8Array>([
       ...plans.map(({ plan, svg }) => [`lay-${plan.clothName}.svg`, svg] as const),
       ['lay.pdf', await pdfOf(pages, title, await readFonts())],
@@ -70,7 +70,7 @@ export async function layGarment(session: Session, name: string, asked: GarmentL
   else if (ok)
     await say(
       session,
-      `${garment.name} for ${garment.body}: no overlaps, every piece there (proven); ${lengthsLine(reader)}\n${layTable(plans, reader)}\n${materialsLines(garment, materials, reader)}`,
+      `${garment.name} for ${garment.body}: no overlaps, every piece there (proven); ${lengthsLine(reader)}\n${layTable(plans, reader)}${stripeLines(plans)}\n${materialsLines(garment, materials, reader)}`,
     );
   sayIssues(session, issues, units);
   return ok ? 0 : 1;
@@ -103,6 +103,15 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
   return table(columns, rows, width);
 }
 
+/** At which seams stripes meet, where the cloth has any. */
+function stripeLines(plans: readonly Planned[]): string {
+  const matched = plans.find(({ plan }) => plan.matched)?.plan.matched;
+  if (!matched) return '';
+  const named = (what: string, seams: readonly string[]): string =>
+    seams.length > 0 ? `${what}: ${seams.join('; ')}\n` : '';
+  return `${named('stripes meet at', matched.matched)}${named('they cannot also meet at', matched.unmatched)}`;
+}
+
 /** What `lay --json` prints of a garment: lengths in mm. */
 const layResult = (
   garment: Garment,
@@ -120,6 +129,7 @@ const layResult = (
     buy: toBuy,
     used: plan.used,
     leastLength: plan.leastLength,
+    ...(plan.matched && { stripes: { matched: plan.matched.matched, unmatched: plan.matched.unmatched } }),
     pieces: plan.copies.map(({ of, copy }) => ({
       piece: of.piece,
       copy,

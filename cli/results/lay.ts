@@ -16,6 +16,10 @@ export const laid = z.strictObject({
       buy: z.string().describe('As cloth is sold, in words.'),
       used: z.number().describe('Share of the cloth.'),
       leastLength: z.number().describe('No lay can be shorter.'),
+      stripes: z
+        .strictObject({ matched: z.array(z.string()), unmatched: z.array(z.string()) })
+        .optional()
+        .describe('With --stripe: the seams along the grain at which they meet, or cannot.'),
       pieces: z.array(
         z.strictObject({ piece: z.string(), copy: z.number(), gives: z.number(), onFold: z.boolean() }),
       ),

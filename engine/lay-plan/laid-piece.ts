@@ -7,7 +7,7 @@ import { angleOf } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Way } from '../lay/problem.ts';
 import type { CutCount, Piece } from '../pattern/piece.ts';
-import type { Cloth } from './cloth.ts';
+import { type Cloth, oneWay } from './cloth.ts';
 import { halfBelow, outwardPolygon } from './outward.ts';
 
 /** What stands for a cutting line when it is laid: a polygon, none where the line has no such. */
@@ -29,6 +29,8 @@ export interface LaidPiece {
   /** How many pieces each one laid gives: two through both layers of folded cloth, else one. */
   readonly gives: 1 | 2;
   readonly ways: readonly Way[];
+  /** On stripes: how far behind the beginning of a repeat its origin lies; none on cloth without. */
+  readonly phase?: number;
 }
 
 /** Folds and grain may differ from straight and level by this much, mm over the whole fold. */
@@ -42,7 +44,7 @@ const level = 0.01;
  * - any other: on one layer, turned over if its printed side is to face down. Of folded cloth that is the upper layer, where the
  *   chalk is, and its wrong side is up: there each lies the other way over than on open cloth.
  *
- * Without nap a piece may also lie the other way up. `outlineOf` gives the polygon that no other may overlap.
+ * Without nap or stripes a piece may also lie the other way up. `outlineOf` gives the polygon that no other may overlap.
  */
 export function laidPieces(
   piece: Piece,
@@ -57,7 +59,7 @@ export function laidPieces(
   const grain = { from: straight(piece.grain.from), to: straight(piece.grain.to) };
   const ends = fold.flatMap((edge) => [straight(edgeStart(edge)), straight(edgeEnd(edge))]);
   const base = { piece: piece.name, number: piece.number, grain };
-  const turns = cloth.nap ? [0] : [0, 180];
+  const turns = oneWay(cloth) ? [0] : [0, 180];
   const both = (mirrored: readonly boolean[]): Way[] =>
     mirrored.flatMap((m) => turns.map((turn) => ({ turn, mirrored: m })));
   const asDrawn = both([false]);
@@ -106,7 +108,7 @@ export function laidPieces(
       turnedOver: false,
       count: cut.count,
       gives: 1,
-      ways: cloth.nap
+      ways: oneWay(cloth)
         ? [{ turn: 0, mirrored: false }]
         : [
             { turn: 0, mirrored: false },
@@ -133,7 +135,7 @@ const refused = ({ name }: Piece) => ({
 });
 
 /** Turns a piece so that its grain runs along x, the top first. */
-function alongX({ grain }: Piece): Transform {
+export function alongX({ grain }: Piece): Transform {
   const angle = -angleOf(vectorBetween(grain.from, grain.to));
   // An upright grain, the usual, is turned without rounding.
   if (grain.from.x === grain.to.x)

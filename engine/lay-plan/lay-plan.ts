@@ -6,8 +6,17 @@ import { leastLength } from '../lay/least-length.ts';
 import { inWay, type Lay, type LayProblem, type Placement } from '../lay/problem.ts';
 import { refusedShapes } from '../lay/refused-shapes.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { type Cloth, type ClothName, lengthNeeded, stripStart, stripWidth, washedWidth } from './cloth.ts';
+import {
+  type Cloth,
+  type ClothName,
+  lengthNeeded,
+  stripStart,
+  stripWidth,
+  washedRepeat,
+  washedWidth,
+} from './cloth.ts';
 import { type LaidPiece, laidPieces, type OutlineOf } from './laid-piece.ts';
+import { type Matching, matching } from './matching.ts';
 
 /** What is to be laid of one cloth. The shapes of the problem are the pieces, in order. */
 export interface LayTask {
@@ -15,6 +24,8 @@ export interface LayTask {
   readonly cloth: Cloth;
   readonly pieces: readonly LaidPiece[];
   readonly problem: LayProblem;
+  /** How stripes are matched; none on cloth without. */
+  readonly matched?: Matching;
 }
 
 /** A lay drawn up for the cutting table. mm. */
@@ -60,30 +71,36 @@ export function layTasks(
 
 /** The same without asking whether every piece has room. */
 export function tasksOf(
-  { pieces }: Garment,
+  garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   cloth: Cloth,
   outlineOf?: OutlineOf,
 ): { readonly tasks: readonly LayTask[]; readonly issues: readonly Issue[] } {
   const byCloth = new Map<ClothName, LaidPiece[]>();
   const issues: Issue[] = [];
-  for (const piece of pieces)
+  const repeat = washedRepeat(cloth);
+  const matched = repeat > 0 ? matching(garment, repeat) : undefined;
+  for (const piece of garment.pieces)
     for (const cut of piece.cut) {
       const line = cutLines.get(piece.name);
       if (!line) continue;
       const found = laidPieces(piece, line, cut, cloth, outlineOf);
       issues.push(...found.issues);
-      byCloth.set(cut.cloth, [...(byCloth.get(cut.cloth) ?? []), ...found.laid]);
+      const phase = matched?.phases.get(piece.name);
+      const laid = found.laid.map((each) => (phase === undefined ? each : { ...each, phase }));
+      byCloth.set(cut.cloth, [...(byCloth.get(cut.cloth) ?? []), ...laid]);
     }
   const tasks = Array.from(byCloth, ([clothName, laid]): LayTask => {
-    const shapes = laid.map(({ piece, outline, count, ways, onFold }) => ({
+    const shapes = laid.map(({ piece, outline, count, ways, onFold, phase }) => ({
       name: piece,
       outline,
       count,
       ways,
       onFold,
+      ...(phase === undefined ? {} : { phase }),
     }));
-    return { clothName, cloth, pieces: laid, problem: { width: stripWidth(cloth), shapes } };
+    const problem = { width: stripWidth(cloth), shapes, ...(matched && { repeat }) };
+    return { clothName, cloth, pieces: laid, problem, ...(matched && { matched }) };
   });
   return { tasks, issues };
 }

@@ -20,6 +20,9 @@ export class Layout {
   private readonly firstPosture: Int32Array;
   private readonly postureCount: Int32Array;
   private readonly onFold: Uint8Array;
+  private readonly repeat: number;
+  /** Where on the repeat the middle of each posture lies. */
+  private readonly phase: Float64Array;
   /** Where the middle of each copy's box lies, and in which posture. */
   readonly posture: Int32Array;
   readonly x: Float64Array;
@@ -46,6 +49,10 @@ export class Layout {
     this.firstPosture = Int32Array.from(copies, (shape) => starts[shape] ?? 0);
     this.postureCount = Int32Array.from(copies, (shape) => byShape[shape]?.length ?? 0);
     this.onFold = Uint8Array.from(copies, (shape) => (problem.shapes[shape]?.onFold ? 1 : 0));
+    this.repeat = problem.repeat ?? 0;
+    this.phase = Float64Array.from(
+      byShape.flatMap((own, i) => own.map(({ middle }) => middle.x + (problem.shapes[i]?.phase ?? 0))),
+    );
     this.posture = Int32Array.from(this.firstPosture);
     this.x = new Float64Array(this.count);
     this.y = new Float64Array(this.count);
@@ -202,13 +209,31 @@ export class Layout {
     return this.onFold[i] ? half : this.width - half;
   }
 
+  /**
+   * The place along the strip nearest to a wanted one that is inside it and on its repeat. On a strip too short for that, the
+   * first on the repeat.
+   */
+  seat(posture: number, wanted: number): number {
+    const half = this.halfWidth[posture] as number;
+    const { repeat } = this;
+    if (repeat === 0) return Math.max(half, Math.min(this.length - half, wanted));
+    const phase = this.phase[posture] as number;
+    const first = Math.ceil((half - phase) / repeat);
+    const last = Math.floor((this.length - half - phase) / repeat);
+    return phase + repeat * Math.max(first, Math.min(last, Math.round((wanted - phase) / repeat)));
+  }
+
+  /** The least move along the strip from one place to another that is worth a try. */
+  stride(wanted: number): number {
+    return wanted === 0 ? 0 : Math.max(wanted, this.repeat);
+  }
+
   /** Moves a copy into the strip, and turns one that is too long for it to where it is shortest. */
   keepInside(i: number): void {
     if (2 * (this.halfWidth[this.posture[i] as number] as number) > this.length)
       this.posture[i] = this.shortest(i);
     const posture = this.posture[i] as number;
-    const half = this.halfWidth[posture] as number;
-    this.x[i] = Math.max(half, Math.min(this.length - half, this.x[i] as number));
+    this.x[i] = this.seat(posture, this.x[i] as number);
     this.y[i] = Math.max(this.lowest(posture), Math.min(this.highest(i, posture), this.y[i] as number));
   }
 

@@ -19,11 +19,15 @@ export interface LayShape {
   readonly ways: readonly Way[];
   /** In every way the copies stay with their lowest y on the edge y = 0 of the strip, where the cloth is folded. */
   readonly onFold: boolean;
+  /** On a strip with a repeat: how far behind the beginning of one every copy lies (its `x`). */
+  readonly phase?: number;
 }
 
 /** Shapes and the strip they are to lie on: y from 0 to `width`, x from 0 to a length that is to be short. */
 export interface LayProblem {
   readonly width: number;
+  /** After so much along the strip its look repeats, and shapes may lie only where it is what they ask for. */
+  readonly repeat?: number;
   readonly shapes: readonly LayShape[];
 }
 
@@ -81,3 +85,10 @@ export const areaOf = ({ shapes }: LayProblem): number =>
 /** The share of the strip that is used: the area of all copies over that of the strip as far as they reach. */
 export const densityOf = (problem: LayProblem, length: number): number =>
   areaOf(problem) / (problem.width * length);
+
+/** How far a copy lies from where the repeat of the strip wants it. */
+export function offRepeat({ repeat = 0 }: LayProblem, { phase = 0 }: LayShape, x: number): number {
+  if (repeat === 0) return 0;
+  const repeats = (x - phase) / repeat;
+  return Math.abs(repeats - Math.round(repeats)) * repeat;
+}
