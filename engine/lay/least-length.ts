@@ -47,7 +47,10 @@ function lowestEdge(outline: LayShape['outline']): number {
   return Math.max(...xs) - Math.min(...xs);
 }
 
-/** The greatest length that any band asks for: those about the middle, and where there is a fold those beside it. */
+/**
+ * The greatest length that any band asks for: those about the middle, and where there is a fold those beside it, and those in
+ * which something broad meets what lies on the fold, wherever it lies.
+ */
 function bandLength(shapes: readonly LayShape[], width: number): number {
   const profiled = shapes.map((shape) => ({ ...shape, profiles: profilesOf(shape, width) }));
   const lengthOf = (from: number, to: number): number =>
@@ -59,8 +62,17 @@ function bandLength(shapes: readonly LayShape[], width: number): number {
     (to - from);
   const shares = Array.from({ length: cuts - 1 }, (_, i) => (i + 1) / cuts);
   const middle = shares.map((share) => lengthOf((width * (1 - share)) / 2, (width * (1 + share)) / 2));
-  const beside = shapes.some(({ onFold }) => onFold) ? shares.map((share) => lengthOf(0, width * share)) : [];
-  return Math.max(...middle, ...beside) * (1 - rounding);
+  const folded = profiled.filter(({ onFold }) => onFold);
+  const beside = folded.length > 0 ? shares.map((share) => lengthOf(0, width * share)) : [];
+  const breadth = ({ profiles }: (typeof profiled)[number]): number =>
+    Math.min(...profiles.map(({ levels }) => levels.at(-1) ?? 0));
+  const reach = Math.max(0, ...folded.map(breadth));
+  const meeting = profiled
+    .filter(({ onFold }) => !onFold)
+    .map((shape) => Math.max(0, width - breadth(shape)))
+    .filter((from) => from < reach)
+    .map((from) => lengthOf(from, reach));
+  return Math.max(...middle, ...beside, ...meeting) * (1 - rounding);
 }
 
 /** How much of a shape lies below each level, across the strip: exact at `levels`, between them by a quadratic. */
