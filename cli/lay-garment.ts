@@ -10,7 +10,7 @@ import { lengthCell } from '../engine/text/length.ts';
 import { lengthToBuy } from '../engine/text/length-to-buy.ts';
 import { askedGarment, draftedGarment, type GarmentOptions } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
-import { type Effort, seekLay } from './lay-search.ts';
+import { type Effort, type Halt, seekLay } from './lay-search.ts';
 import { cutListResult, materialsLines, materialsResult } from './materials-words.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import type { LaidResult } from './results/lay.ts';
@@ -40,6 +40,7 @@ export async function layGarment(session: Session, name: string, asked: GarmentL
   const tasks = used(layTasks(garment, cutLines, asked.cloth), units);
   const plans: { readonly plan: LayPlan; readonly toBuy: string; readonly svg: string }[] = [];
   const issues: Issue[] = [...report.issues];
+  const halt: Halt = { asked: false };
   for (const task of tasks) {
     const seconds = asked.effort.seconds * shareOf(task, tasks);
     const lay = await seekLay(
@@ -47,6 +48,7 @@ export async function layGarment(session: Session, name: string, asked: GarmentL
       task.problem,
       { ...asked.effort, seconds },
       `laying ${task.clothName}`,
+      halt,
     );
     const plan = layPlan(task, lay, garment);
     const toBuy = lengthToBuy(plan.needed, units);
