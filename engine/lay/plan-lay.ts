@@ -4,7 +4,7 @@ import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './prob
 import { faultsOf } from './proof.ts';
 import { type Random, randomFrom } from './random.ts';
 import { onStrip, type Readied, readiedFor } from './readied.ts';
-import { separate } from './separate.ts';
+import { type Patience, separate } from './separate.ts';
 
 /** How the search stands after a round: the best lay so far that was proven, none at the very beginning. */
 export interface Progress {
@@ -21,6 +21,12 @@ const unproven = Number.MIN_VALUE;
 
 /** A lay is as short as can be when no more than this share could be saved. */
 const shortestShare = 1e-6;
+
+/** The longer a length resists, the longer each try at it goes on: a short try seldom finds what others have missed. */
+const patienceAfter = (failures: number): Patience => ({
+  passes: Math.min(250, Math.round(80 * (1 + 0.15 * failures))),
+  strikes: failures > 3 ? 3 : 2,
+});
 
 /** What share of the search explores; the rest presses the best lay together. */
 const exploring = 0.8;
@@ -148,7 +154,8 @@ class Search {
       const started = this.rounds;
       const nearly: (Remembered & { least: number })[] = [];
       for (;;) {
-        const tried = yield* this.part(80, 2, exploring);
+        const { passes, strikes } = patienceAfter(nearly.length);
+        const tried = yield* this.part(passes, strikes, exploring);
         if (this.share() >= exploring) return;
         if (tried.least === 0) break;
         if (step > leastStep) {

@@ -43,7 +43,7 @@ describe('the page on laying out', () => {
   });
 
   test('shows shapes that can be laid', async () => {
-    const [, shapes = ''] = /```json\n([^]*?)```/.exec(page) ?? [];
+    const [, shapes = ''] = /```json\n([\s\S]*?)```/.exec(page) ?? [];
     const file = join(await mkdtemp(join(tmpdir(), 'lay-')), 'shapes.json');
     await writeFile(file, shapes);
     const { code, out } = await bodkin(['lay', '--shapes', file, '--rounds', '5']);
