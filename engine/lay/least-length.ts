@@ -1,10 +1,13 @@
-import { areaOf, inWay, type LayProblem, type LayShape, type Way } from './problem.ts';
+import { areaOf, doubledArea, inWay, type LayProblem, type LayShape, type Way } from './problem.ts';
 
 /** What rounding may add to a bound, as a share. */
 const rounding = 1e-9;
 
-/** The strip is cut lengthwise at so many places, evenly, for bands in which areas are looked at. */
-const cuts = 12;
+/** The bands in which areas are looked at: their shares of the width. More would cost more than they find. */
+const bands = [1 / 16, 1 / 4, 1 / 2, 3 / 4];
+
+/** So many bands are looked at between what lies on the fold and the broadest shapes. */
+const mostMeeting = 3;
 
 /**
  * A length that no lay goes below, the greatest of four:
@@ -60,10 +63,9 @@ function bandLength(shapes: readonly LayShape[], width: number): number {
       0,
     ) /
     (to - from);
-  const shares = Array.from({ length: cuts - 1 }, (_, i) => (i + 1) / cuts);
-  const middle = shares.map((share) => lengthOf((width * (1 - share)) / 2, (width * (1 + share)) / 2));
+  const middle = bands.map((share) => lengthOf((width * (1 - share)) / 2, (width * (1 + share)) / 2));
   const folded = profiled.filter(({ onFold }) => onFold);
-  const beside = folded.length > 0 ? shares.map((share) => lengthOf(0, width * share)) : [];
+  const beside = folded.length > 0 ? bands.map((share) => lengthOf(0, width * share)) : [];
   const breadth = ({ profiles }: (typeof profiled)[number]): number =>
     Math.min(...profiles.map(({ levels }) => levels.at(-1) ?? 0));
   const reach = Math.max(0, ...folded.map(breadth));
@@ -71,6 +73,8 @@ function bandLength(shapes: readonly LayShape[], width: number): number {
     .filter(({ onFold }) => !onFold)
     .map((shape) => Math.max(0, width - breadth(shape)))
     .filter((from) => from < reach)
+    .toSorted((a, b) => a - b)
+    .slice(0, mostMeeting)
     .map((from) => lengthOf(from, reach));
   return Math.max(...middle, ...beside, ...meeting) * (1 - rounding);
 }
@@ -100,33 +104,39 @@ function profilesOf({ outline, ways }: LayShape, width: number): Profile[] {
 const sideways = ({ turn, mirrored }: Way): string =>
   turn % 180 === 0 ? String((turn % 360 === 0) !== mirrored) : `${turn} ${mirrored}`;
 
+/** Goes up through the corners: between two levels the chord is a sum of straight edges, which begin and end at corners. */
 function profileOf(outline: LayShape['outline']): Profile {
   const least = Math.min(...outline.map(({ y }) => y));
-  const corners = outline.map(({ x, y }) => ({ x, y: y - least }));
-  const levels = [...new Set(corners.map(({ y }) => y))].toSorted((a, b) => a - b);
-  const below = [0];
-  const chords: number[] = [];
-  const slopes: number[] = [];
-  for (const [i, low] of levels.slice(0, -1).entries()) {
-    const high = levels[i + 1] ?? low;
-    const [atLow, atHigh] = [chord(corners, low, high, low), chord(corners, low, high, high)];
-    chords.push(atLow);
-    slopes.push((atHigh - atLow) / (high - low));
-    below.push((below[i] ?? 0) + ((atLow + atHigh) / 2) * (high - low));
+  const changes = outline.flatMap((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    if (a.y === b.y) return [];
+    // An edge as x = at + slope * level, counted up on one side of the polygon and down on the other.
+    const slope = Math.sign(b.y - a.y) * ((b.x - a.x) / (b.y - a.y));
+    const at = Math.sign(b.y - a.y) * a.x - slope * (a.y - least);
+    return [
+      { level: Math.min(a.y, b.y) - least, at, slope },
+      { level: Math.max(a.y, b.y) - least, at: -at, slope: -slope },
+    ];
+  });
+  changes.sort((a, b) => a.level - b.level);
+  const turned = doubledArea(outline) < 0 ? -1 : 1;
+  const profile = { levels: [0], below: [0], chords: [] as number[], slopes: [] as number[] };
+  let [low, area, at, slope] = [0, 0, 0, 0];
+  for (const change of changes) {
+    const { level } = change;
+    if (level > low) {
+      const chord = turned * (at + slope * low);
+      profile.chords.push(chord);
+      profile.slopes.push(turned * slope);
+      area += (level - low) * (chord + (turned * slope * (level - low)) / 2);
+      profile.levels.push(level);
+      profile.below.push(area);
+      low = level;
+    }
+    at += change.at;
+    slope += change.slope;
   }
-  return { levels, below, chords, slopes };
-}
-
-/** The length across a polygon at a level between two neighbouring ones, by the edges that run from one to the other. */
-function chord(corners: LayShape['outline'], low: number, high: number, at: number): number {
-  let sum = 0;
-  for (const [i, a] of corners.entries()) {
-    const b = corners[(i + 1) % corners.length] ?? a;
-    if (Math.min(a.y, b.y) > low || Math.max(a.y, b.y) < high) continue;
-    const x = a.x + ((b.x - a.x) * (at - a.y)) / (b.y - a.y);
-    sum += b.y > a.y ? x : -x;
-  }
-  return Math.abs(sum);
+  return profile;
 }
 
 /** The area of a shape below a level. */
