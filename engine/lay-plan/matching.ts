@@ -78,12 +78,13 @@ function placeOf(seam: Seam, tape: Tape): Place | undefined {
   if (!walked || ![...seam.a, ...seam.b].every((ref) => runsAlong(ref, tape))) return undefined;
   const { lengthA, lengthB } = walked.seam;
   if (lengthB < leastSeam) return undefined;
-  const notches = walked.stretches
-    .slice(0, -1)
-    .reduce<readonly (readonly [number, number])[]>((found, { lengthA: onA, lengthB: onB }) => {
-      const [a, b] = found.at(-1) ?? [0, 0];
-      return [...found, [a + onA, b + onB]];
-    }, []);
+  const notches: (readonly [number, number])[] = [];
+  let [upToA, upToB] = [0, 0];
+  for (const { lengthA: onA, lengthB: onB } of walked.stretches.slice(0, -1)) {
+    upToA += onA;
+    upToB += onB;
+    notches.push([upToA, upToB]);
+  }
   const fromMiddle = ([a]: readonly [number, number]): number => Math.abs(a - lengthA / 2);
   const [nearest] = notches.toSorted((p, q) => fromMiddle(p) - fromMiddle(q));
   const ends = [
