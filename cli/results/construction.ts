@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { measurementNames } from '../../engine/body/body.ts';
+import { cuttingFiles } from './made.ts';
 import { type CutListResult, cutList, type MaterialsResult, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 import { report } from './report.ts';
@@ -66,6 +67,7 @@ const reason: z.ZodType<ReasonResult> = z
 export const drafted = report.extend({
   cutList,
   materials,
+  cuttingFiles,
   steps: z.array(step).optional().describe('With --steps.'),
   why: z.array(reason).optional().describe('With --why: each step of that title.'),
 });
@@ -73,6 +75,7 @@ export const drafted = report.extend({
 export type DraftedResult = Printed<typeof report> & {
   readonly cutList: CutListResult;
   readonly materials: MaterialsResult;
+  readonly cuttingFiles?: readonly string[];
   readonly steps?: readonly StepResult[];
   readonly why?: readonly ReasonResult[];
 };
