@@ -65,16 +65,16 @@ const reason: z.ZodType<ReasonResult> = z
 
 /** What `bodkin draft` prints: the report, what to cut and to buy, and with --steps and --why the construction. */
 export const drafted = report.extend({
-  cutList,
-  materials,
+  cutList: cutList.optional().describe('None where nothing could be drafted.'),
+  materials: materials.optional().describe('The same; `needed` is always null here.'),
   cuttingFiles,
   steps: z.array(step).optional().describe('With --steps.'),
   why: z.array(reason).optional().describe('With --why: each step of that title.'),
 });
 
 export type DraftedResult = Printed<typeof report> & {
-  readonly cutList: CutListResult;
-  readonly materials: MaterialsResult;
+  readonly cutList?: CutListResult;
+  readonly materials?: MaterialsResult;
   readonly cuttingFiles?: readonly string[];
   readonly steps?: readonly StepResult[];
   readonly why?: readonly ReasonResult[];
