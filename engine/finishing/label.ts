@@ -27,7 +27,7 @@ export interface LabelPlace {
  * Curves count as chains of chords, which stray from them by less than 0.1 mm.
  */
 export function labelPlace(
-  piece: Piece,
+  piece: Labelled,
   size: { readonly width: number; readonly height: number },
   clearance: number,
 ): LabelPlace | undefined {
@@ -40,8 +40,11 @@ export function labelPlace(
   return undefined;
 }
 
+/** What a label has to keep clear of: of a whole piece, or of what is drawn of one elsewhere. */
+type Labelled = Pick<Piece, 'lines' | 'marks' | 'grain'> & { readonly edges: Outline };
+
 /** Everything drawn inside a piece as straight strokes: inside lines, grainline, marks. */
-export const insideStrokes = (piece: Piece): Stroke[] => [
+export const insideStrokes = (piece: Labelled): Stroke[] => [
   ...piece.lines.flatMap((inside) => inside.curves.flatMap(strokes)),
   piece.grain,
   ...piece.marks.flatMap(({ kind, at, angle, length }): readonly Stroke[] => {

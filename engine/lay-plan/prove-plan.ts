@@ -1,3 +1,4 @@
+import { boundingBox } from '../geometry/bounds.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { signedArea } from '../geometry/outline.ts';
 import type { Point } from '../geometry/point.ts';
@@ -31,7 +32,7 @@ interface DrawnCopy {
 
 /**
  * Proves a written plan from its paths alone: every line is that of its piece, no two have an inner point in common, all lie on
- * the strip, and each piece comes out as often as `asked` (by name, for this cloth). No issues is a proof.
+ * the strip and on its stripes, and each piece comes out as often as `asked` (by name, for this cloth). No issues is a proof.
  */
 export function provePlan(
   svg: string,
@@ -59,7 +60,7 @@ export function provePlan(
       ...outside(copy, low, high, number('data-length')),
       ...copies.slice(i + 1).flatMap((other) => crossing(copy, other)),
     ]),
-    ...counted(copies, pieces, asked),
+    ...counted(copies, pieces, asked, Number(group.attributes['data-repeat'] ?? 0)),
   ];
 }
 
@@ -92,6 +93,7 @@ function counted(
   copies: readonly DrawnCopy[],
   pieces: readonly LaidPiece[],
   asked: ReadonlyMap<string, number>,
+  repeat: number,
 ): Issue[] {
   const given = new Map<string, number>();
   const issues: Issue[] = [];
@@ -111,6 +113,8 @@ function counted(
       );
       continue;
     }
+    if (repeat > 0 && offStripe(line, laid, repeat) > written)
+      issues.push(issue('lay-off-stripe', piece, `The ${piece} does not lie on its stripe.`));
     left[kind] = (left[kind] ?? 0) - 1;
     given.set(piece, (given.get(piece) ?? 0) + laid.gives);
   }
@@ -124,6 +128,12 @@ function counted(
         ),
       );
   return issues;
+}
+
+/** How far a drawn line lies from where its piece meets the stripes, mm: it lies as it was laid, but for a move. */
+function offStripe(line: Edge, { line: own, phase = 0 }: LaidPiece, repeat: number): number {
+  const repeats = (boundingBox(line.curves).left - boundingBox(own.curves).left - phase) / repeat;
+  return Math.abs(repeats - Math.round(repeats)) * repeat;
 }
 
 const issue = (code: IssueCode, path: string, message: string): Issue => ({

@@ -1,8 +1,10 @@
 import { Layout, type Remembered } from './layout.ts';
-import { areaOf, inWay, type Lay, type LayProblem, leastLength, type Placement } from './problem.ts';
+import { leastLength } from './least-length.ts';
+import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './problem.ts';
 import { faultsOf } from './proof.ts';
 import { type Random, randomFrom } from './random.ts';
-import { separate } from './separate.ts';
+import { onStrip, type Readied, readiedFor } from './readied.ts';
+import { type Patience, separate } from './separate.ts';
 
 /** How the search stands after a round: the best lay so far that was proven, none at the very beginning. */
 export interface LayProgress {
@@ -20,6 +22,12 @@ const unproven = Number.MIN_VALUE;
 /** A lay is as short as can be when no more than this share could be saved. */
 const shortestShare = 1e-6;
 
+/** The longer a length resists, the longer each try at it goes on: a short try seldom finds what others have missed. */
+const patienceAfter = (failures: number): Patience => ({
+  passes: Math.min(250, Math.round(80 * (1 + 0.15 * failures))),
+  strikes: failures > 3 ? 3 : 2,
+});
+
 /** What share of the search explores; the rest presses the best lay together. */
 const exploring = 0.8;
 
@@ -28,7 +36,7 @@ const firstDensity = 0.7;
 
 /**
  * Seeks a short lay: yields after every round, and may be left after any. `spent` tells which share (0 to 1) of the search
- * is over after so many rounds; at 1 it ends. The same seed and the same shares give the same lay.
+ * is over after so many rounds; at 1 it ends. `ready` saves working out again what depends on the shapes alone. The same seed and the same shares give the same lay.
  *
  * Explores by shortening the strip and parting what then overlaps; when that fails, by trying again from places that nearly
  * fitted, two large shapes exchanged; then presses the best together by ever smaller steps (the scheme of
@@ -38,9 +46,10 @@ export function* planLay(
   problem: LayProblem,
   seed: number,
   spent: (rounds: number) => number,
+  ready: Readied = readiedFor(problem.width, problem.shapes),
 ): Generator<LayProgress, void, void> {
   const random = randomFrom(seed);
-  const layout = new Layout(problem);
+  const layout = new Layout(problem, onStrip(ready, problem.width));
   const search = new Search(problem, layout, random, spent);
   yield* search.begin();
   yield* search.explore();
@@ -145,7 +154,8 @@ class Search {
       const started = this.rounds;
       const nearly: (Remembered & { least: number })[] = [];
       for (;;) {
-        const tried = yield* this.part(80, 2, exploring);
+        const { passes, strikes } = patienceAfter(nearly.length);
+        const tried = yield* this.part(passes, strikes, exploring);
         if (this.share() >= exploring) return;
         if (tried.least === 0) break;
         if (step > leastStep) {

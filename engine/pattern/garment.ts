@@ -45,6 +45,8 @@ export interface Notion {
   /** mm */
   readonly length: number;
   readonly note: string;
+  /** What has a length and is yet not sold off a reel: sold one by one, or cut off a cloth. None on one read from a file. */
+  readonly got?: 'singly' | 'off interfacing';
 }
 
 /** One step of the construction: what was done, with the numbers of this body, and on whose word. */

@@ -2,9 +2,10 @@ import { mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { lengthToBuy } from '../../cli/length-to-buy.ts';
+import { garments } from '../../drafts/garments.ts';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
+import { lengthToBuy } from '../../engine/text/length-to-buy.ts';
 import { instanceFile } from '../engine/lay/instances.ts';
 import { bodkin } from './session.ts';
 
@@ -57,9 +58,17 @@ describe('lay of a garment', () => {
     );
     expect(err).toContain('wrote lay-self.svg');
     expect(code).toBe(0);
-    expect(out).toMatch(/self +900.0 +folded +\d+ +[\d.]+ +[\d.]+ % +[\d.]+ m/);
+    expect(out).toMatch(/self +900.0 +folded +\d+ +[\d.]+ +[\d.]+ +[\d.]+ % +[\d.]+ m/);
+    expect(out).toMatch(/to cut +self +lining\n/);
     expect((await readdir(folder)).toSorted()).toContain('lay.pdf');
     expect(await readFile(join(folder, 'lay-self.svg'), 'utf8')).toContain('Drawn at 1:10');
+  });
+
+  test('says at which seams stripes meet', async () => {
+    const words = ['lay', 'skirt', '--body', body, '--width', '1400', '--rounds', '20', '--stripe', '60'];
+    const { code, out } = await bodkin(words, { garments });
+    expect(code).toBe(0);
+    expect(out).toMatch(/stripes meet at: skirt, side; skirt, front princess; skirt, back princess/);
   });
 
   test.each([
