@@ -1,4 +1,5 @@
 import { hemSide } from '../finishing/hem-side.ts';
+import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundsAbout, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
 import { evenPoints } from '../geometry/chords.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
@@ -82,11 +83,11 @@ interface EdgeCorner {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
-  const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
+  const cutCurves = flatMapped(cut.curves, (curve) => drawn(curve, FINE));
   const cutPlaces = cut.curves.map((curve): CutStretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
-  return sides.flatMap((side) => {
+  return flatMapped(sides, (side) => {
     if (side.edge.turn === 'dart') return [];
     const found = [
       ...fromStitching(side, sides, cutCurves, bound),
@@ -113,7 +114,10 @@ function fromStitching(
   bound: number,
 ): number[] {
   const { allowance } = side.edge;
-  const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
+  const corners = flatMapped(
+    [side, ...flatMapped(side.runsOn, (i) => sides[i] ?? [])],
+    (each) => each.corners,
+  );
   const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
   // One place after the other has the same stretch of the cutting line beside it.
@@ -146,7 +150,7 @@ function fromCutting(
   const least = side.edge.allowance - bound;
   if (least <= 0) return [];
   const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
-  return cut.flatMap(({ places, box }) => {
+  return flatMapped(cut, ({ places, box }) => {
     if (!boundsMeet(box, reach)) return [];
     const found: number[] = [];
     for (let i = 0; i < places.length; i += 2) {
@@ -197,7 +201,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
-    curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
+    curves: flatMapped(edge.curves, (curve) => drawn(curve, FINE)),
     places: edge.curves.map(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
@@ -208,7 +212,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
       cornerWith(edge, after, last, edgeEnd(edge), turnAfter, beyondAfter, -1),
     ],
     goesOn: [
-      ...darts.flatMap((dart) => [
+      ...flatMapped(darts, (dart) => [
         ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
         ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
       ]),
@@ -230,7 +234,7 @@ const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge):
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
-  curves: edge.curves.flatMap((curve) => drawn(transformedCurve(curve, to), FINE)),
+  curves: flatMapped(edge.curves, (curve) => drawn(transformedCurve(curve, to), FINE)),
 });
 
 /** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */

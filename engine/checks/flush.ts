@@ -1,4 +1,5 @@
 import { hemSide } from '../finishing/hem-side.ts';
+import { flatMapped } from '../flat-mapped.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { crossings } from '../geometry/intersect.ts';
@@ -45,8 +46,8 @@ export function flushFaults(
   bound: number,
 ): Issue[] {
   const machined = garment.seams.filter(({ felled }) => !felled);
-  return machined.flatMap((seam) =>
-    (['start', 'end'] as const).flatMap((which) => {
+  return flatMapped(machined, (seam) =>
+    flatMapped(['start', 'end'] as const, (which) => {
       const a = endOf(seam.a, which, tape);
       const b = endOf(seam.b, which, tape);
       const cutA = a && cutLines.get(a.piece);

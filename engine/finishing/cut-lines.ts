@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef } from '../pattern/seam.ts';
@@ -23,8 +24,8 @@ interface SeamEnd {
 export function cuttingLines(garment: Garment, tolerance: number): ReadonlyMap<string, Edge> {
   const allowances = new Map(garment.pieces.map((piece) => [piece.name, allowancesOf(piece, tolerance)]));
   const reaches = agreed(
-    garment.seams.flatMap((seam) =>
-      (['start', 'end'] as const).flatMap((whichEnd) => {
+    flatMapped(garment.seams, (seam) =>
+      flatMapped(['start', 'end'] as const, (whichEnd) => {
         const [a, b] = [seam.a, seam.b].map((side) => seamEnd(garment, allowances, side, whichEnd));
         return a && b && !seam.felled ? [[a, b] as const] : [];
       }),

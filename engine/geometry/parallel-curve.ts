@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { bernsteinProduct } from './bernstein.ts';
 import type { Cubic, Curve } from './curve.ts';
 import { curvatureAt, headingAt, pointAt } from './evaluate.ts';
@@ -26,7 +27,7 @@ export interface Parallel {
 export function parallelCurve(curve: Curve, distance: number, tolerance: number): Parallel {
   const pieces = parallelPieces(curve, distance, tolerance);
   return {
-    curves: pieces.flatMap((piece) => piece.curves),
+    curves: flatMapped(pieces, (piece) => piece.curves),
     deviation: Math.max(...pieces.map((piece) => piece.deviation)),
   };
 }
