@@ -35,8 +35,18 @@ export const inStages = (parts: readonly StagedSewing[]): readonly SewingStep[] 
   flatMapped(sewingStages, (stage) => flatMapped(parts, (part) => part[stage] ?? []));
 
 /** The same, still by stage. */
-export const stagesTogether = (parts: readonly StagedSewing[]): StagedSewing =>
-  Object.fromEntries(sewingStages.map((stage) => [stage, flatMapped(parts, (part) => part[stage] ?? [])]));
+export function stagesTogether(parts: readonly StagedSewing[]): StagedSewing {
+  const together: Partial<Record<SewingStage, SewingStep[]>> = {};
+  for (const part of parts) {
+    for (const stage of sewingStages) {
+      const steps = part[stage];
+      if (!steps || steps.length === 0) continue;
+      together[stage] ??= [];
+      together[stage].push(...steps);
+    }
+  }
+  return together;
+}
 
 /** A piece brought to something at one of its edges or lines. */
 export const state = (piece: string, is: State['is'], at: string): State => ({ piece, is, at });

@@ -35,7 +35,7 @@ export const accountCodes = [
 
 type AccountCode = (typeof accountCodes)[number];
 
-const keyOf = (piece: string, own: string): string => JSON.stringify([piece, own]);
+const keyOf = (piece: string, own: string): string => `${piece}\n${own}`;
 
 function unsewn({ pieces, seams }: Garment): Issue[] {
   const sewn = new Set(

@@ -37,7 +37,7 @@ interface EdgeSide {
   readonly edge: PieceEdge;
   readonly curves: readonly Drawn[];
   /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
-  readonly places: readonly Float64Array[];
+  readonly places: readonly (readonly number[])[];
   readonly corners: readonly EdgeCorner[];
   /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
   readonly runsOn: readonly number[];
@@ -53,7 +53,7 @@ interface Neighbour {
 
 /** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
 interface CutStretch {
-  readonly places: Float64Array;
+  readonly places: readonly number[];
   readonly box: Bounds;
 }
 
@@ -150,9 +150,9 @@ function fromCutting(
   const least = side.edge.allowance - bound;
   if (least <= 0) return [];
   const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
-  return flatMapped(cut, ({ places, box }) => {
-    if (!boundsMeet(box, reach)) return [];
-    const found: number[] = [];
+  const found: number[] = [];
+  for (const { places, box } of cut) {
+    if (!boundsMeet(box, reach)) continue;
     for (let i = 0; i < places.length; i += 2) {
       const x = places[i] as number;
       const y = places[i + 1] as number;
@@ -161,8 +161,8 @@ function fromCutting(
       const near = nearest(side.curves, p, least);
       if (near && isTooNear(side, sides, near, p, bound)) found.push(near.distance);
     }
-    return found;
-  });
+  }
+  return found;
 }
 
 /** Whether a place on the cutting line, nearer to an edge than its allowance, may not be there. */
@@ -267,9 +267,9 @@ function isBeyond({ at, across }: EdgeCorner, p: Point): boolean {
 }
 
 /** Places inside a curve and the normals there, flat; its ends belong to corners or to the next curve. */
-function places(curve: Curve): Float64Array {
+function places(curve: Curve): readonly number[] {
   const count = stepsAlong(curve);
-  const all = new Float64Array(4 * count);
+  const all = new Array<number>(4 * count);
   for (let i = 0; i < count; i++) {
     const t = (i + 0.5) / count;
     const { x, y } = pointAt(curve, t);

@@ -130,15 +130,10 @@ function unlikePartners(seam: Seam, tape: Tape): Issue[] {
 const needsPartner = ({ mark }: Notch): boolean => mark !== 'fold' && mark !== 'dart';
 
 const notchesOn = (refs: readonly EdgeRef[], tape: Tape): Placed[] =>
-  flatMapped(refs, (ref) => {
-    const notches = tape.piece(ref.piece)?.notches ?? [];
-    return flatMapped(notches, (notch) => (notch.edge === ref.edge ? [{ piece: ref.piece, notch }] : []));
-  });
+  flatMapped(refs, ({ piece, edge }) => tape.notches(piece, edge).map((notch) => ({ piece, notch })));
 
 const hasNotch = (refs: readonly EdgeRef[], name: string, tape: Tape): boolean =>
-  refs.some(({ piece, edge }) =>
-    tape.piece(piece)?.notches.some((notch) => notch.edge === edge && notch.name === name),
-  );
+  refs.some(({ piece, edge }) => tape.notches(piece, edge).some((notch) => notch.name === name));
 
 const isDouble = ({ notch }: Placed): boolean => notch.mark === 'double';
 

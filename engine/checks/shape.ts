@@ -27,11 +27,19 @@ export function shapeFigures(
       issues.push(namesNothing(claim));
       continue;
     }
-    const { name, low, high, outside } = claim;
-    const slack = measured.unit === 'mm' ? bounds.seam : bounds.kink;
-    const ok = inBand(measured.value, claim, slack);
-    const bound = claim.bound ?? false;
-    const report = { name, piece, ...measured, ...limitsOf({ low, high }), ok, bound, outside };
+    const { name, outside, bound = false } = claim;
+    const { value, unit } = measured;
+    const ok = inBand(value, claim, unit === 'mm' ? bounds.seam : bounds.kink);
+    const report = {
+      name,
+      piece: measured.piece ?? piece,
+      value,
+      unit,
+      ...limitsOf(claim),
+      ok,
+      bound,
+      outside,
+    };
     shapes.push(report);
     if (bound && !ok) issues.push(complaint(report));
   }

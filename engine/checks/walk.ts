@@ -80,8 +80,8 @@ function laidOut(refs: readonly EdgeRef[], tape: Tape): LaidOutSide | undefined 
     const edge = tape.edge(ref.piece, ref.edge);
     if (!edge) return undefined;
     const edgeLength = tape.length(edge);
-    for (const notch of tape.piece(ref.piece)?.notches ?? []) {
-      if (notch.edge !== ref.edge || notches.has(notch.name)) continue;
+    for (const notch of tape.notches(ref.piece, ref.edge)) {
+      if (notches.has(notch.name)) continue;
       notches.set(notch.name, length + (ref.reversed ? edgeLength - notch.at : notch.at));
     }
     length += edgeLength;

@@ -1,6 +1,6 @@
 import { RELATION } from '../geometry/tolerance.ts';
 import { compiled, settledRelations } from './compile/program.ts';
-import { boundMisses, boundsName, holds, missOf } from './compile/residuals.ts';
+import { boundMisses, boundsName, holds, missesOf } from './compile/residuals.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
 import type { Sketch } from './sketch.ts';
@@ -65,7 +65,7 @@ function guessedAt(sketch: Sketch, { points, scalars }: Solution): Sketch {
 function feasible(sketch: Sketch): boolean {
   const ready = compiled(sketch);
   const x = Float64Array.from(ready.slots.guess);
-  if (!settledRelations(ready).every((equations) => holds(missOf(equations, x)))) return false;
+  if (!missesOf(settledRelations(ready), x).every(holds)) return false;
   const partsHold = ready.parts.every((part) => {
     const model = new Model(part, ready.slots.guess);
     makeMissesLeast(model, x);

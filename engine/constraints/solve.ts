@@ -1,7 +1,7 @@
 import { RELATION } from '../geometry/tolerance.ts';
 import type { Bound } from './compile/parts.ts';
 import { compiled } from './compile/program.ts';
-import { boundMisses, holds, missOf } from './compile/residuals.ts';
+import { boundMisses, holds, missesOf } from './compile/residuals.ts';
 import { placesAt } from './compile/values.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
@@ -24,7 +24,7 @@ export type Solver = (sketch: Sketch) => Solution;
  */
 export function solve(sketch: Sketch): Solution {
   const ready = compiled(sketch);
-  const x = Float64Array.from(ready.slots.guess);
+  const x = ready.slots.guess.slice();
   let iterations = 0;
   let stalled = false;
   for (const part of ready.parts) {
@@ -33,8 +33,7 @@ export function solve(sketch: Sketch): Solution {
     iterations += outcome.steps;
     stalled ||= outcome.stalled;
   }
-  const misses = ready.relations.map((equations) => missOf(equations, x));
-  const residuals = [...misses, ...boundMisses(ready.slots, x)];
+  const residuals = [...missesOf(ready.relations, x), ...boundMisses(ready.slots, x)];
   return {
     status: residuals.every(holds) ? 'solved' : stalled ? 'stalled' : 'conflict',
     ...placesAt(ready.slots, x),

@@ -49,8 +49,9 @@ export function parallelPieces(curve: Curve, distance: number, tolerance: number
   return stops.slice(1).map((end, i) => {
     const start = stops[i] ?? 0;
     const runsOn = 1 + distance * curvatureAt(curve, (start + end) / 2) >= 0;
-    const fit = fitCurve((t) => parallelSample(curve, t, distance, runsOn), start, end, tolerance);
-    return { ...fit, runsOn };
+    const sample = (t: number): Sample => parallelSample(curve, t, distance, runsOn);
+    const { curves, deviation } = fitCurve(sample, start, end, tolerance);
+    return { curves, deviation, runsOn };
   });
 }
 

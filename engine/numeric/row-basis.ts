@@ -1,4 +1,5 @@
 import { innerProduct } from './inner-product.ts';
+import { zeros } from './zeros.ts';
 
 /**
  * A row that keeps less than this share of its length outside the span of the others is counted as dependent.
@@ -32,11 +33,11 @@ export class RowBasis {
   constructor(n: number, dependent: number = DEPENDENT) {
     this.n = n;
     this.#dependent = dependent;
-    this.rest = new Float64Array(n);
-    this.along = new Float64Array(n);
-    this.#rows = new Float64Array(n * n);
-    this.#basis = new Float64Array(n * n);
-    this.#triangle = new Float64Array(n * n);
+    this.rest = zeros(n);
+    this.along = zeros(n);
+    this.#rows = zeros(n * n);
+    this.#basis = zeros(n * n);
+    this.#triangle = zeros(n * n);
     this.#starts = new Int32Array(n);
   }
 

@@ -1,5 +1,6 @@
 import { factor, type Triangle, triangle } from '../../numeric/cholesky.ts';
 import type { QuadraticProgram } from '../../numeric/quadratic-program.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
 
@@ -30,7 +31,7 @@ export class ProgramMatrix {
     this.lower = triangle(n);
     this.#model = model;
     this.#curvature = new Curvature(model);
-    this.#bent = new Float64Array(n * n);
+    this.#bent = zeros(n * n);
   }
 
   /**
