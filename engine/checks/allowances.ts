@@ -69,7 +69,7 @@ interface EdgeCorner {
   /** Nothing of the edge's own allowance goes beyond the neighbour's seam there. */
   readonly cutsOff: boolean;
   /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
-  readonly across?: { readonly onward: Vector; readonly normal: Vector };
+  readonly across: { readonly onward: Vector; readonly normal: Vector } | undefined;
 }
 
 /**
@@ -248,15 +248,15 @@ function cornerWith(
   sense: 1 | -1,
 ): EdgeCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
-  const corner = {
+  const isAcross = neighbour.turn === 'dart' || endsSquare(neighbour, edge, turn);
+  return {
     at,
     neighbour: place,
     clear,
     inward: turn < 0,
     cutsOff: clear === 0 || edge.turn === 'hem',
+    across: isAcross ? { onward, normal: scaled(outward(onward), sense) } : undefined,
   };
-  if (neighbour.turn !== 'dart' && !endsSquare(neighbour, edge, turn)) return corner;
-  return { ...corner, across: { onward, normal: scaled(outward(onward), sense) } };
 }
 
 /** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */

@@ -35,7 +35,8 @@ export function shapeFigures(
       piece: measured.piece ?? piece,
       value,
       unit,
-      ...limitsOf(claim),
+      low: claim.low,
+      high: claim.high,
       ok,
       bound,
       outside,
@@ -54,11 +55,6 @@ interface Limits {
   readonly low?: number | undefined;
   readonly high?: number | undefined;
 }
-
-const limitsOf = ({ low, high }: Limits) => ({
-  ...(low === undefined ? {} : { low }),
-  ...(high === undefined ? {} : { high }),
-});
 
 const namesNothing = ({ name }: ShapeClaim): Issue => ({
   code: 'shape-not-found',

@@ -13,23 +13,24 @@ export type Usual = Readonly<Record<string, number>>;
  * stay as they are, so the answer does too; it is found in fewer steps.
  */
 export function firstGuess(sketch: Sketch, usual: Usual): Sketch {
-  const points: Record<string, SketchPoint> = {};
-  for (const [name, { at, free }] of Object.entries(sketch.points)) {
+  const points = new Map<string, SketchPoint>();
+  for (const [name, place] of sketch.points) {
+    const { at, free } = place;
     const x = free === 'both' || free === 'x' ? (usual[`${name} x`] ?? 0) : 0;
     const y = free === 'both' || free === 'y' ? (usual[`${name} y`] ?? 0) : 0;
-    points[name] = { at: point(at.x + x, at.y + y), free };
+    points.set(name, free === 'none' ? place : { at: point(at.x + x, at.y + y), free });
   }
-  const chords = chordsOf(sketch, (name) => points[name]?.at);
-  const scalars: Record<string, SketchScalar> = {};
-  for (const [name, scalar] of Object.entries(sketch.scalars))
-    scalars[name] = scalar.free ? guessed(scalar, usual[name], chords.get(name)) : scalar;
+  const chords = chordsOf(sketch, (name) => points.get(name)?.at);
+  const scalars = new Map<string, SketchScalar>();
+  for (const [name, scalar] of sketch.scalars)
+    scalars.set(name, scalar.free ? guessed(scalar, usual[name], chords.get(name)) : scalar);
   return { ...sketch, points, scalars };
 }
 
 /** The chord that each handle belongs to, mm. */
 function chordsOf({ curves }: Sketch, place: (name: string) => Point | undefined): Map<string, number> {
   const chords = new Map<string, number>();
-  for (const curve of Object.values(curves)) {
+  for (const curve of curves.values()) {
     const [from, to] = [place(curve.from), place(curve.to)];
     if (curve.kind === 'line' || !from || !to) continue;
     const chord = distance(from, to);

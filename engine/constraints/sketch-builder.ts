@@ -1,7 +1,6 @@
 import { DraftMistake, perhapsMeant } from '../draft-mistake.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
-import { recordOf } from '../record-of.ts';
 import type { CurveEnd, LengthTerm, Relation, Term, Wish } from './relations.ts';
 import type { Sketch, SketchCurve, SketchPoint, SketchScalar } from './sketch.ts';
 
@@ -65,9 +64,9 @@ export class SketchBuilder {
   /** What has been written so far. */
   sketch(): Sketch {
     return {
-      points: recordOf(this.#points, (point) => point),
-      scalars: recordOf(this.#scalars, (scalar) => scalar),
-      curves: recordOf(this.#curves, (curve) => curve),
+      points: new Map(this.#points),
+      scalars: new Map(this.#scalars),
+      curves: new Map(this.#curves),
       relations: [...this.#relations],
       wishes: [...this.#wishes],
     };

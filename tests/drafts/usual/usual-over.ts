@@ -51,19 +51,19 @@ function noteOffsets(
   known: Usual,
   note: (name: string, value: number) => void,
 ): void {
-  for (const [name, { at, free }] of Object.entries(points)) {
+  for (const [name, { at, free }] of points) {
     const end = solution.points[name];
     if (!end) continue;
     if (free === 'both' || free === 'x') note(`${name} x`, end.x - at.x + (known[`${name} x`] ?? 0));
     if (free === 'both' || free === 'y') note(`${name} y`, end.y - at.y + (known[`${name} y`] ?? 0));
   }
   const chords = new Map<string, number>();
-  for (const curve of Object.values(curves)) {
+  for (const curve of curves.values()) {
     const [from, to] = [solution.points[curve.from], solution.points[curve.to]];
     if (curve.kind === 'cubic' && from && to)
       chords.set(curve.startLength, distance(from, to)).set(curve.endLength, distance(from, to));
   }
-  for (const [name, { at, unit, free }] of Object.entries(scalars)) {
+  for (const [name, { at, unit, free }] of scalars) {
     const end = solution.scalars[name];
     if (end === undefined || !free) continue;
     const chord = chords.get(name);
