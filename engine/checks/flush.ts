@@ -76,15 +76,10 @@ function reach(end: SeamEnd, cut: Edge, out: number): number {
 
 /** Whether any of a curve may lie between a place and `far` (mm) from it along a unit heading, by its control points. */
 function liesAhead(curve: Curve, from: Point, heading: Vector, far: number): boolean {
-  let [least, most] = [Infinity, -Infinity];
-  const points =
-    curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
-  for (const { x, y } of points) {
-    const along = (x - from.x) * heading.x + (y - from.y) * heading.y;
-    least = Math.min(least, along);
-    most = Math.max(most, along);
-  }
-  return most >= -COINCIDENCE && least <= far;
+  const along = ({ x, y }: Point): number => (x - from.x) * heading.x + (y - from.y) * heading.y;
+  const [start, end] = [along(curve.from), along(curve.to)];
+  const [near, next] = curve.kind === 'line' ? [start, end] : [along(curve.handle1), along(curve.handle2)];
+  return Math.max(start, near, next, end) >= -COINCIDENCE && Math.min(start, near, next, end) <= far;
 }
 
 function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): SeamEnd | undefined {

@@ -145,7 +145,7 @@ export class QuadraticProgram {
           miss -= t * length * length;
         }
         if (t === full) {
-          basis.add(this.#row);
+          basis.keep(this.#row, length);
           forces[active.length] = force;
           active.push(offset + worst);
           break;

@@ -87,6 +87,12 @@ export class RowBasis {
   add(row: Float64Array, offset = 0): boolean {
     const length = this.project(row, offset);
     if (length === 0) return false;
+    this.keep(row, length, offset);
+    return true;
+  }
+
+  /** Adds the row that was projected last, given the length of its rest. */
+  keep(row: Float64Array, length: number, offset = 0): void {
     const { n, count } = this;
     for (let k = 0; k < n; k++) {
       this.#rows[count * n + k] = row[offset + k] as number;
@@ -96,7 +102,6 @@ export class RowBasis {
     this.#triangle[count * n + count] = length;
     this.#starts[count] = this.#start;
     this.count++;
-    return true;
   }
 
   /** Takes a row out; those after it move up. */

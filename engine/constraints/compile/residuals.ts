@@ -1,21 +1,18 @@
 import { flatMapped } from '../../flat-mapped.ts';
 import { RELATION } from '../../geometry/tolerance.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import type { Residual } from '../solution.ts';
 import { type Equations, SCALE } from './equations.ts';
 import type { Slots } from './slots.ts';
 
 /** How far each relation is from holding, with its sign: its greatest residual, or 0 where an inequality holds. */
 export function missesOf(relations: readonly Equations[], x: Float64Array): readonly Residual[] {
-  const rows = Math.max(0, ...relations.map((equations) => equations.rows));
-  const widest = Math.max(
-    0,
-    ...relations.flatMap(({ elements }) => elements.map(({ slots }) => slots.length)),
-  );
-  const [sum, values, jacobian] = [
-    new Float64Array(rows),
-    new Float64Array(rows),
-    new Float64Array(rows * widest),
-  ];
+  let [rows, widest] = [0, 0];
+  for (const equations of relations) {
+    rows = Math.max(rows, equations.rows);
+    for (const { slots } of equations.elements) widest = Math.max(widest, slots.length);
+  }
+  const [sum, values, jacobian] = [zeros(rows), zeros(rows), zeros(rows * widest)];
   return relations.map((equations) => {
     sum.fill(0);
     for (const { evaluate } of equations.elements) {

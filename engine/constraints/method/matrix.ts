@@ -53,7 +53,7 @@ export class ProgramMatrix {
       const stiffness = meanStiffness(model);
       // A weight that was too small once is so again: three in four factorings failed where each step began anew.
       for (; this.#weight < weights; this.#weight++) {
-        for (let k = 0; k < bent.length; k++) entries[k] = (model.hessian[k] as number) + (bent[k] as number);
+        addLower(model, bent, entries);
         addDamping(model, damping, entries);
         const weight = WEIGHTS[this.#weight] as number;
         if (weight > 0) addSquares(model, weight * stiffness, entries);
@@ -65,6 +65,12 @@ export class ProgramMatrix {
     addDamping(model, damping, entries);
     return factor(lower);
   }
+}
+
+/** Writes the lower triangle of the Gauss-Newton matrix with the curvature added. */
+function addLower({ n, hessian }: Model, bent: Float64Array, into: Float64Array): void {
+  for (let i = 0; i < n; i++)
+    for (let k = i * n; k <= i * n + i; k++) into[k] = (hessian[k] as number) + (bent[k] as number);
 }
 
 /** Mean diagonal of the Gauss-Newton matrix at arm's length. */
