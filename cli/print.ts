@@ -1,6 +1,9 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
+import type { Report } from '../engine/checks/report.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
+import type { Issue } from '../engine/issue.ts';
+import { pdfFaults } from '../engine/proven-pdf.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
@@ -50,10 +53,10 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const drafted = await draftedGarment(session, garmentAsked, asked);
   const { garment, cutLines, styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
-  const { report } = provenSheet(drafted, options);
   const printed = used(printPages(garment, cutLines, paper, options), reader.units);
   const title = `${garment.name} for ${garment.body}`;
   const pdf = await pdfOf(printed.pages, title, await readFonts());
+  const report = withIssues(provenSheet(drafted, options).report, pdfFaults(drafted, pdf));
   await writeFiles(dirname(asked.out), new Map([[basename(asked.out), pdf]]));
   return answer(session, asked.json, {
     report,
@@ -65,3 +68,9 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
     },
   });
 }
+
+const withIssues = (report: Report, issues: readonly Issue[]): Report => ({
+  ...report,
+  ok: report.ok && issues.length === 0,
+  issues: [...report.issues, ...issues],
+});

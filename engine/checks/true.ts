@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Corner, Join } from '../pattern/seam.ts';
@@ -10,7 +11,7 @@ import { listed } from './words.ts';
 /**
  * Trues every join of a garment: lays sewn neighbours together and measures the corner left in the line that
  * runs across, in degrees: positive where the cloth has a dent, negative where it has a point. Directions are
- * those of the curves at the very corner, exact to rounding.
+ * those of the curves at the very corner, exact to rounding. What turns by design is only looked for.
  */
 export function trueJoins(
   garment: Garment,
@@ -25,6 +26,7 @@ export function trueJoins(
       issues.push(...apart(join, tape));
       continue;
     }
+    if (join.turns) continue;
     const report = { name: join.name, pieces: piecesOf(join), angle: (corner * 180) / Math.PI };
     joins.push(report);
     if (!(Math.abs(report.angle) <= bound)) issues.push(complaint(report, bound));
@@ -63,7 +65,7 @@ const piecesOf = (join: Join): string[] => cornersOf(join).map((corner) => corne
 
 /** Corners whose two edges exist but are no neighbours. */
 function apart(join: Join, tape: Tape): Issue[] {
-  return cornersOf(join).flatMap((corner): Issue[] => {
+  return flatMapped(cornersOf(join), (corner): Issue[] => {
     if (!tape.edge(corner.piece, corner.edge) || !tape.edge(corner.piece, corner.seam)) return [];
     if (join.kind !== 'along' && angleAt(corner, tape) !== undefined) return [];
     return [

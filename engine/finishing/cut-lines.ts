@@ -23,11 +23,13 @@ interface SeamEnd {
  */
 export function cuttingLines(garment: Garment, tolerance: number): ReadonlyMap<string, Edge> {
   const allowances = new Map(garment.pieces.map((piece) => [piece.name, allowancesOf(piece, tolerance)]));
+  const machined = garment.seams.filter(({ felled }) => !felled);
   const reaches = agreed(
-    flatMapped(garment.seams, (seam) =>
+    flatMapped(machined, (seam) =>
       flatMapped(['start', 'end'] as const, (whichEnd) => {
-        const [a, b] = [seam.a, seam.b].map((side) => seamEnd(garment, allowances, side, whichEnd));
-        return a && b && !seam.felled ? [[a, b] as const] : [];
+        const a = seamEnd(garment, allowances, seam.a, whichEnd);
+        const b = a && seamEnd(garment, allowances, seam.b, whichEnd);
+        return a && b ? [[a, b] as const] : [];
       }),
     ),
   );

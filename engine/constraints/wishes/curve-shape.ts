@@ -1,6 +1,7 @@
 import {
   addHandleCurvature,
   addProduct,
+  addSquare,
   type ControlPoints,
   noControlPoints,
   noCubic,
@@ -96,7 +97,7 @@ function squares(
           addAlongChord(factorSlope, 0, -dx / square, -dy / square);
           addProduct(slope, factorSlope, 2, into);
           const sum = weighted(p, total);
-          addProduct(factorSlope, factorSlope, 3 * sum, into);
+          addSquare(factorSlope, 3 * sum, into);
           addOnChord(into, -sum / square);
         },
       },
