@@ -77,9 +77,13 @@ function reach(end: SeamEnd, cut: Edge, out: number): number {
 /** Whether any of a curve may lie between a place and `far` (mm) from it along a unit heading, by its control points. */
 function liesAhead(curve: Curve, from: Point, heading: Vector, far: number): boolean {
   const along = ({ x, y }: Point): number => (x - from.x) * heading.x + (y - from.y) * heading.y;
-  const [start, end] = [along(curve.from), along(curve.to)];
-  const [near, next] = curve.kind === 'line' ? [start, end] : [along(curve.handle1), along(curve.handle2)];
-  return Math.max(start, near, next, end) >= -COINCIDENCE && Math.min(start, near, next, end) <= far;
+  const start = along(curve.from);
+  const end = along(curve.to);
+  const handle1 = curve.kind === 'line' ? start : along(curve.handle1);
+  const handle2 = curve.kind === 'line' ? end : along(curve.handle2);
+  return (
+    Math.max(start, handle1, handle2, end) >= -COINCIDENCE && Math.min(start, handle1, handle2, end) <= far
+  );
 }
 
 function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): SeamEnd | undefined {

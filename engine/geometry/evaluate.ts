@@ -1,7 +1,7 @@
 import type { Cubic, Curve } from './curve.ts';
 import { between, distance, type Point, vectorBetween } from './point.ts';
 import { COINCIDENCE } from './tolerance.ts';
-import { cross, dot, unit, type Vector } from './vector.ts';
+import { cross, dot, magnitude, unit, type Vector } from './vector.ts';
 
 /** The point of a curve at parameter t in [0, 1]. */
 export function pointAt(curve: Curve, t: number): Point {
@@ -52,8 +52,7 @@ export function curvatureAt(curve: Curve, t: number): number {
   if (curve.kind === 'line') return 0;
   const first = derivativeAt(curve, t);
   const turning = cross(first, secondDerivativeAt(curve, t));
-  const square = dot(first, first);
-  return turning === 0 ? 0 : turning / (square * Math.sqrt(square));
+  return turning === 0 ? 0 : turning / magnitude(first) ** 3;
 }
 
 /** The derivative of the signed curvature by t (1/mm); not finite where the curvature is not, 0 along a line. */

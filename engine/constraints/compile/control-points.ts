@@ -102,14 +102,6 @@ export function addHandleCurvature(p: PlacedCubic, by: ControlPoints, into: Floa
   into[62] = (into[62] as number) + by.x2 * p.endY - by.y2 * p.endX;
 }
 
-/** Adds `factor` times the product of a row of eight with itself to the lower triangle of `into` (8 x 8). */
-export function addSquare(row: Float64Array, factor: number, into: Float64Array): void {
-  for (let k = 0; k < 8; k++) {
-    const times = factor * (row[k] as number);
-    for (let m = 0; m <= k; m++) into[8 * k + m] = (into[8 * k + m] as number) + times * (row[m] as number);
-  }
-}
-
 /** Adds `factor` times the product of two rows of eight, made symmetric, to the lower triangle of `into` (8 x 8). */
 export function addProduct(one: Float64Array, other: Float64Array, factor: number, into: Float64Array): void {
   for (let k = 0; k < 8; k++) {

@@ -73,8 +73,7 @@ function angleSum(
     elements: [
       {
         slots,
-        // A cubic's direction is an unknown itself.
-        linear: parts.every(({ count }) => count === 1),
+        linear: false,
         evaluate: (x, values, jacobian) => {
           let sum = constant;
           for (const part of parts) {

@@ -3,7 +3,7 @@ import { gaussPairs } from '../../geometry/gauss-legendre.ts';
 import { ARC_LENGTH } from '../../geometry/tolerance.ts';
 import {
   addHandleCurvature,
-  addSquare,
+  addProduct,
   type ControlPoints,
   noControlPoints,
   noCubic,
@@ -106,7 +106,7 @@ function cubicLength(curve: CubicSlots, times: number, accuracy: number): Elemen
         across.vy = jet.vx / speed;
         spread(across, t, byNode);
         pullBack(p, byNode, 1, row, 0);
-        addSquare(row, (NODES[i + 1] as number) / speed, into);
+        addProduct(row, row, (NODES[i + 1] as number) / speed, into);
       }
       addHandleCurvature(p, by, into);
       for (let k = 0; k < 64; k++) into[k] = factor * (into[k] as number);

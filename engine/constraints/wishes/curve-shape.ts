@@ -1,7 +1,6 @@
 import {
   addHandleCurvature,
   addProduct,
-  addSquare,
   type ControlPoints,
   noControlPoints,
   noCubic,
@@ -97,7 +96,7 @@ function squares(
           addAlongChord(factorSlope, 0, -dx / square, -dy / square);
           addProduct(slope, factorSlope, 2, into);
           const sum = weighted(p, total);
-          addSquare(factorSlope, 3 * sum, into);
+          addProduct(factorSlope, factorSlope, 3 * sum, into);
           addOnChord(into, -sum / square);
         },
       },
