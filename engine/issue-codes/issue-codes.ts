@@ -3,6 +3,7 @@ import { fittingCodes } from './fitting.ts';
 import { gradingCodes } from './grading.ts';
 import { layCodes } from './lay.ts';
 import { measurementCodes } from './measurements.ts';
+import { orderCodes } from './orders.ts';
 import { ownDraftCodes } from './own-draft.ts';
 import { ownPieceCodes } from './own-piece.ts';
 import { patternCodes } from './pattern.ts';
@@ -20,6 +21,7 @@ export const codesByTopic = {
   'The sewing order': sewingCodes,
   'Graded sizes': gradingCodes,
   'A lay on the cloth': layCodes,
+  'Orders by the million': orderCodes,
   'A sheet or drawing that is read': sheetCodes,
   'A piece of your own, altered': ownPieceCodes,
   'The command line and its files': commandCodes,
@@ -35,6 +37,7 @@ export type KnownCode =
   | keyof typeof sewingCodes
   | keyof typeof gradingCodes
   | keyof typeof layCodes
+  | keyof typeof orderCodes
   | keyof typeof sheetCodes
   | keyof typeof ownPieceCodes
   | keyof typeof commandCodes;
@@ -54,6 +57,7 @@ export const explanations: Readonly<Record<KnownCode, string>> = {
   ...sewingCodes,
   ...gradingCodes,
   ...layCodes,
+  ...orderCodes,
   ...sheetCodes,
   ...ownPieceCodes,
   ...commandCodes,
