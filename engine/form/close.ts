@@ -13,7 +13,6 @@ import {
   bustToWaist,
   downTheBack,
   downTheSide,
-  foldOff,
   girthAt,
   neckBase,
   neckToBust,
@@ -46,11 +45,9 @@ export type TapeName = keyof typeof tapeBounds;
 export const tapeNames = Object.keys(tapeBounds) as readonly TapeName[];
 
 /** Every tape laid on a form. A width between points is straight through the air. */
-export function layTapes(frame: Frame, rings: Rings, armForward: number, upperArmGirth: number): Readonly<Record<TapeName, Path>> {
+export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, Path>> {
   const { index } = rings;
   const [xb, yb, zb] = bustPoint(frame);
-  const arm = at(frame.back, frame.levels.underarm) + armForward;
-  const off = foldOff(upperArmGirth);
   const toBust = neckToBust(frame, rings);
   const toWaist = bustToWaist(frame, rings);
   return {
@@ -69,15 +66,18 @@ export function layTapes(frame: Frame, rings: Rings, armForward: number, upperAr
       round: false,
     },
     bustPointWidth: { points: [-xb, yb, zb, xb, yb, zb], length: 2 * xb, round: false },
-    acrossBackWidth: across(frame, rings, arm, off, 'back'),
-    acrossFrontWidth: across(frame, rings, arm, off, 'front'),
+    acrossBackWidth: across(frame, rings, 'back'),
+    acrossFrontWidth: across(frame, rings, 'front'),
     shoulderLength: alongShoulder(rings),
     waistToHip: downTheSide(rings),
   };
 }
 
-/** Tapes weigh as if they were known to this, mm: far below what anything likely is known to. */
-const tapeError = 0.05;
+/**
+ * Tapes weigh as if they were known to this, mm: at first loosely, so that the form finds the neighbourhood; at last far
+ * better than anything likely is known.
+ */
+const tapeErrors = [4, 0.4, 0.05];
 
 /** What is likely of the form besides, for the tapes leave it open. */
 export function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, posture: Posture): readonly Leaning[] {
@@ -129,7 +129,7 @@ const named = (values: ArrayLike<number>): Unknowns =>
   Object.fromEntries(unknownNames.map((name, i) => [name, values[i] as number])) as Record<UnknownName, number>;
 
 /** More steps than any body tried has needed. */
-const mostSteps = 40;
+const mostSteps = 25;
 
 /**
  * The likeliest frame of those whose tapes give back the measurements: least squares of what the tapes miss, weighed as
@@ -144,26 +144,31 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: Posture): Cl
   const column = (of: 'from' | 'scale' | 'least' | 'most'): Float64Array =>
     Float64Array.from(unknownNames, (name) => at0[name][of]);
   const leaningCount = 15;
-  const evaluate = (values: Float64Array, into: Float64Array): void => {
-    const unknowns = named(values);
-    const frame = frameOf(given, unknowns);
-    const rings = ringsOf(frame, 'hip');
-    const tapes = layTapes(frame, rings, unknowns.armForward, size.upperArmGirth);
-    let i = 0;
-    for (const name of tapeNames) into[i++] = (tapes[name].length - size[name]) / tapeError;
-    for (const { value, mean, spread } of leaningsOf(frame, unknowns, likely, posture)) into[i++] = (value - mean) / spread;
-  };
-  const { unknowns, steps } = leastSquares(
-    {
-      start: column('from'),
-      scale: column('scale'),
-      least: column('least'),
-      most: column('most'),
-      residuals: tapeNames.length + leaningCount,
-      evaluate,
-    },
-    mostSteps,
-  );
+  let unknowns = column('from');
+  let steps = 0;
+  for (const tapeError of tapeErrors) {
+    const answer = leastSquares(
+      {
+        start: unknowns,
+        scale: column('scale'),
+        least: column('least'),
+        most: column('most'),
+        residuals: tapeNames.length + leaningCount,
+        evaluate: (values, into) => {
+          const tried = named(values);
+          const frame = frameOf(given, tried);
+          const tapes = layTapes(frame, ringsOf(frame, 'hip'));
+          let i = 0;
+          for (const name of tapeNames) into[i++] = (tapes[name].length - size[name]) / tapeError;
+          for (const { value, mean, spread } of leaningsOf(frame, tried, likely, posture))
+            into[i++] = (value - mean) / spread;
+        },
+      },
+      mostSteps,
+    );
+    unknowns = answer.unknowns;
+    steps += answer.steps;
+  }
   const found = named(unknowns);
   const frame = frameOf(given, found);
   return { given, unknowns: found, frame, leanings: leaningsOf(frame, found, likely, posture), steps };

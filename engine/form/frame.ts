@@ -129,7 +129,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, frontNeck + 14],
   ]);
   const back = profileThrough([
-    [crotch, plumb + 14],
+    [crotch, plumb + 20],
     [hip, plumb],
     [belly, between(waistBack, plumb, 0.62)],
     [waist, waistBack],
@@ -162,7 +162,6 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     ]);
 
   const sideHeight = profileThrough([
-    [crotch, crotch],
     [underarm, underarm],
     [shoulder, shoulderHeight],
     ...alongRidge(sideNeckHeight, shoulderHeight).map(
@@ -172,23 +171,21 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [neck, sideNeckHeight],
     [middle, sideNeckHeight + 40],
     [top, sideNeckHeight + 78],
-  ]);
+  ], { first: 1 });
   const frontHeight = profileThrough([
-    [crotch, crotch],
     [underarm, underarm],
     [shoulder, between(frontNeckHeight, underarm, shoulderDown)],
     [neck, frontNeckHeight],
     [middle, frontNeckHeight + 62],
     [top, frontNeckHeight + 106],
-  ]);
+  ], { first: 1 });
   const backHeight = profileThrough([
-    [crotch, crotch],
     [underarm, underarm],
     [shoulder, between(neckHeight, underarm, shoulderDown)],
     [neck, neckHeight],
     [middle, neckHeight + 34],
     [top, neckHeight + 66],
-  ]);
+  ], { first: 1 });
 
   const ribsAtBust = [at(halfBreadth, bust), (at(front, bust) - at(back, bust)) / 2] as const;
   const turn = Math.hypot(...ribsAtBust) / Math.SQRT2;
@@ -209,8 +206,8 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     front,
     back,
     side,
-    frontRoundness: roundness([2.75, 2.4, 2.35, 2.3, 2.0, 2.0]),
-    backRoundness: roundness([2.85, 2.6, 2.6, 2.7, 2.2, 2.0]),
+    frontRoundness: roundness([2.75, 2.4, 2.35, 2.3, 2.35, 2.0]),
+    backRoundness: roundness([2.85, 2.6, 2.6, 2.7, 2.4, 2.0]),
     frontHeight,
     backHeight,
     sideHeight,

@@ -25,8 +25,9 @@ export function limbMesh(limb: Limb): Mesh {
     const t = 0.5 - 0.5 * Math.cos((Math.PI * (i + 0.35)) / (LOOPS - 0.3));
     const along = limb.length * (1 - t);
     const { at: centre, axis } = axisAt(limb, along);
+    // The axis points down the limb, so that this is to the wearer's left.
     const across = unit([-axis[1], axis[0], 0]);
-    const forward = unit(cross(across, axis));
+    const forward = unit(cross(axis, across));
     const [a, b] = [at(limb.halfBreadth, along), at(limb.halfDepth, along)];
     for (let j = 0; j < AROUND; j++) {
       const angle = Math.PI / 2 - (2 * Math.PI * j) / AROUND;

@@ -97,8 +97,16 @@ export function sectionPoint(frame: Frame, place: number, angle: number): readon
   return [into[0] as number, into[1] as number, into[2] as number];
 }
 
-/** How sharply the breast ends: below in a crease, above in a slope, to the sides between the two. */
-const [fallBelow, fallAbove, fallAside] = [1.3, 2.1, 1.6];
+/**
+ * How the breast falls off: below to a crease, above to a slope, to the sides between the two; the first of each pair for
+ * a breast that hardly stands out, the second for one that stands out by `full` mm and is rounder everywhere. Judged by eye.
+ */
+const [fallBelow, fallAbove, fallAside] = [
+  [1.4, 0.85],
+  [2.2, 1.35],
+  [1.7, 0.95],
+] as const;
+const full = 110;
 
 /** How far the breast stands out from the ribs at an angle of the section and a height, mm: smooth, nothing beyond its edge. */
 export function swell(breast: Breast, angle: number, y: number): number {
@@ -109,6 +117,9 @@ export function swell(breast: Breast, angle: number, y: number): number {
   const squared = su * su + sv * sv;
   if (squared >= 1) return 0;
   const upright = squared > 0 ? (sv * sv) / squared : 0;
-  const power = fallAside + ((v > 0 ? fallAbove : fallBelow) - fallAside) * upright;
+  const fullness = Math.min(1, breast.prominence / full);
+  const fall = ([slight, round]: readonly [number, number]): number => slight + fullness * (round - slight);
+  const aside = fall(fallAside);
+  const power = aside + (fall(v > 0 ? fallAbove : fallBelow) - aside) * upright;
   return breast.prominence * (1 - squared) ** power;
 }

@@ -209,47 +209,27 @@ export function bustToWaist(frame: Frame, rings: Rings): Path {
   return over(cut);
 }
 
-/** Half of how thick the arm is where it leaves the body at the front and the back, as a share of its own radius. */
-const foldShare = 0.62;
-
-export const foldOff = (upperArmGirth: number): number => (foldShare * upperArmGirth) / (2 * Math.PI);
+/** The folds of the arms lie so many columns to the front and the back of the side: where a section turns from the plate of
+ * the armhole into front and back, 27 degrees of its angle; judged. */
+const foldColumns = 9;
 
 /** The height half-way down to the underarm, where the widths across are taken. */
 export const acrossHeight = ({ levels, backHeight }: Frame): number =>
   (at(backHeight, levels.neck) + levels.underarm) / 2;
 
-/**
- * Across the back, or the front, between the folds of the arms. A fold is where the arm, `off` thick to either side of
- * `arm`, leaves the body.
- */
-export function across(frame: Frame, rings: Rings, arm: number, off: number, where: 'front' | 'back'): Path {
-  const section = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
+/** Across the back, or the front, from fold to fold of the arms. */
+export function across(frame: Frame, rings: Rings, where: 'front' | 'back'): Path {
+  const { u, space } = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
   const sign = where === 'front' ? 1 : -1;
-  const limit = sign * (arm + sign * off);
-  const count = section.u.length;
-  const half = emptyCut();
-  const step = where === 'front' ? 1 : -1;
-  for (let k = where === 'front' ? 0 : count - 1; k >= 0 && k < count; k += step) {
-    const [x, y, z] = [section.u[k] as number, section.space[3 * k + 1] as number, section.space[3 * k + 2] as number];
-    const v = sign * z;
-    const last = half.u.length - 1;
-    if (v < limit && last >= 0) {
-      const [u0, v0] = [half.u[last] as number, half.v[last] as number];
-      const t = (v0 - limit) / (v0 - v || 1);
-      const xt = u0 + Math.min(1, Math.max(0, t)) * (x - u0);
-      add(half, xt, limit, xt, y, sign * limit);
-      break;
-    }
-    // Past the widest place the fold lies at the widest.
-    if (last >= 0 && x < (half.u[last] as number)) break;
-    add(half, x, v, x, y, z);
-  }
-  // Both sides, so that the tape bridges the hollow between them.
   const whole = emptyCut();
-  for (let k = half.u.length - 1; k >= 0; k--)
-    add(whole, -(half.u[k] as number), half.v[k] as number, -(half.u[k] as number), half.space[3 * k + 1] as number, half.space[3 * k + 2] as number);
-  for (let k = 1; k < half.u.length; k++)
-    add(whole, half.u[k] as number, half.v[k] as number, half.u[k] as number, half.space[3 * k + 1] as number, half.space[3 * k + 2] as number);
+  const put = (k: number, side: number): void => {
+    const [x, y, z] = [side * (u[k] as number), space[3 * k + 1] as number, space[3 * k + 2] as number];
+    add(whole, x, sign * z, x, y, z);
+  };
+  const middle = where === 'front' ? 0 : HALF;
+  const count = SIDE - foldColumns;
+  for (let k = count; k > 0; k--) put(middle + sign * k, -1);
+  for (let k = 0; k <= count; k++) put(middle + sign * k, 1);
   return over(whole);
 }
 

@@ -17,13 +17,13 @@ export interface LeastSquaresAnswer {
   /** Sum of the squares left. */
   readonly sum: number;
   readonly steps: number;
-  /** Whether the last step gained less than one part in a million. */
+  /** Whether the last step gained less than one part in ten thousand. */
   readonly settled: boolean;
 }
 
 /** An unknown is moved by this part of its scale to find its derivatives. */
 const TRIAL = 1e-4;
-const GAIN = 1e-6;
+const GAIN = 1e-4;
 
 /**
  * Least squares between limits by the Gauss-Newton method with Levenberg's and Marquardt's damping (D. W. Marquardt, 1963),
