@@ -35,7 +35,7 @@ export function armOf(size: Body['size'], frame: Frame, rings: Rings, armForward
   const length = size.outerArmLength / overElbow;
   // The axis begins where the arm's rounded top lies just under the shoulder point.
   const start = [
-    Math.max(shoulder - 0.25 * radius, at(frame.halfBreadth, levels.underarm) + 0.1 * radius),
+    Math.max(shoulder - 0.4 * radius, at(frame.halfBreadth, levels.underarm) + 0.1 * radius),
     shoulderHeight - 5,
     0.5 * (at(frame.back, levels.underarm) + armForward) + 0.5 * at(frame.side, levels.shoulder),
   ] as const;
@@ -65,7 +65,14 @@ export function armOf(size: Body['size'], frame: Frame, rings: Rings, armForward
   ]);
   const hanging = hangs(frame, rings, start, round, length, size.scyeDepth);
   const joints = jointsAt(Math.min(mostAside, hanging) + (rise * Math.PI) / 180);
-  return { joints, halfBreadth: round, halfDepth: round, roundness: 2, length: lengthOf(joints) };
+  // The muscle over the shoulder is deeper than it is broad.
+  const deep = profileThrough(
+    round.places.map((place, i) => [
+      place,
+      (round.values[i] as number) * (1 + 0.16 * Math.max(0, 1 - (place / (0.5 * upperShare * length)) ** 2)),
+    ]),
+  );
+  return { joints, halfBreadth: round, halfDepth: deep, roundness: 2, length: lengthOf(joints) };
 
   /** The least angle from straight down at which the arm, from well below the armpit on, is clear of the body. */
   function hangs(

@@ -99,11 +99,11 @@ export function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, postu
   });
   return [
     measured('hipBreadth', 2 * u.hipHalfBreadth),
-    measured('hipDepth', u.hipDepth),
+    measured('hipDepth', u.hipDepth + (frame.behind[0]?.prominence ?? 0)),
     measured('waistBreadth', 2 * u.waistHalfBreadth),
     measured('waistDepth', u.waistDepth),
     measured('bustBreadth', breadthAtBust),
-    measured('bustDepth', tip - at(back, levels.bust)),
+    measured('bustDepth', tip - at(back, levels.bust) + 0.5 * (frame.behind[1]?.prominence ?? 0)),
     { name: 'ribDepth', value: u.ribDepth / (2 * u.ribHalfBreadth), mean: ribDepth, spread: posture.ribDepth === undefined ? formChoices.ribDepth.spread : 0.001 },
     { name: 'chestDepth', value: u.chestDepth / u.ribDepth, mean: 0.96, spread: 0.05 },
     { name: 'chestBreadth', value: u.chestHalfBreadth / u.ribHalfBreadth, mean: 1.06, spread: 0.05 },

@@ -19,7 +19,9 @@ export interface Frame {
   readonly frontHeight: Profile;
   readonly backHeight: Profile;
   readonly sideHeight: Profile;
-  readonly breast: Breast;
+  readonly breast: Swelling;
+  /** Seat and shoulder blades. */
+  readonly behind: readonly Swelling[];
 }
 
 export interface Levels {
@@ -34,24 +36,40 @@ export interface Levels {
   readonly top: number;
 }
 
-/** One breast, the left; the right is its mirror image. Lengths in mm along the ribs, angles in radians. */
-export interface Breast {
+/**
+ * Something that stands out from the section on the left side; the right is its mirror image. Lengths in mm, `turn` of them
+ * for each radian of the section, angles in radians.
+ */
+export interface Swelling {
   readonly prominence: number;
-  /** Where on the section the bust point sits: a quarter turn is the centre front, 0 the side. */
+  /** Where on the section it stands out most: a quarter turn is the centre front, 0 the side. */
   readonly apex: number;
   readonly height: number;
-  /** mm along the ribs for each radian of the section. */
   readonly turn: number;
+  /** How far it reaches toward the centre, toward the side, up and down. */
   readonly inward: number;
   readonly outward: number;
   readonly up: number;
   readonly down: number;
-  /** Which way it points, from straight ahead. */
-  readonly outwardAngle: number;
+  /** How it falls off toward its edge: 1 round with a crease, 2 and more soft. */
+  readonly fall: { readonly above: number; readonly below: number; readonly aside: number };
+  /** The way it stands out: to the wearer's left, and forward. */
+  readonly left: number;
+  readonly forward: number;
 }
 
 /** The tip points outward by so much; judged from views from above. */
 const outwardAngle = (13 * Math.PI) / 180;
+
+/**
+ * How a breast falls off above, below and aside: the first of each pair where it hardly stands out, the second where it
+ * stands out by `full` mm and is rounder everywhere. Judged by eye.
+ */
+const falls = { above: [2.2, 1.35], below: [1.4, 0.85], aside: [1.7, 0.95] } as const;
+const full = 110;
+
+/** Seat and shoulder blades stand out by shares of the depths there; judged by eye. */
+const [seatShare, bladeShare] = [0.07, 0.035];
 
 /** How much of the way from the front neck point to the underarm level the shoulder's section lies down the front and back. */
 const shoulderDown = 0.4;
@@ -96,7 +114,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
   const hipFront = plumb + u.hipDepth;
   const frontNeck = backNeck + neckDepth;
   const between = (from: number, to: number, share: number): number => from + share * (to - from);
-  const frontAtShoulder = between(frontNeck, chestFront, 0.56);
+  const frontAtShoulder = between(frontNeck, chestFront, 0.54);
   const backAtShoulder = between(backNeck, blades, 0.74);
   const ridge = (share: number) => neck + share * (shoulder - neck);
   const alongRidge = (from: number, to: number) =>
@@ -151,14 +169,15 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [neck, sideNeck],
     [top, sideNeck + 17],
   ]);
-  const roundness = (values: readonly [number, number, number, number, number, number]): Profile =>
+  const plate = between(underarm, shoulder, 0.55);
+  const roundness = (atHip: number, atWaist: number, atRibs: number, atPlate: number, atShoulder: number): Profile =>
     profileThrough([
-      [hip, values[0]],
-      [waist, values[1]],
-      [underBust, values[2]],
-      [underarm, values[3]],
-      [shoulder, values[4]],
-      [neck, values[5]],
+      [hip, atHip],
+      [waist, atWaist],
+      [underBust, atRibs],
+      [plate, atPlate],
+      [shoulder, atShoulder],
+      [neck, 2],
     ]);
 
   const sideHeight = profileThrough([
@@ -176,8 +195,8 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [underarm, underarm],
     [shoulder, between(frontNeckHeight, underarm, shoulderDown)],
     [neck, frontNeckHeight],
-    [middle, frontNeckHeight + 62],
-    [top, frontNeckHeight + 106],
+    [middle, frontNeckHeight + 68],
+    [top, frontNeckHeight + 122],
   ], { first: 1 });
   const backHeight = profileThrough([
     [underarm, underarm],
@@ -187,9 +206,13 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, neckHeight + 66],
   ], { first: 1 });
 
-  const ribsAtBust = [at(halfBreadth, bust), (at(front, bust) - at(back, bust)) / 2] as const;
-  const turn = Math.hypot(...ribsAtBust) / Math.SQRT2;
-  const breast: Breast = {
+  /** mm for each radian of the section at a place. */
+  const turnAt = (place: number): number =>
+    Math.hypot(at(halfBreadth, place), (at(front, place) - at(back, place)) / 2) / Math.SQRT2;
+  const turn = turnAt(bust);
+  const fullness = Math.min(1, u.prominence / full);
+  const rounded = ([slight, round]: readonly [number, number]): number => slight + fullness * (round - slight);
+  const breast: Swelling = {
     prominence: u.prominence,
     apex: u.apex,
     height: bust,
@@ -198,7 +221,39 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     outward: (u.apex + 0.12) * turn,
     up: Math.max(60, Math.min(frontNeckHeight - bust - 10, 92 + 0.3 * u.prominence)),
     down: bust - underBust,
-    outwardAngle,
+    fall: { above: rounded(falls.above), below: rounded(falls.below), aside: rounded(falls.aside) },
+    left: Math.sin(outwardAngle),
+    forward: Math.cos(outwardAngle),
+  };
+  const soft = { above: 2, below: 2, aside: 1.6 };
+  const seatTurn = turnAt(hip);
+  const seat: Swelling = {
+    prominence: seatShare * u.hipDepth,
+    apex: -0.98,
+    height: hip - 6,
+    turn: seatTurn,
+    inward: (Math.PI / 2 - 0.98) * seatTurn - 2,
+    outward: 0.95 * seatTurn,
+    up: Math.max(40, 0.62 * u.hipFall),
+    down: hip - crotch + 16,
+    fall: { ...soft, below: 1.5 },
+    left: 0.1,
+    forward: -1,
+  };
+  const bladeTurn = turnAt(underarm);
+  const bladeHeight = underarm + 0.12 * (neckHeight - underarm);
+  const blade: Swelling = {
+    prominence: bladeShare * u.chestDepth,
+    apex: -1.0,
+    height: bladeHeight,
+    turn: bladeTurn,
+    inward: (Math.PI / 2 - 1.0) * bladeTurn - 2,
+    outward: 0.8 * bladeTurn,
+    up: 0.6 * (neckHeight - bladeHeight),
+    down: Math.max(40, 0.55 * (bladeHeight - waist)),
+    fall: soft,
+    left: 0.15,
+    forward: -1,
   };
   return {
     levels: { crotch, hip, waist, underBust, bust, underarm, shoulder, neck, top },
@@ -206,11 +261,12 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     front,
     back,
     side,
-    frontRoundness: roundness([2.75, 2.4, 2.35, 2.3, 2.35, 2.0]),
-    backRoundness: roundness([2.85, 2.6, 2.6, 2.7, 2.4, 2.0]),
+    frontRoundness: roundness(2.75, 2.4, 2.35, 2.5, 1.98),
+    backRoundness: roundness(2.7, 2.55, 2.55, 2.7, 2.2),
     frontHeight,
     backHeight,
     sideHeight,
     breast,
+    behind: [seat, blade],
   };
 }

@@ -11,7 +11,7 @@ export function legOf(size: Body['size'], frame: Frame): Limb {
   const { crotch } = frame.levels;
   const half = at(frame.halfBreadth, crotch);
   const [back, front] = [at(frame.back, crotch), at(frame.front, crotch)];
-  const thigh = { half: (half - 6) / 2, depth: 0.455 * (front - back) };
+  const thigh = { half: (half - 5) / 2, depth: 0.455 * (front - back) };
   const top = crotch + 0.75 * thigh.half;
   const radius = (share: number): number => (share * size.hipGirth) / (2 * Math.PI);
   const knee = radius(shares.knee);
@@ -19,7 +19,7 @@ export function legOf(size: Body['size'], frame: Frame): Limb {
   const ankle = radius(shares.ankle);
   const centre = (front + back) / 2;
   const joints = [
-    [4 + thigh.half, top, centre],
+    [3 + thigh.half, top, centre],
     [14 + knee, shares.kneeAt * crotch, centre + 6],
     [22 + ankle, 0, centre - 22],
   ] as const;

@@ -1,4 +1,4 @@
-import type { Breast, Frame } from './frame.ts';
+import type { Frame, Swelling } from './frame.ts';
 import { at } from './profile.ts';
 
 /** Steps from centre front by the side to centre back. */
@@ -15,8 +15,20 @@ export const angleOf = (column: number): number => Math.PI / 2 - (column * Math.
 
 const cosines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.max(0, Math.cos(angleOf(j))));
 const sines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.sin(angleOf(j)));
-const logCosines = cosines.map((c) => Math.log(Math.max(c, 1e-12)));
-const logSines = sines.map((s) => Math.log(Math.max(Math.abs(s), 1e-12)));
+/** Powers for which the reach of every column is kept, and the step between them. */
+const [leastPower, mostPower, powerStep] = [1.9, 2.9, 0.01];
+
+/** The distance from the centre at which a superellipse of half axes 1 meets a direction. */
+const reachAt = (c: number, s: number, power: number): number =>
+  (Math.abs(c) ** power + Math.abs(s) ** power) ** (-1 / power);
+
+const reaches: readonly Float64Array[] = Array.from(
+  { length: Math.round((mostPower - leastPower) / powerStep) + 1 },
+  (_, k) =>
+    Float64Array.from({ length: COLUMNS }, (_, j) =>
+      reachAt(cosines[j] as number, sines[j] as number, leastPower + k * powerStep),
+    ),
+);
 
 /** A section's figures at one place of the frame. */
 interface Figures {
@@ -57,21 +69,26 @@ function figuresAt(frame: Frame, place: number): Figures {
  */
 export function writeSection(frame: Frame, place: number, into: Float64Array, offset: number): void {
   const figures = figuresAt(frame, place);
-  const frontPower = figures.frontRoundness;
-  const backPower = figures.backRoundness;
+  const [front, frontShare] = between(figures.frontRoundness);
+  const [back, backShare] = between(figures.backRoundness);
   for (let j = 0; j < COLUMNS; j++) {
-    const power = j <= SIDE ? frontPower : backPower;
-    const reach =
-      1 /
-      Math.exp(
-        Math.log(Math.exp(power * (logCosines[j] as number)) + Math.exp(power * (logSines[j] as number))) / power,
-      );
-    writePoint(frame.breast, figures, angleOf(j), (cosines[j] as number) * reach, (sines[j] as number) * reach, into, offset + 3 * j);
+    const [k, t] = j <= SIDE ? [front, frontShare] : [back, backShare];
+    // Straight between kept powers: within a ten-thousandth of a mm.
+    const reach = (1 - t) * (reaches[k]?.[j] as number) + t * (reaches[k + 1]?.[j] as number);
+    const [across, along] = [(cosines[j] as number) * reach, (sines[j] as number) * reach];
+    writePoint(frame, figures, angleOf(j), across, along, into, offset + 3 * j);
   }
 }
 
+/** The kept power below one, and how far toward the next it lies. */
+function between(power: number): readonly [number, number] {
+  const at = (power - leastPower) / powerStep;
+  const k = Math.min(Math.max(Math.floor(at), 0), reaches.length - 2);
+  return [k, at - k];
+}
+
 function writePoint(
-  breast: Breast,
+  frame: Frame,
   { half, front, back, side, sideHeight, tilt, bow }: Figures,
   angle: number,
   across: number,
@@ -80,10 +97,21 @@ function writePoint(
   offset: number,
 ): void {
   const y = sideHeight + along * (tilt + along * bow);
-  const out = swell(breast, angle, y);
-  into[offset] = half * across + out * Math.sin(breast.outwardAngle);
+  let x = half * across;
+  let z = side + along * (along > 0 ? front - side : side - back);
+  if (angle > 0) {
+    const out = swell(frame.breast, angle, y);
+    x += out * frame.breast.left;
+    z += out * frame.breast.forward;
+  } else
+    for (const swelling of frame.behind) {
+      const out = swell(swelling, angle, y);
+      x += out * swelling.left;
+      z += out * swelling.forward;
+    }
+  into[offset] = x;
   into[offset + 1] = y;
-  into[offset + 2] = side + along * (along > 0 ? front - side : side - back) + out * Math.cos(breast.outwardAngle);
+  into[offset + 2] = z;
 }
 
 /** One point of a section, at any angle. */
@@ -91,35 +119,23 @@ export function sectionPoint(frame: Frame, place: number, angle: number): readon
   const figures = figuresAt(frame, place);
   const [c, s] = [Math.max(0, Math.cos(angle)), Math.sin(angle)];
   const power = s > 0 ? figures.frontRoundness : figures.backRoundness;
-  const reach = (c ** power + Math.abs(s) ** power) ** (-1 / power);
+  const reach = reachAt(c, s, power);
   const into = new Float64Array(3);
-  writePoint(frame.breast, figures, angle, c * reach, s * reach, into, 0);
+  writePoint(frame, figures, angle, c * reach, s * reach, into, 0);
   return [into[0] as number, into[1] as number, into[2] as number];
 }
 
-/**
- * How the breast falls off: below to a crease, above to a slope, to the sides between the two; the first of each pair for
- * a breast that hardly stands out, the second for one that stands out by `full` mm and is rounder everywhere. Judged by eye.
- */
-const [fallBelow, fallAbove, fallAside] = [
-  [1.4, 0.85],
-  [2.2, 1.35],
-  [1.7, 0.95],
-] as const;
-const full = 110;
-
-/** How far the breast stands out from the ribs at an angle of the section and a height, mm: smooth, nothing beyond its edge. */
-export function swell(breast: Breast, angle: number, y: number): number {
-  const v = y - breast.height;
-  if (v >= breast.up || v <= -breast.down) return 0;
-  const u = (breast.apex - angle) * breast.turn;
-  const [su, sv] = [u / (u > 0 ? breast.outward : breast.inward), v / (v > 0 ? breast.up : breast.down)];
+/** How far something stands out at an angle of the section and a height, mm: smooth, nothing beyond its edge. */
+export function swell(swelling: Swelling, angle: number, y: number): number {
+  const { up, down, fall, apex, height, turn, inward, outward, prominence } = swelling;
+  const v = y - height;
+  if (v >= up || v <= -down) return 0;
+  const u = (angle - apex) * turn;
+  const towardCentre = apex > 0 ? u > 0 : u < 0;
+  const [su, sv] = [u / (towardCentre ? inward : outward), v / (v > 0 ? up : down)];
   const squared = su * su + sv * sv;
   if (squared >= 1) return 0;
   const upright = squared > 0 ? (sv * sv) / squared : 0;
-  const fullness = Math.min(1, breast.prominence / full);
-  const fall = ([slight, round]: readonly [number, number]): number => slight + fullness * (round - slight);
-  const aside = fall(fallAside);
-  const power = aside + (fall(v > 0 ? fallAbove : fallBelow) - aside) * upright;
-  return breast.prominence * (1 - squared) ** power;
+  const power = fall.aside + ((v > 0 ? fall.above : fall.below) - fall.aside) * upright;
+  return prominence * (1 - squared) ** power;
 }

@@ -5,10 +5,12 @@ import { COLUMNS, HALF } from './section.ts';
 
 /** Below the crotch the torso closes, inside the thighs: how far down (mm), and how large the section still is. */
 const closing: readonly (readonly [down: number, share: number])[] = [
-  [30, 0.45],
-  [26, 0.68],
-  [19, 0.84],
-  [10, 0.95],
+  [56, 0.4],
+  [52, 0.6],
+  [44, 0.77],
+  [34, 0.87],
+  [22, 0.94],
+  [10, 0.985],
 ];
 
 /** The torso with the neck as a closed surface: each section with its mirror image. */
