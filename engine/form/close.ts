@@ -5,7 +5,7 @@ import { type Frame, frameOf } from './frame.ts';
 import type { LikelyShape } from './likely.ts';
 import { likelyShape } from './likely.ts';
 import { at } from './profile.ts';
-import { type Rings, ringsOf } from './rings.ts';
+import { type Rings, tapeRings } from './rings.ts';
 import {
   across,
   alongShoulder,
@@ -69,7 +69,7 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
     acrossBackWidth: across(frame, rings, 'back'),
     acrossFrontWidth: across(frame, rings, 'front'),
     shoulderLength: alongShoulder(rings),
-    waistToHip: downTheSide(rings),
+    waistToHip: downTheSide(frame, rings),
   };
 }
 
@@ -77,7 +77,7 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
  * Tapes weigh as if they were known to this, mm: at first loosely, so that the form finds the neighbourhood; at last far
  * better than anything likely is known.
  */
-const tapeErrors = [4, 0.4, 0.05];
+const tapeErrors = [2, 0.05];
 
 /** What is likely of the form besides, for the tapes leave it open. */
 export function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, posture: Posture): readonly Leaning[] {
@@ -157,7 +157,7 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: Posture): Cl
         evaluate: (values, into) => {
           const tried = named(values);
           const frame = frameOf(given, tried);
-          const tapes = layTapes(frame, ringsOf(frame, 'hip'));
+          const tapes = layTapes(frame, tapeRings(frame));
           let i = 0;
           for (const name of tapeNames) into[i++] = (tapes[name].length - size[name]) / tapeError;
           for (const { value, mean, spread } of leaningsOf(frame, tried, likely, posture))

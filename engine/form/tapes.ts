@@ -2,7 +2,7 @@ import type { Frame } from './frame.ts';
 import { tautChain, tautHalf } from './hull.ts';
 import { at } from './profile.ts';
 import type { Rings } from './rings.ts';
-import { COLUMNS, HALF, SIDE, sectionPoint } from './section.ts';
+import { COLUMNS, HALF, SIDE, frontPoint } from './section.ts';
 
 /**
  * Tapes laid on the form. A tape lies taut in its plane: it bridges hollows, as the convex hull of the section does. A path
@@ -82,20 +82,23 @@ function planeCut(
 ): Cut {
   const cut = emptyCut();
   const along = Math.hypot(1, pitch);
-  const above = ([, y, z]: readonly [number, number, number]): number => y - height - pitch * (z - from);
+  const { points } = rings;
+  const row = 3 * COLUMNS;
   for (let j = 0; j < COLUMNS; j++) {
-    let a = point(rings, first, j);
-    let da = above(a);
+    let a = first * row + 3 * j;
+    let da = (points[a + 1] as number) - height - pitch * ((points[a + 2] as number) - from);
     for (let i = first + 1; i <= last; i++) {
-      const b = point(rings, i, j);
-      const db = above(b);
+      const b = a + row;
+      const db = (points[b + 1] as number) - height - pitch * ((points[b + 2] as number) - from);
       if (da <= 0 && db > 0) {
         const t = da / (da - db);
-        const [x, y, z] = [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+        const part = (k: number): number => (1 - t) * (points[a + k] as number) + t * (points[b + k] as number);
+        const [x, y, z] = [part(0), part(1), part(2)];
         add(cut, x, z * along, x, y, z);
         break;
       }
-      [a, da] = [b, db];
+      a = b;
+      da = db;
     }
   }
   return cut;
@@ -149,33 +152,37 @@ export function downTheBack(rings: Rings, height: number): Path {
 }
 
 /** Along the side from the waist to the hip. */
-export function downTheSide(rings: Rings): Path {
+export function downTheSide(frame: Frame, rings: Rings): Path {
   const cut = emptyCut();
   for (let i = rings.index.waist; i >= rings.index.hip; i--) {
-    const [x, y, z] = point(rings, i, SIDE);
-    add(cut, -y, x, x, y, z);
+    const y = rings.places[i] as number;
+    const x = at(frame.halfBreadth, y);
+    add(cut, -y, x, x, y, at(frame.side, y));
   }
   return over(cut);
 }
 
 /** Where a ring's front half meets the plane that holds the z axis and the line x = from + slope * y. */
 function frontMeets(rings: Rings, ring: number, from: number, slope: number): readonly [number, number, number] | undefined {
-  let a = point(rings, ring, 0);
-  let da = a[0] - from - slope * a[1];
+  const { points } = rings;
+  let a = 3 * ring * COLUMNS;
+  let da = (points[a] as number) - from - slope * (points[a + 1] as number);
   for (let j = 1; j <= SIDE; j++) {
-    const b = point(rings, ring, j);
-    const db = b[0] - from - slope * b[1];
+    const b = a + 3;
+    const db = (points[b] as number) - from - slope * (points[b + 1] as number);
     if (da <= 0 && db > 0) {
       const t = da / (da - db);
-      return [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+      const part = (k: number): number => (1 - t) * (points[a + k] as number) + t * (points[b + k] as number);
+      return [part(0), part(1), part(2)];
     }
-    [a, da] = [b, db];
+    a = b;
+    da = db;
   }
   return undefined;
 }
 
 export const bustPoint = (frame: Frame): readonly [number, number, number] =>
-  sectionPoint(frame, frame.levels.bust, frame.breast.apex);
+  frontPoint(frame, frame.levels.bust, frame.breast.apex);
 
 export const neckShoulderPoint = (rings: Rings): readonly [number, number, number] =>
   point(rings, rings.index.neck, SIDE);
