@@ -170,7 +170,13 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, sideNeck + 17],
   ]);
   const plate = between(underarm, shoulder, 0.55);
-  const roundness = (atHip: number, atWaist: number, atRibs: number, atPlate: number, atShoulder: number): Profile =>
+  const roundness = (
+    atHip: number,
+    atWaist: number,
+    atRibs: number,
+    atPlate: number,
+    atShoulder: number,
+  ): Profile =>
     profileThrough([
       [hip, atHip],
       [waist, atWaist],
@@ -180,38 +186,48 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
       [neck, 2],
     ]);
 
-  const sideHeight = profileThrough([
-    [underarm, underarm],
-    [shoulder, shoulderHeight],
-    ...alongRidge(sideNeckHeight, shoulderHeight).map(
-      // The line of the shoulder is a little hollow; the tape lies straight over it.
-      ([place, height], i) => [place, height - (i === 1 ? 2.5 : 1.8)] as const,
-    ),
-    [neck, sideNeckHeight],
-    [middle, sideNeckHeight + 40],
-    [top, sideNeckHeight + 78],
-  ], { first: 1 });
-  const frontHeight = profileThrough([
-    [underarm, underarm],
-    [shoulder, between(frontNeckHeight, underarm, shoulderDown.front)],
-    [neck, frontNeckHeight],
-    [middle, frontNeckHeight + 68],
-    [top, frontNeckHeight + 122],
-  ], { first: 1 });
-  const backHeight = profileThrough([
-    [underarm, underarm],
-    [shoulder, between(neckHeight, underarm, shoulderDown.back)],
-    [neck, neckHeight],
-    [middle, neckHeight + 34],
-    [top, neckHeight + 66],
-  ], { first: 1 });
+  const sideHeight = profileThrough(
+    [
+      [underarm, underarm],
+      [shoulder, shoulderHeight],
+      ...alongRidge(sideNeckHeight, shoulderHeight).map(
+        // The line of the shoulder is a little hollow; the tape lies straight over it.
+        ([place, height], i) => [place, height - (i === 1 ? 2.5 : 1.8)] as const,
+      ),
+      [neck, sideNeckHeight],
+      [middle, sideNeckHeight + 40],
+      [top, sideNeckHeight + 78],
+    ],
+    { first: 1 },
+  );
+  const frontHeight = profileThrough(
+    [
+      [underarm, underarm],
+      [shoulder, between(frontNeckHeight, underarm, shoulderDown.front)],
+      [neck, frontNeckHeight],
+      [middle, frontNeckHeight + 68],
+      [top, frontNeckHeight + 122],
+    ],
+    { first: 1 },
+  );
+  const backHeight = profileThrough(
+    [
+      [underarm, underarm],
+      [shoulder, between(neckHeight, underarm, shoulderDown.back)],
+      [neck, neckHeight],
+      [middle, neckHeight + 34],
+      [top, neckHeight + 66],
+    ],
+    { first: 1 },
+  );
 
   /** mm for each radian of the section at a place. */
   const turnAt = (place: number): number =>
     Math.hypot(at(halfBreadth, place), (at(front, place) - at(back, place)) / 2) / Math.SQRT2;
   const turn = turnAt(bust);
   const fullness = Math.min(1, u.prominence / full);
-  const rounded = ([slight, round]: readonly [number, number]): number => slight + fullness * (round - slight);
+  const rounded = ([slight, round]: readonly [number, number]): number =>
+    slight + fullness * (round - slight);
   const breast: Swelling = {
     prominence: u.prominence,
     apex: u.apex,
