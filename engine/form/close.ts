@@ -56,6 +56,7 @@ export const tapeNames = Object.keys(tapeBounds) as readonly TapeName[];
 export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, Path>> {
   const { index } = rings;
   const [xb, yb, zb] = bustPoint(frame);
+  const widths = across(frame, rings);
   const toBust = neckToBust(frame, rings);
   const toWaist = bustToWaist(frame, rings);
   return {
@@ -74,8 +75,8 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
       round: false,
     },
     bustPointWidth: { points: [-xb, yb, zb, xb, yb, zb], length: 2 * xb, round: false },
-    acrossBackWidth: across(frame, rings, 'back'),
-    acrossFrontWidth: across(frame, rings, 'front'),
+    acrossBackWidth: widths.back,
+    acrossFrontWidth: widths.front,
     shoulderLength: alongShoulder(rings),
     waistToHip: downTheSide(frame, rings),
   };
