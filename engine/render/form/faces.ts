@@ -84,8 +84,16 @@ function faceOf(corners: readonly Seen[]): Face | undefined {
 
 const minus = (a: Seen, b: Seen): Seen => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 
-/** A closed run of corners, whole tenths of a mm, downward as SVG has it. */
-const pathOf = (corners: readonly Seen[]): string =>
-  `M${corners.map(([right, up]) => `${tenths(right)} ${tenths(-up)}`).join('L')}Z`;
+/** A closed run of corners, in whole tenths of a mm from corner to corner, downward as SVG has it. */
+function pathOf(corners: readonly Seen[]): string {
+  let [x, y] = [0, 0];
+  const steps = corners.map(([right, up]) => {
+    const [toX, toY] = [Math.round(right * 10), Math.round(-up * 10)];
+    const step = `${(toX - x) / 10} ${(toY - y) / 10}`;
+    [x, y] = [toX, toY];
+    return step;
+  });
+  return `M${steps[0]}l${steps.slice(1).join(' ')}Z`;
+}
 
 export const tenths = (value: number): string => String(Math.round(value * 10) / 10 + 0);

@@ -21,10 +21,12 @@ export interface SeenTape {
 export function seenTape(tape: Tape, view: ViewName, isSeen: IsSeen): SeenTape | undefined {
   const stretches: Seen[][] = [];
   let now: Seen[] = [];
+  // A tape down the middle of the back lies hollow between the blades; from the side it is shown all the same.
+  const inMiddle = view === 'side' && tape.points.every(([x]) => x === 0);
   for (const place of closely(tape)) {
     const [right, up, near] = seenFrom(view, place);
     const seen: Seen = [right, up, near + LIFT];
-    if (isSeen(seen)) now.push(seen);
+    if (inMiddle || isSeen(seen)) now.push(seen);
     else {
       if (now.length > 1) stretches.push(now);
       now = [];
