@@ -14,7 +14,9 @@ export const SIDE = HALF / 2;
 export const angleOf = (column: number): number => Math.PI / 2 - (column * Math.PI) / HALF;
 
 const angles = Float64Array.from({ length: COLUMNS }, (_, j) => angleOf(j));
-const cosines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.max(0, Math.cos(angleOf(j))));
+const cosines = Float64Array.from({ length: COLUMNS }, (_, j) =>
+  j === 0 || j === HALF ? 0 : Math.cos(angleOf(j)),
+);
 const sines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.sin(angleOf(j)));
 /** Powers for which the reach of every column is kept, and the step between them. */
 const [leastPower, mostPower, powerStep] = [1.5, 2.9, 0.01];
