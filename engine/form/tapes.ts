@@ -154,15 +154,27 @@ export function downTheBack(rings: Rings, height: number): Path {
   return over(cut);
 }
 
-/** Along the side from the waist to the hip. */
+/** Along the side from the waist to the hip; where the side runs forward or back the tape goes with it. */
 export function downTheSide(frame: Frame, rings: Rings): Path {
   const cut = emptyCut();
+  let along = 0;
+  let before: Place | undefined;
   for (let i = rings.index.waist; i >= rings.index.hip; i--) {
     const y = rings.places[i] as number;
-    const x = at(frame.halfBreadth, y);
-    add(cut, -y, x, x, y, at(frame.side, y));
+    const now: Place = [at(frame.halfBreadth, y), y, at(frame.side, y)];
+    if (before) along += Math.hypot(now[1] - before[1], now[2] - before[2]);
+    add(cut, along, now[0], ...now);
+    before = now;
   }
-  return over(cut);
+  const { points } = over(cut);
+  let length = 0;
+  for (let i = 3; i < points.length; i += 3)
+    length += Math.hypot(
+      (points[i] as number) - (points[i - 3] as number),
+      (points[i + 1] as number) - (points[i - 2] as number),
+      (points[i + 2] as number) - (points[i - 1] as number),
+    );
+  return { points, length, round: false };
 }
 
 /** Where a ring's front half meets the plane that holds the z axis and the line x = from + slope * y. */
