@@ -20,9 +20,9 @@ export function seenSurface({ points, triangles }: Surface, view: ViewName): See
   const seen: Seen[] = [];
   for (let i = 0; i < points.length; i += 3)
     seen.push(seenFrom(view, [points[i] as number, points[i + 1] as number, points[i + 2] as number]));
-  const nearest = new Map<number, number>();
   const cell = (value: number): number => Math.round(value / STEP);
-  const key = (right: number, up: number): number => right * 100_003 + up;
+  const [left, low, wide, tall] = boxOf(seen, cell);
+  const nearest = new Float64Array(wide * tall).fill(Number.NEGATIVE_INFINITY);
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [
       seen[triangles[t] as number],
@@ -39,12 +39,32 @@ export function seenSurface({ points, triangles }: Surface, view: ViewName): See
         const v = ((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) / whole;
         if (u < -0.01 || v < -0.01 || u + v > 1.01) continue;
         const near = a[2] + u * (b[2] - a[2]) + v * (c[2] - a[2]);
-        const at = key(i, j);
-        if (near > (nearest.get(at) ?? Number.NEGATIVE_INFINITY)) nearest.set(at, near);
+        const at = (j - low) * wide + i - left;
+        if (near > (nearest[at] as number)) nearest[at] = near;
       }
   }
   return {
     points: seen,
-    isSeen: ([right, up, near]) => near > (nearest.get(key(cell(right), cell(up))) ?? near) - HIDDEN,
+    isSeen: ([right, up, near]) => {
+      const [i, j] = [cell(right) - left, cell(up) - low];
+      return (
+        i < 0 || i >= wide || j < 0 || near > (nearest[j * wide + i] ?? Number.NEGATIVE_INFINITY) - HIDDEN
+      );
+    },
   };
+}
+
+/** The cells that a view takes: the first to the right and up, and how many. */
+function boxOf(
+  seen: readonly Seen[],
+  cell: (value: number) => number,
+): readonly [left: number, low: number, wide: number, tall: number] {
+  let [left, right, low, high] = [0, 0, 0, 0];
+  for (const [x, y] of seen) {
+    left = Math.min(left, cell(x));
+    right = Math.max(right, cell(x));
+    low = Math.min(low, cell(y));
+    high = Math.max(high, cell(y));
+  }
+  return [left, low, right - left + 1, high - low + 1];
 }

@@ -38,7 +38,7 @@ export function formView(form: Form, view: ViewName, unit: Unit): string {
     const toRight = across ? columns[0].length > columns[1].length : (a[0] + b[0]) / 2 > middle;
     columns[toRight ? 1 : 0].push(tape);
   }
-  const width = 500;
+  const width = 570;
   const named = columns.flatMap((column, side) =>
     labels(column, side === 1, side === 1 ? right + 40 : left - 40, -top, unit),
   );

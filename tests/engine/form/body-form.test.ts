@@ -46,24 +46,24 @@ describe('tapes on a form', () => {
   });
 
   test('give back measurements all over the grid of bodies, but for a few that are said', () => {
-    const bodies = bodyGrid().filter((_, i) => i % 12 === 5);
+    const bodies = bodyGrid().filter((_, i) => i % 24 === 5);
     const wrong = bodies.filter((data) => missed(bodyForm(bodyOf(data))).length > 0);
     expect(wrong.length).toBeLessThanOrEqual(1);
   });
 
   test('give back measurements of women of the survey', () => {
-    for (const data of plausibleBodies(12)) expect(missed(bodyForm(bodyOf(data)))).toEqual([]);
+    for (const data of plausibleBodies(8)) expect(missed(bodyForm(bodyOf(data)))).toEqual([]);
   });
 
   test('give back measurements of nearly anybody, each somewhat off', () => {
     let [asked, wrong] = [0, 0];
-    for (const data of fc.sample(plausibleBody, { numRuns: 16, seed: 11 })) {
+    for (const data of fc.sample(plausibleBody, { numRuns: 12, seed: 11 })) {
       const read = readBody(data);
       if (!read.ok) continue;
       asked++;
       if (missed(bodyForm(read.value)).length > 0) wrong++;
     }
-    expect(asked).toBeGreaterThan(10);
+    expect(asked).toBeGreaterThan(8);
     expect(wrong).toBeLessThanOrEqual(1);
   });
 

@@ -98,7 +98,7 @@ describe('the distance to a body', () => {
     const found = new Float64Array(4);
     const { points, triangles } = form.surface;
     const off: number[] = [];
-    while (off.length < 300) {
+    while (off.length < 150) {
       const t = 3 * Math.floor((random() * triangles.length) / 3);
       const [x, y, z] = [0, 1, 2].map(
         (k) => (points[3 * (triangles[t] ?? 0) + k] ?? 0) + 24 * random() - 12,

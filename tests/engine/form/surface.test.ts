@@ -47,14 +47,14 @@ describe('the surface of a form', () => {
     expect(volume / 1e6).toBeLessThan(68);
   });
 
-  test.each(['leading-lady', 'wardrobe-mistress', 'understudy', 'scene-painter'])(
+  test.each(['leading-lady', 'wardrobe-mistress', 'scene-painter'])(
     'of the %s crosses itself nowhere: just outside of each triangle is outside, just inside inside',
     (name) => {
       const form = formOf(name);
       const { points, triangles, parts } = form.surface;
       const found = new Float64Array(4);
       for (const part of parts.filter((each) => !each.name.startsWith('right'))) {
-        const field = distanceField(form, { parts: [part.name], spacing: 6, margin: 24 });
+        const field = distanceField(form, { parts: [part.name], spacing: 7, margin: 21 });
         let wrong = 0;
         for (let t = part.firstTriangle; t < part.firstTriangle + part.triangles; t += 3) {
           const [a, b, c] = [0, 1, 2].map((k) => 3 * (triangles[3 * t + k] ?? 0)) as [number, number, number];
