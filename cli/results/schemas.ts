@@ -9,6 +9,7 @@ import { refusal } from './issue.ts';
 import { laid, laidShapes } from './lay.ts';
 import { explained, garments } from './listed.ts';
 import { printed, written } from './made.ts';
+import { collected, order, orderAnswer, orderResult, sent, workedOff } from './orders.ts';
 import { proof } from './proof.ts';
 import { report, walkedLine } from './report.ts';
 import { walked } from './walked.ts';
@@ -39,6 +40,12 @@ const results = {
     'What “bodkin grade --json” prints, and with --nearest; grade.json holds the first of these',
     z.union([graded, nearest, refusal]),
   ],
+  order: ['What a line of orders says, as “bodkin send” and “bodkin work” take it', order],
+  'order-answer': ['What “bodkin work” prints on each line as a filter', orderAnswer],
+  'order-result': ['What results.ndjson of “bodkin collect” says on each line', orderResult],
+  send: ['What “bodkin send --json” prints', z.union([sent, refusal])],
+  work: ['What “bodkin work --store --json” prints', z.union([workedOff, refusal])],
+  collect: ['What “bodkin collect --json” prints', z.union([collected, refusal])],
   list: ['What “bodkin list --json” prints', z.union([garments, refusal])],
   explain: ['What “bodkin explain --json” prints', z.union([explained, refusal])],
   refusal: ['What every command prints with --json when its input cannot be used', refusal],
