@@ -4,11 +4,13 @@ import { layPage, laySvg } from '../engine/lay-plan/lay-drawing.ts';
 import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../engine/lay-plan/lay-plan.ts';
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { lengthCell } from '../engine/text/length.ts';
 import { askedGarment, draftedGarment, type GarmentOptions } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { type Effort, seekLay } from './lay-search.ts';
 import { lengthToBuy } from './length-to-buy.ts';
+import { type MarkedSizes, markedSizes } from './marked-sizes.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import type { LaidResult } from './results/lay.ts';
 import { say, tell } from './say.ts';
@@ -19,24 +21,22 @@ import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
-/** How to lay, and where to write it. */
+/** How to lay, and where to write it; for one body, or for sizes of a chart. */
 export interface GarmentLay extends GarmentOptions {
+  readonly sizes?: string;
+  readonly only?: string;
   readonly cloth: Cloth;
   readonly effort: Effort;
   readonly out?: string;
 }
 
-/** Lays a garment for one body, a plan for each cloth; what it says was read back from the plans as written. */
+/** Lays a garment for one body or several sizes, a plan for each cloth; what it says was read back from the plans as written. */
 export async function layGarment(session: Session, name: string, asked: GarmentLay): Promise<ExitCode> {
-  const { garment, cutLines, report, reader } = await draftedGarment(
-    session,
-    await askedGarment(session, name, asked),
-    asked,
-  );
+  const { garment, cutLines, issues: found, reader } = await garmentToLay(session, name, asked);
   const { units } = reader;
   const tasks = used(layTasks(garment, cutLines, asked.cloth), units);
   const plans: { readonly plan: LayPlan; readonly toBuy: string; readonly svg: string }[] = [];
-  const issues: Issue[] = [...report.issues];
+  const issues: Issue[] = [...found];
   for (const task of tasks) {
     const seconds = asked.effort.seconds * shareOf(task, tasks);
     const lay = await seekLay(
@@ -72,6 +72,14 @@ export async function layGarment(session: Session, name: string, asked: GarmentL
   return ok ? 0 : 1;
 }
 
+async function garmentToLay(session: Session, name: string, asked: GarmentLay): Promise<MarkedSizes> {
+  const { sizes } = asked;
+  const wanted = await askedGarment(session, name, asked);
+  if (sizes !== undefined) return markedSizes(session, wanted, { ...asked, sizes });
+  const { garment, cutLines, report, reader } = await draftedGarment(session, wanted, asked);
+  return { garment, cutLines, issues: report.issues, reader };
+}
+
 type Planned = { readonly plan: LayPlan; readonly toBuy: string };
 
 const columns: readonly Column[] = [
@@ -91,7 +99,7 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
     plan.cloth.folded ? 'folded' : 'open',
     String(plan.copies.length),
     lengthCell(plan.length, units),
-    `${(100 * plan.used).toFixed(1)} %`,
+    `${fixed(100 * plan.used, 1)} %`,
     toBuy,
   ]);
   return table(columns, rows, width);

@@ -1,7 +1,7 @@
 import { Command, Option } from 'commander';
 import { areaOf, densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
-import { fixed } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
 import { type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { layGarment } from './lay-garment.ts';
@@ -25,6 +25,8 @@ interface LayOptions extends GarmentOptions {
   readonly rounds?: string;
   readonly seed: string;
   readonly out?: string;
+  readonly sizes?: string;
+  readonly only?: string;
 }
 
 const help = `
@@ -35,6 +37,7 @@ cloth. The search goes on for --seconds, or for --rounds, and then the lay is th
 Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
 
   bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
+  bodkin lay dress --sizes stock.yaml --only "40 C, 42 C, 42 C" --width 1400 --out lay
   bodkin lay skirt --body leading-lady.yaml --width 150cm --nap --shrink 3 --seconds 20`;
 
 /** `bodkin lay`: pieces on a strip of cloth, with little waste. */
@@ -44,6 +47,16 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
       .description('lay the pieces of a garment on the cloth with little waste, proven free of overlaps')
       .argument('[garment]', 'what to lay (see “bodkin list”)')
       .option('--body <file>', 'measurements, YAML or JSON')
+      .addOption(
+        new Option(
+          '--sizes <file>',
+          'a size chart, YAML, JSON or CSV: lay several sizes together instead of one body',
+        ).conflicts('body'),
+      )
+      .option(
+        '--only <sizes>',
+        'of the chart only these, with commas between: “40 C, 42 C”; one that comes twice is cut twice',
+      )
       .option('--width <length>', 'width of the cloth from selvedge to selvedge, mm unless it says cm or in')
       .addOption(
         new Option('--cloth <how>', 'folded lengthwise, or open in one layer')
@@ -78,12 +91,19 @@ function garmentNamed(name: string | undefined): string {
 }
 
 function clothAsked(options: LayOptions): Cloth {
-  const { body, width } = options;
-  if (body === undefined || width === undefined)
+  const { body, sizes, only, width } = options;
+  const forWhom = body !== undefined || sizes !== undefined;
+  if (!forWhom || width === undefined)
     throw unusable(
       'option-missing',
-      body === undefined ? '--body' : '--width',
-      'A lay needs --body FILE, the measurements, and --width MM, the width of the cloth.',
+      forWhom ? '--width' : '--body',
+      'A lay needs --body FILE, the measurements, or --sizes FILE, a size chart, and --width MM, the width of the cloth.',
+    );
+  if (only !== undefined && sizes === undefined)
+    throw unusable(
+      'option-missing',
+      '--only',
+      '--only chooses among the sizes of a chart: give it with --sizes FILE.',
     );
   return {
     width: lengthOf('--width', width, 100, 5000),

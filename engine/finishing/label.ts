@@ -57,7 +57,7 @@ const ROUGHLY = 0.1;
 /** A curve as straight strokes that stay within 0.1 mm of it. */
 export const strokes = (curve: Curve): Stroke[] => chordsOf(curve, ROUGHLY);
 
-interface Spot {
+interface LabelSpot {
   readonly middle: Point;
   readonly room: number;
 }
@@ -76,7 +76,7 @@ function roomiest(
   drawn: readonly Stroke[],
   { width, height }: { readonly width: number; readonly height: number },
   clearance: number,
-): Spot | undefined {
+): LabelSpot | undefined {
   const corners = polygonOf(outline, ROUGHLY);
   const left = Math.min(...corners.map(({ x }) => x)) + width / 2;
   const right = Math.max(...corners.map(({ x }) => x)) - width / 2;
@@ -84,7 +84,7 @@ function roomiest(
   const bottom = Math.max(...corners.map(({ y }) => y)) - height / 2;
   const grid = Math.min(width, height) / STEPS_ACROSS;
 
-  let best: Spot | undefined;
+  let best: LabelSpot | undefined;
   // The halved steps go no farther than one step of the grid along each axis.
   let beaten = Math.max(0, clearance - Math.SQRT2 * grid);
   let inTheWay: Stroke | undefined;

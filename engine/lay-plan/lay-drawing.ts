@@ -2,14 +2,14 @@ import { boundingBox } from '../geometry/bounds.ts';
 import { between, moved, type Point, point } from '../geometry/point.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { arrowheads } from '../render/arrows.ts';
-import { type Ink, stroke, type Words } from '../render/ink.ts';
+import { type Ink, type InkWords, stroke } from '../render/ink.ts';
 import { styleSheet } from '../render/line-types.ts';
 import { document, element, words } from '../render/markup.ts';
 import { numeral } from '../render/path-data.ts';
 import { svgInk } from '../render/svg-ink.ts';
 import { textWidth } from '../render/text-size.ts';
-import type { Page } from '../render/tiles/page.ts';
-import { onPage } from '../render/tiles/page.ts';
+import { onPage, type Page } from '../render/tiles/page.ts';
+import { figure, fixed } from '../text/figure.ts';
 import { type Cloth, stripStart, stripWidth, washedWidth } from './cloth.ts';
 import type { LaidCopy, LayPlan } from './lay-plan.ts';
 
@@ -52,13 +52,13 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
     across(strip.low, 'join'),
   ];
   const lines = [
-    `${mm(cloth.width)} mm wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${mm(cloth.selvedge)} mm along each selvedge, ${mm(cloth.gap)} mm between pieces${shrinkWords(cloth)}`,
-    `${mm(Math.ceil(length))} mm long, ${(100 * plan.used).toFixed(1)} % used; buy ${toBuy}. Drawn at 1:${layScale}.`,
+    `${figure(cloth.width)} mm wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${figure(cloth.selvedge)} mm along each selvedge, ${figure(cloth.gap)} mm between pieces${shrinkWords(cloth)}`,
+    `${figure(Math.ceil(length))} mm long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}. Drawn at 1:${layScale}.`,
   ];
-  const heading: Words[] = [
+  const heading: InkWords[] = [
     { kind: 'words', text: title, at: point(margin, margin), size: textSize.heading, bold: true },
     ...lines.map(
-      (text, i): Words => ({
+      (text, i): InkWords => ({
         kind: 'words',
         text,
         at: point(margin, margin + 6 + 5 * i),
@@ -74,8 +74,8 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
     ink: [
       ...heading,
       ...edges,
-      ...dimension(corner.x, end, low + margin / 2, `${mm(Math.ceil(length))} mm`),
-      ...upright(corner.y, low, margin / 2, `${mm(layerWidth)} mm`),
+      ...dimension(corner.x, end, low + margin / 2, `${figure(Math.ceil(length))} mm`),
+      ...upright(corner.y, low, margin / 2, `${figure(layerWidth)} mm`),
       ...plan.copies.flatMap((copy) => copyInk(copy, cloth.folded, put)),
     ],
   };
@@ -84,10 +84,8 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
 /** What a cloth is called on its plan. */
 const clothWords = { self: 'cloth', lining: 'lining', interfacing: 'interfacing' } as const;
 
-const mm = (value: number): string => String(Math.round(value * 10) / 10);
-
 const shrinkWords = ({ shrink }: Cloth): string =>
-  shrink > 0 ? `; washed before cutting, losing ${mm(100 * shrink)} %` : '';
+  shrink > 0 ? `; washed before cutting, losing ${figure(100 * shrink)} %` : '';
 
 function dimension(from: number, to: number, y: number, text: string): Ink[] {
   const [a, b] = [point(from, y), point(to, y)];
@@ -115,7 +113,7 @@ function copyInk({ of, copy, line, grain }: LaidCopy, folded: boolean, put: Tran
   const middle = between(from, to, 0.5);
   const { left, right } = boundingBox(curves);
   const room = 2 * Math.min(middle.x - left, right - middle.x);
-  const said = (text: string, rows: number): Words[] => {
+  const said = (text: string, rows: number): InkWords[] => {
     const size = Math.max(textSize.least, Math.min(textSize.piece, (0.85 * room) / textWidth(text, 1)));
     const at = moved(middle, { x: 0, y: rows < 0 ? -0.9 : 0.6 + size });
     return text === '' ? [] : [{ kind: 'words', text, at, size, centred: true }];

@@ -6,7 +6,7 @@ import { scaledFrom, transformedEdge } from '../geometry/transform.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { overlap } from '../lay/proof.ts';
-import { type Found, readMarkup } from '../reading/read-markup.ts';
+import { type FoundElement, readMarkup } from '../reading/read-markup.ts';
 import { readPath } from '../reading/read-path.ts';
 import type { LaidPiece } from './laid-piece.ts';
 import { clear } from './outward.ts';
@@ -16,6 +16,12 @@ const chords = clear / 5;
 
 /** Digits of a written place, mm of cloth, with room to spare. */
 const written = 1e-3;
+
+/**
+ * Lines whose areas differ by less than this share are one line, written and read: six digits of a millimetre. Larger: a piece
+ * could pass for its lining.
+ */
+const SAME_AREA = 1e-5;
 
 interface DrawnCopy {
   readonly piece: string;
@@ -34,10 +40,10 @@ export function provePlan(
 ): Issue[] {
   const markup = readMarkup(svg);
   if (!markup.ok) return [...markup.issues];
-  const group = markup.value.find(({ attributes }) => attributes.class === 'lay');
+  const group = markup.value.elements.find(({ attributes }) => attributes.class === 'lay');
   if (!group) return [issue('plan-unreadable', '', 'The plan that was written cannot be read.')];
   const number = (name: string): number => Number(group.attributes[name]);
-  const drawn = markup.value
+  const drawn = markup.value.elements
     .filter(({ name, attributes }) => name === 'path' && attributes.class === 'outline')
     .map((found) => drawnCopy(found, number('data-scale'), number('data-left'), number('data-top')));
   const copies = drawn.flatMap((copy) => copy ?? []);
@@ -57,7 +63,7 @@ export function provePlan(
   ];
 }
 
-function drawnCopy(found: Found, scale: number, left: number, top: number): DrawnCopy | undefined {
+function drawnCopy(found: FoundElement, scale: number, left: number, top: number): DrawnCopy | undefined {
   const { d = '', 'data-piece': piece = '' } = found.attributes;
   const read = readPath(d);
   if (!read.ok || !read.closed || found.transformed) return undefined;
@@ -96,7 +102,7 @@ function counted(
       (laid, i) =>
         laid.piece === piece &&
         (left[i] ?? 0) > 0 &&
-        Math.abs(Math.abs(own) - Math.abs(signedArea([laid.line]))) <= 1e-5 * Math.abs(own),
+        Math.abs(Math.abs(own) - Math.abs(signedArea([laid.line]))) <= SAME_AREA * Math.abs(own),
     );
     const laid = pieces[kind];
     if (!laid) {

@@ -5,7 +5,7 @@ import { type Random, randomFrom } from './random.ts';
 import { separate } from './separate.ts';
 
 /** How the search stands after a round: the best lay so far that was proven, none at the very beginning. */
-export interface Progress {
+export interface LayProgress {
   readonly rounds: number;
   readonly best: Lay | undefined;
 }
@@ -38,7 +38,7 @@ export function* planLay(
   problem: LayProblem,
   seed: number,
   spent: (rounds: number) => number,
-): Generator<Progress, void, void> {
+): Generator<LayProgress, void, void> {
   const random = randomFrom(seed);
   const layout = new Layout(problem);
   const search = new Search(problem, layout, random, spent);
@@ -68,7 +68,7 @@ class Search {
     this.spent = spent;
   }
 
-  progress(): Progress {
+  progress(): LayProgress {
     return { rounds: this.rounds, best: this.best };
   }
 
@@ -81,7 +81,7 @@ class Search {
     passes: number,
     strikes: number,
     until: number,
-  ): Generator<Progress, Remembered & { least: number }, void> {
+  ): Generator<LayProgress, Remembered & { least: number }, void> {
     const { layout } = this;
     const trying = separate(layout, this.random, { passes, strikes });
     for (;;) {
@@ -107,7 +107,7 @@ class Search {
     return true;
   }
 
-  *begin(): Generator<Progress, void, void> {
+  *begin(): Generator<LayProgress, void, void> {
     const { layout, random } = this;
     layout.length = Math.max(this.least, areaOf(this.problem) / (this.problem.width * firstDensity));
     for (let i = 0; i < layout.count; i++) {
@@ -134,7 +134,7 @@ class Search {
     for (let i = 0; i < layout.count; i++) layout.keepInside(i);
   }
 
-  *explore(): Generator<Progress, void, void> {
+  *explore(): Generator<LayProgress, void, void> {
     const { layout, random } = this;
     let step = firstStep;
     while (this.share() < exploring && this.bestPlaces) {
@@ -191,7 +191,7 @@ class Search {
   }
 
   /** Presses the best lay together by steps that shrink as time goes on, cut out of the strip anywhere. */
-  *press(): Generator<Progress, void, void> {
+  *press(): Generator<LayProgress, void, void> {
     const { layout, random } = this;
     while (this.share() < 1 && this.bestPlaces) {
       const done = Math.max(0, (this.share() - exploring) / (1 - exploring));

@@ -1,5 +1,6 @@
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { rounded } from '../text/figure.ts';
 import { doubledArea, inWay, type LayProblem } from './problem.ts';
 import { crossesItself } from './proof.ts';
 
@@ -24,7 +25,7 @@ export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
           code: 'shape-too-broad',
           severity: 'error',
           path: name,
-          message: `“${name}” is ${rounded(least)} across the grain, and the cloth is only ${rounded(width)} wide for it.`,
+          message: `“${name}” is ${rounded(least, 1)} across the grain, and the cloth is only ${rounded(width, 1)} wide for it.`,
           value: least,
           limits: { max: width, unit: 'mm' },
         },
@@ -40,5 +41,3 @@ export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
     });
   return refused;
 }
-
-const rounded = (value: number): number => Number(value.toFixed(1));

@@ -2,7 +2,7 @@ import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece } from './piece.ts';
-import type { Ground, Unit } from './quantity.ts';
+import type { Ground, QuantityUnit } from './quantity.ts';
 import type { Girth, Join, Seam } from './seam.ts';
 import type { SewingStep } from './sewing.ts';
 import type { ShapeClaim } from './shape.ts';
@@ -60,7 +60,7 @@ export interface Step {
   readonly formula?: string;
   /** What it comes to (mm, radians, or a plain number). */
   readonly value?: number;
-  readonly unit?: Unit;
+  readonly unit?: QuantityUnit;
   /** What it was found from, each once. */
   readonly from: readonly Ground[];
   /** What it puts on paper, where it draws anything. */

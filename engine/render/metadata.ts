@@ -3,8 +3,8 @@ import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { ShapeClaim } from '../pattern/shape.ts';
 import { digestOf } from './digest.ts';
+import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-parts.ts';
 import { shape } from './metadata-shapes.ts';
-import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
 
 const seam = z.strictObject({
   name,

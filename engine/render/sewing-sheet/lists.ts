@@ -1,8 +1,9 @@
 import type { Garment } from '../../pattern/garment.ts';
+import { capital } from '../../text/capital.ts';
 import type { Unit } from '../../text/units.ts';
 import { withLengthsIn } from '../../text/with-lengths-in.ts';
 import { cutWords } from '../label-words.ts';
-import { capital, quantity } from './words.ts';
+import { quantity } from './quantity.ts';
 
 /** A row of a list: what, how much of it, and what to know about it. */
 export type ListRow = readonly [what: string, quantity: string, note: string];
