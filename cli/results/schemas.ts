@@ -3,6 +3,7 @@ import { altered } from './alter.ts';
 import { completed, sensitivity } from './body.ts';
 import { drafted } from './construction.ts';
 import { draftedBodies } from './drafted-bodies.ts';
+import { formed } from './form.ts';
 import { graded, nearest } from './grade.ts';
 import { refusal } from './issue.ts';
 import { laid, laidShapes } from './lay.ts';
@@ -21,6 +22,10 @@ const results = {
   walk: ['What “bodkin walk --json” prints', z.union([walked, refusal])],
   'walk-line': ['What “bodkin walk --bodies” prints on each line', walkedLine],
   body: ['What “bodkin body --json” prints', z.union([completed, refusal])],
+  form: [
+    'What “bodkin body --form --json” prints; form.json holds the first of these',
+    z.union([formed, refusal]),
+  ],
   sensitivity: ['What “bodkin body --sensitivity --json” prints', z.union([sensitivity, refusal])],
   alter: [
     'What “bodkin alter --json” prints; its report.json holds the first of these',
