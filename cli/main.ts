@@ -1,10 +1,7 @@
 import { garments } from '../drafts/garments.ts';
 import { run } from './program.ts';
-import { hasLeft, processSession } from './session.ts';
+import { FAULT, hasLeft, processSession } from './session.ts';
 import { reason } from './write-files.ts';
-
-/** A fault of the program itself (EX_SOFTWARE of sysexits.h), as against 1 and 2, which speak of the input. */
-const programFault = 70;
 
 /** Results that cannot be put where they should go (EX_IOERR of sysexits.h). */
 const notWritten = 74;
@@ -24,5 +21,5 @@ try {
 } catch (error) {
   const trace = process.env.BODKIN_DEBUG && error instanceof Error ? `\n${error.stack}` : '';
   process.stderr.write(`bodkin: a fault in the program: ${reason(error)}${trace}\n`);
-  process.exitCode = programFault;
+  process.exitCode = FAULT;
 }

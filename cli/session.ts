@@ -19,8 +19,11 @@ export interface Session {
   readonly clock: () => number;
 }
 
-/** 0: all true. 1: a check failed. 2: the input cannot be used. */
-export type ExitCode = 0 | 1 | 2;
+/** A fault of the program itself (EX_SOFTWARE of sysexits.h), as against 1 and 2, which speak of the input. */
+export const FAULT = 70;
+
+/** 0: all true. 1: a check failed. 2: the input cannot be used. A greater one is graver. */
+export type ExitCode = 0 | 1 | 2 | typeof FAULT;
 
 /** The columns of a terminal that does not say. */
 const usualColumns = 80;

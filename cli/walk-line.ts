@@ -6,7 +6,7 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import { rounded } from '../engine/text/figure.ts';
 import { readJsonLine } from './json-line.ts';
 import type { WalkedLineResult } from './results/report.ts';
-import type { ExitCode } from './session.ts';
+import { type ExitCode, FAULT } from './session.ts';
 import { issuesResult } from './walk-result.ts';
 import { reason } from './write-files.ts';
 
@@ -58,8 +58,15 @@ function answer(
     milliseconds: rounded(milliseconds, 2),
     ...(lengths && lengthsOf(evaluated.ok ? evaluated.value : undefined)),
   };
-  return { text: `${JSON.stringify(result)}\n`, code: report ? (report.ok ? 0 : 1) : 2 };
+  return { text: `${JSON.stringify(result)}\n`, code: codeOf(report, evaluated.issues) };
 }
+
+/** What an answer means for the exit code: a fault of the program is graver than anything that is wrong with the input. */
+export const codeOf = (
+  report: Pick<Report, 'ok'> | undefined,
+  issues: readonly Pick<Issue, 'code'>[],
+): ExitCode =>
+  issues.some(({ code }) => code === 'program-fault') ? FAULT : report ? (report.ok ? 0 : 1) : 2;
 
 /** How a body came out, in a few figures; without a report nothing was drafted. */
 export const verdict = (report: Report | undefined, issues: readonly Issue[]) => ({
@@ -105,6 +112,9 @@ export const programFault = (error: unknown): Issue => ({
   message: `The program itself failed on this body: ${reason(error)}`,
 });
 
+/** The longest id of a body, so that what is answered stays in proportion to what is asked. */
+const longestId = 200;
+
 /** What a line says: the body's own `id`, or its name, or the number of its line; and the body, or why it cannot be read. */
 export function readLine(
   number: number,
@@ -115,6 +125,16 @@ export function readLine(
   const { data } = read;
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return { id: number, body: data };
   const { id, ...body } = data as Record<string, unknown>;
+  if (typeof id === 'string' && id.length > longestId)
+    return {
+      id: number,
+      issue: {
+        code: 'id-too-long',
+        severity: 'error',
+        path: `line ${number}`,
+        message: `The id on line ${number} has ${id.length} signs, and may have ${longestId}.`,
+      },
+    };
   const own = [id, body.name].find((word) => typeof word === 'string' || typeof word === 'number');
   return { id: typeof own === 'string' || typeof own === 'number' ? own : number, body };
 }

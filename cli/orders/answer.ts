@@ -3,7 +3,7 @@ import { bodyFiles, namedBody } from '../body-files.ts';
 import type { FileLine } from '../lines.ts';
 import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
-import { drafted, programFault, verdict } from '../walk-line.ts';
+import { codeOf, drafted, programFault, verdict } from '../walk-line.ts';
 import { type Order, readOrder } from './order.ts';
 import { writers } from './writers.ts';
 
@@ -59,5 +59,5 @@ const stored = (content: string | Uint8Array): string | { readonly base64: strin
 
 const asLine = (answer: OrderAnswer): AnsweredLine => ({
   text: `${JSON.stringify(answer)}\n`,
-  code: answer.ok ? 0 : answer.drafted ? 1 : 2,
+  code: codeOf(answer.drafted ? answer : undefined, answer.issues),
 });

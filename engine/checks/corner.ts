@@ -29,9 +29,12 @@ export function insideAngle(piece: Piece, first: string, second: string): number
 
 /**
  * Whether at a corner the allowance of `through` ends square: it is sewn before `across`, the corner is an outward
- * one, and neither so sharp nor so blunt that the end would reach out of all proportion.
+ * one, and neither so sharp nor so blunt that the end would reach out of all proportion; however blunt, it ends on a fold.
  */
 export function endsSquare(through: PieceEdge, across: PieceEdge, turn: number): boolean {
   const limit = SHARPEST * Math.max(through.allowance, across.allowance);
-  return rankOf(through) < rankOf(across) && turn > 0 && across.allowance <= limit * Math.sin(turn);
+  const endsOnFold = through.turn === 'fold' && turn < Math.PI / 2;
+  return (
+    rankOf(through) < rankOf(across) && turn > 0 && (endsOnFold || across.allowance <= limit * Math.sin(turn))
+  );
 }

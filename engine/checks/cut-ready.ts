@@ -8,6 +8,7 @@ import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { allowanceFaults } from './allowances.ts';
+import { beyondFoldFaults } from './beyond-fold.ts';
 import { dartCapFaults } from './darts.ts';
 import { flushFaults } from './flush.ts';
 import { hemFaults } from './hems.ts';
@@ -16,7 +17,7 @@ import { tapeFor } from './tape.ts';
 
 /**
  * Checks that a garment can be cut: every piece has a cutting line that closes, runs clockwise, crosses itself
- * nowhere and keeps every allowance within `bound` (mm), the cloth of darts lies flush when they are folded shut, and
+ * nowhere, stays on this side of its folds and keeps every allowance within `bound` (mm), the cloth of darts lies flush when they are folded shut, and
  * the allowances of sewn neighbours end flush.
  * `cutLines` holds the cutting lines by piece name.
  */
@@ -39,6 +40,7 @@ function cutLineFaults(piece: Piece, cut: Edge | undefined, bound: number): Issu
     ...allowanceFaults(piece, cut, bound),
     ...dartCapFaults(piece, cut, bound),
     ...hemFaults(piece, cut),
+    ...beyondFoldFaults(piece, cut, bound),
   ];
 }
 

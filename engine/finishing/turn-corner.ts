@@ -44,7 +44,7 @@ export const SHARPEST = 2.5;
  *   of the cloth has it.
  * - At a hem the seam does not go on straight but mirrored: `hemEnd`.
  * - Mitre, for equal ranks and where a square end would reach farther than `SHARPEST` allowances at a blunt
- *   corner: the two parallels prolonged meet at V + (n1 d1 + s u1), s = (d2 - d1 cos t) / sin t. Where one
+ *   corner, but of a fold: the two parallels prolonged meet at V + (n1 d1 + s u1), s = (d2 - d1 cos t) / sin t. Where one
  *   allowance is so much wider that they do not meet beyond the corner, a straight step joins them.
  * - Corners sharper than `SHARPEST` are cut off there: a square end across the seam's prolongation, a mitre
  *   across its bisector.
@@ -154,7 +154,8 @@ function squareEnd(
     moved(at, plus(scaled(through.along, along), scaled(through.outward, out)));
   const kept = { before: through.edge.parallel, after: across.edge.parallel };
 
-  if (straight > limit) {
+  // Nothing is cut beyond a fold, so however blunt the corner, the allowance ends on it.
+  if (straight > limit && !(blunt && through.edge.rank === FOLD)) {
     if (blunt) return undefined;
     // From the limit the end line goes on past the seam's prolongation to the other parallel, prolonged.
     const past = (straight - limit) * Math.abs(sine / dot(through.along, across.along));

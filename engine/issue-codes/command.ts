@@ -46,6 +46,7 @@ export const commandCodes = {
   'not-json': 'A line of the file is no JSON. Write one whole body on each line.',
   'line-too-long':
     'A line of the file is longer than any set of measurements. See that it is the right file.',
+  'id-too-long': 'The id of a body is too long. Call it by something shorter.',
   'said-twice': 'A line says one thing twice. Leave one of the two.',
   'program-fault':
     'The program itself failed; the input is not to blame. Run again with BODKIN_DEBUG=1, and report what it prints.',

@@ -19,5 +19,5 @@ export const orderCodes = {
   'server-unreachable': 'The server does not answer. See that its address is right and that it runs.',
   'server-refuses': 'The server answers, but does not do what it should. Its own words say why.',
   'credentials-on-line':
-    'A password does not belong on a command line, where everybody on the machine can read it. Give a file with --creds, or set BODKIN_NATS_USER and BODKIN_NATS_PASSWORD.',
+    'On a command line everybody on the machine can read a password. Give a file with --creds, or set BODKIN_NATS_USER and BODKIN_NATS_PASSWORD.',
 } as const;

@@ -56,6 +56,7 @@ export const patternCodes = {
   'fold-without-notch': 'Nothing shows where the cloth is folded. Notch the fold at one end at least.',
   'edge-unsewn':
     'An edge has an allowance and nothing sews it. Sew it, hem it, finish it, or leave it open by name.',
+  'cut-beyond-fold': 'A cutting line goes on beyond a fold. Do not cut; end it on the fold.',
   'cut-cannot-be': 'A piece cannot be cut so often, or not so on the fold. Put right how it is cut.',
   'piece-misnumbered': 'The pieces are not numbered one after the other. Number them from 1.',
   'pieces-overlap': 'Two pieces lie on each other on the paper. Write the sheet again.',

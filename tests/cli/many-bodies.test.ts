@@ -70,6 +70,20 @@ describe('walk --bodies', () => {
     expect(linesOf(out).map(({ ok }) => ok)).toEqual([true, true, false, false, true]);
   });
 
+  it('tells an id that is too long by its line', async () => {
+    const long = JSON.stringify({ ...body, id: 'x'.repeat(201) });
+    const { code, out } = await walk('--bodies', await file('long.ndjson', `${long}\n`));
+    expect(code).toBe(2);
+    expect(linesOf(out)).toMatchObject([{ id: 1, ok: false, issues: [{ code: 'id-too-long' }] }]);
+  });
+
+  it('ends with the code of a fault where the program fails on a body, and goes on', async () => {
+    const path = await file('two.ndjson', `${JSON.stringify(body)}\n${JSON.stringify(body)}\n`);
+    const { code, out } = await bodkin(['walk', 'bib', '--bodies', path, '--set', 'mood=broken']);
+    expect(code).toBe(70);
+    expect(linesOf(out).map(({ issues }) => issues[0].code)).toEqual(['program-fault', 'program-fault']);
+  });
+
   it.each([
     ['a quote left open', `${table}"third,cm\n`],
     ['too few cells', `${table}third,cm\n`],
