@@ -1,6 +1,6 @@
 import type { Body } from '../body/body.ts';
 import { overElbow } from '../body/survey-knowledge.ts';
-import type { Place, Tape } from './form.ts';
+import type { LaidTape, Place } from './form.ts';
 import type { Frame } from './frame.ts';
 import { AROUND, axisAt, type Limb, lengthOf, limbLoop, roundEnd } from './limbs.ts';
 import { at, profileThrough } from './profile.ts';
@@ -26,8 +26,8 @@ const mostAside = (32 * Math.PI) / 180;
 const inscribed = Math.PI / AROUND / Math.sin(Math.PI / AROUND);
 
 /** The left arm, the tapes round it and its wrist bone. */
-export interface Arm extends Limb {
-  readonly tapes: readonly Tape[];
+export interface LeftArm extends Limb {
+  readonly tapes: readonly LaidTape[];
   readonly wrist: Place;
 }
 
@@ -35,7 +35,7 @@ export interface Arm extends Limb {
  * The left arm from the shoulder to the wrist, hanging as close as the body lets it and then raised by `rise` degrees. Its
  * girths are those measured at the middle of the upper arm, at the elbow and at the wrist.
  */
-export function armOf(size: Body['size'], frame: Frame, rings: Rings, rise: number): Arm {
+export function armOf(size: Body['size'], frame: Frame, rings: Rings, rise: number): LeftArm {
   const { levels } = frame;
   const shoulder = at(frame.halfBreadth, levels.shoulder);
   const shoulderHeight = at(frame.sideHeight, levels.shoulder);
@@ -84,7 +84,7 @@ export function armOf(size: Body['size'], frame: Frame, rings: Rings, rise: numb
   );
   const limb: Limb = { joints, halfBreadth: round, halfDepth: deep, roundness: 2, length: lengthOf(joints) };
   const wristAt = length - 14;
-  const tape = (measurement: 'upperArmGirth' | 'wristGirth', along: number): Tape => {
+  const tape = (measurement: 'upperArmGirth' | 'wristGirth', along: number): LaidTape => {
     const points = limbLoop(limb, along);
     const length = points.reduce((sum, [x, y, z], i) => {
       const [a, b, c] = points.at(i - 1) as Place;

@@ -1,6 +1,6 @@
 import type { Body } from '../body/body.ts';
 import { armOf } from './arm.ts';
-import { formChoices, type Posture } from './choices.ts';
+import { type BodyPosture, formChoices } from './choices.ts';
 import { closed, layTapes } from './close.ts';
 import type { Form } from './form.ts';
 import { landmarksOf } from './landmarks.ts';
@@ -19,7 +19,7 @@ import { torsoMesh } from './torso.ts';
  * breadths and depths by a survey, posture as `formChoices` says, unless `posture` chooses. Left and right mirror each
  * other. Pure: the same body gives the same form to the last bit. 65 to 125 ms of processor time once warm (tests/bench/form.ts).
  */
-export function bodyForm(body: Pick<Body, 'name' | 'size' | 'known'>, posture: Posture = {}): Form {
+export function bodyForm(body: Pick<Body, 'name' | 'size' | 'known'>, posture: BodyPosture = {}): Form {
   const found = closed(body, posture);
   const { frame } = found;
   const rings = ringsOf(frame);

@@ -104,4 +104,4 @@ export type FormChoiceName = keyof typeof formChoices;
 export const formChoiceNames = Object.keys(formChoices) as readonly FormChoiceName[];
 
 /** What is chosen of a wearer's posture and build; everything else is what is likely. */
-export type Posture = Readonly<Partial<Record<FormChoiceName, number>>>;
+export type BodyPosture = Readonly<Partial<Record<FormChoiceName, number>>>;

@@ -1,6 +1,6 @@
 import type { Body } from '../body/body.ts';
 import { leastSquares } from '../numeric/least-squares.ts';
-import { formChoices, type Posture } from './choices.ts';
+import { type BodyPosture, formChoices } from './choices.ts';
 import { type Frame, frameOf } from './frame.ts';
 import type { LikelyShape } from './likely.ts';
 import { likelyShape } from './likely.ts';
@@ -20,7 +20,7 @@ import {
   upperChest,
 } from './tapes.ts';
 import {
-  type Given,
+  type FormGiven,
   givenOf,
   type Leaning,
   starts,
@@ -90,7 +90,12 @@ const tapeErrors = [2, 0.05];
 const againErrors = [0.5, 0.05, 0.2, 0.02];
 
 /** What is likely of the form besides, for the tapes leave it open. */
-function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, posture: Posture): readonly Leaning[] {
+function leaningsOf(
+  frame: Frame,
+  u: Unknowns,
+  likely: LikelyShape,
+  posture: BodyPosture,
+): readonly Leaning[] {
   const { levels, halfBreadth, back } = frame;
   const breadthAtBust = 2 * at(halfBreadth, levels.bust);
   const [, , tip] = bustPoint(frame);
@@ -136,7 +141,7 @@ function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, posture: Pos
 
 /** A frame that gives back its measurements as nearly as any likely one. */
 export interface Closed {
-  readonly given: Given;
+  readonly given: FormGiven;
   readonly unknowns: Unknowns;
   readonly frame: Frame;
   readonly leanings: readonly Leaning[];
@@ -157,7 +162,7 @@ const mostSteps = 25;
  * good as exact, and of how far the form lies from what is likely, in standard deviations. Where no frame can do it, what
  * is missed is shared out. Pure and deterministic.
  */
-export function closed(body: Pick<Body, 'size' | 'known'>, posture: Posture): Closed {
+export function closed(body: Pick<Body, 'size' | 'known'>, posture: BodyPosture): Closed {
   const { size } = body;
   const likely = likelyShape(body);
   const given = givenOf(body, likely, posture);

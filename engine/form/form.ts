@@ -53,7 +53,7 @@ export const landmarkNames = [
 export type LandmarkName = (typeof landmarkNames)[number];
 
 /** A tape on the form: where it lies, and what it reads. */
-export interface Tape {
+export interface LaidTape {
   readonly measurement: MeasurementName;
   /** It closes on itself: the last point joins the first. */
   readonly closed: boolean;
@@ -116,6 +116,6 @@ export interface Form {
   readonly surface: Surface;
   readonly landmarks: Readonly<Record<LandmarkName, Place>>;
   readonly levels: FormLevels;
-  readonly tapes: readonly Tape[];
+  readonly tapes: readonly LaidTape[];
   readonly report: FormReport;
 }

@@ -1,5 +1,5 @@
 import { at, type Profile, profileThrough } from './profile.ts';
-import type { Given, Unknowns } from './unknowns.ts';
+import type { FormGiven, Unknowns } from './unknowns.ts';
 
 /**
  * The torso as profiles over `place`, which is the height wherever the sections lie level (below the underarm) and runs on
@@ -8,7 +8,7 @@ import type { Given, Unknowns } from './unknowns.ts';
  */
 export interface Frame {
   /** The places of the levels. */
-  readonly levels: Levels;
+  readonly levels: FrameLevels;
   readonly crotch: number;
   readonly halfBreadth: Profile;
   readonly front: Profile;
@@ -25,7 +25,7 @@ export interface Frame {
   readonly behind: readonly Swelling[];
 }
 
-export interface Levels {
+export interface FrameLevels {
   /** Where the torso begins to close and the thighs take over. */
   readonly base: number;
   readonly hip: number;
@@ -77,7 +77,7 @@ const [seatShare, bladeShare] = [0.07, 0.035];
 const shoulderDown = { front: 0.45, back: 0.5 } as const;
 
 /** The frame of a body; everything about it follows from what is given and from the unknowns. */
-export function frameOf(given: Given, unknowns: Unknowns): Frame {
+export function frameOf(given: FormGiven, unknowns: Unknowns): Frame {
   const { size, frontNeckBelow, shoulderForward, crotchHeight } = given;
   const u = unknowns;
   const plumb = -u.hipDepth / 2;

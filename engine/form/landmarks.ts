@@ -1,4 +1,4 @@
-import type { Arm } from './arm.ts';
+import type { LeftArm } from './arm.ts';
 import type { LandmarkName, Place } from './form.ts';
 import type { Frame } from './frame.ts';
 import type { Rings } from './rings.ts';
@@ -6,7 +6,7 @@ import { HALF, SIDE } from './section.ts';
 import { bustPoint, foldPlaces, ringPoint, waistBelowBust } from './tapes.ts';
 
 /** The landmarks of a frame, all of them on its sections. */
-export function landmarksOf(frame: Frame, rings: Rings, arm: Arm): Readonly<Record<LandmarkName, Place>> {
+export function landmarksOf(frame: Frame, rings: Rings, arm: LeftArm): Readonly<Record<LandmarkName, Place>> {
   const { index } = rings;
   const [back, front] = foldPlaces(frame, rings);
   const [, , crotchFront] = ringPoint(rings, 0, 0);

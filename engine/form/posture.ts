@@ -1,10 +1,10 @@
 import type { Issue, Result } from '../issue.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { writtenLength } from '../text/written-length.ts';
-import { type FormChoice, formChoiceNames, formChoices, type Posture } from './choices.ts';
+import { type BodyPosture, type FormChoice, formChoiceNames, formChoices } from './choices.ts';
 
 /** Reads what was chosen of a posture: lengths in mm or with their unit behind them, degrees and shares as plain numbers. */
-export function readPosture(data: Readonly<Record<string, unknown>>): Result<Posture> {
+export function readPosture(data: Readonly<Record<string, unknown>>): Result<BodyPosture> {
   const issues: Issue[] = [];
   const posture: Record<string, number> = {};
   for (const [name, written] of Object.entries(data)) {

@@ -1,14 +1,14 @@
 import type { Body, MeasurementName } from '../body/body.ts';
 import { measurementNames } from '../body/body.ts';
 import {
+  type BodyPosture,
   type FormChoice,
   type FormChoiceName,
   formChoiceNames,
   formChoices,
-  type Posture,
 } from './choices.ts';
 import { type Closed, type TapeName, tapeBounds } from './close.ts';
-import type { Assumption, FormReport, SectionReading, Tape, TapeReading } from './form.ts';
+import type { Assumption, FormReport, LaidTape, SectionReading, TapeReading } from './form.ts';
 
 /** Why a measurement has no tape. */
 const withoutTape: Readonly<Partial<Record<MeasurementName, string>>> = {
@@ -24,8 +24,8 @@ const withoutTape: Readonly<Partial<Record<MeasurementName, string>>> = {
 export function reportOf(
   { size }: Pick<Body, 'size'>,
   closed: Closed,
-  tapes: readonly Tape[],
-  posture: Posture,
+  tapes: readonly LaidTape[],
+  posture: BodyPosture,
 ): FormReport {
   const readings = tapes.map(({ measurement, length }): TapeReading => {
     const bound = measurement in tapeBounds ? tapeBounds[measurement as TapeName] : 0.5;
@@ -58,7 +58,7 @@ const assumedSpread: Readonly<Partial<Record<FormChoiceName, number>>> = {
 function assumption(
   name: FormChoiceName,
   { given, unknowns, leanings }: Closed,
-  posture: Posture,
+  posture: BodyPosture,
 ): Assumption {
   const choice: FormChoice = formChoices[name];
   const rib = leanings.find((leaning) => leaning.name === 'ribDepth')?.value ?? 0;

@@ -1,4 +1,4 @@
-import type { Frame, Levels } from './frame.ts';
+import type { Frame, FrameLevels } from './frame.ts';
 import { COLUMNS, writeSection } from './section.ts';
 
 /** Half sections one above the other, each of `COLUMNS` points from centre front to centre back. */
@@ -7,11 +7,11 @@ export interface Rings {
   /** x, y, z of the left half, ring after ring. */
   readonly points: Float64Array;
   /** Which ring lies at each level. */
-  readonly index: Readonly<Record<keyof Levels, number>>;
+  readonly index: Readonly<Record<keyof FrameLevels, number>>;
 }
 
 /** Between two levels so many steps, from the base up: fine where the form bends. */
-const steps: readonly (readonly [keyof Levels, number])[] = [
+const steps: readonly (readonly [keyof FrameLevels, number])[] = [
   ['hip', 3],
   ['waist', 18],
   ['underBust', 9],
@@ -23,10 +23,10 @@ const steps: readonly (readonly [keyof Levels, number])[] = [
 ];
 
 /** Bust and underarm may come to lie on one level, or the other way round; the rings must still rise. */
-function places(levels: Levels): { readonly places: Float64Array; readonly index: Rings['index'] } {
+function places(levels: FrameLevels): { readonly places: Float64Array; readonly index: Rings['index'] } {
   const order = steps.toSorted((a, b) => levels[a[0]] - levels[b[0]]);
   const found: number[] = [levels.base];
-  const index: Partial<Record<keyof Levels, number>> = { base: 0 };
+  const index: Partial<Record<keyof FrameLevels, number>> = { base: 0 };
   let from = levels.base;
   for (const [name, count] of order) {
     const to = levels[name];

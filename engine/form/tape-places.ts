@@ -1,10 +1,10 @@
 import type { TapeName } from './close.ts';
 import { tapeNames } from './close.ts';
-import type { Place, Tape } from './form.ts';
+import type { LaidTape, Place } from './form.ts';
 import type { Path } from './tapes.ts';
 
 /** Tapes as they are shown: both halves of those that go round. */
-export const tapesOf = (paths: Readonly<Record<TapeName, Path>>): readonly Tape[] =>
+export const tapesOf = (paths: Readonly<Record<TapeName, Path>>): readonly LaidTape[] =>
   tapeNames.map((measurement) => {
     const { points, length, round } = paths[measurement];
     const half = Array.from(

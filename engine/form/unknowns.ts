@@ -1,5 +1,5 @@
 import type { Body } from '../body/body.ts';
-import { type FormChoiceName, formChoices, type Posture } from './choices.ts';
+import { type BodyPosture, type FormChoiceName, formChoices } from './choices.ts';
 import type { LikelyShape } from './likely.ts';
 
 /** What is found so that the tapes give back the measurements; mm, but `apex` radians and shares. */
@@ -40,10 +40,10 @@ export interface Start {
 }
 
 /** What of the form is said beforehand: measurements, choices, what follows from either. */
-export interface Given {
+export interface FormGiven {
   readonly size: Body['size'];
   readonly likely: LikelyShape;
-  readonly posture: Posture;
+  readonly posture: BodyPosture;
   readonly frontNeckBelow: number;
   readonly shoulderForward: number;
   readonly underBustBelow: number;
@@ -51,7 +51,7 @@ export interface Given {
   readonly crotchHeight: number;
 }
 
-export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, posture: Posture): Given {
+export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, posture: BodyPosture): FormGiven {
   const cup = size.bustGirth - size.underBustGirth;
   const bustToWaist = Math.max(60, size.neckShoulderPointToWaist - size.neckShoulderPointToBustPoint);
   // A short waist has no room for a low edge.
@@ -68,7 +68,7 @@ export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, postu
   };
 }
 
-export function starts({ size, likely, posture }: Given): Readonly<Record<UnknownName, Start>> {
+export function starts({ size, likely, posture }: FormGiven): Readonly<Record<UnknownName, Start>> {
   const around = (from: number, scale: number, least: number, most: number): Start => ({
     from: Math.min(Math.max(from, least), most),
     scale,

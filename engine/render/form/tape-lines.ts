@@ -1,4 +1,4 @@
-import type { Place, Tape } from '../../form/form.ts';
+import type { LaidTape, Place } from '../../form/form.ts';
 import { element, type Node } from '../markup.ts';
 import type { IsSeen } from './depth.ts';
 import { tenths } from './faces.ts';
@@ -12,13 +12,13 @@ const STRETCH = 6;
 
 /** A tape as it is seen: the stretches in sight, and the place where a word for it should point. */
 export interface SeenTape {
-  readonly tape: Tape;
+  readonly tape: LaidTape;
   readonly stretches: readonly (readonly Seen[])[];
   /** Its outermost places in sight, to the left and to the right. */
   readonly ends: readonly [left: Seen, right: Seen];
 }
 
-export function seenTape(tape: Tape, view: ViewName, isSeen: IsSeen): SeenTape | undefined {
+export function seenTape(tape: LaidTape, view: ViewName, isSeen: IsSeen): SeenTape | undefined {
   const stretches: Seen[][] = [];
   let now: Seen[] = [];
   // A tape down the middle of the back lies hollow between the blades; from the side it is shown all the same.
@@ -42,7 +42,7 @@ export function seenTape(tape: Tape, view: ViewName, isSeen: IsSeen): SeenTape |
 }
 
 /** The tape's places with more between them. */
-function closely({ points, closed }: Tape): readonly Place[] {
+function closely({ points, closed }: LaidTape): readonly Place[] {
   const [first] = points;
   if (!first) return [];
   const round = closed ? [...points, first] : points;
