@@ -1,8 +1,8 @@
-import Constrainautor from '#constrainautor';
 import Delaunator from 'delaunator';
+import Constrainautor from '#constrainautor';
 import { insideBorder } from './inside-border.ts';
-import type { TriangleMesh } from './triangle-mesh.ts';
 import { smoothed } from './smooth.ts';
+import type { TriangleMesh } from './triangle-mesh.ts';
 
 /** Points of the filling nearer to the border than this share of the spacing there are left out: they make flat triangles. */
 const CLEAR_OF_BORDER = 0.62;

@@ -18,6 +18,10 @@ export function graphOf(count: number, pairs: ArrayLike<number>): Graph {
   const starts = new Int32Array(count + 1);
   for (const [i, set] of sets.entries()) starts[i + 1] = (starts[i] as number) + set.size;
   const neighbours = new Int32Array(starts[count] as number);
-  for (const [i, set] of sets.entries()) neighbours.set([...set].sort((a, b) => a - b), starts[i]);
+  for (const [i, set] of sets.entries())
+    neighbours.set(
+      [...set].sort((a, b) => a - b),
+      starts[i],
+    );
   return { count, starts, neighbours };
 }

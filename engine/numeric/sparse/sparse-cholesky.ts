@@ -136,8 +136,7 @@ export class SparseCholesky {
       const across = entries[e + 3] === 1 ? 1 : 3;
       const down = 4 - across;
       for (let i = 0; i < 3; i++)
-        for (let j = 0; j < 3; j++)
-          work[to + i * rows + j] = values[from + across * i + down * j] as number;
+        for (let j = 0; j < 3; j++) work[to + i * rows + j] = values[from + across * i + down * j] as number;
     }
   }
 
@@ -182,7 +181,13 @@ export class SparseCholesky {
 }
 
 /** Adds what a child left over, a lower triangle of rows of threes, to the front of its parent, which has the same order. */
-function addChild(work: Float64Array, rows: number, stack: Float64Array, from: number, map: Int32Array): void {
+function addChild(
+  work: Float64Array,
+  rows: number,
+  stack: Float64Array,
+  from: number,
+  map: Int32Array,
+): void {
   const order = 3 * map.length;
   for (let a = 0; a < map.length; a++) {
     const to = map[a] as number;
