@@ -1,0 +1,46 @@
+import type { Side } from '../body/side.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Piece, PieceEdge } from '../pattern/piece.ts';
+
+/** One piece of cloth as it is worn: a piece, or its mirror image, or half of one that is cut on a fold down its middle. */
+export interface Panel {
+  readonly name: string;
+  /** As drawn; the mirror image of a left panel is drawn from the other side, its edges still walked as on the left. */
+  readonly piece: Piece;
+  /** `whole`: it lies across the middle of the body. */
+  readonly side: Side | 'whole';
+  /** 2 where the cloth is folded double along an edge. */
+  readonly layers: number;
+}
+
+/** What of a garment hangs on the body: linings and facings lie inside, and bear nothing. */
+const inside = /\b(lining|facing)\b/;
+
+/** The panels of a garment's outside. */
+export function panelsOf(garment: Garment): readonly Panel[] {
+  const middles = middleEdges(garment);
+  return garment.pieces
+    .filter(({ name, cut }) => !inside.test(name) && cut.some(({ cloth }) => cloth === 'self'))
+    .flatMap((piece): readonly Panel[] => {
+      const middle = piece.edges.some(
+        ({ turn, name }) => turn === 'fold' && middles.has(`${piece.name}/${name}`),
+      );
+      const pair = piece.cut.some(({ cloth, pair: paired }) => cloth === 'self' && paired);
+      const folded = piece.edges.some(
+        ({ turn, name }) => turn === 'fold' && !middles.has(`${piece.name}/${name}`),
+      );
+      const layers = folded ? 2 : 1;
+      if (!middle && !pair) return [{ name: piece.name, piece, side: 'whole', layers }];
+      return (['left', 'right'] as const).map((side) => ({ name: piece.name, piece, side, layers }));
+    });
+}
+
+/** Edges that lie on the middle of the body, where a left half meets its right: folds, and the seam under a zip. */
+export const middleEdges = ({ joins }: Garment): ReadonlySet<string> =>
+  new Set(joins.flatMap((join) => (join.kind === 'mirror' ? [`${join.a.piece}/${join.a.seam}`] : [])));
+
+export const edgeOfPanel = ({ piece }: Panel, name: string): PieceEdge => {
+  const edge = piece.edges.find((e) => e.name === name);
+  if (!edge) throw new RangeError(`${piece.name} has no edge “${name}”.`);
+  return edge;
+};
