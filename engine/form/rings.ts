@@ -1,0 +1,47 @@
+import type { Frame, Levels } from './frame.ts';
+import { COLUMNS, writeSection } from './section.ts';
+
+/** Half sections one above the other, each of `COLUMNS` points from centre front to centre back. */
+export interface Rings {
+  readonly places: Float64Array;
+  /** x, y, z of the left half, ring after ring. */
+  readonly points: Float64Array;
+  /** Which ring lies at each level. */
+  readonly index: Readonly<Record<keyof Levels, number>>;
+}
+
+/** Between two levels so many steps, from the crotch up: fine where the form bends. */
+const steps: readonly (readonly [keyof Levels, number])[] = [
+  ['hip', 8],
+  ['waist', 18],
+  ['underBust', 9],
+  ['bust', 10],
+  ['underarm', 7],
+  ['shoulder', 15],
+  ['neck', 14],
+  ['top', 8],
+];
+
+/** Bust and underarm may come to lie on one level, or the other way round; the rings must still rise. */
+function places(levels: Levels): { readonly places: Float64Array; readonly index: Rings['index'] } {
+  const order = steps.toSorted((a, b) => levels[a[0]] - levels[b[0]]);
+  const found: number[] = [levels.crotch];
+  const index: Partial<Record<keyof Levels, number>> = { crotch: 0 };
+  let from = levels.crotch;
+  for (const [name, count] of order) {
+    const to = levels[name];
+    for (let i = 1; i <= count; i++) found.push(from + ((to - from) * i) / count);
+    index[name] = found.length - 1;
+    from = to;
+  }
+  return { places: Float64Array.from(found), index: index as Rings['index'] };
+}
+
+/** The sections of a frame from one level up; those below are left empty. */
+export function ringsOf(frame: Frame, from: keyof Levels = 'crotch'): Rings {
+  const { places: at, index } = places(frame.levels);
+  const points = new Float64Array(3 * COLUMNS * at.length);
+  for (let i = index[from]; i < at.length; i++)
+    writeSection(frame, at[i] as number, points, 3 * COLUMNS * i);
+  return { places: at, points, index };
+}

@@ -1,0 +1,240 @@
+import type { Frame } from './frame.ts';
+import { tautChain, tautHalf } from './hull.ts';
+import { at } from './profile.ts';
+import type { Rings } from './rings.ts';
+import { COLUMNS, HALF, SIDE, sectionPoint } from './section.ts';
+
+/**
+ * Tapes laid on the form. A tape lies taut in its plane: it bridges hollows, as the convex hull of the section does. A path
+ * holds x, y, z one after the other; a tape round the body holds its left half only, and its length is that of both.
+ */
+export interface Path {
+  readonly points: readonly number[];
+  readonly length: number;
+  /** The points are half of a loop that the mirror closes. */
+  readonly round: boolean;
+}
+
+/** Points of a plane section: where they lie in the plane (along, outward) and in space. */
+interface Cut {
+  readonly u: number[];
+  readonly v: number[];
+  readonly space: number[];
+}
+
+const emptyCut = (): Cut => ({ u: [], v: [], space: [] });
+
+const add = (cut: Cut, u: number, v: number, x: number, y: number, z: number): void => {
+  cut.u.push(u);
+  cut.v.push(v);
+  cut.space.push(x, y, z);
+};
+
+/** A tape over an open cut, from its first point to its last. */
+function over(cut: Cut): Path {
+  return pathOf(cut, tautChain(cut.u, cut.v), false, 0);
+}
+
+/** A tape round half a loop that its mirror image in x = 0 closes. `u` is x. */
+function round(cut: Cut): Path {
+  const chain = tautHalf(cut.u, cut.v);
+  const ends = (cut.u[chain[0] as number] as number) + (cut.u[chain.at(-1) as number] as number);
+  return pathOf(cut, chain, true, ends);
+}
+
+function pathOf({ u, v, space }: Cut, chain: readonly number[], isRound: boolean, ends: number): Path {
+  const points: number[] = [];
+  let length = ends;
+  for (const [k, i] of chain.entries()) {
+    points.push(space[3 * i] as number, space[3 * i + 1] as number, space[3 * i + 2] as number);
+    const before = chain[k - 1];
+    if (before !== undefined)
+      length += Math.hypot(
+        (u[i] as number) - (u[before] as number),
+        (v[i] as number) - (v[before] as number),
+      );
+  }
+  return { points, length: isRound ? 2 * length : length, round: isRound };
+}
+
+const point = ({ points }: Rings, ring: number, column: number): readonly [number, number, number] => {
+  const i = 3 * (ring * COLUMNS + column);
+  return [points[i] as number, points[i + 1] as number, points[i + 2] as number];
+};
+
+/** A level tape at a ring. */
+export function girthAt(rings: Rings, ring: number): Path {
+  const cut = emptyCut();
+  for (let j = 0; j < COLUMNS; j++) {
+    const [x, y, z] = point(rings, ring, j);
+    add(cut, x, z, x, y, z);
+  }
+  return round(cut);
+}
+
+/** The half section of the plane y = height + pitch * (z - from), column by column, between two rings. */
+function planeCut(
+  rings: Rings,
+  [first, last]: readonly [number, number],
+  height: number,
+  pitch = 0,
+  from = 0,
+): Cut {
+  const cut = emptyCut();
+  const along = Math.hypot(1, pitch);
+  const above = ([, y, z]: readonly [number, number, number]): number => y - height - pitch * (z - from);
+  for (let j = 0; j < COLUMNS; j++) {
+    let a = point(rings, first, j);
+    let da = above(a);
+    for (let i = first + 1; i <= last; i++) {
+      const b = point(rings, i, j);
+      const db = above(b);
+      if (da <= 0 && db > 0) {
+        const t = da / (da - db);
+        const [x, y, z] = [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+        add(cut, x, z * along, x, y, z);
+        break;
+      }
+      [a, da] = [b, db];
+    }
+  }
+  return cut;
+}
+
+/** How far above the bust points, as a share of the breast's upper part, a tape lies that is said to lie above the breasts. */
+const aboveBreast = 0.6;
+
+/** High under the arms and above the breasts: through the underarm points, rising forward only as far as it must. */
+export function upperChest(frame: Frame, rings: Rings): Path {
+  const { levels, breast } = frame;
+  const side = at(frame.side, levels.underarm);
+  const front = at(frame.front, levels.underarm);
+  const rise = Math.max(0, breast.height + aboveBreast * breast.up - levels.underarm);
+  const pitch = Math.min(0.45, rise / Math.max(20, front - side));
+  return round(planeCut(rings, [rings.index.waist, rings.index.neck], levels.underarm, pitch, side));
+}
+
+/** Round the base of the neck: the section there is hollow nowhere. */
+export function neckBase(rings: Rings): Path {
+  const points: number[] = [];
+  let length = 0;
+  let before: readonly [number, number, number] | undefined;
+  for (let j = 0; j < COLUMNS; j++) {
+    const now = point(rings, rings.index.neck, j);
+    if (before) length += Math.hypot(now[0] - before[0], now[1] - before[1], now[2] - before[2]);
+    points.push(...now);
+    before = now;
+  }
+  return { points, length: 2 * length, round: true };
+}
+
+/** Down the spine from the back neck point to a height. */
+export function downTheBack(rings: Rings, height: number): Path {
+  const cut = emptyCut();
+  for (let i = rings.index.neck; i >= 0; i--) {
+    const [x, y, z] = point(rings, i, HALF);
+    if (y < height - 1e-9) {
+      const before = cut.space.length - 3;
+      const [y0, z0] = [cut.space[before + 1] as number, cut.space[before + 2] as number];
+      if (y0 - height > 1e-9) {
+        const t = (y0 - height) / (y0 - y);
+        const zt = z0 + t * (z - z0);
+        add(cut, -height, -zt, 0, height, zt);
+      }
+      break;
+    }
+    add(cut, -y, -z, x, y, z);
+  }
+  return over(cut);
+}
+
+/** Along the side from the waist to the hip. */
+export function downTheSide(rings: Rings): Path {
+  const cut = emptyCut();
+  for (let i = rings.index.waist; i >= rings.index.hip; i--) {
+    const [x, y, z] = point(rings, i, SIDE);
+    add(cut, -y, x, x, y, z);
+  }
+  return over(cut);
+}
+
+/** Where a ring's front half meets the plane that holds the z axis and the line x = from + slope * y. */
+function frontMeets(rings: Rings, ring: number, from: number, slope: number): readonly [number, number, number] | undefined {
+  let a = point(rings, ring, 0);
+  let da = a[0] - from - slope * a[1];
+  for (let j = 1; j <= SIDE; j++) {
+    const b = point(rings, ring, j);
+    const db = b[0] - from - slope * b[1];
+    if (da <= 0 && db > 0) {
+      const t = da / (da - db);
+      return [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+    }
+    [a, da] = [b, db];
+  }
+  return undefined;
+}
+
+export const bustPoint = (frame: Frame): readonly [number, number, number] =>
+  sectionPoint(frame, frame.levels.bust, frame.breast.apex);
+
+export const neckShoulderPoint = (rings: Rings): readonly [number, number, number] =>
+  point(rings, rings.index.neck, SIDE);
+
+/** From the neck shoulder point to the bust point. */
+export function neckToBust(frame: Frame, rings: Rings): Path {
+  const [xn, yn, zn] = neckShoulderPoint(rings);
+  const [xb, yb, zb] = bustPoint(frame);
+  const slope = (xn - xb) / (yn - yb);
+  const along = Math.hypot(1, slope);
+  const cut = emptyCut();
+  add(cut, 0, zn, xn, yn, zn);
+  for (let i = rings.index.neck - 1; i > rings.index.bust; i--) {
+    const met = frontMeets(rings, i, xb - slope * yb, slope);
+    if (!met || met[1] >= yn || met[1] <= yb) continue;
+    add(cut, (yn - met[1]) * along, met[2], ...met);
+  }
+  add(cut, (yn - yb) * along, zb, xb, yb, zb);
+  return over(cut);
+}
+
+/** On from the bust point straight down to the waist. */
+export function bustToWaist(frame: Frame, rings: Rings): Path {
+  const [xb, yb, zb] = bustPoint(frame);
+  const cut = emptyCut();
+  add(cut, 0, zb, xb, yb, zb);
+  for (let i = rings.index.bust - 1; i >= rings.index.waist; i--) {
+    const met = frontMeets(rings, i, xb, 0);
+    if (met) add(cut, yb - met[1], met[2], ...met);
+  }
+  return over(cut);
+}
+
+/** The folds of the arms lie so many columns to the front and the back of the side: where a section turns from the plate of
+ * the armhole into front and back, 27 degrees of its angle; judged. */
+const foldColumns = 9;
+
+/** The height half-way down to the underarm, where the widths across are taken. */
+export const acrossHeight = ({ levels, backHeight }: Frame): number =>
+  (at(backHeight, levels.neck) + levels.underarm) / 2;
+
+/** Across the back, or the front, from fold to fold of the arms. */
+export function across(frame: Frame, rings: Rings, where: 'front' | 'back'): Path {
+  const { u, space } = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
+  const sign = where === 'front' ? 1 : -1;
+  const whole = emptyCut();
+  const put = (k: number, side: number): void => {
+    const [x, y, z] = [side * (u[k] as number), space[3 * k + 1] as number, space[3 * k + 2] as number];
+    add(whole, x, sign * z, x, y, z);
+  };
+  const middle = where === 'front' ? 0 : HALF;
+  const count = SIDE - foldColumns;
+  for (let k = count; k > 0; k--) put(middle + sign * k, -1);
+  for (let k = 0; k <= count; k++) put(middle + sign * k, 1);
+  return over(whole);
+}
+
+/** Along the shoulder, from the neck shoulder point to the shoulder point. */
+export function alongShoulder(rings: Rings): Path {
+  const [a, b] = [neckShoulderPoint(rings), point(rings, rings.index.shoulder, SIDE)];
+  return { points: [...a, ...b], length: Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), round: false };
+}
