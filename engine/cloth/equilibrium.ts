@@ -8,6 +8,8 @@ export interface Rest {
   /** The greatest force left at any free point, N. */
   readonly residual: number;
   readonly steps: number;
+  /** Also enough: when five steps together bring less than this, N mm. */
+  readonly fall?: number;
   /** Damping to begin with, N/mm for each unit of the weights; small where the start is near to rest. */
   readonly damping?: number;
 }
@@ -68,13 +70,21 @@ export class Equilibrium {
   }
 
   /** Moves `x` to rest; coordinates whose `held` is 1 stay where they are. */
-  settle(x: Float64Array, held: Uint8Array, { residual, steps, damping: first = 1e-5 }: Rest): Settled {
+  settle(
+    x: Float64Array,
+    held: Uint8Array,
+    { residual, steps, fall = 0, damping: first = 1e-5 }: Rest,
+  ): Settled {
     let damping = first;
     let energy = this.energy(x);
     let left = Infinity;
+    const before: number[] = [];
     for (let step = 0; step < steps; step++) {
       left = this.#assemble(x, held);
-      if (left <= residual) return { atRest: true, residual: left, steps: step, energy };
+      before.push(energy);
+      const earlier = before[before.length - 6] ?? Infinity;
+      if (left <= residual || earlier - energy < fall)
+        return { atRest: left <= residual, residual: left, steps: step, energy };
       let shortening = 0;
       for (;;) {
         if (this.#solve(held, damping)) {

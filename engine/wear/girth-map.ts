@@ -1,5 +1,5 @@
-import { outlineBounds } from '../geometry/outline.ts';
 import { edgeLength } from '../geometry/edge.ts';
+import { outlineBounds } from '../geometry/outline.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Girth } from '../pattern/seam.ts';
 import type { Stand } from './stand.ts';
@@ -57,8 +57,7 @@ function alongGirth(
     const curves = line?.curves ?? edge?.curves;
     if (!curves) continue;
     const { left, right, top, bottom } = outlineBounds([{ name: level, curves }]);
-    const length =
-      ((edgeLength({ name: level, curves }) - (line?.fullness ?? 0)) * part.times) / 2;
+    const length = ((edgeLength({ name: level, curves }) - (line?.fullness ?? 0)) * part.times) / 2;
     const known = stretches.get(part.piece);
     const y = (top + bottom) / 2;
     stretches.set(part.piece, {

@@ -1,7 +1,7 @@
-import { type Crossing, crossingsOf } from './girth-map.ts';
 import type { Garment } from '../pattern/garment.ts';
+import { type Crossing, crossingsOf } from './girth-map.ts';
 import type { Sewn, SewnPanel } from './sewn.ts';
-import { placeOn, type Section, sectionAt, shoulderAt, type Stand } from './stand.ts';
+import { placeOn, type Section, type Stand, sectionAt, shoulderAt } from './stand.ts';
 
 /** Cloth is laid so far off the body to begin with, mm. */
 const CLEAR = 6;
@@ -45,7 +45,8 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
       const { share, height, risen } = onLevels(own, x, y, top.y, stand);
       const [sx, sz] = placeOn(section(Math.min(height, stand.underarm)), Math.max(0, Math.min(1, share)));
       const over = Math.max(0, (risen - LEANS_FROM) / (1 - LEANS_FROM));
-      const across = tops.behind.left + ((x - top.left) / (top.right - top.left)) * (tops.behind.right - tops.behind.left);
+      const across =
+        tops.behind.left + ((x - top.left) / (top.right - top.left)) * (tops.behind.right - tops.behind.left);
       const ridgeX = Math.max(20, Math.min(tops.behind.right + 10, across));
       const [ridgeY, ridgeZ] = ridge(ridgeX);
       const rising = stand.levels.bust + (ridgeY - stand.levels.bust) * risen;
@@ -103,7 +104,8 @@ function borrowed(
         const from = other && panels[other.panel]?.panel.name;
         const own = from === undefined ? undefined : all.get(from);
         // A strap is drawn where it lies on its own side; over the shoulder, front and back are drawn apart.
-        if (to === undefined || !own || all.has(to) || a.length > 1 || /shoulder/.test(one?.edge ?? '')) continue;
+        if (to === undefined || !own || all.has(to) || a.length > 1 || /shoulder/.test(one?.edge ?? ''))
+          continue;
         all.set(to, own);
         found = true;
       }

@@ -6,7 +6,7 @@ import type { TriangleMesh } from '../mesh/triangle-mesh.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type Panel, panelsOf } from './panel.ts';
 import { chainPoints, type Stations, stationsAlong, stationsOf } from './stations.ts';
-import { type WornSeam, wornSeams } from './worn-seam.ts';
+import { type PanelEdge, type WornSeam, wornSeams } from './worn-seam.ts';
 
 /** A panel's own mesh, and which point of the sewn sheet each of its points is. */
 export interface SewnPanel {
@@ -93,6 +93,17 @@ export function sewn(garment: Garment, cloth: Cloth, spacing: number): Sewn {
   };
   return { sheet, panels: sewnPanels, seams, stations, mirror: mirrorOf(sewnPanels, count) };
 }
+
+/** The sheet's points along one side of a seam, or along an edge of a panel as drawn. */
+export const alongChain = ({ panels, stations }: Sewn, chain: readonly PanelEdge[]): readonly number[] =>
+  chainPoints(
+    chain,
+    panels.map(({ panel }) => panel),
+    stations,
+  ).map(({ panel, edge, station }) => {
+    const { mesh, points, edgeStarts } = panels[panel] as SewnPanel;
+    return points[((edgeStarts.get(edge) as number) + station) % mesh.borderCount] as number;
+  });
 
 interface Meshed {
   readonly mesh: TriangleMesh;

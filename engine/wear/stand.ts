@@ -38,11 +38,7 @@ export function sectionAt(stand: Stand, height: number): Section {
   for (let i = 0; i <= STEPS; i++) {
     const turn = (Math.PI * i) / STEPS;
     const [sx, sz] = [Math.sin(turn), -Math.cos(turn)];
-    const way = met(
-      stand.obstacle,
-      [OUTSIDE * sx, height, middle + OUTSIDE * sz],
-      [-sx, 0, -sz],
-    );
+    const way = met(stand.obstacle, [OUTSIDE * sx, height, middle + OUTSIDE * sz], [-sx, 0, -sz]);
     points[2 * i] = Math.max(0, (OUTSIDE - way) * sx);
     points[2 * i + 1] = middle + (OUTSIDE - way) * sz;
     if (i > 0)

@@ -7,46 +7,47 @@ export interface Surface {
   readonly triangles: ArrayLike<number>;
 }
 
-/** Distances up to this are exact, mm; further off a place is only known to be at least so far. */
-const REACH = 30;
+/** Triangles by the cells of a grid that lie within reach of them. */
+interface Near {
+  readonly reach: number;
+  readonly cell: number;
+  readonly cells: ReadonlyMap<number, readonly number[]>;
+}
 
-const CELL = 15;
+/** Distances up to this are exact, mm; further off a place is only known to be at least so far. */
+const REACH = 40;
+
+/** First the few triangles within 8 mm are tried: cloth at rest lies there. */
+const grids = [
+  { reach: 8, cell: 5 },
+  { reach: REACH, cell: 25 },
+] as const;
+
+/** Cells are numbered from here, so that no number is less than nothing: within 10 m of the origin. */
+const MIDDLE = 2048;
+
+const cellAt = (value: number, cell: number): number => Math.floor(value / cell) + MIDDLE;
+const cellKey = (i: number, j: number, k: number): number => (i * 4096 + j) * 4096 + k;
 
 /**
  * A closed surface as an obstacle: distance to its nearest triangle, found among those near the place's cell of a grid; the
- * direction is that of the surface's normals there, smooth from triangle to triangle. Places more than 30 mm off are told to
- * be 30 mm off; inside, no more than 30 mm deep, the distance is less than nothing.
+ * direction is that of the surface's normals there, smooth from triangle to triangle. Places more than 40 mm off are told to
+ * be 40 mm off; inside, no more than 40 mm deep, the distance is less than nothing.
  */
 export function surfaceObstacle({ points, triangles }: Surface): Obstacle {
-  const count = triangles.length / 3;
   const normals = pointNormals(points, triangles);
-  const cells = new Map<number, number[]>();
-  const cellOf = (value: number): number => Math.floor(value / CELL) + 512;
-  const key = (i: number, j: number, k: number): number => (i * 1024 + j) * 1024 + k;
-  for (let t = 0; t < count; t++) {
-    const low = [0, 0, 0];
-    const high = [0, 0, 0];
-    for (let axis = 0; axis < 3; axis++) {
-      const values = [0, 1, 2].map((c) => points[3 * (triangles[3 * t + c] as number) + axis] as number);
-      low[axis] = cellOf(Math.min(...values) - REACH);
-      high[axis] = cellOf(Math.max(...values) + REACH);
-    }
-    for (let i = low[0] as number; i <= (high[0] as number); i++)
-      for (let j = low[1] as number; j <= (high[1] as number); j++)
-        for (let k = low[2] as number; k <= (high[2] as number); k++) {
-          const known = cells.get(key(i, j, k));
-          if (known) known.push(t);
-          else cells.set(key(i, j, k), [t]);
-        }
-  }
-  const foot = new Float64Array(3);
+  const near = grids.map(({ reach, cell }) => gridOf(points, triangles, reach, cell));
+  const foot = new Float64Array(2);
   return (x, y, z, out) => {
-    const near = cells.get(key(cellOf(x), cellOf(y), cellOf(z)));
-    let best = REACH * REACH;
+    let best = Infinity;
     let triangle = -1;
-    let [u, v] = [0, 0];
-    if (near)
-      for (const t of near) {
+    let u = 0;
+    let v = 0;
+    for (const { reach, cell, cells } of near) {
+      const some = cells.get(cellKey(cellAt(x, cell), cellAt(y, cell), cellAt(z, cell)));
+      if (!some) continue;
+      best = reach * reach;
+      for (const t of some) {
         const square = footOn(points, triangles, t, x, y, z, foot);
         if (square >= best) continue;
         best = square;
@@ -54,6 +55,8 @@ export function surfaceObstacle({ points, triangles }: Surface): Obstacle {
         u = foot[0] as number;
         v = foot[1] as number;
       }
+      if (triangle >= 0) break;
+    }
     if (triangle < 0) {
       out.fill(0);
       out[0] = REACH;
@@ -66,8 +69,10 @@ export function surfaceObstacle({ points, triangles }: Surface): Obstacle {
     let length = 0;
     let side = 0;
     for (let k = 0; k < 3; k++) {
-      const n = w * (normals[a + k] as number) + u * (normals[b + k] as number) + v * (normals[c + k] as number);
-      const at = w * (points[a + k] as number) + u * (points[b + k] as number) + v * (points[c + k] as number);
+      const n =
+        w * (normals[a + k] as number) + u * (normals[b + k] as number) + v * (normals[c + k] as number);
+      const at =
+        w * (points[a + k] as number) + u * (points[b + k] as number) + v * (points[c + k] as number);
       out[k + 1] = n;
       length += n * n;
       side += n * ((k === 0 ? x : k === 1 ? y : z) - at);
@@ -75,6 +80,30 @@ export function surfaceObstacle({ points, triangles }: Surface): Obstacle {
     out[0] = side < 0 ? -Math.sqrt(best) : Math.sqrt(best);
     for (let k = 1; k < 4; k++) out[k] = (out[k] as number) / Math.sqrt(length);
   };
+}
+
+function gridOf(points: Float64Array, triangles: ArrayLike<number>, reach: number, cell: number): Near {
+  const cells = new Map<number, number[]>();
+  const low = new Int32Array(3);
+  const high = new Int32Array(3);
+  for (let t = 0; t < triangles.length; t += 3) {
+    for (let axis = 0; axis < 3; axis++) {
+      const a = points[3 * (triangles[t] as number) + axis] as number;
+      const b = points[3 * (triangles[t + 1] as number) + axis] as number;
+      const c = points[3 * (triangles[t + 2] as number) + axis] as number;
+      low[axis] = cellAt(Math.min(a, b, c) - reach, cell);
+      high[axis] = cellAt(Math.max(a, b, c) + reach, cell);
+    }
+    for (let i = low[0] as number; i <= (high[0] as number); i++)
+      for (let j = low[1] as number; j <= (high[1] as number); j++)
+        for (let k = low[2] as number; k <= (high[2] as number); k++) {
+          const key = cellKey(i, j, k);
+          const known = cells.get(key);
+          if (known) known.push(t / 3);
+          else cells.set(key, [t / 3]);
+        }
+  }
+  return { reach, cell, cells };
 }
 
 /** Normals at the points, each the sum of its triangles' by area. */
