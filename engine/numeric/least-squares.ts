@@ -113,7 +113,8 @@ export function leastSquares(problem: LeastSquares, mostSteps: number): LeastSqu
 
   function dot(i: number, with_: Float64Array): number {
     let total = 0;
-    for (let r = 0; r < residuals; r++) total += (jacobian[i * residuals + r] as number) * (with_[r] as number);
+    for (let r = 0; r < residuals; r++)
+      total += (jacobian[i * residuals + r] as number) * (with_[r] as number);
     return total;
   }
 

@@ -1,5 +1,5 @@
 import { type BlockMatrix, blockPlaces } from './block-matrix.ts';
-import { factorFront } from './dense-front.ts';
+import { DenseFront } from './dense-front.ts';
 import type { Graph } from './graph.ts';
 import { nestedDissection, type Part } from './nested-dissection.ts';
 
@@ -23,7 +23,7 @@ interface Front {
 export class SparseCholesky {
   readonly #fronts: Front[] = [];
   readonly #factor: Float64Array;
-  readonly #work: Float64Array;
+  readonly #front: DenseFront;
   readonly #stack: Float64Array;
   readonly #gathered: Float64Array;
 
@@ -86,7 +86,7 @@ export class SparseCholesky {
     };
     build(tree, 0);
     this.#factor = new Float64Array(factorSize);
-    this.#work = new Float64Array(largest * largest);
+    this.#front = new DenseFront(largest * largest);
     this.#stack = new Float64Array(most);
     this.#gathered = new Float64Array(largest);
   }
@@ -98,7 +98,7 @@ export class SparseCholesky {
 
   /** Factors a matrix over the graph; false where it is not positive definite. */
   factor({ values }: BlockMatrix): boolean {
-    const work = this.#work;
+    const work = this.#front.entries;
     const stack = this.#stack;
     const factor = this.#factor;
     let top = 0;
@@ -112,7 +112,7 @@ export class SparseCholesky {
         top -= 9 * map.length * map.length;
         addChild(work, rows, stack, top, map);
       }
-      if (!factorFront(work, rows, columns, rows)) return false;
+      if (!this.#front.factor(rows, columns)) return false;
       let to = front.factorAt;
       for (let i = 0; i < rows; i++, to += columns) {
         const from = i * rows;
@@ -129,7 +129,7 @@ export class SparseCholesky {
   }
 
   #enter({ entries }: Front, values: Float64Array, rows: number): void {
-    const work = this.#work;
+    const work = this.#front.entries;
     for (let e = 0; e < entries.length; e += 4) {
       const from = entries[e] as number;
       const to = 3 * (entries[e + 1] as number) * rows + 3 * (entries[e + 2] as number);

@@ -1,8 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import wabt from 'wabt';
 import { blockMatrix, blockPlaces } from '../../../engine/numeric/sparse/block-matrix.ts';
 import { graphOf } from '../../../engine/numeric/sparse/graph.ts';
 import { SparseCholesky } from '../../../engine/numeric/sparse/sparse-cholesky.ts';
+import { assembled } from '../../../engine/numeric/sparse/subtract-products.ts';
 
 /** A grid of nodes with diagonals, as a mesh has, and an even spread of numbers between -1 and 1. */
 function grid(columns: number, rows: number) {
@@ -81,5 +84,14 @@ describe('the sparse Cholesky factor', () => {
   it('fills in far less than the whole triangle', () => {
     const { graph, places } = grid(40, 40);
     expect(new SparseCholesky(graph, places, 2).size).toBeLessThan((9 * 1600 * 1600) / 2 / 10);
+  });
+
+  it('runs what its text assembles to', async () => {
+    const text = readFileSync(
+      new URL('../../../engine/numeric/sparse/subtract-products.wat', import.meta.url),
+      'utf8',
+    );
+    const { buffer } = (await wabt()).parseWat('subtract-products.wat', text, { simd: true }).toBinary({});
+    expect(Buffer.from(buffer).toString('base64')).toBe(assembled);
   });
 });
