@@ -5,7 +5,7 @@ import { type Frame, frameOf } from './frame.ts';
 import type { LikelyShape } from './likely.ts';
 import { likelyShape } from './likely.ts';
 import { at } from './profile.ts';
-import { type Rings, ringsOf } from './rings.ts';
+import { type Rings, tapeRings } from './rings.ts';
 import {
   across,
   alongShoulder,
@@ -19,7 +19,15 @@ import {
   type Path,
   upperChest,
 } from './tapes.ts';
-import { type Given, givenOf, type Leaning, starts, type UnknownName, type Unknowns, unknownNames } from './unknowns.ts';
+import {
+  type Given,
+  givenOf,
+  type Leaning,
+  starts,
+  type UnknownName,
+  type Unknowns,
+  unknownNames,
+} from './unknowns.ts';
 
 /** The measurements that a tape is laid for on the form, and within what they must be given back, mm. */
 export const tapeBounds = {
@@ -69,7 +77,7 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
     acrossBackWidth: across(frame, rings, 'back'),
     acrossFrontWidth: across(frame, rings, 'front'),
     shoulderLength: alongShoulder(rings),
-    waistToHip: downTheSide(rings),
+    waistToHip: downTheSide(frame, rings),
   };
 }
 
@@ -77,10 +85,15 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
  * Tapes weigh as if they were known to this, mm: at first loosely, so that the form finds the neighbourhood; at last far
  * better than anything likely is known.
  */
-const tapeErrors = [4, 0.4, 0.05];
+const tapeErrors = [2, 0.05];
 
 /** What is likely of the form besides, for the tapes leave it open. */
-export function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, posture: Posture): readonly Leaning[] {
+export function leaningsOf(
+  frame: Frame,
+  u: Unknowns,
+  likely: LikelyShape,
+  posture: Posture,
+): readonly Leaning[] {
   const { levels, halfBreadth, back } = frame;
   const breadthAtBust = 2 * at(halfBreadth, levels.bust);
   const [, , tip] = bustPoint(frame);
@@ -91,7 +104,10 @@ export function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, postu
     mean: formChoices[name].usual,
     spread: formChoices[name].spread,
   });
-  const measured = (name: 'hipBreadth' | 'hipDepth' | 'waistBreadth' | 'waistDepth' | 'bustBreadth' | 'bustDepth', value: number): Leaning => ({
+  const measured = (
+    name: 'hipBreadth' | 'hipDepth' | 'waistBreadth' | 'waistDepth' | 'bustBreadth' | 'bustDepth',
+    value: number,
+  ): Leaning => ({
     name,
     value,
     mean: likely[name].mean,
@@ -104,7 +120,12 @@ export function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, postu
     measured('waistDepth', u.waistDepth),
     measured('bustBreadth', breadthAtBust),
     measured('bustDepth', tip - at(back, levels.bust) + 0.5 * (frame.behind[1]?.prominence ?? 0)),
-    { name: 'ribDepth', value: u.ribDepth / (2 * u.ribHalfBreadth), mean: ribDepth, spread: posture.ribDepth === undefined ? formChoices.ribDepth.spread : 0.001 },
+    {
+      name: 'ribDepth',
+      value: u.ribDepth / (2 * u.ribHalfBreadth),
+      mean: ribDepth,
+      spread: posture.ribDepth === undefined ? formChoices.ribDepth.spread : 0.001,
+    },
     { name: 'chestDepth', value: u.chestDepth / u.ribDepth, mean: 0.96, spread: 0.05 },
     { name: 'chestBreadth', value: u.chestHalfBreadth / u.ribHalfBreadth, mean: 1.06, spread: 0.05 },
     { name: 'armForward', value: u.armForward / u.chestDepth, mean: 0.4, spread: 0.06 },
@@ -126,7 +147,10 @@ export interface Closed {
 }
 
 const named = (values: ArrayLike<number>): Unknowns =>
-  Object.fromEntries(unknownNames.map((name, i) => [name, values[i] as number])) as Record<UnknownName, number>;
+  Object.fromEntries(unknownNames.map((name, i) => [name, values[i] as number])) as Record<
+    UnknownName,
+    number
+  >;
 
 /** More steps than any body tried has needed. */
 const mostSteps = 25;
@@ -157,7 +181,7 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: Posture): Cl
         evaluate: (values, into) => {
           const tried = named(values);
           const frame = frameOf(given, tried);
-          const tapes = layTapes(frame, ringsOf(frame, 'hip'));
+          const tapes = layTapes(frame, tapeRings(frame));
           let i = 0;
           for (const name of tapeNames) into[i++] = (tapes[name].length - size[name]) / tapeError;
           for (const { value, mean, spread } of leaningsOf(frame, tried, likely, posture))

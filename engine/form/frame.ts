@@ -72,7 +72,7 @@ const full = 110;
 const [seatShare, bladeShare] = [0.07, 0.035];
 
 /** How much of the way from the front neck point to the underarm level the shoulder's section lies down the front and back. */
-const shoulderDown = 0.4;
+const shoulderDown = { front: 0.45, back: 0.5 } as const;
 
 /** The frame of a body; everything about it follows from what is given and from the unknowns. */
 export function frameOf(given: Given, unknowns: Unknowns): Frame {
@@ -114,8 +114,8 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
   const hipFront = plumb + u.hipDepth;
   const frontNeck = backNeck + neckDepth;
   const between = (from: number, to: number, share: number): number => from + share * (to - from);
-  const frontAtShoulder = between(frontNeck, chestFront, 0.54);
-  const backAtShoulder = between(backNeck, blades, 0.74);
+  const frontAtShoulder = between(frontNeck, chestFront, 0.57);
+  const backAtShoulder = between(backNeck, blades, 0.82);
   const ridge = (share: number) => neck + share * (shoulder - neck);
   const alongRidge = (from: number, to: number) =>
     [0.75, 0.5, 0.25].map((share) => [ridge(share), between(from, to, share)] as const);
@@ -135,7 +135,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, 0.87 * u.neckHalfBreadth],
   ]);
   const front = profileThrough([
-    [crotch, between(hipFront, plumb, 0.06)],
+    [crotch, hipFront - 0.2 * (hip - crotch)],
     [hip, hipFront],
     [belly, between(waistFront, hipFront, 0.55) + 6],
     [waist, waistFront],
@@ -147,7 +147,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, frontNeck + 14],
   ]);
   const back = profileThrough([
-    [crotch, plumb + 20],
+    [crotch, plumb + 0.22 * (hip - crotch)],
     [hip, plumb],
     [belly, between(waistBack, plumb, 0.62)],
     [waist, waistBack],
@@ -170,7 +170,13 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, sideNeck + 17],
   ]);
   const plate = between(underarm, shoulder, 0.55);
-  const roundness = (atHip: number, atWaist: number, atRibs: number, atPlate: number, atShoulder: number): Profile =>
+  const roundness = (
+    atHip: number,
+    atWaist: number,
+    atRibs: number,
+    atPlate: number,
+    atShoulder: number,
+  ): Profile =>
     profileThrough([
       [hip, atHip],
       [waist, atWaist],
@@ -180,38 +186,48 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
       [neck, 2],
     ]);
 
-  const sideHeight = profileThrough([
-    [underarm, underarm],
-    [shoulder, shoulderHeight],
-    ...alongRidge(sideNeckHeight, shoulderHeight).map(
-      // The line of the shoulder is a little hollow; the tape lies straight over it.
-      ([place, height], i) => [place, height - (i === 1 ? 2.5 : 1.8)] as const,
-    ),
-    [neck, sideNeckHeight],
-    [middle, sideNeckHeight + 40],
-    [top, sideNeckHeight + 78],
-  ], { first: 1 });
-  const frontHeight = profileThrough([
-    [underarm, underarm],
-    [shoulder, between(frontNeckHeight, underarm, shoulderDown)],
-    [neck, frontNeckHeight],
-    [middle, frontNeckHeight + 68],
-    [top, frontNeckHeight + 122],
-  ], { first: 1 });
-  const backHeight = profileThrough([
-    [underarm, underarm],
-    [shoulder, between(neckHeight, underarm, shoulderDown)],
-    [neck, neckHeight],
-    [middle, neckHeight + 34],
-    [top, neckHeight + 66],
-  ], { first: 1 });
+  const sideHeight = profileThrough(
+    [
+      [underarm, underarm],
+      [shoulder, shoulderHeight],
+      ...alongRidge(sideNeckHeight, shoulderHeight).map(
+        // The line of the shoulder is a little hollow; the tape lies straight over it.
+        ([place, height], i) => [place, height - (i === 1 ? 2.5 : 1.8)] as const,
+      ),
+      [neck, sideNeckHeight],
+      [middle, sideNeckHeight + 40],
+      [top, sideNeckHeight + 78],
+    ],
+    { first: 1 },
+  );
+  const frontHeight = profileThrough(
+    [
+      [underarm, underarm],
+      [shoulder, between(frontNeckHeight, underarm, shoulderDown.front)],
+      [neck, frontNeckHeight],
+      [middle, frontNeckHeight + 68],
+      [top, frontNeckHeight + 122],
+    ],
+    { first: 1 },
+  );
+  const backHeight = profileThrough(
+    [
+      [underarm, underarm],
+      [shoulder, between(neckHeight, underarm, shoulderDown.back)],
+      [neck, neckHeight],
+      [middle, neckHeight + 34],
+      [top, neckHeight + 66],
+    ],
+    { first: 1 },
+  );
 
   /** mm for each radian of the section at a place. */
   const turnAt = (place: number): number =>
     Math.hypot(at(halfBreadth, place), (at(front, place) - at(back, place)) / 2) / Math.SQRT2;
   const turn = turnAt(bust);
   const fullness = Math.min(1, u.prominence / full);
-  const rounded = ([slight, round]: readonly [number, number]): number => slight + fullness * (round - slight);
+  const rounded = ([slight, round]: readonly [number, number]): number =>
+    slight + fullness * (round - slight);
   const breast: Swelling = {
     prominence: u.prominence,
     apex: u.apex,
@@ -235,7 +251,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     inward: (Math.PI / 2 - 0.98) * seatTurn - 2,
     outward: 0.95 * seatTurn,
     up: Math.max(40, 0.62 * u.hipFall),
-    down: hip - crotch + 16,
+    down: hip - crotch + 45,
     fall: { ...soft, below: 1.5 },
     left: 0.1,
     forward: -1,
@@ -261,7 +277,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     front,
     back,
     side,
-    frontRoundness: roundness(2.75, 2.4, 2.35, 2.5, 1.98),
+    frontRoundness: roundness(2.75, 2.4, 2.35, 2.4, 1.62),
     backRoundness: roundness(2.7, 2.55, 2.55, 2.7, 2.2),
     frontHeight,
     backHeight,

@@ -38,5 +38,11 @@ export function legOf(size: Body['size'], frame: Frame): Limb {
         .toReversed()
         .map(([place, value]) => [length - place, value] as const),
     ]);
-  return { joints, halfBreadth: profile(thigh.half, 0.97), halfDepth: profile(thigh.depth, 1.03), roundness: 2.25, length };
+  return {
+    joints,
+    halfBreadth: profile(thigh.half, 0.97),
+    halfDepth: profile(thigh.depth, 1.03),
+    roundness: 2.25,
+    length,
+  };
 }

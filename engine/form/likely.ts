@@ -1,5 +1,5 @@
 import type { Body } from '../body/body.ts';
-import { expectation, type Expected } from '../body/conditional.ts';
+import { type Expected, expectation } from '../body/conditional.ts';
 import { overBack } from '../body/estimate-lengths.ts';
 import type { FoundSizes } from '../body/found.ts';
 import { surveyKnowledge } from '../body/survey-knowledge.ts';

@@ -14,7 +14,8 @@ export interface Limb {
   readonly length: number;
 }
 
-const AROUND = 36;
+/** Corners of a loop. */
+export const AROUND = 36;
 const LOOPS = 56;
 
 /** The closed surface of a limb; both its ends are rounded by their profiles. */
@@ -23,23 +24,26 @@ export function limbMesh(limb: Limb): Mesh {
   for (let i = 0; i < LOOPS; i++) {
     // From the free end to the body, which is from below to above; closer together where the ends round.
     const t = 0.5 - 0.5 * Math.cos((Math.PI * (i + 0.35)) / (LOOPS - 0.3));
-    const along = limb.length * (1 - t);
-    const { at: centre, axis } = axisAt(limb, along);
-    // The axis points down the limb, so that this is to the wearer's left.
-    const across = unit([-axis[1], axis[0], 0]);
-    const forward = unit(cross(axis, across));
-    const [a, b] = [at(limb.halfBreadth, along), at(limb.halfDepth, along)];
-    for (let j = 0; j < AROUND; j++) {
-      const angle = Math.PI / 2 - (2 * Math.PI * j) / AROUND;
-      const [c, s] = [Math.cos(angle), Math.sin(angle)];
-      const power = limb.roundness;
-      const reach = (Math.abs(c) ** power + Math.abs(s) ** power) ** (-1 / power);
-      for (let k = 0; k < 3; k++)
-        points[3 * (i * AROUND + j) + k] =
-          (centre[k] as number) + reach * (a * c * (across[k] as number) + b * s * (forward[k] as number));
-    }
+    for (const [j, place] of limbLoop(limb, limb.length * (1 - t)).entries())
+      points.set(place, 3 * (i * AROUND + j));
   }
   return meshOf({ around: AROUND, points, bottom: axisAt(limb, limb.length).at, top: axisAt(limb, 0).at });
+}
+
+/** The loop square to the axis at a place along it, from the front over the outer side. */
+export function limbLoop(limb: Limb, along: number): readonly Vector[] {
+  const { at: centre, axis } = axisAt(limb, along);
+  // The axis points down the limb, so that this is to the wearer's left.
+  const across = unit([-axis[1], axis[0], 0]);
+  const forward = unit(cross(axis, across));
+  const [a, b] = [at(limb.halfBreadth, along), at(limb.halfDepth, along)];
+  const power = limb.roundness;
+  return Array.from({ length: AROUND }, (_, j) => {
+    const angle = Math.PI / 2 - (2 * Math.PI * j) / AROUND;
+    const [c, s] = [Math.cos(angle), Math.sin(angle)];
+    const reach = (Math.abs(c) ** power + Math.abs(s) ** power) ** (-1 / power);
+    return plus(centre, plus(scaled(across, reach * a * c), scaled(forward, reach * b * s)));
+  });
 }
 
 /** How far to either side of a joint the axis bends, as a share of the shorter bone. */
@@ -79,7 +83,13 @@ export function axisAt({ joints }: Limb, along: number): { readonly at: Vector; 
 }
 
 /** A joint rounded by a parabola that leaves both bones `reach` away from it. */
-function rounded(joint: Vector, from: Vector, to: Vector, reach: number, t: number): { readonly at: Vector; readonly axis: Vector } {
+function rounded(
+  joint: Vector,
+  from: Vector,
+  to: Vector,
+  reach: number,
+  t: number,
+): { readonly at: Vector; readonly axis: Vector } {
   const [a, b] = [plus(joint, scaled(from, -reach)), plus(joint, scaled(to, reach))];
   const s = 1 - t;
   return {

@@ -37,11 +37,20 @@ function places(levels: Levels): { readonly places: Float64Array; readonly index
   return { places: Float64Array.from(found), index: index as Rings['index'] };
 }
 
-/** The sections of a frame from one level up; those below are left empty. */
-export function ringsOf(frame: Frame, from: keyof Levels = 'crotch'): Rings {
+/** All sections of a frame. */
+export function ringsOf(frame: Frame): Rings {
   const { places: at, index } = places(frame.levels);
   const points = new Float64Array(3 * COLUMNS * at.length);
-  for (let i = index[from]; i < at.length; i++)
-    writeSection(frame, at[i] as number, points, 3 * COLUMNS * i);
+  for (let i = 0; i < at.length; i++) writeSection(frame, at[i] as number, points, 3 * COLUMNS * i);
+  return { places: at, points, index };
+}
+
+/** The sections that tapes are laid on, and no others; what is left out stays empty. */
+export function tapeRings(frame: Frame): Rings {
+  const { places: at, index } = places(frame.levels);
+  const points = new Float64Array(3 * COLUMNS * at.length);
+  const write = (i: number): void => writeSection(frame, at[i] as number, points, 3 * COLUMNS * i);
+  write(index.hip);
+  for (let i = index.waist; i <= index.neck; i++) write(i);
   return { places: at, points, index };
 }

@@ -13,10 +13,11 @@ export const SIDE = HALF / 2;
 /** The angle of a column: a quarter turn at the centre front, 0 at the side, minus a quarter at the centre back. */
 export const angleOf = (column: number): number => Math.PI / 2 - (column * Math.PI) / HALF;
 
+const angles = Float64Array.from({ length: COLUMNS }, (_, j) => angleOf(j));
 const cosines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.max(0, Math.cos(angleOf(j))));
 const sines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.sin(angleOf(j)));
 /** Powers for which the reach of every column is kept, and the step between them. */
-const [leastPower, mostPower, powerStep] = [1.9, 2.9, 0.01];
+const [leastPower, mostPower, powerStep] = [1.5, 2.9, 0.01];
 
 /** The distance from the centre at which a superellipse of half axes 1 meets a direction. */
 const reachAt = (c: number, s: number, power: number): number =>
@@ -69,14 +70,36 @@ function figuresAt(frame: Frame, place: number): Figures {
  */
 export function writeSection(frame: Frame, place: number, into: Float64Array, offset: number): void {
   const figures = figuresAt(frame, place);
-  const [front, frontShare] = between(figures.frontRoundness);
-  const [back, backShare] = between(figures.backRoundness);
-  for (let j = 0; j < COLUMNS; j++) {
-    const [k, t] = j <= SIDE ? [front, frontShare] : [back, backShare];
-    // Straight between kept powers: within a ten-thousandth of a mm.
-    const reach = (1 - t) * (reaches[k]?.[j] as number) + t * (reaches[k + 1]?.[j] as number);
-    const [across, along] = [(cosines[j] as number) * reach, (sines[j] as number) * reach];
-    writePoint(frame, figures, angleOf(j), across, along, into, offset + 3 * j);
+  const { half, front, back, side, sideHeight, tilt, bow } = figures;
+  const { breast, behind } = frame;
+  for (let quarter = 0; quarter < 2; quarter++) {
+    const ahead = quarter === 0;
+    const [k, t] = between(ahead ? figures.frontRoundness : figures.backRoundness);
+    const [below, above] = [reaches[k] as Float64Array, reaches[k + 1] as Float64Array];
+    const depth = ahead ? front - side : side - back;
+    for (let j = ahead ? 0 : SIDE + 1; j < (ahead ? SIDE + 1 : COLUMNS); j++) {
+      // Straight between kept powers: within a thousandth of a mm.
+      const reach = (1 - t) * (below[j] as number) + t * (above[j] as number);
+      const along = (sines[j] as number) * reach;
+      const y = sideHeight + along * (tilt + along * bow);
+      const angle = angles[j] as number;
+      let x = half * (cosines[j] as number) * reach;
+      let z = side + along * depth;
+      if (ahead) {
+        const out = swell(breast, angle, y);
+        x += out * breast.left;
+        z += out * breast.forward;
+      } else
+        for (const swelling of behind) {
+          const out = swell(swelling, angle, y);
+          x += out * swelling.left;
+          z += out * swelling.forward;
+        }
+      const to = offset + 3 * j;
+      into[to] = x;
+      into[to + 1] = y;
+      into[to + 2] = z;
+    }
   }
 }
 
@@ -87,42 +110,19 @@ function between(power: number): readonly [number, number] {
   return [k, at - k];
 }
 
-function writePoint(
-  frame: Frame,
-  { half, front, back, side, sideHeight, tilt, bow }: Figures,
-  angle: number,
-  across: number,
-  along: number,
-  into: Float64Array,
-  offset: number,
-): void {
-  const y = sideHeight + along * (tilt + along * bow);
-  let x = half * across;
-  let z = side + along * (along > 0 ? front - side : side - back);
-  if (angle > 0) {
-    const out = swell(frame.breast, angle, y);
-    x += out * frame.breast.left;
-    z += out * frame.breast.forward;
-  } else
-    for (const swelling of frame.behind) {
-      const out = swell(swelling, angle, y);
-      x += out * swelling.left;
-      z += out * swelling.forward;
-    }
-  into[offset] = x;
-  into[offset + 1] = y;
-  into[offset + 2] = z;
-}
-
-/** One point of a section, at any angle. */
-export function sectionPoint(frame: Frame, place: number, angle: number): readonly [number, number, number] {
-  const figures = figuresAt(frame, place);
+/** One point of a section, anywhere on its front half. */
+export function frontPoint(frame: Frame, place: number, angle: number): readonly [number, number, number] {
+  const { half, front, side, sideHeight, tilt, bow, frontRoundness } = figuresAt(frame, place);
   const [c, s] = [Math.max(0, Math.cos(angle)), Math.sin(angle)];
-  const power = s > 0 ? figures.frontRoundness : figures.backRoundness;
-  const reach = reachAt(c, s, power);
-  const into = new Float64Array(3);
-  writePoint(frame, figures, angle, c * reach, s * reach, into, 0);
-  return [into[0] as number, into[1] as number, into[2] as number];
+  const reach = reachAt(c, s, frontRoundness);
+  const along = s * reach;
+  const y = sideHeight + along * (tilt + along * bow);
+  const out = swell(frame.breast, angle, y);
+  return [
+    half * c * reach + out * frame.breast.left,
+    y,
+    side + along * (front - side) + out * frame.breast.forward,
+  ];
 }
 
 /** How far something stands out at an angle of the section and a height, mm: smooth, nothing beyond its edge. */
@@ -137,5 +137,5 @@ export function swell(swelling: Swelling, angle: number, y: number): number {
   if (squared >= 1) return 0;
   const upright = squared > 0 ? (sv * sv) / squared : 0;
   const power = fall.aside + ((v > 0 ? fall.above : fall.below) - fall.aside) * upright;
-  return prominence * (1 - squared) ** power;
+  return prominence * Math.exp(power * Math.log(1 - squared));
 }

@@ -1,8 +1,9 @@
+import type { Place } from './form.ts';
 import type { Frame } from './frame.ts';
 import { tautChain, tautHalf } from './hull.ts';
 import { at } from './profile.ts';
 import type { Rings } from './rings.ts';
-import { COLUMNS, HALF, SIDE, sectionPoint } from './section.ts';
+import { COLUMNS, frontPoint, HALF, SIDE } from './section.ts';
 
 /**
  * Tapes laid on the form. A tape lies taut in its plane: it bridges hollows, as the convex hull of the section does. A path
@@ -57,7 +58,8 @@ function pathOf({ u, v, space }: Cut, chain: readonly number[], isRound: boolean
   return { points, length: isRound ? 2 * length : length, round: isRound };
 }
 
-const point = ({ points }: Rings, ring: number, column: number): readonly [number, number, number] => {
+/** A point of a half section. */
+export const ringPoint = ({ points }: Rings, ring: number, column: number): Place => {
   const i = 3 * (ring * COLUMNS + column);
   return [points[i] as number, points[i + 1] as number, points[i + 2] as number];
 };
@@ -66,7 +68,7 @@ const point = ({ points }: Rings, ring: number, column: number): readonly [numbe
 export function girthAt(rings: Rings, ring: number): Path {
   const cut = emptyCut();
   for (let j = 0; j < COLUMNS; j++) {
-    const [x, y, z] = point(rings, ring, j);
+    const [x, y, z] = ringPoint(rings, ring, j);
     add(cut, x, z, x, y, z);
   }
   return round(cut);
@@ -82,20 +84,24 @@ function planeCut(
 ): Cut {
   const cut = emptyCut();
   const along = Math.hypot(1, pitch);
-  const above = ([, y, z]: readonly [number, number, number]): number => y - height - pitch * (z - from);
+  const { points } = rings;
+  const row = 3 * COLUMNS;
   for (let j = 0; j < COLUMNS; j++) {
-    let a = point(rings, first, j);
-    let da = above(a);
+    let a = first * row + 3 * j;
+    let da = (points[a + 1] as number) - height - pitch * ((points[a + 2] as number) - from);
     for (let i = first + 1; i <= last; i++) {
-      const b = point(rings, i, j);
-      const db = above(b);
+      const b = a + row;
+      const db = (points[b + 1] as number) - height - pitch * ((points[b + 2] as number) - from);
       if (da <= 0 && db > 0) {
         const t = da / (da - db);
-        const [x, y, z] = [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+        const part = (k: number): number =>
+          (1 - t) * (points[a + k] as number) + t * (points[b + k] as number);
+        const [x, y, z] = [part(0), part(1), part(2)];
         add(cut, x, z * along, x, y, z);
         break;
       }
-      [a, da] = [b, db];
+      a = b;
+      da = db;
     }
   }
   return cut;
@@ -118,9 +124,9 @@ export function upperChest(frame: Frame, rings: Rings): Path {
 export function neckBase(rings: Rings): Path {
   const points: number[] = [];
   let length = 0;
-  let before: readonly [number, number, number] | undefined;
+  let before: Place | undefined;
   for (let j = 0; j < COLUMNS; j++) {
-    const now = point(rings, rings.index.neck, j);
+    const now = ringPoint(rings, rings.index.neck, j);
     if (before) length += Math.hypot(now[0] - before[0], now[1] - before[1], now[2] - before[2]);
     points.push(...now);
     before = now;
@@ -132,7 +138,7 @@ export function neckBase(rings: Rings): Path {
 export function downTheBack(rings: Rings, height: number): Path {
   const cut = emptyCut();
   for (let i = rings.index.neck; i >= 0; i--) {
-    const [x, y, z] = point(rings, i, HALF);
+    const [x, y, z] = ringPoint(rings, i, HALF);
     if (y < height - 1e-9) {
       const before = cut.space.length - 3;
       const [y0, z0] = [cut.space[before + 1] as number, cut.space[before + 2] as number];
@@ -149,36 +155,38 @@ export function downTheBack(rings: Rings, height: number): Path {
 }
 
 /** Along the side from the waist to the hip. */
-export function downTheSide(rings: Rings): Path {
+export function downTheSide(frame: Frame, rings: Rings): Path {
   const cut = emptyCut();
   for (let i = rings.index.waist; i >= rings.index.hip; i--) {
-    const [x, y, z] = point(rings, i, SIDE);
-    add(cut, -y, x, x, y, z);
+    const y = rings.places[i] as number;
+    const x = at(frame.halfBreadth, y);
+    add(cut, -y, x, x, y, at(frame.side, y));
   }
   return over(cut);
 }
 
 /** Where a ring's front half meets the plane that holds the z axis and the line x = from + slope * y. */
-function frontMeets(rings: Rings, ring: number, from: number, slope: number): readonly [number, number, number] | undefined {
-  let a = point(rings, ring, 0);
-  let da = a[0] - from - slope * a[1];
+function frontMeets(rings: Rings, ring: number, from: number, slope: number): Place | undefined {
+  const { points } = rings;
+  let a = 3 * ring * COLUMNS;
+  let da = (points[a] as number) - from - slope * (points[a + 1] as number);
   for (let j = 1; j <= SIDE; j++) {
-    const b = point(rings, ring, j);
-    const db = b[0] - from - slope * b[1];
+    const b = a + 3;
+    const db = (points[b] as number) - from - slope * (points[b + 1] as number);
     if (da <= 0 && db > 0) {
       const t = da / (da - db);
-      return [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+      const part = (k: number): number => (1 - t) * (points[a + k] as number) + t * (points[b + k] as number);
+      return [part(0), part(1), part(2)];
     }
-    [a, da] = [b, db];
+    a = b;
+    da = db;
   }
   return undefined;
 }
 
-export const bustPoint = (frame: Frame): readonly [number, number, number] =>
-  sectionPoint(frame, frame.levels.bust, frame.breast.apex);
+export const bustPoint = (frame: Frame): Place => frontPoint(frame, frame.levels.bust, frame.breast.apex);
 
-export const neckShoulderPoint = (rings: Rings): readonly [number, number, number] =>
-  point(rings, rings.index.neck, SIDE);
+export const neckShoulderPoint = (rings: Rings): Place => ringPoint(rings, rings.index.neck, SIDE);
 
 /** From the neck shoulder point to the bust point. */
 export function neckToBust(frame: Frame, rings: Rings): Path {
@@ -217,6 +225,21 @@ const foldColumns = 9;
 export const acrossHeight = ({ levels, backHeight }: Frame): number =>
   (at(backHeight, levels.neck) + levels.underarm) / 2;
 
+/** Where the left arm folds against the back, and against the front, half-way down to the underarm. */
+export function foldPlaces(frame: Frame, rings: Rings): readonly [back: Place, front: Place] {
+  const { space } = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
+  const place = (k: number): Place => [
+    space[3 * k] as number,
+    space[3 * k + 1] as number,
+    space[3 * k + 2] as number,
+  ];
+  return [place(SIDE + foldColumns), place(SIDE - foldColumns)];
+}
+
+/** Where a plumb line from the bust point meets the waist. */
+export const waistBelowBust = (frame: Frame, rings: Rings): Place =>
+  frontMeets(rings, rings.index.waist, bustPoint(frame)[0], 0) ?? ringPoint(rings, rings.index.waist, SIDE);
+
 /** Across the back, or the front, from fold to fold of the arms. */
 export function across(frame: Frame, rings: Rings, where: 'front' | 'back'): Path {
   const { u, space } = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
@@ -235,6 +258,6 @@ export function across(frame: Frame, rings: Rings, where: 'front' | 'back'): Pat
 
 /** Along the shoulder, from the neck shoulder point to the shoulder point. */
 export function alongShoulder(rings: Rings): Path {
-  const [a, b] = [neckShoulderPoint(rings), point(rings, rings.index.shoulder, SIDE)];
+  const [a, b] = [neckShoulderPoint(rings), ringPoint(rings, rings.index.shoulder, SIDE)];
   return { points: [...a, ...b], length: Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), round: false };
 }

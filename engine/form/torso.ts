@@ -22,7 +22,11 @@ export function torsoMesh(frame: Frame, rings: Rings): Mesh {
   const write = (loop: number, ring: number, down: number, share: number): void => {
     for (let j = 0; j < COLUMNS; j++) {
       const from = 3 * (ring * COLUMNS + j);
-      const [x, y, z] = [rings.points[from] as number, rings.points[from + 1] as number, rings.points[from + 2] as number];
+      const [x, y, z] = [
+        rings.points[from] as number,
+        rings.points[from + 1] as number,
+        rings.points[from + 2] as number,
+      ];
       const place = (column: number, sign: number): void => {
         const to = 3 * (loop * around + column);
         points[to] = sign * share * x;

@@ -47,6 +47,7 @@ export interface Given {
   readonly frontNeckBelow: number;
   readonly shoulderForward: number;
   readonly underBustBelow: number;
+  readonly usualUnderBustBelow: number;
   readonly crotchHeight: number;
 }
 
@@ -62,6 +63,7 @@ export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, postu
     frontNeckBelow: posture.frontNeckBelow ?? likely.frontNeckBelow.mean,
     shoulderForward: posture.shoulderForward ?? formChoices.shoulderForward.usual,
     underBustBelow: posture.underBustBelow ?? below,
+    usualUnderBustBelow: below,
     crotchHeight: Math.min(likely.crotchHeight.mean, size.waistHeight - size.waistToHip - 35),
   };
 }
@@ -87,7 +89,12 @@ export function starts({ size, likely, posture }: Given): Readonly<Record<Unknow
   const rib = size.underBustGirth;
   const ribBreadth = 0.35 * rib;
   return {
-    backNeckHeight: around(likely.backNeckPointHeight, 10, size.waistHeight + 0.7 * back, size.waistHeight + back),
+    backNeckHeight: around(
+      likely.backNeckPointHeight,
+      10,
+      size.waistHeight + 0.7 * back,
+      size.waistHeight + back,
+    ),
     underarmFall: around(0.95 * size.scyeDepth, 10, 0.5 * size.scyeDepth, size.scyeDepth),
     bustRise: around(
       0.97 * (size.neckShoulderPointToWaist - size.neckShoulderPointToBustPoint),
@@ -107,7 +114,12 @@ export function starts({ size, likely, posture }: Given): Readonly<Record<Unknow
     prominence: around(0.25 * (size.bustGirth - size.underBustGirth), 10, 0, 260),
     apex: around(0.8, 0.1, 0.25, 1.35),
     neckHalfBreadth: around(size.neckBaseGirth / 6.2, 5, size.neckBaseGirth / 9, size.neckBaseGirth / 4.5),
-    plateHalfBreadth: around(size.acrossBackWidth / 2 - 12, 10, 0.3 * size.acrossBackWidth, 0.6 * size.acrossBackWidth),
+    plateHalfBreadth: around(
+      size.acrossBackWidth / 2 - 12,
+      10,
+      0.3 * size.acrossBackWidth,
+      0.6 * size.acrossBackWidth,
+    ),
     armForward: around(75, 10, 20, 220),
     backHollow: chosen('backHollow'),
     lean: chosen('lean'),

@@ -1,5 +1,6 @@
 import { commandCodes } from './command.ts';
 import { fittingCodes } from './fitting.ts';
+import { formCodes } from './form.ts';
 import { gradingCodes } from './grading.ts';
 import { layCodes } from './lay.ts';
 import { measurementCodes } from './measurements.ts';
@@ -14,6 +15,7 @@ import { stylingCodes } from './styling.ts';
 export const codesByTopic = {
   Measurements: measurementCodes,
   'A fitting': fittingCodes,
+  'A form of the body': formCodes,
   Styling: stylingCodes,
   'The drafted pattern': patternCodes,
   'A draft of your own': ownDraftCodes,
@@ -29,6 +31,7 @@ export const codesByTopic = {
 export type KnownCode =
   | keyof typeof measurementCodes
   | keyof typeof fittingCodes
+  | keyof typeof formCodes
   | keyof typeof stylingCodes
   | keyof typeof patternCodes
   | keyof typeof ownDraftCodes
@@ -48,6 +51,7 @@ export type IssueCode = KnownCode | `own-${string}`;
 export const explanations: Readonly<Record<KnownCode, string>> = {
   ...measurementCodes,
   ...fittingCodes,
+  ...formCodes,
   ...stylingCodes,
   ...patternCodes,
   ...ownDraftCodes,

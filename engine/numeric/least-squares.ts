@@ -26,8 +26,9 @@ const TRIAL = 1e-4;
 const GAIN = 1e-4;
 
 /**
- * Least squares between limits by the Gauss-Newton method with Levenberg's and Marquardt's damping (D. W. Marquardt, 1963),
- * derivatives by differences forward. An unknown that meets a limit and is pushed against it stays there for that step.
+ * Least squares between limits by the Gauss-Newton method with Levenberg's and Marquardt's damping (D. W. Marquardt, 1963).
+ * Derivatives are found by differences forward, and carried on from step to step by Broyden's update (C. G. Broyden, 1965)
+ * as long as that serves. An unknown that meets a limit and is pushed against it stays there for that step.
  */
 export function leastSquares(problem: LeastSquares, mostSteps: number): LeastSquaresAnswer {
   const { start, scale, least, most, residuals, evaluate } = problem;
@@ -41,9 +42,12 @@ export function leastSquares(problem: LeastSquares, mostSteps: number): LeastSqu
   let damping = 1e-3;
   let steps = 0;
   let settled = false;
+  let fresh = false;
+  let stale = true;
   while (steps < mostSteps && !settled) {
     steps++;
-    differences(unknowns, now);
+    if (stale) differences(unknowns, now);
+    fresh = stale;
     const gradient = new Float64Array(n);
     const normal = new Float64Array(n * n);
     for (let i = 0; i < n; i++) {
@@ -51,22 +55,42 @@ export function leastSquares(problem: LeastSquares, mostSteps: number): LeastSqu
       for (let j = 0; j <= i; j++) normal[i * n + j] = product(i, j);
     }
     let better = false;
-    while (!better && damping < 1e8) {
+    stale = false;
+    while (!better && damping < 1e8 && !stale) {
       const next = stepped(gradient, normal);
       evaluate(next, tried);
       const then = squares(tried);
       if (then < sum) {
-        settled = sum - then < GAIN * sum + 1e-9;
+        // A step that gains little may be the fault of derivatives that are not of here.
+        const little = sum - then < GAIN * sum + 1e-9;
+        settled = little && fresh;
+        stale = then > 0.25 * sum;
+        if (!stale) carryOn(next);
         [now, tried] = [tried, now];
         unknowns = next;
         sum = then;
         damping = Math.max(damping / 10, 1e-9);
         better = true;
-      } else damping *= 8;
+      } else if (!fresh) stale = true;
+      else damping *= 8;
     }
-    if (!better) settled = true;
+    if (!better && !stale) settled = true;
   }
   return { unknowns, sum, steps, settled };
+
+  /** Broyden's update: the derivatives that explain the step just taken and differ least from those before. */
+  function carryOn(next: Float64Array): void {
+    const step = next.map((value, i) => (value - (unknowns[i] as number)) / (scale[i] as number));
+    const length = step.reduce((total, value) => total + value * value, 0);
+    if (length === 0) return;
+    for (let r = 0; r < residuals; r++) {
+      let foretold = 0;
+      for (let i = 0; i < n; i++) foretold += (jacobian[i * residuals + r] as number) * (step[i] as number);
+      const missed = ((tried[r] as number) - (now[r] as number) - foretold) / length;
+      for (let i = 0; i < n; i++)
+        jacobian[i * residuals + r] = (jacobian[i * residuals + r] as number) + missed * (step[i] as number);
+    }
+  }
 
   function differences(from: Float64Array, base: Float64Array): void {
     const moved = from.slice();
