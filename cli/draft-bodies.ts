@@ -2,9 +2,9 @@ import { join } from 'node:path';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Result } from '../engine/issue.ts';
-import type { Draft } from '../engine/pattern/draft.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
+import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
 import { say, tell } from './say.ts';
@@ -38,18 +38,9 @@ const columns: readonly Column[] = [
  */
 export async function draftBodies(
   session: Session,
-  draft: Draft,
-  styling: object,
+  { draft, styling, date }: AskedGarment,
   file: string,
-  {
-    out,
-    date,
-    json: asJson,
-  }: {
-    readonly out: string;
-    readonly date?: string | undefined;
-    readonly json?: true;
-  },
+  { out, json: asJson }: { readonly out: string; readonly json?: true | undefined },
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
   const bar = progress(session, 'drafting');

@@ -8,11 +8,12 @@ import { nestSheets } from '../engine/grading/nest/nest-papers.ts';
 import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { gradeFiles, gradeResult } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
 import { sayNearest } from './nearest.ts';
-import { findGarment, jsonOption, readStyling, setOption, stylingOption } from './options.ts';
+import { jsonOption, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
 import { progress } from './progress.ts';
 import { readChartFile } from './read-chart.ts';
@@ -67,8 +68,7 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
     .action(async (name: string, options: GradeOptions) => finish(await grade(session, name, options)));
 
 async function grade(session: Session, name: string, options: GradeOptions): Promise<ExitCode> {
-  const draft = findGarment(session.garments, name);
-  const styling = await readStyling(options.styling, options.set);
+  const { draft, styling } = await askedGarment(session, name, options);
   const read = await readChartFile(options.sizes, draft, options.units);
   if (options.nearest !== undefined)
     return sayNearest(session, draft, read, options.nearest, { styling, asJson: options.json === true });

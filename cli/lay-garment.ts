@@ -1,4 +1,3 @@
-import { evaluate } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
 import { layPage, laySvg } from '../engine/lay-plan/lay-drawing.ts';
@@ -6,51 +5,40 @@ import { type LayPlan, type LayTask, layPlan, layTasks, piecesAsked } from '../e
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { lengthCell } from '../engine/text/length.ts';
-import type { Unit } from '../engine/text/units.ts';
+import { askedGarment, draftedGarment, type GarmentOptions } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { type Effort, seekLay } from './lay-search.ts';
 import { lengthToBuy } from './length-to-buy.ts';
-import { findGarment, readStyling } from './options.ts';
-import { readBodyFile } from './read-body.ts';
-import { lengthsLine, type Reader, readerOf } from './reader.ts';
+import { lengthsLine, type Reader } from './reader.ts';
 import type { LaidResult } from './results/lay.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { type Column, table } from './table.ts';
-import { Unusable } from './unusable.ts';
+import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
-/** What to lay and how. */
-export interface GarmentLay {
-  readonly name: string;
-  readonly body: string;
-  readonly styling: string | undefined;
-  readonly set: readonly string[] | undefined;
+/** How to lay, and where to write it. */
+export interface GarmentLay extends GarmentOptions {
   readonly cloth: Cloth;
   readonly effort: Effort;
-  readonly out: string | undefined;
-  readonly units: Unit | undefined;
-  readonly json: boolean;
+  readonly out?: string;
 }
 
 /** Lays a garment for one body, a plan for each cloth; what it says was read back from the plans as written. */
-export async function layGarment(session: Session, asked: GarmentLay): Promise<ExitCode> {
-  const draft = findGarment(session.garments, asked.name);
-  const styling = await readStyling(asked.styling, asked.set);
-  const body = await readBodyFile(asked.body);
-  const reader = readerOf(session, asked.units, body);
+export async function layGarment(session: Session, name: string, asked: GarmentLay): Promise<ExitCode> {
+  const { garment, cutLines, report, reader } = await draftedGarment(
+    session,
+    await askedGarment(session, name, asked),
+    asked,
+  );
   const { units } = reader;
-  const evaluated = evaluate(draft, body, styling);
-  if (!evaluated.ok) throw new Unusable(evaluated.issues, units);
-  const { garment, cutLines, report } = evaluated.value;
-  const tasks = layTasks(garment, cutLines, asked.cloth);
-  if (!tasks.ok) throw new Unusable(tasks.issues, units);
+  const tasks = used(layTasks(garment, cutLines, asked.cloth), units);
   const plans: { readonly plan: LayPlan; readonly toBuy: string; readonly svg: string }[] = [];
   const issues: Issue[] = [...report.issues];
-  for (const task of tasks.value) {
-    const seconds = asked.effort.seconds * shareOf(task, tasks.value);
+  for (const task of tasks) {
+    const seconds = asked.effort.seconds * shareOf(task, tasks);
     const lay = await seekLay(
       session,
       task.problem,

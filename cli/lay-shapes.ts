@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { areaOf, densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
 import { refusedShapes } from '../engine/lay/refused-shapes.ts';
 import { readTextFile, withoutMark } from './read-data.ts';

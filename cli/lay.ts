@@ -2,21 +2,18 @@ import { Command, Option } from 'commander';
 import { areaOf, densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
 import { fixed } from '../engine/text/length.ts';
-import type { Unit } from '../engine/text/units.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
+import { type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { layGarment } from './lay-garment.ts';
 import { type Effort, seekLay } from './lay-search.ts';
 import { layResult, readShapes } from './lay-shapes.ts';
-import { jsonOption, setOption, stylingOption } from './options.ts';
-import { unitsOption } from './reader.ts';
 import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
 
-interface LayOptions {
+interface LayOptions extends GarmentOptions {
   readonly shapes?: string;
-  readonly body?: string;
   readonly width?: string;
   readonly cloth: 'folded' | 'open';
   readonly nap?: true;
@@ -28,10 +25,6 @@ interface LayOptions {
   readonly rounds?: string;
   readonly seed: string;
   readonly out?: string;
-  readonly styling?: string;
-  readonly set?: readonly string[];
-  readonly units?: Unit;
-  readonly json?: true;
 }
 
 const help = `
@@ -46,51 +39,53 @@ Ctrl-C ends it and keeps the best. What is said was read back from the plan and 
 
 /** `bodkin lay`: pieces on a strip of cloth, with little waste. */
 export const layCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
-  new Command('lay')
-    .description('lay the pieces of a garment on the cloth with little waste, proven free of overlaps')
-    .argument('[garment]', 'what to lay (see “bodkin list”)')
-    .option('--body <file>', 'measurements, YAML or JSON')
-    .option('--width <length>', 'width of the cloth from selvedge to selvedge, mm unless it says cm or in')
-    .addOption(
-      new Option('--cloth <how>', 'folded lengthwise, or open in one layer')
-        .choices(['folded', 'open'])
-        .default('folded'),
-    )
-    .option('--nap', 'all pieces run the same way')
-    .option('--selvedge <length>', 'kept free along each selvedge', '10')
-    .option('--gap <length>', 'kept free between cutting lines', '0')
-    .option('--shrink <percent>', 'what the cloth loses in the wash before it is cut, both ways', '0')
-    .option('--stripe <length>', 'repeat of stripes across the cloth, for which more is bought', '0')
-    .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
-    .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
-    .option('--seconds <number>', 'how long to seek', '60')
-    .option('--rounds <number>', 'end after so many rounds: the same lay every time')
-    .option('--seed <number>', 'another seed seeks elsewhere', '1')
-    .addOption(stylingOption())
-    .addOption(setOption())
-    .addOption(unitsOption())
-    .addOption(jsonOption())
+  takesGarment(
+    new Command('lay')
+      .description('lay the pieces of a garment on the cloth with little waste, proven free of overlaps')
+      .argument('[garment]', 'what to lay (see “bodkin list”)')
+      .option('--body <file>', 'measurements, YAML or JSON')
+      .option('--width <length>', 'width of the cloth from selvedge to selvedge, mm unless it says cm or in')
+      .addOption(
+        new Option('--cloth <how>', 'folded lengthwise, or open in one layer')
+          .choices(['folded', 'open'])
+          .default('folded'),
+      )
+      .option('--nap', 'all pieces run the same way')
+      .option('--selvedge <length>', 'kept free along each selvedge', '10')
+      .option('--gap <length>', 'kept free between cutting lines', '0')
+      .option('--shrink <percent>', 'what the cloth loses in the wash before it is cut, both ways', '0')
+      .option('--stripe <length>', 'repeat of stripes across the cloth, for which more is bought', '0')
+      .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
+      .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
+      .option('--seconds <number>', 'how long to seek', '60')
+      .option('--rounds <number>', 'end after so many rounds: the same lay every time')
+      .option('--seed <number>', 'another seed seeks elsewhere', '1'),
+  )
     .addHelpText('after', help)
     .action(async (name: string | undefined, options: LayOptions) => {
       const effort = readEffort(options);
       finish(
         options.shapes === undefined
-          ? await layGarment(session, { ...asked(name, options), effort })
+          ? await layGarment(session, garmentNamed(name), { ...options, cloth: clothAsked(options), effort })
           : await layShapes(session, options.shapes, effort, options.json),
       );
     });
 
-function asked(name: string | undefined, options: LayOptions) {
+function garmentNamed(name: string | undefined): string {
   if (name === undefined)
     throw unusable('nothing-to-lay', 'garment', 'Say which garment to lay, or give --shapes FILE.');
-  const { body, width, styling, set, out, units } = options;
+  return name;
+}
+
+function clothAsked(options: LayOptions): Cloth {
+  const { body, width } = options;
   if (body === undefined || width === undefined)
     throw unusable(
       'option-missing',
       body === undefined ? '--body' : '--width',
       'A lay needs --body FILE, the measurements, and --width MM, the width of the cloth.',
     );
-  const cloth: Cloth = {
+  return {
     width: lengthOf('--width', width, 100, 5000),
     folded: options.cloth === 'folded',
     nap: options.nap ?? false,
@@ -99,7 +94,6 @@ function asked(name: string | undefined, options: LayOptions) {
     shrink: numberOf('--shrink', options.shrink, 0, 25) / 100,
     stripe: lengthOf('--stripe', options.stripe, 0, 1000),
   };
-  return { name, body, styling, set, out, units, cloth, json: options.json ?? false };
 }
 
 async function layShapes(

@@ -1,42 +1,23 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
-import { evaluate } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
-import type { Unit } from '../engine/text/units.ts';
+import { answer } from './answer.ts';
+import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
-import { heading } from './heading.ts';
-import {
-  dateOption,
-  findGarment,
-  jsonOption,
-  readDate,
-  readStyling,
-  setOption,
-  stylingOption,
-} from './options.ts';
+import { dateOption } from './options.ts';
 import { printResult, printSummary } from './print-summary.ts';
-import { readBodyFile } from './read-body.ts';
-import { readerOf, unitsOption } from './reader.ts';
 import { say, tell } from './say.ts';
-import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { Unusable } from './unusable.ts';
-import { json } from './walk-result.ts';
+import { used } from './used.ts';
 import { writeFiles } from './write-files.ts';
 
-interface PrintCommandOptions {
-  readonly body: string;
+interface PrintCommandOptions extends GarmentOptions {
   readonly paper: string;
   readonly out: string;
-  readonly styling?: string;
-  readonly set?: readonly string[];
-  readonly date?: string;
-  readonly units?: Unit;
-  readonly json?: true;
 }
 
 const help = `
@@ -49,47 +30,38 @@ On sheets the pattern is cut into tiles, named by row and column (B3), behind a 
 
 /** `bodkin print`: a garment for one body as a PDF, written whole or not at all. */
 export const printCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
-  new Command('print')
-    .description('draft a garment for one body and write it as a PDF to print at 1:1, in tiles or whole')
-    .argument('<garment>', 'what to draft (see “bodkin list”)')
-    .requiredOption('--body <file>', 'measurements, YAML or JSON')
-    .requiredOption('--paper <paper>', paperWords)
-    .requiredOption('--out <file>', 'the PDF to write; its folder is made if it is not there')
-    .addOption(stylingOption())
-    .addOption(setOption())
-    .addOption(dateOption())
-    .addOption(unitsOption())
-    .addOption(jsonOption())
+  takesGarment(
+    new Command('print')
+      .description('draft a garment for one body and write it as a PDF to print at 1:1, in tiles or whole')
+      .argument('<garment>', 'what to draft (see “bodkin list”)')
+      .requiredOption('--body <file>', 'measurements, YAML or JSON')
+      .requiredOption('--paper <paper>', paperWords)
+      .requiredOption('--out <file>', 'the PDF to write; its folder is made if it is not there')
+      .addOption(dateOption()),
+  )
     .addHelpText('after', help)
     .action(async (name: string, options: PrintCommandOptions) =>
       finish(await print(session, name, options)),
     );
 
 async function print(session: Session, name: string, asked: PrintCommandOptions): Promise<ExitCode> {
-  const garmentDraft = findGarment(session.garments, name);
-  const paper = readPaper(asked.paper);
-  if (!paper.ok) throw new Unusable(paper.issues, asked.units);
-  const styling = await readStyling(asked.styling, asked.set);
-  const body = await readBodyFile(asked.body);
-  const date = readDate(asked.date);
-  const reader = readerOf(session, asked.units, body);
-  const { units } = reader;
-  const evaluated = evaluate(garmentDraft, body, styling);
-  if (!evaluated.ok) throw new Unusable(evaluated.issues, units);
-  const { garment, cutLines } = evaluated.value;
-  const options = { date, units, notches: notchesOf(evaluated.value.styling) };
-  const { report } = provenSheet(evaluated.value, options);
-  const printed = printPages(garment, cutLines, paper.value, options);
-  if (!printed.ok) throw new Unusable(printed.issues, units);
+  const paper = used(readPaper(asked.paper), asked.units);
+  const garmentAsked = await askedGarment(session, name, asked);
+  const drafted = await draftedGarment(session, garmentAsked, asked);
+  const { garment, cutLines, styling, reader } = drafted;
+  const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
+  const { report } = provenSheet(drafted, options);
+  const printed = used(printPages(garment, cutLines, paper, options), reader.units);
   const title = `${garment.name} for ${garment.body}`;
-  const pdf = await pdfOf(printed.value.pages, title, await readFonts());
+  const pdf = await pdfOf(printed.pages, title, await readFonts());
   await writeFiles(dirname(asked.out), new Map([[basename(asked.out), pdf]]));
-  if (asked.json) await session.write(json(printResult(report, paper.value, printed.value)));
-  else {
-    await session.write(heading(session, report));
-    await say(session, printSummary(paper.value, printed.value, reader));
-    tell(session, `wrote ${asked.out}\n`);
-  }
-  sayIssues(session, report.issues, units);
-  return report.ok ? 0 : 1;
+  return answer(session, asked.json, {
+    report,
+    reader,
+    result: () => printResult(report, paper, printed),
+    words: async () => {
+      await say(session, printSummary(paper, printed, reader));
+      tell(session, `wrote ${asked.out}\n`);
+    },
+  });
 }

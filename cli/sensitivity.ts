@@ -3,7 +3,7 @@ import type { Issue } from '../engine/issue.ts';
 import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { sensitivities } from '../engine/sensitivity/sensitivity.ts';
 import { byImportance } from '../engine/sensitivity/take-again.ts';
-import { findGarment, readStyling } from './options.ts';
+import { askedGarment } from './drafted-garment.ts';
 import type { Reader } from './reader.ts';
 import type { SensitivityResult } from './results/body.ts';
 import { say } from './say.ts';
@@ -29,8 +29,8 @@ export async function saySensitivity(
   read: readonly Issue[],
   reader: Reader,
 ): Promise<void> {
-  const draft = findGarment(session.garments, options.garment);
-  const styling = resolveStyling(draft.choices, await readStyling(options.styling, options.set));
+  const { draft, styling: chosen } = await askedGarment(session, options.garment, options);
+  const styling = resolveStyling(draft.choices, chosen);
   if (!styling.ok) throw new Unusable([...read, ...styling.issues], reader.units);
   const found = sensitivities(draft, body, styling.value);
   if (!found.ok) throw new Unusable([...read, ...styling.issues, ...found.issues], reader.units);

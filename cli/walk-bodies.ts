@@ -1,7 +1,7 @@
 import { garments } from '../drafts/garments.ts';
-import type { Draft } from '../engine/pattern/draft.ts';
 import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
+import type { AskedGarment } from './drafted-garment.ts';
 import type { Line } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -21,8 +21,7 @@ const batchesEach = 2;
  */
 export async function walkBodies(
   session: Session,
-  draft: Draft,
-  styling: unknown,
+  { draft, styling }: AskedGarment,
   file: string,
   { workers, lengths = false }: { readonly workers: number; readonly lengths?: boolean | undefined },
 ): Promise<ExitCode> {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Issue } from '../issue.ts';
 import { seamFinishes } from '../pattern/finishes.ts';
 import type { Measure } from '../pattern/shape.ts';

@@ -34,7 +34,7 @@ export function labelPlace(
   const drawn = [...outlineCurves(piece.edges).flatMap(strokes), ...insideStrokes(piece)];
   for (const rotation of [0, 90] as const) {
     const [width, height] = rotation === 0 ? [size.width, size.height] : [size.height, size.width];
-    const best = roomiest(piece.edges, drawn, width, height);
+    const best = roomiest(piece.edges, drawn, { width, height }, clearance);
     if (best && best.room >= clearance) return { middle: best.middle, rotation, width, height };
   }
   return undefined;
@@ -66,11 +66,16 @@ interface Spot {
 const STEPS_ACROSS = 3;
 const HALVINGS = 6;
 
+/**
+ * The place with most room round a block of a size, as far as it matters: where there are only places with less than
+ * `clearance`, it may be none. Who moves by some distance gains no more room than that, so places that cannot be better
+ * than the best so far are passed over, and what is left out changes nothing of the answer.
+ */
 function roomiest(
   outline: Outline,
   drawn: readonly Stroke[],
-  width: number,
-  height: number,
+  { width, height }: { readonly width: number; readonly height: number },
+  clearance: number,
 ): Spot | undefined {
   const corners = polygonOf(outline, ROUGHLY);
   const left = Math.min(...corners.map(({ x }) => x)) + width / 2;
@@ -80,18 +85,28 @@ function roomiest(
   const grid = Math.min(width, height) / STEPS_ACROSS;
 
   let best: Spot | undefined;
+  // The halved steps go no farther than one step of the grid along each axis.
+  let beaten = Math.max(0, clearance - Math.SQRT2 * grid);
   let inTheWay: Stroke | undefined;
-  const consider = (middle: Point): void => {
+  /** Tries a place, and tells how far along to go on: nearer to it there is nothing better. */
+  const consider = (middle: Point): number => {
     const rectangle = { middle, width, height };
-    const beaten = best?.room ?? 0;
     // What was in the way of the last place mostly is in the way of the next.
-    if (inTheWay && distanceToStroke(rectangle, inTheWay) <= beaten) return;
+    const known = inTheWay ? distanceToStroke(rectangle, inTheWay) : Number.POSITIVE_INFINITY;
+    if (known <= beaten) return beaten - known;
     const { room, nearest } = roomAround(rectangle, drawn, beaten);
     inTheWay = nearest;
-    if (room > beaten && contains(outline, middle)) best = { middle, room };
+    if (room <= beaten) return beaten - room;
+    if (!contains(outline, middle)) return 0;
+    best = { middle, room };
+    beaten = room;
+    return 0;
   };
   for (let y = top; y <= bottom; y += grid) {
-    for (let x = left; x <= right; x += grid) consider(point(x, y));
+    for (let x = left; x <= right; ) {
+      const idle = consider(point(x, y));
+      x += grid * Math.max(1, Math.floor(idle / grid));
+    }
   }
   let step = grid / 2;
   for (let i = 0; i < HALVINGS && best; i++, step /= 2) {

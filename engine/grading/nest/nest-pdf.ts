@@ -1,5 +1,4 @@
 import { textSizes } from '../../render/line-types.ts';
-import { inLetters } from '../../render/pdf/letters.ts';
 import { type Fonts, type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
 import { pdfPen, points } from '../../render/pdf/pdf-pen.ts';
 import { trace } from '../../render/pen.ts';
@@ -26,9 +25,9 @@ export async function nestPdf(
   title: string,
   fonts: Fonts,
 ): Promise<Uint8Array> {
-  const { document, has, bytes } = await newPdf(title, fonts);
+  const { document, inLetters, bytes } = await newPdf(title, fonts);
   const layers: PDFKit.PDFKitReference[] = [];
-  for (const paper of papers) layers.push(...drawPaper({ document, has }, paper));
+  for (const paper of papers) layers.push(...drawPaper({ document, inLetters }, paper));
   partsOf(document)._root.data.OCProperties = {
     OCGs: layers,
     D: { Order: layers, ON: layers, BaseState: 'ON' },
@@ -36,7 +35,7 @@ export async function nestPdf(
   return bytes();
 }
 
-type Press = Pick<NewPdf, 'document' | 'has'>;
+type Press = Pick<NewPdf, 'document' | 'inLetters'>;
 
 const partsOf = (document: PDFKit.PDFDocument): PdfParts => document as unknown as PdfParts;
 
@@ -49,7 +48,7 @@ function drawPaper(
   document.addPage({ size: [points(width), points(height)], margin: 0 });
   document.lineJoin('round');
   const layers = sizes.map((size) => {
-    const words = `${along === 'sizes' ? 'size' : 'cup'} ${inLetters(size, press.has)}`;
+    const words = `${along === 'sizes' ? 'size' : 'cup'} ${press.inLetters(size)}`;
     // The library writes text as a name of PDF unless it is such an object.
     const layer = document.ref({ Type: 'OCG', Name: Object(words) });
     layer.end(undefined);
@@ -71,10 +70,10 @@ function drawPaper(
   return layers;
 }
 
-function drawSize({ document, has }: Press, ink: SizeInk): void {
+function drawSize({ document, inLetters }: Press, ink: SizeInk): void {
   const { colour, dashes, width } = sizeLine(ink.place);
   if (ink.kind === 'size name') {
-    const text = inLetters(ink.size, has);
+    const text = inLetters(ink.size);
     const [x, y] = [points(ink.at.x), points(ink.at.y)];
     document.font('regular').fontSize(points(textSizes.small));
     const left = x - document.widthOfString(text) / 2;
@@ -99,9 +98,9 @@ function drawSize({ document, has }: Press, ink: SizeInk): void {
   document.stroke(colour);
 }
 
-function drawCommon({ document, has }: Press, ink: Exclude<NestInk, SizeInk>): void {
+function drawCommon({ document, inLetters }: Press, ink: Exclude<NestInk, SizeInk>): void {
   if (ink.kind === 'words') {
-    const text = inLetters(ink.text, has);
+    const text = inLetters(ink.text);
     document
       .font(ink.bold ? 'bold' : 'regular')
       .fontSize(points(ink.size))

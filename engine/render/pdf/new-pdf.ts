@@ -11,8 +11,8 @@ export interface Fonts {
 export interface NewPdf {
   /** Without pages, with the fonts `regular` and `bold`. */
   readonly document: PDFKit.PDFDocument;
-  /** Which letters its fonts have. */
-  readonly has: (letter: string) => boolean;
+  /** Words in letters that its fonts have. */
+  readonly inLetters: (text: string) => string;
   /** Ends the document: the whole file. */
   readonly bytes: () => Promise<Uint8Array>;
 }
@@ -21,7 +21,7 @@ export interface NewPdf {
 export async function newPdf(title: string, fonts: Fonts): Promise<NewPdf> {
   // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
   const { default: PDFDocument } = await import('pdfkit');
-  const has = await lettersOf([fonts.regular, fonts.bold]);
+  const inLetters = await lettersOf([fonts.regular, fonts.bold]);
   const info = { Title: printable(title), Creator: 'bodkin', CreationDate: new Date(0) };
   // No font but ours: the library would read one of its own first.
   const document = new PDFDocument({ autoFirstPage: false, font: '', pdfVersion: '1.7', info });
@@ -32,7 +32,7 @@ export async function newPdf(title: string, fonts: Fonts): Promise<NewPdf> {
   const ended = new Promise((resolve) => document.on('end', resolve));
   return {
     document,
-    has,
+    inLetters,
     bytes: async () => {
       document.end();
       await ended;

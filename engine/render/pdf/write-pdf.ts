@@ -2,7 +2,6 @@ import type { Ink, Words } from '../ink.ts';
 import { type LineStyle, lineStyles } from '../line-types.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
-import { inLetters } from './letters.ts';
 import { lineTag } from './line-tag.ts';
 import { type Fonts, newPdf } from './new-pdf.ts';
 import { pdfPen, points } from './pdf-pen.ts';
@@ -15,19 +14,19 @@ const paleShade = 0.55;
  * (`line-tag.ts`). Every file is dated 1 January 1970, so that the same pages give the same file to the byte.
  */
 export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
-  const { document, has, bytes } = await newPdf(title, fonts);
+  const { document, inLetters, bytes } = await newPdf(title, fonts);
   for (const page of pages) {
     document.addPage({ size: [points(page.width), points(page.height)], margin: 0 });
     document.lineJoin('round');
-    for (const part of page.parts) drawPart({ document, has, weight: page.weight ?? 1 }, part);
+    for (const part of page.parts) drawPart({ document, inLetters, weight: page.weight ?? 1 }, part);
   }
   return bytes();
 }
 
-/** What ink goes onto: the document, the letters that its font has, and how much heavier than usual lines are. */
+/** What ink goes onto: the document, words in letters that its font has, and how much heavier than usual lines are. */
 interface Press {
   readonly document: PDFKit.PDFDocument;
-  readonly has: (letter: string) => boolean;
+  readonly inLetters: (text: string) => string;
   readonly weight: number;
 }
 
@@ -74,9 +73,9 @@ function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }
   document.stroke(grey(shade));
 }
 
-function drawWords({ document, has }: Press, words: Words): void {
+function drawWords({ document, inLetters }: Press, words: Words): void {
   const { at, size, bold, centred, pale, turnedAbout: pivot } = words;
-  const text = inLetters(words.text, has);
+  const text = inLetters(words.text);
   document
     .font(bold ? 'bold' : 'regular')
     .fontSize(points(size))

@@ -1,0 +1,73 @@
+import type { Command } from 'commander';
+import { type Evaluation, evaluate } from '../engine/evaluate.ts';
+import type { Issue } from '../engine/issue.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { findGarment, jsonOption, readDate, readStyling, setOption, stylingOption } from './options.ts';
+import { readBodyFile } from './read-body.ts';
+import { type Reader, readerOf, unitsOption } from './reader.ts';
+import type { Session } from './session.ts';
+import { unusable } from './unusable.ts';
+import { used } from './used.ts';
+
+/** What is said to a command that drafts a garment for one body: for whom, styled how, and how the answer is to be read. */
+export interface GarmentOptions {
+  readonly body?: string | undefined;
+  readonly styling?: string | undefined;
+  readonly set?: readonly string[] | undefined;
+  readonly date?: string | undefined;
+  readonly units?: Unit | undefined;
+  readonly json?: true | undefined;
+}
+
+/** Adds those of these options that every such command takes; `--body` and `--date` are not the same in all. */
+export const takesGarment = (command: Command): Command =>
+  command.addOption(stylingOption()).addOption(setOption()).addOption(unitsOption()).addOption(jsonOption());
+
+/** The garment that is asked for, before it is known for whom. */
+export interface AskedGarment {
+  readonly draft: Draft;
+  /** Unchecked, as it was written. */
+  readonly styling: Record<string, unknown>;
+  readonly date: string | undefined;
+}
+
+/** Finds the garment of that name and reads its styling. Throws `Unusable` where one of them cannot be used. */
+export const askedGarment = async (
+  { garments }: Session,
+  name: string,
+  { styling, set, date }: Pick<GarmentOptions, 'styling' | 'set' | 'date'>,
+): Promise<AskedGarment> => ({
+  draft: findGarment(garments, name),
+  styling: await readStyling(styling, set),
+  date: readDate(date),
+});
+
+/** A garment drafted and checked for one body. */
+export interface DraftedGarment extends Evaluation {
+  readonly reader: Reader;
+  /** The same garment for another body, unchecked as a file holds it. */
+  readonly forAnother: (body: unknown) => Promise<Evaluation>;
+}
+
+/**
+ * Drafts what is asked for, for the body that the options name. Throws `Unusable` where the body cannot be read or nothing
+ * can be drafted for it; of this the command is told first (`refused`), if it has more to print than the issues.
+ */
+export async function draftedGarment(
+  session: Session,
+  { draft, styling }: AskedGarment,
+  { body, units }: GarmentOptions,
+  refused: (issues: readonly Issue[]) => Promise<void> = async () => undefined,
+): Promise<DraftedGarment> {
+  if (body === undefined)
+    throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
+  const data = await readBodyFile(body);
+  const reader = readerOf(session, units, data);
+  const forAnother = async (other: unknown): Promise<Evaluation> => {
+    const made = evaluate(draft, other, styling);
+    if (!made.ok) await refused(made.issues);
+    return used(made, reader.units);
+  };
+  return { ...(await forAnother(data)), reader, forAnother };
+}
