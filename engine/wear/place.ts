@@ -1,7 +1,9 @@
 import type { Garment } from '../pattern/garment.ts';
 import { type Crossing, crossingsOf } from './girth-map.ts';
+import { type Panel, panelsOf } from './panel.ts';
 import type { Sewn, SewnPanel } from './sewn.ts';
 import { placeOn, type Section, type Stand, sectionAt, shoulderAt } from './stand.ts';
+import { wornSeams } from './worn-seam.ts';
 
 /** Cloth is laid so far off the body to begin with, mm. */
 const CLEAR = 6;
@@ -15,7 +17,11 @@ const LEANS_FROM = 0.35;
  * their places are averaged. Answers x, y, z of every point.
  */
 export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stand: Stand): Float64Array {
-  const crossings = borrowed(crossingsOf(garment), panels, seams);
+  const crossings = borrowed(
+    crossingsOf(garment),
+    panels.map(({ panel }) => panel),
+    seams,
+  );
   const sections = new Map<number, Section>();
   const section = (height: number): Section => {
     const step = Math.round(height / 4);
@@ -62,6 +68,14 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
   return sums;
 }
 
+/** The pieces of a garment's outside that this does not know how to lay round a body. */
+export function notWorn(garment: Garment): readonly string[] {
+  const panels = panelsOf(garment);
+  const known = borrowed(crossingsOf(garment), panels, wornSeams(garment, panels));
+  const unplaced = panels.filter(({ name, piece }) => !known.has(name) || piece.oneOf);
+  return [...new Set(unplaced.map(({ name }) => name))];
+}
+
 const isBehind = (own: readonly Crossing[]): boolean => (own[0]?.atLeft ?? 0) < (own[0]?.atRight ?? 0);
 
 /** The share of half the girth, the height, and above the bust how much of the way to the shoulder, of a place on a panel. */
@@ -89,7 +103,7 @@ function onLevels(own: readonly Crossing[], x: number, y: number, topY: number, 
 /** A panel that crosses no level goes on from one it is sewn to, where both are drawn in one place. */
 function borrowed(
   known: ReadonlyMap<string, readonly Crossing[]>,
-  panels: readonly SewnPanel[],
+  panels: readonly Panel[],
   seams: Sewn['seams'],
 ): ReadonlyMap<string, readonly Crossing[]> {
   const all = new Map(known);
@@ -100,8 +114,8 @@ function borrowed(
         [a[0], b[0]],
         [b[0], a[0]],
       ]) {
-        const to = one && panels[one.panel]?.panel.name;
-        const from = other && panels[other.panel]?.panel.name;
+        const to = one && panels[one.panel]?.name;
+        const from = other && panels[other.panel]?.name;
         const own = from === undefined ? undefined : all.get(from);
         // A strap is drawn where it lies on its own side; over the shoulder, front and back are drawn apart.
         if (to === undefined || !own || all.has(to) || a.length > 1 || /shoulder/.test(one?.edge ?? ''))

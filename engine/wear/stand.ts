@@ -75,6 +75,9 @@ export function shoulderAt(stand: Stand, x: number): readonly [height: number, z
   return best;
 }
 
+/** The share of a distance that is gone at once along a ray. */
+const CAREFUL = 0.9;
+
 /** How far along a ray the obstacle is met, mm; the whole way to the middle where it never is. */
 function met(
   obstacle: Obstacle,
@@ -83,11 +86,12 @@ function met(
 ): number {
   const out = new Float64Array(4);
   let along = 0;
-  while (along < OUTSIDE) {
+  // Far off, distances are some per cent out: a step never goes the whole way, and one too many is taken back.
+  for (let step = 0; step < 200 && along < OUTSIDE; step++) {
     obstacle(from[0] + along * way[0], from[1] + along * way[1], from[2] + along * way[2], out);
     const clear = out[0] as number;
-    if (clear < ARRIVED) break;
-    along += clear;
+    if (Math.abs(clear) < ARRIVED) break;
+    along += CAREFUL * clear;
   }
   return Math.min(along, OUTSIDE);
 }
