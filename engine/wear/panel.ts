@@ -9,7 +9,7 @@ export interface Panel {
   readonly piece: Piece;
   /** `whole`: it lies across the middle of the body. */
   readonly side: Side | 'whole';
-  /** 2 where the cloth is folded double along an edge. */
+  /** Of cloth: two where it is folded double along an edge, and one more where it is lined. */
   readonly layers: number;
 }
 
@@ -29,7 +29,10 @@ export function panelsOf(garment: Garment): readonly Panel[] {
       const folded = piece.edges.some(
         ({ turn, name }) => turn === 'fold' && !middles.has(`${piece.name}/${name}`),
       );
-      const layers = folded ? 2 : 1;
+      const lined =
+        piece.cut.some(({ cloth }) => cloth === 'lining') ||
+        garment.pieces.some(({ name }) => name === `${piece.name} lining`);
+      const layers = (folded ? 2 : 1) + (lined ? 1 : 0);
       if (!middle && !pair) return [{ name: piece.name, piece, side: 'whole', layers }];
       return (['left', 'right'] as const).map((side) => ({ name: piece.name, piece, side, layers }));
     });

@@ -25,6 +25,9 @@ const MARGIN = 20;
 /** How much of the form is drawn above and below the garment, mm. */
 const BEYOND = 90;
 
+/** The form is drawn so far behind where it is, mm, that cloth which lies on it covers it. */
+const BEHIND = 8;
+
 interface Facet {
   readonly depth: number;
   readonly node: Node;
@@ -47,7 +50,7 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: ViewN
     const d = `M${place(a)}L${place(b)}L${place(c)}Z`;
     // The stroke closes the hair between two facets.
     facets.push({
-      depth: (a[2] + b[2] + c[2]) / 3,
+      depth: (a[2] + b[2] + c[2]) / 3 - (fill === skin ? BEHIND : 0),
       node: element('path', { d, fill, stroke: fill, 'stroke-width': '0.4' }),
     });
   };
