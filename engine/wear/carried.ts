@@ -57,7 +57,6 @@ function carry(
   for (let k = 0; k < 3; k++) {
     const p = 3 * (points[mesh.triangles[triangle + k] as number] as number);
     for (let axis = 0; axis < 3; axis++)
-      sums[3 * to + axis] =
-        (sums[3 * to + axis] as number) + (shares[k] as number) * (x[p + axis] as number);
+      sums[3 * to + axis] = (sums[3 * to + axis] as number) + (shares[k] as number) * (x[p + axis] as number);
   }
 }

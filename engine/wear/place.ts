@@ -1,9 +1,11 @@
+import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { distance } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type Crossing, crossingsOf } from './girth-map.ts';
-import { type Panel, panelsOf } from './panel.ts';
+import { edgeOfPanel, type Panel, panelsOf } from './panel.ts';
 import type { Sewn, SewnPanel } from './sewn.ts';
 import { placeOn, type Section, type Stand, sectionAt, shoulderAt } from './stand.ts';
-import { wornSeams } from './worn-seam.ts';
+import { type PanelEdge, wornSeams } from './worn-seam.ts';
 
 /** Cloth is laid so far off the body to begin with, mm. */
 const CLEAR = 6;
@@ -100,6 +102,30 @@ function onLevels(own: readonly Crossing[], x: number, y: number, topY: number, 
   };
 }
 
+/** Two edges are drawn in one place when their ends are nearer to each other than this, mm. */
+const TOGETHER = 5;
+
+/** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
+function drawnTogether(
+  panels: readonly Panel[],
+  one: PanelEdge | undefined,
+  other: PanelEdge | undefined,
+): boolean {
+  const [ends, others] = [one, other].map((ref) => {
+    const panel = ref && panels[ref.panel];
+    const edge = panel && edgeOfPanel(panel, ref.edge);
+    const both = edge ? [edgeStart(edge), edgeEnd(edge)] : [];
+    return ref?.reversed ? both.toReversed() : both;
+  });
+  return (
+    ends?.length === 2 &&
+    ends.every((end, i) => {
+      const there = others?.[i];
+      return there !== undefined && distance(end, there) < TOGETHER;
+    })
+  );
+}
+
 /** A panel that crosses no level goes on from one it is sewn to, where both are drawn in one place. */
 function borrowed(
   known: ReadonlyMap<string, readonly Crossing[]>,
@@ -117,9 +143,7 @@ function borrowed(
         const to = one && panels[one.panel]?.name;
         const from = other && panels[other.panel]?.name;
         const own = from === undefined ? undefined : all.get(from);
-        // A strap is drawn where it lies on its own side; over the shoulder, front and back are drawn apart.
-        if (to === undefined || !own || all.has(to) || a.length > 1 || /shoulder/.test(one?.edge ?? ''))
-          continue;
+        if (to === undefined || !own || all.has(to) || !drawnTogether(panels, one, other)) continue;
         all.set(to, own);
         found = true;
       }

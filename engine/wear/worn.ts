@@ -33,7 +33,7 @@ const REST = 0.01;
  * ... or when five steps bring no more than its weight sinking by this, mm: small folds are still shifting then, and no
  * figure that is told. The force that is left is told too.
  */
-const SINKS = 0.02;
+const SINKS = 0.05;
 
 /** Steps enough for any garment tried, so that the search ends. */
 const MOST_STEPS = 150;
