@@ -65,7 +65,8 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: ViewN
   const torso = form.surface.parts.find(({ name }) => name === 'torso');
   if (torso)
     for (let t = torso.firstTriangle; t < torso.firstTriangle + torso.triangles; t++)
-      put(form.surface.points, cornersOf(form.surface.triangles, t), skin);
+      if (faces(form.surface.points, cornersOf(form.surface.triangles, t), towards))
+        put(form.surface.points, cornersOf(form.surface.triangles, t), skin);
   // Seams lie on the cloth: a little nearer to the eye than it.
   for (const { a } of sewn.seams) {
     const chain = alongChain(sewn, a).map((p) => flat(x, p));
@@ -116,6 +117,24 @@ const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, n
   triangles[3 * t + 2] as number,
 ];
 
+/** Whether a triangle of a surface, its corners seen from outside anticlockwise, is turned to the eye. */
+function faces(
+  points: Float64Array,
+  [a, b, c]: readonly [number, number, number],
+  towards: readonly [number, number],
+): boolean {
+  const [nx, , nz] = normalOf(points, a, b, c);
+  return nx * towards[0] + nz * towards[1] > 0;
+}
+
+/** The direction across a triangle, as long as twice its area. */
+function normalOf(x: Float64Array, a: number, b: number, c: number): readonly [number, number, number] {
+  const [u, v] = [b, c].map((p) =>
+    [0, 1, 2].map((k) => (x[3 * p + k] as number) - (x[3 * a + k] as number)),
+  ) as [[number, number, number], [number, number, number]];
+  return [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
+}
+
 /** A tint darkened where the cloth turns away from the eye. */
 function shaded(
   x: Float64Array,
@@ -124,16 +143,7 @@ function shaded(
   towards: readonly [number, number],
   tint: string,
 ): string {
-  const [a, b, c] = cornersOf(triangles, t).map((p) => x.subarray(3 * p, 3 * p + 3)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
-  const u = [0, 1, 2].map((k) => (b[k] as number) - (a[k] as number)) as [number, number, number];
-  const v = [0, 1, 2].map((k) => (c[k] as number) - (a[k] as number)) as [number, number, number];
-  const nx = u[1] * v[2] - u[2] * v[1];
-  const ny = u[2] * v[0] - u[0] * v[2];
-  const nz = u[0] * v[1] - u[1] * v[0];
+  const [nx, ny, nz] = normalOf(x, ...cornersOf(triangles, t));
   const facing = Math.abs(nx * towards[0] + nz * towards[1]) / (Math.hypot(nx, ny, nz) || 1);
   const light = 0.72 + 0.28 * facing;
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(tint.slice(at, at + 2), 16) * light));

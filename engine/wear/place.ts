@@ -74,7 +74,8 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
 export function notWorn(garment: Garment): readonly string[] {
   const panels = panelsOf(garment);
   const known = borrowed(crossingsOf(garment), panels, wornSeams(garment, panels));
-  const unplaced = panels.filter(({ name, piece }) => !known.has(name) || piece.oneOf);
+  const hangs = [...known.values()].some(([first]) => first?.level === 'bust');
+  const unplaced = panels.filter(({ name, piece }) => !hangs || !known.has(name) || piece.oneOf);
   return [...new Set(unplaced.map(({ name }) => name))];
 }
 
@@ -102,8 +103,8 @@ function onLevels(own: readonly Crossing[], x: number, y: number, topY: number, 
   };
 }
 
-/** Two edges are drawn in one place when their ends are nearer to each other than this, mm. */
-const TOGETHER = 5;
+/** Two edges are drawn in one place when their ends are nearer to each other than this, mm: a strap may be turned a little. */
+const TOGETHER = 30;
 
 /** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
 function drawnTogether(
