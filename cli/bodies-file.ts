@@ -2,10 +2,10 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { parse } from 'csv-parse';
 import { isCsv } from './csv.ts';
+import { longestLine } from './json-line.ts';
 import { type Line, lines } from './lines.ts';
 import { type CsvSettings, csvSettings, headOf, rowOf, twiceNamed } from './table-file.ts';
 import { type Unusable, unusable } from './unusable.ts';
-import { longestLine } from './walk-line.ts';
 import { reason } from './write-files.ts';
 
 /** The size of a file of bodies, bytes; 0 where it tells none, as a pipe does. */

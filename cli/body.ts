@@ -4,6 +4,7 @@ import { readBody } from '../engine/body/read.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { bodyResult, bodyTable } from './body-table.ts';
+import { type FormOptions, sayForm } from './form.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
 import { readBodyFile } from './read-body.ts';
 import { type Reader, readerOf, unitsOption, unitsWritten } from './reader.ts';
@@ -18,6 +19,8 @@ import { json } from './walk-result.ts';
 interface BodyOptions extends Partial<SensitivityOptions> {
   readonly sensitivity?: true;
   readonly reconcile?: true;
+  readonly form?: true;
+  readonly out?: string;
   readonly units?: Unit;
 }
 
@@ -36,20 +39,27 @@ export const bodyCommand = (session: Session, finish: (code: ExitCode) => void):
       '--sensitivity',
       'show instead how far the garment moves with each measurement, and which to take again',
     )
+    .option(
+      '--form',
+      'show instead the body as a closed form on which tapes give back the measurements, and write it into --out, drawn with its tapes; --set chooses its posture, such as --set backHollow=40',
+    )
+    .option('--out <folder>', 'where --form writes its files; made if it is not there')
     .option('--garment <garment>', 'the garment for --sensitivity (see “bodkin list”)')
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(unitsOption())
     .addOption(jsonOption())
     .action(async (file: string, options: BodyOptions) => {
-      const asked = sensitivityAsked(options);
+      const form = formAsked(options);
+      const asked = form ? undefined : sensitivityAsked(options);
       const data = await readBodyFile(file);
       const reader = readerOf(session, options.units, data);
       const read = readBody(options.reconcile ? toReconcile(data) : data);
       if (!read.ok) throw new Unusable(read.issues, reader.units);
       // Measurements are shown as they are written.
       const own = { ...reader, units: options.units ?? unitsWritten(data) ?? reader.units };
-      if (asked) await saySensitivity(session, read.value, asked, read.issues, reader);
+      if (form) await sayForm(session, read.value, form, read.issues, own);
+      else if (asked) await saySensitivity(session, read.value, asked, read.issues, reader);
       else await sayBody(session, read.value, read.issues, options, own);
       finish(0);
     });
@@ -97,4 +107,33 @@ function sensitivityAsked({
       'Say which garment the measurements are for, such as --garment dress.',
     );
   return { ...rest, garment };
+}
+
+/** What `--form` is to be written with, if it is asked for. */
+function formAsked({
+  form,
+  out,
+  set,
+  json,
+  sensitivity,
+  garment,
+  styling,
+}: BodyOptions): FormOptions | undefined {
+  if (!form) {
+    if (out === undefined) return undefined;
+    throw unusable(
+      'form-not-asked',
+      '--out',
+      'A folder is only written to with --form: add it, or leave the folder out.',
+    );
+  }
+  if (sensitivity || garment !== undefined || styling !== undefined)
+    throw unusable(
+      'form-not-asked',
+      '--form',
+      'Ask for the form alone, without a garment, its styling or --sensitivity.',
+    );
+  if (out === undefined)
+    throw unusable('option-missing', '--out', 'A form needs --out DIR, the folder it is written into.');
+  return { out, ...(set ? { set } : {}), ...(json ? { json: true } : {}) };
 }

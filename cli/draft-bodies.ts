@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
-import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Result } from '../engine/issue.ts';
-import { provenSheet } from '../engine/proven-sheet.ts';
+import type { Also } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
+import { bodyFiles, namedBody } from './body-files.ts';
 import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
@@ -13,7 +13,7 @@ import type { ExitCode, Session } from './session.ts';
 import { type Column, table } from './table.ts';
 import { unusable } from './unusable.ts';
 import { readLine } from './walk-line.ts';
-import { issuesResult, json, walkResult } from './walk-result.ts';
+import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
 /** What became of one body of a file. */
@@ -40,7 +40,15 @@ export async function draftBodies(
   session: Session,
   { draft, styling, date }: AskedGarment,
   file: string,
-  { out, json: asJson }: { readonly out: string; readonly json?: true | undefined },
+  {
+    out,
+    also,
+    json: asJson,
+  }: {
+    readonly out: string;
+    readonly also?: readonly Also[] | undefined;
+    readonly json?: true | undefined;
+  },
 ): Promise<ExitCode> {
   const size = await sizeOf(file);
   const bar = progress(session, 'drafting');
@@ -51,9 +59,10 @@ export async function draftBodies(
       const { id, body, issue } = readLine(line.number, line.text);
       const made = issue
         ? { ok: false as const, issues: [issue] }
-        : evaluate(draft, named(body, id), styling);
+        : evaluate(draft, namedBody(body, id), styling);
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      const ok = made.ok && folder !== undefined && (await written(join(out, folder), made.value, date));
+      const ok =
+        made.ok && folder !== undefined && (await written(join(out, folder), made.value, date, also));
       all.push({ id, folder, made, ok });
       bar.reached(size > 0 ? line.end / size : 0);
     }
@@ -76,15 +85,15 @@ export async function draftBodies(
   return all.some(({ made }) => !made.ok) ? 2 : all.some(({ ok }) => !ok) ? 1 : 0;
 }
 
-/** A body without a name is called by what the file calls it. */
-const named = (body: unknown, id: string | number): unknown =>
-  typeof body === 'object' && body !== null && !Array.isArray(body) ? { name: String(id), ...body } : body;
-
 /** Pieces, sheet and report of one body, as for a body alone; whether what was written is true. */
-async function written(folder: string, made: Evaluation, date: string | undefined): Promise<boolean> {
-  const { sheet, pieces, report } = provenSheet(made, { date, notches: notchesOf(made.styling) });
-  const result = json(walkResult(report, made));
-  await writeFiles(folder, new Map([...pieces(), ['sheet.svg', sheet], ['report.json', result]]));
+async function written(
+  folder: string,
+  made: Evaluation,
+  date: string | undefined,
+  also: readonly Also[] | undefined,
+): Promise<boolean> {
+  const { report, reportFile, drawings, cuttingFiles } = bodyFiles(made, date);
+  await writeFiles(folder, new Map([...drawings(), ...cuttingFiles(also), ...reportFile()]));
   return report.ok;
 }
 

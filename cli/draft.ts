@@ -1,12 +1,14 @@
 import { Command, Option } from 'commander';
 import { type EarlierOutlines, earlierOutlines } from '../engine/comparison/earlier-outlines.ts';
 import { draftedNow } from '../engine/comparison/known-draft.ts';
+import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { answer } from './answer.ts';
 import { draftBodies } from './draft-bodies.ts';
 import {
@@ -37,6 +39,7 @@ interface DraftOptions extends GarmentOptions {
   readonly steps?: true;
   readonly why?: string;
   readonly before?: string;
+  readonly also?: readonly Also[];
 }
 
 /** `bodkin draft`: pieces, sheet and report for one body, written whole or not at all. */
@@ -53,6 +56,7 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
         ).conflicts(['body', 'steps', 'why', 'before']),
       )
       .requiredOption('--out <folder>', 'where to write; made if it is not there')
+      .addOption(alsoOption())
       .addOption(dateOption())
       .option('--steps', 'print the construction, step by step, with the numbers of this body')
       .option('--why <step>', 'print what the step of this title rests on, down to the tape measure')
@@ -71,21 +75,21 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const { garment, styling, reader } = drafted;
   const { units } = reader;
   const earlier = await outlinesBefore(options.before, drafted);
+  const print = { date: asked.date, units, notches: notchesOf(styling) };
   const {
     sheet,
     pieces: svgs,
     report,
-  } = provenSheet(drafted, {
-    date: asked.date,
-    units,
-    notches: notchesOf(styling),
-    ...(earlier && { earlier: earlier.outlines.on }),
-  });
+  } = provenSheet(drafted, { ...print, ...(earlier && { earlier: earlier.outlines.on }) });
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, drafted);
   const pieces = svgs();
-  await writeFiles(options.out, new Map([...pieces, ['sheet.svg', sheet], ['report.json', json(walked)]]));
-  const left = await earlierPieces(options.out, pieces.keys());
+  const also = alsoWritten(options.also, 'cutting', (flavour) => cuttingFile(drafted, flavour, print));
+  await writeFiles(
+    options.out,
+    new Map([...pieces, ...also, ['sheet.svg', sheet], ['report.json', json(walked)]]),
+  );
+  const left = await earlierPieces(options.out, [...pieces.keys(), ...also.keys()]);
   if (!options.json) {
     const known = { ...drafted, choices: asked.draft.choices, units };
     if (options.steps) await say(session, construction(garment, reader));
@@ -96,12 +100,16 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     reader,
     result: (): DraftedResult => ({
       ...walked,
+      ...alsoResult(also),
       ...(options.steps ? { steps: stepsResult(garment.steps) } : {}),
       ...(options.why === undefined ? {} : { why: reasons.map(reasonResult) }),
     }),
     words: async () => {
       await say(session, summary({ ...drafted, report }, reader));
-      tell(session, `wrote ${pieces.size} pieces, sheet.svg and report.json into ${options.out}\n`);
+      tell(
+        session,
+        `wrote ${pieces.size} pieces${alsoWords(also)}, sheet.svg and report.json into ${options.out}\n`,
+      );
     },
     remarks: [
       ...(earlier ? [drawnWords(earlier.outlines)] : []),

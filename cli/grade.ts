@@ -1,5 +1,6 @@
 import { styleText } from 'node:util';
 import { Command, Option } from 'commander';
+import { gradedCuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
@@ -8,6 +9,7 @@ import { nestSheets } from '../engine/grading/nest/nest-papers.ts';
 import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { gradeFiles, gradeResult } from './grade-files.ts';
@@ -21,7 +23,7 @@ import { readerOf } from './reader.ts';
 import { tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { Unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { used } from './used.ts';
 import { json } from './walk-result.ts';
 import { wrapped } from './wrap.ts';
@@ -34,6 +36,7 @@ interface GradeOptions {
   readonly out?: string;
   readonly pdf?: true;
   readonly nearest?: string;
+  readonly also?: readonly Also[];
   readonly styling?: string;
   readonly set?: readonly string[];
   readonly json?: true;
@@ -62,12 +65,15 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
         'measurements, YAML or JSON: say instead which size is nearest to her, what it is off, and which alterations bring it home',
       ).conflicts('out'),
     )
+    .addOption(alsoOption().conflicts('nearest'))
     .addOption(stylingOption())
     .addOption(setOption())
     .addOption(jsonOption())
     .action(async (name: string, options: GradeOptions) => finish(await grade(session, name, options)));
 
 async function grade(session: Session, name: string, options: GradeOptions): Promise<ExitCode> {
+  if (options.also && options.out === undefined)
+    throw unusable('option-missing', '--out', 'Say where cutting files go: --out FOLDER.');
   const { draft, styling } = await askedGarment(session, name, options);
   const read = await readChartFile(options.sizes, draft, options.units);
   if (options.nearest !== undefined)
@@ -98,23 +104,26 @@ async function show(
   session: Session,
   graded: Grade,
   read: readonly Issue[],
-  { out, pdf, json: asJson }: GradeOptions,
+  { out, pdf, also, json: asJson }: GradeOptions,
 ): Promise<ExitCode> {
   const reader = readerOf(session, undefined, graded.sizes[0]?.of.body);
+  const cutting = alsoWritten(also, 'grade', (flavour) => gradedCuttingFile(graded.sizes, flavour));
   if (out !== undefined)
     await writeFiles(
       out,
       new Map<string, string | Uint8Array>([
         ...gradeFiles(graded),
+        ...cutting,
         ...(pdf ? await layeredNests(graded) : []),
       ]),
     );
-  if (asJson) await session.write(json(gradeResult(graded)));
+  if (asJson) await session.write(json({ ...gradeResult(graded), ...alsoResult(cutting) }));
   else {
     await session.write(
       gradeHeading(session, graded) + wrapped(plain(gradeTable(graded, reader)), session.columns),
     );
-    if (out !== undefined) tell(session, `wrote nests, grade tables and grade.json into ${out}\n`);
+    if (out !== undefined)
+      tell(session, `wrote nests, grade tables${alsoWords(cutting)} and grade.json into ${out}\n`);
   }
   sayIssues(session, [...read, ...graded.issues], reader.units);
   return graded.ok ? 0 : 1;

@@ -1,10 +1,15 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
+import type { Report } from '../engine/checks/report.ts';
+import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
+import type { Issue } from '../engine/issue.ts';
+import { pdfFaults } from '../engine/proven-pdf.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { printPages } from '../engine/render/tiles/print-pages.ts';
+import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { answer } from './answer.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
@@ -18,15 +23,16 @@ import { writeFiles } from './write-files.ts';
 interface PrintCommandOptions extends GarmentOptions {
   readonly paper: string;
   readonly out: string;
+  readonly also?: readonly Also[];
 }
 
 const help = `
 The PDF is drawn at 1:1. Print it at 100 %, “actual size”, never fitted to the page.
 
-On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with the map of the tiles, a 50-mm and a 2-in test square, and the pieces to cut. Cut each tile along its dotted line on the left and at the top, lay it over the strip of the tile before it so that the crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or a projector is printed whole. A projector’s page has a grid of 50-mm squares to set the projector by, or of 2-in squares for inches.
+On sheets the pattern is cut into tiles, named by row and column (B3), behind a first page with the map of the tiles, a 50-mm and a 2-in test square, and the pieces to cut. Cut each tile along its dotted line on the left and at the top, lay it over the strip of the tile before it so that the crossing marks meet, and glue. Tiles without any line are left out. What fits on one sheet, a roll or a projector is printed whole. A roll has marks every 500 mm at its edges, or every 20 in, to measure its length by. A projector’s page has a grid of 50-mm squares to set the projector by, or of 2-in squares for inches.
 
   bodkin print dress --body leading-lady.yaml --paper a4 --out dress.pdf
-  bodkin print dress --body leading-lady.yaml --paper roll:914 --out plotter.pdf`;
+  bodkin print dress --body leading-lady.yaml --paper roll:914 --out plotter.pdf --also dxf`;
 
 /** `bodkin print`: a garment for one body as a PDF, written whole or not at all. */
 export const printCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
@@ -37,6 +43,7 @@ export const printCommand = (session: Session, finish: (code: ExitCode) => void)
       .requiredOption('--body <file>', 'measurements, YAML or JSON')
       .requiredOption('--paper <paper>', paperWords)
       .requiredOption('--out <file>', 'the PDF to write; its folder is made if it is not there')
+      .addOption(alsoOption())
       .addOption(dateOption()),
   )
     .addHelpText('after', help)
@@ -50,18 +57,28 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const drafted = await draftedGarment(session, garmentAsked, asked);
   const { garment, cutLines, styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
-  const { report } = provenSheet(drafted, options);
   const printed = used(printPages(garment, cutLines, paper, options), reader.units);
   const title = `${garment.name} for ${garment.body}`;
   const pdf = await pdfOf(printed.pages, title, await readFonts());
-  await writeFiles(dirname(asked.out), new Map([[basename(asked.out), pdf]]));
+  const report = withIssues(provenSheet(drafted, options).report, pdfFaults(drafted, pdf));
+  const file = basename(asked.out);
+  const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>
+    cuttingFile(drafted, flavour, options),
+  );
+  await writeFiles(dirname(asked.out), new Map<string, string | Uint8Array>([[file, pdf], ...also]));
   return answer(session, asked.json, {
     report,
     reader,
-    result: () => printResult(report, paper, printed),
+    result: () => ({ ...printResult(report, paper, printed), ...alsoResult(also) }),
     words: async () => {
       await say(session, printSummary(paper, printed, reader));
-      tell(session, `wrote ${asked.out}\n`);
+      tell(session, `wrote ${asked.out}${alsoWords(also)}\n`);
     },
   });
 }
+
+const withIssues = (report: Report, issues: readonly Issue[]): Report => ({
+  ...report,
+  ok: report.ok && issues.length === 0,
+  issues: [...report.issues, ...issues],
+});

@@ -10,6 +10,9 @@ import { gradeCommand } from './grade.ts';
 import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
+import { collectCommand } from './orders/collect.ts';
+import { sendCommand } from './orders/send.ts';
+import { workCommand } from './orders/work.ts';
 import { withOwnDrafts } from './own-draft.ts';
 import { printCommand } from './print.ts';
 import { proveCommand } from './prove.ts';
@@ -89,6 +92,9 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
     proveCommand,
     alterCommand,
     layCommand,
+    sendCommand,
+    workCommand,
+    collectCommand,
     bodyCommand,
     listCommand,
     explainCommand,

@@ -2,6 +2,7 @@ import { garments } from '../drafts/garments.ts';
 import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import type { AskedGarment } from './drafted-garment.ts';
+import { inBatches, inOrder } from './in-order.ts';
 import type { Line } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -41,26 +42,15 @@ export async function walkBodies(
     pool ? pool.work(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock, lengths));
   let gravest: ExitCode = 0;
   let walkedAny = false;
-  const onTheirWay: { readonly end: number; readonly walked: Promise<readonly WalkedLine[]> }[] = [];
-  const printFirst = async (): Promise<void> => {
-    const first = onTheirWay.shift();
-    if (!first) return;
-    const walked = await first.walked;
-    for (const { code } of walked) if (code > gravest) gravest = code;
-    await session.write(walked.map(({ text }) => text).join(''));
-    bar.reached(size > 0 ? first.end / size : 0);
-  };
   try {
-    for await (const batch of batches(file)) {
-      if (!session.isRead()) break;
+    const batches = inBatches(bodyLines(file), batchSize);
+    for await (const { item, answer } of inOrder(batches, walk, workers * batchesEach)) {
       walkedAny = true;
-      const walked = walk(batch);
-      // A failure is met when its turn to be printed comes, not before.
-      walked.catch(() => undefined);
-      onTheirWay.push({ end: batch.at(-1)?.end ?? 0, walked });
-      if (onTheirWay.length >= workers * batchesEach) await printFirst();
+      if (!session.isRead()) break;
+      for (const { code } of answer) if (code > gravest) gravest = code;
+      await session.write(answer.map(({ text }) => text).join(''));
+      bar.reached(size > 0 ? (item.at(-1)?.end ?? 0) / size : 0);
     }
-    while (onTheirWay.length > 0 && session.isRead()) await printFirst();
     if (!walkedAny)
       throw unusable(
         'no-measurements',
@@ -72,15 +62,4 @@ export async function walkBodies(
     await pool?.stop();
   }
   return gravest;
-}
-
-async function* batches(file: string): AsyncGenerator<readonly Line[]> {
-  let batch: Line[] = [];
-  for await (const line of bodyLines(file)) {
-    batch.push(line);
-    if (batch.length < batchSize) continue;
-    yield batch;
-    batch = [];
-  }
-  if (batch.length > 0) yield batch;
 }

@@ -1,9 +1,9 @@
+import type { Report } from '../engine/checks/report.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
-import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import { withoutMark } from './read-data.ts';
+import { readJsonLine } from './json-line.ts';
 import type { WalkedLineResult } from './results/report.ts';
 import type { ExitCode } from './session.ts';
 import { issuesResult } from './walk-result.ts';
@@ -22,9 +22,6 @@ const gravestFirst = (issues: readonly Issue[]): readonly Issue[] =>
   (['error', 'warning', 'note'] as const).flatMap((severity) =>
     issues.filter((issue) => issue.severity === severity),
   );
-
-/** A line longer than this (bytes) holds no set of measurements. */
-export const longestLine = 100_000;
 
 /**
  * Drafts and checks the body of one line. A line that cannot be read, or a body that cannot be drafted, gives a
@@ -54,22 +51,26 @@ function answer(
   lengths = false,
 ): WalkedLine {
   const report = evaluated.ok ? evaluated.value.report : undefined;
-  const ok = report?.ok ?? false;
   const result: WalkedLineResult = {
     id,
-    ok,
-    issues: issuesResult(gravestFirst(evaluated.issues).slice(0, mostIssues)),
-    issuesLeftOut: Math.max(0, evaluated.issues.length - mostIssues),
-    worst: {
-      seam: largest(report?.seams.map((seam) => seam.mismatch)),
-      join: largest(report?.joins.map((join) => join.angle)),
-      girth: largest(report?.girths.map((girth) => girth.error)),
-    },
+    ...verdict(report, evaluated.issues),
     milliseconds: Math.round(milliseconds * 100) / 100,
     ...(lengths && lengthsOf(evaluated.ok ? evaluated.value : undefined)),
   };
-  return { text: `${JSON.stringify(result)}\n`, code: report ? (ok ? 0 : 1) : 2 };
+  return { text: `${JSON.stringify(result)}\n`, code: report ? (report.ok ? 0 : 1) : 2 };
 }
+
+/** How a body came out, in a few figures; without a report nothing was drafted. */
+export const verdict = (report: Report | undefined, issues: readonly Issue[]) => ({
+  ok: report?.ok ?? false,
+  issues: issuesResult(gravestFirst(issues).slice(0, mostIssues)),
+  issuesLeftOut: Math.max(0, issues.length - mostIssues),
+  worst: {
+    seam: largest(report?.seams.map((seam) => seam.mismatch)),
+    join: largest(report?.joins.map((join) => join.angle)),
+    girth: largest(report?.girths.map((girth) => girth.error)),
+  },
+});
 
 /** Finished girths by level, and the length of every edge by piece, mm; nothing in them where nothing was drafted. */
 const lengthsOf = (made: Evaluation | undefined) => ({
@@ -88,7 +89,7 @@ const lengthsOf = (made: Evaluation | undefined) => ({
 const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
 
 /** A fault of the program on one body must not take the results of all others with it. */
-function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluation> {
+export function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluation> {
   try {
     return evaluate(draft, body, styling);
   } catch (error) {
@@ -96,7 +97,7 @@ function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluati
   }
 }
 
-const programFault = (error: unknown): Issue => ({
+export const programFault = (error: unknown): Issue => ({
   code: 'program-fault',
   severity: 'error',
   path: '',
@@ -108,44 +109,13 @@ export function readLine(
   number: number,
   text: string | undefined,
 ): { readonly id: string | number; readonly body?: unknown; readonly issue?: Issue } {
-  const refuse = (code: IssueCode, message: string) => ({
-    id: number,
-    issue: { code, severity: 'error', path: `line ${number}`, message } as const,
-  });
-  if (text === undefined)
-    return refuse('line-too-long', `Line ${number} is longer than any set of measurements.`);
-  let data: unknown;
-  try {
-    data = JSON.parse(withoutMark(text));
-  } catch {
-    return refuse('not-json', `Line ${number} is not JSON.`);
-  }
-  if (keysWritten(text) > keysIn(data))
-    return refuse(
-      'said-twice',
-      `Line ${number} says something twice: each measurement may stand in it once.`,
-    );
+  const read = readJsonLine(number, text);
+  if (read.issue) return { id: number, issue: read.issue };
+  const { data } = read;
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return { id: number, body: data };
   const { id, ...body } = data as Record<string, unknown>;
   const own = [id, body.name].find((word) => typeof word === 'string' || typeof word === 'number');
   return { id: typeof own === 'string' || typeof own === 'number' ? own : number, body };
-}
-
-/** The keys of objects as they are written: texts with a colon behind them. */
-const keysWritten = (text: string): number =>
-  [...text.matchAll(/"(?:[^"\\]|\\.)*"(\s*:)?/g)].filter(([, colon]) => colon !== undefined).length;
-
-/** The keys of objects that are left when a text was read: of two alike only the last. However deep, no call is within another. */
-function keysIn(data: unknown): number {
-  let count = 0;
-  const waiting = [data];
-  while (waiting.length > 0) {
-    const next = waiting.pop();
-    if (typeof next !== 'object' || next === null) continue;
-    if (!Array.isArray(next)) count += Object.keys(next).length;
-    for (const value of Object.values(next)) waiting.push(value);
-  }
-  return count;
 }
 
 /** The largest in size, or null when there is nothing to compare. */

@@ -11,15 +11,29 @@ import type { WorkerTask } from './workers.ts';
 const task: WorkerTask = workerData;
 const work = await workOf(task);
 
+/** Batches are answered in the order in which they came, though some work waits for files. */
+let turn = Promise.resolve();
 parentPort?.on('message', (batch: readonly unknown[]) => {
-  parentPort?.postMessage(batch.map(work));
+  turn = turn.then(async () => {
+    const answers: unknown[] = [];
+    for (const item of batch) answers.push(await work(item));
+    parentPort?.postMessage(answers);
+  });
 });
 
 async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
-  if (task.does === 'walk') {
-    const draft = findGarment(garments, task.garment);
-    return (line) => walkLine(draft, task.styling, line as Line, () => performance.now(), task.lengths);
+  switch (task.does) {
+    case 'walk': {
+      const draft = findGarment(garments, task.garment);
+      return (line) => walkLine(draft, task.styling, line as Line, () => performance.now(), task.lengths);
+    }
+    case 'prove': {
+      const draft = task.file === undefined ? findGarment(garments, task.garment) : await ownDraft(task.file);
+      return (trial) => verdictOf(draft, trial as TrialCase);
+    }
+    case 'orders': {
+      const { answerLine } = await import('./orders/answer.ts');
+      return (line) => answerLine(line as Line);
+    }
   }
-  const draft = task.file === undefined ? findGarment(garments, task.garment) : await ownDraft(task.file);
-  return (trial) => verdictOf(draft, trial as TrialCase);
 }

@@ -10,7 +10,8 @@ export type WorkerTask =
       /** Whether girths and lengths of edges are told too. */
       readonly lengths: boolean;
     }
-  | { readonly does: 'prove'; readonly garment: string; readonly file: string | undefined };
+  | { readonly does: 'prove'; readonly garment: string; readonly file: string | undefined }
+  | { readonly does: 'orders' };
 
 /** Workers that work through batches, each on a thread of its own. */
 export interface WorkerPool<Item, Answer> {
@@ -21,20 +22,22 @@ export interface WorkerPool<Item, Answer> {
 /**
  * Starts `count` workers. Batches go round among them; a worker takes its batches one after another. Where a worker dies,
  * `told` hears of it and another takes its place: the items on their way are worked on once more, one by one, so that only
- * one over which that one dies too is answered as the program's fault.
+ * one over which that one dies too is answered as the program's fault. A worker that does not answer a batch within `patience`
+ * milliseconds is taken for dead.
  */
 export function startWorkers<Item, Answer>(
   count: number,
   task: WorkerTask,
   told: (words: string) => void,
   faultOf: (item: Item, error: unknown) => Answer,
+  patience?: number,
 ): WorkerPool<Item, Answer> {
   type Pool = WorkerPool<Item, Answer>;
-  const members: Pool[] = Array.from({ length: count }, () => startWorker(task));
+  const members: Pool[] = Array.from({ length: count }, () => startWorker(task, patience));
   let next = 0;
   let stopped = false;
   const replaced = (at: number, dead: Pool): Pool => {
-    if (members[at] === dead) members[at] = startWorker(task);
+    if (members[at] === dead) members[at] = startWorker(task, patience);
     return members[at] as Pool;
   };
   return {
@@ -53,7 +56,7 @@ export function startWorkers<Item, Answer>(
             answers.push(...(await other.work([item])));
           } catch (again) {
             answers.push(faultOf(item, again));
-            members[at] = startWorker(task);
+            members[at] = startWorker(task, patience);
           }
         }
         return answers;
@@ -66,15 +69,28 @@ export function startWorkers<Item, Answer>(
   };
 }
 
-function startWorker<Item, Answer>(task: WorkerTask): WorkerPool<Item, Answer> {
+function startWorker<Item, Answer>(task: WorkerTask, patience: number | undefined): WorkerPool<Item, Answer> {
   const worker = new Worker(new URL('./worker.mjs', import.meta.url), { workerData: task });
   const waiting: {
     readonly resolve: (answers: readonly Answer[]) => void;
     readonly reject: (error: unknown) => void;
   }[] = [];
-  worker.on('message', (answers: readonly Answer[]) => waiting.shift()?.resolve(answers));
+  let alarm: NodeJS.Timeout | undefined;
+  const listen = (): void => {
+    clearTimeout(alarm);
+    if (patience === undefined || waiting.length === 0) return;
+    alarm = setTimeout(() => {
+      died(new Error(`it took longer than ${patience / 1000} seconds`));
+      void worker.terminate();
+    }, patience);
+  };
+  worker.on('message', (answers: readonly Answer[]) => {
+    waiting.shift()?.resolve(answers);
+    listen();
+  });
   let failure: unknown;
   const died = (error: unknown): void => {
+    clearTimeout(alarm);
     failure ??= error;
     for (const { reject } of waiting.splice(0)) reject(failure);
   };
@@ -85,6 +101,7 @@ function startWorker<Item, Answer>(task: WorkerTask): WorkerPool<Item, Answer> {
       new Promise((resolve, reject) => {
         if (failure !== undefined) return reject(failure);
         waiting.push({ resolve, reject });
+        if (waiting.length === 1) listen();
         worker.postMessage(batch);
       }),
     stop: async () => {

@@ -15,7 +15,7 @@ import { type ByGore, byGore } from './skirt/by-gore.ts';
 import { skirtChoices } from './skirt/choices.ts';
 import { drawSkirt } from './skirt/draft.ts';
 import { waistSewing } from './skirt/sewing.ts';
-import { waistSeams } from './skirt/skirt-seams.ts';
+import { waistJoin, waistSeams } from './skirt/skirt-seams.ts';
 import { sleeveChoices } from './sleeve/choices.ts';
 import { drawSleeve } from './sleeve/sleeve.ts';
 import { planWholeBodice, type WholeBodice, wholeBodiceChoices } from './whole-bodice.ts';
@@ -61,7 +61,12 @@ export const dress: Draft<StylingOf<typeof dressChoices>> = {
           if (!skirt.ok) return skirt;
           const dress = inOrder(together(above, skirt.value));
           const sewing = stagesTogether([dress.sewing ?? {}, waistSewing(styling)]);
-          const joined = { ...dress, seams: [...dress.seams, ...waistSeams], sewing };
+          const joined = {
+            ...dress,
+            seams: [...dress.seams, ...waistSeams],
+            joins: [...dress.joins, waistJoin],
+            sewing,
+          };
           return { ok: true, value: openDress(table, joined), issues: [] };
         };
       }),

@@ -8,6 +8,7 @@
  * | read and complete measurements | `readBody` |
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
+ * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile` |
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSize`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
@@ -31,6 +32,8 @@ export { endOf, SketchBuilder, scalarOf, startOf, xOf, yOf } from '../engine/con
 export type { Solution } from '../engine/constraints/solution.ts';
 export { type Solver, solve } from '../engine/constraints/solve.ts';
 export * from '../engine/constraints/statements.ts';
+export { cuttingFile, gradedCuttingFile } from '../engine/cutting-file/cutting-file.ts';
+export type { Flavour } from '../engine/cutting-file/flavour.ts';
 export { DraftMistake } from '../engine/draft-mistake.ts';
 export { type Evaluation, evaluate } from '../engine/evaluate.ts';
 export type { ExcludedRelation } from '../engine/excluded-relation.ts';

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { measurementNames } from '../../engine/body/body.ts';
+import { cuttingFiles } from './made.ts';
 import type { Printed } from './printed.ts';
 import { report } from './report.ts';
 
@@ -63,11 +64,13 @@ const reason: z.ZodType<ReasonResult> = z
 
 /** What `bodkin draft` prints: the report, and with --steps and --why the construction. */
 export const drafted = report.extend({
+  cuttingFiles,
   steps: z.array(step).optional().describe('With --steps.'),
   why: z.array(reason).optional().describe('With --why: each step of that title.'),
 });
 
 export type DraftedResult = Printed<typeof report> & {
+  readonly cuttingFiles?: readonly string[];
   readonly steps?: readonly StepResult[];
   readonly why?: readonly ReasonResult[];
 };

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { fittedSeams, plainChangeNames } from '../../engine/body/fitting.ts';
 import { issues } from './issue.ts';
+import { cuttingFiles } from './made.ts';
 import type { Printed } from './printed.ts';
 
 const lengths = z.array(z.number()).describe('One a size.');
@@ -69,6 +70,7 @@ export const graded = z.strictObject({
       issues,
     }),
   ),
+  cuttingFiles,
   axes: z.array(
     z.strictObject({
       along: z.enum(['sizes', 'cups']),

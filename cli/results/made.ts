@@ -2,6 +2,9 @@ import * as z from 'zod';
 import { issues } from './issue.ts';
 import type { Printed } from './printed.ts';
 
+/** What `--also` wrote. */
+export const cuttingFiles = z.array(z.string()).optional().describe('With --also: the cutting files.');
+
 const made = { ok: z.boolean(), garment: z.string(), body: z.string() };
 
 /** What `bodkin print` prints. */
@@ -14,6 +17,7 @@ export const printed = z.strictObject({
   rows: z.int(),
   leftOut: z.int().describe('Tiles without any line.'),
   fewestByArea: z.int().describe('So many sheets the area alone would need.'),
+  cuttingFiles,
   issues,
 });
 

@@ -3,11 +3,13 @@ import { altered } from './alter.ts';
 import { completed, sensitivity } from './body.ts';
 import { drafted } from './construction.ts';
 import { draftedBodies } from './drafted-bodies.ts';
+import { formed } from './form.ts';
 import { graded, nearest } from './grade.ts';
 import { refusal } from './issue.ts';
 import { laid, laidShapes } from './lay.ts';
 import { explained, garments } from './listed.ts';
 import { printed, written } from './made.ts';
+import { collected, order, orderAnswer, orderResult, sent, workedOff } from './orders.ts';
 import { proof } from './proof.ts';
 import { report, walkedLine } from './report.ts';
 import { walked } from './walked.ts';
@@ -21,6 +23,10 @@ const results = {
   walk: ['What “bodkin walk --json” prints', z.union([walked, refusal])],
   'walk-line': ['What “bodkin walk --bodies” prints on each line', walkedLine],
   body: ['What “bodkin body --json” prints', z.union([completed, refusal])],
+  form: [
+    'What “bodkin body --form --json” prints; form.json holds the first of these',
+    z.union([formed, refusal]),
+  ],
   sensitivity: ['What “bodkin body --sensitivity --json” prints', z.union([sensitivity, refusal])],
   alter: [
     'What “bodkin alter --json” prints; its report.json holds the first of these',
@@ -36,6 +42,12 @@ const results = {
     'What “bodkin grade --json” prints, and with --nearest; grade.json holds the first of these',
     z.union([graded, nearest, refusal]),
   ],
+  order: ['What a line of orders says, as “bodkin send” and “bodkin work” take it', order],
+  'order-answer': ['What “bodkin work” prints on each line as a filter', orderAnswer],
+  'order-result': ['What results.ndjson of “bodkin collect” says on each line', orderResult],
+  send: ['What “bodkin send --json” prints', z.union([sent, refusal])],
+  work: ['What “bodkin work --store --json” prints', z.union([workedOff, refusal])],
+  collect: ['What “bodkin collect --json” prints', z.union([collected, refusal])],
   list: ['What “bodkin list --json” prints', z.union([garments, refusal])],
   explain: ['What “bodkin explain --json” prints', z.union([explained, refusal])],
   refusal: ['What every command prints with --json when its input cannot be used', refusal],

@@ -8,6 +8,7 @@ import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
+import { runsOverShoulder } from './shoulder-line.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the back's lines in the sketch, each along its panel's outline. */
@@ -43,6 +44,11 @@ export function planBack(
   const princess = planPrincess(sketch, lines, levels, centreDown);
   if (lines.style.princess.back === 'armhole')
     runsOn(sketch, 'back', armhole, { centre: princess.centrePrincess[0], side: princess.sidePrincess[2] });
+  if (lines.style.princess.back === 'shoulder')
+    runsOverShoulder(sketch, 'back', lines.back, {
+      centre: princess.centrePrincess[0],
+      side: princess.sidePrincess[2],
+    });
   const sideWaist = sketch.curve('side back waist', 'back side at waist', levels.waist.side);
   const centreWaist = sketch.curve(
     'centre back waist',

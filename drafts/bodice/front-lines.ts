@@ -14,6 +14,7 @@ import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules, turnable } from './rules.ts';
+import { runsOverShoulder } from './shoulder-line.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -71,6 +72,8 @@ export function planFront(
   sewTogether(sketch, sidePrincess, centrePrincess);
   if (lines.style.princess.front === 'armhole' && centrePrincess.overBust)
     runsOn(sketch, 'front', armhole, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
+  if (lines.style.princess.front === 'shoulder' && overBust)
+    runsOverShoulder(sketch, 'front', lines.front, { centre: overBust[0], side: upper });
   const waist = planWaist(sketch, foundation, ends.waist, sidePrincess[0], centrePrincess.below);
   return { ...waist, centrePrincess, sidePrincess, armhole, side };
 }

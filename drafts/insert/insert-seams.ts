@@ -1,4 +1,4 @@
-import type { Seam } from '../../engine/pattern/seam.ts';
+import type { Join, Seam } from '../../engine/pattern/seam.ts';
 import { backwards, edge, gatheredSeam, plainSeam } from '../seams.ts';
 
 /** How the insert is sewn in: flat to both side fronts, gathered to the under-bust seam between notches. */
@@ -35,4 +35,37 @@ export const insertSeams = (fullness: number): readonly Seam[] => [
     ),
     side: 'right',
   },
+];
+
+/** Its bottom is one line; its sides, which gather towards the under-bust seam, turn there and at the fold of the neckline. */
+export const insertJoins: readonly Join[] = [
+  {
+    kind: 'along',
+    name: 'bottom of the insert at the left notch',
+    piece: 'insert',
+    from: 'bottom left end',
+    to: 'bottom',
+  },
+  {
+    kind: 'along',
+    name: 'bottom of the insert at the right notch',
+    piece: 'insert',
+    from: 'bottom',
+    to: 'bottom right end',
+  },
+  ...(['left', 'right'] as const).flatMap((side): Join[] => [
+    {
+      kind: 'mirror',
+      name: `insert folded at the neckline, ${side}`,
+      turns: true,
+      a: { piece: 'insert', edge: `${side} side`, seam: 'neckline' },
+    },
+    {
+      kind: 'across',
+      name: `insert at the under-bust seam, ${side}`,
+      turns: true,
+      a: { piece: 'insert', edge: `${side} side`, seam: `bottom ${side} end` },
+      b: { piece: 'centre front', edge: 'princess', seam: 'under-bust end' },
+    },
+  ]),
 ];

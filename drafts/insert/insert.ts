@@ -12,7 +12,7 @@ import { drawstringNotions } from './drawstring.ts';
 import { insertFigures } from './figures.ts';
 import { type InsertLines, type InsertPlace, planInsert } from './insert-lines.ts';
 import { insertPiece } from './insert-piece.ts';
-import { insertSeams } from './insert-seams.ts';
+import { insertJoins, insertSeams } from './insert-seams.ts';
 import { insertSewing } from './sewing.ts';
 
 type Table = DraftingTable<readonly [...typeof bodiceChoices, ...typeof insertChoices]>;
@@ -90,6 +90,7 @@ function insertParts({ styling }: Table, lines: InsertLines, cut: PanelCut, fini
     ...nothing,
     pieces: [insertPiece(lines, solution, styling, seam)],
     seams: insertSeams(lines.fullness.value),
+    joins: insertJoins,
     notions: drawstringNotions(lines, solution, styling),
     shapes: insertFigures(lines),
     sewing: insertSewing(lines, styling, finishing),

@@ -54,7 +54,7 @@ export function facingJoins(facings: readonly Piece[], bodice: readonly Join[]):
       const [front, back] = [called(finished, 'front'), called(finished, 'back')];
       return front && back ? [...over('shoulder', front, back), ...over('side', front, back)] : [];
     }),
-    ...facings.flatMap((facing) => [...atNotch(facing), ...atCentre(facing, bodice)]),
+    ...facings.flatMap((facing) => [...atNotch(facing), ...atCorner(facing), ...atCentre(facing, bodice)]),
   ];
 }
 
@@ -78,7 +78,22 @@ const atNotch = ({ name: piece, edges }: Piece): readonly Join[] =>
     ? [{ kind: 'along', name: `${piece} at its notch`, piece, from: 'armhole upper', to: 'armhole underarm' }]
     : [];
 
-/** At the centre, where the panel's neckline has no point there. */
+/** At the corner of a neckline that has one. */
+const atCorner = ({ name: piece, edges }: Piece): readonly Join[] =>
+  ['neckline', 'neckline side'].every((part) => edges.some(({ name }) => name === part))
+    ? [
+        {
+          kind: 'along',
+          name: `${piece} at its corner`,
+          turns: true,
+          piece,
+          from: 'neckline',
+          to: 'neckline side',
+        },
+      ]
+    : [];
+
+/** At the centre, where the panel's neckline runs on or has a point. */
 const atCentre = ({ name: piece, edges }: Piece, bodice: readonly Join[]): readonly Join[] =>
   bodice.flatMap((join) => {
     if (join.kind !== 'mirror' || join.a.edge !== 'neckline') return [];
@@ -88,6 +103,7 @@ const atCentre = ({ name: piece, edges }: Piece, bodice: readonly Join[]): reado
           (each): Join => ({
             kind: 'mirror',
             name: `${piece}, ${each} at the ${seam}`,
+            ...(join.turns && { turns: join.turns }),
             a: { piece, edge: each, seam },
           }),
         )

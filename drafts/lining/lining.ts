@@ -1,5 +1,5 @@
 import type { InsideLine, Piece } from '../../engine/pattern/piece.ts';
-import type { Girth, Join } from '../../engine/pattern/seam.ts';
+import type { EdgeRef, Girth, Join } from '../../engine/pattern/seam.ts';
 import type { LiningTable } from './choices.ts';
 import type { Inside, Unfinished } from './inside.ts';
 import { isFinished, liningPiece } from './lining-pieces.ts';
@@ -30,7 +30,9 @@ export function drawLining(table: LiningTable, unfinished: Unfinished): Inside {
   return {
     pieces,
     seams: liningSeams([...bodice.pieces, ...pieces], panelSeams, unfinished),
-    joins: liningJoins(bodice.joins.filter((join) => areLined(cornersOf(join)))),
+    joins: liningJoins(bodice.joins.filter((join) => areLined(edgesOf(join)))).filter((join) =>
+      edgesOf(join).every(({ piece, edge }) => hasEdge(pieces, piece, edge)),
+    ),
     girths,
   };
 }
@@ -46,6 +48,18 @@ const saysGirths = (piece: Piece, girths: readonly Girth[]): Piece => ({
   }),
 });
 
-/** The places on pieces that a join is about. */
-const cornersOf = (join: Join): readonly { readonly piece: string }[] =>
-  join.kind === 'across' ? [join.a, join.b] : [join.kind === 'mirror' ? join.a : join];
+/** The edges that a join is about. */
+const edgesOf = (join: Join): readonly EdgeRef[] => {
+  switch (join.kind) {
+    case 'across':
+      return [join.a, join.b];
+    case 'mirror':
+      return [join.a];
+    case 'along':
+      return [join.from, join.to].map((edge) => ({ piece: join.piece, edge }));
+  }
+};
+
+/** The lining of a gathered front has fewer edges than what it lines. */
+const hasEdge = (pieces: readonly Piece[], name: string, edge: string): boolean =>
+  pieces.some((piece) => piece.name === name && piece.edges.some((own) => own.name === edge));

@@ -21,7 +21,7 @@ export function bothSides(right: Garment, left: Garment): Garment {
     ...right,
     pieces: both.pieces,
     seams,
-    joins: joinsOfBoth(right, both),
+    joins: joinsOfBoth(right, left, both),
     girths: girthsOfBoth(right, left, both),
     notions,
     steps: stepsOfBoth(right.steps, left.steps),

@@ -29,12 +29,12 @@ function seamOn(side: Side, pair: Pair<Seam>, { edgeOn }: PiecesOfBoth): Seam {
   };
 }
 
-/** The joins of both sides. */
-export const joinsOfBoth = (right: Garment, both: PiecesOfBoth): readonly Join[] =>
-  right.joins.flatMap((join) =>
-    piecesOf(join).some(both.differ)
-      ? sides.map((side): Join => ({ ...joinOn(side, join, both), name: sided(side, join.name) }))
-      : [join],
+/** The joins of both sides: a line may turn on one of them only. */
+export const joinsOfBoth = (right: Garment, left: Garment, both: PiecesOfBoth): readonly Join[] =>
+  inPairs(right.joins, left.joins, ({ name }) => name).flatMap((pair) =>
+    piecesOf(pair.right).some(both.differ)
+      ? sides.map((side): Join => ({ ...joinOn(side, pair[side], both), name: sided(side, pair[side].name) }))
+      : [pair.right],
   );
 
 const piecesOf = (join: Join): readonly string[] =>
@@ -61,8 +61,9 @@ export const girthsOfBoth = (right: Garment, left: Garment, both: PiecesOfBoth):
   inPairs(right.girths, left.girths, ({ level }) => level).flatMap((pair) => {
     const unlike = pair.right.parts.filter(({ piece }) => both.differ(piece));
     if (unlike.length === 0) return [pair.right];
-    if (unlike.every(({ times }) => times === 2)) return [aroundBody(pair.right, both)];
-    return sides.map((side) => aroundLimb(pair[side], side, both));
+    return pair.right.limb
+      ? sides.map((side) => aroundLimb(pair[side], side, both))
+      : [aroundBody(pair.right, both)];
   });
 
 const aroundBody = (girth: Girth, { differ, namesOf }: PiecesOfBoth): Girth => ({

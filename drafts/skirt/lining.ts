@@ -1,5 +1,5 @@
 import type { Piece } from '../../engine/pattern/piece.ts';
-import type { EdgeRef, Girth } from '../../engine/pattern/seam.ts';
+import type { EdgeRef, Girth, Join } from '../../engine/pattern/seam.ts';
 import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { atCentreBack, lined, liningJoins } from '../lining/lining-seams.ts';
@@ -20,7 +20,7 @@ export const skirtLining = (
 ): Parts => ({
   pieces: shorterGores.map(inLining),
   seams: [...skirtSeams.map(lined), waistSeam],
-  joins: liningJoins(skirtJoins),
+  joins: [...liningJoins(skirtJoins), waistAtCentreBack],
   girths: girths(hipGirth, sizes),
   notions: [],
   shapes: [],
@@ -48,6 +48,15 @@ const waistSeam = plainSeam(
   waistOf(liningOf),
   waistOf((gore) => gore),
 );
+
+/** At the centre back the lining hangs behind the skirt: nothing runs on. */
+const waistAtCentreBack: Join = {
+  kind: 'across',
+  name: 'lining, skirt, waist at centre back',
+  turns: true,
+  a: { piece: liningOf('skirt centre back'), edge: 'centre back', seam: 'waist' },
+  b: { piece: 'skirt centre back', edge: 'centre back', seam: 'waist' },
+};
 
 const gores = goreNames.map((name) => liningOf(`skirt ${name}`));
 

@@ -23,6 +23,14 @@ export const waistSeams: readonly Seam[] = goreNames.map((panel) =>
   plainSeam(`waist, ${panel}`, [edge(`skirt ${panel}`, 'waist')], [backwards(panel, 'waist')]),
 );
 
+/** The centre back runs on from the bodice into the skirt. */
+export const waistJoin: Join = {
+  kind: 'across',
+  name: 'centre back at the waist',
+  a: { piece: 'centre back', edge: 'centre back', seam: 'waist' },
+  b: { piece: 'skirt centre back', edge: 'centre back', seam: 'waist' },
+};
+
 const corner = (gore: string, line: string, seam: string): Corner => ({
   piece: `skirt ${gore}`,
   edge: line,

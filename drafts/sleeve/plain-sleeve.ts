@@ -47,7 +47,7 @@ export function drawPlainSleeve(
   const parts: Parts = {
     pieces: [piece],
     seams,
-    joins: sleeveJoins,
+    joins: sleeveJoins(piece),
     girths: sleeveGirths(table),
     notions: [],
     shapes: [...capFigures(table, cap), ...sleeveShapes(cut)],

@@ -53,10 +53,11 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
   table.say`Sleeve below its cap: as wide as that, straight down, its seam ${length} mm long`;
   drawEdges(table, piece, (name) => !isCapEdge(name));
   const crown = { ease: 0, ratio: fullness.value };
+  const sleeve = styling.sleeveLining === 'self' ? selfLined(piece) : piece;
   const parts: Parts = {
-    pieces: [styling.sleeveLining === 'self' ? selfLined(piece) : piece],
+    pieces: [sleeve],
     seams: sleeveSeams(armholeRefs(cut), crown, piece),
-    joins: [...sleeveJoins, hemJoin],
+    joins: sleeveJoins(sleeve),
     girths: sleeveGirths(table),
     notions: [elastic.notion],
     shapes: [...puffFigures(table, cap, elastic), ...sleeveShapes(cut)],
@@ -64,13 +65,6 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
   };
   return { ok: true, value: parts, issues: [] };
 }
-
-const hemJoin = {
-  kind: 'across',
-  name: 'sleeve hem at the sleeve seam',
-  a: { piece: 'sleeve', edge: 'hem', seam: 'front seam' },
-  b: { piece: 'sleeve', edge: 'hem', seam: 'back seam' },
-} as const;
 
 /** Straight down from the underarm to a hem that is a casing. */
 function belowPuff(

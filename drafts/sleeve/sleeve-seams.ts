@@ -1,6 +1,6 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
-import type { EdgeRef, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
+import type { Corner, EdgeRef, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
 import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { edgeNamed } from '../piece-edges.ts';
@@ -54,8 +54,53 @@ export function sleeveSeams(
 const heldIn = (piece: Piece): number =>
   edgeLength(edgeNamed(piece, 'back seam elbow')) - edgeLength(edgeNamed(piece, 'front seam elbow'));
 
-/** Where the sleeve's lines must run on once sewn. */
-export const sleeveJoins: readonly Join[] = [
+/** Where the sleeve's lines must run on once sewn: the cap, and its parted seam and its hem, or the fold in place of one. */
+export const sleeveJoins = (piece: Piece): readonly Join[] => [
+  ...capJoins,
+  ...seamJoins(piece),
+  ...hemJoins(piece),
+];
+
+/** Along a seam that has several edges. */
+const seamJoins = ({ edges }: Piece): readonly Join[] =>
+  edges.flatMap((from, i): Join[] => {
+    const to = edges[i + 1];
+    const side = /^(front|back) seam/.exec(from.name)?.[0];
+    return side !== undefined && to?.name.startsWith(side)
+      ? [
+          {
+            kind: 'along',
+            name: `sleeve, ${from.name} to ${to.name}`,
+            piece: 'sleeve',
+            from: from.name,
+            to: to.name,
+          },
+        ]
+      : [];
+  });
+
+function hemJoins({ edges }: Piece): readonly Join[] {
+  const at = edges.findIndex(({ name }) => name === 'hem');
+  const [before, hem, after] = [edges[at - 1], edges[at], edges[at + 1]];
+  if (!before || !hem || !after) return [];
+  const corner = (edgeName: string, seam: string): Corner => ({ piece: 'sleeve', edge: edgeName, seam });
+  return hem.turn === 'fold'
+    ? [before, after].map(({ name }) => ({
+        kind: 'mirror',
+        name: `sleeve ${name} at the fold of its hem`,
+        a: corner(name, 'hem'),
+      }))
+    : [
+        {
+          kind: 'across',
+          name: 'sleeve hem at the sleeve seam',
+          a: corner('hem', before.name),
+          b: corner('hem', after.name),
+        },
+      ];
+}
+
+const capJoins: readonly Join[] = [
   {
     kind: 'across',
     name: 'sleeve cap at the sleeve seam',
@@ -84,6 +129,7 @@ export const sleeveGirths = ({ body, choice }: SleeveTable): readonly Girth[] =>
     level: 'upper arm',
     body: body.size.upperArmGirth,
     ease: choice.upperArmEase.value,
+    limb: true,
     parts: [{ kind: 'line', piece: 'sleeve', line: 'upper arm level', times: 1 }],
   },
 ];

@@ -1,4 +1,5 @@
 import type { EdgeRef, Join, Seam } from '../../engine/pattern/seam.ts';
+import { edgesOn } from '../bodice/armhole-parts.ts';
 import { strapOuter } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { backwards, edge, plainSeam } from '../seams.ts';
@@ -31,9 +32,9 @@ export function strapSeams(cut: PanelCut): readonly Seam[] {
   ];
 }
 
-/** Neckline and armhole run on over the shoulder. */
-export function strapJoins({ armholes }: PanelCut): readonly Join[] {
-  const outer = (part: 'front' | 'back'): string => armholes[part].edges[0]?.edge ?? 'outer';
+/** Neckline and armhole run on over the shoulder; at its ends a strap, turned right side out, lies on itself. */
+export function strapJoins(cut: PanelCut): readonly Join[] {
+  const outer = (part: 'front' | 'back'): string => cut.armholes[part].edges[0]?.edge ?? 'outer';
   const over = (name: string, front: string, behind: string): Join => ({
     kind: 'across',
     name,
@@ -43,5 +44,15 @@ export function strapJoins({ armholes }: PanelCut): readonly Join[] {
   return [
     over('strap neckline at the shoulder', 'inner', 'inner'),
     over('armhole at the shoulder', outer('front'), outer('back')),
+    ...(['front', 'back'] as const).flatMap((part) =>
+      ['inner', edgesOn(cut.armholes[part], `${part} strap`).at(-1)?.edge ?? 'outer'].map(
+        (edgeName): Join => ({
+          kind: 'mirror',
+          name: `${part} strap's end at its ${edgeName} edge`,
+          turns: true,
+          a: { piece: `${part} strap`, edge: `${part} end`, seam: edgeName },
+        }),
+      ),
+    ),
   ];
 }

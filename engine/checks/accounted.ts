@@ -1,24 +1,31 @@
 import type { Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { vectorBetween } from '../geometry/point.ts';
+import { RELATION } from '../geometry/tolerance.ts';
 import { cross, unit, type Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
-import type { Garment } from '../pattern/garment.ts';
+import type { Garment, Wearer } from '../pattern/garment.ts';
 import type { CutCount, Piece } from '../pattern/piece.ts';
 import type { Girth, GirthPart } from '../pattern/seam.ts';
+import { inMm } from '../text/figure.ts';
+import { unjoined } from './run-on.ts';
 import type { Tape } from './tape.ts';
 
 /**
  * Whatever a garment leaves out of account, so that “all true” cannot mean that little was looked at: an edge that is
  * sewn to nothing and not left open by name, a level line that its girth does not count, a girth that counts some pieces
- * oftener than they are cut, a piece that cannot be cut as it says, and numbers that do not follow each other.
+ * oftener than they are cut or is not the wearer's, a line that goes on where nobody says how, an edge that may turn as it
+ * likes, a piece that cannot be cut as it says, and numbers that do not follow each other.
  */
 export function unaccounted(garment: Garment, tape: Tape): Issue[] {
   return [
     ...unsewn(garment),
     ...uncounted(garment),
-    ...garment.girths.flatMap((girth) => unevenlyCounted(girth, tape)),
+    ...garment.girths.flatMap((girth) => miscounted(girth, tape)),
+    ...garment.girths.flatMap((girth) => ofAnother(girth, garment.wearer)),
+    ...unjoined(garment, tape),
     ...garment.pieces.flatMap(cutFaults),
+    ...garment.pieces.flatMap(overclaimed),
     ...misnumbered(garment.pieces),
   ];
 }
@@ -28,6 +35,9 @@ export const accountCodes = [
   'edge-unsewn',
   'level-uncounted',
   'girth-miscounted',
+  'girth-of-another',
+  'line-unjoined',
+  'turns-overclaimed',
   'cut-cannot-be',
   'piece-misnumbered',
 ] as const;
@@ -65,11 +75,13 @@ function uncounted({ pieces, girths }: Garment): Issue[] {
   );
 }
 
-/** A girth goes round the body, or round one of two arms: each part counts as often as its piece is cut, or all half as often. */
-function unevenlyCounted(girth: Girth, tape: Tape): Issue[] {
-  const shares = girth.parts.map((part) => part.times / (copiesOf(part, tape) || Number.NaN));
-  if (girth.parts.length > 0 && shares.every((share) => share === shares[0] || Number.isNaN(share)))
-    return [];
+/** Round the body each part counts as often as its piece is cut; round one of two arms once, of a piece or of a pair. */
+function miscounted(girth: Girth, tape: Tape): Issue[] {
+  const isCounted = (part: GirthPart): boolean => {
+    const copies = copiesOf(part, tape);
+    return copies === undefined || (girth.limb ? part.times === 1 && copies <= 2 : part.times === copies);
+  };
+  if (girth.parts.length > 0 && girth.parts.every(isCounted)) return [];
   const message =
     girth.parts.length === 0
       ? `The girth "${girth.level}" counts no piece at all.`
@@ -77,15 +89,50 @@ function unevenlyCounted(girth: Girth, tape: Tape): Issue[] {
   return [fault('girth-miscounted', girth.level, message)];
 }
 
-/** How often a line or an edge is there once a piece is cut: twice for each copy whose other half lies across a fold. */
-function copiesOf(part: GirthPart, tape: Tape): number {
+/** A girth of the body that the sheet says of her by name, with another figure. */
+function ofAnother({ level, body }: Girth, wearer: Wearer | undefined): Issue[] {
+  const [around = ''] = level.split(',');
+  const own = wearer && herGirths(wearer)[around];
+  if (own === undefined || Math.abs(own - body) <= RELATION) return [];
+  const message = `The girth "${level}" is for a body of ${inMm(body)}, and the wearer measures ${inMm(own)} there.`;
+  return [{ ...fault('girth-of-another', level, message), value: body }];
+}
+
+const herGirths = ({ bust, underBust, waist, hip }: Wearer): Readonly<Record<string, number>> => ({
+  bust,
+  'under-bust': underBust,
+  waist,
+  hip,
+});
+
+/** Lines between two corners turn between hollow and round a few times; who may turn oftener is held to nothing. */
+const MOST_TURNS = 6;
+
+const overclaimed = ({ name, edges }: Piece): Issue[] =>
+  edges
+    .filter(({ inflections }) => !(inflections <= MOST_TURNS))
+    .map((edge) => ({
+      ...fault(
+        'turns-overclaimed',
+        `${name}/${edge.name}`,
+        `The edge "${edge.name}" of ${name} may change ${edge.inflections} times between hollow and round, which no edge needs.`,
+      ),
+      value: edge.inflections,
+      limits: { max: MOST_TURNS, unit: 'count' },
+    }));
+
+/**
+ * How often a line or an edge is there once a piece is cut: twice for each copy whose other half lies across a fold.
+ * Undefined where it is not there at all.
+ */
+function copiesOf(part: GirthPart, tape: Tape): number | undefined {
   const piece = tape.piece(part.piece);
   const line =
     part.kind === 'edge'
       ? tape.edge(part.piece, part.edge)
       : piece?.lines.find(({ name }) => name === part.line);
   const cut = piece?.cut[0];
-  if (!piece || !cut || !line || line.curves.length === 0) return 0;
+  if (!piece || !cut || !line || line.curves.length === 0) return undefined;
   const along = chordOf(line);
   const mirrored = piece.edges.some(
     (edge) =>

@@ -10,7 +10,7 @@ import { listed } from './words.ts';
 /**
  * Trues every join of a garment: lays sewn neighbours together and measures the corner left in the line that
  * runs across, in degrees: positive where the cloth has a dent, negative where it has a point. Directions are
- * those of the curves at the very corner, exact to rounding.
+ * those of the curves at the very corner, exact to rounding. What turns by design is only looked for.
  */
 export function trueJoins(
   garment: Garment,
@@ -25,6 +25,7 @@ export function trueJoins(
       issues.push(...apart(join, tape));
       continue;
     }
+    if (join.turns) continue;
     const report = { name: join.name, pieces: piecesOf(join), angle: (corner * 180) / Math.PI };
     joins.push(report);
     if (!(Math.abs(report.angle) <= bound)) issues.push(complaint(report, bound));

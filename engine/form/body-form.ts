@@ -28,7 +28,8 @@ export function bodyForm(body: Pick<Body, 'name' | 'size' | 'known'>, posture: P
   const arm = limbMesh(limb);
   const leg = limbMesh(legOf(body.size, frame));
   const tapes = [...tapesOf(layTapes(frame, rings)), ...limb.tapes];
-  const { underarm, bust, underBust, waist, hip, crotch } = frame.levels;
+  const { crotch } = frame;
+  const { underarm, bust, underBust, waist, hip } = frame.levels;
   return {
     body: body.name,
     surface: surfaceOf({

@@ -56,6 +56,7 @@ export const tapeNames = Object.keys(tapeBounds) as readonly TapeName[];
 export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, Path>> {
   const { index } = rings;
   const [xb, yb, zb] = bustPoint(frame);
+  const widths = across(frame, rings);
   const toBust = neckToBust(frame, rings);
   const toWaist = bustToWaist(frame, rings);
   return {
@@ -74,8 +75,8 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
       round: false,
     },
     bustPointWidth: { points: [-xb, yb, zb, xb, yb, zb], length: 2 * xb, round: false },
-    acrossBackWidth: across(frame, rings, 'back'),
-    acrossFrontWidth: across(frame, rings, 'front'),
+    acrossBackWidth: widths.back,
+    acrossFrontWidth: widths.front,
     shoulderLength: alongShoulder(rings),
     waistToHip: downTheSide(frame, rings),
   };
@@ -83,9 +84,10 @@ export function layTapes(frame: Frame, rings: Rings): Readonly<Record<TapeName, 
 
 /**
  * Tapes weigh as if they were known to this, mm: at first loosely, so that the form finds the neighbourhood; at last far
- * better than anything likely is known.
+ * better than anything likely is known. Where that misses a tape it is tried once more from there.
  */
 const tapeErrors = [2, 0.05];
+const againErrors = [0.5, 0.05, 0.2, 0.02];
 
 /** What is likely of the form besides, for the tapes leave it open. */
 export function leaningsOf(
@@ -170,7 +172,7 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: Posture): Cl
   const leaningCount = 15;
   let unknowns = column('from');
   let steps = 0;
-  for (const tapeError of tapeErrors) {
+  const approach = (tapeError: number): void => {
     const answer = leastSquares(
       {
         start: unknowns,
@@ -192,7 +194,14 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: Posture): Cl
     );
     unknowns = answer.unknowns;
     steps += answer.steps;
-  }
+  };
+  const misses = (): boolean => {
+    const frame = frameOf(given, named(unknowns));
+    const tapes = layTapes(frame, tapeRings(frame));
+    return tapeNames.some((name) => Math.abs(tapes[name].length - size[name]) > tapeBounds[name]);
+  };
+  for (const tapeError of tapeErrors) approach(tapeError);
+  for (const tapeError of againErrors) if (misses()) approach(tapeError);
   const found = named(unknowns);
   const frame = frameOf(given, found);
   return { given, unknowns: found, frame, leanings: leaningsOf(frame, found, likely, posture), steps };

@@ -21,6 +21,9 @@ interface FieldOptions {
   readonly margin?: number;
 }
 
+/** A distance that is not known yet, mm. */
+const far = 1e9;
+
 /** So many cells to either side of the surface hold exact distances. */
 const exactCells = 3;
 
@@ -39,7 +42,13 @@ export function distanceField(
   const values = new Float64Array(grid.counts[0] * grid.counts[1] * grid.counts[2]).fill(
     Number.POSITIVE_INFINITY,
   );
-  for (const name of parts) mergePart(surface, name, { ...grid, values });
+  for (const name of parts) {
+    const own = exactBand(surface, name, grid);
+    markInside(own, grid.counts);
+    // What is nearer counts; whatever lies inside one part lies inside the body.
+    for (let i = 0; i < own.length; i++) values[i] = Math.min(values[i] as number, own[i] as number);
+  }
+  sweep(values, grid);
   return { ...grid, values };
 }
 
@@ -68,14 +77,6 @@ function gridAround(surface: Surface, names: readonly PartName[], spacing: numbe
   return { origin: [x, y, z], spacing, counts: [nx, ny, nz] };
 }
 
-/** Joins one part's distances to the field: what is nearer counts. */
-function mergePart(surface: Surface, name: PartName, field: DistanceField): void {
-  const own = exactBand(surface, name, field);
-  sweep(own, field);
-  for (let i = 0; i < own.length; i++)
-    field.values[i] = Math.min(field.values[i] as number, own[i] as number);
-}
-
 /** Exact signed distances near one part; everywhere else infinity. */
 function exactBand(surface: Surface, name: PartName, { origin, spacing, counts }: Grid): Float64Array {
   const part = surface.parts.find((each) => each.name === name);
@@ -88,47 +89,54 @@ function exactBand(surface: Surface, name: PartName, { origin, spacing, counts }
   const found = new Float64Array(5);
   const low = [0, 0, 0];
   const high = [0, 0, 0];
+  const centre = [0, 0, 0];
   for (let t = part.firstTriangle; t < part.firstTriangle + part.triangles; t++) {
     const [a, b, c] = [
       3 * (triangles[3 * t] as number),
       3 * (triangles[3 * t + 1] as number),
       3 * (triangles[3 * t + 2] as number),
     ];
+    // A node whose known distance is less than that to a ball round the triangle need not look at it.
+    let ball = 0;
     for (let k = 0; k < 3; k++) {
       const [pa, pb, pc] = [points[a + k] as number, points[b + k] as number, points[c + k] as number];
       const from = origin[k] as number;
-      low[k] = Math.max(0, Math.ceil((Math.min(pa, pb, pc) - reach - from) / spacing));
-      high[k] = Math.min(
-        (counts[k] as number) - 1,
-        Math.floor((Math.max(pa, pb, pc) + reach - from) / spacing),
-      );
+      const [least, most] = [Math.min(pa, pb, pc), Math.max(pa, pb, pc)];
+      low[k] = Math.max(0, Math.ceil((least - reach - from) / spacing));
+      high[k] = Math.min((counts[k] as number) - 1, Math.floor((most + reach - from) / spacing));
+      centre[k] = (least + most) / 2;
+      ball += ((most - least) / 2) ** 2;
     }
+    ball = Math.sqrt(ball);
     for (let k = low[2] as number; k <= (high[2] as number); k++)
       for (let j = low[1] as number; j <= (high[1] as number); j++)
         for (let i = low[0] as number; i <= (high[0] as number); i++) {
           const node = (k * ny + j) * nx + i;
-          const [x, y, z] = [origin[0] + i * spacing, origin[1] + j * spacing, origin[2] + k * spacing];
+          const x = origin[0] + i * spacing;
+          const y = origin[1] + j * spacing;
+          const z = origin[2] + k * spacing;
+          const known = Math.min(reach, Math.abs(own[node] as number)) + ball;
+          const off =
+            (x - (centre[0] as number)) ** 2 +
+            (y - (centre[1] as number)) ** 2 +
+            (z - (centre[2] as number)) ** 2;
+          if (off > known * known) continue;
           nearestOnTriangle(points, a, b, c, x, y, z, found);
           const squared = found[0] as number;
-          const known = own[node] as number;
-          if (squared > reach * reach || squared >= known * known) continue;
-          const sign = normals.side(t, found, x, y, z);
-          own[node] = sign * Math.sqrt(squared);
+          if (squared > reach * reach || squared >= (own[node] as number) ** 2) continue;
+          own[node] = normals.side(t, found, x, y, z) * Math.sqrt(squared);
         }
   }
   return own;
 }
 
 /** Carries distances on from the band: outside and inside apart, eight sweeps. */
-function sweep(own: Float64Array, { spacing, counts }: Grid): void {
+function sweep(values: Float64Array, { spacing, counts }: Grid): void {
   const [nx, ny, nz] = counts;
-  const known = new Uint8Array(own.length);
-  for (let i = 0; i < own.length; i++) if (Number.isFinite(own[i] as number)) known[i] = 1;
-  markInside(own, known, counts);
   const row = nx;
   const layer = nx * ny;
-  const far = 1e9;
-  const sizeOf = (index: number): number => Math.abs(own[index] as number);
+  const known = Uint8Array.from(values, (value) => (Math.abs(value) < far ? 1 : 0));
+  const sizeOf = (index: number): number => Math.abs(values[index] as number);
   for (let pass = 0; pass < 8; pass++) {
     const [right, up, ahead] = [(pass & 1) === 0, (pass & 2) === 0, (pass & 4) === 0];
     for (let c = 0; c < nz; c++) {
@@ -143,8 +151,8 @@ function sweep(own: Float64Array, { spacing, counts }: Grid): void {
           const y = Math.min(j > 0 ? sizeOf(node - row) : far, j < ny - 1 ? sizeOf(node + row) : far);
           const z = Math.min(k > 0 ? sizeOf(node - layer) : far, k < nz - 1 ? sizeOf(node + layer) : far);
           const next = eikonal(x, y, z, spacing);
-          const before = own[node] as number;
-          if (next < Math.abs(before)) own[node] = before < 0 ? -next : next;
+          const before = values[node] as number;
+          if (next < Math.abs(before)) values[node] = before < 0 ? -next : next;
         }
       }
     }
@@ -152,17 +160,14 @@ function sweep(own: Float64Array, { spacing, counts }: Grid): void {
 }
 
 /** What is unknown is far outside, unless it lies between nodes that are inside: found row by row, each from its known ends. */
-function markInside(
-  own: Float64Array,
-  known: Uint8Array,
-  [nx, ny, nz]: readonly [number, number, number],
-): void {
+function markInside(own: Float64Array, [nx, ny, nz]: readonly [number, number, number]): void {
   for (let row = 0; row < ny * nz; row++) {
     let inside = false;
     for (let i = 0; i < nx; i++) {
       const node = row * nx + i;
-      if (known[node]) inside = (own[node] as number) < 0;
-      else own[node] = inside ? -1e9 : 1e9;
+      const value = own[node] as number;
+      if (Number.isFinite(value)) inside = value < 0;
+      else own[node] = inside ? -far : far;
     }
   }
 }
@@ -191,21 +196,19 @@ const slopes = new Float64Array(12);
  */
 export function distanceAt(field: DistanceField, x: number, y: number, z: number, into: Float64Array): void {
   const { origin, spacing, counts, values } = field;
-  const place = [x, y, z];
-  let beyond = 0;
-  const cell = [0, 0, 0];
-  for (let axis = 0; axis < 3; axis++) {
-    const most = (counts[axis] as number) - 3;
-    const at = ((place[axis] as number) - (origin[axis] as number)) / spacing;
-    const held = Math.min(Math.max(at, 1), most + 0.999999);
-    beyond = Math.max(beyond, Math.abs(at - held) * spacing);
-    const base = Math.floor(held);
-    cell[axis] = base;
-    cubic(held - base, 4 * axis);
-  }
-  const [nx, ny] = counts;
-  const start =
-    ((cell[2] as number) - 1) * nx * ny + ((cell[1] as number) - 1) * nx + (cell[0] as number) - 1;
+  const [nx, ny, nz] = counts;
+  const gx = (x - origin[0]) / spacing;
+  const gy = (y - origin[1]) / spacing;
+  const gz = (z - origin[2]) / spacing;
+  const hx = Math.min(Math.max(gx, 1), nx - 2.000001);
+  const hy = Math.min(Math.max(gy, 1), ny - 2.000001);
+  const hz = Math.min(Math.max(gz, 1), nz - 2.000001);
+  const beyond = Math.max(Math.abs(gx - hx), Math.abs(gy - hy), Math.abs(gz - hz)) * spacing;
+  const [i, j, k] = [Math.floor(hx), Math.floor(hy), Math.floor(hz)];
+  cubic(hx - i, 0);
+  cubic(hy - j, 4);
+  cubic(hz - k, 8);
+  const start = ((k - 1) * ny + j - 1) * nx + i - 1;
   let [distance, dx, dy, dz] = [0, 0, 0, 0];
   for (let c = 0; c < 4; c++)
     for (let b = 0; b < 4; b++) {

@@ -9,6 +9,7 @@ import type { Given, Unknowns } from './unknowns.ts';
 export interface Frame {
   /** The places of the levels. */
   readonly levels: Levels;
+  readonly crotch: number;
   readonly halfBreadth: Profile;
   readonly front: Profile;
   readonly back: Profile;
@@ -25,7 +26,8 @@ export interface Frame {
 }
 
 export interface Levels {
-  readonly crotch: number;
+  /** Where the torso begins to close and the thighs take over. */
+  readonly base: number;
   readonly hip: number;
   readonly waist: number;
   readonly underBust: number;
@@ -82,6 +84,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
   const waist = size.waistHeight;
   const hip = waist - u.hipFall;
   const crotch = Math.min(crotchHeight, hip - 30);
+  const base = hip - 0.3 * (hip - crotch);
   const belly = (waist + hip) / 2;
   const bust = waist + u.bustRise;
   const neckHeight = u.backNeckHeight;
@@ -121,7 +124,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [0.75, 0.5, 0.25].map((share) => [ridge(share), between(from, to, share)] as const);
 
   const halfBreadth = profileThrough([
-    [crotch, 0.97 * u.hipHalfBreadth],
+    [base, 0.985 * u.hipHalfBreadth],
     [hip, u.hipHalfBreadth],
     [belly, between(u.waistHalfBreadth, u.hipHalfBreadth, 0.64)],
     [waist, u.waistHalfBreadth],
@@ -135,7 +138,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, 0.87 * u.neckHalfBreadth],
   ]);
   const front = profileThrough([
-    [crotch, hipFront - 0.2 * (hip - crotch)],
+    [base, hipFront - 0.25 * (hip - base)],
     [hip, hipFront],
     [belly, between(waistFront, hipFront, 0.55) + 6],
     [waist, waistFront],
@@ -147,7 +150,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, frontNeck + 14],
   ]);
   const back = profileThrough([
-    [crotch, plumb + 0.22 * (hip - crotch)],
+    [base, plumb + 0.25 * (hip - base)],
     [hip, plumb],
     [belly, between(waistBack, plumb, 0.62)],
     [waist, waistBack],
@@ -159,7 +162,7 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     [top, backNeck + 20],
   ]);
   const side = profileThrough([
-    [crotch, between(plumb, hipFront, 0.48)],
+    [base, between(plumb, hipFront, 0.48)],
     [hip, between(plumb, hipFront, 0.48)],
     [waist, between(waistBack, waistFront, 0.5)],
     [underBust, between(ribBack, ribFront, 0.48)],
@@ -272,7 +275,8 @@ export function frameOf(given: Given, unknowns: Unknowns): Frame {
     forward: -1,
   };
   return {
-    levels: { crotch, hip, waist, underBust, bust, underarm, shoulder, neck, top },
+    crotch,
+    levels: { base, hip, waist, underBust, bust, underarm, shoulder, neck, top },
     halfBreadth,
     front,
     back,

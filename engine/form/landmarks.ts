@@ -28,6 +28,6 @@ export function landmarksOf(frame: Frame, rings: Rings, arm: Arm): Readonly<Reco
     hipSide: ringPoint(rings, index.hip, SIDE),
     hipCentreBack: ringPoint(rings, index.hip, HALF),
     wristPoint: arm.wrist,
-    crotch: [0, frame.levels.crotch, (crotchFront + crotchBack) / 2],
+    crotch: [0, frame.crotch, (crotchFront + crotchBack) / 2],
   };
 }

@@ -8,11 +8,12 @@ const shares = { knee: 0.385, calf: 0.37, ankle: 0.235, kneeAt: 0.58, calfAt: 0.
 
 /** The left leg from inside the hip to the floor: only what a hem swings about. */
 export function legOf(size: Body['size'], frame: Frame): Limb {
-  const { crotch } = frame.levels;
-  const half = at(frame.halfBreadth, crotch);
-  const [back, front] = [at(frame.back, crotch), at(frame.front, crotch)];
-  const thigh = { half: (half - 5) / 2, depth: 0.455 * (front - back) };
-  const top = crotch + 0.75 * thigh.half;
+  const { crotch, levels } = frame;
+  const { base } = levels;
+  const half = at(frame.halfBreadth, base);
+  const [back, front] = [at(frame.back, base), at(frame.front, base)];
+  const thigh = { half: (half - 5) / 2, depth: 0.47 * (front - back) };
+  const top = base + 0.75 * thigh.half;
   const radius = (share: number): number => (share * size.hipGirth) / (2 * Math.PI);
   const knee = radius(shares.knee);
   const calf = radius(shares.calf);

@@ -16,7 +16,7 @@ export interface Limb {
 
 /** Corners of a loop. */
 export const AROUND = 36;
-const LOOPS = 56;
+const LOOPS = 44;
 
 /** The closed surface of a limb; both its ends are rounded by their profiles. */
 export function limbMesh(limb: Limb): Mesh {

@@ -1,8 +1,9 @@
 import type { Issue, Result } from '../issue.ts';
 import { nearestWord } from '../text/nearest-word.ts';
+import { writtenLength } from '../text/written-length.ts';
 import { type FormChoice, formChoiceNames, formChoices, type Posture } from './choices.ts';
 
-/** Reads what was chosen of a posture, names with numbers; mm, degrees or shares as each choice says. */
+/** Reads what was chosen of a posture: lengths in mm or with their unit behind them, degrees and shares as plain numbers. */
 export function readPosture(data: Readonly<Record<string, unknown>>): Result<Posture> {
   const issues: Issue[] = [];
   const posture: Record<string, number> = {};
@@ -17,19 +18,24 @@ export function readPosture(data: Readonly<Record<string, unknown>>): Result<Pos
       continue;
     }
     const { least, most, unit }: FormChoice = formChoices[known];
-    const value = typeof written === 'number' ? written : Number(String(written).trim() || Number.NaN);
+    const value = chosenValue(written, unit);
     if (value >= least && value <= most) posture[known] = value;
     else
       issues.push({
         ...refusal(
           'posture-out-of-range',
           known,
-          `${known} is a number from ${least} to ${most}${unit === 'share' ? '' : ` ${unit}`}.`,
+          `${known} lies from ${least} to ${most}${unit === 'share' ? '' : ` ${unit}`}.`,
         ),
         limits: { min: least, max: most, unit: unit === 'share' ? 'ratio' : unit },
       });
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: posture, issues: [] };
+}
+
+function chosenValue(written: unknown, unit: FormChoice['unit']): number {
+  const found = writtenLength(String(written));
+  return found === undefined || (found.withUnit && unit !== 'mm') ? Number.NaN : found.value;
 }
 
 const refusal = (code: 'unknown-posture' | 'posture-out-of-range', path: string, message: string): Issue => ({

@@ -10,9 +10,9 @@ export interface Rings {
   readonly index: Readonly<Record<keyof Levels, number>>;
 }
 
-/** Between two levels so many steps, from the crotch up: fine where the form bends. */
+/** Between two levels so many steps, from the base up: fine where the form bends. */
 const steps: readonly (readonly [keyof Levels, number])[] = [
-  ['hip', 8],
+  ['hip', 3],
   ['waist', 18],
   ['underBust', 9],
   ['bust', 10],
@@ -25,9 +25,9 @@ const steps: readonly (readonly [keyof Levels, number])[] = [
 /** Bust and underarm may come to lie on one level, or the other way round; the rings must still rise. */
 function places(levels: Levels): { readonly places: Float64Array; readonly index: Rings['index'] } {
   const order = steps.toSorted((a, b) => levels[a[0]] - levels[b[0]]);
-  const found: number[] = [levels.crotch];
-  const index: Partial<Record<keyof Levels, number>> = { crotch: 0 };
-  let from = levels.crotch;
+  const found: number[] = [levels.base];
+  const index: Partial<Record<keyof Levels, number>> = { base: 0 };
+  let from = levels.base;
   for (const [name, count] of order) {
     const to = levels[name];
     for (let i = 1; i <= count; i++) found.push(from + ((to - from) * i) / count);

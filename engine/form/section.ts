@@ -14,7 +14,9 @@ export const SIDE = HALF / 2;
 export const angleOf = (column: number): number => Math.PI / 2 - (column * Math.PI) / HALF;
 
 const angles = Float64Array.from({ length: COLUMNS }, (_, j) => angleOf(j));
-const cosines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.max(0, Math.cos(angleOf(j))));
+const cosines = Float64Array.from({ length: COLUMNS }, (_, j) =>
+  j === 0 || j === HALF ? 0 : Math.cos(angleOf(j)),
+);
 const sines = Float64Array.from({ length: COLUMNS }, (_, j) => Math.sin(angleOf(j)));
 /** Powers for which the reach of every column is kept, and the step between them. */
 const [leastPower, mostPower, powerStep] = [1.5, 2.9, 0.01];
@@ -71,7 +73,13 @@ function figuresAt(frame: Frame, place: number): Figures {
 export function writeSection(frame: Frame, place: number, into: Float64Array, offset: number): void {
   const figures = figuresAt(frame, place);
   const { half, front, back, side, sideHeight, tilt, bow } = figures;
-  const { breast, behind } = frame;
+  // A section that lies level meets only what stands out at its height.
+  const level = tilt === 0 && bow === 0;
+  const meets = ({ height, up, down }: Swelling): boolean =>
+    !level || (place < height + up && place > height - down);
+  const { breast } = frame;
+  const breastMet = meets(breast);
+  const behind = frame.behind.filter(meets);
   for (let quarter = 0; quarter < 2; quarter++) {
     const ahead = quarter === 0;
     const [k, t] = between(ahead ? figures.frontRoundness : figures.backRoundness);
@@ -85,11 +93,11 @@ export function writeSection(frame: Frame, place: number, into: Float64Array, of
       const angle = angles[j] as number;
       let x = half * (cosines[j] as number) * reach;
       let z = side + along * depth;
-      if (ahead) {
+      if (ahead && breastMet) {
         const out = swell(breast, angle, y);
         x += out * breast.left;
         z += out * breast.forward;
-      } else
+      } else if (!ahead)
         for (const swelling of behind) {
           const out = swell(swelling, angle, y);
           x += out * swelling.left;

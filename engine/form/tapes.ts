@@ -154,15 +154,27 @@ export function downTheBack(rings: Rings, height: number): Path {
   return over(cut);
 }
 
-/** Along the side from the waist to the hip. */
+/** Along the side from the waist to the hip; where the side runs forward or back the tape goes with it. */
 export function downTheSide(frame: Frame, rings: Rings): Path {
   const cut = emptyCut();
+  let along = 0;
+  let before: Place | undefined;
   for (let i = rings.index.waist; i >= rings.index.hip; i--) {
     const y = rings.places[i] as number;
-    const x = at(frame.halfBreadth, y);
-    add(cut, -y, x, x, y, at(frame.side, y));
+    const now: Place = [at(frame.halfBreadth, y), y, at(frame.side, y)];
+    if (before) along += Math.hypot(now[1] - before[1], now[2] - before[2]);
+    add(cut, along, now[0], ...now);
+    before = now;
   }
-  return over(cut);
+  const { points } = over(cut);
+  let length = 0;
+  for (let i = 3; i < points.length; i += 3)
+    length += Math.hypot(
+      (points[i] as number) - (points[i - 3] as number),
+      (points[i + 1] as number) - (points[i - 2] as number),
+      (points[i + 2] as number) - (points[i - 1] as number),
+    );
+  return { points, length, round: false };
 }
 
 /** Where a ring's front half meets the plane that holds the z axis and the line x = from + slope * y. */
@@ -227,7 +239,7 @@ export const acrossHeight = ({ levels, backHeight }: Frame): number =>
 
 /** Where the left arm folds against the back, and against the front, half-way down to the underarm. */
 export function foldPlaces(frame: Frame, rings: Rings): readonly [back: Place, front: Place] {
-  const { space } = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
+  const { space } = foldCut(frame, rings);
   const place = (k: number): Place => [
     space[3 * k] as number,
     space[3 * k + 1] as number,
@@ -240,21 +252,26 @@ export function foldPlaces(frame: Frame, rings: Rings): readonly [back: Place, f
 export const waistBelowBust = (frame: Frame, rings: Rings): Place =>
   frontMeets(rings, rings.index.waist, bustPoint(frame)[0], 0) ?? ringPoint(rings, rings.index.waist, SIDE);
 
-/** Across the back, or the front, from fold to fold of the arms. */
-export function across(frame: Frame, rings: Rings, where: 'front' | 'back'): Path {
-  const { u, space } = planeCut(rings, [rings.index.waist, rings.index.neck], acrossHeight(frame));
-  const sign = where === 'front' ? 1 : -1;
-  const whole = emptyCut();
-  const put = (k: number, side: number): void => {
-    const [x, y, z] = [side * (u[k] as number), space[3 * k + 1] as number, space[3 * k + 2] as number];
-    add(whole, x, sign * z, x, y, z);
+/** Across the back and the front, from fold to fold of the arms. */
+export function across(frame: Frame, rings: Rings): { readonly back: Path; readonly front: Path } {
+  const { u, space } = foldCut(frame, rings);
+  const from = (middle: number, sign: number): Path => {
+    const whole = emptyCut();
+    const put = (k: number, side: number): void => {
+      const [x, y, z] = [side * (u[k] as number), space[3 * k + 1] as number, space[3 * k + 2] as number];
+      add(whole, x, sign * z, x, y, z);
+    };
+    const count = SIDE - foldColumns;
+    for (let k = count; k > 0; k--) put(middle + sign * k, -1);
+    for (let k = 0; k <= count; k++) put(middle + sign * k, 1);
+    return over(whole);
   };
-  const middle = where === 'front' ? 0 : HALF;
-  const count = SIDE - foldColumns;
-  for (let k = count; k > 0; k--) put(middle + sign * k, -1);
-  for (let k = 0; k <= count; k++) put(middle + sign * k, 1);
-  return over(whole);
+  return { back: from(HALF, -1), front: from(0, 1) };
 }
+
+/** The level section half-way down to the underarm; it lies above that everywhere. */
+const foldCut = (frame: Frame, rings: Rings): Cut =>
+  planeCut(rings, [rings.index.underarm, rings.index.neck], acrossHeight(frame));
 
 /** Along the shoulder, from the neck shoulder point to the shoulder point. */
 export function alongShoulder(rings: Rings): Path {

@@ -3,14 +3,15 @@ import { type Mesh, meshOf } from './mesh.ts';
 import type { Rings } from './rings.ts';
 import { COLUMNS, HALF } from './section.ts';
 
-/** Below the crotch the torso closes, inside the thighs: how far down (mm), and how large the section still is. */
-const closing: readonly (readonly [down: number, share: number])[] = [
-  [56, 0.4],
-  [52, 0.6],
-  [44, 0.77],
-  [34, 0.87],
-  [22, 0.94],
-  [10, 0.985],
+/** Below its base the torso closes down to the crotch, inside the thighs: how far on the way, and how large it still is. */
+const closing: readonly (readonly [way: number, share: number])[] = [
+  [0.99, 0.3],
+  [0.96, 0.5],
+  [0.88, 0.68],
+  [0.74, 0.81],
+  [0.56, 0.9],
+  [0.36, 0.955],
+  [0.16, 0.988],
 ];
 
 /** The torso with the neck as a closed surface: each section with its mirror image. */
@@ -18,7 +19,7 @@ export function torsoMesh(frame: Frame, rings: Rings): Mesh {
   const around = 2 * HALF;
   const loops = closing.length + rings.places.length;
   const points = new Float64Array(3 * around * loops);
-  const middle = (frame.side.values[0] as number) + 0;
+  const middle = frame.side.values[0] as number;
   const write = (loop: number, ring: number, down: number, share: number): void => {
     for (let j = 0; j < COLUMNS; j++) {
       const from = 3 * (ring * COLUMNS + j);
@@ -40,7 +41,8 @@ export function torsoMesh(frame: Frame, rings: Rings): Mesh {
     points[3 * loop * around] = 0;
     points[3 * (loop * around + HALF)] = 0;
   };
-  for (const [i, [down, share]] of closing.entries()) write(i, 0, down, share);
+  const depth = frame.levels.base - frame.crotch;
+  for (const [i, [way, share]] of closing.entries()) write(i, 0, way * depth, share);
   for (let i = 0; i < rings.places.length; i++) write(closing.length + i, i, 0, 1);
   const end = (loop: number, lift: number): readonly [number, number, number] => {
     const [a, b] = [3 * loop * around, 3 * (loop * around + HALF)];
@@ -50,5 +52,5 @@ export function torsoMesh(frame: Frame, rings: Rings): Mesh {
       ((points[a + 2] as number) + (points[b + 2] as number)) / 2,
     ];
   };
-  return meshOf({ around, points, bottom: end(0, -3), top: end(loops - 1, 4) });
+  return meshOf({ around, points, bottom: end(0, -0.01 * depth), top: end(loops - 1, 4) });
 }

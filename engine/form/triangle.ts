@@ -33,8 +33,10 @@ export function nearestOnTriangle(
   const abab = abx * abx + aby * aby + abz * abz;
   const abac = abx * acx + aby * acy + abz * acz;
   const acac = acx * acx + acy * acy + acz * acz;
-  const [d3, d4] = [d1 - abab, d2 - abac];
-  const [d5, d6] = [d1 - abac, d2 - acac];
+  const d3 = d1 - abab;
+  const d4 = d2 - abac;
+  const d5 = d1 - abac;
+  const d6 = d2 - acac;
   const vc = d1 * d4 - d3 * d2;
   const vb = d5 * d2 - d1 * d6;
   const va = d3 * d6 - d5 * d4;

@@ -55,13 +55,20 @@ interface TurningStretch {
 /** The stretches of a curve between the roots of its curvature that are not straight, with their signs. */
 function turningStretches(curve: Curve, straightness: number): TurningStretch[] {
   if (curve.kind === 'line' || isStraight(curve, straightness)) return [];
-  const bends = [0, ...rootsBetween01(turning(curve)).filter((t) => t > 0 && t < 1), 1];
+  const bends = bendEnds(curve);
   return bends.slice(1).flatMap((end, i) => {
     const start = bends[i] ?? 0;
     if (bends.length > 2 && isStraight(part(curve, start, end), straightness)) return [];
     return [{ start, sign: curvatureAt(curve, (start + end) / 2) > 0 ? 1 : -1 }] as const;
   });
 }
+
+/** The ends of the stretches of a cubic along which it bends one way only, from 0 to 1: the roots of its curvature between. */
+export const bendEnds = (curve: Cubic): readonly number[] => [
+  0,
+  ...rootsBetween01(turning(curve)).filter((t) => t > 0 && t < 1),
+  1,
+];
 
 /**
  * Bernstein coefficients of (x'y" - y'x") / 18 of a cubic. The cubic terms cancel, so it is a quadratic in the

@@ -13,6 +13,10 @@ export const commandCodes = {
   'unknown-step': 'No step of the construction bears this title. Take the one suggested, or see --steps.',
   'unknown-paper': 'There is no such paper. Take one of those named.',
   'roll-width': 'No roll is so narrow or so wide. Measure yours.',
+  'tiles-apart':
+    'The tiles of a printed pattern do not meet where they should. Do not print; this is a fault of the program.',
+  'line-cut-off':
+    'A line of a printed pattern does not show whole on its tiles. Do not print; this is a fault of the program.',
   'paper-too-small':
     'The pieces do not fit on this paper, however many sheets are joined. Take larger sheets.',
   'garment-missing': 'The command does not know which garment. Name one, or a sheet with --file.',

@@ -4,6 +4,7 @@ import { formCodes } from './form.ts';
 import { gradingCodes } from './grading.ts';
 import { layCodes } from './lay.ts';
 import { measurementCodes } from './measurements.ts';
+import { orderCodes } from './orders.ts';
 import { ownDraftCodes } from './own-draft.ts';
 import { ownPieceCodes } from './own-piece.ts';
 import { patternCodes } from './pattern.ts';
@@ -22,6 +23,7 @@ export const codesByTopic = {
   'The sewing order': sewingCodes,
   'Graded sizes': gradingCodes,
   'A lay on the cloth': layCodes,
+  'Orders by the million': orderCodes,
   'A sheet or drawing that is read': sheetCodes,
   'A piece of your own, altered': ownPieceCodes,
   'The command line and its files': commandCodes,
@@ -38,6 +40,7 @@ export type KnownCode =
   | keyof typeof sewingCodes
   | keyof typeof gradingCodes
   | keyof typeof layCodes
+  | keyof typeof orderCodes
   | keyof typeof sheetCodes
   | keyof typeof ownPieceCodes
   | keyof typeof commandCodes;
@@ -58,6 +61,7 @@ export const explanations: Readonly<Record<KnownCode, string>> = {
   ...sewingCodes,
   ...gradingCodes,
   ...layCodes,
+  ...orderCodes,
   ...sheetCodes,
   ...ownPieceCodes,
   ...commandCodes,

@@ -8,6 +8,12 @@ export const patternCodes = {
   'girth-does-not-close':
     'The pieces do not measure body plus ease around her. Do not cut; the draft, or the sheet, is wrong there.',
   'girth-miscounted': 'A girth does not count its pieces as often as they are cut. Count each as it is cut.',
+  'girth-of-another':
+    'A girth is for another figure than the sheet gives for her. One of the two was changed: write the sheet again.',
+  'line-unjoined':
+    'A line goes on over a seam, a fold or a corner, and no join says how. Add one; where it turns by design, say that it turns.',
+  'turns-overclaimed':
+    'An edge may turn oftener than any edge needs, so it is held to nothing. Say how often it should turn.',
   'level-uncounted':
     'A level line belongs to a girth that does not count it. Count it in, or take its girth away.',
   'shape-not-true': 'What a cutter looks at lies outside its bound. Do not cut; the reason stands beside it.',

@@ -14,7 +14,7 @@ import type { ShapeClaim } from './shape.ts';
 export interface Garment {
   readonly name: string;
   readonly body: string;
-  /** Whose measurements it was drawn for; none on a garment read from a file or of unknown size. */
+  /** Whose measurements it was drawn for; none on a garment of unknown size. */
   readonly wearer?: Wearer;
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];

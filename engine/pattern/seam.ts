@@ -34,20 +34,19 @@ export interface Corner {
   readonly seam: string;
 }
 
-/** A place where a line must run on without a corner once sewn. */
-export type Join =
+/** A place where a line goes on once sewn: without a corner, unless it `turns` there, as it is meant to. */
+export type Join = {
+  readonly name: string;
+  readonly turns?: true;
+} & JoinPlace;
+
+export type JoinPlace =
   /** Across a seam, from one piece to its neighbour. */
-  | { readonly kind: 'across'; readonly name: string; readonly a: Corner; readonly b: Corner }
+  | { readonly kind: 'across'; readonly a: Corner; readonly b: Corner }
   /** Across a fold or centre line, to its own mirror image. */
-  | { readonly kind: 'mirror'; readonly name: string; readonly a: Corner }
+  | { readonly kind: 'mirror'; readonly a: Corner }
   /** From one edge of a piece to the next edge of the same piece. */
-  | {
-      readonly kind: 'along';
-      readonly name: string;
-      readonly piece: string;
-      readonly from: string;
-      readonly to: string;
-    };
+  | { readonly kind: 'along'; readonly piece: string; readonly from: string; readonly to: string };
 
 /** A finished girth: what the pieces measure around the body at a level must be body plus ease. */
 export interface Girth {
@@ -56,6 +55,8 @@ export interface Girth {
   readonly body: number;
   /** mm */
   readonly ease: number;
+  /** Round one of two arms, so that what is cut as a pair counts once. */
+  readonly limb?: true;
   readonly parts: readonly GirthPart[];
 }
 

@@ -90,6 +90,7 @@ function pageOf(root: Found | undefined, scale: number): Sheet['page'] {
 const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
   name: said.garment,
   body: said.body,
+  ...(said.wearer && { wearer: said.wearer }),
   pieces,
   seams: said.seams,
   joins: said.joins,

@@ -15,16 +15,19 @@ const seam = z.strictObject({
   felled: z.literal(true).exactOptional(),
 });
 
+const ofJoin = { name, turns: z.literal(true).exactOptional() };
+
 const join = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('across'), name, a: corner, b: corner }),
-  z.strictObject({ kind: z.literal('mirror'), name, a: corner }),
-  z.strictObject({ kind: z.literal('along'), name, piece: name, from: name, to: name }),
+  z.strictObject({ kind: z.literal('across'), ...ofJoin, a: corner, b: corner }),
+  z.strictObject({ kind: z.literal('mirror'), ...ofJoin, a: corner }),
+  z.strictObject({ kind: z.literal('along'), ...ofJoin, piece: name, from: name, to: name }),
 ]);
 
 const girth = z.strictObject({
   level: name,
   body: mm,
   ease: mm,
+  limb: z.literal(true).exactOptional(),
   parts: list(z.discriminatedUnion('kind', girthParts)),
 });
 
@@ -79,6 +82,7 @@ export const metadataSchema = z.strictObject({
   holds: z.enum(['sheet', 'piece']),
   garment: text,
   body: text,
+  wearer: z.strictObject({ cup: text, bust: mm, underBust: mm, waist: mm, hip: mm }).exactOptional(),
   date: text.exactOptional(),
   seams: list(seam),
   joins: list(join),
@@ -106,6 +110,7 @@ export function metadataOf(
     holds,
     garment: garment.name,
     body: garment.body,
+    ...(garment.wearer && { wearer: garment.wearer }),
     ...(date === undefined ? {} : { date }),
     seams: whole ? garment.seams.map(({ side: _, ...seam }) => seam) : [],
     joins: whole ? garment.joins : [],

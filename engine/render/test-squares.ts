@@ -16,8 +16,11 @@ const below = 8;
 /** Room that the squares take, mm. */
 export const testSquaresSize: Size = { width: 50 + gap + 50.8, height: 50.8 + below };
 
-/** Both squares, with their top left corner here. */
-export function testSquares({ x, y }: Point): readonly Ink[] {
+/** Both squares, with their top left corner here, and below them what to do with them. */
+export function testSquares(
+  { x, y }: Point,
+  note = 'Print at 100 %. Measure both squares first.',
+): readonly Ink[] {
   let left = x;
   const drawn = squares.flatMap(({ side, text }): readonly Ink[] => {
     const middle = point(left + side / 2, y + side / 2 + 1.2);
@@ -28,7 +31,6 @@ export function testSquares({ x, y }: Point): readonly Ink[] {
       { kind: 'words', text, at: middle, size: textSizes.plain, centred: true },
     ];
   });
-  const note = 'Print at 100 %. Measure both squares first.';
   const below = point(x, y + testSquaresSize.height - 1);
   return [...drawn, { kind: 'words', text: note, at: below, size: textSizes.small }];
 }

@@ -152,6 +152,19 @@ describe('what every command prints is as its schema says', () => {
     expect(await faults('sensitivity', printed)).toEqual([]);
   });
 
+  test('of a form', async () => {
+    const { code, out: printed } = await asked([
+      'body',
+      bodyFile('prompter'),
+      '--form',
+      '--out',
+      file('form'),
+    ]);
+    expect(code).toBe(0);
+    expect(await faults('form', printed)).toEqual([]);
+    expect(await faults('form', await readFile(join(file('form'), 'form.json'), 'utf8'))).toEqual([]);
+  });
+
   test.each([
     ['a4', 0],
     ['a0', 0],
@@ -252,6 +265,7 @@ describe('what every command prints is as its schema says', () => {
     ['alter', 'nowhere.svg'],
     ['body', 'nowhere.yaml'],
     ['body', 'x', '--sensitivity'],
+    ['body', 'x', '--form'],
     ['list', 'gown'],
     ['explain', 'nothing-at-all'],
     ['knit'],

@@ -1,5 +1,5 @@
 ;; Takes from a 3 by 3 block of a dense matrix the products of rows: what the innermost loop of a Cholesky factor does, two
-;; columns at once, which JavaScript cannot: a factor takes a third of the time. Assembled in subtract-products.ts.
+;; columns at once, which JavaScript cannot: a factor takes half the time. Assembled in subtract-products.ts.
 (module
   (memory (import "front" "memory") 1)
   ;; a, b: where rows begin (bytes); stride: from row to row (bytes); n: columns to multiply; at: the block's column (bytes)

@@ -4,6 +4,7 @@ import type { Unit } from '../../text/units.ts';
 import type { ReadAs } from '../print-options.ts';
 import type { CoverWords } from './cover.ts';
 import { gridSide } from './grid.ts';
+import { markStep } from './length-marks.ts';
 import type { Paper } from './papers.ts';
 
 /** What the first page, or the block beside the pieces, says in words. */
@@ -13,7 +14,8 @@ export function coverWords(
   { date, units = 'mm' }: ReadAs,
   tiles: number,
 ): CoverWords {
-  const scale = paper.kind === 'projector' ? projecting(units) : printing(tiles, units);
+  const scale =
+    paper.kind === 'projector' ? projecting(units) : [...printing(tiles, units), ...along(paper, units)];
   return {
     title: `${garment.name} for ${garment.body}`,
     below: [date, `${garment.pieces.length} pieces, all allowances included, 1:1`].filter(Boolean).join(', '),
@@ -27,6 +29,14 @@ const printing = (tiles: number, units: Unit): readonly string[] => [
   `Lay a ruler on ${measured[units]}, across and along the paper.`,
   `If it does not, change the printer’s scale and print again: ${tooLittle[units]} over a hip.`,
 ];
+
+/** How the length of a roll is measured. */
+const along = ({ kind }: Paper, units: Unit): readonly string[] =>
+  kind === 'roll'
+    ? [
+        `Along a roll measure the marks at its edges too, from the first to the last: one every ${lengthIn(markStep(units), units)}.`,
+      ]
+    : [];
 
 /** The test squares as a reader measures them: in her own unit where she has but one. */
 const both = 'both squares. Each side must measure 50 mm and 2 in';

@@ -7,6 +7,7 @@ import { type CoverWords, cover, coverSize } from './cover.ts';
 import { coverWords } from './cover-words.ts';
 import { grid, gridSide } from './grid.ts';
 import { joinsOf } from './joins.ts';
+import { lengthMarks } from './length-marks.ts';
 import { map } from './map.ts';
 import { onPage, type Page } from './page.ts';
 import type { Paper } from './papers.ts';
@@ -53,7 +54,11 @@ export function printPages(
   }
   const tiles = tilesOf(laid.drawn, cell, laid);
   const words = coverWords(garment, paper, options, tiles.length);
-  const pages = [firstPage(garment, words, paper, tiles, laid), ...tilePages(garment, tiles, laid, paper)];
+  const marks = paper.kind === 'roll' ? [onPage(lengthMarks(paper, options.units ?? 'mm'))] : [];
+  const pages = [
+    firstPage(garment, words, paper, tiles, laid),
+    ...tilePages(garment, tiles, laid, paper).map((page) => ({ ...page, parts: [...page.parts, ...marks] })),
+  ];
   return {
     ok: true,
     value: {
@@ -90,10 +95,14 @@ function onePage(
   const used = lowest(all.flatMap((part) => part.ink.map((i) => inkBounds(i).bottom + part.shift.y)));
   const height = paper.kind === 'sheets' ? paper.height : Math.ceil(used + margin);
   const projected = paper.kind === 'projector';
-  const behind = projected ? [onPage(grid(paper.width, height, gridSide(options.units ?? 'mm')))] : [];
+  const { units = 'mm' } = options;
+  const behind = projected ? [onPage(grid(paper.width, height, gridSide(units)))] : [];
+  const marks = paper.kind === 'roll' ? [onPage(lengthMarks({ width: paper.width, height }, units))] : [];
   const tiles = tilesOf(laid.drawn, cell, { columns: 1, rows: 1 });
   return {
-    pages: [{ width: paper.width, height, parts: [...behind, ...all], weight: projected ? 2.5 : 1 }],
+    pages: [
+      { width: paper.width, height, parts: [...behind, ...all, ...marks], weight: projected ? 2.5 : 1 },
+    ],
     tiles,
     leftOut: 0,
     fewestByArea: 1,

@@ -68,6 +68,42 @@ describe('everything of a garment', () => {
       ).toBe(true);
   });
 
+  it('is not where all counts are doubled, of every piece or of one girth', () => {
+    const doubled = {
+      ...dress,
+      pieces: dress.pieces.map((piece) => ({
+        ...piece,
+        cut: piece.cut.map((one) => ({ ...one, count: 2 * one.count })),
+      })),
+    };
+    expect(found(doubled)).toEqual(dress.girths.map(({ level }) => `girth-miscounted ${level}`));
+    const girths = dress.girths.map((girth) => ({
+      ...girth,
+      parts: girth.parts.map((part) => ({ ...part, times: 2 * part.times })),
+    }));
+    expect(found({ ...dress, girths })).toEqual(dress.girths.map(({ level }) => `girth-miscounted ${level}`));
+  });
+
+  it('is not where body and ease of a girth are shifted against each other', () => {
+    const girths = dress.girths.map((girth) => ({ ...girth, body: girth.body - 20, ease: girth.ease + 20 }));
+    expect(found({ ...dress, girths })).toEqual([
+      'girth-of-another bust',
+      'girth-of-another under-bust',
+      'girth-of-another waist',
+      'girth-of-another under-bust, lining',
+      'girth-of-another waist, lining',
+      'girth-of-another hip',
+    ]);
+  });
+
+  it('is not where an edge may turn nine times', () => {
+    const loose = withPiece('side front', (piece) => ({
+      ...piece,
+      edges: piece.edges.map((edge) => (edge.name === 'side' ? { ...edge, inflections: 9 } : edge)),
+    }));
+    expect(found(loose)).toEqual(['turns-overclaimed side front/side']);
+  });
+
   it('is not where a piece with an edge on the fold is cut flat', () => {
     const flat = withPiece('centre front', (piece) => ({
       ...piece,

@@ -60,6 +60,15 @@ const shift: Garment = garment([front, back], {
       b: { piece: 'back', edge: 'top', seam: 'side' },
     },
     { kind: 'mirror', name: 'top at centre front', a: { piece: 'front', edge: 'top', seam: 'centre' } },
+    { kind: 'mirror', name: 'top at centre back', a: { piece: 'back', edge: 'top', seam: 'centre' } },
+    { kind: 'mirror', name: 'hem at centre front', a: { piece: 'front', edge: 'hem', seam: 'centre' } },
+    { kind: 'mirror', name: 'hem at centre back', a: { piece: 'back', edge: 'hem', seam: 'centre' } },
+    {
+      kind: 'across',
+      name: 'hem over the side seam',
+      a: { piece: 'front', edge: 'hem', seam: 'side' },
+      b: { piece: 'back', edge: 'hem', seam: 'side' },
+    },
   ],
   girths: [
     {
@@ -80,7 +89,8 @@ describe('checking a garment', () => {
     expect(report.issues).toEqual([]);
     expect(report).toMatchObject({ ok: true, garment: 'sample', body: 'the understudy', notches: 4 });
     expect(report.seams.map(({ name, mismatch }) => [name, mismatch < 1e-5])).toEqual([['side seam', true]]);
-    expect(report.joins.map(({ angle }) => angle)).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9)]);
+    expect(report.joins).toHaveLength(6);
+    for (const { angle } of report.joins) expect(angle).toBeCloseTo(0, 9);
     expect(report.girths).toEqual([
       {
         level: 'waist',
@@ -126,7 +136,7 @@ describe('checking a garment', () => {
           gatherRatio: 1,
         },
       ],
-      joins: [{ kind: 'along', name: 'neckline', piece: 'front', from: 'top', to: 'neck' }],
+      joins: [...shift.joins, { kind: 'along', name: 'neckline', piece: 'front', from: 'top', to: 'neck' }],
       girths: [
         {
           level: 'hip',
@@ -143,7 +153,7 @@ describe('checking a garment', () => {
       ['no-such-line', 'hip'],
     ]);
     expect(report.seams).toHaveLength(1);
-    expect(report.joins).toEqual([]);
+    expect(report.joins).toHaveLength(shift.joins.length);
     expect(report.girths).toEqual([]);
   });
 

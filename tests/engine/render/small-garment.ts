@@ -6,6 +6,7 @@ import { reversed } from '../../../engine/geometry/split.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
+import type { Join } from '../../../engine/pattern/seam.ts';
 
 const line = (from: Point, to: Point): Curve => ({ kind: 'line', from, to });
 
@@ -96,6 +97,14 @@ export const smallGarment: Garment = {
       a: { piece: 'centre front', edge: 'waist', seam: 'princess' },
       b: { piece: 'side front', edge: 'waist', seam: 'princess' },
     },
+    ...['waist', 'neckline'].map(
+      (edge): Join => ({
+        kind: 'mirror',
+        name: `${edge} at the centre`,
+        turns: true,
+        a: { piece: 'centre front', edge, seam: 'centre' },
+      }),
+    ),
   ],
   shapes: [
     {

@@ -1,22 +1,10 @@
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Curve } from '../../../../engine/geometry/curve.ts';
 import { type Point, point } from '../../../../engine/geometry/point.ts';
+import type { PdfPage, PdfPath } from '../../../../engine/reading/pdf/pdf-page.ts';
 
-/** A path as an independent reader finds it: in millimetres of the page from its top left corner. */
-export interface ReadPath {
-  /** The marked content it stands in: class, piece and own name. */
-  readonly tag: string | undefined;
-  readonly curves: readonly Curve[];
-  readonly closed: boolean;
-  /** Corners of the rectangle outside which it is not printed. */
-  readonly clip: readonly [Point, Point] | undefined;
-}
-
-export interface ReadPage {
-  /** Units of 1/72 in. */
-  readonly width: number;
-  readonly height: number;
-  readonly paths: readonly ReadPath[];
+/** A page as pdf.js finds it, with its words. */
+export interface ReadPage extends PdfPage {
   readonly text: string;
 }
 
@@ -36,7 +24,7 @@ const at = (m: Matrix, x: number, y: number): Point =>
 
 interface State {
   readonly matrix: Matrix;
-  readonly clip: ReadPath['clip'];
+  readonly clip: PdfPath['clip'];
 }
 
 /** Reads every page of a PDF with pdf.js, which knows nothing of how the file was written. */
@@ -56,13 +44,13 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
   return pages;
 }
 
-function pathsOf(names: readonly number[], args: readonly unknown[][], height: number): readonly ReadPath[] {
+function pathsOf(names: readonly number[], args: readonly unknown[][], height: number): readonly PdfPath[] {
   const mm = 25.4 / 72;
   // Units with y up become millimetres with y down.
   let state: State = { matrix: [mm, 0, 0, -mm, 0, height * mm], clip: undefined };
   const saved: State[] = [];
   const tags: string[] = [];
-  const paths: ReadPath[] = [];
+  const paths: PdfPath[] = [];
   let clipNext = false;
   for (const [i, name] of names.entries()) {
     const given = args[i] ?? [];
@@ -110,7 +98,7 @@ function curvesOf(data: Float32Array, matrix: Matrix) {
   return { curves, closed };
 }
 
-function boxOf(curves: readonly Curve[]): ReadPath['clip'] {
+function boxOf(curves: readonly Curve[]): PdfPath['clip'] {
   const xs = curves.flatMap(({ from, to }) => [from.x, to.x]);
   const ys = curves.flatMap(({ from, to }) => [from.y, to.y]);
   return [point(Math.min(...xs), Math.min(...ys)), point(Math.max(...xs), Math.max(...ys))];

@@ -9,14 +9,14 @@ import { cuttingLines } from '../../../../engine/finishing/cut-lines.ts';
 import { boundingBox } from '../../../../engine/geometry/bounds.ts';
 import { PARALLEL } from '../../../../engine/geometry/tolerance.ts';
 import type { Draft } from '../../../../engine/pattern/draft.ts';
+import { isShown, joinTiles } from '../../../../engine/reading/pdf/join-tiles.ts';
+import { sheetOfLines } from '../../../../engine/reading/pdf/sheet-of-lines.ts';
 import { walkSheet } from '../../../../engine/reading/walk-sheet.ts';
 import { pdfOf } from '../../../../engine/render/pdf/write-pdf.ts';
 import { readPaper } from '../../../../engine/render/tiles/papers.ts';
 import { type Printed, printPages } from '../../../../engine/render/tiles/print-pages.ts';
 import { smallCutLines, smallGarment } from '../small-garment.ts';
-import { isShown, joinTiles } from './join-tiles.ts';
 import { type ReadPage, readPdf } from './read-pdf.ts';
-import { sheetOfLines } from './sheet-of-lines.ts';
 
 const draft: Draft = dress;
 const fonts = await readFonts();

@@ -1,12 +1,12 @@
-import { boundingBox } from '../../../../engine/geometry/bounds.ts';
-import { distance, type Point, point } from '../../../../engine/geometry/point.ts';
-import { movedBy, transformedCurve } from '../../../../engine/geometry/transform.ts';
-import type { Garment } from '../../../../engine/pattern/garment.ts';
-import { document, element, type Node, words } from '../../../../engine/render/markup.ts';
-import { metadataOf, metadataText, sealed } from '../../../../engine/render/metadata.ts';
-import { numeral, pathData } from '../../../../engine/render/path-data.ts';
-import { svgInk } from '../../../../engine/render/svg-ink.ts';
-import { testSquares } from '../../../../engine/render/test-squares.ts';
+import { boundingBox } from '../../geometry/bounds.ts';
+import { distance, type Point, point } from '../../geometry/point.ts';
+import { movedBy, transformedCurve } from '../../geometry/transform.ts';
+import type { Garment } from '../../pattern/garment.ts';
+import { document, element, type Node, words } from '../../render/markup.ts';
+import { metadataOf, metadataText, sealed } from '../../render/metadata.ts';
+import { numeral, pathData } from '../../render/path-data.ts';
+import { svgInk } from '../../render/svg-ink.ts';
+import { testSquares } from '../../render/test-squares.ts';
 import type { JoinedLine } from './join-tiles.ts';
 
 /**

@@ -1,9 +1,9 @@
-import type { Curve } from '../../../../engine/geometry/curve.ts';
-import { pointAt } from '../../../../engine/geometry/evaluate.ts';
-import { distance, moved, type Point, point, vectorBetween } from '../../../../engine/geometry/point.ts';
-import { movedBy, transformedCurve } from '../../../../engine/geometry/transform.ts';
-import type { Vector } from '../../../../engine/geometry/vector.ts';
-import type { ReadPage } from './read-pdf.ts';
+import type { Curve } from '../../geometry/curve.ts';
+import { pointAt } from '../../geometry/evaluate.ts';
+import { distance, moved, type Point, point, vectorBetween } from '../../geometry/point.ts';
+import { movedBy, transformedCurve } from '../../geometry/transform.ts';
+import type { Vector } from '../../geometry/vector.ts';
+import type { PdfPage } from './pdf-page.ts';
 
 /** A named line as it lies once the tiles are joined. */
 export interface JoinedLine {
@@ -30,7 +30,7 @@ const apart = 3_000;
  * Joins printed tiles as it is done on the floor: the first lies where it is, every other is laid so that a
  * crossing mark it shares with a tile that lies already comes upon the other one's.
  */
-export function joinTiles(pages: readonly ReadPage[]): Joined {
+export function joinTiles(pages: readonly PdfPage[]): Joined {
   const marks = pages.map(crossingsOn);
   const laid = new Map<number, Vector>();
   for (const [start] of pages.entries()) {
@@ -60,7 +60,7 @@ export function joinTiles(pages: readonly ReadPage[]): Joined {
 }
 
 /** The middles of the crossing marks of a page, by name. */
-function crossingsOn(page: ReadPage): ReadonlyMap<string, Point> {
+function crossingsOn(page: PdfPage): ReadonlyMap<string, Point> {
   const strokes = page.paths.filter(({ tag }) => tag?.startsWith('crossing|'));
   const middles = new Map<string, Point>();
   for (const { tag = '', curves } of strokes) {
@@ -84,7 +84,7 @@ function firstShared(
 /** Copies nearer than this are the same line; two lines of one name, such as a double notch, lie farther; mm. */
 const same = 1;
 
-function linesOf(pages: readonly ReadPage[], laid: ReadonlyMap<number, Vector>): readonly JoinedLine[] {
+function linesOf(pages: readonly PdfPage[], laid: ReadonlyMap<number, Vector>): readonly JoinedLine[] {
   const found: JoinedLine[] = [];
   for (const [index, { paths }] of pages.entries()) {
     const to = laid.get(index) ?? { x: 0, y: 0 };

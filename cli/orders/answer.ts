@@ -1,0 +1,63 @@
+import type { Issue } from '../../engine/issue.ts';
+import { bodyFiles, namedBody } from '../body-files.ts';
+import type { Line } from '../lines.ts';
+import type { OrderAnswer } from '../results/orders.ts';
+import type { ExitCode } from '../session.ts';
+import { drafted, programFault, verdict } from '../walk-line.ts';
+import { type Order, readOrder } from './order.ts';
+import { writers } from './writers.ts';
+
+/** The answer to one line, as it is written, and what it means for the exit code. */
+export interface AnsweredLine {
+  readonly text: string;
+  readonly code: ExitCode;
+}
+
+/** Drafts the order on a line and writes what it asks for. A broken one is answered like any other. */
+export async function answerLine({ number, text }: Pick<Line, 'number' | 'text'>): Promise<AnsweredLine> {
+  const read = readOrder(number, text);
+  return asLine('issue' in read ? answerless(null, null, read.issue) : await answerOrder(read.order));
+}
+
+/** The answer where the program itself came to an end over a line. */
+export function faultOf({ number, text }: Pick<Line, 'number' | 'text'>, error: unknown): AnsweredLine {
+  const read = readOrder(number, text);
+  const order = 'order' in read ? read.order : undefined;
+  return asLine(answerless(order?.id ?? null, order?.draft.name ?? null, programFault(error)));
+}
+
+const answerless = (id: string | null, garment: string | null, issue: Issue): OrderAnswer => ({
+  id,
+  garment,
+  drafted: false,
+  ...verdict(undefined, [issue]),
+  files: {},
+});
+
+async function answerOrder({ id, body, draft, styling, write, paper }: Order): Promise<OrderAnswer> {
+  const garment = draft.name;
+  const made = drafted(draft, namedBody(body, id), styling);
+  if (!made.ok) return { id, garment, drafted: false, ...verdict(undefined, made.issues), files: {} };
+  const { report } = made.value;
+  if (write.length === 0) return { id, garment, drafted: true, ...verdict(report, report.issues), files: {} };
+  // Wherever anything is written the sheet is, and read back: what a draft says must hold for the file.
+  const files = bodyFiles(made.value);
+  const written: [string, OrderAnswer['files'][string]][] = [];
+  const unwritten: Issue[] = [];
+  for (const what of write) {
+    const answer = await writers[what]({ made: made.value, files, paper });
+    if (answer.ok) for (const [name, content] of answer.value) written.push([name, stored(content)]);
+    else unwritten.push(...answer.issues);
+  }
+  const told = verdict(files.report, [...unwritten, ...files.report.issues]);
+  const ok = told.ok && unwritten.length === 0;
+  return { id, garment, drafted: true, ...told, ok, files: Object.fromEntries(written) };
+}
+
+const stored = (content: string | Uint8Array): string | { readonly base64: string } =>
+  typeof content === 'string' ? content : { base64: Buffer.from(content).toString('base64') };
+
+const asLine = (answer: OrderAnswer): AnsweredLine => ({
+  text: `${JSON.stringify(answer)}\n`,
+  code: answer.ok ? 0 : answer.drafted ? 1 : 2,
+});

@@ -1,0 +1,78 @@
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { accessSync, constants } from 'node:fs';
+import { connect, createServer } from 'node:net';
+import { until } from './program.ts';
+
+const places = ['/usr/sbin/nats-server', '/usr/bin/nats-server', '/usr/local/bin/nats-server'];
+
+const present = (): string | undefined =>
+  places.find((place) => {
+    try {
+      accessSync(place, constants.X_OK);
+      return true;
+    } catch {
+      return false;
+    }
+  });
+
+/**
+ * Where the machine's nats-server is. Where there is none, it is installed from Debian's packages by whoever may; otherwise there
+ * is none, and what needs it is left out with a word.
+ */
+export function natsServer(): string | undefined {
+  const here = present();
+  if (here !== undefined || process.getuid?.() !== 0) return here;
+  try {
+    execFileSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'nats-server'], {
+      stdio: 'ignore',
+      timeout: 180_000,
+    });
+  } catch {
+    return undefined;
+  }
+  return present();
+}
+
+export interface Server {
+  readonly url: string;
+  readonly stop: (signal?: NodeJS.Signals) => Promise<void>;
+}
+
+/** A server with streams on disk, heard on the loopback only. */
+export async function startServer(
+  binary: string,
+  folder: string,
+  port: number,
+  more: readonly string[] = [],
+): Promise<Server> {
+  const words = ['-a', '127.0.0.1', '-p', String(port), '-js', '-sd', folder, ...more];
+  const server: ChildProcess = spawn(binary, words, { stdio: 'ignore' });
+  const ended = new Promise<void>((resolve) => server.on('close', () => resolve()));
+  await until(() => isHeard(port));
+  return {
+    url: `nats://127.0.0.1:${port}`,
+    stop: async (signal = 'SIGTERM') => {
+      server.kill(signal);
+      await ended;
+    },
+  };
+}
+
+/** A port that is free now. */
+export const freePort = (): Promise<number> =>
+  new Promise((resolve) => {
+    const probe = createServer().listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+    });
+  });
+
+const isHeard = (port: number): Promise<boolean> =>
+  new Promise((resolve) => {
+    const line = connect(port, '127.0.0.1')
+      .on('connect', () => {
+        line.destroy();
+        resolve(true);
+      })
+      .on('error', () => resolve(false));
+  });
