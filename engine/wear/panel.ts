@@ -1,4 +1,5 @@
 import type { Side } from '../body/side.ts';
+import { outlineBounds } from '../geometry/outline.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 
@@ -38,9 +39,25 @@ export function panelsOf(garment: Garment): readonly Panel[] {
     });
 }
 
-/** Edges that lie on the middle of the body, where a left half meets its right: folds, and the seam under a zip. */
-export const middleEdges = ({ joins }: Garment): ReadonlySet<string> =>
-  new Set(joins.flatMap((join) => (join.kind === 'mirror' ? [`${join.a.piece}/${join.a.seam}`] : [])));
+/** An edge on the middle of the body is drawn no further from x = 0 than this, mm: a centre back seam is shaped. */
+const NEAR_MIDDLE = 30;
+
+/**
+ * Edges that lie on the middle of the body, where a left half meets its right: folds, and the seam under a zip. A line runs on
+ * across them to its own mirror image, as it does across a fold that doubles a piece, which lies elsewhere.
+ */
+export const middleEdges = ({ joins, pieces }: Garment): ReadonlySet<string> =>
+  new Set(
+    joins.flatMap((join) => {
+      if (join.kind !== 'mirror') return [];
+      const piece = pieces.find(({ name }) => name === join.a.piece);
+      const edge = piece?.edges.find(({ name }) => name === join.a.seam);
+      if (!edge) return [];
+      const { left, right } = outlineBounds([edge]);
+      const onMiddle = Math.max(Math.abs(left), Math.abs(right)) < NEAR_MIDDLE;
+      return onMiddle ? [`${join.a.piece}/${join.a.seam}`] : [];
+    }),
+  );
 
 export const edgeOfPanel = ({ piece }: Panel, name: string): PieceEdge => {
   const edge = piece.edges.find((e) => e.name === name);
