@@ -128,7 +128,7 @@ describe('a bodice on the body it was drafted for', () => {
     expect(worn(garment, cotton, stand, 20).x).toEqual(hung.x);
   });
 
-  it('is told the same by another mesh, begun by itself, within 3 mm', () => {
+  it('is told the same by another coarse mesh, begun by itself, within 6 mm', () => {
     const [coarse, fine] = [20, 17].map((spacing) => trial(lady, lady, {}, spacing).found);
     const figures = (found: Findings | undefined): readonly number[] => [
       ...(found?.ease ?? []).map((ease) => ease.worn),
@@ -138,7 +138,7 @@ describe('a bodice on the body it was drafted for', () => {
       found?.side?.atWaist ?? Number.NaN,
     ];
     for (const [i, figure] of figures(fine).entries())
-      expect(Math.abs(figure - (figures(coarse)[i] ?? Number.NaN))).toBeLessThan(3);
+      expect(Math.abs(figure - (figures(coarse)[i] ?? Number.NaN))).toBeLessThan(6);
   });
 });
 
