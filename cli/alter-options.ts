@@ -1,7 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import { cupDifference, cupLetters } from '../engine/body/cup.ts';
 import { paperWords } from '../engine/render/tiles/papers.ts';
-import type { Measure, PlaceOnEdge } from '../engine/shaping/alteration.ts';
+import type { LengthOrShare, PlaceOnEdge } from '../engine/shaping/alteration.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
 import { USUAL } from './alter-steps.ts';
@@ -158,7 +158,7 @@ const pairOf =
     return [from, to];
   };
 
-function measure(text: string): Measure {
+function measure(text: string): LengthOrShare {
   const [, percent] = /^\s*(\d+(?:\.\d+)?)\s*%\s*$/.exec(text) ?? [];
   if (percent !== undefined) return { share: Number(percent) / 100 };
   const mm = writtenLength(text)?.value;

@@ -7,7 +7,8 @@ import type { Piece } from '../engine/pattern/piece.ts';
 import { GUIDE, widthAt } from '../engine/shaping/own-piece.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import type { PartnerWalk } from '../engine/shaping/walk-partner.ts';
-import { fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { fixed, significant } from '../engine/text/figure.ts';
+import { lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import { millimetres, type Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { lengthsLine, type Reader } from './reader.ts';
@@ -93,7 +94,7 @@ export function alterTables(outcome: AlterOutcome, reader: Reader): string {
     `${GUIDE}: ${length(was)} across, now ${length(is)}\n`,
     `inside the stitching line: ${clothWords(more, units)}\n`,
     deviation > 0 ? `cut edges blended within ${length(deviation)} of where the strips lie\n` : '',
-    `scale: one unit is ${(traced.mmPerUnit / millimetres[units]).toPrecision(6)} ${units} (${scaleWords[traced.scaleFrom]})\n`,
+    `scale: one unit is ${significant(traced.mmPerUnit / millimetres[units], 6)} ${units} (${scaleWords[traced.scaleFrom]})\n`,
     seam ? `\n${seamWords(seam, units)}` : '',
     `issues: ${countIssues(issues)}\n`,
   ].join('');

@@ -1,5 +1,5 @@
 import type { Command, Option } from 'commander';
-import type { Alteration, Measure, PlaceOnEdge } from '../engine/shaping/alteration.ts';
+import type { Alteration, LengthOrShare, PlaceOnEdge } from '../engine/shaping/alteration.ts';
 import type { Slashing } from '../engine/shaping/slash-lines.ts';
 import { unusable } from './unusable.ts';
 
@@ -20,7 +20,7 @@ export interface StepOptions {
   readonly short?: number;
   readonly lengthen?: number;
   readonly shorten?: number;
-  readonly at?: Measure;
+  readonly at?: LengthOrShare;
   readonly moveNotch?: readonly [string, PlaceOnEdge];
   readonly mirror?: string;
 }
@@ -140,7 +140,7 @@ function slashingOf({ along, lines = USUAL.lines, hinge, between }: StepOptions)
   return { from, to, lines, ...(hinge !== undefined && { hinge }), ...(between && { between }) };
 }
 
-function levelOf({ at }: StepOptions): Measure {
+function levelOf({ at }: StepOptions): LengthOrShare {
   if (!at)
     throw unusable('level-missing', '--at', 'Say where to cut across, below the top: --at 120 or --at 40%.');
   return at;

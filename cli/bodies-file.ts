@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import { parse } from 'csv-parse';
 import { isCsv } from './csv.ts';
 import { longestLine } from './json-line.ts';
-import { type Line, lines } from './lines.ts';
+import { type FileLine, lines } from './lines.ts';
 import { type CsvSettings, csvSettings, headOf, rowOf, twiceNamed } from './table-file.ts';
 import { type Unusable, unusable } from './unusable.ts';
 import { reason } from './write-files.ts';
@@ -23,7 +23,7 @@ export async function sizeOf(file: string): Promise<number> {
  * The bodies of a file, one a line as JSON, empty lines left out; of a table (`.csv`, `.tsv`) each row as if it were such a
  * line, and called by its `size` where it is one of a chart. In constant memory, however long the file.
  */
-export async function* bodyLines(file: string): AsyncGenerator<Line> {
+export async function* bodyLines(file: string): AsyncGenerator<FileLine> {
   const read = isCsv(file) ? tableLines(file) : lines(createReadStream(file), longestLine);
   try {
     for await (const line of read) if (line.text?.trim() !== '') yield line;
@@ -32,7 +32,7 @@ export async function* bodyLines(file: string): AsyncGenerator<Line> {
   }
 }
 
-async function* tableLines(file: string): AsyncGenerator<Line> {
+async function* tableLines(file: string): AsyncGenerator<FileLine> {
   const parser = parse({ ...(await settingsOf(file)), info: true, max_record_size: longestLine });
   const source = createReadStream(file).on('error', (error) => parser.destroy(error));
   let names: readonly string[] | undefined;

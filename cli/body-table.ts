@@ -1,10 +1,11 @@
 import { type Body, type MeasurementName, measurementNames, type Provenance } from '../engine/body/body.ts';
 import { cupOf } from '../engine/body/cup.ts';
 import { changeWords } from '../engine/body/fitting.ts';
-import { measurementWords } from '../engine/body/words.ts';
+import { measurementWords } from '../engine/body/measurement-words.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import { EIGHTHS, fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { EIGHTHS, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { lengthsLine, type Reader, sizeDecimals } from './reader.ts';

@@ -4,7 +4,8 @@ import type { InsideMove } from '../engine/comparison/inside-moves.ts';
 import type { KnownSeam } from '../engine/comparison/known-draft.ts';
 import type { Change, EdgeMove, NotchMove, PieceMove } from '../engine/comparison/piece-moves.ts';
 import { cutWords } from '../engine/render/label-words.ts';
-import { fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { fixed, rounded } from '../engine/text/figure.ts';
+import { lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 
 /** The cells of a row: what it is of, which part of that, before, after, more by, and how far it moved. */
@@ -205,4 +206,4 @@ function seamRows(name: string, was: KnownSeam, is: KnownSeam, length: Show): re
   ];
 }
 
-const written = (value: number): string => String(Number(value.toFixed(4)));
+const written = (value: number): string => String(rounded(value, 4));

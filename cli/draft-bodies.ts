@@ -17,7 +17,7 @@ import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
 /** What became of one body of a file. */
-interface Drafted {
+interface DraftedBody {
   readonly id: string | number;
   /** Where it was written; none where it could not be drafted. */
   readonly folder: string | undefined;
@@ -53,7 +53,7 @@ export async function draftBodies(
   const size = await sizeOf(file);
   const bar = progress(session, 'drafting');
   const taken = new Set<string>();
-  const all: Drafted[] = [];
+  const all: DraftedBody[] = [];
   try {
     for await (const line of bodyLines(file)) {
       const { id, body, issue } = readLine(line.number, line.text);
@@ -113,14 +113,14 @@ function folderFor(name: string, taken: Set<string>): string {
   return folder;
 }
 
-const rowOf = ({ id, folder, made, ok }: Drafted): readonly string[] => [
+const rowOf = ({ id, folder, made, ok }: DraftedBody): readonly string[] => [
   String(id),
   folder ?? '',
   folder === undefined ? 'not drafted' : ok ? 'yes' : 'NO',
   countIssues(made.ok ? made.value.report.issues : made.issues),
 ];
 
-const resultOf = ({ id, folder, made, ok }: Drafted) => ({
+const resultOf = ({ id, folder, made, ok }: DraftedBody) => ({
   id,
   ok,
   folder: folder ?? null,

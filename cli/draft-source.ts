@@ -41,13 +41,13 @@ export function draftSource(file: string, path: string): DraftSource {
   };
 }
 
-interface Frame {
+interface StackFrame {
   readonly path: string;
   readonly line: number;
 }
 
 /** The first place of a stack that lies in the draft's own folder. */
-function ownFrame(error: unknown, folder: string): Frame | undefined {
+function ownFrame(error: unknown, folder: string): StackFrame | undefined {
   const stack = error instanceof Error ? (error.stack ?? '') : '';
   for (const [, where = '', line = ''] of stack.matchAll(
     /\(?((?:file:\/\/)?\/[^\s()]+|[A-Za-z]:\\[^\s()]+):(\d+):\d+\)?$/gm,
@@ -61,7 +61,7 @@ function ownFrame(error: unknown, folder: string): Frame | undefined {
 
 /** A call may go on over many lines: so the place is where the word is written that it is about, from there on. */
 function placedIn(
-  { path, line }: Frame,
+  { path, line }: StackFrame,
   words: readonly string[],
   named: (path: string) => string,
 ): SourcePlace {

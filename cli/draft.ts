@@ -4,6 +4,7 @@ import { draftedNow } from '../engine/comparison/known-draft.ts';
 import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Issue } from '../engine/issue.ts';
+import { materialsFor } from '../engine/materials/materials.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
@@ -20,6 +21,7 @@ import {
 } from './drafted-garment.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
+import { cutListResult, leastLines, materialsResult } from './materials-words.ts';
 import { dateOption } from './options.ts';
 import { bodyIn } from './read-body.ts';
 import type { Reader } from './reader.ts';
@@ -83,6 +85,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   } = provenSheet(drafted, { ...print, ...(earlier && { earlier: earlier.outlines.on }) });
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, drafted);
+  const materials = materialsFor(garment, drafted.cutLines, units, 'least');
   const pieces = svgs();
   const also = alsoWritten(options.also, 'cutting', (flavour) => cuttingFile(drafted, flavour, print));
   await writeFiles(
@@ -100,12 +103,15 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     reader,
     result: (): DraftedResult => ({
       ...walked,
+      cutList: cutListResult(garment),
+      materials: materialsResult(materials),
       ...alsoResult(also),
       ...(options.steps ? { steps: stepsResult(garment.steps) } : {}),
       ...(options.why === undefined ? {} : { why: reasons.map(reasonResult) }),
     }),
     words: async () => {
       await say(session, summary({ ...drafted, report }, reader));
+      await say(session, `\n${leastLines(garment, materials, reader)}`);
       tell(
         session,
         `wrote ${pieces.size} pieces${alsoWords(also)}, sheet.svg and report.json into ${options.out}\n`,

@@ -1,15 +1,15 @@
 import { causeWords } from '../engine/grading/cause.ts';
 import type { Grade } from '../engine/grading/grade.ts';
-import { nestFiles } from '../engine/grading/nest/nest-papers.ts';
+import { type NestOptions, nestFiles } from '../engine/grading/nest/nest-papers.ts';
 import type { AxisGrade } from '../engine/grading/rule-table.ts';
-import { fixed } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { csv } from './csv.ts';
 import type { GradeResult } from './results/grade.ts';
 import { issuesResult, json } from './walk-result.ts';
 
 /** What `grade` writes: nests, the rule table as CSV, one for each way of the chart, and all of it as JSON. */
-export function gradeFiles(grade: Grade): ReadonlyMap<string, string> {
-  const files = new Map(nestFiles(grade));
+export function gradeFiles(grade: Grade, nests: NestOptions): ReadonlyMap<string, string> {
+  const files = new Map(nestFiles(grade, nests));
   for (const along of ['sizes', 'cups'] as const) {
     const axes = grade.axes.filter((axis) => axis.along === along);
     if (axes.length > 0) files.set(along === 'sizes' ? 'grade.csv' : 'grade-cups.csv', ruleTable(axes));

@@ -4,11 +4,16 @@ import { gradedCuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
-import { draftSize, type Grade, gradeOf } from '../engine/grading/grade.ts';
-import { nestSheets } from '../engine/grading/nest/nest-papers.ts';
+import { chosenSizes } from '../engine/grading/chosen-sizes.ts';
+import { draftSizes } from '../engine/grading/draft-sizes.ts';
+import { type Grade, gradeOf } from '../engine/grading/grade.ts';
+import { type NestLine, nestLines } from '../engine/grading/nest/nest.ts';
+import { inTiles, type NestBook, onOnePage } from '../engine/grading/nest/nest-pages.ts';
+import { type NestOptions, nestSheets } from '../engine/grading/nest/nest-papers.ts';
 import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { type Paper, paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
@@ -35,6 +40,9 @@ interface GradeOptions {
   readonly align: string;
   readonly out?: string;
   readonly pdf?: true;
+  readonly only?: string;
+  readonly lines: NestLine;
+  readonly tiles?: string;
   readonly nearest?: string;
   readonly also?: readonly Also[];
   readonly styling?: string;
@@ -58,7 +66,20 @@ export const gradeCommand = (session: Session, finish: (code: ExitCode) => void)
       ).default(alignments[0]),
     )
     .option('--out <folder>', 'where to write nests and tables; made if it is not there')
+    .option(
+      '--only <sizes>',
+      'show only these in nests and cutting files, with commas between: “40 C, 42 C”; tables hold all of them',
+    )
+    .addOption(
+      new Option('--lines <line>', 'the line that nests show: that of the seams, or that to cut on')
+        .choices(nestLines)
+        .default(nestLines[0]),
+    )
     .option('--pdf', 'write all nests as a PDF too, every size on a layer of its own')
+    .option(
+      '--tiles <paper>',
+      `write the sizes that are shown in tiles too, 1:1 and in layers, on ${paperWords}`,
+    )
     .addOption(
       new Option(
         '--nearest <body>',
@@ -79,9 +100,14 @@ async function grade(session: Session, name: string, options: GradeOptions): Pro
   if (options.nearest !== undefined)
     return sayNearest(session, draft, read, options.nearest, { styling, asJson: options.json === true });
   const { chart, issues } = read;
+  const nests: NestOptions = {
+    line: options.lines,
+    only: options.only === undefined ? undefined : used(chosenSizes(chart, options.only)),
+  };
+  const paper = options.tiles === undefined ? undefined : used(readPaper(options.tiles));
   const made = allSizes(session, draft, chart, styling);
   const graded = used(gradeOf(draft, chart, made, options.align));
-  return show(session, graded, issues, options);
+  return show(session, graded, issues, { ...options, nests, paper });
 }
 
 /** Every row of the chart, drafted; what stands in the way of any is told of all of them together. */
@@ -89,32 +115,49 @@ function allSizes(session: Session, draft: Draft, chart: Chart, styling: object)
   const bar = progress(session, 'drafting');
   const made: Evaluation[] = [];
   const failed: Issue[] = [];
-  for (const [i, row] of chart.rows.entries()) {
-    const size = draftSize(draft, row, styling);
+  let reached = 0;
+  for (const size of draftSizes(draft, chart, styling)) {
     if (size.ok) made.push(size.value);
     else failed.push(...size.issues);
-    bar.reached((i + 1) / chart.rows.length);
+    bar.reached(++reached / chart.rows.length);
   }
   bar.done();
   if (failed.length > 0) throw new Unusable(failed);
   return made;
 }
 
+/** What is asked for, its sizes and its paper found. */
+interface Asked extends GradeOptions {
+  readonly nests: NestOptions;
+  readonly paper: Paper | undefined;
+}
+
 async function show(
   session: Session,
   graded: Grade,
   read: readonly Issue[],
-  { out, pdf, also, json: asJson }: GradeOptions,
+  { out, pdf, also, json: asJson, nests, paper }: Asked,
 ): Promise<ExitCode> {
   const reader = readerOf(session, undefined, graded.sizes[0]?.of.body);
-  const cutting = alsoWritten(also, 'grade', (flavour) => gradedCuttingFile(graded.sizes, flavour));
+  const { only } = nests;
+  const cut = only ? graded.sizes.filter(({ of }) => only.includes(of)) : graded.sizes;
+  const cutting = alsoWritten(also, 'grade', (flavour) => gradedCuttingFile(cut, flavour));
   if (out !== undefined)
     await writeFiles(
       out,
       new Map<string, string | Uint8Array>([
-        ...gradeFiles(graded),
+        ...gradeFiles(graded, nests),
         ...cutting,
-        ...(pdf ? await layeredNests(graded) : []),
+        ...(pdf ? [await layered('nest.pdf', graded, nestSheets(graded, nests).map(onOnePage))] : []),
+        ...(paper
+          ? [
+              await layered(
+                'nest-tiles.pdf',
+                graded,
+                nestSheets(graded, nests).map((sheet) => inTiles(sheet, paper)),
+              ),
+            ]
+          : []),
       ]),
     );
   if (asJson) await session.write(json({ ...gradeResult(graded), ...alsoResult(cutting) }));
@@ -129,10 +172,13 @@ async function show(
   return graded.ok ? 0 : 1;
 }
 
-/** The sheets of nests as one PDF. */
-async function layeredNests(graded: Grade): Promise<readonly (readonly [string, Uint8Array])[]> {
-  const title = `${graded.garment}, ${graded.chart.name}`;
-  return [['nest.pdf', await nestPdf(nestSheets(graded), title, await readFonts())]];
+/** Nests as a PDF whose sizes are layers. */
+async function layered(
+  name: string,
+  { garment, chart }: Grade,
+  books: readonly NestBook[],
+): Promise<readonly [string, Uint8Array]> {
+  return [name, await nestPdf(books, `${garment}, ${chart.name}`, await readFonts())];
 }
 
 /** The first line: what was graded, by which chart, and how it came out. */

@@ -11,11 +11,17 @@ export interface Effort {
   readonly seed: number;
 }
 
+/** Whether Ctrl-C has come: one search after the other is told, so that once is enough for all. */
+export interface Halt {
+  asked: boolean;
+}
+
 /** Milliseconds of seeking before the process looks up, for Ctrl-C. */
 const attention = 50;
 
 /**
- * The best lay found in the time given. Ctrl-C ends the search early and keeps what was found. With a number of rounds the
+ * The best lay found in the time given. Ctrl-C ends the search early and keeps what was found; a search
+ * that begins after it ends with its first lay. With a number of rounds the
  * answer depends on them and the seed alone, unless the seconds end first. The first lay is waited for; throws `Unusable` when Ctrl-C
  * comes before it.
  */
@@ -24,6 +30,7 @@ export async function seekLay(
   problem: LayProblem,
   { seconds, rounds, seed }: Effort,
   label = 'laying',
+  halt: Halt = { asked: false },
 ): Promise<Lay> {
   const start = session.clock();
   const elapsed = (): number => (session.clock() - start) / 1000 / seconds;
@@ -31,6 +38,7 @@ export async function seekLay(
   let stopped = false;
   const stop = (): void => {
     stopped = true;
+    halt.asked = true;
   };
   process.once('SIGINT', stop);
   let best: Lay | undefined;
@@ -46,7 +54,7 @@ export async function seekLay(
         bar.reached(rounds === undefined ? elapsed() : Math.max(elapsed(), found.rounds / rounds));
         await new Promise((resolve) => setImmediate(resolve));
       }
-      if (stopped || (best && elapsed() >= 1)) break;
+      if (stopped || (best && (halt.asked || elapsed() >= 1))) break;
     }
   } finally {
     process.off('SIGINT', stop);

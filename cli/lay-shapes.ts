@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { areaOf, densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
+import { leastLength } from '../engine/lay/least-length.ts';
+import { densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
 import { refusedShapes } from '../engine/lay/refused-shapes.ts';
 import { readTextFile, withoutMark } from './read-data.ts';
 import type { LaidShapesResult } from './results/lay.ts';
@@ -77,7 +78,7 @@ const withoutRepeats = (corners: readonly { readonly x: number; readonly y: numb
 export const layResult = (problem: LayProblem, lay: Lay): LaidShapesResult => ({
   density: densityOf(problem, lay.length),
   length: lay.length,
-  leastLength: areaOf(problem) / problem.width,
+  leastLength: leastLength(problem),
   width: problem.width,
   placements: lay.placements.map(({ shape, copy, way, x, y }) => ({
     shape: problem.shapes[shape]?.name ?? '',

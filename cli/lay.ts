@@ -1,7 +1,8 @@
 import { Command, Option } from 'commander';
-import { areaOf, densityOf } from '../engine/lay/problem.ts';
+import { leastLength } from '../engine/lay/least-length.ts';
+import { densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
-import { fixed } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
 import { type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { layGarment } from './lay-garment.ts';
@@ -25,16 +26,20 @@ interface LayOptions extends GarmentOptions {
   readonly rounds?: string;
   readonly seed: string;
   readonly out?: string;
+  readonly sizes?: string;
+  readonly only?: string;
 }
 
 const help = `
 Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of
 a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on
-open cloth; with its grain along the cloth, and without --nap either way up. There is a plan for each
-cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time;
+open cloth; with its grain along the cloth, and without --nap or --stripe either way up. A single piece is
+cut of the upper layer. Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of
+each, and a repeat more is bought, so that the lay can begin with one. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time;
 Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
 
   bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
+  bodkin lay dress --sizes stock.yaml --only "40 C, 42 C, 42 C" --width 1400 --out lay
   bodkin lay skirt --body leading-lady.yaml --width 150cm --nap --shrink 3 --seconds 20`;
 
 /** `bodkin lay`: pieces on a strip of cloth, with little waste. */
@@ -44,6 +49,16 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
       .description('lay the pieces of a garment on the cloth with little waste, proven free of overlaps')
       .argument('[garment]', 'what to lay (see “bodkin list”)')
       .option('--body <file>', 'measurements, YAML or JSON')
+      .addOption(
+        new Option(
+          '--sizes <file>',
+          'a size chart, YAML, JSON or CSV: lay several sizes together instead of one body',
+        ).conflicts('body'),
+      )
+      .option(
+        '--only <sizes>',
+        'of the chart only these, with commas between: “40 C, 42 C”; one that comes twice is cut twice',
+      )
       .option('--width <length>', 'width of the cloth from selvedge to selvedge, mm unless it says cm or in')
       .addOption(
         new Option('--cloth <how>', 'folded lengthwise, or open in one layer')
@@ -54,7 +69,11 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
       .option('--selvedge <length>', 'kept free along each selvedge', '10')
       .option('--gap <length>', 'kept free between cutting lines', '0')
       .option('--shrink <percent>', 'what the cloth loses in the wash before it is cut, both ways', '0')
-      .option('--stripe <length>', 'repeat of stripes across the cloth, for which more is bought', '0')
+      .option(
+        '--stripe <length>',
+        'after so much of its length stripes across the cloth repeat: pieces lie so that they meet',
+        '0',
+      )
       .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
       .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
       .option('--seconds <number>', 'how long to seek', '60')
@@ -78,12 +97,19 @@ function garmentNamed(name: string | undefined): string {
 }
 
 function clothAsked(options: LayOptions): Cloth {
-  const { body, width } = options;
-  if (body === undefined || width === undefined)
+  const { body, sizes, only, width } = options;
+  const forWhom = body !== undefined || sizes !== undefined;
+  if (!forWhom || width === undefined)
     throw unusable(
       'option-missing',
-      body === undefined ? '--body' : '--width',
-      'A lay needs --body FILE, the measurements, and --width MM, the width of the cloth.',
+      forWhom ? '--width' : '--body',
+      'A lay needs --body FILE, the measurements, or --sizes FILE, a size chart, and --width MM, the width of the cloth.',
+    );
+  if (only !== undefined && sizes === undefined)
+    throw unusable(
+      'option-missing',
+      '--only',
+      '--only chooses among the sizes of a chart: give it with --sizes FILE.',
     );
   return {
     width: lengthOf('--width', width, 100, 5000),
@@ -109,7 +135,7 @@ async function layShapes(
     const percent = fixed(100 * densityOf(problem, lay.length), 2);
     await say(
       session,
-      `${lay.placements.length} shapes on ${fixed(lay.length, 3)} of a strip ${problem.width} wide: ${percent} % used, no overlaps (proven)\nno lay can be shorter than ${fixed(areaOf(problem) / problem.width, 3)}\n`,
+      `${lay.placements.length} shapes on ${fixed(lay.length, 3)} of a strip ${problem.width} wide: ${percent} % used, no overlaps (proven)\nno lay can be shorter than ${fixed(leastLength(problem), 3)}\n`,
     );
   }
   return 0;

@@ -1,5 +1,5 @@
 /** One line of a file; no text when it was longer than allowed. */
-export interface Line {
+export interface FileLine {
   readonly number: number;
   readonly text: string | undefined;
   /** Bytes read up to the end of this line. */
@@ -12,7 +12,7 @@ const lineEnd = 0x0a;
  * The lines of a file as they come in. Never holds more than one line of at most `longest` bytes and one part of
  * the file, however long the file or its lines are.
  */
-export async function* lines(parts: AsyncIterable<Buffer>, longest: number): AsyncGenerator<Line> {
+export async function* lines(parts: AsyncIterable<Buffer>, longest: number): AsyncGenerator<FileLine> {
   let held: Buffer[] = [];
   let size = 0;
   let number = 0;
@@ -23,7 +23,7 @@ export async function* lines(parts: AsyncIterable<Buffer>, longest: number): Asy
     if (size <= longest) held.push(part);
     else held = [];
   };
-  const take = (): Line => {
+  const take = (): FileLine => {
     const text = size <= longest ? Buffer.concat(held).toString('utf8') : undefined;
     held = [];
     size = 0;

@@ -1,11 +1,12 @@
 import type { Body, MeasurementName } from '../engine/body/body.ts';
 import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
-import { measurementWords } from '../engine/body/words.ts';
+import { measurementWords } from '../engine/body/measurement-words.ts';
 import type { BroughtHome } from '../engine/grading/bring-home.ts';
 import type { Chart } from '../engine/grading/chart.ts';
 import type { NearSize, Off } from '../engine/grading/nearest.ts';
 import type { Issue } from '../engine/issue.ts';
-import { fixed, lengthCell } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { lengthCell } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import type { NearestResult } from './results/grade.ts';

@@ -1,6 +1,6 @@
 import type { Report } from '../engine/checks/report.ts';
 import type { Paper } from '../engine/render/tiles/papers.ts';
-import type { Printed } from '../engine/render/tiles/print-pages.ts';
+import type { PrintedPages } from '../engine/render/tiles/print-pages.ts';
 import { rowLetters } from '../engine/render/tiles/tile-grid.ts';
 import { lengthFigure, lengthIn } from '../engine/text/length.ts';
 import type { Reader } from './reader.ts';
@@ -8,7 +8,7 @@ import type { PrintedResult } from './results/made.ts';
 import { issuesResult } from './walk-result.ts';
 
 /** What a print takes: pages, how they join, and what the area alone would need. */
-export function printSummary({ name }: Paper, printed: Printed, { units }: Reader): string {
+export function printSummary({ name }: Paper, printed: PrintedPages, { units }: Reader): string {
   const { pages, tiles, columns, rows, leftOut, fewestByArea } = printed;
   const first = pages[0];
   const size = first && `${name}, ${lengthFigure(first.width, units)} × ${lengthIn(first.height, units)}`;
@@ -32,7 +32,7 @@ export function printSummary({ name }: Paper, printed: Printed, { units }: Reade
 const count = (many: number, what: string): string => `${many} ${what}${many === 1 ? '' : 's'}`;
 
 /** The same for other programs. */
-export const printResult = (report: Report, paper: Paper, printed: Printed): PrintedResult => ({
+export const printResult = (report: Report, paper: Paper, printed: PrintedPages): PrintedResult => ({
   ok: report.ok,
   garment: report.garment,
   body: report.body,

@@ -1,7 +1,7 @@
 import type { Group, Tried } from '../engine/proof/groups.ts';
 import type { SketchNotes } from '../engine/proof/sketch-notes.ts';
 import type { TrialCase } from '../engine/proof/trial-case.ts';
-import type { Outcome } from '../engine/proof/verdict.ts';
+import type { TrialOutcome } from '../engine/proof/verdict.ts';
 import type { ProofResult } from './results/proof.ts';
 import { sentence } from './say-issues.ts';
 import { issueResult } from './walk-result.ts';
@@ -16,9 +16,9 @@ export interface Proof {
   readonly notes: SketchNotes | undefined;
 }
 
-const outcomes: readonly Outcome[] = ['true', 'refused', 'not true', 'thrown'];
+const outcomes: readonly TrialOutcome[] = ['true', 'refused', 'not true', 'thrown'];
 
-const words: Readonly<Record<Outcome, string>> = {
+const words: Readonly<Record<TrialOutcome, string>> = {
   true: 'drawn true',
   refused: 'refused by name',
   'not true': 'drawn and not true',
@@ -27,7 +27,7 @@ const words: Readonly<Record<Outcome, string>> = {
 
 /** What `prove --json` prints. `ok`: somebody can be drafted, and nothing is to be mended. */
 export function proofResult({ garment, tries, seed, tried, groups, notes }: Proof): ProofResult {
-  const count = (outcome: Outcome): number => countOf(tried, outcome);
+  const count = (outcome: TrialOutcome): number => countOf(tried, outcome);
   const counts = {
     true: count('true'),
     refused: count('refused'),
@@ -95,5 +95,5 @@ function notesText({ redundant, wished, adrift }: SketchNotes): readonly string[
   return lines.length === 0 ? [] : [`its sketches\n${lines.join('')}`];
 }
 
-const countOf = (tried: readonly Tried[], outcome: Outcome): number =>
+const countOf = (tried: readonly Tried[], outcome: TrialOutcome): number =>
   tried.filter(({ verdict }) => verdict.outcome === outcome).length;

@@ -1,6 +1,7 @@
 import { type Body, measurementNames } from '../engine/body/body.ts';
-import { measurementWords } from '../engine/body/words.ts';
-import { fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { measurementWords } from '../engine/body/measurement-words.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import { unitLabel } from '../engine/text/units.ts';
 import { type Reader, sizeDecimals } from './reader.ts';
 import { type Column, table } from './table.ts';

@@ -1,7 +1,8 @@
-import { measurementWords } from '../engine/body/words.ts';
+import { measurementWords } from '../engine/body/measurement-words.ts';
 import type { Slope } from '../engine/sensitivity/sensitivity.ts';
 import { type Importance, takeAgain } from '../engine/sensitivity/take-again.ts';
-import { fixed, lengthCell, lengthIn, SIXTEENTHS } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { lengthCell, lengthIn, SIXTEENTHS } from '../engine/text/length.ts';
 import { millimetres, type Unit } from '../engine/text/units.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import type { SensitivityResult } from './results/body.ts';

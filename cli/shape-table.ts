@@ -1,5 +1,6 @@
 import type { ShapeReport } from '../engine/checks/report.ts';
-import { fixed, lengthCell } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { lengthCell } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import type { Reader } from './reader.ts';

@@ -16,6 +16,8 @@ interface StepPages {
   readonly pages: readonly Page[];
   readonly steps: readonly { readonly title: string }[];
   readonly words: () => Promise<void>;
+  /** What is printed as data beside the steps. */
+  readonly more?: object;
 }
 
 /** Writes steps as HTML and as PDF into the folder, and says so. */
@@ -23,7 +25,7 @@ export async function writeStepPages(
   session: Session,
   { report, reader }: DraftedGarment,
   { out, json }: GarmentOptions & { readonly out: string },
-  { file, title, html, pages, steps, words }: StepPages,
+  { file, title, html, pages, steps, words, more }: StepPages,
 ): Promise<ExitCode> {
   const files = new Map<string, string | Uint8Array>([
     [`${file}.html`, html],
@@ -33,7 +35,7 @@ export async function writeStepPages(
   return answer(session, json, {
     report,
     reader,
-    result: () => writtenResult(report, steps, files),
+    result: () => ({ ...writtenResult(report, steps, files), ...more }),
     words,
   });
 }

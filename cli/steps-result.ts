@@ -1,5 +1,5 @@
 import type { Step } from '../engine/pattern/garment.ts';
-import { type Ground, type Unit, writtenValue } from '../engine/pattern/quantity.ts';
+import { type Ground, type QuantityUnit, writtenValue } from '../engine/pattern/quantity.ts';
 import type { Reason } from '../engine/pattern/reasons.ts';
 import { stepText } from '../engine/pattern/step-text.ts';
 import type { GroundResult, ReasonResult, StepResult } from './results/construction.ts';
@@ -10,7 +10,7 @@ const printed = {
   rad: 'degrees',
   ratio: 'ratio',
   'per mm': 'per mm',
-} as const satisfies Readonly<Record<Unit, string>>;
+} as const satisfies Readonly<Record<QuantityUnit, string>>;
 
 /**
  * The construction as data (drafts/sentences.md): each step with its formula, what that comes to, and what it was found
@@ -51,7 +51,7 @@ const amount = ({
   unit,
 }: {
   readonly value?: number | undefined;
-  readonly unit?: Unit | undefined;
+  readonly unit?: QuantityUnit | undefined;
 }) =>
   value === undefined || unit === undefined
     ? { value: null, unit: null }

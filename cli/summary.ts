@@ -1,7 +1,8 @@
 import { cupOf } from '../engine/body/cup.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
-import { decimalCell, EIGHTHS, fixed, lengthCell } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { decimalCell, EIGHTHS, lengthCell } from '../engine/text/length.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import { countIssues } from './say-issues.ts';
 import { countShapes } from './shape-table.ts';

@@ -3,7 +3,7 @@ import { resolveStyling } from '../engine/pattern/styling-values.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import type { AskedGarment } from './drafted-garment.ts';
 import { inBatches, inOrder } from './in-order.ts';
-import type { Line } from './lines.ts';
+import type { FileLine } from './lines.ts';
 import { progress } from './progress.ts';
 import type { ExitCode, Session } from './session.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -38,7 +38,7 @@ export async function walkBodies(
   const pool = threaded
     ? startWorkers(workers, { does: 'walk', garment: draft.name, styling, lengths }, session.tell, faultOf)
     : undefined;
-  const walk = async (batch: readonly Line[]): Promise<readonly WalkedLine[]> =>
+  const walk = async (batch: readonly FileLine[]): Promise<readonly WalkedLine[]> =>
     pool ? pool.work(batch) : batch.map((line) => walkLine(draft, styling, line, session.clock, lengths));
   let gravest: ExitCode = 0;
   let walkedAny = false;

@@ -3,6 +3,7 @@ import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import { edgeLength } from '../engine/geometry/edge.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { rounded } from '../engine/text/figure.ts';
 import { readJsonLine } from './json-line.ts';
 import type { WalkedLineResult } from './results/report.ts';
 import type { ExitCode } from './session.ts';
@@ -54,7 +55,7 @@ function answer(
   const result: WalkedLineResult = {
     id,
     ...verdict(report, evaluated.issues),
-    milliseconds: Math.round(milliseconds * 100) / 100,
+    milliseconds: rounded(milliseconds, 2),
     ...(lengths && lengthsOf(evaluated.ok ? evaluated.value : undefined)),
   };
   return { text: `${JSON.stringify(result)}\n`, code: report ? (report.ok ? 0 : 1) : 2 };
@@ -75,18 +76,18 @@ export const verdict = (report: Report | undefined, issues: readonly Issue[]) =>
 /** Finished girths by level, and the length of every edge by piece, mm; nothing in them where nothing was drafted. */
 const lengthsOf = (made: Evaluation | undefined) => ({
   girths: Object.fromEntries(
-    made?.report.girths.map(({ level, finished }) => [level, rounded(finished)]) ?? [],
+    made?.report.girths.map(({ level, finished }) => [level, rounded(finished, decimals)]) ?? [],
   ),
   edges: Object.fromEntries(
     made?.garment.pieces.map(({ name, edges }) => [
       name,
-      Object.fromEntries(edges.map((edge) => [edge.name, rounded(edgeLength(edge))])),
+      Object.fromEntries(edges.map((edge) => [edge.name, rounded(edgeLength(edge), decimals)])),
     ]) ?? [],
   ),
 });
 
-/** To a thousandth of a millimetre. */
-const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
+/** Decimals of a length, mm. */
+const decimals = 3;
 
 /** A fault of the program on one body must not take the results of all others with it. */
 export function drafted(draft: Draft, body: unknown, styling: unknown): Result<Evaluation> {

@@ -1,7 +1,8 @@
 import { accountCodes } from '../engine/checks/accounted.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
-import { decimalCell, fixed, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { decimalCell, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import { countIssues } from './say-issues.ts';
 import { countShapes, shapeTable } from './shape-table.ts';

@@ -1,5 +1,5 @@
 import type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
-import { howTaken } from '../engine/body/words.ts';
+import { howTaken } from '../engine/body/how-taken.ts';
 import type { Step } from '../engine/pattern/garment.ts';
 import type { Ground } from '../engine/pattern/quantity.ts';
 import { type Reason, reasonsOf, stepsCalled } from '../engine/pattern/reasons.ts';

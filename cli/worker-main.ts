@@ -2,7 +2,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { garments } from '../drafts/garments.ts';
 import type { TrialCase } from '../engine/proof/trial-case.ts';
 import { verdictOf } from '../engine/proof/verdict.ts';
-import type { Line } from './lines.ts';
+import type { FileLine } from './lines.ts';
 import { findGarment } from './options.ts';
 import { ownDraft } from './own-draft.ts';
 import { walkLine } from './walk-line.ts';
@@ -25,7 +25,7 @@ async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
   switch (task.does) {
     case 'walk': {
       const draft = findGarment(garments, task.garment);
-      return (line) => walkLine(draft, task.styling, line as Line, () => performance.now(), task.lengths);
+      return (line) => walkLine(draft, task.styling, line as FileLine, () => performance.now(), task.lengths);
     }
     case 'prove': {
       const draft = task.file === undefined ? findGarment(garments, task.garment) : await ownDraft(task.file);
@@ -33,7 +33,7 @@ async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
     }
     case 'orders': {
       const { answerLine } = await import('./orders/answer.ts');
-      return (line) => answerLine(line as Line);
+      return (line) => answerLine(line as FileLine);
     }
   }
 }

@@ -1,5 +1,5 @@
 import type { Body, MeasurementName } from '../engine/body/body.ts';
-import { measurementWords } from '../engine/body/words.ts';
+import { measurementWords } from '../engine/body/measurement-words.ts';
 import type { Attempt } from '../engine/constraints/attempts.ts';
 import { smallestConflict } from '../engine/constraints/conflict.ts';
 import { type ChangedDemands, changedDemands } from '../engine/constraints/demands.ts';

@@ -1,6 +1,6 @@
 import type { Piece } from '../engine/pattern/piece.ts';
+import { cautions } from './cautions.ts';
 import type { StagedSewing } from './sewing-stages.ts';
-import { cautions } from './sewing-words.ts';
 
 /** What comes before all sewing: cutting and marking. */
 export const cuttingSteps = (pieces: readonly Piece[]): StagedSewing => ({

@@ -43,7 +43,7 @@ export type Cut = (solution: Solution) => Parts;
 export type CutAll = (solution: Solution) => Result<Parts>;
 
 /** What is asked for: the garment by name, its choices and how they were made, and the body it is for. */
-export interface Order<Choices extends readonly Choice[]> {
+export interface GarmentOrder<Choices extends readonly Choice[]> {
   readonly name: string;
   readonly choices: Choices;
   readonly styling: StylingOf<Choices>;
@@ -65,7 +65,7 @@ type Draw = (body: Body, solver: Solver) => Result<Garment>;
  * measurements, or changes of the fitting, to look at again.
  */
 export function drawGarment<Choices extends readonly Choice[]>(
-  order: Order<Choices>,
+  order: GarmentOrder<Choices>,
   plan: Plan<Choices>,
 ): Result<Garment> {
   const { body, solver = solve } = order;
@@ -98,7 +98,7 @@ function drawSides(body: Body, drawFor: Draw, solver: Solver): Result<Garment> {
 }
 
 function drawOnce<Choices extends readonly Choice[]>(
-  { name, body, choices, styling, open = [] }: Order<Choices>,
+  { name, body, choices, styling, open = [] }: GarmentOrder<Choices>,
   plan: Plan<Choices>,
   solver: Solver,
 ): Result<Garment> {

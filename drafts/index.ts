@@ -10,7 +10,7 @@
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile` |
  * | walk what was written | `walkSheet` |
- * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSize`, `gradeOf`, `nestFiles`, `nearestSizes` |
+ * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
  * | tell an issue's message in inches | `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
@@ -41,7 +41,8 @@ export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
 export type { Chart, ChartSize } from '../engine/grading/chart.ts';
-export { draftSize, type Grade, gradeOf } from '../engine/grading/grade.ts';
+export { draftSize, draftSizes } from '../engine/grading/draft-sizes.ts';
+export { type Grade, gradeOf } from '../engine/grading/grade.ts';
 export { type NearSize, nearestSizes } from '../engine/grading/nearest.ts';
 export { nestFiles } from '../engine/grading/nest/nest-papers.ts';
 export { readChart } from '../engine/grading/read-chart.ts';

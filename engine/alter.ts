@@ -5,7 +5,7 @@ import { outlineBounds } from './geometry/outline.ts';
 import type { Issue, Result } from './issue.ts';
 import type { Piece } from './pattern/piece.ts';
 import { addFullness } from './shaping/add-fullness.ts';
-import type { Alteration, Measure, PlaceOnEdge } from './shaping/alteration.ts';
+import type { Alteration, LengthOrShare, PlaceOnEdge } from './shaping/alteration.ts';
 import type { OutlinePlace } from './shaping/cut-up.ts';
 import { dartsOf, drawnShort, SHORT } from './shaping/darts.ts';
 import { withGrainInside } from './shaping/grain.ts';
@@ -18,6 +18,7 @@ import type { Altered } from './shaping/reassemble.ts';
 import { refused } from './shaping/refusal.ts';
 import { slashAndSpread } from './shaping/slash-and-spread.ts';
 import type { Slashing } from './shaping/slash-lines.ts';
+import { inMm } from './text/figure.ts';
 
 /** A piece after its alterations: how far blending took its edges at the most (mm), and what was done, in words. */
 export interface AlteredPiece extends Altered {
@@ -98,7 +99,7 @@ function spreadBy(piece: Piece, slashing: Slashing, amount: number): Result<Done
   const how = slashing.hinge === undefined ? 'in parallel' : `hinged on ${slashing.hinge}`;
   return said(
     slashAndSpread(piece, { ...slashing, amount }),
-    `spread ${mm(amount)} between ${slashing.lines} slash lines${where(slashing)}, ${how}`,
+    `spread ${inMm(amount)} between ${slashing.lines} slash lines${where(slashing)}, ${how}`,
   );
 }
 
@@ -124,7 +125,7 @@ function gathered(piece: Piece, { slashing, ratio, edge: wanted, seam }: Of<'gat
   if (!full.ok) return full;
   return said(
     full,
-    `spread ${mm(full.value.amount)} between ${slashing.lines} slash lines${where(slashing)} to gather ${edge} ${ratio} to 1`,
+    `spread ${inMm(full.value.amount)} between ${slashing.lines} slash lines${where(slashing)} to gather ${edge} ${ratio} to 1`,
   );
 }
 
@@ -139,26 +140,24 @@ function pivoted(piece: Piece, { to, dart, share, short }: Of<'pivot dart'>): Re
   );
   let { edges } = turned.value.piece;
   for (const { apex } of pins) edges = back > 0 ? drawnShort(edges, apex, back) : edges;
-  const points = back > 0 ? `, points drawn ${mm(back)} short` : '';
+  const points = back > 0 ? `, points drawn ${inMm(back)} short` : '';
   const altered = { ...turned.value, piece: { ...turned.value.piece, edges } };
   return said({ ...turned, value: altered }, `dart pivoted to ${to.edge}${points}`);
 }
 
 function lengthened(piece: Piece, { amount, at }: Of<'lengthen'>): Result<Done> {
   const { top, bottom } = outlineBounds(piece.edges);
-  const words = `${amount > 0 ? 'lengthened' : 'shortened'} by ${mm(Math.abs(amount))}`;
-  return said(lengthen(piece, { amount, at: top + inMm(at, bottom - top) }), words);
+  const words = `${amount > 0 ? 'lengthened' : 'shortened'} by ${inMm(Math.abs(amount))}`;
+  return said(lengthen(piece, { amount, at: top + lengthOf(at, bottom - top) }), words);
 }
 
 function placeOn(piece: Piece, { edge: name, at }: PlaceOnEdge): OutlinePlace {
   const edge = piece.edges.find((candidate) => candidate.name === name);
-  return { edge: name, at: edge ? inMm(at, edgeLength(edge)) : 0 };
+  return { edge: name, at: edge ? lengthOf(at, edgeLength(edge)) : 0 };
 }
 
-const inMm = (measure: Measure, whole: number): number =>
+const lengthOf = (measure: LengthOrShare, whole: number): number =>
   'mm' in measure ? measure.mm : measure.share * whole;
-
-const mm = (value: number): string => `${Number(value.toFixed(1))} mm`;
 
 const said = (altered: Result<Altered>, words: string): Result<Done> =>
   altered.ok ? { ...altered, value: { ...altered.value, said: words } } : altered;

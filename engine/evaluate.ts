@@ -7,6 +7,7 @@ import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
 import type { Report } from './checks/report.ts';
 import { type Attempt, noted } from './constraints/attempts.ts';
+import { type Solver, solve } from './constraints/solve.ts';
 import { draftToBlame } from './draft-to-blame.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
 import type { Edge } from './geometry/curve.ts';
@@ -35,16 +36,21 @@ export interface Evaluation {
  *
  * Fails with the issues of body and styling together when either cannot be used, and with the draft's own when no
  * garment can be drawn for this body. A garment that was drawn but fails a check is a success with `report.ok`
- * false.
+ * false. `solver` finds the places in its sketches: another than `solve` may know where to look first.
  */
-export function evaluate(draft: Draft, bodyData: unknown, stylingData?: unknown): Result<Evaluation> {
+export function evaluate(
+  draft: Draft,
+  bodyData: unknown,
+  stylingData?: unknown,
+  solver: Solver = solve,
+): Result<Evaluation> {
   const body = readBody(bodyData);
   const styling = resolveStyling(draft.choices, stylingData);
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
   // Reasons take long to find, and which are to be found is known only when the draft has failed.
-  const { solver, attempts } = noted();
-  const drawn = draft.draw(body.value, styling.value, solver);
+  const { solver: noting, attempts } = noted(solver);
+  const drawn = draft.draw(body.value, styling.value, noting);
   if (!drawn.ok) {
     const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
     const offered = isContradictory(body.value) ? [reconcileOffered] : [];

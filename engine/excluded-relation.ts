@@ -1,4 +1,4 @@
-import { SCALE, type Unit } from './constraints/compile/equations.ts';
+import { type ResidualUnit, SCALE } from './constraints/compile/equations.ts';
 import { RELATION } from './geometry/tolerance.ts';
 
 /** What a relation or a bound was found from, by its name. */
@@ -14,9 +14,9 @@ export interface ExcludedRelation {
   readonly name: string;
   /** How far it misses where all of them together miss least. */
   readonly value: number;
-  readonly unit: Unit;
+  readonly unit: ResidualUnit;
   /** Within this it would hold. */
-  readonly limits: { readonly min: number; readonly max: number; readonly unit: Unit };
+  readonly limits: { readonly min: number; readonly max: number; readonly unit: ResidualUnit };
   /** Whose it is: that of what it depends on most, or the draft's own; none where that was not looked for. */
   readonly whose?: FoundFrom['kind'] | 'draft';
   /** All that it depends on, what moves it most first. */
@@ -24,7 +24,7 @@ export interface ExcludedRelation {
 }
 
 /** What a relation in a unit must keep within to hold. */
-export function limitsOf(unit: Unit): ExcludedRelation['limits'] {
+export function limitsOf(unit: ResidualUnit): ExcludedRelation['limits'] {
   const max = RELATION / SCALE[unit];
   return { min: -max, max, unit };
 }

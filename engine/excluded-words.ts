@@ -1,9 +1,9 @@
 import type { MeasurementName } from './body/body.ts';
-import { measurementWords } from './body/words.ts';
-import { listed } from './checks/words.ts';
+import { measurementWords } from './body/measurement-words.ts';
 import { boundsName } from './constraints/compile/residuals.ts';
 import type { ExcludedRelation, FoundFrom } from './excluded-relation.ts';
-import { degrees } from './text/figure.ts';
+import { degrees, significant } from './text/figure.ts';
+import { listed } from './text/listed.ts';
 
 /** So many of what a relation was found from are said; data has them all. */
 const SAID = 2;
@@ -27,7 +27,7 @@ export function bothSides(relations: readonly ExcludedRelation[]): string {
 function missed({ value, unit }: Pick<ExcludedRelation, 'value' | 'unit'>): string {
   const size = Math.abs(value);
   if (unit === 'rad') return degrees(size);
-  return unit === 'mm' ? `${size.toPrecision(2)} mm` : `a bend of ${size.toPrecision(2)} per mm`;
+  return unit === 'mm' ? `${significant(size, 2)} mm` : `a bend of ${significant(size, 2)} per mm`;
 }
 
 /** A relation by its name, or bounds by what they hold, and whose it is. */

@@ -1,5 +1,4 @@
 import type { Body } from './body/body.ts';
-import { listed } from './checks/words.ts';
 import { type Attempt, noted } from './constraints/attempts.ts';
 import { smallestConflict } from './constraints/conflict.ts';
 import { changedDemands } from './constraints/demands.ts';
@@ -10,7 +9,8 @@ import type { IssueCode } from './issue-codes/issue-codes.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice, Styling } from './pattern/styling.ts';
 import { smallestThatHelps } from './smallest-that-helps.ts';
-import { plainFigure } from './text/length.ts';
+import { plainFigure } from './text/figure.ts';
+import { listed } from './text/listed.ts';
 
 /** What a draft says when its lines cannot all hold: it may be the body, or what was asked for. */
 const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict'];

@@ -71,3 +71,22 @@ describe('imports', () => {
     expect(lowest).toEqual([]);
   });
 });
+
+describe('names', () => {
+  const sources = files.map((file) => ({ file, text: readFileSync(join(root, file), 'utf8') }));
+
+  it('that are exported for a type mean one type', () => {
+    const where = new Map<string, readonly string[]>();
+    for (const { file, text } of sources)
+      for (const [, name = ''] of text.matchAll(/^export (?:abstract )?(?:type|interface|class) (\w+)/gm))
+        where.set(name, [...(where.get(name) ?? []), file]);
+    expect([...where].filter(([, places]) => places.length > 1)).toEqual([]);
+  });
+
+  it('are all that a file needs to write a number: digits are chosen by engine/text, and for drawings by the path writer', () => {
+    const own = sources.filter(({ text }) => /\.to(?:Fixed|Precision|LocaleString)\(/.test(text));
+    expect(own.map(({ file }) => file).filter((file) => !file.startsWith('engine/text/'))).toEqual([
+      'engine/render/path-data.ts',
+    ]);
+  });
+});

@@ -1,6 +1,6 @@
 import type { Issue } from '../../engine/issue.ts';
 import { bodyFiles, namedBody } from '../body-files.ts';
-import type { Line } from '../lines.ts';
+import type { FileLine } from '../lines.ts';
 import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
 import { drafted, programFault, verdict } from '../walk-line.ts';
@@ -14,13 +14,13 @@ export interface AnsweredLine {
 }
 
 /** Drafts the order on a line and writes what it asks for. A broken one is answered like any other. */
-export async function answerLine({ number, text }: Pick<Line, 'number' | 'text'>): Promise<AnsweredLine> {
+export async function answerLine({ number, text }: Pick<FileLine, 'number' | 'text'>): Promise<AnsweredLine> {
   const read = readOrder(number, text);
   return asLine('issue' in read ? answerless(null, null, read.issue) : await answerOrder(read.order));
 }
 
 /** The answer where the program itself came to an end over a line. */
-export function faultOf({ number, text }: Pick<Line, 'number' | 'text'>, error: unknown): AnsweredLine {
+export function faultOf({ number, text }: Pick<FileLine, 'number' | 'text'>, error: unknown): AnsweredLine {
   const read = readOrder(number, text);
   const order = 'order' in read ? read.order : undefined;
   return asLine(answerless(order?.id ?? null, order?.draft.name ?? null, programFault(error)));

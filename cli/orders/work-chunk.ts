@@ -3,7 +3,7 @@ import { pipeline } from 'node:stream/promises';
 import { createGzip } from 'node:zlib';
 import { inBatches, inOrder } from '../in-order.ts';
 import { longestLine } from '../json-line.ts';
-import { type Line, lines } from '../lines.ts';
+import { type FileLine, lines } from '../lines.ts';
 import { unusable } from '../unusable.ts';
 import { startWorkers, type WorkerPool } from '../workers.ts';
 import { type AnsweredLine, faultOf } from './answer.ts';
@@ -11,7 +11,7 @@ import { chunkName } from './manifest.ts';
 import { answersFile, chunkFile, clearBegun, isAnswered, type Store, takeUpAgain } from './store.ts';
 import { type OnFull, writeWhole } from './whole-file.ts';
 
-export type OrderPool = WorkerPool<Line, AnsweredLine>;
+export type OrderPool = WorkerPool<FileLine, AnsweredLine>;
 
 /** Orders handed to a thread at once: few, for an answer may be a megabyte. */
 const batchSize = 4;
@@ -31,7 +31,7 @@ export const orderPool = (threads: number, told: (words: string) => void): Order
 
 /** The answers to orders, batch by batch, in their order and in constant memory. */
 export async function* answersTo(
-  orders: AsyncIterable<Line>,
+  orders: AsyncIterable<FileLine>,
   pool: OrderPool,
   threads: number,
 ): AsyncGenerator<readonly AnsweredLine[]> {
@@ -71,7 +71,7 @@ export async function workChunk(
 }
 
 /** The lines of a chunk, once its bytes are found to be those that it is named by. */
-export async function readChunk(store: Store, chunk: string): Promise<() => AsyncGenerator<Line>> {
+export async function readChunk(store: Store, chunk: string): Promise<() => AsyncGenerator<FileLine>> {
   const file = chunkFile(store, chunk);
   const bytes = await readFile(file).catch(() => undefined);
   if (!bytes || chunkName(bytes) !== chunk)

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { Command, Option } from 'commander';
 import { longestLine } from '../json-line.ts';
-import { type Line, lines } from '../lines.ts';
+import { type FileLine, lines } from '../lines.ts';
 import { jsonOption, workersOption } from '../options.ts';
 import type { WorkedOffResult } from '../results/orders.ts';
 import { say, tell } from '../say.ts';
@@ -84,7 +84,7 @@ async function filter(session: Session, file: string, pool: OrderPool, workers: 
 }
 
 /** The lines of a file that are not empty. */
-async function* writtenLines(file: string): AsyncGenerator<Line> {
+async function* writtenLines(file: string): AsyncGenerator<FileLine> {
   try {
     for await (const line of lines(file === '-' ? process.stdin : createReadStream(file), longestLine))
       if (line.text?.trim() !== '') yield line;

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { measurementNames } from '../../engine/body/body.ts';
 import { cuttingFiles } from './made.ts';
+import { type CutListResult, cutList, type MaterialsResult, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 import { report } from './report.ts';
 
@@ -62,14 +63,18 @@ const reason: z.ZodType<ReasonResult> = z
   ])
   .meta({ id: 'reason', description: 'A number and what it rests on; a step told before is told without.' });
 
-/** What `bodkin draft` prints: the report, and with --steps and --why the construction. */
+/** What `bodkin draft` prints: the report, what to cut and to buy, and with --steps and --why the construction. */
 export const drafted = report.extend({
+  cutList: cutList.optional().describe('None where nothing could be drafted.'),
+  materials: materials.optional().describe('The same; `needed` is always null here.'),
   cuttingFiles,
   steps: z.array(step).optional().describe('With --steps.'),
   why: z.array(reason).optional().describe('With --why: each step of that title.'),
 });
 
 export type DraftedResult = Printed<typeof report> & {
+  readonly cutList?: CutListResult;
+  readonly materials?: MaterialsResult;
   readonly cuttingFiles?: readonly string[];
   readonly steps?: readonly StepResult[];
   readonly why?: readonly ReasonResult[];

@@ -9,10 +9,16 @@ const steps = z.array(z.number()).describe('From each size to the next.');
 
 /** Why a step changes at a size. */
 const cause = z.strictObject({
-  kind: z.enum(['chart', 'styling', 'estimate', 'construction', 'found']),
+  kind: z.enum(['chart', 'styling', 'estimate', 'construction', 'limit', 'found']),
   measurement: z.string().optional(),
   choice: z.string().optional(),
   step: z.string().optional().describe('The title of the sentence in the construction.'),
+  limits: z
+    .array(z.string())
+    .optional()
+    .describe(
+      'What lines that are found together may not do, and do not quite do in some of the sizes there.',
+    ),
   change: z.number().optional(),
   words: z.string(),
 });

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { issues } from './issue.ts';
+import { cutList, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 
 /** What `bodkin lay` prints of a garment. */
@@ -14,11 +15,18 @@ export const laid = z.strictObject({
       needed: z.number().describe('The length with what the cloth shrinks by.'),
       buy: z.string().describe('As cloth is sold, in words.'),
       used: z.number().describe('Share of the cloth.'),
+      leastLength: z.number().describe('No lay can be shorter.'),
+      stripes: z
+        .strictObject({ matched: z.array(z.string()), unmatched: z.array(z.string()) })
+        .optional()
+        .describe('With --stripe: the seams along the grain at which they meet, or cannot.'),
       pieces: z.array(
         z.strictObject({ piece: z.string(), copy: z.number(), gives: z.number(), onFold: z.boolean() }),
       ),
     }),
   ),
+  cutList,
+  materials: materials.describe('For cloth without nap or stripes, in the widths that are sold.'),
   issues,
 });
 

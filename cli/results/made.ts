@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { issues } from './issue.ts';
+import { cutList, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 
 /** What `--also` wrote. */
@@ -23,7 +24,7 @@ export const printed = z.strictObject({
 
 export type PrintedResult = Printed<typeof printed>;
 
-/** What `bodkin sew` and `bodkin teach` print. */
+/** What `bodkin teach` prints. */
 export const written = z.strictObject({
   ...made,
   steps: z.array(z.strictObject({ number: z.int(), title: z.string() })),
@@ -32,3 +33,8 @@ export const written = z.strictObject({
 });
 
 export type WrittenResult = Printed<typeof written>;
+
+/** What `bodkin sew` prints. */
+export const sewn = written.extend({ cutList, materials });
+
+export type SewnResult = Printed<typeof sewn>;

@@ -8,7 +8,7 @@ import { graded, nearest } from './grade.ts';
 import { refusal } from './issue.ts';
 import { laid, laidShapes } from './lay.ts';
 import { explained, garments } from './listed.ts';
-import { printed, written } from './made.ts';
+import { printed, sewn, written } from './made.ts';
 import { collected, order, orderAnswer, orderResult, sent, workedOff } from './orders.ts';
 import { proof } from './proof.ts';
 import { report, walkedLine } from './report.ts';
@@ -33,7 +33,7 @@ const results = {
     z.union([altered, refusal]),
   ],
   print: ['What “bodkin print --json” prints', z.union([printed, refusal])],
-  sew: ['What “bodkin sew --json” prints', z.union([written, refusal])],
+  sew: ['What “bodkin sew --json” prints', z.union([sewn, refusal])],
   teach: ['What “bodkin teach --json” prints', z.union([written, refusal])],
   lay: ['What “bodkin lay --json” prints of a garment, or of --shapes', z.union([laid, laidShapes, refusal])],
   wear: ['What “bodkin wear --json” prints, and worn.json holds', z.union([wornResult, refusal])],

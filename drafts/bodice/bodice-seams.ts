@@ -1,5 +1,5 @@
 import type { Body } from '../../engine/body/body.ts';
-import type { Corner, EdgeRef, Girth, GirthPart, Join, Seam } from '../../engine/pattern/seam.ts';
+import type { EdgeRef, Girth, GirthPart, Join, Seam, SeamCorner } from '../../engine/pattern/seam.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { backwards as back, plainSeam, edge as ref } from '../seams.ts';
 import { type ArmholeHalf, edgesOn } from './armhole-parts.ts';
@@ -61,14 +61,14 @@ function shoulderOf(style: Style, part: 'front' | 'back'): readonly EdgeRef[] {
   }
 }
 
-const at = (piece: string, edge: string, seam: string): Corner => ({ piece, edge, seam });
+const at = (piece: string, edge: string, seam: string): SeamCorner => ({ piece, edge, seam });
 
-const across = (name: string, a: Corner, b: Corner): Join => ({ kind: 'across', name, a, b });
+const across = (name: string, a: SeamCorner, b: SeamCorner): Join => ({ kind: 'across', name, a, b });
 
 /** Where the panels' lines go on once sewn: necklines turn where they have a point or a corner, all else runs on. */
 export function bodiceJoins({ plan, armholes }: PanelCut): readonly Join[] {
   const { style } = plan.lines;
-  const mirror = (name: string, a: Corner): Join => ({ kind: 'mirror', name, a });
+  const mirror = (name: string, a: SeamCorner): Join => ({ kind: 'mirror', name, a });
   const upper = upperFront(style);
   return [
     ...waistJoins,

@@ -27,7 +27,7 @@ export function necklineCorner(
 }
 
 /** A corner of the front neckline: how far from the centre, and how far above the bust level. */
-interface Corner {
+interface NecklineCorner {
   readonly half: Mm;
   readonly above: Mm;
 }
@@ -54,7 +54,7 @@ function besideArmhole(
   table: BodiceTable,
   { front }: Foundation,
   style: Style,
-  { half, above }: Corner,
+  { half, above }: NecklineCorner,
   onShoulder: PlacesOnShoulder,
 ): Mm {
   const { choice } = table;
@@ -79,7 +79,7 @@ function besidePrincess(
   table: BodiceTable,
   { front }: Foundation,
   style: Style,
-  { half, above }: Corner,
+  { half, above }: NecklineCorner,
   onShoulder: PlacesOnShoulder,
 ): Mm {
   if (style.front === 'gathered') return half;

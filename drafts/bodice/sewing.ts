@@ -1,9 +1,10 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { type Finishing, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { amounts, cautions, workroomRules as rules } from '../sewing-words.ts';
 import { stayTapes } from '../stays.ts';
+import { amounts, workroomRules as rules } from '../workroom-rules.ts';
 import type { PanelCut } from './panel-cut.ts';
 
 /** What the sewing of the panels is told: how raw edges are finished, and which stay tapes there are. */

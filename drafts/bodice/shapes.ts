@@ -1,7 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import { angleOverBust } from '../../engine/body/bust.ts';
-import type { Corner, EdgeRef, GirthPart } from '../../engine/pattern/seam.ts';
-import type { Chain, LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
+import type { EdgeRef, GirthPart, SeamCorner } from '../../engine/pattern/seam.ts';
+import type { EdgeChain, LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { armholeToShoulder, halves } from './armhole-chains.ts';
 import type { PanelCut } from './panel-cut.ts';
 import type { Style } from './style.ts';
@@ -107,7 +107,7 @@ const halfBack = (level: string): readonly LengthPart[] => [
   line('side back', level),
 ];
 
-const leans: readonly { readonly name: string; readonly at: Corner }[] = [
+const leans: readonly { readonly name: string; readonly at: SeamCorner }[] = [
   { piece: 'centre front', edge: 'princess', seam: 'waist' },
   { piece: 'side front', edge: 'princess lower', seam: 'waist' },
   { piece: 'side back', edge: 'princess', seam: 'waist' },
@@ -118,7 +118,7 @@ const leans: readonly { readonly name: string; readonly at: Corner }[] = [
 function acrossBack(cut: PanelCut, measured: number): ShapeClaim {
   const { foundation, lines } = cut.plan;
   const { underarm, across } = foundation.levels;
-  const seam = (piece: string, reversed?: true): Chain => ({
+  const seam = (piece: string, reversed?: true): EdgeChain => ({
     edges: [{ piece, edge: 'princess', ...(reversed && { reversed }) }],
     from: 'bust level',
   });
@@ -176,11 +176,11 @@ function armholeGirths(cut: PanelCut, { size }: Body): readonly ShapeClaim[] {
 }
 
 /** The princess seam from the waist up: side front, and on its other side centre front and what lies over it. */
-const sidePrincess: Chain = {
+const sidePrincess: EdgeChain = {
   edges: ['princess lower', 'princess upper'].map((name) => ({ piece: 'side front', edge: name })),
 };
 
-function centrePrincess({ front }: Style): Chain {
+function centrePrincess({ front }: Style): EdgeChain {
   const over: EdgeRef =
     front === 'gathered'
       ? { piece: 'insert', edge: 'left side', reversed: true }

@@ -13,7 +13,7 @@ export interface Widths extends SharedWidths {
 }
 
 /** The girths before the fitting, ease in. */
-export interface Drafted {
+export interface DraftedGirths {
   readonly bust: Mm;
   readonly underBust: Mm;
   readonly waist: Mm;
@@ -28,7 +28,7 @@ export function takeIn(
   table: FoundationTable,
   shared: SharedWidths,
   levels: Levels,
-  drafted: Drafted,
+  drafted: DraftedGirths,
 ): Widths {
   const { body } = table;
   const nothing = { bust: 0, underBust: 0, waist: 0 };

@@ -48,6 +48,7 @@ export function drawstringNotions(
       count: 2,
       length: rules.holePatch.value,
       note: 'square patches, to be ironed on',
+      got: 'off interfacing',
     },
   ];
 }

@@ -1,8 +1,9 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { type Finishing, orderFirst } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
+import { amounts, workroomRules as workroom } from '../workroom-rules.ts';
 import type { InsertStyling } from './choices.ts';
 import { holeInterfacing, necklineTape } from './drawstring.ts';
 import type { InsertLines } from './insert-lines.ts';

@@ -1,12 +1,12 @@
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import { isArmhole, isNeckline, type Part, panelsIn, parts } from './panels.ts';
+import { type BodiceHalf, isArmhole, isNeckline, panelsIn, parts } from './panels.ts';
 
 /** Edges of the panels, one after the other, that lining or facing is sewn to in one go. */
 export interface FacedEdges {
   readonly name: string;
-  readonly part: Part;
+  readonly part: BodiceHalf;
   readonly edges: readonly EdgeRef[];
 }
 

@@ -15,7 +15,7 @@ import { cutOnFold, cutPair, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { Finished, Run } from './finished-runs.ts';
 import { felled } from './lining-pieces.ts';
-import type { Part } from './panels.ts';
+import type { BodiceHalf } from './panels.ts';
 import { edgesSetBack, stretch } from './set-back.ts';
 
 /** How far facings reach into the panels, and what they are cut with; mm. */
@@ -36,7 +36,7 @@ export interface FacingCut {
 export const innerEdgeOf = { neck: 'lower', armhole: 'inner' } as const satisfies Record<Finished, string>;
 
 /** What a facing is called. */
-export const facingOf = (part: Part, finished: Finished): string => `${part} ${finished} facing`;
+export const facingOf = (part: BodiceHalf, finished: Finished): string => `${part} ${finished} facing`;
 
 /** Changes from hollow to round that the inner edge of a facing may have, which follows edges that are all but straight here and there. */
 const INNER_TURNS = 4;

@@ -5,12 +5,12 @@ import type { LiningTable } from './choices.ts';
 import { type FacingCut, facingPiece } from './facing-pieces.ts';
 import { facingJoins, facingSeams } from './facing-seams.ts';
 import { type Finished, finishedRun } from './finished-runs.ts';
-import type { Inside, Unfinished } from './inside.ts';
+import type { InsideParts, Unfinished } from './inside.ts';
 import { panelsIn, panelsOf, parts } from './panels.ts';
 import { liningRules as rules } from './rules.ts';
 
 /** Draws facings for the necklines of a bodice, and without sleeves for its armholes, and says how they are sewn in. */
-export function drawFacings(table: LiningTable, unfinished: Unfinished): Inside {
+export function drawFacings(table: LiningTable, unfinished: Unfinished): InsideParts {
   const { bodice, cut, setting } = unfinished;
   const panels = panelsOf(bodice.pieces);
   table.heading('The facings');

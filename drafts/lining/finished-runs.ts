@@ -3,13 +3,13 @@ import { moved, type Point, turnedAbout, vectorBetween } from '../../engine/geom
 import { type Transform, transformedEdge } from '../../engine/geometry/transform.ts';
 import { angleOf, type Vector } from '../../engine/geometry/vector.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
-import { isArmhole, isNeckline, type Part, panelsIn } from './panels.ts';
+import { type BodiceHalf, isArmhole, isNeckline, panelsIn } from './panels.ts';
 
 export type Finished = 'neck' | 'armhole';
 
 /** A run of finished edges from one seam, fold or strap to another: half a neckline, or half an armhole. */
 export interface Run {
-  readonly part: Part;
+  readonly part: BodiceHalf;
   readonly finished: Finished;
   /** The edge of the panel that ends where the run starts. */
   readonly before: PieceEdge;
@@ -25,13 +25,13 @@ export interface Run {
  * The half neckline, or half armhole, of one part of the bodice; none where insert or sleeves leave none to finish. One
  * that runs over a princess seam is laid flat: the panel at the side on the one at the centre, seam on seam.
  */
-export function finishedRun(part: Part, finished: Finished, panels: readonly Piece[]): Run | undefined {
+export function finishedRun(part: BodiceHalf, finished: Finished, panels: readonly Piece[]): Run | undefined {
   const runs = panelsIn(part, panels).flatMap((panel) => runOn(panel, part, finished));
   const [first, ...others] = runs;
   return first && others.reduce(goingOn, first);
 }
 
-function runOn(panel: Piece, part: Part, finished: Finished): readonly Run[] {
+function runOn(panel: Piece, part: BodiceHalf, finished: Finished): readonly Run[] {
   const isOne = finished === 'neck' ? isNeckline : isArmhole;
   const edges = panel.edges.filter(isOne);
   const from = panel.edges.findIndex(isOne);

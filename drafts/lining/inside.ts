@@ -22,7 +22,7 @@ export interface Unfinished {
 }
 
 /** What lining or facings add to a bodice. */
-export type Inside = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;
+export type InsideParts = Pick<Parts, 'pieces' | 'seams' | 'joins' | 'girths'>;
 
 /** How lining or facings are made up, sewn to the finished edges, and caught down inside. */
 export interface InsideWork {

@@ -1,13 +1,13 @@
 import type { InsideLine, Piece } from '../../engine/pattern/piece.ts';
 import type { EdgeRef, Girth, Join } from '../../engine/pattern/seam.ts';
 import type { LiningTable } from './choices.ts';
-import type { Inside, Unfinished } from './inside.ts';
+import type { InsideParts, Unfinished } from './inside.ts';
 import { isFinished, liningPiece } from './lining-pieces.ts';
 import { liningGirths, liningJoins, liningSeams } from './lining-seams.ts';
 import { panelsOf, partOf } from './panels.ts';
 
 /** Draws a lining for every panel of a bodice, and says how it is sewn in. */
-export function drawLining(table: LiningTable, unfinished: Unfinished): Inside {
+export function drawLining(table: LiningTable, unfinished: Unfinished): InsideParts {
   const { bodice, cut, setting } = unfinished;
   const panels = panelsOf(bodice.pieces);
   const lined = new Set(panels.map(({ name }) => name));

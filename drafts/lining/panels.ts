@@ -7,14 +7,14 @@ const panelNames = ['upper centre front', 'centre front', 'side front', 'centre 
 export const panelsOf = (pieces: readonly Piece[]): readonly Piece[] =>
   panelNames.flatMap((name) => pieces.filter((piece) => piece.name === name));
 
-export type Part = 'front' | 'back';
-export const parts: readonly Part[] = ['front', 'back'];
+export type BodiceHalf = 'front' | 'back';
+export const parts: readonly BodiceHalf[] = ['front', 'back'];
 
 /** The half that a panel or its lining belongs to. */
-export const partOf = (name: string): Part => (name.includes('front') ? 'front' : 'back');
+export const partOf = (name: string): BodiceHalf => (name.includes('front') ? 'front' : 'back');
 
 /** The panels of one half. */
-export const panelsIn = (part: Part, panels: readonly Piece[]): readonly Piece[] =>
+export const panelsIn = (part: BodiceHalf, panels: readonly Piece[]): readonly Piece[] =>
   panels.filter(({ name }) => partOf(name) === part);
 
 export const isNeckline = ({ name }: { readonly name: string }): boolean => name.startsWith('neckline');

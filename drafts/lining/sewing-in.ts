@@ -1,8 +1,8 @@
 import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import type { Style } from '../bodice/style.ts';
+import { cautions } from '../cautions.ts';
 import { orderOf } from '../finishing.ts';
-import { cautions } from '../sewing-words.ts';
 import type { InsideWork } from './inside.ts';
 
 /** Lining or facings are sewn to the necklines. */

@@ -1,10 +1,10 @@
 import type { EdgeRef, Seam } from '../../engine/pattern/seam.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { orderOf } from '../finishing.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
-import { cautions } from '../sewing-words.ts';
 import type { InsideWork } from './inside.ts';
 import { catchDown, sewArmholes, sewNeckline, tackWaist } from './sewing-in.ts';
 

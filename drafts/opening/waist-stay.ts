@@ -1,7 +1,7 @@
 import type { Notion } from '../../engine/pattern/garment.ts';
 import type { Girth } from '../../engine/pattern/seam.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
-import { amounts } from '../sewing-words.ts';
+import { amounts } from '../workroom-rules.ts';
 import type { Additions } from './additions.ts';
 import type { OpenedTable, OpeningStyling } from './choices.ts';
 import { openingRules as rules } from './rules.ts';

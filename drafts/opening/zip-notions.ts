@@ -12,12 +12,14 @@ export const zipNotions = ({ opening, zipKind }: OpeningStyling, length: number)
     count: 1,
     length,
     note: `${zipKind}, set into the ${opening === 'back' ? 'centre back' : 'left side'} seam`,
+    got: 'singly',
   },
   {
     name: zipInterfacing,
     count: 2,
     length,
     note: `strips ${rules.zipStrip.value} mm wide, to be ironed on`,
+    got: 'off interfacing',
   },
   { name: 'hook and eye', count: 1, length: 0, note: opening === 'back' ? 'above the zip' : 'at the waist' },
 ];

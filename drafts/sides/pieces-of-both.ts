@@ -1,6 +1,6 @@
 import { type Side, sides } from '../../engine/body/side.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
-import type { Corner, EdgeRef } from '../../engine/pattern/seam.ts';
+import type { EdgeRef, SeamCorner } from '../../engine/pattern/seam.ts';
 import { alike, inPairs } from './alike.ts';
 import { isMirrored, ofOneSide, sided } from './as-worn.ts';
 
@@ -13,7 +13,7 @@ export interface PiecesOfBoth {
   readonly namesOf: (piece: string) => readonly string[];
   /** An edge as the seams of one side name it; walked the other way where it is mirrored. */
   readonly edgeOn: (side: Side, ref: EdgeRef) => EdgeRef;
-  readonly cornerOn: (side: Side, corner: Corner) => Corner;
+  readonly cornerOn: (side: Side, corner: SeamCorner) => SeamCorner;
 }
 
 /**

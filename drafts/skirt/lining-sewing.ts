@@ -1,10 +1,11 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { exposed, insideBodice, orderOf } from '../finishing.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import type { MakingStyling } from '../making-choices.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
-import { amounts, cautions } from '../sewing-words.ts';
+import { amounts } from '../workroom-rules.ts';
 import { goreNames } from './by-gore.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtSeams } from './skirt-seams.ts';

@@ -1,8 +1,8 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { exposed, type FinishStyling, insideBodice, orderFirst } from '../finishing.ts';
 import type { StagedSewing } from '../sewing-stages.ts';
-import { cautions } from '../sewing-words.ts';
 import { goreNames } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { skirtSeams, waistSeams } from './skirt-seams.ts';

@@ -1,4 +1,4 @@
-import type { Corner, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
+import type { Girth, Join, Seam, SeamCorner } from '../../engine/pattern/seam.ts';
 import { backwards, edge, plainSeam } from '../seams.ts';
 import { goreNames } from './by-gore.ts';
 import type { GoreSizes } from './gore-sizes.ts';
@@ -31,7 +31,7 @@ export const waistJoin: Join = {
   b: { piece: 'skirt centre back', edge: 'centre back', seam: 'waist' },
 };
 
-const corner = (gore: string, line: string, seam: string): Corner => ({
+const corner = (gore: string, line: string, seam: string): SeamCorner => ({
   piece: `skirt ${gore}`,
   edge: line,
   seam,

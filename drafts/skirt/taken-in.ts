@@ -4,7 +4,7 @@ import { type ByGore, byGore } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 
 /** What a fitting took from the gores at one level, half gores at the centres, and from the whole girth. */
-export interface Taken {
+export interface TakenFromGores {
   readonly gores: ByGore<Mm>;
   readonly girth: Mm;
 }
@@ -16,7 +16,7 @@ export interface Taken {
 export function takenFromGores(
   { mm, takenIn }: Pick<SkirtTable, 'mm' | 'takenIn'>,
   level: 'waist' | 'hip',
-): Taken | undefined {
+): TakenFromGores | undefined {
   const front = takenIn('front princess seam', level);
   const side = takenIn('side seam', level);
   const back = takenIn('back princess seam', level);
@@ -38,7 +38,7 @@ export const takenIn = (
   { mm }: Pick<SkirtTable, 'mm'>,
   level: 'waist' | 'hip',
   gores: ByGore<Mm>,
-  taken: Taken | undefined,
+  taken: TakenFromGores | undefined,
 ): ByGore<Mm> =>
   taken
     ? byGore((name) => mm`Fitting, ${level} of the ${name} gore: ${gores[name]} - ${taken.gores[name]}`)
@@ -50,7 +50,7 @@ export function sayTakenIn(
   level: 'waist' | 'hip',
   drafted: Mm,
   body: Mm,
-  taken: Taken | undefined,
+  taken: TakenFromGores | undefined,
 ): void {
   sayPinned(table, [level]);
   if (taken) sayTaken(table, level, drafted, body, taken.girth);

@@ -1,7 +1,6 @@
 import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../../engine/constraints/solution.ts';
-import type { Solver } from '../../engine/constraints/solve.ts';
-import { solve } from '../../engine/constraints/solve.ts';
+import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';

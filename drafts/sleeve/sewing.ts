@@ -1,9 +1,10 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { Seam } from '../../engine/pattern/seam.ts';
 import type { Amount, SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { exposed, type FinishStyling, insideBodice, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
+import { amounts, workroomRules as workroom } from '../workroom-rules.ts';
 import type { PlainSleeveTable, PuffStyling } from './choices.ts';
 import { sleeveRules as rules } from './rules.ts';
 
@@ -22,7 +23,7 @@ const singleSewing = (styling: PuffStyling & FinishStyling): StagedSewing => ({
     threadElastic,
     closeCasing('Stretch the elastic until the opening lies flat, and stitch it shut in line with the rest.'),
   ],
-  armhole: [setIn(insideBodice(styling).together)],
+  armhole: [setInGathered(insideBodice(styling).together)],
 });
 
 const selfLinedSewing = (styling: PuffStyling & FinishStyling): StagedSewing => ({
@@ -36,7 +37,7 @@ const selfLinedSewing = (styling: PuffStyling & FinishStyling): StagedSewing => 
     closeCasing('Stretch the elastic until the casing lies flat, and sew the gap in the seam shut by hand.'),
     gatheringRows('through both layers'),
   ],
-  armhole: [setIn(insideBodice(styling).together)],
+  armhole: [setInGathered(insideBodice(styling).together)],
 });
 
 /** How plain sleeves are made up and set in. */
@@ -71,7 +72,7 @@ export function plainSewing(
         cautions: [cautions.hotEdge],
       },
     ],
-    armhole: [setInPlain(insideBodice(styling).together)],
+    armhole: [setInEased(insideBodice(styling).together)],
   };
 }
 
@@ -86,8 +87,12 @@ const easingRows: SewingStep = {
   amounts: amounts(workroom.longStitch),
 };
 
-const setInPlain = (finish: SeamFinish): SewingStep => ({
-  title: 'Ease the crowns and set in the sleeves',
+/** Sets the sleeves in, their crowns drawn up to the armholes. */
+const setIn = (
+  finish: SeamFinish,
+  as: Required<Pick<SewingStep, 'title' | 'how' | 'cautions'>>,
+): SewingStep => ({
+  ...as,
   needs: [
     state('sleeve', 'rows stitched', 'crown'),
     state('side front', 'stay-stitched', 'armhole underarm'),
@@ -99,14 +104,19 @@ const setInPlain = (finish: SeamFinish): SewingStep => ({
   stitch: '301',
   seamClass: 1,
   finish,
-  how: [
-    'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to shoulder seam.',
-    'Draw up the rows until the crown fits between the notches and spread the ease without a gather; shrink it in over the end of the ironing board. Sew with the sleeve on top.',
-    `Trim the underarm, ${orderOf(finish)}, and press the allowance into the sleeve.`,
-  ],
   amounts: amounts(workroom.underarmTrim),
-  cautions: [cautions.hotEdge],
 });
+
+const setInEased = (finish: SeamFinish): SewingStep =>
+  setIn(finish, {
+    title: 'Ease the crowns and set in the sleeves',
+    how: [
+      'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to shoulder seam.',
+      'Draw up the rows until the crown fits between the notches and spread the ease without a gather; shrink it in over the end of the ironing board. Sew with the sleeve on top.',
+      `Trim the underarm, ${orderOf(finish)}, and press the allowance into the sleeve.`,
+    ],
+    cautions: [cautions.hotEdge],
+  });
 
 const gatheringRows = (layers: '' | 'through both layers'): SewingStep => ({
   title: 'Stitch the gathering rows of the sleeves',
@@ -195,24 +205,13 @@ const closeCasing = (how: string): SewingStep => ({
   how: [how],
 });
 
-const setIn = (finish: SeamFinish): SewingStep => ({
-  title: 'Gather the crowns and set in the sleeves',
-  needs: [
-    state('sleeve', 'rows stitched', 'crown'),
-    state('side front', 'stay-stitched', 'armhole underarm'),
-    state('side back', 'stay-stitched', 'armhole underarm'),
-  ],
-  brings: [state('sleeve', 'gathered', 'crown')],
-  sews: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
-  presses: ['armhole, front underarm', 'armhole, back underarm', 'armhole, crown'],
-  stitch: '301',
-  seamClass: 1,
-  finish,
-  how: [
-    'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to the shoulder mark of the strap.',
-    'Below the notches the edges lie flat on each other. Draw up the rows until the crown fits between the notches, keep most of the fullness over the strap, and sew with the gathers on top.',
-    `Trim the underarm, ${orderOf(finish)}, and press the allowance only.`,
-  ],
-  amounts: amounts(workroom.underarmTrim),
-  cautions: [cautions.gathers],
-});
+const setInGathered = (finish: SeamFinish): SewingStep =>
+  setIn(finish, {
+    title: 'Gather the crowns and set in the sleeves',
+    how: [
+      'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to the shoulder mark of the strap.',
+      'Below the notches the edges lie flat on each other. Draw up the rows until the crown fits between the notches, keep most of the fullness over the strap, and sew with the gathers on top.',
+      `Trim the underarm, ${orderOf(finish)}, and press the allowance only.`,
+    ],
+    cautions: [cautions.gathers],
+  });

@@ -1,5 +1,5 @@
 import type { EdgeRef } from '../../engine/pattern/seam.ts';
-import type { Chain, ShapeClaim } from '../../engine/pattern/shape.ts';
+import type { EdgeChain, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { armholeToNotch, type Half, halves } from '../bodice/armhole-chains.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 
@@ -18,7 +18,7 @@ const capUnderarm: Readonly<Record<Half, EdgeRef>> = {
 };
 
 /** The whole cap, from back to front. */
-const cap: Chain = {
+const cap: EdgeChain = {
   edges: ['cap back underarm', 'crown', 'cap front underarm'].map((edge) => ({ piece: 'sleeve', edge })),
 };
 

@@ -1,6 +1,6 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
-import type { Corner, EdgeRef, Girth, Join, Seam } from '../../engine/pattern/seam.ts';
+import type { EdgeRef, Girth, Join, Seam, SeamCorner } from '../../engine/pattern/seam.ts';
 import { armholeLower, armholeUpper } from '../bodice/bodice-seams.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import { edgeNamed } from '../piece-edges.ts';
@@ -83,7 +83,7 @@ function hemJoins({ edges }: Piece): readonly Join[] {
   const at = edges.findIndex(({ name }) => name === 'hem');
   const [before, hem, after] = [edges[at - 1], edges[at], edges[at + 1]];
   if (!before || !hem || !after) return [];
-  const corner = (edgeName: string, seam: string): Corner => ({ piece: 'sleeve', edge: edgeName, seam });
+  const corner = (edgeName: string, seam: string): SeamCorner => ({ piece: 'sleeve', edge: edgeName, seam });
   return hem.turn === 'fold'
     ? [before, after].map(({ name }) => ({
         kind: 'mirror',

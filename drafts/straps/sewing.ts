@@ -1,9 +1,10 @@
 import type { SeamFinish } from '../../engine/pattern/finishes.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
+import { cautions } from '../cautions.ts';
 import { type Finishing, orderOf } from '../finishing.ts';
 import { type StagedSewing, state } from '../sewing-stages.ts';
-import { amounts, cautions, workroomRules as workroom } from '../sewing-words.ts';
 import { stayTapes } from '../stays.ts';
+import { amounts, workroomRules as workroom } from '../workroom-rules.ts';
 
 /** How the straps are made and sewn on: open along the armhole for a sleeve, or closed to a tube. */
 export const strapSewing = (sleeves: boolean, finishing: Finishing): StagedSewing =>

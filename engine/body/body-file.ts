@@ -4,8 +4,8 @@ import { type MeasurementName, measurementNames } from './body.ts';
 import { cupLetters } from './cup.ts';
 import { fittedLevels, fittedSeams, oneSided, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
+import { howTaken } from './how-taken.ts';
 import { sides } from './side.ts';
-import { howTaken } from './words.ts';
 
 /** A number, or a text with a fraction; what it means is read later, with the units. */
 const number = z.union([

@@ -32,6 +32,9 @@ export const measurementNames = [
 
 export type MeasurementName = (typeof measurementNames)[number];
 
+/** Those measurements that are known, as numbers: lengths in mm where nothing else is said. */
+export type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
+
 /** Where a number came from. A spread is one standard deviation of the likely error, in the number's unit. */
 export type Provenance =
   | { readonly from: 'measured' }

@@ -1,11 +1,9 @@
 import type { Issue } from '../issue.ts';
 import { inUnit } from '../text/length.ts';
 import { millimetres, type Unit } from '../text/units.ts';
-import type { MeasurementName } from './body.ts';
+import type { MeasurementName, Sizes } from './body.ts';
 import { isWithin } from './limits.ts';
-import { measurementWords } from './words.ts';
-
-type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
+import { measurementWords } from './measurement-words.ts';
 
 /**
  * How small and how large a measurement can be as a share of another of the same body. Wide enough for anyone who

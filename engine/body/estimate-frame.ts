@@ -1,16 +1,16 @@
 import { expectation } from './conditional.ts';
-import { type Essential, estimated, type Found, type FoundSizes } from './found.ts';
+import { type Essential, estimated, type FoundSize, type FoundSizes } from './found.ts';
 import { overElbow, relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
 
 /** The part of a body that the survey tells about directly. */
 interface Frame {
-  readonly stature: Found;
-  readonly neckBaseGirth: Found;
-  readonly shoulderLength: Found;
-  readonly acrossBackWidth: Found;
-  readonly upperArmGirth: Found;
-  readonly wristGirth: Found;
-  readonly outerArmLength: Found;
+  readonly stature: FoundSize;
+  readonly neckBaseGirth: FoundSize;
+  readonly shoulderLength: FoundSize;
+  readonly acrossBackWidth: FoundSize;
+  readonly upperArmGirth: FoundSize;
+  readonly wristGirth: FoundSize;
+  readonly outerArmLength: FoundSize;
 }
 
 /**
@@ -55,7 +55,7 @@ export function estimateFrame(given: FoundSizes & Essential): Frame {
 const [toNaturalWaist, toNavel] = [367.3, 425.4];
 export const halfWay = (toNavel - toNaturalWaist) / 2;
 
-function estimateStature(given: FoundSizes & Essential): Found {
+function estimateStature(given: FoundSizes & Essential): FoundSize {
   const { known, basis } = surveyKnowledge(given);
   const backLength = { value: given.backNeckPointToWaist.value + halfWay, noise: halfWay };
   const expect = expectation(new Map(known).set('backNeckPointToWaistAtNavel', backLength));

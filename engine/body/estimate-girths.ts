@@ -1,15 +1,15 @@
 import { expectedBustPointWidth } from './bust.ts';
-import { type Essential, estimated, type Found, type FoundSizes } from './found.ts';
+import { type Essential, estimated, type FoundSize, type FoundSizes } from './found.ts';
 import { underBustForBust, upperChestForBust, upperChestForUnderBust } from './size-table.ts';
 
 /** Girths and widths that the survey of 2012 did not take. */
 interface Girths {
-  readonly underBustGirth: Found;
-  readonly upperChestGirth: Found;
-  readonly bustPointWidth: Found;
-  readonly acrossFrontWidth: Found;
-  readonly armscyeGirth: Found;
-  readonly elbowGirth: Found;
+  readonly underBustGirth: FoundSize;
+  readonly upperChestGirth: FoundSize;
+  readonly bustPointWidth: FoundSize;
+  readonly acrossFrontWidth: FoundSize;
+  readonly armscyeGirth: FoundSize;
+  readonly elbowGirth: FoundSize;
 }
 
 /** How far the under-bust girths of twelve women lie from the line, root mean square (ASRAN 2015, read), mm. */
@@ -35,7 +35,7 @@ const armscyeBeyondArm = 30;
 export const elbowShare = 1.12;
 
 /** What the girths are estimated from, given or estimated before. */
-type Before = FoundSizes & Essential & { readonly upperArmGirth: Found; readonly wristGirth: Found };
+type Before = FoundSizes & Essential & { readonly upperArmGirth: FoundSize; readonly wristGirth: FoundSize };
 
 /** From published size tables and proportions. */
 export function estimateGirths(given: Before): Girths {

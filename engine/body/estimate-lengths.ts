@@ -1,28 +1,28 @@
 import { expectedFrontExcess } from './bust.ts';
 import { type Expected, expectation } from './conditional.ts';
-import { type Essential, estimated, type Found, type FoundSizes } from './found.ts';
+import { type Essential, estimated, type FoundSize, type FoundSizes } from './found.ts';
 import { backNeckRise } from './neck.ts';
 import { statisticsOf } from './survey.ts';
 import { surveyKnowledge } from './survey-knowledge.ts';
 
 /** Lengths up and down the body, which must come in the right order. */
 interface Lengths {
-  readonly shoulderSlope: Found;
-  readonly scyeDepth: Found;
-  readonly neckShoulderPointToWaist: Found;
-  readonly neckShoulderPointToBustPoint: Found;
-  readonly waistHeight: Found;
-  readonly waistToHip: Found;
+  readonly shoulderSlope: FoundSize;
+  readonly scyeDepth: FoundSize;
+  readonly neckShoulderPointToWaist: FoundSize;
+  readonly neckShoulderPointToBustPoint: FoundSize;
+  readonly waistHeight: FoundSize;
+  readonly waistToHip: FoundSize;
 }
 
 /** What the lengths are estimated from, given or estimated before. */
 type Before = FoundSizes &
   Essential & {
-    readonly stature: Found;
-    readonly neckBaseGirth: Found;
-    readonly shoulderLength: Found;
-    readonly underBustGirth: Found;
-    readonly bustPointWidth: Found;
+    readonly stature: FoundSize;
+    readonly neckBaseGirth: FoundSize;
+    readonly shoulderLength: FoundSize;
+    readonly underBustGirth: FoundSize;
+    readonly bustPointWidth: FoundSize;
   };
 
 /**
@@ -55,7 +55,7 @@ const sideNeckBelow = 11.5;
 
 const [leastSlope, greatestSlope] = [8, 35].map((degrees) => (degrees * Math.PI) / 180) as [number, number];
 
-function estimateSlope({ shoulderLength }: Before, fall: Expected, basis: string): Found {
+function estimateSlope({ shoulderLength }: Before, fall: Expected, basis: string): FoundSize {
   const sine = (fall.mean - sideNeckBelow) / shoulderLength.value;
   const slope = Math.asin(clamp(sine, Math.sin(leastSlope), Math.sin(greatestSlope)));
   return estimated(slope, `${basis}; heights of shoulder point and neck`, fall.spread / shoulderLength.value);
@@ -68,7 +68,7 @@ export const meanScyeFall = statisticsOf('backNeckPointHeight').mean - statistic
 /** The most an estimated scye depth takes of the back length; 0.506 in the 1988 means. */
 const scyeShareLimit = 0.62;
 
-function estimateScyeDepth(given: FoundSizes, before: Before, fall: Expected, basis: string): Found {
+function estimateScyeDepth(given: FoundSizes, before: Before, fall: Expected, basis: string): FoundSize {
   if (given.scyeDepth) return given.scyeDepth;
   const back = before.backNeckPointToWaist.value;
   const bustLevel = measuredBustLevel(given, back);
@@ -148,7 +148,7 @@ function estimateWaistHeight(
   { stature, backNeckPointToWaist }: Before,
   neck: Expected,
   basis: string,
-): Found {
+): FoundSize {
   const height = neck.mean - backNeckPointToWaist.value / overBack;
   return estimated(
     Math.min(height, waistShareLimit * stature.value),
@@ -157,7 +157,7 @@ function estimateWaistHeight(
   );
 }
 
-function estimateWaistToHip(waistHeight: number, hip: Expected, basis: string): Found {
+function estimateWaistToHip(waistHeight: number, hip: Expected, basis: string): FoundSize {
   const fall = overBlade * (waistHeight - hip.mean);
   return estimated(clamp(fall, 100, 320), `from waist height, and ${basis}`, hip.spread);
 }

@@ -2,7 +2,7 @@ import { type Body, type MeasurementName, measurementNames } from './body.ts';
 import { estimateFrame } from './estimate-frame.ts';
 import { estimateGirths } from './estimate-girths.ts';
 import { estimateLengths } from './estimate-lengths.ts';
-import type { Essential, Found, FoundSizes } from './found.ts';
+import type { Essential, FoundSize, FoundSizes } from './found.ts';
 
 /**
  * Gives every measurement a number. What is given stays as it is; what is missing is estimated: first the frame
@@ -17,7 +17,7 @@ export function completed(given: FoundSizes & Essential): Pick<Body, 'size' | 'k
 }
 
 const column = <T>(
-  all: Readonly<Record<MeasurementName, Found>>,
-  of: (found: Found) => T,
+  all: Readonly<Record<MeasurementName, FoundSize>>,
+  of: (found: FoundSize) => T,
 ): Readonly<Record<MeasurementName, T>> =>
   Object.fromEntries(measurementNames.map((name) => [name, of(all[name])])) as Record<MeasurementName, T>;

@@ -3,7 +3,7 @@ import type { MeasurementName } from './body.ts';
 export type Span = readonly [least: number, most: number];
 
 /** Where a measurement lies, mm or radians: for nearly all women, for hardly any, for nobody. */
-export interface Limits {
+export interface MeasurementLimits {
   /** From about the 5th to the 95th percentile, rounded outward. Missing where no survey was read. */
   readonly usual?: Span;
   readonly likely: Span;
@@ -17,7 +17,7 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
  * women of the Spanish survey, R package Anthropometry 1.20), but for the slope, which is judgement. So are the
  * likely ones, well beyond the 1st and 99th percentiles, and the possible ones, beyond anyone known.
  */
-export const limitsOf: Readonly<Record<MeasurementName, Limits>> = {
+export const limitsOf: Readonly<Record<MeasurementName, MeasurementLimits>> = {
   bustGirth: { usual: [780, 1220], likely: [650, 1700], possible: [400, 2500] },
   underBustGirth: { usual: [660, 1050], likely: [550, 1500], possible: [340, 2300] },
   upperChestGirth: { likely: [620, 1600], possible: [380, 2400] },

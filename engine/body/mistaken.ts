@@ -4,7 +4,7 @@ import { millimetres, type Unit, unitNames, unitWords } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
 import { childBackLength } from './child.ts';
 import { isWithin, limitsOf } from './limits.ts';
-import { measurementWords } from './words.ts';
+import { measurementWords } from './measurement-words.ts';
 
 /** Lengths in the unit of the file. */
 type Numbers = Readonly<Partial<Record<MeasurementName, number>>>;
@@ -83,7 +83,7 @@ const wholeFile = (units: Unit, meant: Unit): Issue => ({
 });
 
 /** What a number was probably meant to say. */
-interface Reading {
+interface MeantReading {
   readonly code: 'girth-halved' | 'unit-mistaken';
   readonly mm: number;
   readonly as: string;
@@ -94,18 +94,20 @@ function readingMeant(
   names: readonly MeasurementName[],
   mm: InMillimetres,
   units: Unit,
-): Reading | undefined {
+): MeantReading | undefined {
   const usual = usualGirth(name, names, mm);
   const half = isHalf(name, mm, usual);
   if (isPossible(name, mm(name)) && !half) return undefined;
-  const doubled: Reading = { code: 'girth-halved', mm: 2 * mm(name), as: 'doubled' };
+  const doubled: MeantReading = { code: 'girth-halved', mm: 2 * mm(name), as: 'doubled' };
   const otherUnits = unitNames
     .filter((unit) => unit !== units)
-    .map((unit): Reading => ({ code: 'unit-mistaken', mm: mm(name, unit), as: `as ${unitWords[unit]}` }));
+    .map(
+      (unit): MeantReading => ({ code: 'unit-mistaken', mm: mm(name, unit), as: `as ${unitWords[unit]}` }),
+    );
   const readings = [...(girths.has(name) ? [doubled] : []), ...otherUnits].filter((reading) =>
     isLikely(name, reading.mm),
   );
-  const off = (reading: Reading): number => Math.abs(Math.log(reading.mm / (usual ?? middleOf(name))));
+  const off = (reading: MeantReading): number => Math.abs(Math.log(reading.mm / (usual ?? middleOf(name))));
   const noneToCompare = usual === undefined || isTrunkHalved(mm);
   return half && noneToCompare ? doubled : readings.toSorted((a, b) => off(a) - off(b))[0];
 }
@@ -135,7 +137,12 @@ const isTrunkHalved = (mm: InMillimetres): boolean =>
   mm('backNeckPointToWaist') >= childBackLength &&
   isLikely('backNeckPointToWaist', mm('backNeckPointToWaist'));
 
-function singleNumber(name: MeasurementName, number: number, units: Unit, { code, mm, as }: Reading): Issue {
+function singleNumber(
+  name: MeasurementName,
+  number: number,
+  units: Unit,
+  { code, mm, as }: MeantReading,
+): Issue {
   const [least, most] = limitsOf[name].possible;
   const meant = inUnit(mm / millimetres[units], units);
   const looks =

@@ -4,8 +4,8 @@ import { millimetres, type Unit } from '../text/units.ts';
 import type { Body, MeasurementName } from './body.ts';
 import { expectedFrontExcess } from './bust.ts';
 import { cupLetter } from './cup.ts';
+import { measurementWords } from './measurement-words.ts';
 import { backNeckRise } from './neck.ts';
-import { measurementWords } from './words.ts';
 
 /**
  * What is unusual about a body as a whole, each a warning naming the measurements. One to 99 women in a hundred

@@ -2,8 +2,8 @@ import type { Issue } from '../issue.ts';
 import { inUnit } from '../text/length.ts';
 import { millimetres, type Unit } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
-import { childShare, isWithin, type Limits, limitsOf, type Span } from './limits.ts';
-import { measurementWords } from './words.ts';
+import { childShare, isWithin, limitsOf, type MeasurementLimits, type Span } from './limits.ts';
+import { measurementWords } from './measurement-words.ts';
 
 /**
  * Refuses numbers that no body has, warns of those that hardly any woman has, and notes those beyond the usual. A
@@ -34,13 +34,17 @@ export function outOfRange(
   });
 }
 
-interface Verdict extends Pick<Issue, 'code' | 'severity'> {
+interface RangeVerdict extends Pick<Issue, 'code' | 'severity'> {
   readonly span: Span;
   readonly says: string;
 }
 
 /** The gravest thing to be said of a value, mm or radians. */
-function verdict(value: number, { usual, likely, possible }: Limits, child: boolean): Verdict | undefined {
+function verdict(
+  value: number,
+  { usual, likely, possible }: MeasurementLimits,
+  child: boolean,
+): RangeVerdict | undefined {
   const allowed: Span = [possible[0] * (child ? childShare : 1), possible[1]];
   if (!isWithin(value, allowed))
     return {

@@ -9,10 +9,11 @@ import { type MeasurementName, measurementNames } from './body.ts';
 import { type BodyField, bodyFields, bodyFile } from './body-file.ts';
 import { braSizeRefused, cupRefused, isBraField } from './bra-size.ts';
 import { essentialNames } from './found.ts';
-import { howTaken, measurementWords } from './words.ts';
+import { howTaken } from './how-taken.ts';
+import { measurementWords } from './measurement-words.ts';
 
 /** What a file says, as far as it can be read: numbers still in the file's own unit, the slope in degrees. */
-export interface Written {
+export interface WrittenNumbers {
   readonly name: string;
   readonly age: number | undefined;
   readonly units: Unit | undefined;
@@ -31,7 +32,7 @@ type ReadField = Exclude<BodyField, 'fitting'>;
 
 /** Reads every field by itself, so that one mistake hides no other. */
 export function readNumbers(fields: Readonly<Record<string, unknown>>): {
-  readonly written: Written;
+  readonly written: WrittenNumbers;
   readonly issues: readonly Issue[];
 } {
   const issues = unknownFields(fields);

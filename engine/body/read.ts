@@ -1,7 +1,7 @@
 import type { Issue, Result } from '../issue.ts';
 import { inUnit } from '../text/length.ts';
 import { millimetres, tapeMarks, type Unit } from '../text/units.ts';
-import { type Body, type MeasurementName, measurementNames } from './body.ts';
+import { type Body, type MeasurementName, measurementNames, type Sizes } from './body.ts';
 import { childNote, isChild } from './child.ts';
 import { contradictions } from './contradictions.ts';
 import { cupDifference, cupLetter } from './cup.ts';
@@ -10,7 +10,7 @@ import {
   derived,
   type Essential,
   essentialNames,
-  type Found,
+  type FoundSize,
   type FoundSizes,
   measured,
   reconciledTo,
@@ -21,11 +21,9 @@ import { womenLike } from './population/women.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
 import { readFitting } from './read-fitting.ts';
-import { readNumbers, type Written } from './read-numbers.ts';
+import { readNumbers, type WrittenNumbers } from './read-numbers.ts';
 import { reconciled } from './reconcile/reconcile.ts';
 import { movedIssues, reconcileOffered, sureOfTooMuch } from './reconcile/say-moved.ts';
-
-type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 
 /**
  * Reads one person's measurements as they came from a YAML or JSON file, checks them and completes them. Fails
@@ -100,7 +98,7 @@ const inMillimetres = (numbers: Sizes, units: Unit): Sizes =>
  * the contradictions. A child's are only held to what is possible.
  */
 function valueIssues(
-  { numbers, age, sure }: Written,
+  { numbers, age, sure }: WrittenNumbers,
   sizes: Sizes,
   units: Unit,
 ): { readonly issues: readonly Issue[]; readonly refused: ReadonlySet<string> } {
@@ -132,7 +130,7 @@ function mistakesIn(
 
 /** The measurements, and the under-bust girth that a cup stands for where it was not measured itself. */
 function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
-  const found: Partial<Record<MeasurementName, Found>> = {};
+  const found: Partial<Record<MeasurementName, FoundSize>> = {};
   for (const name of measurementNames) {
     const value = sizes[name];
     if (value !== undefined) found[name] = measured(value);
@@ -149,7 +147,7 @@ const sizesOf = (found: FoundSizes): Sizes =>
 /** What was found, with contradicting measurements moved to the most likely body behind them where that is asked. */
 function withMoves(
   taken: Sizes,
-  { cup, reconcile, sure }: Written,
+  { cup, reconcile, sure }: WrittenNumbers,
   units: Unit,
   child: boolean,
 ): { readonly found: FoundSizes; readonly issues: readonly Issue[] } {

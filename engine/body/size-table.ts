@@ -1,14 +1,14 @@
 import misses from '../../measurements/astm-d5585-misses.json' with { type: 'json' };
 
 /** A straight line through points: `at(x)` anywhere along it. */
-interface Line {
+interface FittedLine {
   readonly at: (x: number) => number;
 }
 
 type Pair = readonly [number, number];
 
 /** The line of least squares. */
-function lineThrough(points: readonly Pair[]): Line {
+function lineThrough(points: readonly Pair[]): FittedLine {
   const mean = (of: (point: Pair) => number): number =>
     points.reduce((total, point) => total + of(point), 0) / points.length;
   const [x, y] = [mean((p) => p[0]), mean((p) => p[1])];
@@ -16,10 +16,10 @@ function lineThrough(points: readonly Pair[]): Line {
   return { at: (at) => y + slope * (at - x) };
 }
 
-type Row = keyof typeof misses.rows;
+type SurveyRow = keyof typeof misses.rows;
 
 /** Two rows of ASTM D5585-11e1, size by size, mm. */
-const paired = (x: Row, y: Row): readonly Pair[] =>
+const paired = (x: SurveyRow, y: SurveyRow): readonly Pair[] =>
   misses.rows[x].map((inches, size) => [inches * 25.4, (misses.rows[y][size] ?? 0) * 25.4]);
 
 /** Mean bust girth and girth below the breast of 2,208 women (NATICK/TR-89/044, 1988), mm. */

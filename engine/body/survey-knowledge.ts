@@ -1,8 +1,9 @@
+import { listed } from '../text/listed.ts';
 import type { MeasurementName } from './body.ts';
 import type { KnownDimension, KnownDimensions } from './conditional.ts';
-import { type FoundSizes, listed } from './found.ts';
+import type { FoundSizes } from './found.ts';
+import { measurementWords } from './measurement-words.ts';
 import { type SurveyDimension, surveyName } from './survey.ts';
-import { measurementWords } from './words.ts';
 
 /**
  * Girth of the relaxed upper arm for one of the arm flexed. The survey flexed it; no publication with both was

@@ -14,7 +14,7 @@ import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { inMm } from '../text/figure.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn, isNear, type Nearest, nearest, whichIsNear } from './nearest.ts';
+import { type DrawnStretch, drawn, isNear, type NearestPlace, nearest, whichIsNear } from './nearest.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
 const FINE = 0.005;
@@ -34,7 +34,7 @@ const SPACING_ON_LINES = 30;
 /** An edge with what is needed to measure from it. */
 interface EdgeSide {
   readonly edge: PieceEdge;
-  readonly curves: readonly Drawn[];
+  readonly curves: readonly DrawnStretch[];
   /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
   readonly places: readonly Float64Array[];
   readonly corners: readonly EdgeCorner[];
@@ -47,11 +47,11 @@ interface EdgeSide {
 /** An edge beside another, by its curves as they lie there. */
 interface Neighbour {
   readonly edge: PieceEdge;
-  readonly curves: readonly Drawn[];
+  readonly curves: readonly DrawnStretch[];
 }
 
 /** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
-interface CutStretch {
+interface CutLineStretch {
   readonly places: Float64Array;
   readonly box: Bounds;
 }
@@ -83,7 +83,7 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
   const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
-  const cutPlaces = cut.curves.map((curve): CutStretch => {
+  const cutPlaces = cut.curves.map((curve): CutLineStretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
   return sides.flatMap((side) => {
@@ -109,7 +109,7 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 function fromStitching(
   side: EdgeSide,
   sides: readonly EdgeSide[],
-  cut: readonly Drawn[],
+  cut: readonly DrawnStretch[],
   bound: number,
 ): number[] {
   const { allowance } = side.edge;
@@ -140,7 +140,7 @@ function fromStitching(
 function fromCutting(
   side: EdgeSide,
   sides: readonly EdgeSide[],
-  cut: readonly CutStretch[],
+  cut: readonly CutLineStretch[],
   bound: number,
 ): number[] {
   const least = side.edge.allowance - bound;
@@ -165,7 +165,7 @@ function fromCutting(
 function isTooNear(
   side: EdgeSide,
   sides: readonly EdgeSide[],
-  near: Nearest,
+  near: NearestPlace,
   p: Point,
   bound: number,
 ): boolean {
@@ -183,7 +183,7 @@ function isTooNear(
   return near.distance < corner.clear - bound;
 }
 
-const liesOutside = ({ at, heading }: Nearest, p: Point): boolean =>
+const liesOutside = ({ at, heading }: NearestPlace, p: Point): boolean =>
   dot(outward(heading), vectorBetween(at, p)) > 0;
 
 function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDart[]): EdgeSide {

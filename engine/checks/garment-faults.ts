@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Issue } from '../issue.ts';
 import { seamFinishes } from '../pattern/finishes.ts';
-import type { Measure } from '../pattern/shape.ts';
+import type { ShapeMeasure } from '../pattern/shape.ts';
 import { piecesOf } from '../pattern/shape-parts.ts';
 import { instruments } from './shape/measures.ts';
 
@@ -136,7 +136,7 @@ export function garmentFaults(made: unknown): readonly Issue[] {
 /** Whether a claim has all that its measure is taken on. */
 function isMeasured(claim: unknown): boolean {
   try {
-    return piecesOf(claim as Measure).every((name) => typeof name === 'string');
+    return piecesOf(claim as ShapeMeasure).every((name) => typeof name === 'string');
   } catch {
     return false;
   }

@@ -10,7 +10,7 @@ import { inMm } from '../text/figure.ts';
 import type { Tape } from './tape.ts';
 
 /** A notch with the piece it stands on. */
-interface Placed {
+interface PlacedNotch {
   readonly piece: string;
   readonly notch: Notch;
 }
@@ -128,7 +128,7 @@ function unlikePartners(seam: Seam, tape: Tape): Issue[] {
 
 const needsPartner = ({ mark }: Notch): boolean => mark !== 'fold' && mark !== 'dart';
 
-const notchesOn = (refs: readonly EdgeRef[], tape: Tape): Placed[] =>
+const notchesOn = (refs: readonly EdgeRef[], tape: Tape): PlacedNotch[] =>
   refs.flatMap((ref) => {
     const notches = tape.piece(ref.piece)?.notches ?? [];
     return notches.flatMap((notch) => (notch.edge === ref.edge ? [{ piece: ref.piece, notch }] : []));
@@ -139,11 +139,11 @@ const hasNotch = (refs: readonly EdgeRef[], name: string, tape: Tape): boolean =
     tape.piece(piece)?.notches.some((notch) => notch.edge === edge && notch.name === name),
   );
 
-const isDouble = ({ notch }: Placed): boolean => notch.mark === 'double';
+const isDouble = ({ notch }: PlacedNotch): boolean => notch.mark === 'double';
 
-const drawn = (placed: Placed): string => (isDouble(placed) ? 'double' : 'single');
+const drawn = (placed: PlacedNotch): string => (isDouble(placed) ? 'double' : 'single');
 
-const isNamed = (word: string, { piece }: Placed): boolean => piece.split(/\W+/).includes(word);
+const isNamed = (word: string, { piece }: PlacedNotch): boolean => piece.split(/\W+/).includes(word);
 
 const fault = (code: IssueCode, piece: string, notch: Notch, message: string): Issue => ({
   code,

@@ -5,7 +5,7 @@ import { between, type Point, point, vectorBetween } from '../geometry/point.ts'
 import { unit, type Vector } from '../geometry/vector.ts';
 
 /** A stretch of a curve made ready for many questions of what is near: a run of its chords and an upright box about them. */
-export interface Drawn {
+export interface DrawnStretch {
   /** The ends of the curve's chords, flat; those of the stretch stand from `first` to `last`, counted in numbers. */
   readonly chords: Float64Array;
   readonly first: number;
@@ -17,9 +17,9 @@ export interface Drawn {
 const RUN = 8;
 
 /** A curve by chords within `flatness` (mm) of it, in stretches. */
-export function drawn(curve: Curve, flatness: number): Drawn[] {
+export function drawn(curve: Curve, flatness: number): DrawnStretch[] {
   const chords = chordPoints(curve, flatness);
-  const stretches: Drawn[] = [];
+  const stretches: DrawnStretch[] = [];
   for (let first = 0; first + 2 < chords.length; first += 2 * RUN) {
     const last = Math.min(first + 2 * RUN, chords.length - 2);
     stretches.push({ chords, first, last, box: boxAbout(chords, first, last) });
@@ -41,7 +41,7 @@ function boxAbout(points: Float64Array, first: number, last: number): Bounds {
 }
 
 /** The place of some curves that is nearest to a point. */
-export interface Nearest {
+export interface NearestPlace {
   readonly distance: number;
   readonly at: Point;
   /** Unit heading of the chord there. */
@@ -49,7 +49,7 @@ export interface Nearest {
 }
 
 /** The nearest place of some curves' chords to `p`, if it is nearer than `within` (mm). */
-export function nearest(curves: readonly Drawn[], p: Point, within: number): Nearest | undefined {
+export function nearest(curves: readonly DrawnStretch[], p: Point, within: number): NearestPlace | undefined {
   let best: Float64Array | undefined;
   let chord = 0;
   let least = within;
@@ -75,19 +75,19 @@ export function nearest(curves: readonly Drawn[], p: Point, within: number): Nea
 }
 
 /** Whether any place of some curves' chords is nearer to `p` than `within` (mm). */
-export const isNear = (curves: readonly Drawn[], p: Point, within: number): boolean =>
+export const isNear = (curves: readonly DrawnStretch[], p: Point, within: number): boolean =>
   whichIsNear(curves, p, within, 0) !== undefined;
 
 /** Which of some stretches has a place nearer to `p` than `within` (mm), looked for from stretch `first` on, round and round. */
 export function whichIsNear(
-  curves: readonly Drawn[],
+  curves: readonly DrawnStretch[],
   p: Point,
   within: number,
   first: number,
 ): number | undefined {
   for (let k = first; k < first + curves.length; k++) {
     const which = k < curves.length ? k : k - curves.length;
-    const stretch = curves[which] as Drawn;
+    const stretch = curves[which] as DrawnStretch;
     if (isBeyond(stretch, p, within)) continue;
     for (let i = stretch.first; i < stretch.last; i += 2)
       if (distanceToChord(stretch.chords, i, p) < within) return which;
@@ -96,7 +96,7 @@ export function whichIsNear(
 }
 
 /** Whether the box about a stretch shows that all of it is farther from `p` than `within` (mm). */
-const isBeyond = ({ box }: Drawn, p: Point, within: number): boolean =>
+const isBeyond = ({ box }: DrawnStretch, p: Point, within: number): boolean =>
   box.left > p.x + within || box.right < p.x - within || box.top > p.y + within || box.bottom < p.y - within;
 
 /** Distance of `p` from the chord that starts at place `i` (mm). */

@@ -1,7 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
-import type { Corner, EdgeRef, Join, JoinPlace, Seam } from '../pattern/seam.ts';
+import type { EdgeRef, Join, JoinPlace, Seam, SeamCorner } from '../pattern/seam.ts';
 import type { Tape } from './tape.ts';
 
 /**
@@ -32,7 +32,7 @@ function speaksOf(join: Join, place: JoinPlace): boolean {
   );
 }
 
-const isCorner = (one: Corner, other: Corner): boolean =>
+const isCorner = (one: SeamCorner, other: SeamCorner): boolean =>
   one.piece === other.piece && one.edge === other.edge && one.seam === other.seam;
 
 /** Which edges are one line with which, once all but what is felled over them is sewn. */
@@ -134,15 +134,21 @@ const placesAcross = (seam: Seam, tape: Tape, lines: SewnLines): JoinPlace[] =>
   seam.felled
     ? []
     : endsOf(seam, tape).flatMap(([a, b]): JoinPlace[] => {
+        if (a.running.turn === 'fold') return [];
         const later = a.running.rank > a.sewn.rank && b.running.rank > b.sewn.rank;
         if (!later || a.running.rank !== b.running.rank || a.running.turn !== b.running.turn) return [];
-        if (a.running === b.running && a.sewn === b.sewn) return [{ kind: 'mirror', a: cornerOf(a) }];
+        if (a.running === b.running && a.sewn === b.sewn)
+          return isLayered(a.running, lines) ? [] : [{ kind: 'mirror', a: cornerOf(a) }];
         return a.running.turn === 'hem' || isOneLine(a.running, b.running, lines)
           ? [{ kind: 'across', a: cornerOf(a), b: cornerOf(b) }]
           : [];
       });
 
-const cornerOf = ({ piece, running, sewn }: SeamEnd): Corner => ({
+/** Whether an edge is sewn to its own twin: two layers, one turned over the other. */
+const isLayered = (edge: PieceEdge, { stands }: SewnLines): boolean =>
+  (stands.get(edge) ?? []).some(({ opposite }) => opposite.includes(edge));
+
+const cornerOf = ({ piece, running, sewn }: SeamEnd): SeamCorner => ({
   piece,
   edge: running.name,
   seam: sewn.name,

@@ -2,6 +2,7 @@ import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { ShapeClaim, ShapeUnit } from '../pattern/shape.ts';
 import { piecesOf } from '../pattern/shape-parts.ts';
+import { rounded } from '../text/figure.ts';
 import type { CheckBounds } from './bounds.ts';
 import type { ShapeReport } from './report.ts';
 import { measuredOn } from './shape/measured.ts';
@@ -39,15 +40,15 @@ export function shapeFigures(
 }
 
 /** Whether a figure lies in a band, but for what a walked length or a written digit may be off. */
-const inBand = (value: number, { low = -Infinity, high = Infinity }: Limits, slack: number): boolean =>
+const inBand = (value: number, { low = -Infinity, high = Infinity }: ShapeLimits, slack: number): boolean =>
   value >= low - slack && value <= high + slack;
 
-interface Limits {
+interface ShapeLimits {
   readonly low?: number | undefined;
   readonly high?: number | undefined;
 }
 
-const limitsOf = ({ low, high }: Limits) => ({
+const limitsOf = ({ low, high }: ShapeLimits) => ({
   ...(low === undefined ? {} : { low }),
   ...(high === undefined ? {} : { high }),
 });
@@ -77,9 +78,9 @@ function complaint({ name, piece, value, unit, low, high, outside }: ShapeReport
 const suffix: Readonly<Record<ShapeUnit, string>> = { mm: ' mm', degrees: '°', share: '', ratio: '' };
 
 /** A figure as a message tells it. */
-const inUnit = (value: number, unit: ShapeUnit): string => `${Number(value.toFixed(2))}${suffix[unit]}`;
+const inUnit = (value: number, unit: ShapeUnit): string => `${rounded(value, 2)}${suffix[unit]}`;
 
-function asked({ low, high }: Limits, unit: ShapeUnit): string {
+function asked({ low, high }: ShapeLimits, unit: ShapeUnit): string {
   if (low === undefined) return `at most ${inUnit(high ?? Infinity, unit)}`;
   return high === undefined
     ? `at least ${inUnit(low, unit)}`

@@ -1,11 +1,11 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
-import type { Corner, Join } from '../pattern/seam.ts';
+import type { Join, SeamCorner } from '../pattern/seam.ts';
 import { inDegrees } from '../text/figure.ts';
+import { listed } from '../text/listed.ts';
 import { insideAngle, turnInto } from './corner.ts';
 import type { JoinReport } from './report.ts';
 import type { Tape } from './tape.ts';
-import { listed } from './words.ts';
 
 /**
  * Trues every join of a garment: lays sewn neighbours together and measures the corner left in the line that
@@ -48,12 +48,12 @@ export function cornerLeft(join: Join, tape: Tape): number | undefined {
   return a === undefined || b === undefined ? undefined : a + b - Math.PI;
 }
 
-function angleAt(corner: Corner, tape: Tape): number | undefined {
+function angleAt(corner: SeamCorner, tape: Tape): number | undefined {
   const piece = tape.piece(corner.piece);
   return piece && insideAngle(piece, corner.edge, corner.seam);
 }
 
-const cornersOf = (join: Join): Corner[] =>
+const cornersOf = (join: Join): SeamCorner[] =>
   join.kind === 'along'
     ? [{ piece: join.piece, edge: join.from, seam: join.to }]
     : join.kind === 'across'

@@ -1,10 +1,10 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
-import { inMm } from '../text/figure.ts';
+import { inMm, rounded } from '../text/figure.ts';
+import { listed } from '../text/listed.ts';
 import type { SeamReport } from './report.ts';
 import type { Tape } from './tape.ts';
-import { listed } from './words.ts';
 
 /** A seam walked: the whole of it, and each stretch between one pair of partner notches and the next. */
 export interface Walk {
@@ -117,7 +117,7 @@ const stopNamed = (name: string): string =>
   name === 'start' || name === 'end' ? `the ${name}` : `the notch "${name}"`;
 
 function allowedFor(seam: SeamReport): string {
-  const gathers = seam.gatherRatio === 1 ? [] : [`gathered ${Number(seam.gatherRatio.toFixed(3))} to 1`];
+  const gathers = seam.gatherRatio === 1 ? [] : [`gathered ${rounded(seam.gatherRatio, 3)} to 1`];
   const ease = seam.ease === 0 ? [] : [`with ${inMm(seam.ease)} ease`];
   return [...gathers, ...ease].map((words) => `, ${words}`).join('');
 }

@@ -3,7 +3,7 @@ import { moved } from '../geometry/point.ts';
 import { heading, scaled } from '../geometry/vector.ts';
 import type { Mark, Piece } from '../pattern/piece.ts';
 import { farthest } from './apart.ts';
-import type { LaidPiece } from './laid-piece.ts';
+import type { PieceOnOld } from './laid-piece.ts';
 
 /** What became of a line inside or of a mark, and the farthest that any place of it moved. */
 export type InsideMove =
@@ -11,17 +11,17 @@ export type InsideMove =
   | { readonly kind: 'new' | 'gone'; readonly what: string; readonly name: string };
 
 /** A line inside, or a mark as the line that is drawn for it. */
-interface Inside {
+interface NamedInside {
   readonly what: string;
   readonly line: Edge;
 }
 
 /** What became of the lines inside a piece and of its marks, by kind and name, in the new order. */
-export function insideMoves({ was, now, lay }: LaidPiece): readonly InsideMove[] {
+export function insideMoves({ was, now, lay }: PieceOnOld): readonly InsideMove[] {
   const [old, fresh] = [insideOf(was), insideOf(now)];
   const same =
-    (one: Inside) =>
-    (other: Inside): boolean =>
+    (one: NamedInside) =>
+    (other: NamedInside): boolean =>
       one.what === other.what && one.line.name === other.line.name;
   return [
     ...fresh.map((each): InsideMove => {
@@ -37,7 +37,7 @@ export function insideMoves({ was, now, lay }: LaidPiece): readonly InsideMove[]
   ];
 }
 
-const insideOf = ({ grain, lines, marks }: Piece): readonly Inside[] => [
+const insideOf = ({ grain, lines, marks }: Piece): readonly NamedInside[] => [
   { what: 'line', line: { name: 'grainline', curves: [{ kind: 'line', ...grain }] } },
   ...lines.map((line) => ({ what: `${line.kind} line`, line })),
   ...marks.map((mark) => ({ what: markWords[mark.kind], line: lineOf(mark) })),

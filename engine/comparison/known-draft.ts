@@ -4,7 +4,8 @@ import type { Edge } from '../geometry/curve.ts';
 import type { Notion } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { Styling } from '../pattern/styling.ts';
-import { type Taken, takenFrom } from './taken.ts';
+import { writtenNotions } from '../pattern/written-notions.ts';
+import { type MadeFrom, takenFrom } from './taken.ts';
 
 /** A draft as far as it is known: drawn just now, or read from what an earlier run wrote. Lengths in mm. */
 export interface KnownDraft {
@@ -14,7 +15,7 @@ export interface KnownDraft {
   /** What stands on its sheet; nothing where only its figures are known. */
   readonly sheet?: KnownSheet;
   readonly styling?: Styling;
-  readonly taken?: Taken;
+  readonly taken?: MadeFrom;
 }
 
 /** What a report says in numbers. */
@@ -44,7 +45,7 @@ export const draftedNow = ({ garment, cutLines, report, styling, body }: Evaluat
   garment: report.garment,
   body: report.body,
   figures: figuresOf(report),
-  sheet: { pieces: garment.pieces, cutLines, notions: garment.notions },
+  sheet: { pieces: garment.pieces, cutLines, notions: writtenNotions(garment.notions) },
   styling,
   taken: takenFrom(body),
 });

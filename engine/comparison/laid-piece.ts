@@ -11,7 +11,7 @@ import type { Piece } from '../pattern/piece.ts';
 import type { KnownSheet } from './known-draft.ts';
 
 /** A piece and what it was before, the old one drawn the same way round and laid on the new one by `lay`. */
-export interface LaidPiece {
+export interface PieceOnOld {
   /** What is compared is called by this: the new piece, or the old one of a pair that is one piece now. */
   readonly named: string;
   readonly now: Piece;
@@ -30,7 +30,7 @@ export interface LaidPiece {
 
 /** The pieces of two drafts that are there before and after, in the new order; new ones and those that are gone. */
 export interface Pairing {
-  readonly laid: readonly LaidPiece[];
+  readonly laid: readonly PieceOnOld[];
   readonly fresh: readonly Piece[];
   readonly gone: readonly Piece[];
 }
@@ -45,7 +45,7 @@ export const PLACES = 25;
 export function paired(before: Omit<KnownSheet, 'notions'>, after: readonly Piece[]): Pairing {
   const pairs = after.map((now) => ({ now, earlier: earlierOf(now, before.pieces) }));
   const laid = pairs.flatMap(({ now, earlier }) =>
-    earlier.map(({ named, from, mirrored }): LaidPiece => {
+    earlier.map(({ named, from, mirrored }): PieceOnOld => {
       const was = mirrored ? mirrorImage(from) : from;
       const old = before.cutLines.get(from.name)?.curves ?? [];
       const cut = mirrored ? old.map((curve) => transformedCurve(curve, reflected)) : old;
@@ -60,14 +60,14 @@ export function paired(before: Omit<KnownSheet, 'notions'>, after: readonly Piec
   };
 }
 
-interface Earlier {
+interface EarlierPiece {
   readonly named: string;
   readonly from: Piece;
   readonly mirrored: boolean;
 }
 
 /** What a piece was: the same, the pair that it is now one of, or the right and the left that are now a pair. */
-function earlierOf(now: Piece, before: readonly Piece[]): readonly Earlier[] {
+function earlierOf(now: Piece, before: readonly Piece[]): readonly EarlierPiece[] {
   const same = before.find(({ name }) => name === now.name);
   if (same) return [{ named: now.name, from: same, mirrored: false }];
   const pair = before.find(({ name }) => name === pairOf(now));
@@ -94,7 +94,7 @@ function isMirrored(one: Piece, pair: Piece): boolean {
   return total(turned) < total(plain);
 }
 
-function layOf(was: Piece, now: Piece): Pick<LaidPiece, 'lay' | 'by'> {
+function layOf(was: Piece, now: Piece): Pick<PieceOnOld, 'lay' | 'by'> {
   const shared = sharedEdges(was, now);
   const fold = now.edges.find(({ turn }) => turn === 'fold');
   const old = was.edges.find(({ turn, name }) => turn === 'fold' && name === fold?.name);

@@ -5,7 +5,7 @@ import type { CutCount, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { apart, farthest } from './apart.ts';
 import { type InsideMove, insideMoves } from './inside-moves.ts';
 import type { KnownSheet } from './known-draft.ts';
-import { grainAngle, type LaidPiece, paired } from './laid-piece.ts';
+import { grainAngle, type PieceOnOld, paired } from './laid-piece.ts';
 import { namesakes } from './namesakes.ts';
 
 /** What became of a piece from one draft of a garment to the next; lengths and distances in mm. */
@@ -17,11 +17,11 @@ export interface Change<T> {
   readonly after: T;
 }
 
-/** A piece that is there before and after, the old one laid on the new one (`LaidPiece`). */
+/** A piece that is there before and after, the old one laid on the new one (`PieceOnOld`). */
 export interface Redrawn {
   readonly kind: 'redrawn';
   readonly piece: string;
-  readonly laidBy: LaidPiece['by'];
+  readonly laidBy: PieceOnOld['by'];
   readonly number: Change<number>;
   readonly cut: Change<readonly CutCount[]>;
   /** The farthest that either stitching line lies from the other, and either cutting line, where both drafts have one. */
@@ -84,7 +84,7 @@ export function movesBetween(
   ];
 }
 
-function redrawn(laid: LaidPiece, cutNow: readonly Curve[]): Redrawn {
+function redrawn(laid: PieceOnOld, cutNow: readonly Curve[]): Redrawn {
   const { named, now, was, cut, lay, by } = laid;
   const names = namesakes(was.edges, now.edges);
   const cutting = apart(cut, cutNow, lay);
@@ -104,7 +104,7 @@ function redrawn(laid: LaidPiece, cutNow: readonly Curve[]): Redrawn {
 }
 
 /** `names` holds the old name of every edge that is there before and after, by its new one. */
-function edgeMoves({ was, now, lay }: LaidPiece, names: ReadonlyMap<string, string>): readonly EdgeMove[] {
+function edgeMoves({ was, now, lay }: PieceOnOld, names: ReadonlyMap<string, string>): readonly EdgeMove[] {
   const kept = new Set(names.values());
   return [
     ...now.edges.map((edge): EdgeMove => {
@@ -127,7 +127,7 @@ function edgeMoves({ was, now, lay }: LaidPiece, names: ReadonlyMap<string, stri
   ];
 }
 
-function notchMoves({ was, now }: LaidPiece, names: ReadonlyMap<string, string>): readonly NotchMove[] {
+function notchMoves({ was, now }: PieceOnOld, names: ReadonlyMap<string, string>): readonly NotchMove[] {
   const isKept = (old: Notch, fresh: Notch): boolean =>
     old.name === fresh.name && old.edge === names.get(fresh.edge);
   return [

@@ -2,7 +2,7 @@ import { type Body, type MeasurementName, measurementNames, type Provenance } fr
 import { changeWords } from '../body/fitting.ts';
 
 /** What a draft was made from: her measurements, and what was pinned at the fitting. */
-export interface Taken {
+export interface MadeFrom {
   readonly measurements: readonly TakenMeasurement[];
   readonly fitting: readonly Pinned[];
 }
@@ -21,7 +21,7 @@ export interface Pinned {
 }
 
 /** What a body says of itself. A change of the fitting that is said twice counts twice. */
-export function takenFrom({ size, known, fitting }: Body): Taken {
+export function takenFrom({ size, known, fitting }: Body): MadeFrom {
   const pinned = new Map<string, number>();
   for (const change of fitting) {
     const words = changeWords(change);

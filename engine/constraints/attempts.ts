@@ -11,12 +11,15 @@ export interface Attempt {
 
 /**
  * A solver that tells only whether a sketch can be solved, as `onlyWhether` does, and keeps every sketch with its whole
- * answer: so that the reasons can be looked for afterwards without drawing anything again.
+ * answer: so that the reasons can be looked for afterwards without drawing anything again. It solves by the one it is given.
  */
-export function noted(): { readonly solver: Solver; readonly attempts: readonly Attempt[] } {
+export function noted(solverOf: Solver = solve): {
+  readonly solver: Solver;
+  readonly attempts: readonly Attempt[];
+} {
   const attempts: Attempt[] = [];
   const solver: Solver = (sketch) => {
-    const solution = solve(sketch);
+    const solution = solverOf(sketch);
     attempts.push({ sketch, solution });
     return withoutReasons(solution);
   };

@@ -1,5 +1,5 @@
 import { RowBasis } from '../numeric/row-basis.ts';
-import type { Part } from './compile/parts.ts';
+import type { SketchPart } from './compile/parts.ts';
 import { compiled, settledRelations } from './compile/program.ts';
 import { holds } from './compile/residuals.ts';
 import { valuesOf } from './compile/values.ts';
@@ -69,7 +69,7 @@ export function diagnose(sketch: Sketch, solution: Solution): Diagnosis {
 }
 
 /** The derivatives of what a part's wishes miss by, at arm's length, a row for each residual. */
-function wishRows({ slots, arms, wishes }: Part, x: Float64Array): readonly Float64Array[] {
+function wishRows({ slots, arms, wishes }: SketchPart, x: Float64Array): readonly Float64Array[] {
   return wishes.flatMap(({ equations, elements }) => {
     const rows = Array.from({ length: equations.rows }, () => new Float64Array(slots.length));
     for (const { element, columns } of elements) {

@@ -1,6 +1,5 @@
 import type { Solution } from './solution.ts';
-import type { Solver } from './solve.ts';
-import { solve } from './solve.ts';
+import { type Solver, solve } from './solve.ts';
 
 /**
  * Solves a sketch to learn only whether that can be done. Where it cannot, the answer has no residuals, and so there is

@@ -1,12 +1,16 @@
 import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 
-/** The engine's answer. Names are those of the sketch. */
-export interface Solution {
-  /** `solved`: every relation holds. `conflict`: some relations contradict each other. `stalled`: neither shown. */
-  readonly status: 'solved' | 'conflict' | 'stalled';
+/** Where the unknowns of a sketch lie, by the names it gives them. */
+export interface Found {
   readonly points: Readonly<Record<string, Point>>;
   readonly scalars: Readonly<Record<string, number>>;
+}
+
+/** The engine's answer. Names are those of the sketch. */
+export interface Solution extends Found {
+  /** `solved`: every relation holds. `conflict`: some relations contradict each other. `stalled`: neither shown. */
+  readonly status: 'solved' | 'conflict' | 'stalled';
   readonly curves: Readonly<Record<string, Curve>>;
   /** How far each relation is from holding, in its own unit; bounds of scalars appear as `bounds of <scalar>`. */
   readonly residuals: readonly Residual[];

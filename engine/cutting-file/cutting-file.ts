@@ -11,7 +11,7 @@ import type { PrintOptions } from '../render/print-options.ts';
 import { testSquares, testSquaresSize } from '../render/test-squares.ts';
 import { attributesOf } from './attributes.ts';
 import { blockNames } from './block-names.ts';
-import type { Block } from './drawn.ts';
+import type { DxfBlock } from './drawn.ts';
 import { drawnInk } from './drawn-ink.ts';
 import { type Flavour, versionOf } from './flavour.ts';
 import { wholePiece } from './whole-piece.ts';
@@ -82,7 +82,7 @@ function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintO
   const cornerOf = (i: number): Point => corners[i] ?? point(gap, gap);
   // Down the paper is up in the file, which has no negative places.
   const onTable = ({ x, y }: Point): Point => point(x, paper.height - y);
-  const blocks = whole.map(({ finished, garment, size }, i): Block => {
+  const blocks = whole.map(({ finished, garment, size }, i): DxfBlock => {
     const { corner, height } = boxes[i] ?? { corner: point(0, 0), height: 0 };
     const base = size === undefined ? point(corner.x, corner.y + height) : point(0, 0);
     return {

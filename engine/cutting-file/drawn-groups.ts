@@ -1,5 +1,5 @@
-import type { Attributes, Drawn } from './drawn.ts';
-import { at, type Group, type Numbering, real, said } from './group-codes.ts';
+import type { Attributes, DxfDrawing } from './drawn.ts';
+import { at, type DxfGroup, type Numbering, real, said } from './group-codes.ts';
 
 /** The program whose names stand beside lines as extended data. */
 export const APPLICATION = 'BODKIN';
@@ -8,8 +8,8 @@ export const APPLICATION = 'BODKIN';
 const ATTRIBUTE_HEIGHT = 3;
 
 /** Something drawn, as groups. `owner` is the handle of what it stands in. */
-export function drawnGroups(drawn: Drawn, owner: string, to: Numbering): readonly Group[] {
-  const names: readonly Group[] =
+export function drawnGroups(drawn: DxfDrawing, owner: string, to: Numbering): readonly DxfGroup[] {
+  const names: readonly DxfGroup[] =
     drawn.names.length > 0 ? [[1001, APPLICATION], ...drawn.names.map((name) => said(1000, name))] : [];
   switch (drawn.kind) {
     case 'line':
@@ -25,7 +25,7 @@ export function drawnGroups(drawn: Drawn, owner: string, to: Numbering): readonl
         [72, 8],
         [73, 4],
         [74, 0],
-        ...[0, 0, 0, 0, 1, 1, 1, 1].map((knot): Group => [40, real(knot)]),
+        ...[0, 0, 0, 0, 1, 1, 1, 1].map((knot): DxfGroup => [40, real(knot)]),
         ...drawn.control.flatMap((p) => at(10, p)),
         ...names,
       ];
@@ -53,11 +53,11 @@ export function drawnGroups(drawn: Drawn, owner: string, to: Numbering): readonl
 }
 
 function lineGroups(
-  { layer, points, closed }: Extract<Drawn, { kind: 'line' }>,
+  { layer, points, closed }: Extract<DxfDrawing, { kind: 'line' }>,
   owner: string,
   to: Numbering,
-  names: readonly Group[],
-): readonly Group[] {
+  names: readonly DxfGroup[],
+): readonly DxfGroup[] {
   const [from, end] = points;
   if (points.length === 2 && !closed && from && end)
     return [...to.drawn('LINE', owner, layer, 'AcDbLine'), ...at(10, from), ...at(11, end), ...names];
@@ -78,7 +78,7 @@ function lineGroups(
     ...at(10, { x: 0, y: 0 }),
     [70, flags],
     ...names,
-    ...points.flatMap((p): readonly Group[] => [[0, 'VERTEX'], [8, layer], ...at(10, p)]),
+    ...points.flatMap((p): readonly DxfGroup[] => [[0, 'VERTEX'], [8, layer], ...at(10, p)]),
     [0, 'SEQEND'],
     [8, layer],
   ];
@@ -89,7 +89,7 @@ export const attributeDefinitions = (
   attributes: Attributes,
   owner: string,
   to: Numbering,
-): readonly Group[] =>
+): readonly DxfGroup[] =>
   attributes.flatMap(([tag, value]) => [
     ...to.drawn('ATTDEF', owner, 'LABEL', 'AcDbText'),
     ...at(10, { x: 0, y: 0 }),
@@ -106,7 +106,7 @@ export function insertion(
   { name, attributes, place }: { name: string; attributes: Attributes; place: { x: number; y: number } },
   owner: string,
   to: Numbering,
-): readonly Group[] {
+): readonly DxfGroup[] {
   const handle = to.handle();
   return [
     ...to.begun('INSERT', owner, handle),
@@ -116,7 +116,7 @@ export function insertion(
     [66, 1],
     [2, name],
     ...at(10, place),
-    ...attributes.flatMap(([tag, value]): readonly Group[] => [
+    ...attributes.flatMap(([tag, value]): readonly DxfGroup[] => [
       ...to.drawn('ATTRIB', handle, 'LABEL', 'AcDbText'),
       ...at(10, place),
       [40, real(ATTRIBUTE_HEIGHT)],

@@ -4,8 +4,8 @@ import { outwardPoints } from '../geometry/outward-chords.ts';
 import { distance, type Point, point } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Transform } from '../geometry/transform.ts';
-import { type Chain, type Ink, ownNames, type Words } from '../render/ink.ts';
-import type { Drawn } from './drawn.ts';
+import { type Ink, type InkChain, type InkWords, ownNames } from '../render/ink.ts';
+import type { DxfDrawing } from './drawn.ts';
 import type { Flavour } from './flavour.ts';
 import { type LayerName, layerOf } from './layers.ts';
 
@@ -22,7 +22,7 @@ const CAPITALS = 0.7;
  * Ink as it is drawn in a cutting file; `to` takes the ink's own place, y down, to its place in the file, y up. Curves become
  * polylines or splines, straight lines never do.
  */
-export function drawnInk(ink: readonly Ink[], flavour: Flavour, to: Transform): readonly Drawn[] {
+export function drawnInk(ink: readonly Ink[], flavour: Flavour, to: Transform): readonly DxfDrawing[] {
   let before: LayerName | undefined;
   return ink.flatMap((one) => {
     const layer = layerOf(one, before);
@@ -31,7 +31,7 @@ export function drawnInk(ink: readonly Ink[], flavour: Flavour, to: Transform): 
   });
 }
 
-function drawn(ink: Ink, layer: LayerName, flavour: Flavour, to: Transform): readonly Drawn[] {
+function drawn(ink: Ink, layer: LayerName, flavour: Flavour, to: Transform): readonly DxfDrawing[] {
   switch (ink.kind) {
     case 'chain':
       return flavour === 'polylines' || ink.curves.every(({ kind }) => kind === 'line')
@@ -52,7 +52,7 @@ function drawn(ink: Ink, layer: LayerName, flavour: Flavour, to: Transform): rea
   }
 }
 
-function asLine(chain: Chain, layer: LayerName, to: Transform): readonly Drawn[] {
+function asLine(chain: InkChain, layer: LayerName, to: Transform): readonly DxfDrawing[] {
   const { curves, closed = false } = chain;
   const points = distinct(chain.class === 'cut' ? outwardPoints(curves, OUTWARD) : followed(curves));
   const [first, last] = [points[0], points.at(-1)];
@@ -64,12 +64,16 @@ function asLine(chain: Chain, layer: LayerName, to: Transform): readonly Drawn[]
 }
 
 /** The curves one by one, so that each is what it is in the draft to the last digit. */
-function asCurves({ curves, closed, names: own }: Chain, layer: LayerName, to: Transform): readonly Drawn[] {
+function asCurves(
+  { curves, closed, names: own }: InkChain,
+  layer: LayerName,
+  to: Transform,
+): readonly DxfDrawing[] {
   const [first, last] = [curves[0], curves.at(-1)];
   const gap: readonly Curve[] =
     closed && first && last ? [{ kind: 'line', from: last.to, to: first.from }] : [];
   const names = namesOf(own);
-  return [...curves, ...gap].flatMap((curve): readonly Drawn[] => {
+  return [...curves, ...gap].flatMap((curve): readonly DxfDrawing[] => {
     const control = (
       curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to]
     ).map(to);
@@ -100,10 +104,10 @@ const distinct = (points: readonly Point[]): readonly Point[] =>
   });
 
 function asText(
-  { text, at, size, centred, turnedAbout: pivot }: Words,
+  { text, at, size, centred, turnedAbout: pivot }: InkWords,
   layer: LayerName,
   to: Transform,
-): Drawn {
+): DxfDrawing {
   // A quarter turn to the left takes (x, y) from the pivot to (y, -x).
   const turned = pivot ? point(pivot.x + (at.y - pivot.y), pivot.y - (at.x - pivot.x)) : at;
   return {
@@ -121,7 +125,7 @@ function asText(
 const kept: readonly string[] = [...ownNames, 'turn', 'kind'];
 
 /** Names of a line beside its piece's, which its block has. */
-const namesOf = (names: Chain['names'] = {}): readonly string[] =>
+const namesOf = (names: InkChain['names'] = {}): readonly string[] =>
   Object.entries(names).flatMap(([key, name]) =>
     name === undefined || !kept.includes(key) ? [] : [`${key}: ${name}`],
   );

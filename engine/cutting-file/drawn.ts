@@ -2,7 +2,7 @@ import type { Point } from '../geometry/point.ts';
 import type { LayerName } from './layers.ts';
 
 /** Something in a cutting file, mm, y upwards. */
-export type Drawn = DrawnLine | DrawnSpline | DrawnCircle | DrawnText;
+export type DxfDrawing = DxfLine | DrawnSpline | DrawnCircle | DrawnText;
 
 interface OnLayer {
   readonly layer: LayerName;
@@ -11,7 +11,7 @@ interface OnLayer {
 }
 
 /** A chain of straight lines. */
-export interface DrawnLine extends OnLayer {
+export interface DxfLine extends OnLayer {
   readonly kind: 'line';
   readonly points: readonly Point[];
   readonly closed: boolean;
@@ -45,9 +45,9 @@ export interface DrawnText extends OnLayer {
 export type Attributes = readonly (readonly [tag: string, value: string])[];
 
 /** A piece as a block: drawn once, inserted once. */
-export interface Block {
+export interface DxfBlock {
   readonly name: string;
-  readonly drawn: readonly Drawn[];
+  readonly drawn: readonly DxfDrawing[];
   readonly attributes: Attributes;
   /** Where its own 0, 0 stands in the drawing. */
   readonly place: Point;
@@ -55,9 +55,9 @@ export interface Block {
 
 /** A whole cutting file, before it is written. */
 export interface CuttingDrawing {
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly DxfBlock[];
   /** What stands beside the pieces. */
-  readonly beside: readonly Drawn[];
+  readonly beside: readonly DxfDrawing[];
   readonly width: number;
   readonly height: number;
 }

@@ -1,6 +1,6 @@
 import type { CuttingDrawing } from './drawn.ts';
 import { APPLICATION } from './drawn-groups.ts';
-import { at, type Group, type Numbering, real } from './group-codes.ts';
+import { at, type DxfGroup, type Numbering, real } from './group-codes.ts';
 import { dashesOf, type Layer, layers } from './layers.ts';
 
 /** The root of all objects. */
@@ -15,12 +15,12 @@ export function tables(
   { width, height }: CuttingDrawing,
   records: ReadonlyMap<string, string>,
   to: Numbering,
-): readonly Group[] {
+): readonly DxfGroup[] {
   const table = (
     name: string,
-    rows: readonly ((owner: string) => readonly Group[])[],
-    more: readonly Group[] = [],
-  ): readonly Group[] => {
+    rows: readonly ((owner: string) => readonly DxfGroup[])[],
+    more: readonly DxfGroup[] = [],
+  ): readonly DxfGroup[] => {
     const handle = to.handle();
     return [
       [0, 'TABLE'],
@@ -33,8 +33,8 @@ export function tables(
     ];
   };
   const row =
-    (kind: string, className: string, name: string, groups: readonly Group[], given?: string) =>
-    (owner: string): readonly Group[] => [
+    (kind: string, className: string, name: string, groups: readonly DxfGroup[], given?: string) =>
+    (owner: string): readonly DxfGroup[] => [
       ...to.begun(kind, owner, given),
       ...to.modern([100, 'AcDbSymbolTableRecord'], [100, className]),
       [2, name],
@@ -47,7 +47,7 @@ export function tables(
       [72, 65],
       [73, dashes.length],
       [40, real(dashes.reduce((sum, dash) => sum + dash, 0))],
-      ...dashes.flatMap((dash, i): readonly Group[] => [
+      ...dashes.flatMap((dash, i): readonly DxfGroup[] => [
         // A gap is a dash of negative length.
         [49, real(i % 2 === 0 ? dash : -dash)],
         ...to.modern([74, 0]),
@@ -138,7 +138,7 @@ export function tables(
 /** The one row that has its handle under another code. */
 const dimensionStyle =
   (to: Numbering) =>
-  (owner: string): readonly Group[] => [
+  (owner: string): readonly DxfGroup[] => [
     [0, 'DIMSTYLE'],
     [105, to.handle()],
     [330, owner],
@@ -149,4 +149,4 @@ const dimensionStyle =
   ];
 
 /** A place of two numbers. */
-const flat = (code: number, x: number, y: number): readonly Group[] => at(code, { x, y }).slice(0, 2);
+const flat = (code: number, x: number, y: number): readonly DxfGroup[] => at(code, { x, y }).slice(0, 2);

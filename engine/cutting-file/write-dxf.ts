@@ -1,7 +1,7 @@
-import type { Block, CuttingDrawing } from './drawn.ts';
+import type { CuttingDrawing, DxfBlock } from './drawn.ts';
 import { attributeDefinitions, drawnGroups, insertion } from './drawn-groups.ts';
 import type { Version } from './flavour.ts';
-import { at, type Group, Numbering, real, written } from './group-codes.ts';
+import { at, type DxfGroup, Numbering, real, written } from './group-codes.ts';
 import { NOBODY, tables } from './tables.ts';
 
 const origin = { x: 0, y: 0 };
@@ -9,7 +9,7 @@ const origin = { x: 0, y: 0 };
 const modelSpace = '*Model_Space';
 
 /** The blocks that every drawing has from R13 on: what is drawn, and the paper it could be laid out on. */
-const spaces: readonly Block[] = [modelSpace, '*Paper_Space'].map((name) => ({
+const spaces: readonly DxfBlock[] = [modelSpace, '*Paper_Space'].map((name) => ({
   name,
   drawn: [],
   attributes: [],
@@ -47,7 +47,7 @@ export function writeDxf(drawing: CuttingDrawing, version: Version): string {
   ]);
 }
 
-const section = (name: string, groups: readonly Group[]): readonly Group[] => [
+const section = (name: string, groups: readonly DxfGroup[]): readonly DxfGroup[] => [
   [0, 'SECTION'],
   [2, name],
   ...groups,
@@ -55,7 +55,7 @@ const section = (name: string, groups: readonly Group[]): readonly Group[] => [
 ];
 
 /** Written after everything else is numbered. */
-const header = ({ width, height }: CuttingDrawing, version: Version, to: Numbering): readonly Group[] => [
+const header = ({ width, height }: CuttingDrawing, version: Version, to: Numbering): readonly DxfGroup[] => [
   [9, '$ACADVER'],
   [1, version],
   [9, '$DWGCODEPAGE'],
@@ -80,8 +80,13 @@ const header = ({ width, height }: CuttingDrawing, version: Version, to: Numberi
   ...to.modern([9, '$HANDSEED'], [5, to.handle()]),
 ];
 
-function blockGroups({ name, drawn, attributes }: Block, record: string, to: Numbering): readonly Group[] {
-  const edge = (kind: string, className: string): readonly Group[] => to.drawn(kind, record, '0', className);
+function blockGroups(
+  { name, drawn, attributes }: DxfBlock,
+  record: string,
+  to: Numbering,
+): readonly DxfGroup[] {
+  const edge = (kind: string, className: string): readonly DxfGroup[] =>
+    to.drawn(kind, record, '0', className);
   return [
     ...edge('BLOCK', 'AcDbBlockBegin'),
     [2, name],
@@ -96,9 +101,9 @@ function blockGroups({ name, drawn, attributes }: Block, record: string, to: Num
 }
 
 /** The dictionary that everything hangs on, and that of groups, of which there are none. */
-function objects(to: Numbering): readonly Group[] {
+function objects(to: Numbering): readonly DxfGroup[] {
   const [root, groups] = [to.handle(), to.handle()];
-  const dictionary: readonly Group[] = [
+  const dictionary: readonly DxfGroup[] = [
     [100, 'AcDbDictionary'],
     [281, 1],
   ];

@@ -38,22 +38,21 @@ function sideOf(piece: Hemmed, seam: PieceEdge, hem: PieceEdge, which: 'start' |
   const depth = hem.allowance;
   const along = which === 'start' ? startDirection(hem) : endDirection(hem);
   const down = outward(along);
-  const inward = which === 'start' ? along : scaled(along, -1);
   const end = which === 'start' ? edgeStart(hem) : edgeEnd(hem);
   const away = Math.min(depth, edgeLength(seam));
   const above = pointAlong(seam, which === 'start' ? edgeLength(seam) - away : away).point;
   const risen = -dot(vectorBetween(end, above), down);
   // A seam that runs along its hem rather than up from it has no mirror image there.
   if (depth === 0 || risen < away / 2) return undefined;
-  const narrower = dot(vectorBetween(end, above), inward) / risen;
-  const leaning = leanOf(down, inward, hangingBy(piece, hem));
-  return unit(onParallel(hem, which, depth, depth * (narrower + 2 * leaning), down, inward));
+  const shifted = dot(vectorBetween(end, above), along) / risen;
+  const leaning = leanOf(down, along, hangingBy(piece, hem));
+  return unit(onParallel(hem, which, depth, depth * (shifted + 2 * leaning), down, along));
 }
 
-/** By how much the normal at the end of a hem leans outward from the thread it hangs by, radians. */
-function leanOf(down: Vector, inward: Vector, thread: Vector): number {
+/** By how much the normal at the end of a hem leans from the thread it hangs by, against the heading of the hem, radians. */
+function leanOf(down: Vector, along: Vector, thread: Vector): number {
   const across = outward(thread);
-  const sidewards = dot(across, inward) > 0 ? scaled(across, -1) : across;
+  const sidewards = dot(across, along) > 0 ? scaled(across, -1) : across;
   return Math.atan2(dot(down, sidewards), dot(down, thread));
 }
 
@@ -64,20 +63,20 @@ function hangingBy({ grain }: Hemmed, hem: PieceEdge): Vector {
   return heading(along + Math.round((down - along) / (Math.PI / 4)) * (Math.PI / 4));
 }
 
-/** From the end of a hem to a place on its parallel, `far` (mm) in from that parallel's end: as on the circle that the hem bends with there. */
+/** From the end of a hem to a place on its parallel, `far` (mm) along it from that parallel's end: as on the circle that the hem bends with there. */
 function onParallel(
   hem: PieceEdge,
   which: 'start' | 'end',
   depth: number,
   far: number,
   down: Vector,
-  inward: Vector,
+  along: Vector,
 ): Vector {
   const curve = which === 'start' ? hem.curves[0] : hem.curves.at(-1);
   // Curves that turn clockwise bulge outward.
   const bend = curve ? curvatureAt(curve, which === 'start' ? 0 : 1) : 0;
   const turn = (far * bend) / (1 + depth * bend);
   const fallsBack = Math.abs(bend) < ROUNDING ? 0 : (1 - Math.cos(turn)) * (depth + 1 / bend);
-  const goesIn = Math.abs(bend) < ROUNDING ? far : Math.sin(turn) * (depth + 1 / bend);
-  return plus(scaled(down, depth - fallsBack), scaled(inward, goesIn));
+  const goesAlong = Math.abs(bend) < ROUNDING ? far : Math.sin(turn) * (depth + 1 / bend);
+  return plus(scaled(down, depth - fallsBack), scaled(along, goesAlong));
 }

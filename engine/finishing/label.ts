@@ -27,7 +27,7 @@ export interface LabelPlace {
  * Curves count as chains of chords, which stray from them by less than 0.1 mm.
  */
 export function labelPlace(
-  piece: Piece,
+  piece: Labelled,
   size: { readonly width: number; readonly height: number },
   clearance: number,
 ): LabelPlace | undefined {
@@ -40,8 +40,11 @@ export function labelPlace(
   return undefined;
 }
 
+/** What a label has to keep clear of: of a whole piece, or of what is drawn of one elsewhere. */
+type Labelled = Pick<Piece, 'lines' | 'marks' | 'grain'> & { readonly edges: Outline };
+
 /** Everything drawn inside a piece as straight strokes: inside lines, grainline, marks. */
-export const insideStrokes = (piece: Piece): Stroke[] => [
+export const insideStrokes = (piece: Labelled): Stroke[] => [
   ...piece.lines.flatMap((inside) => inside.curves.flatMap(strokes)),
   piece.grain,
   ...piece.marks.flatMap(({ kind, at, angle, length }): readonly Stroke[] => {
@@ -57,7 +60,7 @@ const ROUGHLY = 0.1;
 /** A curve as straight strokes that stay within 0.1 mm of it. */
 export const strokes = (curve: Curve): Stroke[] => chordsOf(curve, ROUGHLY);
 
-interface Spot {
+interface LabelSpot {
   readonly middle: Point;
   readonly room: number;
 }
@@ -76,7 +79,7 @@ function roomiest(
   drawn: readonly Stroke[],
   { width, height }: { readonly width: number; readonly height: number },
   clearance: number,
-): Spot | undefined {
+): LabelSpot | undefined {
   const corners = polygonOf(outline, ROUGHLY);
   const left = Math.min(...corners.map(({ x }) => x)) + width / 2;
   const right = Math.max(...corners.map(({ x }) => x)) - width / 2;
@@ -84,7 +87,7 @@ function roomiest(
   const bottom = Math.max(...corners.map(({ y }) => y)) - height / 2;
   const grid = Math.min(width, height) / STEPS_ACROSS;
 
-  let best: Spot | undefined;
+  let best: LabelSpot | undefined;
   // The halved steps go no farther than one step of the grid along each axis.
   let beaten = Math.max(0, clearance - Math.SQRT2 * grid);
   let inTheWay: Stroke | undefined;

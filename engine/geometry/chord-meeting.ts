@@ -8,7 +8,7 @@ export interface ChordMeeting {
 }
 
 /** How two curves of a closed chain follow each other: 0 for a curve and itself, 1 for one and the next. */
-export interface Order {
+export interface ChainOrder {
   readonly apart: number;
   /** Whether the second also leads back into the first. */
   readonly closes: boolean;
@@ -21,7 +21,7 @@ export interface Order {
 export function firstMeeting(
   p: Float64Array,
   q: Float64Array,
-  { apart, closes }: Order,
+  { apart, closes }: ChainOrder,
 ): ChordMeeting | undefined {
   const lastP = p.length / 2 - 2;
   const lastQ = q.length / 2 - 2;

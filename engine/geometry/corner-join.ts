@@ -6,7 +6,7 @@ import { ROUNDING, SMOOTH_ANGLE } from './tolerance.ts';
 import { cross, dot, outward, plus, scaled, type Vector } from './vector.ts';
 
 /** How a parallel goes round a corner that opens it: along a circle, or on to where the two sides would meet. */
-export type Join = 'round' | 'mitre';
+export type JoinStyle = 'round' | 'mitre';
 
 /** What stands between the parallels of two curves that meet. */
 export type CornerJoin =
@@ -29,7 +29,7 @@ export function cornerJoin(
   after: Curve,
   aside: number,
   tolerance: number,
-  join: Join,
+  join: JoinStyle,
 ): CornerJoin {
   const into = directionAt(before, 'end');
   const outOf = directionAt(after, 'start');

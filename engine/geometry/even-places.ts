@@ -5,7 +5,7 @@ import type { Point } from './point.ts';
 import type { Vector } from './vector.ts';
 
 /** A place on an edge, and the unit heading of the edge there. */
-export interface PlaceOnEdge {
+export interface HeadingOnEdge {
   readonly point: Point;
   readonly direction: Vector;
 }
@@ -22,7 +22,7 @@ interface Stop {
  * within a few times the flatness (mm) of where it should: distances are walked along the edge's chords, which is many
  * times faster than along its arcs.
  */
-export function evenPlaces(edge: Edge, count: number, flatness: number): readonly PlaceOnEdge[] {
+export function evenPlaces(edge: Edge, count: number, flatness: number): readonly HeadingOnEdge[] {
   const stops = stopsAlong(edge, flatness);
   const length = stops.at(-1)?.along ?? 0;
   let next = 1;

@@ -1,5 +1,6 @@
 import type { Cubic } from './curve.ts';
 import type { Point } from './point.ts';
+import { UNIT_ROUNDING } from './tolerance.ts';
 import type { Vector } from './vector.ts';
 
 /** A point of a curve with its unit tangent in the direction of travel. */
@@ -83,7 +84,7 @@ export function fitOneCubic(samples: readonly Sample[], enough: number): Hermite
     if (step + 1 === MOST_STEPS) break;
     // Handles that move no sample sideways, as on a straight line, stay as they are.
     const det = aa * bb - ab * ab;
-    if (!(det > 1e-12 * aa * bb)) continue;
+    if (!(det > UNIT_ROUNDING * aa * bb)) continue;
     start = Math.max(0, Math.min(start + (ab * br - bb * ar) / det, 4 * chord));
     end = Math.max(0, Math.min(end + (ab * ar - aa * br) / det, 4 * chord));
   }

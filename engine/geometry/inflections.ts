@@ -25,7 +25,7 @@ export function inflectionCount(edge: Edge, straightness: number = STRAIGHTNESS)
 }
 
 /** How an edge runs on at the joint between two of its curves. */
-export interface Joint {
+export interface EdgeJoint {
   readonly point: Point;
   /** Angle turned at the joint (radians, clockwise positive); 0 is tangent-continuous. */
   readonly angle: number;
@@ -34,7 +34,7 @@ export interface Joint {
 }
 
 /** All joints inside an edge, in order. */
-export function joints(edge: Edge): Joint[] {
+export function joints(edge: Edge): EdgeJoint[] {
   return edge.curves.slice(1).map((after, i) => {
     const before = edge.curves[i] ?? after;
     const into = directionAt(before, 'end');

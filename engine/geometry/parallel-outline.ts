@@ -1,5 +1,5 @@
 import { boundingBox } from './bounds.ts';
-import { asOneLine, cornerJoin, type Join } from './corner-join.ts';
+import { asOneLine, cornerJoin, type JoinStyle } from './corner-join.ts';
 import type { Curve, Edge, Outline } from './curve.ts';
 import { least } from './curve-crossings.ts';
 import { pointAt } from './evaluate.ts';
@@ -34,7 +34,7 @@ export function parallelOutline(
   outline: Outline,
   aside: number,
   tolerance: number,
-  join: Join,
+  join: JoinStyle,
 ): ParallelOutline {
   const raw = rawParallel(outline, aside, tolerance, join, true);
   const all = stretches(raw.pieces, true);
@@ -51,7 +51,7 @@ export function parallelOutline(
  * with its corners joined and its cusps and self-crossings cut away. Its ends stand square to those of the edge.
  * Throws a RangeError for an edge so crooked that no parallel leads from one end to the other.
  */
-export function parallelEdge(edge: Edge, aside: number, tolerance: number, join: Join): ParallelEdge {
+export function parallelEdge(edge: Edge, aside: number, tolerance: number, join: JoinStyle): ParallelEdge {
   const raw = rawParallel([edge], aside, tolerance, join, false);
   const all = stretches(raw.pieces, false);
   const path: Curve[] = [];
@@ -78,7 +78,7 @@ function rawParallel(
   edges: readonly Edge[],
   aside: number,
   tolerance: number,
-  join: Join,
+  join: JoinStyle,
   closed: boolean,
 ): RawParallel {
   const sources = edges.flatMap((edge, source) =>

@@ -20,7 +20,7 @@ export interface TrimmedStretch {
   readonly next: number | undefined;
 }
 
-interface Cut {
+interface TrimCut {
   readonly t: number;
   readonly point: Point;
   /** The piece crossed, and where on it. */
@@ -78,8 +78,8 @@ function between(curve: Curve, from: Point | undefined, to: Point | undefined): 
 
 const pointCurve = (at: Point): Curve => ({ kind: 'line', from: at, to: at });
 
-function cutsOf(pieces: readonly RawPiece[], closed: boolean): Cut[][] {
-  const cuts: Cut[][] = pieces.map(() => []);
+function cutsOf(pieces: readonly RawPiece[], closed: boolean): TrimCut[][] {
+  const cuts: TrimCut[][] = pieces.map(() => []);
   const boxes = pieces.map(({ curve }) => ({
     left: least(curve, 'x') - COINCIDENCE,
     right: most(curve, 'x'),

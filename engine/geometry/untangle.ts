@@ -35,12 +35,12 @@ interface CurvePlace {
   readonly t: number;
 }
 
-type Crossing = readonly [CurvePlace, CurvePlace];
+type SelfCrossing = readonly [CurvePlace, CurvePlace];
 
 const area = (curves: readonly Curve[]): number => signedArea([{ name: '', curves }]);
 
 /** The chain cut at a crossing: the loop from its first place to its second, and the rest. */
-function cutAt(chain: readonly Curve[], [a, b]: Crossing): readonly [readonly Curve[], readonly Curve[]] {
+function cutAt(chain: readonly Curve[], [a, b]: SelfCrossing): readonly [readonly Curve[], readonly Curve[]] {
   const first = chain[a.curve];
   const second = chain[b.curve];
   if (!first || !second) return [[], chain];
@@ -69,12 +69,12 @@ function tied(loop: readonly Curve[], at: Point): readonly Curve[] {
 }
 
 /** A crossing of chords with another curve of the chain. */
-interface Found extends ChordMeeting {
+interface FoundMeeting extends ChordMeeting {
   readonly other: number;
 }
 
 /** The first place of a chain that it comes to again, with that second place; undefined when there is none. */
-function firstCrossing(chain: readonly Curve[]): Crossing | undefined {
+function firstCrossing(chain: readonly Curve[]): SelfCrossing | undefined {
   const boxes = chain.map(controlBox);
   const known: Float64Array[] = [];
   const chords = (i: number, curve: Curve): Float64Array => {
@@ -82,7 +82,7 @@ function firstCrossing(chain: readonly Curve[]): Crossing | undefined {
     return known[i];
   };
   for (const [i, a] of chain.entries()) {
-    let first: Found | undefined;
+    let first: FoundMeeting | undefined;
     for (let j = i; j < chain.length; j++) {
       const [b, boxA, boxB] = [chain[j], boxes[i], boxes[j]];
       if (!b || !boxA || !boxB || !boundsMeet(boxA, boxB)) continue;
@@ -110,7 +110,7 @@ const STEPS = 8;
  * A crossing of chords moved to the crossing of their curves, by Newton's method, kept inside both curves. Where
  * the curves nearly touch it may lead astray; then the crossing of the chords stands.
  */
-function exact(chain: readonly Curve[], [a, b]: Crossing): Crossing {
+function exact(chain: readonly Curve[], [a, b]: SelfCrossing): SelfCrossing {
   const first = chain[a.curve];
   const second = chain[b.curve];
   if (!first || !second) return [a, b];

@@ -73,10 +73,11 @@ const bySeams: ReadonlySet<MeasurementName> = new Set([
   'hipGirth',
 ]);
 
-/** What is off by so much that it shows, and that no change of a fitting alters. */
-export const notAltered = (off: readonly Off[]): readonly Off[] =>
+/** What is off by so much that it shows, and that none of these changes alters. */
+export const notAltered = (off: readonly Off[], changes: readonly FittingChange[]): readonly Off[] =>
   off.filter(({ measurement, by }) => {
     const kinds = plainChangeFor[measurement];
-    const altered = bySeams.has(measurement) || (by < 0 ? kinds?.tooSmall : kinds?.tooLarge) !== undefined;
+    const kind = by < 0 ? kinds?.tooSmall : kinds?.tooLarge;
+    const altered = bySeams.has(measurement) || changes.some((change) => change.kind === kind);
     return !altered && Math.abs(by) >= WORTH;
   });

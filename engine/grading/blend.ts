@@ -2,7 +2,7 @@ import { type MeasurementName, measurementNames } from '../body/body.ts';
 import type { Issue } from '../issue.ts';
 import { numberIn } from '../text/units.ts';
 import { chartIssue, fieldsOf, shown } from './chart-issues.ts';
-import type { Row } from './row.ts';
+import type { ChartRow } from './row.ts';
 
 /**
  * A size made of others: each measurement from the size it names, or, where it names two in a list, half-way between
@@ -10,7 +10,12 @@ import type { Row } from './row.ts';
  *
  * Issues: `blend-not-understood`, `blend-of-unknown-size`.
  */
-export function blendedRow(own: Row, from: unknown, rows: readonly Row[], issues: Issue[]): Row | undefined {
+export function blendedRow(
+  own: ChartRow,
+  from: unknown,
+  rows: readonly ChartRow[],
+  issues: Issue[],
+): ChartRow | undefined {
   const path = `size ${own.size}`;
   const fields = Object.entries(fieldsOf(from) ?? {});
   const understood = fields.every(([name]) => measurementNames.some((known) => known === name));
@@ -40,7 +45,7 @@ export function blendedRow(own: Row, from: unknown, rows: readonly Row[], issues
       );
   const first = taken[0]?.of[0];
   if (!first || taken.some(({ of }) => of.length === 0 || of.some((row) => !row))) return undefined;
-  const blended = taken.map(({ name, of }) => [name, meanOf(name, of as readonly Row[])] as const);
+  const blended = taken.map(({ name, of }) => [name, meanOf(name, of as readonly ChartRow[])] as const);
   return {
     ...first,
     size: own.size,
@@ -51,10 +56,10 @@ export function blendedRow(own: Row, from: unknown, rows: readonly Row[], issues
   };
 }
 
-const sizeCalled = (name: unknown, rows: readonly Row[]): Row | undefined =>
+const sizeCalled = (name: unknown, rows: readonly ChartRow[]): ChartRow | undefined =>
   rows.find(({ size }) => size === shown(name));
 
-function meanOf(name: MeasurementName, rows: readonly Row[]): unknown {
+function meanOf(name: MeasurementName, rows: readonly ChartRow[]): unknown {
   if (rows.length === 1) return rows[0]?.measurements[name];
   const numbers = rows.map(({ measurements }) => {
     const value = measurements[name];

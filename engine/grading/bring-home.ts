@@ -4,7 +4,7 @@ import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import { millimetres, unitNames } from '../text/units.ts';
 import { notAltered, plainAlterations, seamChanges, type Wanted } from './alterations.ts';
-import { draftSize } from './grade.ts';
+import { draftSize } from './draft-sizes.ts';
 import type { NearSize, Off } from './nearest.ts';
 
 /** A size of a chart altered for one body, beside what would be drafted from her own measurements. */
@@ -41,18 +41,33 @@ export function bringHome(
   const size = draftSize(draft, near.of, styling);
   if (!size.ok) return size;
   const plain = plainAlterations(near.off);
-  let wanted: Wanted = apart(hers.value, size.value);
-  let best = { changes: [] as readonly FittingChange[], made: size.value };
+  const brought = seamsSet(draft, near, styling, plain, hers.value, size.value);
+  // A size may not take all of them together: then its seams alone, and the rest is named.
+  return brought.ok || plain.length === 0
+    ? brought
+    : seamsSet(draft, near, styling, [], hers.value, size.value);
+}
+
+/** A size with these changes, its seams set anew by what its girths come out at. Fails where it cannot be drafted with them. */
+function seamsSet(
+  draft: Draft,
+  near: NearSize,
+  styling: object,
+  plain: readonly FittingChange[],
+  hers: Evaluation,
+  size: Evaluation,
+): Result<BroughtHome> {
+  let wanted: Wanted = apart(hers, size);
+  let best = { changes: [] as readonly FittingChange[], made: size };
   for (let round = 0; round < ROUNDS; round++) {
     const changes = [...plain, ...seamChanges(wanted)];
     const made = altered(draft, near, changes, styling);
-    if (!made.ok) return round === 0 ? made : home(hers.value, size.value, best, near, made.issues);
-    if (round === 0 || worst(hers.value, made.value) < worst(hers.value, best.made))
-      best = { changes, made: made.value };
-    const still = apart(hers.value, made.value);
+    if (!made.ok) return round === 0 ? made : home(hers, size, best, near, made.issues);
+    if (round === 0 || worst(hers, made.value) < worst(hers, best.made)) best = { changes, made: made.value };
+    const still = apart(hers, made.value);
     wanted = Object.fromEntries(levels.map((level) => [level, (wanted[level] ?? 0) + (still[level] ?? 0)]));
   }
-  return home(hers.value, size.value, best, near, []);
+  return home(hers, size, best, near, []);
 }
 
 const levels = [...new Set(Object.values(fittedLevels).flat())] as readonly FittedLevel[];
@@ -98,5 +113,5 @@ function home(
       ? []
       : [{ level, hers: finished, size: plain, altered: fitted }];
   });
-  return { ok: true, value: { changes, girths, left: notAltered(near.off) }, issues };
+  return { ok: true, value: { changes, girths, left: notAltered(near.off, changes) }, issues };
 }

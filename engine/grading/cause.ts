@@ -1,7 +1,10 @@
 import type { MeasurementName } from '../body/body.ts';
-import { measurementWords } from '../body/words.ts';
+import { measurementWords } from '../body/measurement-words.ts';
+import { boundsName } from '../constraints/compile/residuals.ts';
 import type { Step } from '../pattern/garment.ts';
+import { fixedMm } from '../text/figure.ts';
 import type { GradedSize } from './laid-size.ts';
+import type { PieceGrade } from './rule-table.ts';
 import { stepChange } from './step-change.ts';
 
 /** Why a step changes at a size. */
@@ -14,21 +17,31 @@ export type Cause =
   | { readonly kind: 'estimate'; readonly measurement: MeasurementName; readonly change: number }
   /** A step of the construction, the first whose own step changes: a rule's limit, as a rule. */
   | { readonly kind: 'construction'; readonly step: string; readonly change: number }
+  /** Lines that are found together rest on a limit in some of the sizes there, and not in all. */
+  | { readonly kind: 'limit'; readonly limits: readonly string[] }
   /** None of these: the lines that the solver finds together. */
   | { readonly kind: 'found' };
 
 /** What a line does not follow by so much is no cause of its change: a share of it. */
 const LEAST_SHARE = 0.2;
 
+/** What a draft depends on, and what of it a size rests on. */
+export interface Shaping {
+  readonly shapedBy: readonly MeasurementName[];
+  /** The limits on which the lines of a size rest. */
+  readonly limitsMet: (size: GradedSize) => readonly string[];
+}
+
 /**
- * The cause of a change (mm) in the step from size to size, in the middle of three: another styling, the largest change of
- * the chart's own step, of an estimate, or the first step of the construction whose step changes; none much smaller than
- * what it is to explain.
+ * The cause of a change (mm) in the step of a piece from size to size, in the middle of three: another styling, the largest
+ * change of the chart's own step, of an estimate, the first step of the construction whose step changes, none much smaller
+ * than what it is to explain; or a limit that its lines reach; or else a length that was measured on the drawing.
  */
 export function causeOf(
   three: readonly GradedSize[],
-  shapedBy: readonly MeasurementName[],
+  piece: PieceGrade,
   change: number,
+  { shapedBy, limitsMet }: Shaping,
 ): Cause {
   const choice = otherStyling(three);
   if (choice !== undefined) return { kind: 'styling', choice };
@@ -41,8 +54,36 @@ export function causeOf(
     const given = three.some(({ of }) => of.given.includes(largest.measurement));
     return { kind: given ? 'chart' : 'estimate', ...largest };
   }
-  return unevenStep(three, least) ?? { kind: 'found' };
+  const computed = unevenStep(three, least, isComputed);
+  if (computed) return computed;
+  const limits = limitsOf(piece, three.map(limitsMet));
+  if (limits.length > 0) return { kind: 'limit', limits };
+  return unevenStep(three, least, (step) => !isComputed(step)) ?? { kind: 'found' };
 }
+
+/** Whether a step computes; a length measured on the drawing is a bare number. */
+const isComputed = ({ formula }: Step): boolean => formula?.includes(' ') ?? false;
+
+/** The limits that are met in some sizes only, and that speak of this piece or of one of its edges. */
+function limitsOf({ piece, edges }: PieceGrade, met: readonly (readonly string[])[]): readonly string[] {
+  const some = new Set(met.flat().filter((limit) => !met.every((size) => size.includes(limit))));
+  const words = new Set([piece, ...edges.map(({ edge }) => edge)].flatMap((name) => name.split(' ')));
+  return [...some].filter((limit) => limit.split(' ').some((word) => words.has(word) && !COMMON.has(word)));
+}
+
+/** Words that pieces have in common. */
+const COMMON: ReadonlySet<string> = new Set([
+  'front',
+  'back',
+  'side',
+  'centre',
+  'left',
+  'right',
+  'of',
+  'at',
+  'the',
+  'to',
+]);
 
 function otherStyling(three: readonly GradedSize[]): string | undefined {
   const [first, ...others] = three.map(({ made }) => made.styling);
@@ -50,8 +91,12 @@ function otherStyling(three: readonly GradedSize[]): string | undefined {
 }
 
 /** The first step of the construction with a length whose own step from size to size changes by so much, mm. */
-function unevenStep(three: readonly GradedSize[], least: number): Cause | undefined {
-  const [before, middle, after] = three.map(({ made }) => lengthsOf(made.garment.steps));
+function unevenStep(
+  three: readonly GradedSize[],
+  least: number,
+  counts: (step: Step) => boolean,
+): Cause | undefined {
+  const [before, middle, after] = three.map(({ made }) => lengthsOf(made.garment.steps.filter(counts)));
   for (const [step, value] of middle ?? []) {
     const [a, c] = [before?.get(step), after?.get(step)];
     if (a === undefined || c === undefined) continue;
@@ -78,6 +123,8 @@ export function causeName(cause: Cause): string {
       return `${cause.kind} ${cause.choice}`;
     case 'construction':
       return `${cause.kind} ${cause.step}`;
+    case 'limit':
+      return `${cause.kind} ${cause.limits.join()}`;
     case 'found':
       return cause.kind;
   }
@@ -94,9 +141,15 @@ export function causeWords(cause: Cause): string {
       return `the chart does not give the ${measurementWords(cause.measurement)}, and the step of its estimate changes by ${mm(cause.change)}`;
     case 'construction':
       return `the step of “${cause.step}” in the construction changes by ${mm(cause.change)}`;
+    case 'limit':
+      return `${cause.limits.map((limit) => `“${withoutBounds(limit)}”`).join(' and ')} ${cause.limits.length === 1 ? 'comes' : 'come'} to ${cause.limits.length === 1 ? 'its limit' : 'their limits'} there`;
     case 'found':
       return 'no single number; the lines that are found together turn there';
   }
 }
 
-const mm = (value: number): string => `${Math.abs(value).toFixed(1)} mm`;
+/** A bound is called after what it bounds. */
+const withoutBounds = (limit: string): string =>
+  limit.startsWith(boundsName('')) ? limit.slice(boundsName('').length) : limit;
+
+const mm = (value: number): string => fixedMm(Math.abs(value), 1);

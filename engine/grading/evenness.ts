@@ -1,8 +1,8 @@
 import type { MeasurementName } from '../body/body.ts';
-import { type Cause, causeOf } from './cause.ts';
+import { type Cause, causeOf, type Shaping } from './cause.ts';
 import type { Axis } from './chart.ts';
 import type { GradedSize } from './laid-size.ts';
-import type { AxisGrade } from './rule-table.ts';
+import type { AxisGrade, PieceGrade } from './rule-table.ts';
 import { stepChange } from './step-change.ts';
 
 /**
@@ -41,12 +41,13 @@ export interface Evenness {
 
 /**
  * Looks at every second difference of an axis: the step of a length or place into a size against the step out of it. It
- * may be `EVEN`, and as much more as the steps of the measurements that the chart gives change there, all together.
+ * may be `EVEN`, on a piece that is gathered so many times as it is fuller than what it is sewn to, and as much more as the
+ * steps of the measurements that the chart gives change there, all together.
  */
 export function evenness(
   { along, at, names, pieces }: AxisGrade,
   sizes: readonly GradedSize[],
-  shapedBy: readonly MeasurementName[],
+  { shapedBy, limitsMet }: Shaping,
 ): Evenness {
   let looked = 0;
   let greatest: number | undefined;
@@ -54,34 +55,57 @@ export function evenness(
   for (let i = 1; i + 1 < sizes.length; i++) {
     const three = sizes.slice(i - 1, i + 2);
     const chart = chartChange(three, shapedBy);
-    const allowed = EVEN + chart;
-    let cause: Cause | undefined;
-    const look = (
-      where: Pick<Uneven, 'piece' | 'kind' | 'what' | 'quantity'>,
-      before: number,
-      after: number,
-    ): void => {
-      const change = Math.abs(after - before);
-      looked += 1;
-      if (chart === 0) greatest = Math.max(greatest ?? 0, change);
-      if (change <= allowed) return;
-      cause ??= causeOf(three, shapedBy, change);
-      uneven.push({ along, at, name: names[i] ?? '', ...where, before, after, allowed, cause });
-    };
-    for (const { piece, edges, points } of pieces) {
-      for (const { edge, steps } of edges)
-        look({ piece, kind: 'edge', what: edge, quantity: 'length' }, steps[i - 1] ?? 0, steps[i] ?? 0);
-      for (const { kind, point, steps } of points)
-        for (const axis of ['x', 'y'] as const)
-          look(
-            { piece, kind, what: point, quantity: `d${axis}` },
-            steps[i - 1]?.[axis] ?? 0,
-            steps[i]?.[axis] ?? 0,
-          );
+    for (const grade of pieces) {
+      const allowed = EVEN * fullnessOf(grade.piece, three) + chart;
+      const steps = stepsAt(grade, i);
+      const most = Math.max(0, ...steps.map(changeOf));
+      looked += steps.length;
+      if (chart === 0) greatest = Math.max(greatest ?? 0, most);
+      if (most <= allowed) continue;
+      // What bends a piece most is the cause of whatever bends in it.
+      const cause = causeOf(three, grade, most, { shapedBy, limitsMet });
+      const name = names[i] ?? '';
+      for (const step of steps)
+        if (changeOf(step) > allowed) uneven.push({ along, at, name, ...step, allowed, cause });
     }
   }
   return { looked, ...(greatest !== undefined && { greatest }), uneven };
 }
+
+/** A step into the middle of three sizes, and the one out of it. */
+type TwoSteps = Pick<Uneven, 'piece' | 'kind' | 'what' | 'quantity' | 'before' | 'after'>;
+
+/** By how much a step changes, mm. */
+export const changeOf = ({ before, after }: Pick<Uneven, 'before' | 'after'>): number =>
+  Math.abs(after - before);
+
+/** All steps of a piece into the size in this place of an axis, each with the one out of it. */
+const stepsAt = ({ piece, edges, points }: PieceGrade, i: number): readonly TwoSteps[] => [
+  ...edges.map(({ edge, steps }): TwoSteps => {
+    const [before = 0, after = 0] = steps.slice(i - 1, i + 1);
+    return { piece, kind: 'edge', what: edge, quantity: 'length', before, after };
+  }),
+  ...points.flatMap(({ kind, point, steps }) => {
+    const [before, after] = [steps[i - 1], steps[i]];
+    return (['x', 'y'] as const).map(
+      (axis): TwoSteps => ({
+        ...{ piece, kind, what: point, quantity: `d${axis}` },
+        ...{ before: before?.[axis] ?? 0, after: after?.[axis] ?? 0 },
+      }),
+    );
+  }),
+];
+
+/** Where a piece is gathered the most, so much of it goes into each mm of what it is sewn to; 1 where it is not. */
+const fullnessOf = (piece: string, three: readonly GradedSize[]): number =>
+  Math.max(
+    1,
+    ...three.flatMap(({ made }) =>
+      made.garment.seams
+        .filter(({ a }) => a.some((edge) => edge.piece === piece))
+        .map(({ gatherRatio }) => gatherRatio),
+    ),
+  );
 
 /** By how much the chart's own steps change in the middle of three sizes, all measurements together, mm. */
 const chartChange = (three: readonly GradedSize[], shapedBy: readonly MeasurementName[]): number =>

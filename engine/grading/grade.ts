@@ -1,12 +1,16 @@
-import { type Evaluation, evaluate } from '../evaluate.ts';
+import { limitsMet } from '../constraints/limits-met.ts';
+import { solve } from '../constraints/solve.ts';
+import type { Evaluation } from '../evaluate.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
+import { fixed, fixedMm } from '../text/figure.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { alignments, cornersOf } from './anchor.ts';
+import { atSize } from './at-size.ts';
 import { causeName, causeWords } from './cause.ts';
-import { axesOf, type Chart, type ChartSize } from './chart.ts';
+import { axesOf, type Chart } from './chart.ts';
 import { chartIssue, shown } from './chart-issues.ts';
-import { type Evenness, evenness, type Uneven } from './evenness.ts';
+import { changeOf, type Evenness, evenness, type Uneven } from './evenness.ts';
 import { type GradedSize, laidSize } from './laid-size.ts';
 import { type AxisGrade, axisGrade } from './rule-table.ts';
 import { unlikeSizes } from './unlike-sizes.ts';
@@ -25,15 +29,6 @@ export interface Grade {
 }
 
 /**
- * Drafts one size of a chart from its own measurements, over the styling of all sizes its own. Fails as `evaluate` does, each
- * issue at its size.
- */
-export function draftSize(draft: Draft, size: ChartSize, styling: object): Result<Evaluation> {
-  const made = evaluate(draft, size.body, { ...styling, ...size.styling });
-  return made.ok ? made : { ok: false, issues: made.issues.map((issue) => atSize(size.name, issue)) };
-}
-
-/**
  * What comes out when every size is drafted: nests are laid and steps read by `align`, one of `alignments` or a corner's
  * name. `made` holds the drafted rows of the chart, in its order. Issue: `unknown-alignment`.
  */
@@ -49,10 +44,11 @@ export function gradeOf(
     const one = made[i];
     return one ? [laidSize(row, one, align)] : [];
   });
+  const shaping = { shapedBy: draft.shapedBy, limitsMet: limitsOfSizes(draft) };
   const axes = axesOf(chart).map((axis) => {
     const onIt = axis.rows.flatMap((row) => sizes.find(({ of }) => of === row) ?? []);
     const grade = axisGrade(axis, onIt);
-    return { ...grade, ...evenness(grade, onIt, draft.shapedBy) };
+    return { ...grade, ...evenness(grade, onIt, shaping) };
   });
   const run = sizes.filter(({ of }) => !of.alone);
   const issues = [
@@ -66,10 +62,22 @@ export function gradeOf(
   return { ok: true, value: { garment: draft.name, chart, sizes, axes, issues, ok }, issues };
 }
 
-const atSize = (size: string, issue: Issue): Issue => ({
-  ...issue,
-  path: `size ${size}${issue.path === '' ? '' : `: ${issue.path}`}`,
-});
+/** The limits on which the lines of a size rest, by drawing it once more when they are asked for. */
+function limitsOfSizes({ draw }: Draft): (size: GradedSize) => readonly string[] {
+  const known = new Map<GradedSize, readonly string[]>();
+  return (size) => {
+    const before = known.get(size);
+    if (before) return before;
+    const met: string[] = [];
+    draw(size.made.body, size.made.styling, (sketch) => {
+      const solution = solve(sketch);
+      met.push(...limitsMet(sketch, solution));
+      return solution;
+    });
+    known.set(size, met);
+    return met;
+  };
+}
 
 function unknownAlignment(align: string, made: readonly Evaluation[]): Issue | undefined {
   const corners = made[0]?.garment.pieces.flatMap((piece) => cornersOf(piece).map(({ name }) => name)) ?? [];
@@ -98,8 +106,6 @@ function unevenIssues(uneven: readonly Uneven[]): readonly Issue[] {
   });
 }
 
-const changeOf = ({ before, after }: Uneven): number => Math.abs(after - before);
-
 function unevenIssue(worst: Uneven, group: readonly Uneven[]): Issue {
   const { along, at, name, piece, what, quantity, before, after, allowed, cause } = worst;
   const size = (along === 'sizes' ? [name, at] : [at, name]).filter((word) => word !== '').join(' ');
@@ -113,6 +119,6 @@ function unevenIssue(worst: Uneven, group: readonly Uneven[]): Issue {
     path: `size ${size}: ${piece}/${what}`,
     value: changeOf(worst),
     limits: { max: allowed, unit: 'mm' },
-    message: `The step of ${of} of ${piece} changes from ${before.toFixed(1)} to ${after.toFixed(1)} mm at ${along === 'sizes' ? 'size' : 'cup'} ${name}${others}: ${causeWords(cause)}.`,
+    message: `The step of ${of} of ${piece} changes from ${fixed(before, 1)} to ${fixedMm(after, 1)} at ${along === 'sizes' ? 'size' : 'cup'} ${name}${others}: ${causeWords(cause)}.`,
   };
 }

@@ -9,7 +9,7 @@ import { blendedRow } from './blend.ts';
 import type { Chart, ChartSize } from './chart.ts';
 import { chartIssue, fieldsOf, isSaid, shown } from './chart-issues.ts';
 import { type CupsAt, cupsAtNames, inCup } from './in-cup.ts';
-import { givenIn, namesIn, type Row, readRow } from './row.ts';
+import { type ChartRow, givenIn, namesIn, readRow } from './row.ts';
 import { steppedRows } from './stepped.ts';
 
 /** What reading a chart needs to know beside it. */
@@ -93,7 +93,7 @@ const listOf = (data: unknown): readonly unknown[] => (Array.isArray(data) ? dat
 
 /** A row that stands beside the run, with its body where that is a file's own. */
 interface Beside {
-  readonly row: Row;
+  readonly row: ChartRow;
   readonly body?: ChartSize;
 }
 
@@ -103,7 +103,7 @@ function runOf(
   items: readonly unknown[],
   { choices }: ChartContext,
   issues: Issue[],
-): readonly Row[] {
+): readonly ChartRow[] {
   if (isSaid(fields.base) || isSaid(fields.steps)) {
     const names = items.filter((item) => !fieldsOf(item)).map(shown);
     return steppedRows(fields.base, fields.steps, names, choices, issues);
@@ -130,7 +130,7 @@ const isBeside = (row: Readonly<Record<string, unknown>>): boolean => isSaid(row
 
 function besideRun(
   item: unknown,
-  run: readonly Row[],
+  run: readonly ChartRow[],
   { choices, bodies }: ChartContext,
   issues: Issue[],
 ): readonly Beside[] {
@@ -169,7 +169,7 @@ function besideRun(
 }
 
 /** Every size has a name, and none has another's, nor the same cup twice. */
-function named(run: readonly Row[], beside: readonly Beside[]): readonly Issue[] {
+function named(run: readonly ChartRow[], beside: readonly Beside[]): readonly Issue[] {
   const issues: Issue[] = [];
   const seen = new Set<string>();
   for (const [i, { size, cup }] of [...run, ...beside.map(({ row }) => row)].entries()) {
@@ -185,7 +185,7 @@ function named(run: readonly Row[], beside: readonly Beside[]): readonly Issue[]
 
 const nameOf = (size: string, cup: string): string => (cup === '' ? size : `${size} ${cup}`);
 
-function sizeOf(row: Row, units: string | undefined, alone: boolean): ChartSize {
+function sizeOf(row: ChartRow, units: string | undefined, alone: boolean): ChartSize {
   const name = alone ? row.size : nameOf(row.size, row.cup);
   return {
     name,

@@ -5,7 +5,7 @@ import { nearestWord } from '../text/nearest-word.ts';
 import { chartIssue, isSaid, shown } from './chart-issues.ts';
 
 /** One row of a chart as it is written: measurements and styling by name, nothing read yet. */
-export interface Row {
+export interface ChartRow {
   readonly size: string;
   readonly cup: string;
   readonly units: unknown;
@@ -37,7 +37,7 @@ export function readRow(
   fields: Readonly<Record<string, unknown>>,
   choices: readonly Choice[],
   issues: Issue[],
-): Row {
+): ChartRow {
   const measurements: Partial<Record<MeasurementName, unknown>> = {};
   const styling: Record<string, unknown> = {};
   const size = isSaid(fields.size) ? shown(fields.size) : '';
@@ -73,5 +73,5 @@ function unknownField(field: string, choices: readonly Choice[]): Issue {
 }
 
 /** The measurements that a row says. */
-export const givenIn = ({ measurements }: Row): readonly MeasurementName[] =>
+export const givenIn = ({ measurements }: ChartRow): readonly MeasurementName[] =>
   measurementNames.filter((name) => measurements[name] !== undefined);

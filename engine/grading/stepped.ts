@@ -1,9 +1,10 @@
 import { type MeasurementName, measurementNames } from '../body/body.ts';
 import type { Issue } from '../issue.ts';
 import type { Choice } from '../pattern/styling.ts';
+import { rounded } from '../text/figure.ts';
 import { numberIn } from '../text/units.ts';
 import { chartIssue, fieldsOf, shown } from './chart-issues.ts';
-import { type Row, readRow } from './row.ts';
+import { type ChartRow, readRow } from './row.ts';
 
 /** The steps from size to size over a stretch of the run, by measurement or styling choice, in the chart's unit. */
 interface Stretch {
@@ -26,7 +27,7 @@ export function steppedRows(
   names: readonly string[],
   choices: readonly Choice[],
   issues: Issue[],
-): readonly Row[] {
+): readonly ChartRow[] {
   const fields = fieldsOf(base);
   if (!fields) {
     issues.push(chartIssue('base-missing', 'base', 'Write the measurements of the base size under “base”.'));
@@ -61,7 +62,12 @@ function between(stretches: readonly Stretch[], base: number, at: number): Reado
   return sum;
 }
 
-function steppedRow(base: Row, size: string, by: Readonly<Record<string, number>>, issues: Issue[]): Row {
+function steppedRow(
+  base: ChartRow,
+  size: string,
+  by: Readonly<Record<string, number>>,
+  issues: Issue[],
+): ChartRow {
   const measurements: Partial<Record<MeasurementName, unknown>> = { ...base.measurements };
   const styling: Record<string, unknown> = { ...base.styling };
   for (const [name, step] of Object.entries(by)) {
@@ -75,15 +81,15 @@ function steppedRow(base: Row, size: string, by: Readonly<Record<string, number>
           `There are steps for “${shown(name)}”, but the base says no number for it.`,
         ),
       );
-    else if (measurement) measurements[measurement] = rounded(was + step);
-    else styling[name] = rounded(was + step);
+    else if (measurement) measurements[measurement] = sum(was, step);
+    else styling[name] = sum(was, step);
   }
   // Sums of what stands in the chart are no slips of a pen.
   return { ...base, size, measurements, styling, sure: Object.keys(measurements) };
 }
 
 /** Sums of written decimals without what doubles leave behind. */
-const rounded = (value: number): number => Number(value.toFixed(9));
+const sum = (was: number, step: number): number => rounded(was + step, 9);
 
 const numberOf = (value: unknown): number | undefined =>
   typeof value === 'string' ? numberIn(value) : typeof value === 'number' ? value : undefined;
@@ -91,7 +97,7 @@ const numberOf = (value: unknown): number | undefined =>
 function readStretches(
   steps: unknown,
   names: readonly string[],
-  base: Row,
+  base: ChartRow,
   issues: Issue[],
 ): readonly Stretch[] {
   const last = names.length - 1;
@@ -134,7 +140,7 @@ const place = (name: unknown, names: readonly string[]): number => names.indexOf
 function numbersOf(
   fields: Readonly<Record<string, unknown>>,
   path: string,
-  base: Row,
+  base: ChartRow,
   issues: Issue[],
 ): Readonly<Record<string, number>> {
   const steps: Record<string, number> = {};

@@ -25,6 +25,8 @@ export const gradingCodes = {
   'body-not-read': 'A size names a file that holds no measurements. Name one that does.',
   'blend-not-understood': 'A blend names the size that each measurement comes from. Write it so.',
   'blend-of-unknown-size': 'A blend takes from a size that the run has not. Take one of those named.',
+  'unknown-size':
+    'The chart has no size of this name. Take one of those named, with its cup where it has several.',
   'unknown-alignment': 'No piece has a place of this name to be laid on. Take one of those named.',
   'piece-not-in-all-sizes':
     'Only some sizes have this piece. Choose the styling so that all have it, or none.',

@@ -15,6 +15,7 @@ export const layCodes = {
   'plan-unreadable': 'The plan that was written cannot be read back. Do not cut by it; lay again.',
   'lay-outside': 'A piece does not lie on the cloth. Do not cut by this plan; lay again.',
   'lay-overlap': 'Two pieces lie on each other. Do not cut by this plan; lay again.',
+  'lay-off-stripe': 'A piece does not lie where its stripes would meet. Do not cut by this plan; lay again.',
   'lay-not-the-piece':
     'What is drawn on the plan is not the cutting line of its piece. Do not cut by it; lay again.',
   'lay-count':

@@ -17,7 +17,7 @@ export interface Cloth {
   readonly gap: number;
   /** The share of length and width that is lost in the wash before cutting. */
   readonly shrink: number;
-  /** The repeat of stripes across the cloth; 0 for none. */
+  /** After so much of its length stripes across the cloth repeat, as it is bought; 0 for none. */
   readonly stripe: number;
 }
 
@@ -31,11 +31,12 @@ export const stripWidth = (cloth: Cloth): number =>
 /** Where the strip begins across the cloth, mm: on the fold, or beside the selvedge. */
 export const stripStart = ({ folded, selvedge }: Cloth): number => (folded ? 0 : selvedge);
 
-/** A metre, mm: stripes ask for one more repeat for each one begun (common practice, no source). */
-const metre = 1000;
+/** The repeat of stripes once the cloth is washed, mm; 0 for none. */
+export const washedRepeat = ({ stripe, shrink }: Cloth): number => stripe * (1 - shrink);
 
-/** Length to buy for a lay of some length (mm): unwashed, and with room to match stripes. */
-export function lengthNeeded({ shrink, stripe }: Cloth, laid: number): number {
-  const matched = stripe > 0 ? Math.ceil(laid / stripe) * stripe + Math.ceil(laid / metre) * stripe : laid;
-  return matched / (1 - shrink);
-}
+/** Whether all pieces must run the same way: stripes need not look the same upside down. */
+export const oneWay = ({ nap, stripe }: Cloth): boolean => nap || stripe > 0;
+
+/** Length to buy for a lay of some length (mm): unwashed, and of stripes a repeat more, so that the lay can begin with one. */
+export const lengthNeeded = (cloth: Cloth, laid: number): number =>
+  (laid + washedRepeat(cloth)) / (1 - cloth.shrink);

@@ -7,8 +7,11 @@ import { angleOf } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { Way } from '../lay/problem.ts';
 import type { CutCount, Piece } from '../pattern/piece.ts';
-import type { Cloth } from './cloth.ts';
+import { type Cloth, oneWay } from './cloth.ts';
 import { halfBelow, outwardPolygon } from './outward.ts';
+
+/** What stands for a cutting line when it is laid: a polygon, none where the line has no such. */
+export type OutlineOf = (line: Edge) => readonly Point[] | undefined;
 
 /** A piece as it is laid on a cloth: its grain along x, so and so often. mm. */
 export interface LaidPiece {
@@ -26,6 +29,8 @@ export interface LaidPiece {
   /** How many pieces each one laid gives: two through both layers of folded cloth, else one. */
   readonly gives: 1 | 2;
   readonly ways: readonly Way[];
+  /** On stripes: how far behind the beginning of a repeat its origin lies; none on cloth without. */
+  readonly phase?: number;
 }
 
 /** Folds and grain may differ from straight and level by this much, mm over the whole fold. */
@@ -36,15 +41,17 @@ const level = 0.01;
  *
  * - on the fold: the half, its fold on that of folded cloth; on open cloth, or when its fold runs across the grain, the whole;
  * - in pairs: once through both layers; on open cloth as drawn and turned over;
- * - any other: on one layer, turned over if its printed side is to face down.
+ * - any other: on one layer, turned over if its printed side is to face down. Of folded cloth that is the upper layer, where the
+ *   chalk is, and its wrong side is up: there each lies the other way over than on open cloth.
  *
- * Without nap a piece may also lie the other way up.
+ * Without nap or stripes a piece may also lie the other way up. `outlineOf` gives the polygon that no other may overlap.
  */
 export function laidPieces(
   piece: Piece,
   cutLine: Edge,
   cut: CutCount,
   cloth: Cloth,
+  outlineOf: OutlineOf = (line) => outwardPolygon(line, cloth.gap),
 ): { readonly laid: readonly LaidPiece[]; readonly issues: readonly Issue[] } {
   const straight = alongX(piece);
   const fold = cut.onFold ? piece.edges.filter(({ turn }) => turn === 'fold') : [];
@@ -52,12 +59,12 @@ export function laidPieces(
   const grain = { from: straight(piece.grain.from), to: straight(piece.grain.to) };
   const ends = fold.flatMap((edge) => [straight(edgeStart(edge)), straight(edgeEnd(edge))]);
   const base = { piece: piece.name, number: piece.number, grain };
-  const turns = cloth.nap ? [0] : [0, 180];
+  const turns = oneWay(cloth) ? [0] : [0, 180];
   const both = (mirrored: readonly boolean[]): Way[] =>
     mirrored.flatMap((m) => turns.map((turn) => ({ turn, mirrored: m })));
   const asDrawn = both([false]);
   if (ends.length === 0) {
-    const outline = outwardPolygon(line, cloth.gap);
+    const outline = outlineOf(line);
     if (!outline) return refused(piece);
     const whole = { ...base, line, outline, onFold: false };
     if (cut.pair && cloth.folded)
@@ -69,7 +76,7 @@ export function laidPieces(
         { ...whole, turnedOver: false, count: cut.count / 2, gives: 1, ways: asDrawn },
         { ...whole, turnedOver: true, count: cut.count / 2, gives: 1, ways: both([true]) },
       ]);
-    const turnedOver = cut.printedSide === 'down';
+    const turnedOver = (cut.printedSide === 'down') !== cloth.folded;
     return kept([{ ...whole, turnedOver, count: cut.count, gives: 1, ways: both([turnedOver]) }]);
   }
   const upright = ends.every(({ x }) => Math.abs(x - at(ends, 0).x) < level);
@@ -77,7 +84,7 @@ export function laidPieces(
   if (!along && !upright) return refused(piece);
   const whole = unfolded(line, at(ends, 0), along);
   if (!whole) return refused(piece);
-  const outline = outwardPolygon(whole, cloth.gap);
+  const outline = outlineOf(whole);
   if (!outline) return refused(piece);
   if (!cloth.folded || !along) {
     const shape = { ...base, line: whole, outline, onFold: false, turnedOver: false, ways: asDrawn };
@@ -101,7 +108,7 @@ export function laidPieces(
       turnedOver: false,
       count: cut.count,
       gives: 1,
-      ways: cloth.nap
+      ways: oneWay(cloth)
         ? [{ turn: 0, mirrored: false }]
         : [
             { turn: 0, mirrored: false },
@@ -128,7 +135,7 @@ const refused = ({ name }: Piece) => ({
 });
 
 /** Turns a piece so that its grain runs along x, the top first. */
-function alongX({ grain }: Piece): Transform {
+export function alongX({ grain }: Piece): Transform {
   const angle = -angleOf(vectorBetween(grain.from, grain.to));
   // An upright grain, the usual, is turned without rounding.
   if (grain.from.x === grain.to.x)

@@ -1,16 +1,19 @@
-import { boundingBox } from '../geometry/bounds.ts';
+import { labelPlace } from '../finishing/label.ts';
+import type { Curve } from '../geometry/curve.ts';
 import { between, moved, type Point, point } from '../geometry/point.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { arrowheads } from '../render/arrows.ts';
-import { type Ink, stroke, type Words } from '../render/ink.ts';
+import { type Ink, type InkWords, stroke } from '../render/ink.ts';
 import { styleSheet } from '../render/line-types.ts';
 import { document, element, words } from '../render/markup.ts';
 import { numeral } from '../render/path-data.ts';
 import { svgInk } from '../render/svg-ink.ts';
 import { textWidth } from '../render/text-size.ts';
-import type { Page } from '../render/tiles/page.ts';
-import { onPage } from '../render/tiles/page.ts';
-import { type Cloth, stripStart, stripWidth, washedWidth } from './cloth.ts';
+import { onPage, type Page } from '../render/tiles/page.ts';
+import { fixed, plainFigure } from '../text/figure.ts';
+import { lengthIn } from '../text/length.ts';
+import type { Unit } from '../text/units.ts';
+import { type Cloth, stripStart, stripWidth, washedRepeat, washedWidth } from './cloth.ts';
 import type { LaidCopy, LayPlan } from './lay-plan.ts';
 
 /** The plan is drawn so many times smaller than the cloth. */
@@ -18,9 +21,16 @@ export const layScale = 10;
 
 /** White round the cloth, and height of the words above it, mm of paper. */
 const margin = 12;
-const headRoom = 22;
+const headRoom = 26;
 
-const textSize = { heading: 4.5, plain: 3, piece: 2.6, least: 1.4 };
+/** Of the words on pieces: as large as there is room for. */
+const textSize = { heading: 4.5, plain: 3, piece: [2.6, 2.2, 1.8] } as const;
+
+/** From line to line of a label, as a share of its size; white round it; from row to row of the key; a stroke at a repeat, mm. */
+const leading = 1.2;
+const clearance = 0.8;
+const keyStep = 4.5;
+const tick = 2;
 
 /** What is drawn and how large the paper is, mm of paper. */
 interface LayDrawing {
@@ -30,7 +40,8 @@ interface LayDrawing {
   readonly ink: readonly Ink[];
 }
 
-function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
+function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
+  const say = (mm: number): string => lengthIn(units === 'in' ? mm : Math.round(10 * mm) / 10, units);
   const { cloth, length } = plan;
   const layerWidth = washedWidth(cloth) / (cloth.folded ? 2 : 1);
   const put: Transform = ({ x, y }) => point(margin + x / layScale, headRoom + margin + y / layScale);
@@ -52,13 +63,14 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
     across(strip.low, 'join'),
   ];
   const lines = [
-    `${mm(cloth.width)} mm wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${mm(cloth.selvedge)} mm along each selvedge, ${mm(cloth.gap)} mm between pieces${shrinkWords(cloth)}`,
-    `${mm(Math.ceil(length))} mm long, ${(100 * plan.used).toFixed(1)} % used; buy ${toBuy}. Drawn at 1:${layScale}.`,
+    `${say(cloth.width)} wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${say(cloth.selvedge)} along each selvedge, ${say(cloth.gap)} between pieces${shrinkWords(cloth)}`,
+    `${say(Math.ceil(length))} long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}; no lay is shorter than ${say(plan.leastLength)}. Drawn at 1:${layScale}.`,
+    ...(plan.matched ? [stripeWords(plan, say)] : []),
   ];
-  const heading: Words[] = [
+  const heading: InkWords[] = [
     { kind: 'words', text: title, at: point(margin, margin), size: textSize.heading, bold: true },
     ...lines.map(
-      (text, i): Words => ({
+      (text, i): InkWords => ({
         kind: 'words',
         text,
         at: point(margin, margin + 6 + 5 * i),
@@ -66,17 +78,30 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
       }),
     ),
   ];
-  const widest = Math.max(...heading.map(({ text, size }) => textWidth(text, size)));
+  const drawn = plan.copies.map(
+    (copy): DrawnCopy => ({
+      ...copy,
+      curves: copy.line.curves.map((curve) => transformedCurve(curve, put)),
+      from: put(copy.grain.from),
+      to: put(copy.grain.to),
+    }),
+  );
+  const labelled = drawn.map((copy) => ({ copy, label: labelOf(copy, cloth.folded) }));
+  const numbered = labelled.flatMap(({ copy, label }) => (label.inKey ? [copy.of] : []));
+  const key = keyInk(plan, numbered, point(margin, low + 1.5 * margin));
+  const widest = Math.max(...[...heading, ...key].map(({ text, size }) => textWidth(text, size)));
   return {
     title,
     width: Math.ceil(Math.max(end, margin + widest) + margin),
-    height: Math.ceil(low + 2 * margin),
+    height: Math.ceil(low + 2 * margin + keyStep * key.length),
     ink: [
       ...heading,
       ...edges,
-      ...dimension(corner.x, end, low + margin / 2, `${mm(Math.ceil(length))} mm`),
-      ...upright(corner.y, low, margin / 2, `${mm(layerWidth)} mm`),
-      ...plan.copies.flatMap((copy) => copyInk(copy, cloth.folded, put)),
+      ...dimension(corner.x, end, low + margin / 2, say(Math.ceil(length))),
+      ...upright(corner.y, low, margin / 2, say(layerWidth)),
+      ...repeatInk(plan, put, layerWidth),
+      ...labelled.flatMap(({ copy, label }) => copyInk(copy, label)),
+      ...key,
     ],
   };
 }
@@ -84,10 +109,16 @@ function layDrawing(plan: LayPlan, toBuy: string): LayDrawing {
 /** What a cloth is called on its plan. */
 const clothWords = { self: 'cloth', lining: 'lining', interfacing: 'interfacing' } as const;
 
-const mm = (value: number): string => String(Math.round(value * 10) / 10);
-
 const shrinkWords = ({ shrink }: Cloth): string =>
-  shrink > 0 ? `; washed before cutting, losing ${mm(100 * shrink)} %` : '';
+  shrink > 0 ? `; washed before cutting, losing ${plainFigure(100 * shrink, 1)} %` : '';
+
+/** How stripes are matched, and where they cannot be. */
+function stripeWords({ cloth, matched }: LayPlan, say: (mm: number) => string): string {
+  const [met, missed] = [matched?.matched.length ?? 0, matched?.unmatched ?? []];
+  const repeat = `Stripes across the cloth, a repeat every ${say(washedRepeat(cloth))}, marked at both edges`;
+  const not = missed.length > 0 ? `, not at ${missed.join('; ')}` : '';
+  return `${repeat}: they meet at ${met} ${met === 1 ? 'seam' : 'seams'} along the grain${not}.`;
+}
 
 function dimension(from: number, to: number, y: number, text: string): Ink[] {
   const [a, b] = [point(from, y), point(to, y)];
@@ -108,18 +139,9 @@ function upright(from: number, to: number, x: number, text: string): Ink[] {
   ];
 }
 
-/** A copy: its cutting line, its grain, what it is above it and how it is cut below. */
-function copyInk({ of, copy, line, grain }: LaidCopy, folded: boolean, put: Transform): Ink[] {
-  const curves = line.curves.map((curve) => transformedCurve(curve, put));
-  const [from, to] = [put(grain.from), put(grain.to)];
-  const middle = between(from, to, 0.5);
-  const { left, right } = boundingBox(curves);
-  const room = 2 * Math.min(middle.x - left, right - middle.x);
-  const said = (text: string, rows: number): Words[] => {
-    const size = Math.max(textSize.least, Math.min(textSize.piece, (0.85 * room) / textWidth(text, 1)));
-    const at = moved(middle, { x: 0, y: rows < 0 ? -0.9 : 0.6 + size });
-    return text === '' ? [] : [{ kind: 'words', text, at, size, centred: true }];
-  };
+/** A copy: its cutting line, its grain, and its label. */
+function copyInk(drawn: DrawnCopy, label: Label): Ink[] {
+  const { of, copy, curves, from, to } = drawn;
   return [
     {
       kind: 'chain',
@@ -129,10 +151,92 @@ function copyInk({ of, copy, line, grain }: LaidCopy, folded: boolean, put: Tran
       names: { piece: of.piece, line: `copy ${copy}` },
     },
     stroke('level', from, to, { piece: of.piece, line: `grain ${copy}` }),
-    ...said(`${of.number} ${of.piece}`, -1),
-    ...said(manner(of, folded), 1),
     ...headInk(to, from.x < to.x ? -1 : 1),
+    ...label.ink,
   ];
+}
+
+/** A copy where it lies on the paper. */
+interface DrawnCopy extends LaidCopy {
+  readonly curves: readonly Curve[];
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** What stands on a copy; only its number where no more has room, and then the words stand in the key. */
+interface Label {
+  readonly ink: readonly InkWords[];
+  readonly inKey: boolean;
+}
+
+function labelOf(drawn: DrawnCopy, folded: boolean): Label {
+  const { of } = drawn;
+  const words = [`${of.number} ${of.piece}`, manner(of, folded)].filter(Boolean);
+  for (const size of textSize.piece) {
+    const ink = block(drawn, words, size, clearance);
+    if (ink) return { ink, inKey: false };
+  }
+  const number = [String(of.number)];
+  for (const size of textSize.piece) {
+    const ink = block(drawn, number, size, clearance / 2);
+    if (ink) return { ink, inKey: true };
+  }
+  // Hardly larger than the figure itself: it stands beside the grain, where the eye looks for it.
+  const at = moved(between(drawn.from, drawn.to, 0.5), { x: 0, y: -clearance });
+  const [least] = textSize.piece.slice(-1);
+  return {
+    ink: [{ kind: 'words', text: number.join(''), at, size: least ?? 1, centred: true }],
+    inKey: true,
+  };
+}
+
+/** Lines of words inside a copy, clear of its line and its grain; none where they have no room. */
+function block(
+  { curves, from, to }: DrawnCopy,
+  lines: readonly string[],
+  size: number,
+  clear: number,
+): InkWords[] | undefined {
+  const width = Math.max(...lines.map((text) => textWidth(text, size)));
+  const height = size * (0.8 + leading * (lines.length - 1));
+  const outline = { edges: [{ name: '', curves }], lines: [], marks: [], grain: { from, to } };
+  const place = labelPlace(outline, { width, height }, clear);
+  if (!place) return undefined;
+  const { middle, rotation } = place;
+  return lines.map((text, i) => ({
+    kind: 'words',
+    text,
+    at: moved(middle, { x: 0, y: size * (0.8 + leading * i) - height / 2 }),
+    size,
+    centred: true,
+    ...(rotation === 90 && { turnedAbout: middle }),
+  }));
+}
+
+/** What the numbers of small pieces stand for, a line each below the cloth. */
+function keyInk(plan: LayPlan, numbered: readonly LaidCopy['of'][], at: Point): InkWords[] {
+  const texts = numbered.map((of) =>
+    [`${of.number} ${of.piece}`, manner(of, plan.cloth.folded)].filter(Boolean).join(', '),
+  );
+  return [...new Set(texts)].map((text, i) => ({
+    kind: 'words',
+    text,
+    at: moved(at, { x: 0, y: keyStep * i }),
+    size: textSize.plain,
+  }));
+}
+
+/** Where a repeat of stripes begins: a short stroke at either edge of the cloth. */
+function repeatInk({ cloth, length }: LayPlan, put: Transform, layerWidth: number): Ink[] {
+  const repeat = washedRepeat(cloth);
+  if (repeat === 0) return [];
+  const at = Array.from({ length: Math.floor(length / repeat) + 1 }, (_, i) => i * repeat);
+  return at.flatMap((x) =>
+    [0, layerWidth].map((y) => {
+      const from = put(point(x, y));
+      return stroke('join', from, moved(from, { x: 0, y: y === 0 ? -tick : tick }));
+    }),
+  );
 }
 
 /** A small head at the foot of the grain, which is where all point on cloth with nap. */
@@ -145,8 +249,8 @@ const headInk = (tip: Point, back: number): Ink[] => [
 function manner({ gives, onFold, turnedOver }: LaidCopy['of'], folded: boolean): string {
   if (onFold) return 'on the fold';
   if (gives === 2) return 'both layers';
-  if (turnedOver) return folded ? 'lower layer, turned over' : 'turned over';
-  return folded ? 'lower layer only' : '';
+  if (turnedOver) return folded ? 'upper layer, turned over' : 'turned over';
+  return folded ? 'upper layer only' : '';
 }
 
 /** What a written plan says about itself, so that it can be proven by itself. */
@@ -156,11 +260,12 @@ const dataOf = (plan: LayPlan) => ({
   'data-width': numeral(stripWidth(plan.cloth)),
   'data-start': numeral(stripStart(plan.cloth)),
   'data-scale': String(layScale),
+  ...(plan.matched && { 'data-repeat': numeral(washedRepeat(plan.cloth)) }),
 });
 
-/** The plan as an SVG file, 1:10, with the length to buy in the reader's words. */
-export function laySvg(plan: LayPlan, toBuy: string): string {
-  const { title, width, height, ink } = layDrawing(plan, toBuy);
+/** The plan as an SVG file, 1:10, with the length to buy in the reader's words and all others in the reader's unit. */
+export function laySvg(plan: LayPlan, toBuy: string, units: Unit = 'mm'): string {
+  const { title, width, height, ink } = layDrawing(plan, toBuy, units);
   return document(
     element(
       'svg',
@@ -189,8 +294,8 @@ export function laySvg(plan: LayPlan, toBuy: string): string {
   );
 }
 
-/** The plan as a page to print, 1:10. */
-export function layPage(plan: LayPlan, toBuy: string): Page {
-  const { width, height, ink } = layDrawing(plan, toBuy);
+/** The same as a page to print. */
+export function layPage(plan: LayPlan, toBuy: string, units: Unit = 'mm'): Page {
+  const { width, height, ink } = layDrawing(plan, toBuy, units);
   return { width, height, parts: [onPage(ink)] };
 }

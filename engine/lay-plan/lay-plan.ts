@@ -2,11 +2,21 @@ import type { Edge } from '../geometry/curve.ts';
 import { signedArea } from '../geometry/outline.ts';
 import { type Transform, transformedEdge } from '../geometry/transform.ts';
 import type { Issue, Result } from '../issue.ts';
+import { leastLength } from '../lay/least-length.ts';
 import { inWay, type Lay, type LayProblem, type Placement } from '../lay/problem.ts';
 import { refusedShapes } from '../lay/refused-shapes.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { type Cloth, type ClothName, lengthNeeded, stripStart, stripWidth, washedWidth } from './cloth.ts';
-import { type LaidPiece, laidPieces } from './laid-piece.ts';
+import {
+  type Cloth,
+  type ClothName,
+  lengthNeeded,
+  stripStart,
+  stripWidth,
+  washedRepeat,
+  washedWidth,
+} from './cloth.ts';
+import { type LaidPiece, laidPieces, type OutlineOf } from './laid-piece.ts';
+import { type Matching, matching } from './matching.ts';
 
 /** What is to be laid of one cloth. The shapes of the problem are the pieces, in order. */
 export interface LayTask {
@@ -14,6 +24,8 @@ export interface LayTask {
   readonly cloth: Cloth;
   readonly pieces: readonly LaidPiece[];
   readonly problem: LayProblem;
+  /** How stripes are matched; none on cloth without. */
+  readonly matched?: Matching;
 }
 
 /** A lay drawn up for the cutting table. mm. */
@@ -22,6 +34,8 @@ export interface LayPlan extends LayTask {
   readonly body: string;
   /** Length of washed cloth that the lay takes. */
   readonly length: number;
+  /** No lay of the same pieces is shorter. */
+  readonly leastLength: number;
   /** What has to be bought for it, not yet rounded. */
   readonly needed: number;
   /** The share of the washed cloth, selvedges counted, that ends up in pieces. */
@@ -38,36 +52,57 @@ export interface LaidCopy {
   readonly grain: LaidPiece['grain'];
 }
 
-/** One task for each cloth that the pieces of a garment name, in the order in which they name them. */
+/**
+ * One task for each cloth that the pieces of a garment name, in the order in which they name them; refused where a piece
+ * cannot be laid on it. `outlineOf` as of `laidPieces`.
+ */
 export function layTasks(
-  { pieces }: Garment,
+  garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   cloth: Cloth,
+  outlineOf?: OutlineOf,
 ): Result<readonly LayTask[]> {
+  const { tasks, issues } = tasksOf(garment, cutLines, cloth, outlineOf);
+  const refused = [...issues, ...tasks.flatMap(({ problem }) => refusedShapes(problem))];
+  return refused.some(({ severity }) => severity === 'error')
+    ? { ok: false, issues: refused }
+    : { ok: true, value: tasks, issues: refused };
+}
+
+/** The same without asking whether every piece has room. */
+export function tasksOf(
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  cloth: Cloth,
+  outlineOf?: OutlineOf,
+): { readonly tasks: readonly LayTask[]; readonly issues: readonly Issue[] } {
   const byCloth = new Map<ClothName, LaidPiece[]>();
   const issues: Issue[] = [];
-  for (const piece of pieces)
+  const repeat = washedRepeat(cloth);
+  const matched = repeat > 0 ? matching(garment, repeat) : undefined;
+  for (const piece of garment.pieces)
     for (const cut of piece.cut) {
       const line = cutLines.get(piece.name);
       if (!line) continue;
-      const found = laidPieces(piece, line, cut, cloth);
+      const found = laidPieces(piece, line, cut, cloth, outlineOf);
       issues.push(...found.issues);
-      byCloth.set(cut.cloth, [...(byCloth.get(cut.cloth) ?? []), ...found.laid]);
+      const phase = matched?.phases.get(piece.name);
+      const laid = found.laid.map((each) => (phase === undefined ? each : { ...each, phase }));
+      byCloth.set(cut.cloth, [...(byCloth.get(cut.cloth) ?? []), ...laid]);
     }
   const tasks = Array.from(byCloth, ([clothName, laid]): LayTask => {
-    const shapes = laid.map(({ piece, outline, count, ways, onFold }) => ({
+    const shapes = laid.map(({ piece, outline, count, ways, onFold, phase }) => ({
       name: piece,
       outline,
       count,
       ways,
       onFold,
+      ...(phase === undefined ? {} : { phase }),
     }));
-    return { clothName, cloth, pieces: laid, problem: { width: stripWidth(cloth), shapes } };
+    const problem = { width: stripWidth(cloth), shapes, ...(matched && { repeat }) };
+    return { clothName, cloth, pieces: laid, problem, ...(matched && { matched }) };
   });
-  issues.push(...tasks.flatMap(({ problem }) => refusedShapes(problem)));
-  return issues.some(({ severity }) => severity === 'error')
-    ? { ok: false, issues }
-    : { ok: true, value: tasks, issues };
+  return { tasks, issues };
 }
 
 /** The plan of a lay that was found for a task. */
@@ -91,6 +126,7 @@ export function layPlan(task: LayTask, lay: Lay, { name, body }: Pick<Garment, '
     garment: name,
     body,
     length: lay.length,
+    leastLength: leastLength(task.problem),
     needed: lengthNeeded(task.cloth, lay.length),
     used: area / (washedWidth(task.cloth) * lay.length),
     copies,

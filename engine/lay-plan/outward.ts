@@ -7,16 +7,19 @@ import { polygonOf } from '../geometry/polygon.ts';
 /** How far a polygon may lie outside the line it stands for, mm. Less: more corners, and a slower search. */
 export const flatness = 0.4;
 
+/** The same where a length is wanted soon and rounded up to tenths of a metre. */
+export const coarseFlatness = 2;
+
 /** What stays free between two lines whose polygons touch, beside the gap, mm; above all that drawing and writing may stray. */
 export const clear = 0.05;
 
 /**
  * A polygon all round a closed cutting line (clockwise), never nearer than half the gap and never much farther: the line's
- * parallel, followed by chords no farther from it than `flatness` (D. H. Douglas, T. K. Peucker, 1973), and so much farther out.
+ * parallel, followed by chords no farther from it than `flat` (D. H. Douglas, T. K. Peucker, 1973), and so much farther out.
  * Undefined when the line has no parallel.
  */
-export function outwardPolygon(line: Edge, gap: number): Point[] | undefined {
-  const aside = gap / 2 + flatness + clear / 2;
+export function outwardPolygon(line: Edge, gap: number, flat = flatness): Point[] | undefined {
+  const aside = gap / 2 + flat + clear / 2;
   const [outline] = parallelOutline([line], aside, clear / 8, 'round').outlines;
   if (!outline) return undefined;
   const fine = polygonOf(outline, clear / 8);
@@ -26,24 +29,27 @@ export function outwardPolygon(line: Edge, gap: number): Point[] | undefined {
     (best, p, i) => (distance(p, at(fine, 0)) > distance(at(fine, best), at(fine, 0)) ? i : best),
     0,
   );
-  return [...thinned(fine, first, far), ...thinned([...fine, at(fine, 0)], far, fine.length)];
+  const away = flat - clear / 4;
+  return [...thinned(fine, first, far, away), ...thinned([...fine, at(fine, 0)], far, fine.length, away)];
 }
 
 const at = (points: readonly Point[], i: number): Point => points[i] ?? point(0, 0);
 
-/** The corners from one to another (left out) that a chain must keep to stay within `flatness` of itself. */
-function thinned(points: readonly Point[], from: number, to: number): Point[] {
+/** The corners from one to another (left out) that a chain must keep to stay within `away` (mm) of itself. */
+function thinned(points: readonly Point[], from: number, to: number, away: number): Point[] {
   const [a, b] = [at(points, from), at(points, to)];
   let farthest = -1;
-  let most = flatness - clear / 4;
+  let most = away;
   for (let i = from + 1; i < to; i++) {
-    const away = distanceToSegment(at(points, i), a, b);
-    if (away > most) {
-      most = away;
+    const far = distanceToSegment(at(points, i), a, b);
+    if (far > most) {
+      most = far;
       farthest = i;
     }
   }
-  return farthest < 0 ? [a] : [...thinned(points, from, farthest), ...thinned(points, farthest, to)];
+  return farthest < 0
+    ? [a]
+    : [...thinned(points, from, farthest, away), ...thinned(points, farthest, to, away)];
 }
 
 function distanceToSegment(p: Point, a: Point, b: Point): number {

@@ -1,3 +1,4 @@
+import { boundingBox } from '../geometry/bounds.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { signedArea } from '../geometry/outline.ts';
 import type { Point } from '../geometry/point.ts';
@@ -6,7 +7,7 @@ import { scaledFrom, transformedEdge } from '../geometry/transform.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { overlap } from '../lay/proof.ts';
-import { type Found, readMarkup } from '../reading/read-markup.ts';
+import { type FoundElement, readMarkup } from '../reading/read-markup.ts';
 import { readPath } from '../reading/read-path.ts';
 import type { LaidPiece } from './laid-piece.ts';
 import { clear } from './outward.ts';
@@ -17,6 +18,12 @@ const chords = clear / 5;
 /** Digits of a written place, mm of cloth, with room to spare. */
 const written = 1e-3;
 
+/**
+ * Lines whose areas differ by less than this share are one line, written and read: six digits of a millimetre. Larger: a piece
+ * could pass for its lining.
+ */
+const SAME_AREA = 1e-5;
+
 interface DrawnCopy {
   readonly piece: string;
   readonly line: Edge;
@@ -25,7 +32,7 @@ interface DrawnCopy {
 
 /**
  * Proves a written plan from its paths alone: every line is that of its piece, no two have an inner point in common, all lie on
- * the strip, and each piece comes out as often as `asked` (by name, for this cloth). No issues is a proof.
+ * the strip and on its stripes, and each piece comes out as often as `asked` (by name, for this cloth). No issues is a proof.
  */
 export function provePlan(
   svg: string,
@@ -34,10 +41,10 @@ export function provePlan(
 ): Issue[] {
   const markup = readMarkup(svg);
   if (!markup.ok) return [...markup.issues];
-  const group = markup.value.find(({ attributes }) => attributes.class === 'lay');
+  const group = markup.value.elements.find(({ attributes }) => attributes.class === 'lay');
   if (!group) return [issue('plan-unreadable', '', 'The plan that was written cannot be read.')];
   const number = (name: string): number => Number(group.attributes[name]);
-  const drawn = markup.value
+  const drawn = markup.value.elements
     .filter(({ name, attributes }) => name === 'path' && attributes.class === 'outline')
     .map((found) => drawnCopy(found, number('data-scale'), number('data-left'), number('data-top')));
   const copies = drawn.flatMap((copy) => copy ?? []);
@@ -53,11 +60,11 @@ export function provePlan(
       ...outside(copy, low, high, number('data-length')),
       ...copies.slice(i + 1).flatMap((other) => crossing(copy, other)),
     ]),
-    ...counted(copies, pieces, asked),
+    ...counted(copies, pieces, asked, Number(group.attributes['data-repeat'] ?? 0)),
   ];
 }
 
-function drawnCopy(found: Found, scale: number, left: number, top: number): DrawnCopy | undefined {
+function drawnCopy(found: FoundElement, scale: number, left: number, top: number): DrawnCopy | undefined {
   const { d = '', 'data-piece': piece = '' } = found.attributes;
   const read = readPath(d);
   if (!read.ok || !read.closed || found.transformed) return undefined;
@@ -86,6 +93,7 @@ function counted(
   copies: readonly DrawnCopy[],
   pieces: readonly LaidPiece[],
   asked: ReadonlyMap<string, number>,
+  repeat: number,
 ): Issue[] {
   const given = new Map<string, number>();
   const issues: Issue[] = [];
@@ -96,7 +104,7 @@ function counted(
       (laid, i) =>
         laid.piece === piece &&
         (left[i] ?? 0) > 0 &&
-        Math.abs(Math.abs(own) - Math.abs(signedArea([laid.line]))) <= 1e-5 * Math.abs(own),
+        Math.abs(Math.abs(own) - Math.abs(signedArea([laid.line]))) <= SAME_AREA * Math.abs(own),
     );
     const laid = pieces[kind];
     if (!laid) {
@@ -105,6 +113,8 @@ function counted(
       );
       continue;
     }
+    if (repeat > 0 && offStripe(line, laid, repeat) > written)
+      issues.push(issue('lay-off-stripe', piece, `The ${piece} does not lie on its stripe.`));
     left[kind] = (left[kind] ?? 0) - 1;
     given.set(piece, (given.get(piece) ?? 0) + laid.gives);
   }
@@ -118,6 +128,12 @@ function counted(
         ),
       );
   return issues;
+}
+
+/** How far a drawn line lies from where its piece meets the stripes, mm: it lies as it was laid, but for a move. */
+function offStripe(line: Edge, { line: own, phase = 0 }: LaidPiece, repeat: number): number {
+  const repeats = (boundingBox(line.curves).left - boundingBox(own.curves).left - phase) / repeat;
+  return Math.abs(repeats - Math.round(repeats)) * repeat;
 }
 
 const issue = (code: IssueCode, path: string, message: string): Issue => ({

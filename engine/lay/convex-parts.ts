@@ -1,3 +1,6 @@
+import { orient2d } from 'robust-predicates';
+import { UNIT_ROUNDING } from '../geometry/tolerance.ts';
+
 /** A polygon as x, y, x, y ..., turning from x towards y. */
 export type Ring = Float64Array;
 
@@ -10,8 +13,7 @@ export function convexParts(ring: Ring): Ring[] {
   const corners = withoutStraight(ring);
   const x = (i: number): number => ring[2 * i] ?? 0;
   const y = (i: number): number => ring[2 * i + 1] ?? 0;
-  const turn = (a: number, b: number, c: number): number =>
-    (x(b) - x(a)) * (y(c) - y(a)) - (y(b) - y(a)) * (x(c) - x(a));
+  const turn = (a: number, b: number, c: number): number => -orient2d(x(a), y(a), x(b), y(b), x(c), y(c));
   let parts = triangles(corners, turn);
   for (let joined = true; joined; ) {
     joined = false;
@@ -27,6 +29,7 @@ export function convexParts(ring: Ring): Ring[] {
   return parts.map((part) => Float64Array.from(part.flatMap((i) => [x(i), y(i)])));
 }
 
+/** Twice the area of a triangle of corners, positive when it turns from x towards y; its sign is exact. */
 type Turn = (a: number, b: number, c: number) => number;
 
 /** The corners of a ring that are no corners of a straight line. */
@@ -40,7 +43,7 @@ function withoutStraight(ring: Ring): number[] {
     const [[ax, ay], [bx, by], [cx, cy]] = [at(i - 1), at(i), at(i + 1)];
     const cross = (bx - ax) * (cy - by) - (by - ay) * (cx - bx);
     const size = Math.hypot(bx - ax, by - ay) * Math.hypot(cx - bx, cy - by);
-    if (Math.abs(cross) <= 1e-12 * size) {
+    if (Math.abs(cross) <= UNIT_ROUNDING * size) {
       all.splice(i, 1);
       i = Math.max(0, i - 1);
     } else i += 1;
@@ -70,7 +73,7 @@ function triangles(corners: readonly number[], turn: Turn): number[][] {
         best = i;
       }
     }
-    // Rounding may hide the last ears of a polygon that nearly touches itself: any convex corner will do.
+    // A polygon that touches itself may have no ears left: any convex corner will do.
     if (best < 0) best = left.findIndex((_, i) => turn(at(i - 1), at(i), at(i + 1)) > 0);
     if (best < 0) break;
     found.push([at(best - 1), at(best), at(best + 1)]);

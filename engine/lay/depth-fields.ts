@@ -1,7 +1,7 @@
 import type { NoFit } from './no-fit.ts';
 
 /** Cells along the longer side of a field. More: quicker answers, but each cell is made when it is first asked for. */
-const fineness = 40;
+const fineness = 48;
 
 /** What is known of a cell: nothing yet, or that all of it is free. */
 const unknown = 0;
@@ -22,10 +22,16 @@ const perStretch = 5;
 export class DepthFields {
   private readonly fields: Float64Array;
   private readonly stretches: Float64Array;
-  /** Where the list of a cell begins in `lists`, which hold a count and so many stretches. */
+  /** Where the list of a cell begins in `lists`, which hold a count and where each of so many stretches stands. */
   private readonly cells: Int32Array;
-  private lists = new Float64Array(1 << 16);
+  private lists = new Int32Array(1 << 16);
   private end = 1;
+  /** Where every stretch stands, in their order. */
+  private readonly all: Int32Array;
+  /** Room for the squared distances of a region's stretches. */
+  private readonly away: Float64Array;
+  /** No place in a cell lies less deep, once it has been looked at. */
+  private readonly sure: Float32Array;
 
   /** Fields of some regions, named by their places in the list. */
   constructor(regions: readonly NoFit[]) {
@@ -51,10 +57,13 @@ export class DepthFields {
       }
     }
     this.cells = new Int32Array(cells);
+    this.sure = new Float32Array(cells);
+    this.all = Int32Array.from({ length: first }, (_, i) => perStretch * i);
+    this.away = new Float64Array(Math.max(0, ...regions.map(({ stretches }) => stretches.length / 4)));
   }
 
-  /** How deep x, y lies inside a region; 0 outside. */
-  depth(field: number, x: number, y: number): number {
+  /** How deep x, y lies inside a region; 0 outside. May tell less, but no less than `enough`, where it is deeper than that. */
+  depth(field: number, x: number, y: number, enough: number): number {
     const { fields } = this;
     const at = perField * field;
     const perUnit = fields[at + 2] as number;
@@ -66,6 +75,8 @@ export class DepthFields {
     let list = this.cells[cell] as number;
     if (list === unknown) list = this.look(field, column, row, cell);
     if (list === free) return 0;
+    const sure = this.sure[cell] as number;
+    if (sure >= enough) return sure;
     return Math.max(this.nearest(x, y, this.lists, list + 1, this.lists[list] as number), 0);
   }
 
@@ -74,18 +85,19 @@ export class DepthFields {
    * the one whose line is farther away tells on which side the place is; of two in one place, the sides of a slit, the one that
    * has it inside.
    */
-  private nearest(x: number, y: number, list: Float64Array, from: number, count: number): number {
+  private nearest(x: number, y: number, list: Int32Array, from: number, count: number): number {
+    const { stretches } = this;
     let best = Infinity;
     let bestLine = 0;
-    const end = from + perStretch * count;
-    for (let k = from; k < end; k += perStretch) {
-      const dx = x - (list[k] as number);
-      const dy = y - (list[k + 1] as number);
-      const ux = list[k + 2] as number;
-      const uy = list[k + 3] as number;
+    for (let i = from; i < from + count; i++) {
+      const k = list[i] as number;
+      const dx = x - (stretches[k] as number);
+      const dy = y - (stretches[k + 1] as number);
+      const ux = stretches[k + 2] as number;
+      const uy = stretches[k + 3] as number;
       const along = dx * ux + dy * uy;
       const line = ux * dy - uy * dx;
-      const beyond = along < 0 ? along : Math.max(along - (list[k + 4] as number), 0);
+      const beyond = along < 0 ? along : Math.max(along - (stretches[k + 4] as number), 0);
       const far = line * line;
       const away = far + beyond * beyond;
       if (away < best * (1 - tie)) {
@@ -109,32 +121,39 @@ export class DepthFields {
     const x = (fields[at] as number) + (column + 0.5) / perUnit;
     const y = (fields[at + 1] as number) + (row + 0.5) / perUnit;
     const reach = Math.SQRT1_2 / perUnit;
-    const own = perStretch * first;
-    const away = new Float64Array(count);
+    const { away, all } = this;
     let least = Infinity;
     for (let i = 0; i < count; i++) {
-      const distance = Math.abs(this.nearest(x, y, stretches, own + perStretch * i, 1));
-      away[i] = distance;
-      if (distance < least) least = distance;
+      const k = perStretch * (first + i);
+      const dx = x - (stretches[k] as number);
+      const dy = y - (stretches[k + 1] as number);
+      const ux = stretches[k + 2] as number;
+      const uy = stretches[k + 3] as number;
+      const along = dx * ux + dy * uy;
+      const line = ux * dy - uy * dx;
+      const beyond = along < 0 ? along : Math.max(along - (stretches[k + 4] as number), 0);
+      const square = line * line + beyond * beyond;
+      away[i] = square;
+      if (square < least) least = square;
     }
-    if (least > reach && this.nearest(x, y, stretches, own, count) < 0) {
+    const depth = this.nearest(x, y, all, first, count);
+    if (Math.sqrt(least) > reach && depth < 0) {
       this.cells[cell] = free;
       return free;
     }
-    const limit = (least + 2 * reach) * (1 + 2 * tie);
-    const near: number[] = [];
-    for (let i = 0; i < count; i++) if ((away[i] as number) <= limit) near.push(i);
+    const limit = ((Math.sqrt(least) + 2 * reach) * (1 + 2 * tie)) ** 2;
     const list = this.end;
-    this.end += 1 + perStretch * near.length;
-    if (this.end > this.lists.length) {
-      const wider = new Float64Array(2 * this.end);
+    if (list + 1 + count > this.lists.length) {
+      const wider = new Int32Array(2 * (list + 1 + count));
       wider.set(this.lists);
       this.lists = wider;
     }
-    this.lists[list] = near.length;
-    for (const [i, stretch] of near.entries())
-      for (let k = 0; k < perStretch; k++)
-        this.lists[list + 1 + perStretch * i + k] = stretches[own + perStretch * stretch + k] as number;
+    for (let i = 0; i < count; i++)
+      if ((away[i] as number) <= limit) this.lists[++this.end] = all[first + i] as number;
+    this.lists[list] = this.end - list;
+    this.end += 1;
+    // A little less, so that neither the digits of a short number nor rounding at a corner tell more than there is.
+    this.sure[cell] = Math.max(0, (depth - reach) * (1 - 1e-6));
     this.cells[cell] = list;
     return list;
   }

@@ -1,7 +1,8 @@
-import { type NoFitTable, noFitTable } from './no-fit-table.ts';
-import { type Posture, posturesOf } from './postures.ts';
+import type { NoFitTable } from './no-fit-table.ts';
+import type { Posture } from './postures.ts';
 import { doubledArea, type LayProblem } from './problem.ts';
 import type { Random } from './random.ts';
+import type { Readied } from './readied.ts';
 import { Slabs } from './slabs.ts';
 
 /**
@@ -19,6 +20,9 @@ export class Layout {
   private readonly firstPosture: Int32Array;
   private readonly postureCount: Int32Array;
   private readonly onFold: Uint8Array;
+  private readonly repeat: number;
+  /** Where on the repeat the middle of each posture lies. */
+  private readonly phase: Float64Array;
   /** Where the middle of each copy's box lies, and in which posture. */
   readonly posture: Int32Array;
   readonly x: Float64Array;
@@ -33,13 +37,9 @@ export class Layout {
   private readonly table: NoFitTable;
   private readonly slabs: Slabs;
 
-  constructor(problem: LayProblem) {
+  /** `ready` holds what was worked out of the problem's shapes for a strip as wide as this. */
+  constructor(problem: LayProblem, { postures: byShape, table }: Readied) {
     const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
-    const byShape = problem.shapes.map((shape) => {
-      const all = posturesOf(shape);
-      const fitting = all.filter(({ halfHeight }) => 2 * halfHeight <= problem.width);
-      return fitting.length > 0 ? fitting : all;
-    });
     this.count = copies.length;
     this.width = problem.width;
     this.length = 0;
@@ -49,6 +49,10 @@ export class Layout {
     this.firstPosture = Int32Array.from(copies, (shape) => starts[shape] ?? 0);
     this.postureCount = Int32Array.from(copies, (shape) => byShape[shape]?.length ?? 0);
     this.onFold = Uint8Array.from(copies, (shape) => (problem.shapes[shape]?.onFold ? 1 : 0));
+    this.repeat = problem.repeat ?? 0;
+    this.phase = Float64Array.from(
+      byShape.flatMap((own, i) => own.map(({ middle }) => middle.x + (problem.shapes[i]?.phase ?? 0))),
+    );
     this.posture = Int32Array.from(this.firstPosture);
     this.x = new Float64Array(this.count);
     this.y = new Float64Array(this.count);
@@ -59,7 +63,7 @@ export class Layout {
     this.bulk = Float64Array.from(this.area, (area) => area ** 0.25);
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.depths = new Float64Array(this.count * this.count);
-    this.table = noFitTable(this.postures);
+    this.table = table;
     this.slabs = new Slabs(this.count);
   }
 
@@ -93,13 +97,15 @@ export class Layout {
         if (dx <= (boxes[box] as number) || dx >= (boxes[box + 1] as number)) continue;
         const dy = y - (ys[j] as number);
         if (dy <= (boxes[box + 2] as number) || dy >= (boxes[box + 3] as number) || j === i) continue;
+        const weight = weights[first + j] as number;
         const depth = fields.depth(
           field[at] as number,
           dx * (signX[at] as number),
           dy * (signY[at] as number),
+          (enough - sum) / weight,
         );
         if (depth === 0) continue;
-        sum += depth * (weights[first + j] as number);
+        sum += depth * weight;
         if (sum >= enough) return sum;
       }
     }
@@ -145,6 +151,7 @@ export class Layout {
             table.field[at] as number,
             dx * (table.signX[at] as number),
             dy * (table.signY[at] as number),
+            Infinity,
           );
       }
       depth *= (this.bulk[i] as number) * (this.bulk[j] as number);
@@ -202,13 +209,31 @@ export class Layout {
     return this.onFold[i] ? half : this.width - half;
   }
 
+  /**
+   * The place along the strip nearest to a wanted one that is inside it and on its repeat. On a strip too short for that, the
+   * first on the repeat.
+   */
+  seat(posture: number, wanted: number): number {
+    const half = this.halfWidth[posture] as number;
+    const { repeat } = this;
+    if (repeat === 0) return Math.max(half, Math.min(this.length - half, wanted));
+    const phase = this.phase[posture] as number;
+    const first = Math.ceil((half - phase) / repeat);
+    const last = Math.floor((this.length - half - phase) / repeat);
+    return phase + repeat * Math.max(first, Math.min(last, Math.round((wanted - phase) / repeat)));
+  }
+
+  /** The least move along the strip from one place to another that is worth a try. */
+  stride(wanted: number): number {
+    return wanted === 0 ? 0 : Math.max(wanted, this.repeat);
+  }
+
   /** Moves a copy into the strip, and turns one that is too long for it to where it is shortest. */
   keepInside(i: number): void {
     if (2 * (this.halfWidth[this.posture[i] as number] as number) > this.length)
       this.posture[i] = this.shortest(i);
     const posture = this.posture[i] as number;
-    const half = this.halfWidth[posture] as number;
-    this.x[i] = Math.max(half, Math.min(this.length - half, this.x[i] as number));
+    this.x[i] = this.seat(posture, this.x[i] as number);
     this.y[i] = Math.max(this.lowest(posture), Math.min(this.highest(i, posture), this.y[i] as number));
   }
 

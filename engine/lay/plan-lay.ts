@@ -1,11 +1,13 @@
 import { Layout, type Remembered } from './layout.ts';
-import { areaOf, inWay, type Lay, type LayProblem, leastLength, type Placement } from './problem.ts';
+import { leastLength } from './least-length.ts';
+import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './problem.ts';
 import { faultsOf } from './proof.ts';
 import { type Random, randomFrom } from './random.ts';
-import { separate } from './separate.ts';
+import { onStrip, type Readied, readiedFor } from './readied.ts';
+import { type Patience, separate } from './separate.ts';
 
 /** How the search stands after a round: the best lay so far that was proven, none at the very beginning. */
-export interface Progress {
+export interface LayProgress {
   readonly rounds: number;
   readonly best: Lay | undefined;
 }
@@ -20,6 +22,12 @@ const unproven = Number.MIN_VALUE;
 /** A lay is as short as can be when no more than this share could be saved. */
 const shortestShare = 1e-6;
 
+/** The longer a length resists, the longer each try at it goes on: a short try seldom finds what others have missed. */
+const patienceAfter = (failures: number): Patience => ({
+  passes: Math.min(250, Math.round(80 * (1 + 0.15 * failures))),
+  strikes: failures > 3 ? 3 : 2,
+});
+
 /** What share of the search explores; the rest presses the best lay together. */
 const exploring = 0.8;
 
@@ -28,7 +36,7 @@ const firstDensity = 0.7;
 
 /**
  * Seeks a short lay: yields after every round, and may be left after any. `spent` tells which share (0 to 1) of the search
- * is over after so many rounds; at 1 it ends. The same seed and the same shares give the same lay.
+ * is over after so many rounds; at 1 it ends. `ready` saves working out again what depends on the shapes alone. The same seed and the same shares give the same lay.
  *
  * Explores by shortening the strip and parting what then overlaps; when that fails, by trying again from places that nearly
  * fitted, two large shapes exchanged; then presses the best together by ever smaller steps (the scheme of
@@ -38,9 +46,10 @@ export function* planLay(
   problem: LayProblem,
   seed: number,
   spent: (rounds: number) => number,
-): Generator<Progress, void, void> {
+  ready: Readied = readiedFor(problem.width, problem.shapes),
+): Generator<LayProgress, void, void> {
   const random = randomFrom(seed);
-  const layout = new Layout(problem);
+  const layout = new Layout(problem, onStrip(ready, problem.width));
   const search = new Search(problem, layout, random, spent);
   yield* search.begin();
   yield* search.explore();
@@ -68,7 +77,7 @@ class Search {
     this.spent = spent;
   }
 
-  progress(): Progress {
+  progress(): LayProgress {
     return { rounds: this.rounds, best: this.best };
   }
 
@@ -81,7 +90,7 @@ class Search {
     passes: number,
     strikes: number,
     until: number,
-  ): Generator<Progress, Remembered & { least: number }, void> {
+  ): Generator<LayProgress, Remembered & { least: number }, void> {
     const { layout } = this;
     const trying = separate(layout, this.random, { passes, strikes });
     for (;;) {
@@ -107,7 +116,7 @@ class Search {
     return true;
   }
 
-  *begin(): Generator<Progress, void, void> {
+  *begin(): Generator<LayProgress, void, void> {
     const { layout, random } = this;
     layout.length = Math.max(this.least, areaOf(this.problem) / (this.problem.width * firstDensity));
     for (let i = 0; i < layout.count; i++) {
@@ -134,7 +143,7 @@ class Search {
     for (let i = 0; i < layout.count; i++) layout.keepInside(i);
   }
 
-  *explore(): Generator<Progress, void, void> {
+  *explore(): Generator<LayProgress, void, void> {
     const { layout, random } = this;
     let step = firstStep;
     while (this.share() < exploring && this.bestPlaces) {
@@ -145,7 +154,8 @@ class Search {
       const started = this.rounds;
       const nearly: (Remembered & { least: number })[] = [];
       for (;;) {
-        const tried = yield* this.part(80, 2, exploring);
+        const { passes, strikes } = patienceAfter(nearly.length);
+        const tried = yield* this.part(passes, strikes, exploring);
         if (this.share() >= exploring) return;
         if (tried.least === 0) break;
         if (step > leastStep) {
@@ -191,7 +201,7 @@ class Search {
   }
 
   /** Presses the best lay together by steps that shrink as time goes on, cut out of the strip anywhere. */
-  *press(): Generator<Progress, void, void> {
+  *press(): Generator<LayProgress, void, void> {
     const { layout, random } = this;
     while (this.share() < 1 && this.bestPlaces) {
       const done = Math.max(0, (this.share() - exploring) / (1 - exploring));

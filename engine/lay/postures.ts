@@ -1,5 +1,5 @@
-import type { Ring } from './convex-parts.ts';
-import { convexParts } from './convex-parts.ts';
+import { NO_TURN } from '../geometry/tolerance.ts';
+import { convexParts, type Ring } from './convex-parts.ts';
 import { doubledArea, inWay, type LayShape, type Way } from './problem.ts';
 
 /** A shape in one of its ways, about the middle of its box. */
@@ -36,7 +36,7 @@ export function sameRing(a: Ring, b: Ring, signX: 1 | -1, signY: 1 | -1): boolea
   if (a.length !== b.length) return false;
   const count = a.length / 2;
   const step = signX * signY;
-  const small = 1e-9 * a.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  const small = NO_TURN * a.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
   const alike = (i: number, j: number): boolean =>
     Math.abs((a[2 * i] ?? 0) - signX * (b[2 * j] ?? 0)) <= small &&
     Math.abs((a[2 * i + 1] ?? 0) - signY * (b[2 * j + 1] ?? 0)) <= small;

@@ -19,11 +19,15 @@ export interface LayShape {
   readonly ways: readonly Way[];
   /** In every way the copies stay with their lowest y on the edge y = 0 of the strip, where the cloth is folded. */
   readonly onFold: boolean;
+  /** On a strip with a repeat: how far behind the beginning of one every copy lies (its `x`). */
+  readonly phase?: number;
 }
 
 /** Shapes and the strip they are to lie on: y from 0 to `width`, x from 0 to a length that is to be short. */
 export interface LayProblem {
   readonly width: number;
+  /** After so much along the strip its look repeats, and shapes may lie only where it is what they ask for. */
+  readonly repeat?: number;
   readonly shapes: readonly LayShape[];
 }
 
@@ -78,39 +82,13 @@ export function doubledArea(outline: readonly Point[]): number {
 export const areaOf = ({ shapes }: LayProblem): number =>
   shapes.reduce((sum, { outline, count }) => sum + (count * Math.abs(doubledArea(outline))) / 2, 0);
 
-/**
- * A length that no lay goes below: that of the area spread over the whole width, of the longest shape in its shortest way, and
- * of all that lies on the fold, where no two share a place.
- */
-export function leastLength(problem: LayProblem): number {
-  const laid = problem.shapes.filter(({ count }) => count > 0);
-  const longest = laid.map(({ outline, ways }) =>
-    Math.min(
-      ...ways.map((way) => {
-        const xs = outline.map((corner) => inWay(corner, way).x);
-        return Math.max(...xs) - Math.min(...xs);
-      }),
-    ),
-  );
-  const folds = laid.map(({ onFold, outline, ways, count }) =>
-    onFold
-      ? count * Math.min(...ways.map((way) => lowestEdge(outline.map((corner) => inWay(corner, way)))))
-      : 0,
-  );
-  return Math.max(
-    areaOf(problem) / problem.width,
-    ...longest,
-    folds.reduce((sum, length) => sum + length, 0),
-  );
-}
-
-/** How long a polygon is where its y is least. */
-function lowestEdge(outline: readonly Point[]): number {
-  const least = Math.min(...outline.map(({ y }) => y));
-  const xs = outline.filter(({ y }) => y === least).map(({ x }) => x);
-  return Math.max(...xs) - Math.min(...xs);
-}
-
 /** The share of the strip that is used: the area of all copies over that of the strip as far as they reach. */
 export const densityOf = (problem: LayProblem, length: number): number =>
   areaOf(problem) / (problem.width * length);
+
+/** How far a copy lies from where the repeat of the strip wants it. */
+export function offRepeat({ repeat = 0 }: LayProblem, { phase = 0 }: LayShape, x: number): number {
+  if (repeat === 0) return 0;
+  const repeats = (x - phase) / repeat;
+  return Math.abs(repeats - Math.round(repeats)) * repeat;
+}

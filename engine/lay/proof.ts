@@ -1,16 +1,20 @@
 import { orient2d } from 'robust-predicates';
 import type { Point } from '../geometry/point.ts';
-import { type Lay, type LayProblem, placedOutline } from './problem.ts';
+import { type Lay, type LayProblem, offRepeat, placedOutline } from './problem.ts';
 
-/** What is wrong with a lay: two copies (their places in the list) that overlap, or one that leaves the strip. */
+/** Rounding of a place on a repeat, as a share of the lay's length. */
+const rounding = 1e-9;
+
+/** What is wrong with a lay: two copies (their places in the list) that overlap, or one that leaves the strip or its repeat. */
 export type Fault =
   | { readonly kind: 'overlap'; readonly a: number; readonly b: number }
   | { readonly kind: 'outside'; readonly a: number }
+  | { readonly kind: 'off the repeat'; readonly a: number }
   | { readonly kind: 'count'; readonly shape: number };
 
 /**
  * Proves a lay, by exact arithmetic on the corners as they are: every copy is there once, lies inside the strip (its edge
- * counted), and no two have a point inside both; touching is allowed. Nothing found is a proof.
+ * counted) and on its repeat, and no two have a point inside both; touching is allowed. Nothing found is a proof.
  */
 export function faultsOf(problem: LayProblem, lay: Lay): Fault[] {
   const faults: Fault[] = [];
@@ -18,6 +22,11 @@ export function faultsOf(problem: LayProblem, lay: Lay): Fault[] {
     const copies = lay.placements.filter((placement) => placement.shape === shape);
     const kinds = new Set(copies.map(({ copy }) => copy));
     if (copies.length !== count || kinds.size !== count) faults.push({ kind: 'count', shape });
+  }
+  for (const [a, { shape: i, x }] of lay.placements.entries()) {
+    const shape = problem.shapes[i];
+    if (shape && offRepeat(problem, shape, x) > rounding * lay.length)
+      faults.push({ kind: 'off the repeat', a });
   }
   const outlines = lay.placements.flatMap((placement) => {
     const shape = problem.shapes[placement.shape];

@@ -1,6 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
-import { doubledArea, inWay, type LayProblem } from './problem.ts';
+import { rounded } from '../text/figure.ts';
+import { doubledArea, inWay, type LayProblem, type LayShape } from './problem.ts';
 import { crossesItself } from './proof.ts';
 
 /** Why shapes cannot be laid: an outline without area or that crosses itself, a shape too broad for the strip, none at all. */
@@ -13,18 +14,14 @@ export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
     if (outline.length < 3 || doubledArea(outline) === 0)
       return error('shape-empty', `The shape “${name}” has no area.`);
     if (crossesItself(outline)) return error('shape-crossed', `The outline of “${name}” crosses itself.`);
-    const spans = ways.map((way) => {
-      const ys = outline.map((corner) => inWay(corner, way).y);
-      return Math.max(...ys) - Math.min(...ys);
-    });
-    const least = Math.min(...spans);
+    const least = breadthOf({ outline, ways });
     if (least > width)
       return [
         {
           code: 'shape-too-broad',
           severity: 'error',
           path: name,
-          message: `“${name}” is ${rounded(least)} across the grain, and the cloth is only ${rounded(width)} wide for it.`,
+          message: `“${name}” is ${rounded(least, 1)} across the grain, and the cloth is only ${rounded(width, 1)} wide for it.`,
           value: least,
           limits: { max: width, unit: 'mm' },
         },
@@ -41,4 +38,15 @@ export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
   return refused;
 }
 
-const rounded = (value: number): number => Number(value.toFixed(1));
+/** How broad a shape is across the strip in its narrowest way. */
+const breadthOf = ({ outline, ways }: Pick<LayShape, 'outline' | 'ways'>): number =>
+  Math.min(
+    ...ways.map((way) => {
+      const ys = outline.map((corner) => inWay(corner, way).y);
+      return Math.max(...ys) - Math.min(...ys);
+    }),
+  );
+
+/** How wide a strip must be so that each shape has room on it in some way. */
+export const broadest = ({ shapes }: Pick<LayProblem, 'shapes'>): number =>
+  Math.max(0, ...shapes.filter(({ count }) => count > 0).map(breadthOf));

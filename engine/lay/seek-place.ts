@@ -68,7 +68,7 @@ export class PlaceSeeker {
     const { layout } = this;
     const half = layout.halfWidth[posture] as number;
     if (2 * half > layout.length) return;
-    const x = Math.max(half, Math.min(layout.length - half, wantedX));
+    const x = layout.seat(posture, wantedX);
     const y = Math.max(layout.lowest(posture), Math.min(layout.highest(i, posture), wantedY));
     const worst = (this.best[finalists - 1] as Place).cost;
     const cost = layout.cost(i, posture, x, y, worst);
@@ -95,16 +95,15 @@ export class PlaceSeeker {
   private descend(i: number, place: Place, start: number, least: number): void {
     const { layout, random } = this;
     const { posture } = place;
-    const half = layout.halfWidth[posture] as number;
-    const [right, low, high] = [layout.length - half, layout.lowest(posture), layout.highest(i, posture)];
+    const [low, high] = [layout.lowest(posture), layout.highest(i, posture)];
     let step = start;
     while (step > least && place.cost > 0) {
       const axis = random() * 4;
-      const sx = axis < 1 ? 0 : axis < 2 ? step : Math.SQRT1_2 * step;
+      const sx = layout.stride(axis < 1 ? 0 : axis < 2 ? step : Math.SQRT1_2 * step);
       const sy = axis < 1 ? step : axis < 2 ? 0 : axis < 3 ? Math.SQRT1_2 * step : -Math.SQRT1_2 * step;
       const { x, y, cost } = place;
       for (let way = -1; way <= 1; way += 2) {
-        const nx = Math.max(half, Math.min(right, x + way * sx));
+        const nx = layout.seat(posture, x + way * sx);
         const ny = Math.max(low, Math.min(high, y + way * sy));
         const found = layout.cost(i, posture, nx, ny, place.cost);
         if (found < place.cost) {

@@ -76,15 +76,19 @@ function weighBulk({ weights, bulk, count }: Layout): void {
 
 function growWeights({ depths, weights, bulk, count }: Layout): void {
   let deepest = 0;
-  for (let k = 0; k < depths.length; k++) if ((depths[k] as number) > deepest) deepest = depths[k] as number;
   for (let i = 0; i < count; i++)
-    for (let j = 0; j < count; j++) {
+    for (let k = i * count + i + 1; k < (i + 1) * count; k++)
+      if ((depths[k] as number) > deepest) deepest = depths[k] as number;
+  const more = deepest > 0 ? (growth.most - growth.least) / deepest : 0;
+  for (let i = 0; i < count; i++)
+    for (let j = i + 1; j < count; j++) {
       const k = i * count + j;
-      const depth = depths[k] as number;
+      const [depth, weight] = [depths[k] as number, weights[k] as number];
       const base = (bulk[i] as number) * (bulk[j] as number);
-      if (depth > 0)
-        weights[k] =
-          (weights[k] as number) * (growth.least + ((growth.most - growth.least) * depth) / deepest);
-      else weights[k] = Math.max(base, (weights[k] as number) * growth.fading);
+      if (depth === 0 && weight === base) continue;
+      const grown =
+        depth > 0 ? weight * (growth.least + more * depth) : Math.max(base, weight * growth.fading);
+      weights[k] = grown;
+      weights[j * count + i] = grown;
     }
 }

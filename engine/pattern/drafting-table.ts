@@ -7,7 +7,7 @@ import {
   type PlainChange,
   takenIn,
 } from '../body/fitting.ts';
-import { measurementWords } from '../body/words.ts';
+import { measurementWords } from '../body/measurement-words.ts';
 import { SketchBuilder } from '../constraints/sketch-builder.ts';
 import { DraftMistake } from '../draft-mistake.ts';
 import type { Point } from '../geometry/point.ts';
@@ -18,9 +18,9 @@ import {
   type Ground,
   type Mm,
   type Quantity,
+  type QuantityUnit,
   quantity,
   type Ratio,
-  type Unit,
   type UnitOf,
 } from './quantity.ts';
 import type { Rule } from './rule.ts';
@@ -38,7 +38,7 @@ type Computes<Result> = (strings: TemplateStringsArray, ...values: readonly PutI
 type NumberChoice = Exclude<Choice, { readonly kind: 'word' }>;
 
 /** The measurements as quantities: all lengths but the shoulder slope, which is an angle. */
-export type Sizes = {
+export type BodyQuantities = {
   readonly [M in MeasurementName]: M extends 'shoulderSlope' ? Angle : Mm;
 };
 
@@ -58,7 +58,7 @@ export interface DraftingTable<Choices extends readonly Choice[]>
     IssueBook {
   /** As the fitting found it. */
   readonly body: Body;
-  readonly size: Sizes;
+  readonly size: BodyQuantities;
   /** The choices that are left open, and how they were made: numbers as written, and words. */
   readonly choices: readonly Choice[];
   readonly styling: StylingOf<Choices>;
@@ -104,7 +104,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
 ): DraftingTable<Choices> {
   const { take, placedBy, ...log } = stepLog();
   const computes =
-    <U extends Unit>(unit: U): Computes<Quantity<U>> =>
+    <U extends QuantityUnit>(unit: U): Computes<Quantity<U>> =>
     (strings, ...values) => {
       const given = givenIn(strings, values);
       const sentence = sentenceOf(strings, given, unit);
@@ -144,7 +144,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
 }
 
 /** The measurements of a body as quantities. */
-function sizesOf({ size }: Body): Sizes {
+function sizesOf({ size }: Body): BodyQuantities {
   const entries = measurementNames.map((measurement) => {
     const unit = measurement === 'shoulderSlope' ? 'rad' : 'mm';
     const name = measurementWords(measurement);
@@ -153,7 +153,7 @@ function sizesOf({ size }: Body): Sizes {
       { value: size[measurement], unit, name, origin: { kind: 'measurement', measurement } },
     ];
   });
-  return Object.fromEntries(entries) as Sizes;
+  return Object.fromEntries(entries) as BodyQuantities;
 }
 
 /** The numbers among the choices as quantities. */

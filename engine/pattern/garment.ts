@@ -2,7 +2,7 @@ import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
 import type { Piece } from './piece.ts';
-import type { Ground, Unit } from './quantity.ts';
+import type { Ground, QuantityUnit } from './quantity.ts';
 import type { Girth, Join, Seam } from './seam.ts';
 import type { SewingStep } from './sewing.ts';
 import type { ShapeClaim } from './shape.ts';
@@ -45,6 +45,8 @@ export interface Notion {
   /** mm */
   readonly length: number;
   readonly note: string;
+  /** What has a length and is yet not sold off a reel: sold one by one, or cut off a cloth. None on one read from a file. */
+  readonly got?: 'singly' | 'off interfacing';
 }
 
 /** One step of the construction: what was done, with the numbers of this body, and on whose word. */
@@ -60,7 +62,7 @@ export interface Step {
   readonly formula?: string;
   /** What it comes to (mm, radians, or a plain number). */
   readonly value?: number;
-  readonly unit?: Unit;
+  readonly unit?: QuantityUnit;
   /** What it was found from, each once. */
   readonly from: readonly Ground[];
   /** What it puts on paper, where it draws anything. */

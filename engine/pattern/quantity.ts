@@ -1,10 +1,11 @@
 import type { MeasurementName } from '../body/body.ts';
+import { fixed, plainFigure } from '../text/figure.ts';
 
 /** What a number counts: lengths in mm, angles in radians, shares and plain numbers, and so much for each mm. */
-export type Unit = 'mm' | 'rad' | 'ratio' | 'per mm';
+export type QuantityUnit = 'mm' | 'rad' | 'ratio' | 'per mm';
 
 /** A number of a draft that knows its unit, its name, and where it came from. Plain data. */
-export interface Quantity<U extends Unit = Unit> {
+export interface Quantity<U extends QuantityUnit = QuantityUnit> {
   readonly value: number;
   readonly unit: U;
   readonly name: string;
@@ -78,21 +79,26 @@ export const writtenValue = ({ value, unit }: Pick<Quantity, 'value' | 'unit'>):
  */
 export function written({ value, unit, origin }: Pick<Quantity, 'value' | 'unit' | 'origin'>): string {
   const exact = origin.kind === 'rule' || origin.kind === 'choice';
-  const parts = exact ? 1e9 : unit === 'mm' || unit === 'rad' ? 10 : 1000;
-  const figure = Math.round(writtenValue({ value, unit }) * parts) / parts;
-  return unit === 'rad' ? `${figure}°` : `${figure}`;
+  const decimals = exact ? 9 : unit === 'mm' || unit === 'rad' ? 1 : 3;
+  const figure = plainFigure(writtenValue({ value, unit }), decimals);
+  return unit === 'rad' ? `${figure}°` : figure;
 }
 
 /** Parts of a unit that are kept for a program: their rounding is far below 1e-6 mm, degrees, or of the plain number. */
-const keptParts: Readonly<Record<Unit, number>> = { mm: 1e10, rad: 1e11, ratio: 1e12, 'per mm': 1e12 };
+const keptParts: Readonly<Record<QuantityUnit, number>> = {
+  mm: 1e10,
+  rad: 1e11,
+  ratio: 1e12,
+  'per mm': 1e12,
+};
 
 /** JavaScript writes smaller numbers with an exponent. */
 const SHORTEST_PLAIN = 1e-6;
 
 /** A quantity for another program, with enough digits to calculate on with; degrees marked. */
-export function exactly(value: number, unit: Unit): string {
+export function exactly(value: number, unit: QuantityUnit): string {
   const parts = keptParts[unit];
   const figure = Math.round(writtenValue({ value, unit }) * parts) / parts;
-  const digits = Math.abs(figure) < SHORTEST_PLAIN && figure !== 0 ? figure.toFixed(12) : `${figure}`;
+  const digits = Math.abs(figure) < SHORTEST_PLAIN && figure !== 0 ? fixed(figure, 12) : `${figure}`;
   return unit === 'rad' ? `${digits}°` : digits;
 }

@@ -28,7 +28,7 @@ export interface Seam {
 }
 
 /** The corner of a piece between a running edge (a waist, an armhole) and the seam that ends there. */
-export interface Corner {
+export interface SeamCorner {
   readonly piece: string;
   readonly edge: string;
   readonly seam: string;
@@ -42,9 +42,9 @@ export type Join = {
 
 export type JoinPlace =
   /** Across a seam, from one piece to its neighbour. */
-  | { readonly kind: 'across'; readonly a: Corner; readonly b: Corner }
+  | { readonly kind: 'across'; readonly a: SeamCorner; readonly b: SeamCorner }
   /** Across a fold or centre line, to its own mirror image. */
-  | { readonly kind: 'mirror'; readonly a: Corner }
+  | { readonly kind: 'mirror'; readonly a: SeamCorner }
   /** From one edge of a piece to the next edge of the same piece. */
   | { readonly kind: 'along'; readonly piece: string; readonly from: string; readonly to: string };
 

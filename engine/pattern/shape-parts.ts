@@ -1,5 +1,5 @@
-import type { Corner, EdgeRef } from './seam.ts';
-import type { Chain, CornerFromLevel, LengthPart, Measure } from './shape.ts';
+import type { EdgeRef, SeamCorner } from './seam.ts';
+import type { CornerFromLevel, EdgeChain, LengthPart, ShapeMeasure } from './shape.ts';
 
 /** What becomes of the edges and the pieces that a measure names. */
 interface Renaming {
@@ -8,8 +8,8 @@ interface Renaming {
 }
 
 /** The same measure on edges and pieces of other names. */
-export function renamed<M extends Measure>(measure: M, by: Renaming): M;
-export function renamed(measure: Measure, by: Renaming): Measure {
+export function renamed<M extends ShapeMeasure>(measure: M, by: Renaming): M;
+export function renamed(measure: ShapeMeasure, by: Renaming): ShapeMeasure {
   switch (measure.kind) {
     case 'drafted':
       return { ...measure, piece: by.piece(measure.piece) };
@@ -50,12 +50,12 @@ export function renamed(measure: Measure, by: Renaming): Measure {
   }
 }
 
-const chainBy = (of: Chain, { edge }: Renaming): Chain => ({ ...of, edges: of.edges.map(edge) });
+const chainBy = (of: EdgeChain, { edge }: Renaming): EdgeChain => ({ ...of, edges: of.edges.map(edge) });
 
 const partBy = (of: LengthPart, by: Renaming): LengthPart =>
   of.kind === 'chain' ? { ...of, chain: chainBy(of.chain, by) } : { ...of, piece: by.piece(of.piece) };
 
-const cornerBy = (of: Corner, { piece }: Renaming): Corner => ({ ...of, piece: piece(of.piece) });
+const cornerBy = (of: SeamCorner, { piece }: Renaming): SeamCorner => ({ ...of, piece: piece(of.piece) });
 
 const fromLevelBy = (of: CornerFromLevel, by: Renaming): CornerFromLevel => ({
   ...of,
@@ -63,7 +63,7 @@ const fromLevelBy = (of: CornerFromLevel, by: Renaming): CornerFromLevel => ({
 });
 
 /** The pieces that a measure is taken on, the first named first. */
-export function piecesOf(measure: Measure): readonly string[] {
+export function piecesOf(measure: ShapeMeasure): readonly string[] {
   const names = new Set<string>();
   const noted = (name: string): string => {
     names.add(name);

@@ -2,20 +2,20 @@ import type { Solution } from '../constraints/solution.ts';
 import { DraftMistake } from '../draft-mistake.ts';
 import type { Point } from '../geometry/point.ts';
 import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
-import { exactly, type Given, type Ground, type Unit } from './quantity.ts';
+import { exactly, type Given, type Ground, type QuantityUnit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
-import type { Parts } from './sentence/tokens.ts';
+import type { SentenceParts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
 import { saidExactly } from './step-text.ts';
 
 /** A step as it was taken: a sentence with what was put in, or a measured length. Without `unit` it is only said. */
-export type Taken =
+export type TakenStep =
   | {
       readonly title: string;
       readonly sentence: Sentence;
       readonly given: readonly Given[];
       readonly value?: number;
-      readonly unit?: Unit;
+      readonly unit?: QuantityUnit;
     }
   | {
       readonly title: string;
@@ -23,11 +23,11 @@ export type Taken =
       readonly how: string;
       readonly from: readonly Ground[];
       readonly value: number;
-      readonly unit: Unit;
+      readonly unit: QuantityUnit;
     };
 
 interface Entry {
-  readonly step: Taken;
+  readonly step: TakenStep;
   readonly heading: string | undefined;
   readonly points: PlacedPoint[];
   readonly lines: PlacedLine[];
@@ -36,7 +36,7 @@ interface Entry {
 /** The steps of a draft in the order in which they are taken, and what each puts on paper. */
 export interface StepLog {
   /** Notes a step; its number, from 1. */
-  readonly take: (step: Taken) => number;
+  readonly take: (step: TakenStep) => number;
   /** The steps from here on belong to this part of the drawing. */
   readonly heading: (name: string) => void;
   /** The latest step places a point on a drawing, such as `back`. Returns the point. */
@@ -117,13 +117,13 @@ function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'poi
 }
 
 /** A step as what a later one was found from. */
-const asGround = ({ title, value, unit }: Taken, number: number): Ground => ({
+const asGround = ({ title, value, unit }: TakenStep, number: number): Ground => ({
   name: title,
   origin: { kind: 'step', number },
   ...(value === undefined || unit === undefined ? {} : { value, unit }),
 });
 
-type Written = { -readonly [K in keyof Step]: Step[K] };
+type WrittenStep = { -readonly [K in keyof Step]: Step[K] };
 
 /** Writes a step out, so that it no longer needs the draft. */
 function written({ step, heading, points, lines }: Entry, number: number): Step {
@@ -137,13 +137,13 @@ function written({ step, heading, points, lines }: Entry, number: number): Step 
   return made;
 }
 
-function asMeasured(step: Extract<Taken, { how: string }>, number: number): Written {
+function asMeasured(step: Extract<TakenStep, { how: string }>, number: number): WrittenStep {
   const { title, how, from, value, unit } = step;
   const source = stepSource(from, undefined);
   return { number, title, says: [how], source, from, formula: exactly(value, unit) };
 }
 
-function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number): Written {
+function asSentence(step: Extract<TakenStep, { sentence: Sentence }>, number: number): WrittenStep {
   const { title, sentence, given, unit } = step;
   const from = quantitiesIn(given);
   const says = from.length === given.length ? sentence.says : placed(sentence.says, given, from);
@@ -154,7 +154,7 @@ function asSentence(step: Extract<Taken, { sentence: Sentence }>, number: number
 }
 
 /** A sentence with its words put in, its numbers by their places among the grounds of the step. */
-const placed = (says: Parts, given: readonly Given[], from: readonly Ground[]): Parts =>
+const placed = (says: SentenceParts, given: readonly Given[], from: readonly Ground[]): SentenceParts =>
   says.map((part) => {
     const put = typeof part === 'number' ? given[part] : part;
     return typeof put === 'object' ? from.indexOf(put) : (put ?? '');

@@ -1,18 +1,22 @@
 import { lengthFigure, SIXTEENTHS } from '../text/length.ts';
-import { type Unit as LengthUnit, millimetres } from '../text/units.ts';
+import { millimetres, type Unit } from '../text/units.ts';
 import { withLengthsIn } from '../text/with-lengths-in.ts';
 import type { Step } from './garment.ts';
-import { exactly, type Given, type Ground, type Quantity, type Unit, written } from './quantity.ts';
-import type { Parts } from './sentence/tokens.ts';
+import { exactly, type Given, type Ground, type Quantity, type QuantityUnit, written } from './quantity.ts';
+import type { SentenceParts } from './sentence/tokens.ts';
 
 /** A stretch of a sentence as a dressmaker reads it, lengths in mm. */
-export const said = (parts: Parts, given: readonly Given[]): string => filled(parts, given, written);
+export const said = (parts: SentenceParts, given: readonly Given[]): string => filled(parts, given, written);
 
 /** A stretch of a formula as another program reads it. */
-export const saidExactly = (parts: Parts, given: readonly Given[]): string =>
+export const saidExactly = (parts: SentenceParts, given: readonly Given[]): string =>
   filled(parts, given, ({ value, unit }) => exactly(value, unit));
 
-const filled = (parts: Parts, given: readonly Given[], write: (quantity: Quantity) => string): string => {
+const filled = (
+  parts: SentenceParts,
+  given: readonly Given[],
+  write: (quantity: Quantity) => string,
+): string => {
   let text = '';
   for (const part of parts) {
     const value = typeof part === 'number' ? given[part] : part;
@@ -25,7 +29,7 @@ const filled = (parts: Parts, given: readonly Given[], write: (quantity: Quantit
  * A step as a dressmaker reads it who measures in `lengths`: its sentence with the numbers of this body, what it comes
  * to, and the words behind it. Inches are in sixteenths; each number is rounded by itself, after everything was reckoned.
  */
-export function stepText(step: Omit<Step, 'title' | 'source' | 'number'>, lengths: LengthUnit): string {
+export function stepText(step: Omit<Step, 'title' | 'source' | 'number'>, lengths: Unit): string {
   const { says, from, value, unit } = step;
   const end = says.indexOf(BEHIND);
   const body = worded(end < 0 ? says : says.slice(0, end), from, lengths);
@@ -44,7 +48,7 @@ const isBare = ({ says, formula }: Pick<Step, 'says' | 'formula'>, body: string)
   !formula.includes(' ') &&
   (says.some((part) => typeof part === 'number') || body.endsWith(formula));
 
-function worded(says: Parts, from: readonly Ground[], lengths: LengthUnit): string {
+function worded(says: SentenceParts, from: readonly Ground[], lengths: Unit): string {
   let text = '';
   let before: Ground | undefined;
   for (const part of says) {
@@ -57,11 +61,11 @@ function worded(says: Parts, from: readonly Ground[], lengths: LengthUnit): stri
 }
 
 /** Words of a sentence, that may begin with the unit of the length before them. */
-const wordsBehind = (before: Ground | undefined, words: string, lengths: LengthUnit): string =>
+const wordsBehind = (before: Ground | undefined, words: string, lengths: Unit): string =>
   withLengthsIn(before?.unit === 'mm' ? words.replace(/^ mm\b/, ` ${lengths}`) : words, lengths);
 
 /** A number that a step was found from, without its unit; an angle carries its sign. */
-export function groundText({ value, unit, origin }: Ground, lengths: LengthUnit): string {
+export function groundText({ value, unit, origin }: Ground, lengths: Unit): string {
   if (value === undefined || unit === undefined) return '';
   if (lengths === 'mm') return written({ value, unit, origin });
   if (unit === 'mm') return lengthFigure(value, lengths, SIXTEENTHS);
@@ -69,13 +73,13 @@ export function groundText({ value, unit, origin }: Ground, lengths: LengthUnit)
 }
 
 /** What a step comes to, as it says it. */
-function outcomeIn(value: number, unit: Unit, lengths: LengthUnit): string {
+function outcomeIn(value: number, unit: QuantityUnit, lengths: Unit): string {
   const origin = { kind: 'step', number: 0 } as const;
   return groundText({ name: '', value, unit, origin }, lengths) + suffix(unit, lengths);
 }
 
 /** The unit behind a number; an angle has its sign already. */
-export function suffix(unit: Unit, lengths: LengthUnit): string {
+export function suffix(unit: QuantityUnit, lengths: Unit): string {
   if (unit === 'mm') return ` ${lengths}`;
   return unit === 'per mm' ? withLengthsIn(' for each mm', lengths) : '';
 }

@@ -1,10 +1,10 @@
 import type { Issue } from '../issue.ts';
 import type { TrialCase } from './trial-case.ts';
-import { isFailure, type Outcome, type Verdict } from './verdict.ts';
+import { isFailure, type TrialOutcome, type Verdict } from './verdict.ts';
 
 /** What came of several cases alike: the outcome and the code that was said, how often, and the smallest case of it. */
 export interface Group {
-  readonly outcome: Exclude<Outcome, 'true'>;
+  readonly outcome: Exclude<TrialOutcome, 'true'>;
   readonly code: string;
   readonly failure: boolean;
   readonly count: number;
@@ -18,7 +18,7 @@ export interface Tried {
   readonly verdict: Verdict;
 }
 
-const gravest: readonly Outcome[] = ['thrown', 'not true', 'refused'];
+const gravest: readonly TrialOutcome[] = ['thrown', 'not true', 'refused'];
 
 /**
  * The cases that were not drawn true, by what is wrong: failures first, the gravest before, and of those alike the ones

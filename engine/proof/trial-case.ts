@@ -1,5 +1,6 @@
 import { type BodyData, gridOf } from '../body/grid.ts';
 import type { Choice, Styling } from '../pattern/styling.ts';
+import { significant } from '../text/figure.ts';
 import { randomFrom } from './random.ts';
 
 /** One thing that a draft is held to: a body as a file has it, and the choices that are not as usual. */
@@ -47,7 +48,7 @@ function anyOf(choice: Choice, random: () => number): number | string {
   if (choice.kind === 'word') return oneOf(choice.words, Math.floor(random() * choice.words.length));
   const { min, max, unit } = choice;
   const value = min + random() * (max - min);
-  const written = unit === 'count' ? Math.round(value) : Number(value.toPrecision(3));
+  const written = unit === 'count' ? Math.round(value) : significant(value, 3);
   return Math.min(max, Math.max(min, written));
 }
 

@@ -4,11 +4,11 @@ import type { Draft } from '../pattern/draft.ts';
 import type { TrialCase } from './trial-case.ts';
 
 /** What came of one case: a garment that passes every check, none and why, one that fails, or no answer at all. */
-export type Outcome = 'true' | 'refused' | 'not true' | 'thrown';
+export type TrialOutcome = 'true' | 'refused' | 'not true' | 'thrown';
 
 /** The outcome of a case, with what was wrong. Plain data. */
 export interface Verdict {
-  readonly outcome: Outcome;
+  readonly outcome: TrialOutcome;
   readonly issues: readonly Issue[];
 }
 
@@ -19,7 +19,7 @@ const mistakes = ['draft-mistake', 'draft-garment-unfit', 'program-fault'];
 const faults = ['draft-cannot-agree'];
 
 /** Whether something should be mended in a draft of which that came. */
-export const isFailure = (outcome: Outcome, code: string): boolean =>
+export const isFailure = (outcome: TrialOutcome, code: string): boolean =>
   outcome === 'not true' || outcome === 'thrown' || faults.includes(code);
 
 /** Drafts one case and checks it. Never throws. */

@@ -1,6 +1,6 @@
 import type { Issue } from '../issue.ts';
 import { earlierClasses, earlierStyleSheet, styleSheet } from '../render/line-types.ts';
-import type { Found } from './read-markup.ts';
+import type { FoundElement, Markup } from './read-markup.ts';
 
 /** What a written sheet is made of; elements of other name spaces, such as a drawing program's notes, are not drawn. */
 const elements = new Set([
@@ -48,12 +48,6 @@ const nameSpace = 'http://www.w3.org/2000/svg';
 /** The only transform of a sheet: words that read upwards. */
 const quarterTurn = /^rotate\(-90 -?[\d.]+ -?[\d.]+\)$/;
 
-/** A style sheet beside the drawing, and definitions that give elements attributes nobody wrote: no parser shows them. */
-const before = [
-  { way: 'a style sheet of its own', pattern: /<\?xml-stylesheet/i },
-  { way: 'definitions of its own', pattern: /<!DOCTYPE[^>]{0,1000}\[/i },
-] as const;
-
 /** The style sheets that a sheet may be drawn with: what each class of line looks like, and no more. */
 export type KnownStyle = (text: string) => boolean;
 
@@ -83,10 +77,14 @@ export const styleOfAnyVersion: KnownStyle = (text) =>
  * lie under a piece, where the style draws it grey and dashed; drawn like the others it would be a line that nobody
  * measured. One issue for each way, at its first place.
  */
-export function drawnOtherwise(svg: string, found: readonly Found[], isKnown: KnownStyle): readonly Issue[] {
+export function drawnOtherwise(
+  { elements: found, styledBeside, defining }: Markup,
+  isKnown: KnownStyle,
+): readonly Issue[] {
   const ways = new Map<string, Issue>();
   const showsEarlier = found.some(({ name, text }) => name === 'style' && text.includes('.earlier{'));
-  for (const { way, pattern } of before) if (pattern.test(svg)) ways.set(way, refusal(way));
+  if (styledBeside) ways.set(ownStyleSheet, refusal(ownStyleSheet));
+  if (defining) ways.set('definitions', refusal('definitions of its own'));
   let lines = 0;
   for (const element of found) {
     if (ways.size >= MOST_WAYS) break;
@@ -99,10 +97,12 @@ export function drawnOtherwise(svg: string, found: readonly Found[], isKnown: Kn
   return [...ways.values()];
 }
 
+const ownStyleSheet = 'a style sheet of its own';
+
 /** So many ways are told one by one: a sheet with as many was not written here. */
 const MOST_WAYS = 12;
 
-function waysOf(element: Found, isKnown: KnownStyle, showsEarlier: boolean): readonly string[] {
+function waysOf(element: FoundElement, isKnown: KnownStyle, showsEarlier: boolean): readonly string[] {
   const { name, attributes: given, parent, text } = element;
   const renamed = Object.entries(given).some(
     ([key, value]) => key.startsWith('xmlns:') && value === nameSpace,
@@ -110,7 +110,7 @@ function waysOf(element: Found, isKnown: KnownStyle, showsEarlier: boolean): rea
   if (renamed) return ['elements under another name'];
   if (name.includes(':')) return [];
   if (!elements.has(name) || (name === 'svg' && parent !== undefined)) return [`<${name}>`];
-  if (name === 'style' && !isKnown(text)) return ['a style sheet of its own'];
+  if (name === 'style' && !isKnown(text)) return [ownStyleSheet];
   if (!showsEarlier && given.class?.split(/\s+/).some(isEarlier))
     return ['an earlier outline that is drawn like a line of the pattern'];
   return [

@@ -4,7 +4,7 @@ import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { ownNames } from '../render/ink.ts';
 import { lineTypes } from '../render/line-types.ts';
-import type { Found } from './read-markup.ts';
+import type { FoundElement } from './read-markup.ts';
 import { readPath } from './read-path.ts';
 
 /** What tells one line of a drawing from another: its class, its piece, and its own name on that piece. */
@@ -19,13 +19,13 @@ export interface LineName {
 export const notchName = (edge: string, notch: string): string => `${edge}/${notch}`;
 
 /** Finds the lines of a drawing by name, in millimetres, and keeps account of what is missing or unreadable. */
-export class Drawn {
+export class NamedLines {
   readonly issues: Issue[] = [];
-  private readonly named = new Map<string, { readonly name: LineName; readonly elements: Found[] }>();
+  private readonly named = new Map<string, { readonly name: LineName; readonly elements: FoundElement[] }>();
   private readonly asked = new Set<string>();
   private readonly scale: number;
 
-  constructor(elements: readonly Found[], scale: number) {
+  constructor(elements: readonly FoundElement[], scale: number) {
     this.scale = scale;
     for (const element of elements) {
       const { class: kind = '', 'data-piece': piece } = element.attributes;
@@ -91,12 +91,12 @@ export class Drawn {
     return first && this.read(name, first);
   }
 
-  private find(name: LineName): readonly Found[] {
+  private find(name: LineName): readonly FoundElement[] {
     this.asked.add(keyOf(name));
     return this.named.get(keyOf(name))?.elements ?? [];
   }
 
-  private read(name: LineName, { attributes, transformed }: Found) {
+  private read(name: LineName, { attributes, transformed }: FoundElement) {
     const read = readPath(attributes.d ?? '', this.scale);
     if (read.ok && !transformed) return read;
     if (!read.ok) this.refuse(name, 'path-unreadable', `cannot be read: ${read.reason}`);

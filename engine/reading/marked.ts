@@ -1,4 +1,4 @@
-import type { Found } from './read-markup.ts';
+import type { FoundElement } from './read-markup.ts';
 
 /** What a drawn line is, by the words in its id, class or label, or in those of the groups around it. */
 export type Meaning = 'square' | 'notch' | 'grain' | 'guide' | 'outline' | 'cut' | 'other' | undefined;
@@ -35,9 +35,9 @@ const isMark = (key: string): boolean =>
   key === 'id' || key === 'class' || key.endsWith('label') || key.startsWith('data-');
 
 /** The words an element is marked with, its own first, then those of the groups around it, in small letters. */
-export function marksOf(element: Found): readonly string[] {
+export function marksOf(element: FoundElement): readonly string[] {
   const words: string[] = [];
-  for (let at: Found | undefined = element; at?.parent; at = at.parent)
+  for (let at: FoundElement | undefined = element; at?.parent; at = at.parent)
     for (const [key, value] of Object.entries(at.attributes))
       if (isMark(key) && value.length <= 200) words.push(...value.toLowerCase().split(/[^\p{L}]+/u));
   return words;
@@ -47,9 +47,9 @@ export function marksOf(element: Found): readonly string[] {
  * What an element is marked as; the nearest mark counts. But a line that only its own name would leave out, such as “gather
  * start”, is a notch in a group of notches.
  */
-export function meaningOf(element: Found): Meaning {
+export function meaningOf(element: FoundElement): Meaning {
   let nearest: Meaning;
-  for (let at: Found | undefined = element; at?.parent; at = at.parent) {
+  for (let at: FoundElement | undefined = element; at?.parent; at = at.parent) {
     const meaning = ownMeaning(at);
     if (meaning === 'notch' && nearest === 'other') return 'notch';
     nearest ??= meaning;
@@ -58,7 +58,7 @@ export function meaningOf(element: Found): Meaning {
   return nearest;
 }
 
-function ownMeaning({ attributes }: Found): Meaning {
+function ownMeaning({ attributes }: FoundElement): Meaning {
   for (const key of ['class', 'id', ...Object.keys(attributes)])
     if (isMark(key))
       for (const word of (attributes[key] ?? '')
@@ -72,9 +72,9 @@ function ownMeaning({ attributes }: Found): Meaning {
 }
 
 /** Whether an element, or a group around it, is called so: by its id, its label or the piece it belongs to. */
-export function isCalled(element: Found, name: string): boolean {
+export function isCalled(element: FoundElement, name: string): boolean {
   const wanted = name.trim().toLowerCase();
-  for (let at: Found | undefined = element; at?.parent; at = at.parent)
+  for (let at: FoundElement | undefined = element; at?.parent; at = at.parent)
     for (const [key, value] of Object.entries(at.attributes))
       if (
         (key === 'id' || key.endsWith('label') || key === 'data-piece') &&
@@ -85,7 +85,7 @@ export function isCalled(element: Found, name: string): boolean {
 }
 
 /** The name a line carries itself: as an edge or a notch, by its label, or by its id. */
-export function ownName({ attributes }: Found, kind: 'edge' | 'notch'): string | undefined {
+export function ownName({ attributes }: FoundElement, kind: 'edge' | 'notch'): string | undefined {
   const label = Object.keys(attributes).find((key) => key.endsWith('label'));
   const name = attributes[`data-${kind}`] ?? (label ? attributes[label] : undefined) ?? attributes.id;
   return name?.trim() ? name.trim().slice(0, 60) : undefined;

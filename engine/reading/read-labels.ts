@@ -1,13 +1,13 @@
 import type { Rectangle } from '../finishing/rectangle.ts';
 import { point } from '../geometry/point.ts';
 import { textWidth } from '../render/text-size.ts';
-import type { Found } from './read-markup.ts';
+import type { FoundElement } from './read-markup.ts';
 
 /** Capitals and figures stand this share of the font size above their line. Measured by eye, no source. */
 const capitalHeight = 0.72;
 
 /** The room that each line of a label takes up on the paper, mm; `scale` is the mm of one unit of the drawing. */
-export const readLabels = (elements: readonly Found[], scale: number): readonly Rectangle[] =>
+export const readLabels = (elements: readonly FoundElement[], scale: number): readonly Rectangle[] =>
   elements.flatMap(({ name, attributes, text }) => {
     if (name !== 'text' || attributes.class !== 'label') return [];
     const [x, y, size] = [attributes.x, attributes.y, attributes['font-size']].map(Number);

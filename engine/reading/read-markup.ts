@@ -1,9 +1,8 @@
-import { parseSync } from 'svgson';
+import { SaxesParser } from 'saxes';
 import type { Issue, Result } from '../issue.ts';
-import type { Node } from '../render/markup.ts';
 
 /** An element of a file being read, with what its surroundings do to it. */
-export interface Found {
+export interface FoundElement {
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;
   /** Its own words, entities resolved. */
@@ -11,75 +10,81 @@ export interface Found {
   /** It or something around it carries a transform, so its numbers are not those of the paper. */
   readonly transformed: boolean;
   /** The element it stands in; none for the root. */
-  readonly parent: Found | undefined;
+  readonly parent: FoundElement | undefined;
 }
 
-/** The elements of an SVG file in the order in which they stand; the first is the root. */
-export function readMarkup(svg: string): Result<readonly Found[]> {
-  if (partsIn(svg) > MOST_PARTS) return { ok: false, issues: [tooMuch] };
-  const text = withoutSections(svg);
-  if (text === undefined) return { ok: false, issues: [notSvg] };
-  let root: Node;
-  try {
-    const parsed: Node | readonly Node[] = parseSync(text);
-    if (Array.isArray(parsed)) return { ok: false, issues: [notSvg] };
-    root = parsed as Node;
-  } catch {
-    return { ok: false, issues: [notSvg] };
-  }
-  const found: Found[] = [];
-  const open: { readonly node: Node; readonly parent: Found | undefined }[] = [
-    { node: root, parent: undefined },
-  ];
-  for (let next = open.pop(); next; next = open.pop()) {
-    const { node, parent } = next;
-    if (node.type !== 'element') continue;
-    const attributes = Object.fromEntries(
-      Object.entries(node.attributes).map(([key, value]) => [key, decoded(value)]),
-    );
-    const transformed = (parent?.transformed ?? false) || attributes.transform !== undefined;
-    const said = decoded(node.children.map((child) => (child.type === 'text' ? child.value : '')).join(''));
-    const element: Found = { name: node.name, attributes, text: said, transformed, parent };
-    found.push(element);
-    for (const child of node.children.toReversed()) open.push({ node: child, parent: element });
-  }
-  return { ok: true, value: found, issues: [] };
+/** What an SVG file holds. */
+export interface Markup {
+  /** In the order in which they stand; the first is the root. */
+  readonly elements: readonly FoundElement[];
+  /** A style sheet stands beside the drawing (xml-stylesheet), of which no element speaks. */
+  readonly styledBeside: boolean;
+  /** The file defines things of its own before the root, such as attributes that nobody wrote. */
+  readonly defining: boolean;
 }
+
+/** Reads a file as XML 1.0 has it, strictly: what is not well-formed is refused. */
+export function readMarkup(svg: string): Result<Markup> {
+  const elements: FoundElement[] = [];
+  const open: Growing[] = [];
+  let [parts, styledBeside, defining] = [0, false, false];
+  const parser = new SaxesParser();
+  parser.on('doctype', (words) => {
+    if (!words.includes('[')) return;
+    defining = true;
+    Object.assign(parser.ENTITIES, shortEntities(words));
+    if (svg.split('&').length > MOST_REFERENCES) throw new TooManyParts();
+  });
+  parser.on('processinginstruction', ({ target }) => {
+    if (target.toLowerCase() === 'xml-stylesheet') styledBeside = true;
+  });
+  parser.on('attribute', () => count());
+  parser.on('opentagstart', () => count());
+  parser.on('opentag', ({ name, attributes }) => {
+    const parent = open.at(-1);
+    const transformed = (parent?.transformed ?? false) || attributes.transform !== undefined;
+    const element: Growing = { name, attributes, text: '', transformed, parent };
+    elements.push(element);
+    open.push(element);
+  });
+  const said = (words: string): void => {
+    const element = open.at(-1);
+    if (element) element.text += words;
+  };
+  parser.on('text', said);
+  parser.on('cdata', said);
+  parser.on('closetag', () => open.pop());
+  const count = (): void => {
+    parts += 1;
+    if (parts > MOST_PARTS) throw new TooManyParts();
+  };
+  try {
+    parser.write(svg).close();
+  } catch (error) {
+    return { ok: false, issues: [error instanceof TooManyParts ? tooMuch : notSvg] };
+  }
+  if (elements[0]?.name !== 'svg') return { ok: false, issues: [notSvg] };
+  return { ok: true, value: { elements, styledBeside, defining }, issues: [] };
+}
+
+/** An element whose words are still being read. */
+type Growing = { -readonly [Key in keyof FoundElement]: FoundElement[Key] };
+
+/** What drawing programs define before the root, to call name spaces by: short texts, with nothing in them to resolve. */
+const shortEntities = (definitions: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    [
+      ...definitions.matchAll(/<!ENTITY\s+([\w.-]{1,40})\s+(?:'([^'<&%]{0,200})'|"([^"<&%]{0,200})")\s*>/g),
+    ].map(([, name = '', single, double]) => [name, single ?? double ?? '']),
+  );
+
+/** No drawing that defines such texts refers to them so often; more could make a file grow large. */
+const MOST_REFERENCES = 20_000;
 
 /** No drawing of a pattern has so many tags and attributes. */
 const MOST_PARTS = 300_000;
 
-/** How many tags and attributes a file has; no more are counted than matter. */
-function partsIn(svg: string): number {
-  let count = 0;
-  for (const sign of ['<', '="'])
-    for (let at = svg.indexOf(sign); at >= 0 && count <= MOST_PARTS; at = svg.indexOf(sign, at + 1))
-      count += 1;
-  return count;
-}
-
-const [OPENING, CLOSING] = ['<![CDATA[', ']]>'];
-
-/**
- * A file with its CDATA sections (XML 1.0, section 2.7) as other text: the parser would take the square of a section's
- * length to read it. Undefined where one does not end.
- */
-function withoutSections(svg: string): string | undefined {
-  const kept: string[] = [];
-  let from = 0;
-  for (;;) {
-    const start = svg.indexOf(OPENING, from);
-    if (start < 0) return kept.join('') + svg.slice(from);
-    const end = svg.indexOf(CLOSING, start);
-    if (end < 0) return undefined;
-    const words = svg.slice(start + OPENING.length, end);
-    kept.push(
-      svg.slice(from, start),
-      words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;'),
-    );
-    from = end + CLOSING.length;
-  }
-}
+class TooManyParts extends Error {}
 
 const tooMuch: Issue = {
   code: 'drawing-too-large',
@@ -94,13 +99,3 @@ const notSvg: Issue = {
   path: 'file',
   message: 'This file is not a whole SVG drawing. It may be damaged, or cut short.',
 };
-
-const named: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };
-
-/** The parser leaves the five entities of XML and character numbers as they are written. */
-const decoded = (text: string): string =>
-  text.replace(/&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|(\w{2,4}));/gi, (whole, hex, decimal, name) => {
-    if (name !== undefined) return named[name] ?? whole;
-    const code = hex === undefined ? Number(decimal) : Number.parseInt(hex, 16);
-    return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
-  });

@@ -7,6 +7,7 @@ import { scaledFrom, transformedCurve } from '../geometry/transform.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { TracedEdge, TracedPiece } from '../shaping/traced.ts';
+import { fixed, fixedMm } from '../text/figure.ts';
 import { linked } from './link-lines.ts';
 import { isCalled, type Meaning, marksOf, meaningOf, ownName } from './marked.ts';
 import { readMarkup } from './read-markup.ts';
@@ -55,13 +56,13 @@ export function readOutline(svg: string, options: TracingOptions): Result<Traced
   if (text.length > MOST_TEXT) return tooLarge;
   const markup = readMarkup(text);
   if (!markup.ok) return markup;
-  const drawn = readShapes(markup.value);
+  const drawn = readShapes(markup.value.elements);
   if (drawn.tooMany) return tooLarge;
   const meant = new Map(drawn.lines.map((line) => [line, meaningOf(line.element)]));
   const called = (meaning: Meaning): readonly DrawnLine[] =>
     drawn.lines.filter((line) => meant.get(line) === meaning);
   const remarks = remarksOn(drawn);
-  const scale = tracedScale(markup.value[0], called('square'), options.mmPerUnit);
+  const scale = tracedScale(markup.value.elements[0], called('square'), options.mmPerUnit);
   if (!scale.ok) return { ok: false, issues: [...scale.issues, ...remarks] };
   const inMm = (line: DrawnLine): DrawnLine => ({
     ...line,
@@ -158,7 +159,7 @@ function namedEdges(lines: readonly DrawnLine[]): Result<readonly TracedEdge[]> 
 /** What makes an outline no piece of pattern. */
 function faultOf(edges: readonly TracedEdge[]): Extract<Result<never>, { ok: false }> | undefined {
   const { left, right, top, bottom } = outlineBounds(edges);
-  const size = `${(right - left).toFixed(0)} by ${(bottom - top).toFixed(0)} mm`;
+  const size = `${fixed(right - left, 0)} by ${fixedMm(bottom - top, 0)}`;
   if (Math.max(right - left, bottom - top) > LARGEST)
     return refuse('outline-too-large', `At this scale the piece measures ${size}. Look at the scale again.`);
   if (edges.reduce((sum, { curves }) => sum + curves.length, 0) > MOST_CURVES) return tooDetailed;
@@ -226,12 +227,12 @@ const tooDetailed = refuse(
 const openOutline = (gap: number, at: Point) =>
   refuse(
     'outline-open',
-    `The outline is open: ${gap.toFixed(1)} mm are missing at ${at.x.toFixed(0)} mm, ${at.y.toFixed(0)} mm. Close it first.`,
+    `The outline is open: ${fixedMm(gap, 1)} are missing at ${fixedMm(at.x, 0)}, ${fixedMm(at.y, 0)}. Close it first.`,
   );
 
 const closingNote = (gap: number): readonly Issue[] =>
   gap > 0.01
-    ? [note('outline-closed', `Ends that were ${gap.toFixed(2)} mm apart were brought together.`)]
+    ? [note('outline-closed', `Ends that were ${fixedMm(gap, 2)} apart were brought together.`)]
     : [];
 
 const note = (code: IssueCode, message: string): Issue => ({ code, severity: 'note', path: 'file', message });

@@ -88,10 +88,10 @@ class PathReader {
 
 /** Chains of curves read from the `d` attribute of any path, in its own units, or the reason why they cannot be. */
 export type ChainsReading =
-  | { readonly ok: true; readonly chains: readonly Chain[] }
+  | { readonly ok: true; readonly chains: readonly PathChain[] }
   | { readonly ok: false; readonly reason: string };
 
-export interface Chain {
+export interface PathChain {
   readonly curves: readonly Curve[];
   readonly closed: boolean;
 }
@@ -103,7 +103,7 @@ export interface Chain {
 export function readChains(d: string, most: number): ChainsReading {
   const segments = pathSegments(d, most);
   if (typeof segments === 'string') return { ok: false, reason: segments };
-  const chains: Chain[] = [];
+  const chains: PathChain[] = [];
   let pen = new PathReader(1);
   let start: Segment = ['M', 0, 0];
   for (const segment of segments) {

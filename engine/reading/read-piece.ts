@@ -8,12 +8,12 @@ import { angleOf } from '../geometry/vector.ts';
 import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { insideClass } from '../render/drawing.ts';
 import type { PieceMetadata } from '../render/metadata.ts';
-import { type Drawn, notchName } from './drawn.ts';
+import { type NamedLines, notchName } from './drawn.ts';
 
 /** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
 export function readPiece(
   said: PieceMetadata,
-  drawn: Drawn,
+  drawn: NamedLines,
 ): { readonly piece: Piece; readonly cut: readonly Curve[]; readonly notches: readonly NotchStrokes[] } {
   const { name } = said;
   const edges = said.edges.map((edge): PieceEdge => {
@@ -44,7 +44,7 @@ export function readPiece(
  * A notch points straight away from its edge, and stands where its line meets the edge. The two strokes of a double notch
  * stand on either side of its place, unless it lies at the end of the edge.
  */
-function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: Drawn): NotchStrokes {
+function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: NamedLines): NotchStrokes {
   const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
   const edge = edges.find(({ name }) => name === said.edge);
   if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
@@ -56,7 +56,7 @@ function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, draw
   return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
 }
 
-function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: Drawn): Mark {
+function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: NamedLines): Mark {
   if (kind === 'drill')
     return { name, kind, at: drawn.middle({ kind, piece, own: name }), angle: 0, length: 0 };
   const { from, to } = endsOf(drawn.line({ kind, piece, own: name }));

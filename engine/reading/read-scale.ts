@@ -1,6 +1,7 @@
 import { NO_TURN } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { fixed } from '../text/figure.ts';
 
 /** Millimetres in each unit of length that an SVG may be measured in (CSS Values 3; a pixel is 1/96 in). */
 const unitsOfLength: Readonly<Record<string, number>> = {
@@ -39,7 +40,7 @@ export function readScale(attributes: Readonly<Record<string, string>>): Result<
   if (Math.abs(across / down - 1) > stretch)
     return refuse(
       'stretched',
-      `The drawing is stretched: its width is scaled by ${across.toFixed(4)}, its height by ${down.toFixed(4)}.`,
+      `The drawing is stretched: its width is scaled by ${fixed(across, 4)}, its height by ${fixed(down, 4)}.`,
     );
   return { ok: true, value: Math.abs(across - 1) < NO_TURN ? 1 : across, issues: [] };
 }

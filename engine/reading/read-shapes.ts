@@ -1,20 +1,20 @@
 import type { Curve } from '../geometry/curve.ts';
 import { type Point, point } from '../geometry/point.ts';
 import { transformedCurve } from '../geometry/transform.ts';
-import type { Found } from './read-markup.ts';
-import { type Chain, type ChainsReading, readChains } from './read-path.ts';
+import type { FoundElement } from './read-markup.ts';
+import { type ChainsReading, type PathChain, readChains } from './read-path.ts';
 import { byMatrix, type Matrix, product, readTransform, unmoved } from './read-transform.ts';
 
 /** A line that someone drew, in units of the drawing, with the words it is marked by. */
-export interface DrawnLine extends Chain {
-  readonly element: Found;
+export interface DrawnLine extends PathChain {
+  readonly element: FoundElement;
 }
 
 /** All lines of a drawing, and what could not be read or is not drawn. */
 export interface DrawnLines {
   readonly lines: readonly DrawnLine[];
   /** Elements that could not be read, with the reason. */
-  readonly unreadable: readonly { readonly element: Found; readonly reason: string }[];
+  readonly unreadable: readonly { readonly element: FoundElement; readonly reason: string }[];
   /** Names of elements that were left alone though they may draw something. */
   readonly leftOut: ReadonlySet<string>;
   /** There is more in the drawing than is ever read. */
@@ -34,10 +34,10 @@ const notFollowed = new Set(['use', 'image', 'foreignObject', 'script']);
 const shapes = new Set(['path', 'line', 'rect', 'polygon', 'polyline', 'circle', 'ellipse']);
 
 /** Reads every path and shape of a drawing with all transforms about it applied. */
-export function readShapes([root, ...elements]: readonly Found[]): DrawnLines {
-  const places = new Map<Found, Matrix | undefined>();
+export function readShapes([root, ...elements]: readonly FoundElement[]): DrawnLines {
+  const places = new Map<FoundElement, Matrix | undefined>();
   const lines: DrawnLine[] = [];
-  const unreadable: { element: Found; reason: string }[] = [];
+  const unreadable: { element: FoundElement; reason: string }[] = [];
   const leftOut = new Set<string>();
   let count = 0;
   if (root) places.set(root, own(root));
@@ -68,17 +68,17 @@ export function readShapes([root, ...elements]: readonly Found[]): DrawnLines {
 }
 
 /** What an element does to what it holds; a transform in its style goes before the attribute, as in CSS. */
-function own({ attributes }: Found): Matrix | undefined {
+function own({ attributes }: FoundElement): Matrix | undefined {
   const styled = /(?:^|;)\s*transform\s*:([^;]*)/.exec(attributes.style ?? '')?.[1];
   return readTransform(styled ?? attributes.transform ?? '');
 }
 
-const isHidden = ({ name, attributes }: Found): boolean =>
+const isHidden = ({ name, attributes }: FoundElement): boolean =>
   notDrawn.has(name) ||
   attributes.display === 'none' ||
   /(?:^|;)\s*display\s*:\s*none/.test(attributes.style ?? '');
 
-function chainsOf({ name, attributes }: Found): ChainsReading {
+function chainsOf({ name, attributes }: FoundElement): ChainsReading {
   if (name === 'path') return readChains(attributes.d ?? '', MOST_NUMBERS);
   if (name === 'polygon' || name === 'polyline') {
     const read = readChains(`M${attributes.points ?? ''}`, MOST_NUMBERS);

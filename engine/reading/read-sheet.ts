@@ -6,10 +6,10 @@ import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { isAsSealed, type Metadata, metadataSchema } from '../render/metadata.ts';
-import { Drawn } from './drawn.ts';
+import { NamedLines } from './drawn.ts';
 import { drawnOtherwise, type KnownStyle, ownStyle, styleOfAnyVersion } from './drawn-otherwise.ts';
 import { readLabels } from './read-labels.ts';
-import { type Found, readMarkup } from './read-markup.ts';
+import { type FoundElement, readMarkup } from './read-markup.ts';
 import { readPiece } from './read-piece.ts';
 import { readScale } from './read-scale.ts';
 import { squareFaults } from './square-faults.ts';
@@ -46,13 +46,13 @@ export const readEarlierSheet = (svg: string): Result<Sheet> => readStyled(svg, 
 function readStyled(svg: string, isKnown: KnownStyle): Result<Sheet> {
   const markup = readMarkup(svg);
   if (!markup.ok) return markup;
-  const [root, ...elements] = markup.value;
+  const [root, ...elements] = markup.value.elements;
   const scale = readScale(root?.attributes ?? {});
   const metadata = readMetadata(elements);
-  const otherwise = drawnOtherwise(svg, markup.value, isKnown);
+  const otherwise = drawnOtherwise(markup.value, isKnown);
   if (!scale.ok || !metadata.ok)
     return { ok: false, issues: [...scale.issues, ...metadata.issues, ...otherwise] };
-  const drawn = new Drawn(elements, scale.value);
+  const drawn = new NamedLines(elements, scale.value);
   const { said, edited } = metadata.value;
   const read = said.pieces.map((piece) => readPiece(piece, drawn));
   drawn.refuseUnknown();
@@ -79,7 +79,7 @@ function readStyled(svg: string, isKnown: KnownStyle): Result<Sheet> {
 }
 
 /** The size of the page that a drawing fills, mm. */
-function pageOf(root: Found | undefined, scale: number): Sheet['page'] {
+function pageOf(root: FoundElement | undefined, scale: number): Sheet['page'] {
   const [, , width = 0, height = 0] = (root?.attributes.viewBox ?? '')
     .trim()
     .split(/[\s,]+/)
@@ -102,7 +102,7 @@ const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
 });
 
 function readMetadata(
-  elements: readonly Found[],
+  elements: readonly FoundElement[],
 ): Result<{ readonly said: Metadata; readonly edited: boolean }> {
   const text = elements.find((element) => element.name === 'metadata')?.text;
   if (!text) return refuse('metadata-missing', 'The drawing does not say which edges are sewn together.');

@@ -1,13 +1,14 @@
 import { FILE } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import { squares } from '../render/test-squares.ts';
-import type { Found } from './read-markup.ts';
+import { fixedMm } from '../text/figure.ts';
+import type { FoundElement } from './read-markup.ts';
 
 /**
  * What is wrong with the squares of a sheet as they are drawn; `scale` is the mm of one unit of the drawing. They alone tell
  * whoever prints it whether a millimetre is a millimetre.
  */
-export function squareFaults(elements: readonly Found[], scale: number): readonly Issue[] {
+export function squareFaults(elements: readonly FoundElement[], scale: number): readonly Issue[] {
   const found = elements.filter(({ name, attributes }) => name === 'rect' && attributes.class === 'square');
   return squares.flatMap(({ side, text }, i): readonly Issue[] => {
     const drawn = found[i]?.attributes;
@@ -15,7 +16,7 @@ export function squareFaults(elements: readonly Found[], scale: number): readonl
     const sizes = [drawn.width, drawn.height].map((size) => Number(size) * scale);
     const off = sizes.find((size) => !(Math.abs(size - side) <= FILE));
     if (off === undefined) return [];
-    const message = `The test square of ${text} measures ${off.toFixed(2)} mm on this paper: the page is not drawn at 1:1.`;
+    const message = `The test square of ${text} measures ${fixedMm(off, 2)} on this paper: the page is not drawn at 1:1.`;
     return [{ ...fault(message), value: off, limits: { min: side - FILE, max: side + FILE, unit: 'mm' } }];
   });
 }

@@ -2,7 +2,8 @@ import { distance, type Point } from '../geometry/point.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { TracedPiece } from '../shaping/traced.ts';
-import type { Found } from './read-markup.ts';
+import { significant } from '../text/figure.ts';
+import type { FoundElement } from './read-markup.ts';
 import { readScale } from './read-scale.ts';
 import type { DrawnLine } from './read-shapes.ts';
 
@@ -26,7 +27,7 @@ export type Scale = Pick<TracedPiece, 'mmPerUnit' | 'scaleFrom'>;
  * `scales-differ`, as a note `square-missing`.
  */
 export function tracedScale(
-  root: Found | undefined,
+  root: FoundElement | undefined,
   squares: readonly DrawnLine[],
   told: number | undefined,
 ): Result<Scale> {
@@ -69,7 +70,7 @@ const squareMissing = (mmPerUnit: number): Issue => ({
   code: 'square-missing',
   severity: 'note',
   path: 'scale',
-  message: `There is no test square to try the scale by; one unit is taken as ${mmPerUnit.toPrecision(5)} mm, as you said.`,
+  message: `There is no test square to try the scale by; one unit is taken as ${significant(mmPerUnit, 5)} mm, as you said.`,
 });
 
 /**
@@ -84,11 +85,11 @@ export function isTestSquare(line: DrawnLine): boolean {
 const how = { given: 'as you said', square: 'from the test square', drawing: 'from the drawing' } as const;
 
 const differ = ({ mmPerUnit, scaleFrom }: Scale, other: number): string =>
-  `One unit is taken as ${mmPerUnit.toPrecision(5)} mm (${how[scaleFrom]}), but the drawing also speaks of ` +
-  `${other.toPrecision(5)} mm. Measure before you cut.`;
+  `One unit is taken as ${significant(mmPerUnit, 5)} mm (${how[scaleFrom]}), but the drawing also speaks of ` +
+  `${significant(other, 5)} mm. Measure before you cut.`;
 
 /** A size in pixels, or in nothing, says how large it is on a screen and not on paper. */
-const isPhysical = (root: Found | undefined): boolean =>
+const isPhysical = (root: FoundElement | undefined): boolean =>
   /(?:mm|cm|Q|in|pt|pc)\s*$/.test(root?.attributes.width ?? '');
 
 /** Mean side of a line of four corners, in units; nothing when it is no square. */

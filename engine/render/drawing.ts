@@ -6,7 +6,7 @@ import type { InsideLine, Mark, Piece, PieceEdge } from '../pattern/piece.ts';
 import { arrowhead, arrowheads } from './arrows.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { type FoldSign, foldSigns } from './fold-sign.ts';
-import { type Chain, type Ink, stroke } from './ink.ts';
+import { type Ink, type InkChain, stroke } from './ink.ts';
 import type { LineClass } from './line-types.ts';
 import { numeral } from './path-data.ts';
 
@@ -27,7 +27,7 @@ export function drawing({ piece, cut, notches, lettering, earlier = [] }: Finish
 }
 
 /** The edge starts at the very point where the one before it ends, so that rounding cannot open the corner. */
-function stitch(piece: string, edge: PieceEdge, before: PieceEdge | undefined): Chain {
+function stitch(piece: string, edge: PieceEdge, before: PieceEdge | undefined): InkChain {
   const corner = before?.curves.at(-1)?.to;
   const [first, ...others] = edge.curves;
   const joined = first && corner && distance(first.from, corner) <= COINCIDENCE;
@@ -48,7 +48,7 @@ export const insideClass: Readonly<Record<InsideLine['kind'], LineClass>> = {
   fold: 'fold',
 };
 
-function inside(piece: string, line: InsideLine): Chain {
+function inside(piece: string, line: InsideLine): InkChain {
   const name = line.kind === 'level' ? { level: line.name } : { line: line.name };
   const fullness = line.fullness === undefined ? undefined : numeral(line.fullness);
   return {

@@ -1,5 +1,4 @@
-import type { NotchType } from '../finishing/notches.ts';
-import { notchStrokes } from '../finishing/notches.ts';
+import { type NotchType, notchStrokes } from '../finishing/notches.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { FinishedPiece } from './finished-piece.ts';

@@ -4,7 +4,7 @@ import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import type { InkClass } from './line-types.ts';
 
 /** Everything that can be printed, in millimetres of the paper. Each kind of file has one writer for it. */
-export type Ink = Chain | Circle | Box | Words;
+export type Ink = InkChain | InkCircle | InkBox | InkWords;
 
 /**
  * What a line is called beside its class: its piece, and there its own name under the kind of thing it is (an
@@ -13,7 +13,7 @@ export type Ink = Chain | Circle | Box | Words;
 export type InkNames = Readonly<Record<string, string | undefined>>;
 
 /** A chain of curves, each starting where the last one ended. */
-export interface Chain {
+export interface InkChain {
   readonly kind: 'chain';
   readonly class: InkClass;
   readonly curves: readonly Curve[];
@@ -21,7 +21,7 @@ export interface Chain {
   readonly names?: InkNames;
 }
 
-export interface Circle {
+export interface InkCircle {
   readonly kind: 'circle';
   readonly class: InkClass;
   readonly middle: Point;
@@ -30,7 +30,7 @@ export interface Circle {
 }
 
 /** An upright rectangle. */
-export interface Box {
+export interface InkBox {
   readonly kind: 'box';
   readonly class: InkClass;
   /** Top left. */
@@ -40,7 +40,7 @@ export interface Box {
 }
 
 /** One line of text. */
-export interface Words {
+export interface InkWords {
   readonly kind: 'words';
   readonly text: string;
   /** On the baseline: where the text begins, or its middle when `centred`. */
@@ -56,7 +56,7 @@ export interface Words {
 }
 
 /** A straight line. */
-export const stroke = (kind: InkClass, from: Point, to: Point, names?: InkNames): Chain => ({
+export const stroke = (kind: InkClass, from: Point, to: Point, names?: InkNames): InkChain => ({
   kind: 'chain',
   class: kind,
   curves: [{ kind: 'line', from, to }],

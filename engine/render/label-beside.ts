@@ -2,7 +2,7 @@ import { labelPlace } from '../finishing/label.ts';
 import { between, type Point, point } from '../geometry/point.ts';
 import { boxOf, type FinishedPiece } from './finished-piece.ts';
 import { type Ink, stroke } from './ink.ts';
-import { block, leading, type Row } from './label.ts';
+import { block, type LabelRow, leading } from './label.ts';
 import type { LabelWords } from './label-words.ts';
 import { textSizes } from './line-types.ts';
 import { textWidth } from './text-size.ts';
@@ -18,7 +18,7 @@ const speck = 1;
 
 /** The label of a piece that has no room for it: to the right of all its lines, with a leader to the cloth it speaks of. */
 export function labelBeside(finished: FinishedPiece, { heading, lines }: LabelWords): readonly Ink[] {
-  const rows: readonly Row[] = [heading, ...lines].map((text, i) => ({
+  const rows: readonly LabelRow[] = [heading, ...lines].map((text, i) => ({
     text,
     size: setting * (i === 0 ? textSizes.heading : textSizes.plain),
     heading: i === 0,

@@ -3,7 +3,7 @@ import { type Point, point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { broken } from './booklet/paragraph.ts';
 import { withBox } from './crowded.ts';
-import type { Words } from './ink.ts';
+import type { InkWords } from './ink.ts';
 import type { LabelWords } from './label-words.ts';
 import { textSizes } from './line-types.ts';
 import { textWidth } from './text-size.ts';
@@ -27,7 +27,7 @@ const tries = [
   [0.45, clearance / 2] as const,
 ];
 
-export interface Row {
+export interface LabelRow {
   readonly text: string;
   readonly size: number;
   readonly heading: boolean;
@@ -38,13 +38,13 @@ export interface Row {
  * measurements, then has its lines broken, then gets a smaller setting, then lets every row find a place of its own.
  * Undefined where there is no room even so.
  */
-export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly Words[] | undefined {
+export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly InkWords[] | undefined {
   const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
   const ways = [...withWearer, lines, lines.flatMap((text) => broken(text, BROKEN_TO))];
   for (const [setting, away, said] of tries.flatMap(([size, far]) =>
     ways.map((each) => [size, far, each] as const),
   )) {
-    const rows: readonly Row[] = [
+    const rows: readonly LabelRow[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
       ...said.map((text) => ({ text, size: textSizes.plain * setting, heading: false })),
     ];
@@ -67,7 +67,7 @@ const splits = [
 ] as const;
 
 /** A label split into its rows, each at a place of its own; nothing where one of them finds none. */
-function rowByRow(piece: Piece, heading: string, lines: readonly string[]): readonly Words[] | undefined {
+function rowByRow(piece: Piece, heading: string, lines: readonly string[]): readonly InkWords[] | undefined {
   for (const { setting, away, longest } of splits) {
     const rows = [heading, ...lines.flatMap((text) => broken(text, longest))].map((text, i) => ({
       text,
@@ -75,7 +75,7 @@ function rowByRow(piece: Piece, heading: string, lines: readonly string[]): read
       heading: i === 0,
     }));
     let crowded = piece;
-    const placed: Words[] = [];
+    const placed: InkWords[] = [];
     for (const row of rows) {
       const place = labelPlace(
         crowded,
@@ -92,11 +92,11 @@ function rowByRow(piece: Piece, heading: string, lines: readonly string[]): read
 }
 
 export function block(
-  rows: readonly Row[],
+  rows: readonly LabelRow[],
   middle: Point,
   height: number,
   upwards: boolean,
-): readonly Words[] {
+): readonly InkWords[] {
   let top = middle.y - height / 2;
   return rows.map(({ text, size, heading }) => {
     top += size * leading;

@@ -12,7 +12,7 @@ export interface Shelves {
   readonly paper: Size;
 }
 
-interface Row {
+interface LayoutRow {
   readonly top: number;
   readonly height: number;
   /** Where the next rectangle may begin. */
@@ -30,11 +30,15 @@ export function standInRows(sizes: readonly Size[], width: number, gap: number):
     .map((size, index) => ({ size, index }))
     .sort((a, b) => b.size.height - a.size.height || a.index - b.index);
   const corners: Point[] = [];
-  const rows: Row[] = [];
+  const rows: LayoutRow[] = [];
   for (const { size, index } of highestFirst) {
     const found = rows.findIndex(({ end }) => end + size.width + gap <= roll);
     const last = rows.at(-1);
-    const below: Row = { top: last ? last.top + last.height + gap : gap, height: size.height, end: gap };
+    const below: LayoutRow = {
+      top: last ? last.top + last.height + gap : gap,
+      height: size.height,
+      end: gap,
+    };
     const row = rows[found] ?? below;
     corners[index] = point(row.end, row.top);
     rows[found < 0 ? rows.length : found] = { ...row, end: row.end + size.width + gap };

@@ -8,7 +8,7 @@ import { withBox, withLines } from './crowded.ts';
 import { finishedPieces } from './finish.ts';
 import type { FinishedPiece } from './finished-piece.ts';
 import { foldSigns } from './fold-sign.ts';
-import type { Words } from './ink.ts';
+import type { InkWords } from './ink.ts';
 import { label } from './label.ts';
 import { labelBeside } from './label-beside.ts';
 import { labelWords } from './label-words.ts';
@@ -45,7 +45,7 @@ export function lettered(
 
 /** Words on the lines of a piece, one after the other, each clear of the others. */
 function placedWords(piece: Piece, said: readonly WordedLine[]) {
-  const words: Words[] = [];
+  const words: InkWords[] = [];
   const unplaced: string[] = [];
   let crowded = piece;
   for (const line of said) {

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
+import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-parts.ts';
 
 const chain = z.strictObject({
   edges: list(edgeRef, 1),

@@ -2,9 +2,10 @@ import * as z from 'zod';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { ShapeClaim } from '../pattern/shape.ts';
+import { writtenNotions } from '../pattern/written-notions.ts';
 import { digestOf } from './digest.ts';
+import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-parts.ts';
 import { shape } from './metadata-shapes.ts';
-import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-words.ts';
 
 const seam = z.strictObject({
   name,
@@ -116,7 +117,7 @@ export function metadataOf(
     joins: whole ? garment.joins : [],
     girths: whole ? garment.girths : [],
     shapes: whole ? garment.shapes.filter(measuredOnPaper) : [],
-    notions: whole ? garment.notions : [],
+    notions: whole ? [...writtenNotions(garment.notions)] : [],
     pieces: pieces.map(describe),
   };
 }

@@ -1,4 +1,4 @@
-import type { Ink, InkNames, Words } from './ink.ts';
+import type { Ink, InkNames, InkWords } from './ink.ts';
 import { element, type Node, words } from './markup.ts';
 import { numeral, pathData } from './path-data.ts';
 
@@ -37,7 +37,7 @@ export function svgInk(ink: Ink): Node {
 export const svgPiece = (name: string, ink: readonly Ink[]): Node =>
   element('g', { class: 'piece', 'data-piece': name }, ink.map(svgInk));
 
-function text({ text: said, at, size, bold, centred, pale, turnedAbout: pivot }: Words): Node {
+function text({ text: said, at, size, bold, centred, pale, turnedAbout: pivot }: InkWords): Node {
   return element(
     'text',
     {

@@ -5,7 +5,7 @@ import { edgeLength, pointAlong, reversedEdge } from '../geometry/edge.ts';
 import { contains } from '../geometry/inside.ts';
 import { point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
-import type { Words } from './ink.ts';
+import type { InkWords } from './ink.ts';
 import { textSizes } from './line-types.ts';
 import { textWidth } from './text-size.ts';
 
@@ -25,7 +25,7 @@ const tries = 24;
 
 /** Words with the room they take. */
 export interface PlacedWords {
-  readonly words: Words;
+  readonly words: InkWords;
   readonly box: Rectangle;
 }
 

@@ -2,12 +2,13 @@ import { edgeLength } from '../geometry/edge.ts';
 import { WALK } from '../geometry/tolerance.ts';
 import type { Result } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { fixedMm } from '../text/figure.ts';
 import type { Altered } from './reassemble.ts';
 import { refused } from './refusal.ts';
-import { type Spread, slashAndSpread } from './slash-and-spread.ts';
+import { type Spreading, slashAndSpread } from './slash-and-spread.ts';
 
 /** How much fullness an edge is to take: it becomes `length` mm long, to be gathered back to its seam. */
-export interface Fullness extends Omit<Spread, 'amount'> {
+export interface Fullness extends Omit<Spreading, 'amount'> {
   /** The edge that is to be gathered: one of the two that are slashed. */
   readonly edge: string;
   /** mm */
@@ -32,7 +33,7 @@ export function addFullness(piece: Piece, fullness: Fullness): Result<Altered & 
     );
   const before = edgeLength(edge);
   if (length - before <= WALK)
-    return refused('no-fullness', name, `“${name}” is ${before.toFixed(1)} mm long already.`, {
+    return refused('no-fullness', name, `“${name}” is ${fixedMm(before, 1)} long already.`, {
       value: length,
       limits: { min: before, unit: 'mm' },
     });
@@ -50,7 +51,7 @@ export function addFullness(piece: Piece, fullness: Fullness): Result<Altered & 
     if (Math.abs(lengthOf(full.value.piece, name) - length) <= WALK)
       return { ...full, value: { ...full.value, amount: tried } };
   }
-  return refused('fullness-impossible', name, `“${name}” cannot be opened to ${length.toFixed(1)} mm.`, {
+  return refused('fullness-impossible', name, `“${name}” cannot be opened to ${fixedMm(length, 1)}.`, {
     value: length,
   });
 }

@@ -1,12 +1,12 @@
 import type { Slashing } from './slash-lines.ts';
 
 /** So many mm, or such a share of the whole. */
-export type Measure = { readonly mm: number } | { readonly share: number };
+export type LengthOrShare = { readonly mm: number } | { readonly share: number };
 
 /** A place on an edge, measured from the end at which one comes to it clockwise. */
 export interface PlaceOnEdge {
   readonly edge: string;
-  readonly at: Measure;
+  readonly at: LengthOrShare;
 }
 
 /** One thing that is done to a piece on paper, as data. Lengths in mm. */
@@ -41,7 +41,7 @@ export type Alteration =
       readonly short?: number;
     }
   /** Cut across at a level, measured from the top, and let down by so much; less than nothing takes it up. */
-  | { readonly kind: 'lengthen'; readonly amount: number; readonly at: Measure }
+  | { readonly kind: 'lengthen'; readonly amount: number; readonly at: LengthOrShare }
   | { readonly kind: 'move notch'; readonly notch: string; readonly to: PlaceOnEdge }
   /** The other half drawn, mirrored in a straight edge. */
   | { readonly kind: 'mirror'; readonly edge: string };

@@ -33,7 +33,7 @@ export interface CutStretch {
 }
 
 /** A cut made: `child` is the part on the left of the heading from `p` to `q` as drawn, `parent` the other. */
-export interface Cut {
+export interface SlashCut {
   readonly slash: Slash;
   /** The end of the slash that is met first going clockwise round the outline: `p`. */
   readonly first: OutlinePlace;
@@ -46,10 +46,10 @@ export interface Cut {
 /** A piece cut up: its outline in stretches, clockwise, and the cuts between its parts, numbered from 0. */
 export interface CutPiece {
   readonly stretches: readonly CutStretch[];
-  readonly cuts: readonly Cut[];
+  readonly cuts: readonly SlashCut[];
 }
 
-interface Stop extends OutlinePlace {
+interface SlashStop extends OutlinePlace {
   readonly end: OutlinePlace;
   readonly place: number;
   readonly slash: Slash;
@@ -62,7 +62,7 @@ interface Stop extends OutlinePlace {
  */
 export function cutUp(outline: Outline, slashes: readonly Slash[]): Result<CutPiece> {
   const lengths = outline.map((edge) => edgeLength(edge));
-  const stops: Stop[] = [];
+  const stops: SlashStop[] = [];
   for (const slash of slashes)
     for (const end of [slash.from, slash.to]) {
       const place = outline.findIndex(({ name }) => name === end.edge);
@@ -79,7 +79,7 @@ export function cutUp(outline: Outline, slashes: readonly Slash[]): Result<CutPi
     }
   const order = stops.toSorted((a, b) => a.place - b.place || a.at - b.at);
   const stretches: CutStretch[] = [];
-  const made = new Map<Slash, Cut>();
+  const made = new Map<Slash, SlashCut>();
   const open: Slash[] = [];
   let part = 0;
   for (const [place, edge] of outline.entries()) {
@@ -130,7 +130,7 @@ export const noSuchEdge = (name: string, outline: Outline) =>
 /** A crossing nearer to a slash's end than this is that end, mm; a traced line is not good to more. */
 const END = 0.01;
 
-function staysInside(outline: Outline, { p, q }: Cut): boolean {
+function staysInside(outline: Outline, { p, q }: SlashCut): boolean {
   const length = distance(p, q);
   if (length <= 2 * END || !contains(outline, between(p, q, 0.5))) return false;
   return outlineCurves(outline).every((curve) =>
@@ -161,7 +161,7 @@ function joined(chain: readonly CutStretch[], { curves }: CutStretch, i: number)
  */
 export function movesOf(
   { cuts }: CutPiece,
-  across: (cut: Cut) => RigidMove,
+  across: (cut: SlashCut) => RigidMove,
   keep: number,
 ): readonly RigidMove[] {
   const moves: RigidMove[] = [stays];

@@ -4,6 +4,7 @@ import { level, type OutlineCrossing, outlineCrossings } from '../geometry/inter
 import { outlineBounds } from '../geometry/outline.ts';
 import type { Result } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { fixedMm } from '../text/figure.ts';
 import { cutUp, movesOf, type OutlinePlace, type Slash } from './cut-up.ts';
 import { type Altered, reassembled } from './reassemble.ts';
 import { refused } from './refusal.ts';
@@ -32,7 +33,7 @@ export function lengthen(piece: Piece, { amount, at }: Lengthening): Result<Alte
     return refused(
       'level-misses-piece',
       'level',
-      `The level ${(at - top).toFixed(1)} mm below the top does not run across the piece.`,
+      `The level ${fixedMm(at - top, 1)} below the top does not run across the piece.`,
       { value: at - top, limits },
     );
   if (amount <= at - bottom || amount <= top - at)

@@ -72,17 +72,17 @@ export function mirror(piece: Piece, line: string): Result<Piece> {
   return { ok: true, value: { ...piece, ...whole, lines, marks, cut }, issues: [] };
 }
 
-type Drawn = Pick<Piece, 'notches'> & { readonly edges: readonly PieceEdge[] };
+type DrawnHalf = Pick<Piece, 'notches'> & { readonly edges: readonly PieceEdge[] };
 
 /** Makes one edge of each pair that runs on across the centre line. */
-function acrossFold(drawn: Drawn, own: readonly PieceEdge[]): Drawn {
+function acrossFold(drawn: DrawnHalf, own: readonly PieceEdge[]): DrawnHalf {
   const [first, last] = [own[0], own.at(-1)];
   if (!first || !last || own.length === 1) return drawn;
   const ended = joinedPair(drawn, last, `other ${last.name}`, last.name);
   return joinedPair(ended, `other ${first.name}`, first, first.name);
 }
 
-function joinedPair(drawn: Drawn, a: PieceEdge | string, b: PieceEdge | string, name: string): Drawn {
+function joinedPair(drawn: DrawnHalf, a: PieceEdge | string, b: PieceEdge | string, name: string): DrawnHalf {
   const named = (edge: PieceEdge | string): string => (typeof edge === 'string' ? edge : edge.name);
   const before = drawn.edges.find((edge) => edge.name === named(a));
   const after = drawn.edges.find((edge) => edge.name === named(b));

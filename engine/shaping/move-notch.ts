@@ -1,6 +1,7 @@
 import { edgeLength } from '../geometry/edge.ts';
 import type { Result } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { fixedMm } from '../text/figure.ts';
 import { noSuchEdge, type OutlinePlace } from './cut-up.ts';
 import { refused } from './refusal.ts';
 
@@ -25,7 +26,7 @@ export function moveNotch(piece: Piece, name: string, to: OutlinePlace): Result<
     return refused(
       'notch-off-edge',
       to.edge,
-      `“${to.edge}” is only ${length.toFixed(1)} mm long; the notch cannot stand ${to.at.toFixed(1)} mm along it.`,
+      `“${to.edge}” is only ${fixedMm(length, 1)} long; the notch cannot stand ${fixedMm(to.at, 1)} along it.`,
       { value: to.at, limits: { min: 0, max: length, unit: 'mm' } },
     );
   const notches = piece.notches.map((notch) => (notch.name === name ? { ...notch, ...to } : notch));

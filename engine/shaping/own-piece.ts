@@ -4,6 +4,7 @@ import { level, outlineCrossings } from '../geometry/intersect.ts';
 import { outlineBounds } from '../geometry/outline.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { fixedMm } from '../text/figure.ts';
 import { noSuchEdge } from './cut-up.ts';
 import { type Faired, faired } from './fair-edge.ts';
 import { grainAlong } from './grain.ts';
@@ -92,7 +93,7 @@ function fairedNote(edge: string, { deviation, kink }: Faired): Issue {
     kink > MEANT
       ? ` One turned by ${degrees} degrees: if that is a corner, say --corner ${degrees - 1}.`
       : '';
-  const message = `The traced kinks of “${edge}” were smoothed out; it moved by ${deviation.toFixed(2)} mm at most.${meant}`;
+  const message = `The traced kinks of “${edge}” were smoothed out; it moved by ${fixedMm(deviation, 2)} at most.${meant}`;
   return { code: 'edge-faired', severity: 'note', path: edge, message, value: deviation };
 }
 

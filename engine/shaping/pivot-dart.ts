@@ -16,6 +16,7 @@ import { cross, dot } from '../geometry/vector.ts';
 import type { Result } from '../issue.ts';
 import { SAME_LINE } from '../pattern/dart.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
+import { fixedMm } from '../text/figure.ts';
 import { blended } from './blend.ts';
 import { cutUp, movesOf, noSuchEdge, type OutlinePlace, partAt } from './cut-up.ts';
 import { type Dart, dartsOf, UNEQUAL, type UnequalDart, unequalDartsOf } from './darts.ts';
@@ -99,7 +100,7 @@ function legsDiffer({ legs, difference }: UnequalDart) {
   return refused(
     'dart-legs-differ',
     legs[0].name,
-    `“${shorter}” and “${longer}” meet like the legs of a dart, but “${shorter}” is ${difference.toFixed(1)} mm shorter; the legs of a dart may differ by ${UNEQUAL} mm. True it first: fold the dart shut, draw the edge on across its mouth, and trace the piece again.`,
+    `“${shorter}” and “${longer}” meet like the legs of a dart, but “${shorter}” is ${fixedMm(difference, 1)} shorter; the legs of a dart may differ by ${UNEQUAL} mm. True it first: fold the dart shut, draw the edge on across its mouth, and trace the piece again.`,
     { value: difference, limits: { max: UNEQUAL, unit: 'mm' } },
   );
 }

@@ -4,14 +4,15 @@ import { WALK } from '../geometry/tolerance.ts';
 import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { InsideLine, Piece } from '../pattern/piece.ts';
-import { type Cut, cutUp, movesOf, partAt } from './cut-up.ts';
+import { fixedMm } from '../text/figure.ts';
+import { cutUp, movesOf, partAt, type SlashCut } from './cut-up.ts';
 import { type Altered, reassembled } from './reassemble.ts';
 import { refused } from './refusal.ts';
 import { asTransform, type RigidMove, shifted, stays, turnedAboutPin } from './rigid-move.ts';
 import { type Slashing, slashLines } from './slash-lines.ts';
 
 /** How a piece is slashed and spread. */
-export interface Spread extends Slashing {
+export interface Spreading extends Slashing {
   /** How far it opens in all, mm: along the guide when parallel, at the other edge when hinged. */
   readonly amount: number;
   /** The length that a blended edge has to come out at, mm, by its name. */
@@ -29,7 +30,7 @@ export interface Spread extends Slashing {
  *
  * Issues: `spread-impossible`, and those of `slashLines` and `cutUp`.
  */
-export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
+export function slashAndSpread(piece: Piece, spread: Spreading): Result<Altered> {
   const slashes = slashLines(piece, spread);
   if (!slashes.ok) return slashes;
   const cut = cutUp(piece.edges, slashes.value);
@@ -40,7 +41,7 @@ export function slashAndSpread(piece: Piece, spread: Spread): Result<Altered> {
     return refused(
       'spread-impossible',
       spread.from,
-      `The slash lines are too short to be opened by ${Math.abs(opening).toFixed(1)} mm each.`,
+      `The slash lines are too short to be opened by ${fixedMm(Math.abs(opening), 1)} each.`,
       { value: opening },
     );
   const fold = piece.edges.findIndex(({ turn }) => turn === 'fold');
@@ -71,17 +72,17 @@ function hingeRemark(before: Piece, after: Piece, hinge: string): readonly Issue
   });
   const change = (is ?? 0) - (was ?? 0);
   if (Math.abs(change) <= WALK) return [];
-  const message = `Smoothed, the hinge edge “${hinge}” is ${Math.abs(change).toFixed(2)} mm ${change < 0 ? 'shorter' : 'longer'} than before; more slash lines keep it truer.`;
+  const message = `Smoothed, the hinge edge “${hinge}” is ${fixedMm(Math.abs(change), 2)} ${change < 0 ? 'shorter' : 'longer'} than before; more slash lines keep it truer.`;
   const limits = { min: -WALK, max: WALK, unit: 'mm' };
   return [{ code: 'hinge-edge-changed', severity: 'warning', path: hinge, message, value: change, limits }];
 }
 
 /** What each cut does to the part beyond it; nothing when a slash line is too short to open so far. */
 function acrossCuts(
-  cuts: readonly Cut[],
+  cuts: readonly SlashCut[],
   opening: number,
   hinge: string | undefined,
-): ((cut: Cut) => RigidMove) | undefined {
+): ((cut: SlashCut) => RigidMove) | undefined {
   if (hinge === undefined) {
     const guide = guideOf(cuts);
     return ({ p, q }) => {
@@ -99,7 +100,7 @@ function acrossCuts(
 }
 
 /** Strips that stand upright part sideways, strips that lie part upwards and down. */
-function guideOf(cuts: readonly Cut[]): Vector {
+function guideOf(cuts: readonly SlashCut[]): Vector {
   const [across, down] = cuts.reduce(
     ([x, y], { p, q }) => [x + Math.abs(q.x - p.x), y + Math.abs(q.y - p.y)],
     [0, 0],
@@ -108,7 +109,7 @@ function guideOf(cuts: readonly Cut[]): Vector {
 }
 
 /** Where a slash was: the middle of the gap it left; lines of an earlier spread keep their numbers. */
-function gapLine({ p, q, parent, child }: Cut, moves: readonly RigidMove[], number: number): InsideLine {
+function gapLine({ p, q, parent, child }: SlashCut, moves: readonly RigidMove[], number: number): InsideLine {
   const [one, other] = [asTransform(moves[parent] ?? stays), asTransform(moves[child] ?? stays)];
   return {
     name: `slash line ${number}`,

@@ -23,7 +23,7 @@ const MOST_LINES = 60;
 const NARROWEST = 2;
 
 /** A part of an edge, from and to so many mm from its start. */
-interface Run {
+interface EdgeRun {
   readonly from: number;
   readonly to: number;
 }
@@ -71,7 +71,7 @@ export function slashLines(piece: Piece, slashing: Slashing): Result<readonly Sl
   return { ok: true, value, issues: [] };
 }
 
-type Runs = readonly [Run, Run];
+type Runs = readonly [EdgeRun, EdgeRun];
 
 const wholeRuns = (first: PieceEdge, second: PieceEdge): Result<Runs> => ({
   ok: true,
@@ -79,7 +79,7 @@ const wholeRuns = (first: PieceEdge, second: PieceEdge): Result<Runs> => ({
   issues: [],
 });
 
-const wholeOf = (edge: PieceEdge): Run => ({ from: 0, to: edgeLength(edge) });
+const wholeOf = (edge: PieceEdge): EdgeRun => ({ from: 0, to: edgeLength(edge) });
 
 function runsBetween(
   piece: Piece,
@@ -99,7 +99,7 @@ function runsBetween(
       `No notch called “${missing.slice(0, 60)}” is on “${first.name}” or “${second.name}”. Notches there are: ${known}.`,
     );
   }
-  const [a, b] = [first, second].map((edge): Run | undefined => {
+  const [a, b] = [first, second].map((edge): EdgeRun | undefined => {
     const [one, other] = on(edge);
     if (one === undefined || other === undefined || one === other) return undefined;
     return { from: Math.min(one, other), to: Math.max(one, other) };
@@ -118,7 +118,7 @@ function runsBetween(
 }
 
 /** The part of the other edge at the same shares: outlines run against each other across a piece. */
-function acrossFrom(run: Run, own: PieceEdge, other: PieceEdge): Run {
+function acrossFrom(run: EdgeRun, own: PieceEdge, other: PieceEdge): EdgeRun {
   const [whole, length] = [edgeLength(own), edgeLength(other)];
   return { from: length * (1 - run.to / whole), to: length * (1 - run.from / whole) };
 }

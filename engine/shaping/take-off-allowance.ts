@@ -19,6 +19,7 @@ import { COINCIDENCE, PARALLEL, WALK } from '../geometry/tolerance.ts';
 import { scaled } from '../geometry/vector.ts';
 import type { Result } from '../issue.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
+import { fixedMm } from '../text/figure.ts';
 import { levelLine } from './reassemble.ts';
 import { refused } from './refusal.ts';
 
@@ -162,7 +163,7 @@ const tooWide = (edge: PieceEdge | undefined) =>
   refused(
     'allowance-too-wide',
     edge?.name ?? 'outline',
-    `The outline cannot lose ${(edge?.allowance ?? 0).toFixed(1)} mm at “${edge?.name}”: nothing would be left of it there. Is it the cutting line, and the allowance right?`,
+    `The outline cannot lose ${fixedMm(edge?.allowance ?? 0, 1)} at “${edge?.name}”: nothing would be left of it there. Is it the cutting line, and the allowance right?`,
     { value: edge?.allowance ?? 0 },
   );
 

@@ -1,3 +1,4 @@
+import { fixed, plainFigure, significant } from './figure.ts';
 import { millimetres, type Unit } from './units.ts';
 
 /** Parts of an inch on a ruler: as fine as a length is said that decides a notch or an allowance, and one that does not. */
@@ -49,21 +50,11 @@ export function inUnit(value: number, unit: string): string {
   return `${unit === 'in' && !decimal ? inches(value, SIXTEENTHS) : plainFigure(value, 2)} ${unit}`;
 }
 
-/** A number with so many decimals, and no minus before a zero. */
-export const fixed = (value: number, decimals: number): string =>
-  value.toFixed(decimals).replace(/^-(?=[0.]*$)/, '');
-
-/** A number with at most so many decimals, halves up, and no minus before a zero; what is too large for any stays as it is. */
-export function plainFigure(value: number, decimals: number): string {
-  const parts = Math.round(value * 10 ** decimals);
-  return String(Number.isSafeInteger(parts) ? parts / 10 ** decimals + 0 : value);
-}
-
 /** Digits behind the point beyond which an inch is nothing to a dressmaker. */
 const FINEST = 4;
 
 function inches(value: number, parts: number): string {
-  if (Math.abs(value) < LEAST) return plainFigure(Number(value.toPrecision(2)), FINEST);
+  if (Math.abs(value) < LEAST) return plainFigure(significant(value, 2), FINEST);
   return Number.isSafeInteger(Math.round(value * parts)) ? fraction(value, parts) : String(value);
 }
 

@@ -1,3 +1,4 @@
+import { rounded, significant } from './figure.ts';
 import { lengthFigure, partsFor } from './length.ts';
 import { millimetres, type Unit } from './units.ts';
 
@@ -30,25 +31,26 @@ export function withLengthsIn(sentence: string, unit: Unit): string {
   const write = writerFor(lengthsOf(sentence), unit);
   return sentence
     .replace(lengths, (...match) => {
-      const { between = '', low, and = '', first, to = '', last, gap } = match.at(-1) as Found;
+      const { between = '', low, and = '', first, to = '', last, gap } = match.at(-1) as FoundLength;
       const begins = low ?? first;
       const beginning = begins === undefined ? '' : `${between}${write(Number(begins))}${and}${to}`;
       return `${beginning}${write(Number(last))}${gap}${unit}`;
     })
     .replace(
       areas,
-      (_, area: string) => `${rounded(Number(area) / millimetres[unit] ** 2)} square ${plural[unit]}`,
+      (_, area: string) => `${significant(Number(area) / millimetres[unit] ** 2, 3)} square ${plural[unit]}`,
     )
-    .replace(rates, (_, rate: string) => `${rounded(Number(rate) * millimetres[unit])} per ${one[unit]}`)
+    .replace(
+      rates,
+      (_, rate: string) => `${significant(Number(rate) * millimetres[unit], 3)} per ${one[unit]}`,
+    )
     .replace(/\beach mm\b/g, `each ${one[unit]}`);
 }
 
-type Found = Readonly<Record<'last' | 'gap', string>> &
+type FoundLength = Readonly<Record<'last' | 'gap', string>> &
   Readonly<Partial<Record<'between' | 'low' | 'and' | 'first' | 'to', string>>>;
 
 const plural: Readonly<Record<Unit, string>> = { mm: 'mm', cm: 'cm', in: 'inches' };
-
-const rounded = (value: number): string => `${Number(value.toPrecision(3))}`;
 
 /** All lengths of a sentence, mm, each once. */
 function lengthsOf(sentence: string): readonly number[] {
@@ -60,7 +62,7 @@ function lengthsOf(sentence: string): readonly number[] {
 
 /** How the lengths of one sentence are written, so that different ones do not read alike. */
 function writerFor(found: readonly number[], unit: Unit): (mm: number) => string {
-  const decimals = (places: number) => (mm: number) => `${Number((mm / millimetres[unit]).toFixed(places))}`;
+  const decimals = (places: number) => (mm: number) => `${rounded(mm / millimetres[unit], places)}`;
   const ways = [(mm: number) => lengthFigure(mm, unit, partsFor(mm)), ...finer.map(decimals)];
   const apart = (write: (mm: number) => string): boolean => new Set(found.map(write)).size === found.length;
   return ways.find(apart) ?? decimals(finer.at(-1) ?? 0);

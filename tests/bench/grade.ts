@@ -1,5 +1,5 @@
-import type { Evaluation } from '../../engine/evaluate.ts';
-import { draftSize, gradeOf } from '../../engine/grading/grade.ts';
+import { draftSizes } from '../../engine/grading/draft-sizes.ts';
+import { gradeOf } from '../../engine/grading/grade.ts';
 import { nestFiles } from '../../engine/grading/nest/nest-papers.ts';
 import { chartOf, draftOf, shippedChart } from '../engine/grading/charts.ts';
 import { figures, table } from './timing.ts';
@@ -11,10 +11,7 @@ export function benchGrade(rounds = 5): string {
     const start = performance.now();
     const chart = chartOf(shippedChart('workshop-stock.yaml'), dress);
     const read = performance.now();
-    const made = chart.rows.flatMap((row): readonly Evaluation[] => {
-      const size = draftSize(dress, row, {});
-      return size.ok ? [size.value] : [];
-    });
+    const made = [...draftSizes(dress, chart, {})].flatMap((size) => (size.ok ? [size.value] : []));
     const drafted = performance.now();
     const grade = gradeOf(dress, chart, made);
     const graded = performance.now();

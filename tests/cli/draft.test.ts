@@ -85,11 +85,24 @@ describe('draft', () => {
     expect(table).toMatch(/issues +/);
   });
 
-  test('writes the report that walk prints, and prints it when JSON is asked for', async () => {
+  test('writes the report that walk prints, and prints it with the cut list when JSON is asked for', async () => {
     const drafted = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--json']);
     const walked = await bodkin(['walk', 'bib', '--body', body, '--json']);
-    expect(drafted.out).toBe(walked.out);
+    const { cutList, materials, ...report } = JSON.parse(drafted.out);
+    expect(report).toEqual(JSON.parse(walked.out));
+    expect(cutList).toHaveLength(2);
+    expect(materials.cloths[0].widths[0]).toMatchObject({ width: 900, laid: 'folded', needed: null });
     expect(await readFile(join(out, 'report.json'), 'utf8')).toBe(walked.out);
+  });
+
+  test('prints the cut list, and below which length no lay of the cloth goes, in the reader’s unit', async () => {
+    const { out: said } = await bodkin(['draft', 'bib', '--body', body, '--out', out]);
+    expect(said).toMatch(
+      /to cut +self +lining\n1 centre front +1 on the fold +1 on the fold\n2 side front +2, a pair/,
+    );
+    expect(said).toMatch(/no lay under +90 cm +115 cm +140 cm +150 cm\nself +0\.\d\d m/);
+    const { out: inches } = await bodkin(['draft', 'bib', '--body', body, '--out', out, '--units', 'in']);
+    expect(inches).toMatch(/no lay under +36 in +45 in +54 in +60 in\nself +0\.\d\d yd/);
   });
 
   test('prints the date it is given on every drawing, and the construction log when asked', async () => {

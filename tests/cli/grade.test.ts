@@ -1,25 +1,15 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { tableIn } from '../../cli/table-file.ts';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { bodkin } from './session.ts';
-
-let folder = '';
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
-});
-afterAll(() => rm(folder, { recursive: true }));
+import { temporaryFolder } from './temporary-folder.ts';
 
 const garments = [skirt as Draft];
 
-const file = async (name: string, text: string): Promise<string> => {
-  const path = join(folder, name);
-  await writeFile(path, text);
-  return path;
-};
+const { at, file } = temporaryFolder();
 
 const chart = `# invented
 size,units,bustGirth,waistGirth,hipGirth,backNeckPointToWaist,skirtLength
@@ -33,7 +23,7 @@ const grade = (...words: string[]) => bodkin(['grade', 'skirt', ...words], { gar
 
 describe('bodkin grade', () => {
   it('writes nests, the grade rule table and the grade as data, and says that sizes are true and steps even', async () => {
-    const out = join(folder, 'out');
+    const out = at('out');
     const { code, out: said, err } = await grade('--sizes', await file('chart.csv', chart), '--out', out);
     expect(code).toBe(0);
     expect(said).toContain('skirt in 4 sizes of chart: all true, even');
@@ -50,8 +40,24 @@ describe('bodkin grade', () => {
     ]);
   });
 
+  it('shows chosen sizes alone, on the line to cut on, and cuts them into tiles', async () => {
+    const out = at('chosen');
+    const sizes = await file('chart.csv', chart);
+    const words = ['--only', '40,44', '--lines', 'cutting', '--tiles', 'a4', '--out', out];
+    const { code } = await grade('--sizes', sizes, ...words);
+    expect(code).toBe(0);
+    const svg = await readFile(join(out, 'nest-2-skirt-side-front.svg'), 'utf8');
+    expect([...svg.matchAll(/data-size="(\d+)" d="M[^"]*Z"/g)].map(([, size]) => size)).toEqual(['40', '44']);
+    expect((await readFile(join(out, 'nest-tiles.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
+    const rows = tableIn('grade.csv', await readFile(join(out, 'grade.csv'), 'utf8'));
+    expect(Object.keys(rows[0] ?? {})).toContain('38 to 40');
+    expect((await grade('--sizes', sizes, '--only', '41')).err).toContain('is no size of this chart');
+    expect((await grade('--sizes', sizes, '--tiles', 'a7')).err).toContain('no paper called “a7”');
+    expect((await grade('--sizes', sizes, '--lines', 'sewing')).code).toBe(2);
+  });
+
   it('tells in the table what each size adds to the one before', async () => {
-    const out = join(folder, 'table');
+    const out = at('table');
     await grade('--sizes', await file('chart.csv', chart), '--out', out);
     const rows = tableIn('grade.csv', await readFile(join(out, 'grade.csv'), 'utf8'));
     const waists = rows.filter(({ name, quantity }) => name === 'waist' && quantity === 'length');
@@ -88,7 +94,7 @@ base: {size: "40", bustGirth: 92, waistGirth: 74, hipGirth: 99, backNeckPointToW
 steps: {bustGirth: 4, waistGirth: 4, hipGirth: 4}
 cups: [B, D]
 `;
-    const out = join(folder, 'cups');
+    const out = at('cups');
     const { code, out: said } = await grade('--sizes', await file('stock.yaml', text), '--out', out);
     expect(code).toBe(0);
     expect(said).toContain('skirt in 5 sizes of stock');
@@ -141,7 +147,7 @@ cups: [B, D]
 
   it('is refused for a chart, a place or a garment that is not there', async () => {
     const sizes = await file('chart.csv', chart);
-    expect((await grade('--sizes', join(folder, 'none.csv'))).err).toContain('Cannot read');
+    expect((await grade('--sizes', at('none.csv'))).err).toContain('Cannot read');
     expect((await grade('--sizes', sizes, '--align', 'hips')).err).toContain('Do you mean “hip”?');
     expect((await bodkin(['grade', 'skrt', '--sizes', sizes], { garments })).err).toContain(
       'Did you mean “skirt”?',

@@ -56,7 +56,8 @@ describe('the page on grading', () => {
   it('names the charts that ship, options that there are, and links to what is there', async () => {
     const charts = readdirSync(join(root, 'measurements/charts'));
     expect(charts.length).toBeGreaterThan(3);
-    const { out: help } = await bodkin(['grade', '--help']);
+    const helps = [await bodkin(['grade', '--help']), await bodkin(['lay', '--help'])];
+    const help = helps.map(({ out }) => out).join('\n');
     const named = new Set([...page.matchAll(/(?<![\w-])--[a-z][a-z-]+/g)].map(([option]) => option));
     expect([...named].filter((option) => !help.includes(`${option} `))).toEqual([]);
     for (const [, link = ''] of page.matchAll(/\]\(([^)#\s]+)/g))

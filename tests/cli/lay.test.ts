@@ -2,7 +2,10 @@ import { mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { lengthToBuy } from '../../cli/length-to-buy.ts';
+import { garments } from '../../drafts/garments.ts';
+import { skirt } from '../../drafts/skirt/skirt.ts';
+import type { Draft } from '../../engine/pattern/draft.ts';
+import { lengthToBuy } from '../../engine/text/length-to-buy.ts';
 import { instanceFile } from '../engine/lay/instances.ts';
 import { bodkin } from './session.ts';
 
@@ -55,9 +58,17 @@ describe('lay of a garment', () => {
     );
     expect(err).toContain('wrote lay-self.svg');
     expect(code).toBe(0);
-    expect(out).toMatch(/self +900.0 +folded +\d+ +[\d.]+ +[\d.]+ % +[\d.]+ m/);
+    expect(out).toMatch(/self +900.0 +folded +\d+ +[\d.]+ +[\d.]+ +[\d.]+ % +[\d.]+ m/);
+    expect(out).toMatch(/to cut +self +lining\n/);
     expect((await readdir(folder)).toSorted()).toContain('lay.pdf');
     expect(await readFile(join(folder, 'lay-self.svg'), 'utf8')).toContain('Drawn at 1:10');
+  });
+
+  test('says at which seams stripes meet', async () => {
+    const words = ['lay', 'skirt', '--body', body, '--width', '1400', '--rounds', '20', '--stripe', '60'];
+    const { code, out } = await bodkin(words, { garments });
+    expect(code).toBe(0);
+    expect(out).toMatch(/stripes meet at: skirt, side; skirt, front princess; skirt, back princess/);
   });
 
   test.each([
@@ -73,6 +84,53 @@ describe('lay of a garment', () => {
     expect(err).toContain(said);
     expect(code).toBe(2);
     expect(out).toBe('');
+  });
+});
+
+describe('lay --sizes', () => {
+  const chart = `size,units,bustGirth,waistGirth,hipGirth,backNeckPointToWaist,skirtLength
+38,cm,88,70,95,40,300
+40,cm,92,74,99,40,300
+42,cm,96,78,103,40,300
+`;
+  const lay = async (...words: string[]) => {
+    const folder = await mkdtemp(join(tmpdir(), 'lay-'));
+    const sizes = join(folder, 'chart.csv');
+    await writeFile(sizes, chart);
+    const fixed = ['--width', '1400', '--rounds', '30'];
+    return bodkin(['lay', 'skirt', '--sizes', sizes, ...fixed, ...words], { garments: [skirt as Draft] });
+  };
+
+  test('lays several sizes together, each piece with its size, and proves the plan', async () => {
+    const out = join(await mkdtemp(join(tmpdir(), 'lay-')), 'lays');
+    const { code, out: said, err } = await lay('--only', '38, 42,42', '--out', out);
+    expect(err).toContain('wrote lay-self.svg');
+    expect(code).toBe(0);
+    expect(said).toContain('skirt for sizes 38, 42 (2 times): no overlaps, every piece there (proven)');
+    const svg = await readFile(join(out, 'lay-self.svg'), 'utf8');
+    const copies = (piece: string) => svg.split(`class="outline" data-piece="${piece}"`).length - 1;
+    expect(copies('skirt side front, 38')).toBe(1);
+    expect(copies('skirt side front, 42')).toBe(2);
+    expect(copies('skirt side front, 40')).toBe(0);
+    expect(svg).toMatch(/>2 skirt side front, 42</);
+  });
+
+  test('lays every size of the run where none is chosen', async () => {
+    const { code, out } = await lay('--json');
+    expect(code).toBe(0);
+    const [{ pieces }] = JSON.parse(out).lays;
+    expect(new Set(pieces.map(({ piece }: { piece: string }) => piece.split(', ')[1]))).toEqual(
+      new Set(['38', '40', '42']),
+    );
+  });
+
+  test('refuses a size that the chart has not, both a body and sizes, and a choice without a chart', async () => {
+    const unknown = await lay('--only', '38,44');
+    expect(unknown.code).toBe(2);
+    expect(unknown.err).toContain('“44” is no size of this chart');
+    expect((await lay('--body', body)).code).toBe(2);
+    const alone = await bodkin(['lay', 'bib', '--body', body, '--width', '900', '--only', '38']);
+    expect(alone.err).toContain('with --sizes FILE');
   });
 });
 

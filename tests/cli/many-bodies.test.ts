@@ -1,26 +1,16 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { drafted, pieceOf } from '../drafts/drafted.ts';
 import { bodkin } from './session.ts';
-
-let folder = '';
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
-});
-afterAll(() => rm(folder, { recursive: true }));
+import { temporaryFolder } from './temporary-folder.ts';
 
 const garments = [skirt as Draft];
 
-const file = async (name: string, text: string): Promise<string> => {
-  const path = join(folder, name);
-  await writeFile(path, text);
-  return path;
-};
+const { at, file } = temporaryFolder();
 
 const table = `# invented
 name,units,age,bustGirth,waistGirth,hipGirth,backNeckPointToWaist,stature
@@ -109,13 +99,13 @@ describe('draft --bodies', () => {
   const draft = (...words: string[]) => bodkin(['draft', 'skirt', ...words], { garments });
 
   it('writes a folder for each body, as for that body alone', async () => {
-    const out = join(folder, 'many');
+    const out = at('many');
     const { code, out: said, err } = await draft('--bodies', await file('bodies.csv', table), '--out', out);
     expect(code).toBe(0);
     expect(said).toMatch(/^prompter +prompter +yes +/m);
     expect(err).toContain(`wrote 2 folders into ${out}`);
     expect((await readdir(out)).sort()).toEqual(['prompter', 'scene-painter-tall']);
-    const alone = join(folder, 'alone');
+    const alone = at('alone');
     const one = await file('prompter.json', JSON.stringify({ ...body, name: 'prompter', age: 34 }));
     await draft('--body', one, '--out', alone);
     for (const name of await readdir(alone))
@@ -133,7 +123,7 @@ describe('draft --bodies', () => {
       { ...body, id: 'bad', waistGirth: 9000 },
     ];
     const path = await file('odd.ndjson', bodies.map((one) => `${JSON.stringify(one)}\n`).join(''));
-    const out = join(folder, 'odd');
+    const out = at('odd');
     const { code, out: said, err } = await draft('--bodies', path, '--out', out, '--json');
     expect(code).toBe(2);
     expect((await readdir(out)).sort()).toEqual(['Lady', 'body', 'lady-2', 'up']);
@@ -149,15 +139,13 @@ describe('draft --bodies', () => {
   });
 
   it('wants one body or many, and neither both nor none', async () => {
-    const out = join(folder, 'none');
+    const out = at('none');
     const path = await file('bodies.csv', table);
     expect((await draft('--out', out)).err).toContain('--body FILE, or --bodies FILE');
     expect((await draft('--out', out, '--bodies', path, '--body', path)).code).toBe(2);
     expect((await draft('--out', out, '--bodies', await file('empty.csv', ''))).err).toContain(
       'no measurements',
     );
-    expect((await draft('--out', out, '--bodies', join(folder, 'not-there.csv'))).err).toContain(
-      'Cannot read',
-    );
+    expect((await draft('--out', out, '--bodies', at('not-there.csv'))).err).toContain('Cannot read');
   });
 });

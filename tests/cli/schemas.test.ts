@@ -136,6 +136,30 @@ describe('what every command prints is as its schema says', () => {
     for (const line of walked.out.trim().split('\n')) expect(await faults('walk-line', line)).toEqual([]);
   });
 
+  test('of orders sent, answered and collected, and of each answer', async () => {
+    const rows = [
+      { id: 'a', garment: 'skirt', body: measurements, write: ['report'] },
+      { id: 'b', garment: 'skirt', body: {} },
+      { id: '../c', garment: 'skirt', body: measurements },
+    ];
+    const lines = rows.map((row) => JSON.stringify(row));
+    await writeFile(file('orders.ndjson'), lines.join('\n'));
+    for (const line of lines) expect(await faults('order', line)).toEqual([]);
+    expect(await faults('order', '{"id":"a","garment":"skirt"}')).not.toEqual([]);
+    const sent = await asked(['send', file('orders.ndjson'), '--store', file('store')]);
+    expect(JSON.parse(sent.out)).toMatchObject({ orders: 2, refused: 1 });
+    expect(await faults('send', sent.out)).toEqual([]);
+    expect(await faults('work', (await asked(['work', '--store', file('store')])).out)).toEqual([]);
+    const collected = await asked(['collect', '--store', file('store'), '--out', file('collected')]);
+    expect(JSON.parse(collected.out)).toMatchObject({ allTrue: 1, notDrafted: 1, refused: 1 });
+    expect(await faults('collect', collected.out)).toEqual([]);
+    const results = await readFile(join(file('collected'), 'results.ndjson'), 'utf8');
+    for (const line of results.trim().split('\n')) expect(await faults('order-result', line)).toEqual([]);
+    const { out: answers } = await asked(['work', file('orders.ndjson')]);
+    expect(answers.trim().split('\n')).toHaveLength(3);
+    for (const line of answers.trim().split('\n')) expect(await faults('order-answer', line)).toEqual([]);
+  });
+
   test('of many bodies, line by line', async () => {
     const rows = [measurements, { ...measurements, hipGirth: 'wide' }, [], 3, { id: 'a' }];
     await writeFile(file('many.ndjson'), `${rows.map((row) => JSON.stringify(row)).join('\n')}\nnothing\n`);

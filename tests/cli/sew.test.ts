@@ -36,6 +36,23 @@ describe('sew', () => {
     const page = await readFile(join(out, 'sewing.html'), 'utf8');
     expect(page).toContain('Sewing the bodice for prompter');
     expect(page).toContain('4 May');
+    expect(page).toContain('Cloth to buy');
+    expect(page).toMatch(/Thread<\/td><td>\d+ m</);
+  });
+
+  test('prints the cut list and what to buy, and gives both as data', async () => {
+    const { out: said } = await bodkin(['sew', 'bodice', '--body', body, '--out', out], { garments });
+    expect(said).toMatch(/to cut +self +lining\n/);
+    expect(said).toMatch(/cloth +90 cm +115 cm +140 cm +150 cm\nself +\d\.\d m/);
+    expect(said).toMatch(/drawstring +0\.\d m/);
+    expect(said).toMatch(/\nthread +\d+ m/);
+    const { out: data } = await bodkin(['sew', 'bodice', '--body', body, '--out', out, '--json'], {
+      garments,
+    });
+    const { cutList, materials } = JSON.parse(data);
+    expect(cutList[0].cut[0]).toEqual({ cloth: 'self', count: 1, onFold: true, pair: false });
+    for (const { least, needed } of materials.cloths[0].widths) expect(needed).toBeGreaterThan(least);
+    expect(materials.thread.map(({ stitch }: { stitch: string }) => stitch)).toContain('301');
   });
 
   test('takes styling from the command line', async () => {

@@ -11,13 +11,13 @@ import { liningChoices } from '../../drafts/lining/choices.ts';
 import { liningRules } from '../../drafts/lining/rules.ts';
 import { openingChoices } from '../../drafts/opening/choices.ts';
 import { openingRules } from '../../drafts/opening/rules.ts';
-import { workroomRules } from '../../drafts/sewing-words.ts';
 import { skirtRules } from '../../drafts/skirt/rules.ts';
 import { skirt } from '../../drafts/skirt/skirt.ts';
 import { sleeveChoices } from '../../drafts/sleeve/choices.ts';
 import { sleeveRules } from '../../drafts/sleeve/rules.ts';
 import { trialChoices } from '../../drafts/trial/choices.ts';
 import { trialRules } from '../../drafts/trial/rules.ts';
+import { workroomRules } from '../../drafts/workroom-rules.ts';
 import {
   fittedLevels,
   mostAtSeam,

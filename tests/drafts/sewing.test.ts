@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { garments } from '../../drafts/garments.ts';
-import { workroomRules } from '../../drafts/sewing-words.ts';
+import { workroomRules } from '../../drafts/workroom-rules.ts';
 import { tapeFor } from '../../engine/checks/tape.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';

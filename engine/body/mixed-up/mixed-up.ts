@@ -1,12 +1,14 @@
 import type { Issue } from '../../issue.ts';
+import { rounded } from '../../text/figure.ts';
 import { inUnit } from '../../text/length.ts';
+import { listed } from '../../text/listed.ts';
 import { millimetres, type Unit, unitWords } from '../../text/units.ts';
-import type { MeasurementName } from '../body.ts';
-import { essentialNames, listed } from '../found.ts';
+import type { MeasurementName, Sizes } from '../body.ts';
+import { essentialNames } from '../found.ts';
+import { measurementWords } from '../measurement-words.ts';
 import type { Mistake } from '../mistaken.ts';
-import { measurementWords } from '../words.ts';
 import { type OtherReading, otherReadings } from './other-readings.ts';
-import { type Sizes, standingOf } from './standing.ts';
+import { standingOf } from './standing.ts';
 
 /**
  * So many standard deviations off, numbers are doubted, if another reading of them lies within so many. Of digits that
@@ -57,7 +59,7 @@ function issueOf({ kind, meant, unit }: OtherReading, sizes: Sizes, units: Unit)
       : kind === 'other unit' && unit
         ? `The ${written} looks like ${unitWords[unit]}`
         : `The ${written} looks as if two digits had changed places`;
-  const write = [...meant].map(([name, mm]) => `${name}: ${Number((mm / millimetres[units]).toFixed(2))}`);
+  const write = [...meant].map(([name, mm]) => `${name}: ${rounded(mm / millimetres[units], 2)}`);
   return {
     code: codes[kind],
     severity: 'error',

@@ -1,6 +1,6 @@
+import { rounded } from '../../text/figure.ts';
 import { millimetres, type Unit, unitNames } from '../../text/units.ts';
-import { type MeasurementName, measurementNames } from '../body.ts';
-import type { Sizes } from './standing.ts';
+import { type MeasurementName, measurementNames, type Sizes } from '../body.ts';
 
 /** What else some numbers may have been meant to say. Lengths in mm. */
 export interface OtherReading {
@@ -75,7 +75,7 @@ export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[
 
 /** A number with each two neighbouring digits exchanged, written with one decimal at most; its length is kept. */
 export function withDigitsExchanged(number: number): readonly number[] {
-  const text = String(Number(number.toFixed(1)));
+  const text = String(rounded(number, 1));
   if (!/^\d+(?:\.\d)?$/.test(text)) return [];
   const places = [...text].flatMap((sign, place) => (sign === '.' ? [] : [place]));
   const others = places.slice(1).map((place, i) => {

@@ -1,15 +1,12 @@
 import { inverse, Matrix } from 'ml-matrix';
 import { factor, solveLower, triangle } from '../../numeric/cholesky.ts';
-import type { MeasurementName } from '../body.ts';
+import type { MeasurementName, Sizes } from '../body.ts';
 import { expectedBustPointWidth } from '../bust.ts';
-import type { Joint } from '../population/joint.ts';
+import type { JointDistribution } from '../population/joint.ts';
 import { type Near, womenLike } from '../population/women.ts';
 import { usualError } from '../reconcile/usual-error.ts';
 import { underBustForBust } from '../size-table.ts';
 import { statisticsOf } from '../survey.ts';
-
-/** Lengths, mm. */
-export type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 
 /** How far some measurements together are from what all the others of a woman make of them. */
 export interface Standing {
@@ -59,9 +56,9 @@ export function standingOf(sizes: Sizes): Standing {
 const MOST_KINDS = 1000;
 
 /** Women about so large, each kind found once: for nearly every body it would be the slowest part of reading it. */
-const found = new Map<string, Joint>();
+const found = new Map<string, JointDistribution>();
 
-function womenNear(near: Near): Joint {
+function womenNear(near: Near): JointDistribution {
   const kind = `${near.bustGirth} ${near.underBustGirth} ${near.bustPointWidth} ${near.neckBaseGirth}`;
   const women = found.get(kind) ?? womenLike(near);
   if (found.size >= MOST_KINDS) found.clear();

@@ -2,7 +2,7 @@ import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import type { MeasurementName } from '../body.ts';
 
 /** What is known of several measurements together: a multivariate normal distribution, mm. */
-export interface Joint {
+export interface JointDistribution {
   readonly names: readonly MeasurementName[];
   readonly mean: readonly number[];
   /** Variances and covariances, mm squared, in the order of the names. */
@@ -22,7 +22,11 @@ export type Readings = ReadonlyMap<MeasurementName, Reading>;
  * of the readings added to their variances (T. W. Anderson, An Introduction to Multivariate Statistical Analysis, 1958,
  * theorem 2.5.1).
  */
-export function conditioned(joint: Joint, readings: Readings, names: readonly MeasurementName[]): Joint {
+export function conditioned(
+  joint: JointDistribution,
+  readings: Readings,
+  names: readonly MeasurementName[],
+): JointDistribution {
   const place = (name: MeasurementName): number => joint.names.indexOf(name);
   const between = (a: MeasurementName, b: MeasurementName): number =>
     joint.covariance[place(a)]?.[place(b)] ?? 0;

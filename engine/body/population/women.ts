@@ -8,7 +8,7 @@ import { backNeckRise } from '../neck.ts';
 import { underBustForBust, upperChestForBust, upperChestForUnderBust } from '../size-table.ts';
 import { correlationOf, type SurveyDimension, statisticsOf } from '../survey.ts';
 import { overElbow, relaxedArm } from '../survey-knowledge.ts';
-import type { Joint } from './joint.ts';
+import type { JointDistribution } from './joint.ts';
 
 /** The measurements that women are known by together: all but the slope, which no length says. */
 type Length = Exclude<MeasurementName, 'shoulderSlope'>;
@@ -66,7 +66,7 @@ export type Near = Readonly<
  * correlations, and the proportions by which a missing measurement is estimated, each with what it leaves open. What
  * an estimate says nothing about (how far a waist lies from three quarters of another, say) is judged.
  */
-export function womenLike(near: Near): Joint {
+export function womenLike(near: Near): JointDistribution {
   const bustGirth = dimension('bustGirth');
   const hipGirth = dimension('hipGirth');
   const stature = dimension('stature');

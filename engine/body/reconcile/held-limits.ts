@@ -1,10 +1,8 @@
 import { COINCIDENCE } from '../../geometry/tolerance.ts';
-import type { Body, MeasurementName } from '../body.ts';
+import type { Body, MeasurementName, Sizes } from '../body.ts';
 import { expectedDartLeg, frontHang, greatestBustDart, leastBustDart, underarmAboveBust } from '../bust.ts';
 import { bustLevelShares, shares } from '../contradictions.ts';
 import { backNeckRise } from '../neck.ts';
-
-export type Sizes = Readonly<Partial<Record<MeasurementName, number>>>;
 
 /** What must hold between measurements: the sum of each times its factor is not below a number, mm. */
 export interface HeldLimit {

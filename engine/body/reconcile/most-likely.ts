@@ -3,14 +3,14 @@ import { COINCIDENCE } from '../../geometry/tolerance.ts';
 import { factor, triangle } from '../../numeric/cholesky.ts';
 import { type LinearRows, QuadraticProgram } from '../../numeric/quadratic-program.ts';
 import type { MeasurementName } from '../body.ts';
-import { conditioned, type Joint, type Readings } from '../population/joint.ts';
+import { conditioned, type JointDistribution, type Readings } from '../population/joint.ts';
 import type { HeldLimit } from './held-limits.ts';
 
 /** What was read off the tape, what is known of such women, and what must hold; lengths in mm. */
 export interface Question {
   readonly readings: Readings;
   /** Nothing where the survey met nobody like her: then the readings alone are weighed. */
-  readonly women: Joint | undefined;
+  readonly women: JointDistribution | undefined;
   readonly limits: readonly HeldLimit[];
   /** A moved measurement is rounded to this; the limits are kept so much further off, mm. */
   readonly step: number;

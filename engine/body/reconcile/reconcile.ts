@@ -1,6 +1,6 @@
-import type { Body, MeasurementName } from '../body.ts';
-import type { Joint, Reading, Readings } from '../population/joint.ts';
-import { brokenLimits, type HeldLimit, heldLimits, type Sizes } from './held-limits.ts';
+import type { Body, MeasurementName, Sizes } from '../body.ts';
+import type { JointDistribution, Reading, Readings } from '../population/joint.ts';
+import { brokenLimits, type HeldLimit, heldLimits } from './held-limits.ts';
 import { mostLikely, type Question } from './most-likely.ts';
 import { usualError } from './usual-error.ts';
 
@@ -30,11 +30,11 @@ export type Reconciled =
   | { readonly kind: 'sure of too much'; readonly between: readonly MeasurementName[] };
 
 /** What a set of measurements is reconciled by. Lengths in mm. */
-export interface Written {
+export interface ToReconcile {
   readonly taken: Sizes;
   readonly size: Body['size'];
   readonly sure: readonly MeasurementName[];
-  readonly women: Joint | undefined;
+  readonly women: JointDistribution | undefined;
   /** To what a moved measurement is rounded. */
   readonly step: number;
 }
@@ -63,7 +63,7 @@ const mostBlunders = 2;
  * hold moves, and nothing that is sure; what contradicts nothing comes back as it was. Where one reading alone explains
  * the contradiction much better than many small errors, it is named as misread and moves by itself.
  */
-export function reconciled({ taken, size, sure, women, step }: Written): Reconciled {
+export function reconciled({ taken, size, sure, women, step }: ToReconcile): Reconciled {
   const limits = heldLimits(taken, size);
   const broken = brokenLimits(limits, taken);
   if (broken.length === 0) return { kind: 'consistent' };

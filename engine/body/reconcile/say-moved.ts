@@ -1,10 +1,11 @@
 import type { Issue } from '../../issue.ts';
+import { fixed } from '../../text/figure.ts';
 import { inUnit } from '../../text/length.ts';
+import { listed } from '../../text/listed.ts';
 import type { Unit } from '../../text/units.ts';
 import type { MeasurementName } from '../body.ts';
-import { listed } from '../found.ts';
+import { measurementWords } from '../measurement-words.ts';
 import { unitScale } from '../ranges.ts';
-import { measurementWords } from '../words.ts';
 import type { Moved } from './reconcile.ts';
 
 /** What was moved, each as a warning with its number, the new one, and how far they lie apart in usual errors. */
@@ -13,7 +14,7 @@ export const movedIssues = (moved: readonly Moved[], units: Unit): readonly Issu
     const scale = unitScale(name, units);
     const errors = Math.abs(value - written) / usualError;
     const from = `The ${measurementWords(name)} of ${inUnit(written / scale, units)}`;
-    const apart = `${errors.toFixed(1)} times the usual error of a tape there (${inUnit(usualError / scale, units)})`;
+    const apart = `${fixed(errors, 1)} times the usual error of a tape there (${inUnit(usualError / scale, units)})`;
     const or = orElse.length > 0 ? ` It may instead be the ${orWords(orElse)}.` : '';
     const misread = suspicion === 'misread';
     const first =

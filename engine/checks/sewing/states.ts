@@ -4,13 +4,13 @@ import type { Condition, SewingStep, State } from '../../pattern/sewing.ts';
 import { keyOf, reachedBefore, type Schedule, stepNamed } from './schedule.ts';
 
 /** What must and what must not have been done, at the same place, before something is done. */
-interface Rule {
+interface StateRule {
   /** Each of these, or one of those that stand together. */
   readonly after: readonly (readonly Condition[])[];
   readonly before: readonly Condition[];
 }
 
-const rule = (after: readonly (readonly Condition[])[], before: readonly Condition[] = []): Rule => ({
+const rule = (after: readonly (readonly Condition[])[], before: readonly Condition[] = []): StateRule => ({
   after,
   before,
 });
@@ -19,7 +19,7 @@ const rule = (after: readonly (readonly Condition[])[], before: readonly Conditi
  * How the states of a piece follow each other (common practice, no source): each on account of the hand, not of
  * taste, so that no order that breaks one can be sewn.
  */
-const rules: Readonly<Record<Condition, Rule>> = {
+const rules: Readonly<Record<Condition, StateRule>> = {
   cut: rule([]),
   marked: rule([['cut']]),
   'stay-stitched': rule([['cut']]),

@@ -14,7 +14,7 @@ import { type Transform, transformedEdge } from '../../geometry/transform.ts';
 import type { Vector } from '../../geometry/vector.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { EdgeRef } from '../../pattern/seam.ts';
-import type { Chain } from '../../pattern/shape.ts';
+import type { EdgeChain } from '../../pattern/shape.ts';
 import { turnBetween } from '../corner.ts';
 import type { Tape } from '../tape.ts';
 
@@ -27,7 +27,7 @@ import type { Tape } from '../tape.ts';
  *
  * Undefined where the chain names an edge or a notch that does not exist, or nothing is left of it between its notches.
  */
-export function laidOut(chain: Chain, tape: Tape): Edge | undefined {
+export function laidOut(chain: EdgeChain, tape: Tape): Edge | undefined {
   const laid: Edge[] = [];
   let lay: Transform = (p) => p;
   let before: EdgeRef | undefined;
@@ -52,7 +52,7 @@ export function laidOut(chain: Chain, tape: Tape): Edge | undefined {
  * where the chain runs over more than one piece.
  */
 export function asDrawn(
-  chain: Chain,
+  chain: EdgeChain,
   tape: Tape,
 ): { readonly piece: Piece; readonly line: Edge } | undefined {
   const [first] = chain.edges;
@@ -67,13 +67,13 @@ export function asDrawn(
 }
 
 /** Length of a chain between its notches, mm; undefined as for `laidOut`. */
-export function chainLength(chain: Chain, tape: Tape): number | undefined {
+export function chainLength(chain: EdgeChain, tape: Tape): number | undefined {
   const stops = stopsOf(chain, tape);
   return stops && stops.to - stops.from;
 }
 
 /** How far along a chain, all its edges counted, a notch stands (mm): the first of its name. */
-export function alongChain(chain: Chain, notch: string, tape: Tape): number | undefined {
+export function alongChain(chain: EdgeChain, notch: string, tape: Tape): number | undefined {
   let length = 0;
   for (const { piece, edge: name, reversed } of chain.edges) {
     const edge = tape.edge(piece, name);
@@ -86,7 +86,7 @@ export function alongChain(chain: Chain, notch: string, tape: Tape): number | un
   return undefined;
 }
 
-function stopsOf(chain: Chain, tape: Tape): { readonly from: number; readonly to: number } | undefined {
+function stopsOf(chain: EdgeChain, tape: Tape): { readonly from: number; readonly to: number } | undefined {
   let whole = 0;
   for (const { piece, edge: name } of chain.edges) {
     const edge = tape.edge(piece, name);

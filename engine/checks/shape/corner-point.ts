@@ -1,7 +1,7 @@
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../../geometry/edge.ts';
 import type { Point } from '../../geometry/point.ts';
 import { scaled, type Vector } from '../../geometry/vector.ts';
-import type { Corner } from '../../pattern/seam.ts';
+import type { SeamCorner } from '../../pattern/seam.ts';
 import type { Tape } from '../tape.ts';
 
 /**
@@ -9,7 +9,7 @@ import type { Tape } from '../tape.ts';
  * it. Undefined where they are no neighbours; where they meet at both their ends, the end of `edge` counts.
  */
 export function cornerPoint(
-  { piece, edge: name, seam }: Corner,
+  { piece, edge: name, seam }: SeamCorner,
   tape: Tape,
 ): { readonly point: Point; readonly leaving: Vector } | undefined {
   const edges = tape.piece(piece)?.edges ?? [];

@@ -1,5 +1,5 @@
 import type { Garment } from '../../pattern/garment.ts';
-import type { Measure } from '../../pattern/shape.ts';
+import type { ShapeMeasure } from '../../pattern/shape.ts';
 import type { Tape } from '../tape.ts';
 import { type NotchDepth, notchDepthsOf } from './notch-depths.ts';
 
@@ -23,4 +23,4 @@ export function measuredOn(garment: Garment, tape: Tape): Measured {
 }
 
 /** One kind of measure by its name. */
-export type MeasureOf<Kind extends Measure['kind']> = Extract<Measure, { readonly kind: Kind }>;
+export type MeasureOf<Kind extends ShapeMeasure['kind']> = Extract<ShapeMeasure, { readonly kind: Kind }>;

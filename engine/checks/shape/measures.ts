@@ -1,4 +1,4 @@
-import type { Measure, ShapeUnit } from '../../pattern/shape.ts';
+import type { ShapeMeasure, ShapeUnit } from '../../pattern/shape.ts';
 import { acrossAt } from './across.ts';
 import { capTop } from './cap-top.ts';
 import { dip } from './dip.ts';
@@ -14,18 +14,18 @@ import { hollowOfTaper } from './taper.ts';
 import { tightestBend } from './tightest-bend.ts';
 
 /** What a measure found: a figure, and the piece it stands on where the measure looked at them all. */
-interface Found {
+interface FoundFigure {
   readonly value: number;
   readonly piece?: string;
 }
 
 /** How one kind of figure is found, and its unit. A figure that names something which is not there is undefined. */
-interface Instrument<Kind extends Measure['kind']> {
+interface Instrument<Kind extends ShapeMeasure['kind']> {
   readonly unit: ShapeUnit | ((measure: MeasureOf<Kind>) => ShapeUnit);
-  readonly take: (measure: MeasureOf<Kind>, on: Measured) => number | Found | undefined;
+  readonly take: (measure: MeasureOf<Kind>, on: Measured) => number | FoundFigure | undefined;
 }
 
-export const instruments: { readonly [Kind in Measure['kind']]: Instrument<Kind> } = {
+export const instruments: { readonly [Kind in ShapeMeasure['kind']]: Instrument<Kind> } = {
   drafted: { unit: ({ unit }) => unit, take: ({ value }) => value },
   'laid on': { unit: 'mm', take: partedMost },
   'tightest bend': { unit: 'mm', take: tightestBend },
@@ -43,10 +43,10 @@ export const instruments: { readonly [Kind in Measure['kind']]: Instrument<Kind>
 };
 
 /** Measures one shape on the pieces; undefined where it names a part that is not there. */
-export function measureShape<Kind extends Measure['kind']>(
+export function measureShape<Kind extends ShapeMeasure['kind']>(
   measure: MeasureOf<Kind> & { readonly kind: Kind },
   on: Measured,
-): (Found & { readonly unit: ShapeUnit }) | undefined {
+): (FoundFigure & { readonly unit: ShapeUnit }) | undefined {
   const { unit, take }: Instrument<Kind> = instruments[measure.kind];
   const found = take(measure, on);
   if (found === undefined) return undefined;

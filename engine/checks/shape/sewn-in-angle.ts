@@ -1,6 +1,6 @@
 import { evenPlaces } from '../../geometry/even-places.ts';
 import { FLATNESS } from '../../geometry/tolerance.ts';
-import type { Chain } from '../../pattern/shape.ts';
+import type { EdgeChain } from '../../pattern/shape.ts';
 import { turnBetween } from '../corner.ts';
 import type { Tape } from '../tape.ts';
 import { laidOut } from './chain.ts';
@@ -28,7 +28,7 @@ export function sewnInAngle({ a, b }: MeasureOf<'sewn-in angle'>, { tape }: Meas
 }
 
 /** How far a chain has turned to the cloth since its start, place by place, radians. */
-function turned(chain: Chain, tape: Tape): readonly number[] | undefined {
+function turned(chain: EdgeChain, tape: Tape): readonly number[] | undefined {
   const line = laidOut(chain, tape);
   if (!line) return undefined;
   let sum = 0;

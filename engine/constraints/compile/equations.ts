@@ -1,5 +1,5 @@
 /** What a residual is measured in. */
-export type Unit = 'mm' | 'rad' | '1/mm';
+export type ResidualUnit = 'mm' | 'rad' | '1/mm';
 
 /**
  * A relation or wish made ready for computing: some residuals, each the sum of what its elements give, with exact
@@ -10,7 +10,7 @@ export interface Equations {
   readonly name: string;
   /** `zero`: every residual must vanish. `not negative`: none may be below zero. `least`: squares are made least. */
   readonly goal: 'zero' | 'not negative' | 'least';
-  readonly unit: Unit;
+  readonly unit: ResidualUnit;
   /** The factor that makes a residual comparable with millimetres. */
   readonly scale: number;
   readonly rows: number;
@@ -43,7 +43,7 @@ export const ARM = 100;
  * The factor from a unit to millimetres at arm's length. A curvature counts by how far it bows an arm off its chord:
  * arm squared over eight.
  */
-export const SCALE: Readonly<Record<Unit, number>> = { mm: 1, rad: ARM, '1/mm': (ARM * ARM) / 8 };
+export const SCALE: Readonly<Record<ResidualUnit, number>> = { mm: 1, rad: ARM, '1/mm': (ARM * ARM) / 8 };
 
 /** No curvature counts for less than this (mm squared), however tight: it could not be told from rounding. */
 export const LEAST_CURVATURE_SCALE = 100;

@@ -2,18 +2,18 @@ import { ARM, type Element, type Equations } from './equations.ts';
 import type { Slots } from './slots.ts';
 
 /** Unknowns that hang together through relations and wishes, and nothing else does: solved on their own. */
-export interface Part {
+export interface SketchPart {
   /** The slots of its unknowns, those that depend on each other near each other. */
   readonly slots: readonly number[];
   /** Millimetres at arm's length for one unit of each unknown. */
   readonly arms: readonly number[];
-  readonly relations: readonly Placed[];
+  readonly relations: readonly PlacedEquations[];
   readonly bounds: readonly Bound[];
-  readonly wishes: readonly Placed[];
+  readonly wishes: readonly PlacedEquations[];
 }
 
 /** Equations placed among a part's unknowns. */
-export interface Placed {
+export interface PlacedEquations {
   readonly equations: Equations;
   readonly elements: readonly PlacedElement[];
 }
@@ -39,7 +39,7 @@ export function partsOf(
   slots: Slots,
   relations: readonly Equations[],
   wishes: readonly Equations[],
-): readonly Part[] {
+): readonly SketchPart[] {
   const root = joined(slots, [...relations, ...wishes]);
   const columnOf = new Int32Array(root.length).fill(-1);
   const slotsOfPart = new Map<number, number[]>();
@@ -81,8 +81,8 @@ function sorted(
   slots: Slots,
   root: Int32Array,
   columnOf: Int32Array,
-): ReadonlyMap<number, readonly Placed[]> {
-  const groups = new Map<number, Placed[]>();
+): ReadonlyMap<number, readonly PlacedEquations[]> {
+  const groups = new Map<number, PlacedEquations[]>();
   for (const equations of all) {
     const free = freeSlot(equations, slots);
     if (free === undefined) continue;

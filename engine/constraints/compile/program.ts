@@ -3,14 +3,14 @@ import { equationsOf } from '../relations/table.ts';
 import type { Sketch } from '../sketch.ts';
 import { wishEquations } from '../wishes/table.ts';
 import type { Equations } from './equations.ts';
-import { isSettled, type Part, partsOf } from './parts.ts';
+import { isSettled, partsOf, type SketchPart } from './parts.ts';
 import { numbered, type Slots } from './slots.ts';
 
 /** A sketch made ready for computing. */
 export interface Compiled {
   readonly slots: Slots;
   readonly relations: readonly Equations[];
-  readonly parts: readonly Part[];
+  readonly parts: readonly SketchPart[];
 }
 
 /**

@@ -1,14 +1,14 @@
 import type { Curve } from '../../geometry/curve.ts';
 import { moved } from '../../geometry/point.ts';
 import { heading, scaled } from '../../geometry/vector.ts';
-import type { Solution } from '../solution.ts';
+import type { Found, Solution } from '../solution.ts';
 import type { CurveSlots, Slots } from './slots.ts';
 
 /** Where everything in a sketch lies. */
 export type Places = Pick<Solution, 'points' | 'scalars' | 'curves'>;
 
-/** The values of a solution, slot by slot; what it does not name stays where the sketch guesses it. */
-export function valuesOf(slots: Slots, { points, scalars }: Solution): Float64Array {
+/** The values of what was found, slot by slot; what it does not name stays where the sketch guesses it. */
+export function valuesOf(slots: Slots, { points, scalars }: Found): Float64Array {
   const x = Float64Array.from(slots.guess);
   for (const [name, slot] of slots.points) {
     const at = points[name];

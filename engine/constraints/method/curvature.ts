@@ -1,4 +1,4 @@
-import type { Placed, PlacedElement } from '../compile/parts.ts';
+import type { PlacedElement, PlacedEquations } from '../compile/parts.ts';
 import type { Model } from './model.ts';
 
 /** Second derivatives are differences of first ones over this (mm at arm's length): exact to about a millionth. */
@@ -44,7 +44,12 @@ export class Curvature {
     }
   }
 
-  #addForced(x: Float64Array, all: readonly Placed[], forces: Float64Array, into: Float64Array): void {
+  #addForced(
+    x: Float64Array,
+    all: readonly PlacedEquations[],
+    forces: Float64Array,
+    into: Float64Array,
+  ): void {
     let row = 0;
     for (const { equations, elements } of all) {
       const { rows, scale } = equations;

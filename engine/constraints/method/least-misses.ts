@@ -6,8 +6,8 @@ import type { Model } from './model.ts';
 const FIRST_DAMPING = 1e-6;
 const LEAST_DAMPING = 1e-9;
 const MOST_STEPS = 200;
-/** The sum is at its least when this many steps together take less than a ten-thousandth off it. */
-const PATIENCE = 20;
+/** The sum is at its least when this many steps together take less than this share off it. */
+const [PATIENCE, HARDLY] = [20, 1e-4];
 
 /**
  * Brings the relations and bounds as near to holding as they will come from the values `x`, which are written over,
@@ -31,7 +31,7 @@ export function makeMissesLeast(
     if (model.worst <= RELATION / 1e4) return { settled: true, steps: step };
     if (step % PATIENCE === 0) {
       const sum = sumOfSquares(model);
-      if (sum > mark * (1 - 1e-4)) return { settled: true, steps: step };
+      if (sum > mark * (1 - HARDLY)) return { settled: true, steps: step };
       mark = sum;
     }
     normal.fill(0);

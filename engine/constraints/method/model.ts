@@ -1,5 +1,5 @@
 import type { LinearRows } from '../../numeric/quadratic-program.ts';
-import type { Part, Placed } from '../compile/parts.ts';
+import type { PlacedEquations, SketchPart } from '../compile/parts.ts';
 
 /**
  * Pull of every unknown towards its first guess, per mm squared at arm's length. It makes the answer of a sketch
@@ -14,7 +14,7 @@ const PULL = 1e-8;
  * by the part's unknowns, at whatever values it was last evaluated.
  */
 export class Model {
-  readonly part: Part;
+  readonly part: SketchPart;
   readonly n: number;
   /** Half the weighted sum of squares of the wishes. */
   objective = 0;
@@ -26,8 +26,8 @@ export class Model {
   /** Relations and bounds that must not be negative, the same way. */
   readonly atLeast: LinearRows;
   /** The relations behind the rows of `equal`, and those behind the first rows of `atLeast`; bounds follow. */
-  readonly zero: readonly Placed[];
-  readonly notNegative: readonly Placed[];
+  readonly zero: readonly PlacedEquations[];
+  readonly notNegative: readonly PlacedEquations[];
   /** Room for the values and derivatives of any one element. */
   readonly values: Float64Array;
   readonly jacobian: Float64Array;
@@ -35,7 +35,7 @@ export class Model {
   readonly widest: number;
   readonly #guess: Float64Array;
 
-  constructor(part: Part, guess: Float64Array) {
+  constructor(part: SketchPart, guess: Float64Array) {
     const n = part.slots.length;
     this.part = part;
     this.n = n;
@@ -88,7 +88,7 @@ export class Model {
     this.#evaluateWishes(x);
   }
 
-  #evaluateRows(x: Float64Array, relations: readonly Placed[], into: LinearRows): number {
+  #evaluateRows(x: Float64Array, relations: readonly PlacedEquations[], into: LinearRows): number {
     const { n } = this;
     const values = this.values;
     const jacobian = this.jacobian;
@@ -169,7 +169,7 @@ export class Model {
 }
 
 /** For each row of some equations the columns it depends on, in rising order. */
-function columnsOf(all: readonly Placed[]): readonly (readonly number[])[] {
+function columnsOf(all: readonly PlacedEquations[]): readonly (readonly number[])[] {
   const ofRows: (readonly number[])[] = [];
   for (const { equations, elements } of all) {
     const found: number[] = [];

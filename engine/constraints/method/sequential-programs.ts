@@ -18,11 +18,13 @@ const MOST_STEPS = 100;
 const MOST_HALVINGS = 30;
 /** Damping below this is none: its pull is below the rounding of the rest. */
 const NO_DAMPING = 1e-10;
+/** Rounding in the merit, as a share of it, must not stop the last, shortest steps. */
+const MERIT_ROUNDING = 1e-13;
 /** Share of the promised gain that a step must bring at the least (Nocedal & Wright 2006, section 18.3). */
 const ENOUGH = 1e-4;
 
 /** `held`: the relations hold, and the wishes are at their least as far as steps could be found. */
-export interface Outcome {
+export interface SolveOutcome {
   readonly held: boolean;
   readonly steps: number;
 }
@@ -36,7 +38,7 @@ export interface Outcome {
  * every step (M. J. D. Powell, 1978; from memory). Where a step had to be shortened, Levenberg's damping makes the next
  * ones shorter by themselves (section 10.3).
  */
-export function solveBySequentialPrograms(model: Model, x: Float64Array): Outcome {
+export function solveBySequentialPrograms(model: Model, x: Float64Array): SolveOutcome {
   const { part } = model;
   const program = new QuadraticProgram(model.n);
   const matrix = new ProgramMatrix(model);
@@ -117,8 +119,7 @@ class LineSearch {
       this.#moveTo(p, share);
       let gain = before - this.#merit();
       if (share === 1 && !(gain > 0.5 * promised)) gain = Math.max(gain, this.#correct(before, gain));
-      // Rounding in the merit must not stop the last, shortest steps.
-      if (gain >= -ENOUGH * share * slope - 1e-13 * (1 + Math.abs(before))) {
+      if (gain >= -ENOUGH * share * slope - MERIT_ROUNDING * (1 + Math.abs(before))) {
         this.#movedBefore = this.moved;
         this.moved = share * longest(p, arms);
         this.#adaptDamping(share, gain / promised, bend / squareLength(p, arms));

@@ -4,9 +4,10 @@ import { textSizes } from '../../render/line-types.ts';
 import { fileNameOf } from '../../render/svg.ts';
 import { testSquares, testSquaresSize } from '../../render/test-squares.ts';
 import { textWidth } from '../../render/text-size.ts';
+import type { ChartSize } from '../chart.ts';
 import type { Grade } from '../grade.ts';
 import type { GradedSize } from '../laid-size.ts';
-import { type Nest, nestInk, nestSize } from './nest.ts';
+import { type Nest, type NestLine, nestInk, nestSize } from './nest.ts';
 import type { NestInk, NestPaper } from './nest-ink.ts';
 import { nestSvg } from './nest-svg.ts';
 
@@ -17,7 +18,16 @@ const sheetWidth = 2200;
 const keyRow = 6;
 const keySample = 40;
 
-/** What one set of nests shows: the sizes of one cup with those that stand alone, or the cups of one size. */
+/** What nests are to show. */
+export interface NestOptions {
+  readonly line: NestLine;
+  /** Only these sizes, on one set of nests; left out, the sizes of the chart's middle cup and the cups of its middle size. */
+  readonly only?: readonly ChartSize[] | undefined;
+}
+
+const usual: NestOptions = { line: 'stitching' };
+
+/** What one set of nests shows: the sizes of one cup with those that stand alone, the cups of one size, or chosen sizes. */
 interface NestSet {
   readonly along: 'sizes' | 'cups';
   readonly title: string;
@@ -28,11 +38,11 @@ interface NestSet {
  * The nests of a grade as SVG files at 1:1 by file name: one a piece, and a sheet of them all, `nest.svg`; where the chart
  * has cups, the same along the cups of its middle size, `nest-cups.svg`. Sizes beyond `mostLines` share a line type.
  */
-export function nestFiles(grade: Grade): ReadonlyMap<string, string> {
+export function nestFiles(grade: Grade, options: NestOptions = usual): ReadonlyMap<string, string> {
   const files = new Map<string, string>();
-  for (const set of setsOf(grade)) {
+  for (const set of setsOf(grade, options.only)) {
     const prefix = set.along === 'sizes' ? 'nest' : 'nest-cups';
-    const nests = nestsOf(set);
+    const nests = nestsOf(set, options.line);
     for (const nest of nests) {
       const title = `${set.title}: ${nest.number} ${nest.piece}`;
       const name = fileNameOf({ name: nest.piece, number: nest.number });
@@ -44,10 +54,21 @@ export function nestFiles(grade: Grade): ReadonlyMap<string, string> {
 }
 
 /** The sheets of all nests, along the sizes and, where the chart has cups, along the cups. */
-export const nestSheets = (grade: Grade): readonly NestPaper[] =>
-  setsOf(grade).map((set) => paperOf(set.title, set, nestsOf(set)));
+export const nestSheets = (grade: Grade, { only, line }: NestOptions = usual): readonly NestPaper[] =>
+  setsOf(grade, only).map((set) => paperOf(set.title, set, nestsOf(set, line)));
 
-function setsOf({ garment, chart, sizes }: Grade): readonly NestSet[] {
+function setsOf({ garment, chart, sizes }: Grade, only: NestOptions['only']): readonly NestSet[] {
+  if (only) {
+    const chosen = sizes.filter(({ of }) => only.includes(of));
+    const names = chosen.map(({ of }) => of.name);
+    return [
+      {
+        along: 'sizes',
+        title: `${garment}, ${chart.name}: ${names.length > 1 ? 'sizes' : 'size'} ${names.join(', ')}`,
+        sizes: chosen.map((graded) => ({ name: graded.of.name, graded })),
+      },
+    ];
+  }
   const { size: middle, cup } = chart.middle;
   const run = sizes.filter(({ of }) => of.alone || of.cup === cup);
   const inCup = cup === '' ? '' : `, cup ${cup}`;
@@ -71,7 +92,7 @@ function setsOf({ garment, chart, sizes }: Grade): readonly NestSet[] {
 }
 
 /** The nests of a set, in the order of the pieces; a piece that only some sizes have is shown in these. */
-function nestsOf({ sizes }: NestSet): readonly Nest[] {
+function nestsOf({ sizes }: NestSet, line: NestLine): readonly Nest[] {
   const names = new Set(sizes.flatMap(({ graded }) => [...graded.pieces.keys()]));
   return [...names].flatMap((piece): readonly Nest[] => {
     const laid = sizes.flatMap(({ name, graded }, place) => {
@@ -79,7 +100,9 @@ function nestsOf({ sizes }: NestSet): readonly Nest[] {
       return one ? [{ name, place, laid: one }] : [];
     });
     const first = laid[0]?.laid;
-    return first ? [{ piece, number: first.finished.piece.number, anchor: first.anchor, sizes: laid }] : [];
+    return first
+      ? [{ line, piece, number: first.finished.piece.number, anchor: first.anchor, sizes: laid }]
+      : [];
   });
 }
 

@@ -1,8 +1,9 @@
-import { textSizes } from '../../render/line-types.ts';
+import { lineStyles, textSizes } from '../../render/line-types.ts';
 import { type Fonts, type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
-import { pdfPen, points } from '../../render/pdf/pdf-pen.ts';
+import { pdfPen, points, setDashes } from '../../render/pdf/pdf-pen.ts';
 import { trace } from '../../render/pen.ts';
-import { isOfSize, type NestInk, type NestPaper, type SizeInk } from './nest-ink.ts';
+import { isOfSize, type NestInk, type SizeInk } from './nest-ink.ts';
+import type { NestBook, NestPart } from './nest-pages.ts';
 import { sizeLine } from './size-lines.ts';
 
 /** The parts of a PDF that the library's types do not tell of: its catalogue, and the resources of a page. */
@@ -17,17 +18,14 @@ const tickWidth = 0.3;
 const halo = 0.6;
 
 /**
- * Papers of nests as one PDF, 1:1, a page each. Every size is a layer (an optional content group, ISO 32000-1:2008, 8.11),
- * so that a viewer can show one size or some; what belongs to all is on none. The same papers give the same file.
+ * Nests as one PDF, 1:1. Every size of a book is a layer (an optional content group, ISO 32000-1:2008, 8.11) over all of its
+ * pages, so that a viewer can show and print one size or some; what belongs to all is on none. The same books give the
+ * same file.
  */
-export async function nestPdf(
-  papers: readonly NestPaper[],
-  title: string,
-  fonts: Fonts,
-): Promise<Uint8Array> {
+export async function nestPdf(books: readonly NestBook[], title: string, fonts: Fonts): Promise<Uint8Array> {
   const { document, inLetters, bytes } = await newPdf(title, fonts);
   const layers: PDFKit.PDFKitReference[] = [];
-  for (const paper of papers) layers.push(...drawPaper({ document, inLetters }, paper));
+  for (const book of books) layers.push(...drawBook({ document, inLetters }, book));
   partsOf(document)._root.data.OCProperties = {
     OCGs: layers,
     D: { Order: layers, ON: layers, BaseState: 'ON' },
@@ -39,35 +37,45 @@ type Press = Pick<NewPdf, 'document' | 'inLetters'>;
 
 const partsOf = (document: PDFKit.PDFDocument): PdfParts => document as unknown as PdfParts;
 
-/** Draws one page; returns its layers, one a size. */
-function drawPaper(
-  press: Press,
-  { width, height, sizes, groups, along }: NestPaper,
-): readonly PDFKit.PDFKitReference[] {
-  const { document } = press;
-  document.addPage({ size: [points(width), points(height)], margin: 0 });
-  document.lineJoin('round');
+/** Draws the pages of a book; returns its layers, one a size. */
+function drawBook(press: Press, { sizes, along, pages }: NestBook): readonly PDFKit.PDFKitReference[] {
+  const { document, inLetters } = press;
   const layers = sizes.map((size) => {
-    const words = `${along === 'sizes' ? 'size' : 'cup'} ${press.inLetters(size)}`;
+    const words = `${along === 'sizes' ? 'size' : 'cup'} ${inLetters(size)}`;
     // The library writes text as a name of PDF unless it is such an object.
     const layer = document.ref({ Type: 'OCG', Name: Object(words) });
     layer.end(undefined);
     return layer;
   });
-  partsOf(document).page.resources.data.Properties = Object.fromEntries(
-    layers.map((layer, place) => [`size${place}`, layer]),
-  );
-  for (const { ink } of groups)
-    for (const drawn of ink) {
-      document.save();
-      if (isOfSize(drawn)) {
-        document.addContent(`/OC /size${drawn.place} BDC`);
-        drawSize(press, drawn);
-        document.addContent('EMC');
-      } else drawCommon(press, drawn);
-      document.restore();
-    }
+  for (const { width, height, parts } of pages) {
+    document.addPage({ size: [points(width), points(height)], margin: 0 });
+    document.lineJoin('round');
+    partsOf(document).page.resources.data.Properties = Object.fromEntries(
+      layers.map((layer, place) => [`size${place}`, layer]),
+    );
+    for (const part of parts) drawPart(press, part);
+  }
   return layers;
+}
+
+function drawPart(press: Press, { ink, shift, clip }: NestPart): void {
+  const { document } = press;
+  document.save();
+  if (clip) {
+    const { left, top, right, bottom } = clip;
+    document.rect(points(left), points(top), points(right - left), points(bottom - top)).clip();
+  }
+  document.translate(points(shift.x), points(shift.y));
+  for (const drawn of ink) {
+    document.save();
+    if (isOfSize(drawn)) {
+      document.addContent(`/OC /size${drawn.place} BDC`);
+      drawSize(press, drawn);
+      document.addContent('EMC');
+    } else drawCommon(press, drawn);
+    document.restore();
+  }
+  document.restore();
 }
 
 function drawSize({ document, inLetters }: Press, ink: SizeInk): void {
@@ -94,7 +102,7 @@ function drawSize({ document, inLetters }: Press, ink: SizeInk): void {
   trace(pdfPen(document), ink.curves, ink.closed);
   const dashed = ink.kind === 'tick' ? [] : dashes;
   document.lineWidth(points(ink.kind === 'tick' ? tickWidth : width));
-  document.addContent(`[${dashed.map((length) => points(length).toFixed(3)).join(' ')}] 0 d`);
+  setDashes(document, dashed);
   document.stroke(colour);
 }
 
@@ -104,7 +112,7 @@ function drawCommon({ document, inLetters }: Press, ink: Exclude<NestInk, SizeIn
     document
       .font(ink.bold ? 'bold' : 'regular')
       .fontSize(points(ink.size))
-      .fillColor('#000000');
+      .fillColor(ink.pale ? '#8c8c8c' : '#000000');
     const left = points(ink.at.x) - (ink.centred ? document.widthOfString(text) / 2 : 0);
     document.text(text, left, points(ink.at.y), { lineBreak: false, baseline: 'alphabetic' });
     return;
@@ -114,5 +122,9 @@ function drawCommon({ document, inLetters }: Press, ink: Exclude<NestInk, SizeIn
     document.rect(points(ink.corner.x), points(ink.corner.y), points(ink.width), points(ink.height));
   else document.circle(points(ink.middle.x), points(ink.middle.y), points(ink.radius));
   if (ink.class === 'arrow') document.fill('#000000');
-  else document.lineWidth(points(thin)).stroke('#000000');
+  else {
+    document.lineWidth(points(thin));
+    setDashes(document, lineStyles.get(ink.class)?.dashes ?? []);
+    document.stroke('#000000');
+  }
 }

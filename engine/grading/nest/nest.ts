@@ -1,10 +1,11 @@
 import { type Bounds, boundingBox, boundsAbout } from '../../geometry/bounds.ts';
 import type { Curve } from '../../geometry/curve.ts';
 import { pointAlong } from '../../geometry/edge.ts';
+import { nearestOnEdge } from '../../geometry/nearest.ts';
 import { moved, type Point, point } from '../../geometry/point.ts';
 import { outward, scaled } from '../../geometry/vector.ts';
 import { arrowheads } from '../../render/arrows.ts';
-import type { FinishedPiece } from '../../render/finished-piece.ts';
+import { type FinishedPiece, lineAround } from '../../render/finished-piece.ts';
 import { type Ink, stroke } from '../../render/ink.ts';
 import type { Size } from '../../render/layout.ts';
 import { textSizes } from '../../render/line-types.ts';
@@ -12,10 +13,16 @@ import { movedPiece } from '../../render/place.ts';
 import { textWidth } from '../../render/text-size.ts';
 import type { LaidSize } from '../laid-size.ts';
 import type { NestInk } from './nest-ink.ts';
-import { namePlaces } from './size-names.ts';
+import { type NamePlace, namePlaces } from './size-names.ts';
+
+/** Which line of a piece is drawn: the one it is sewn on, or the one it is cut on. */
+export const nestLines = ['stitching', 'cutting'] as const;
+
+export type NestLine = (typeof nestLines)[number];
 
 /** One piece in several sizes, laid on each other. */
 export interface Nest {
+  readonly line: NestLine;
   readonly piece: string;
   readonly number: number;
   /** What lies on itself in all sizes. */
@@ -33,7 +40,9 @@ const arm = 4;
 
 /** Room that a nest takes with its words, mm, and its bounds in its own coordinates. */
 export function nestSize(nest: Nest): Size & { readonly bounds: Bounds } {
-  const bounds = boundsAbout(nest.sizes.map(({ laid: { finished } }) => boundingBox(outlineOf(finished))));
+  const bounds = boundsAbout(
+    nest.sizes.map(({ laid: { finished } }) => boundingBox(outlineOf(finished, nest.line))),
+  );
   const wide = Math.max(...headingOf(nest).map(({ text, size }) => textWidth(text, size)));
   return {
     bounds,
@@ -55,7 +64,10 @@ export function nestInk(nest: Nest, corner: Point): readonly NestInk[] {
     ...size,
     finished: movedPiece(size.laid.finished, point(0, 0), origin),
   }));
-  const places = namePlaces(placed.map(({ finished }) => finished.piece));
+  const places = namesOn(
+    placed.map(({ finished }) => finished),
+    nest.line,
+  );
   const middle = placed[Math.floor(placed.length / 2)];
   return [
     ...headingOf(nest).map(({ text, size }, i): Ink => {
@@ -63,9 +75,9 @@ export function nestInk(nest: Nest, corner: Point): readonly NestInk[] {
       return { kind: 'words', text, size, at };
     }),
     ...placed.map(({ name, place, finished }): NestInk => {
-      return { kind: 'outline', place, size: name, curves: outlineOf(finished), closed: true };
+      return { kind: 'outline', place, size: name, curves: outlineOf(finished, nest.line), closed: true };
     }),
-    ...placed.flatMap(({ name, place, finished }) => ticks(name, place, finished)),
+    ...placed.flatMap(({ name, place, finished }) => ticks(name, place, finished, nest.line)),
     ...(middle ? grain(middle.finished) : []),
     ...cross(origin),
     ...placed.flatMap(({ name, place }, i) =>
@@ -74,17 +86,38 @@ export function nestInk(nest: Nest, corner: Point): readonly NestInk[] {
   ];
 }
 
-/** A tick outward from the stitching line at each notch, which a nest shows without its allowances. */
-const ticks = (size: string, place: number, { piece }: FinishedPiece): readonly NestInk[] =>
-  piece.notches.flatMap((notch): readonly NestInk[] => {
-    const edge = piece.edges.find((one) => one.name === notch.edge);
-    if (!edge) return [];
-    const { point: foot, direction } = pointAlong(edge, notch.at);
-    const line = { kind: 'line', from: foot, to: moved(foot, scaled(outward(direction), tick)) } as const;
-    return [{ kind: 'tick', place, size, notch: notch.name, curves: [line] }];
+/** Where names stand on the lines that are drawn: beside each other on the stitching lines, and as far out as the others lie. */
+function namesOn(pieces: readonly FinishedPiece[], line: NestLine): readonly (readonly NamePlace[])[] {
+  const places = namePlaces(pieces.map(({ piece }) => piece));
+  if (line === 'stitching') return places;
+  return pieces.map((finished, i) => {
+    const around = { name: 'cutting line', curves: outlineOf(finished, line) };
+    return (places[i] ?? []).map(({ at, turn }) => ({ at: nearestOnEdge(around, at).point, turn }));
   });
+}
 
-const outlineOf = ({ piece }: FinishedPiece): readonly Curve[] => piece.edges.flatMap(({ curves }) => curves);
+/** A tick outward from the stitching line at each notch; on the cutting line the notch as it is cut. */
+const ticks = (
+  size: string,
+  place: number,
+  { piece, notches }: FinishedPiece,
+  line: NestLine,
+): readonly NestInk[] =>
+  line === 'cutting'
+    ? notches.flatMap(({ notch, strokes }) =>
+        strokes.map((curves): NestInk => ({ kind: 'tick', place, size, notch: notch.name, curves })),
+      )
+    : piece.notches.flatMap((notch): readonly NestInk[] => {
+        const edge = piece.edges.find((one) => one.name === notch.edge);
+        if (!edge) return [];
+        const { point: foot, direction } = pointAlong(edge, notch.at);
+        const end = moved(foot, scaled(outward(direction), tick));
+        const curves = [{ kind: 'line', from: foot, to: end }] as const;
+        return [{ kind: 'tick', place, size, notch: notch.name, curves }];
+      });
+
+const outlineOf = (finished: FinishedPiece, line: NestLine): readonly Curve[] =>
+  line === 'cutting' ? lineAround(finished) : finished.piece.edges.flatMap(({ curves }) => curves);
 
 function grain({ piece }: FinishedPiece): readonly Ink[] {
   const { from, to } = piece.grain;

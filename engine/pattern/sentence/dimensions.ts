@@ -1,4 +1,4 @@
-import type { Unit } from '../quantity.ts';
+import type { QuantityUnit } from '../quantity.ts';
 import type { Formula, FunctionName } from './formula.ts';
 
 /** What a value counts: powers of mm and of angle. `any` is the number nothing, which is nothing of everything. */
@@ -7,7 +7,7 @@ type Dimension = { readonly mm: number; readonly angle: number } | 'any';
 const none: Dimension = { mm: 0, angle: 0 };
 const angle: Dimension = { mm: 0, angle: 1 };
 
-const dimensionOf: Readonly<Record<Unit, Dimension>> = {
+const dimensionOf: Readonly<Record<QuantityUnit, Dimension>> = {
   mm: { mm: 1, angle: 0 },
   rad: angle,
   ratio: none,
@@ -35,8 +35,8 @@ const takes: Readonly<
  */
 export function checkUnits(
   formula: Formula,
-  units: readonly (Unit | undefined)[],
-  promised: Unit,
+  units: readonly (QuantityUnit | undefined)[],
+  promised: QuantityUnit,
   refuse: (at: number, why: string) => never,
 ): void {
   const like = (a: Dimension, b: Dimension, at: number): Dimension => {

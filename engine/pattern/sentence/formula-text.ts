@@ -1,11 +1,11 @@
 import type { Formula } from './formula.ts';
-import type { Parts } from './tokens.ts';
+import type { SentenceParts } from './tokens.ts';
 
 /**
  * A formula written out for another program: the names are gone, `of` is `x`, brackets stand only where they are needed,
  * with blanks around, and each value put in is a place to fill.
  */
-export function formulaText(formula: Formula): Parts {
+export function formulaText(formula: Formula): SentenceParts {
   const parts: (string | number)[] = [];
   for (const part of written(formula, 0)) {
     const last = parts.at(-1);
@@ -26,12 +26,12 @@ const tightness: Readonly<Record<Formula['kind'], number>> = {
   given: 4,
 };
 
-function written(formula: Formula, place: number): Parts {
+function written(formula: Formula, place: number): SentenceParts {
   const parts = inside(formula);
   return tightness[formula.kind] < place ? ['( ', ...parts, ' )'] : parts;
 }
 
-function inside(formula: Formula): Parts {
+function inside(formula: Formula): SentenceParts {
   switch (formula.kind) {
     case 'number':
       return [`${formula.value}${formula.degrees ? '°' : ''}`];

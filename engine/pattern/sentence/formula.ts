@@ -17,7 +17,7 @@ export type Formula =
   | { readonly kind: 'function'; readonly name: FunctionName; readonly of: Formula; readonly at: number }
   | {
       readonly kind: 'bound';
-      readonly op: Bound;
+      readonly op: LimitWord;
       readonly of: Formula;
       readonly bound: Formula;
       readonly at: number;
@@ -25,7 +25,7 @@ export type Formula =
 
 export type Operator = '+' | '-' | 'x' | '/';
 
-export type Bound = 'at least' | 'at most';
+export type LimitWord = 'at least' | 'at most';
 
 /** The functions by name, each with how it computes; angles are radians. */
 export const functions = {

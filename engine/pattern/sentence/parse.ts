@@ -1,4 +1,10 @@
-import { type Bound, type Formula, type FunctionName, functionPhrases, type Operator } from './formula.ts';
+import {
+  type Formula,
+  type FunctionName,
+  functionPhrases,
+  type LimitWord,
+  type Operator,
+} from './formula.ts';
 import type { Token } from './tokens.ts';
 
 /** Words that would say a computation which is not carried out. */
@@ -21,13 +27,13 @@ type Refuse = (at: number, why: string) => never;
  * `refuse`, with its place.
  */
 export function parseFormula(tokens: readonly Token[], refuse: Refuse): Formula {
-  const reader = new Reader(tokens, refuse);
+  const reader = new TokenReader(tokens, refuse);
   const formula = reader.bounded();
   reader.end();
   return formula;
 }
 
-class Reader {
+class TokenReader {
   readonly #tokens: readonly Token[];
   readonly #refuse: Refuse;
   #next = 0;
@@ -113,7 +119,7 @@ class Reader {
     return found?.[0];
   }
 
-  #bound(): Bound | undefined {
+  #bound(): LimitWord | undefined {
     if (!this.#word('at')) return undefined;
     if (this.#word('least')) return 'at least';
     return this.#word('most') ? 'at most' : undefined;

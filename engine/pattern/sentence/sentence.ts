@@ -1,11 +1,11 @@
 import { DraftMistake } from '../../draft-mistake.ts';
-import type { Given, Unit } from '../quantity.ts';
+import type { Given, QuantityUnit } from '../quantity.ts';
 import { type Computation, computation } from './compute.ts';
 import { type CutSentence, cutSentence } from './cut.ts';
 import { checkUnits } from './dimensions.ts';
 import { formulaText } from './formula-text.ts';
 import { parseFormula } from './parse.ts';
-import { type Parts, tokensOf } from './tokens.ts';
+import { type SentenceParts, tokensOf } from './tokens.ts';
 
 /**
  * A step of a draft, written once: a sentence that is its own formula.
@@ -31,16 +31,16 @@ import { type Parts, tokensOf } from './tokens.ts';
 export interface Sentence {
   readonly cut: CutSentence;
   /** Formula and words behind it, with places for what is put in. */
-  readonly says: Parts;
+  readonly says: SentenceParts;
   readonly compute: Computation;
   /** The formula with places for its numbers, as another program would read it. */
-  readonly exact: Parts;
+  readonly exact: SentenceParts;
   /** What it was read for: the units of what is put in, nothing where that is words, and of what it comes to. */
   readonly units: Units;
-  readonly promised: Unit | undefined;
+  readonly promised: QuantityUnit | undefined;
 }
 
-type Units = readonly (Unit | undefined)[];
+type Units = readonly (QuantityUnit | undefined)[];
 
 /** Each template is read once, unless it is met again with values of other units. */
 const read = new WeakMap<readonly string[], Sentence>();
@@ -53,7 +53,7 @@ const read = new WeakMap<readonly string[], Sentence>();
 export function sentenceOf(
   strings: readonly string[],
   given: readonly Given[],
-  promised: Unit | undefined,
+  promised: QuantityUnit | undefined,
 ): Sentence {
   const known = read.get(strings);
   if (known && known.promised === promised && fits(known.units, given)) return known;
@@ -62,7 +62,11 @@ export function sentenceOf(
   return sentence;
 }
 
-function readSentence(strings: readonly string[], units: Units, promised: Unit | undefined): Sentence {
+function readSentence(
+  strings: readonly string[],
+  units: Units,
+  promised: QuantityUnit | undefined,
+): Sentence {
   const refuse = (at: number, why: string): never => {
     const text = strings.join('◦');
     throw new DraftMistake(`${why}: "${text.slice(0, at).trim()} >>> ${text.slice(at).trim()}"`, []);
@@ -83,7 +87,8 @@ function readSentence(strings: readonly string[], units: Units, promised: Unit |
   };
 }
 
-const unitOf = (given: Given): Unit | undefined => (typeof given === 'string' ? undefined : given.unit);
+const unitOf = (given: Given): QuantityUnit | undefined =>
+  typeof given === 'string' ? undefined : given.unit;
 
 function fits(units: Units, given: readonly Given[]): boolean {
   for (const [i, unit] of units.entries()) {

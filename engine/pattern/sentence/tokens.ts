@@ -9,7 +9,7 @@ export type Token =
 export type Sign = '+' | '-' | '/' | '(' | ')' | ',';
 
 /** A stretch of a sentence: its words, and the values put in by their places. */
-export type Parts = readonly (string | number)[];
+export type SentenceParts = readonly (string | number)[];
 
 const token = /\s+|(\d+(?:\.\d+)?)(°?)|([\p{L}][\p{L}\p{N}]*(?:['’-][\p{L}\p{N}]+)*)|([-+/(),])/uy;
 
@@ -18,7 +18,7 @@ const token = /\s+|(\d+(?:\.\d+)?)(°?)|([\p{L}][\p{L}\p{N}]*(?:['’-][\p{L}\p{
  * words. A character that is none of these is given to `refuse`, with its place.
  */
 export function tokensOf(
-  parts: Parts,
+  parts: SentenceParts,
   from: number,
   isWord: (given: number) => boolean,
   refuse: (at: number, why: string) => never,

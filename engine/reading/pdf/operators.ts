@@ -1,5 +1,5 @@
 /** One step of a page's content: its operator, and what was written before it. Text and arrays are left out. */
-export interface Operator {
+export interface PdfOperator {
   readonly name: string;
   /** The numbers before it, in order. */
   readonly numbers: readonly number[];
@@ -14,7 +14,7 @@ export interface Operator {
 const tokens = /\((?:[^()\\]|\\.)*\)|<<|>>|<[0-9A-Fa-f\s]*>|\/[^\s()<>[\]{}/%]*|[[\]]|[^\s()<>[\]{}/%]+/gs;
 
 /** The steps of a content stream, one after the other. */
-export function* operatorsOf(content: string): Generator<Operator> {
+export function* operatorsOf(content: string): Generator<PdfOperator> {
   let numbers: number[] = [];
   let called: string | undefined;
   let depth = 0;

@@ -3,7 +3,7 @@ import { applyToPoint, compose, type Matrix } from 'transformation-matrix';
 import { boundingBox } from '../../geometry/bounds.ts';
 import type { Curve } from '../../geometry/curve.ts';
 import { type Point, point } from '../../geometry/point.ts';
-import { type Operator, operatorsOf } from './operators.ts';
+import { operatorsOf, type PdfOperator } from './operators.ts';
 import type { PdfPage, PdfPath } from './pdf-page.ts';
 
 /**
@@ -54,7 +54,7 @@ interface State {
 }
 
 /** Follows the content of a page: its transforms, clips, marked content and paths (8.4.4, 8.5 and 14.6). */
-function pathsOf(operators: Iterable<Operator>, height: number): readonly PdfPath[] {
+function pathsOf(operators: Iterable<PdfOperator>, height: number): readonly PdfPath[] {
   // Units with y up become millimetres with y down.
   let state: State = {
     matrix: { a: unit, b: 0, c: 0, d: -unit, e: 0, f: height * unit },

@@ -1,3 +1,4 @@
+import { fixed } from '../../text/figure.ts';
 import type { Pen } from '../pen.ts';
 
 /** Millimetres as units of PDF, which are 1/72 in (ISO 32000-1:2008, 8.3.2.3). */
@@ -18,3 +19,8 @@ export const pdfPen = (document: PDFKit.PDFDocument): Pen => ({
     ),
   close: () => document.closePath(),
 });
+
+/** Sets the dashes of the lines to come, mm. The library's types know of no pattern but one dash and one gap. */
+export const setDashes = (document: PDFKit.PDFDocument, dashes: readonly number[]): void => {
+  document.addContent(`[${dashes.map((length) => fixed(points(length), 3)).join(' ')}] 0 d`);
+};

@@ -1,10 +1,10 @@
-import type { Ink, Words } from '../ink.ts';
+import type { Ink, InkWords } from '../ink.ts';
 import { type LineStyle, lineStyles } from '../line-types.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
 import { lineTag } from './line-tag.ts';
 import { type Fonts, newPdf } from './new-pdf.ts';
-import { pdfPen, points } from './pdf-pen.ts';
+import { pdfPen, points, setDashes } from './pdf-pen.ts';
 
 /** The shade of text that is no part of the pattern. */
 const paleShade = 0.55;
@@ -68,12 +68,11 @@ function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }
     return;
   }
   document.lineWidth(points(width)).lineCap(roundEnds ? 'round' : 'butt');
-  // Written out because the library's types know of no pattern but one dash and one gap.
-  document.addContent(`[${dashes.map((length) => points(length).toFixed(3)).join(' ')}] 0 d`);
+  setDashes(document, dashes);
   document.stroke(grey(shade));
 }
 
-function drawWords({ document, inLetters }: Press, words: Words): void {
+function drawWords({ document, inLetters }: Press, words: InkWords): void {
   const { at, size, bold, centred, pale, turnedAbout: pivot } = words;
   const text = inLetters(words.text);
   document

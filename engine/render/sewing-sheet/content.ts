@@ -12,6 +12,7 @@ import { sourcesOf, sourceWords } from './sources.ts';
 import { stepFacts } from './step-facts.ts';
 import { stepPicture } from './step-picture.ts';
 import { type StepWords, stepWords } from './step-words.ts';
+import type { ToBuy } from './to-buy.ts';
 
 /** Everything that stands on a sewing sheet, whatever it is printed as. */
 export interface SheetContent {
@@ -21,6 +22,8 @@ export interface SheetContent {
   readonly faults: readonly string[];
   readonly cut: readonly ListRow[];
   readonly notions: readonly ListRow[];
+  /** What cloth to buy by width; none where it is not known. */
+  readonly cloth: ToBuy['cloth'] | undefined;
   readonly steps: readonly ShownStep[];
   /** Edges that are sewn to nothing. */
   readonly open: readonly string[];
@@ -42,11 +45,15 @@ const below = { width: 178, height: 58 };
 /** More pieces than this do not fit beside the words. */
 const mostBeside = 5;
 
-/** What the sheet of a garment says and shows. `cutLines` holds the cutting lines by piece name. */
+/**
+ * What the sheet of a garment says and shows. `cutLines` holds the cutting lines by piece name; `toBuy` what to
+ * buy, where that was found.
+ */
 export function sheetContent(
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   { date, units = 'mm' }: ReadAs,
+  toBuy?: ToBuy,
 ): SheetContent {
   const { sewing = [] } = garment;
   const tape = tapeFor(garment);
@@ -58,7 +65,8 @@ export function sheetContent(
     lead: [date, lead].filter(Boolean).join('. '),
     faults: sewingFaults(garment, tape).map(({ message }) => withLengthsIn(message, units)),
     cut: cutList(garment),
-    notions: notionList(garment, units),
+    notions: notionList(garment, units, toBuy),
+    cloth: toBuy?.cloth,
     steps: sewing.map((step, i) => {
       const facts = stepFacts(garment, step, tape);
       const wide = facts.pieces.length > mostBeside;
@@ -69,7 +77,7 @@ export function sheetContent(
       };
     }),
     open: openEdges(garment),
-    notes: [classes, withLengthsIn(sourceWords(sources), units)],
+    notes: [classes, ...(toBuy ? [toBuy.threadNote] : []), withLengthsIn(sourceWords(sources), units)],
   };
 }
 

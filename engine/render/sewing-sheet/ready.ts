@@ -1,5 +1,5 @@
-import { listed } from '../../checks/words.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
+import { listed } from '../../text/listed.ts';
 
 /** What the step at `place` needs done before it, in words, each with the number of the step that did it. */
 export function readyWords(steps: readonly SewingStep[], place: number): readonly string[] {

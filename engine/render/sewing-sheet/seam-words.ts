@@ -1,8 +1,8 @@
-import { listed } from '../../checks/words.ts';
 import type { EdgeRef } from '../../pattern/seam.ts';
+import { listed } from '../../text/listed.ts';
+import { ratioWords, wholeLength } from '../../text/on-one-line.ts';
 import type { Unit } from '../../text/units.ts';
 import type { SeamFacts, TurnFacts } from './step-facts.ts';
-import { ratioWords, wholeLength } from './words.ts';
 
 /** What a step says of a seam or of a turned edge: a row of its table. */
 export interface SeamRow {

@@ -4,19 +4,24 @@ import { type Html, html, page } from '../booklet/html.ts';
 import { styleSheet } from '../booklet/style.ts';
 import type { ReadAs } from '../print-options.ts';
 import { faultsSay, openSays, type SheetContent, sheetContent } from './content.ts';
-import type { ListRow } from './lists.ts';
 import { stepSection } from './step-section.ts';
+import type { ToBuy } from './to-buy.ts';
 
 /**
  * The sewing order as a page to print: what to cut, what to have at hand, and every step with its figures for this
  * body and a drawing of its pieces. One file of HTML that needs nothing else. `cutLines` holds the cutting lines by
- * piece name; `as` says what date is printed, as given, and in which unit lengths are.
+ * piece name; `as` says what date is printed, as given, and in which unit
+ * lengths are; `toBuy` what to buy, where that was found.
  */
-export const sewingSheet = (garment: Garment, cutLines: ReadonlyMap<string, Edge>, as: ReadAs = {}): string =>
-  sheetHtml(sheetContent(garment, cutLines, as));
+export const sewingSheet = (
+  garment: Garment,
+  cutLines: ReadonlyMap<string, Edge>,
+  as: ReadAs = {},
+  toBuy?: ToBuy,
+): string => sheetHtml(sheetContent(garment, cutLines, as, toBuy));
 
 function sheetHtml(content: SheetContent): string {
-  const { title, lead, faults, cut, notions, steps, open, notes } = content;
+  const { title, lead, faults, cut, notions, cloth, steps, open, notes } = content;
   const head = [
     html('meta', { charset: 'utf-8' }),
     html('meta', { name: 'viewport', content: 'width=device-width' }),
@@ -33,6 +38,7 @@ function sheetHtml(content: SheetContent): string {
       html('div', {}, html('h2', {}, 'To cut'), list(cut)),
       html('div', {}, html('h2', {}, 'To have at hand'), list(notions)),
     ),
+    ...(cloth ? clothToBuy(cloth) : []),
     html('h2', {}, 'Step by step'),
     ...steps.map(stepSection),
     ...(open.length > 0 ? leftOpen(open) : []),
@@ -40,7 +46,7 @@ function sheetHtml(content: SheetContent): string {
   ]);
 }
 
-const list = (rows: readonly ListRow[]): Html =>
+const list = (rows: readonly (readonly string[])[]): Html =>
   html(
     'table',
     {},
@@ -52,6 +58,12 @@ const list = (rows: readonly ListRow[]): Html =>
       ),
     ),
   );
+
+const clothToBuy = ({ titles, rows, note }: ToBuy['cloth']): readonly Html[] => [
+  html('h2', {}, 'Cloth to buy'),
+  list([titles, ...rows]),
+  html('p', { class: 'source' }, note),
+];
 
 const items = (texts: readonly string[]): Html =>
   html(

@@ -1,13 +1,15 @@
 import { seamFinishes } from '../../pattern/finishes.ts';
 import type { SewingStep } from '../../pattern/sewing.ts';
 import { seamClasses, stitchTypes } from '../../pattern/stitches.ts';
+import { capital } from '../../text/capital.ts';
 import { unbroken } from '../../text/length.ts';
+import { fineLength } from '../../text/on-one-line.ts';
 import type { Unit } from '../../text/units.ts';
 import { withLengthsIn } from '../../text/with-lengths-in.ts';
+import { quantity } from './quantity.ts';
 import { type SeamRow, seamRow, turnRow } from './seam-words.ts';
 import { sourceSign } from './sources.ts';
 import type { StepFacts } from './step-facts.ts';
-import { capital, fineLength, quantity } from './words.ts';
 
 /** Everything a step says, ready for any kind of page. */
 export interface StepWords {

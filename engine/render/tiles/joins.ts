@@ -1,14 +1,13 @@
 import { strokes } from '../../finishing/label.ts';
 import { distanceToStroke } from '../../finishing/rectangle.ts';
-import type { Bounds } from '../../geometry/bounds.ts';
-import { boundsMeet } from '../../geometry/bounds.ts';
+import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
 import { between, type Point, point } from '../../geometry/point.ts';
 import { type Ink, stroke } from '../ink.ts';
 import type { BoundedInk } from '../ink-bounds.ts';
 import type { Tile } from './tile-grid.ts';
 
 /** An edge across which two tiles are glued together. */
-export interface Join {
+export interface TileJoin {
   /** The tile that carries the strip for glue. */
   readonly under: Tile;
   /** The tile that is cut along this edge and laid on top. */
@@ -21,7 +20,7 @@ export interface Join {
 }
 
 /** The edges between two tiles that a line or a word runs across: elsewhere nothing needs joining. */
-export function joinsOf(tiles: readonly Tile[], drawn: readonly BoundedInk[]): readonly Join[] {
+export function joinsOf(tiles: readonly Tile[], drawn: readonly BoundedInk[]): readonly TileJoin[] {
   const byPlace = new Map(tiles.map((tile) => [`${tile.row}/${tile.column}`, tile]));
   return tiles.flatMap((under) => {
     const { left, right, top, bottom } = under.cell;
@@ -30,7 +29,7 @@ export function joinsOf(tiles: readonly Tile[], drawn: readonly BoundedInk[]): r
       { over: byPlace.get(`${under.row + 1}/${under.column}`), side: 'below', from: point(left, bottom) },
     ] as const;
     const to = point(right, bottom);
-    return candidates.flatMap(({ over, side, from }): readonly Join[] =>
+    return candidates.flatMap(({ over, side, from }): readonly TileJoin[] =>
       over && drawn.some((ink) => crosses(ink, { left: from.x, top: from.y, right, bottom }))
         ? [{ under, over, side, from, to }]
         : [],
@@ -54,7 +53,7 @@ const reach = 4;
 const radius = 2;
 
 /** The crossing marks of a join, on the joined sheet: both tiles show them, and they must meet. */
-export const crossingMarks = ({ under, over, from, to }: Join): readonly Ink[] =>
+export const crossingMarks = ({ under, over, from, to }: TileJoin): readonly Ink[] =>
   shares.flatMap((share, i) => {
     const at = between(from, to, share);
     const names = { line: `${under.name} ${over.name} ${i + 1}` };

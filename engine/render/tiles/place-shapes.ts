@@ -3,7 +3,7 @@ import { type Point, point } from '../../geometry/point.ts';
 import type { Size } from '../layout.ts';
 import { PagesUnder } from './pages-under.ts';
 import { type PixelSize, type Silhouette, silhouette } from './silhouette.ts';
-import { type Movable, type PixelField, Table } from './table.ts';
+import { type Movable, type PixelField, PixelTable } from './table.ts';
 
 /** Something to place: its closed outline, from its own top left corner, one for each way it may lie. */
 export interface Shape {
@@ -99,7 +99,7 @@ function placeInOrder(
   field: PixelField,
   most: number,
 ): Placing | undefined {
-  const table = new Table(field);
+  const table = new PixelTable(field);
   const places: ShapePlace[] = [];
   for (const index of order) {
     const spot = table.bestSpot(shapes[index] ?? []);

@@ -16,7 +16,7 @@ import { type Tile, tilesOf } from './tile-grid.ts';
 import { margin, overlap, tilePage } from './tile-page.ts';
 
 /** A garment as it goes to the printer, and what that takes. */
-export interface Printed {
+export interface PrintedPages {
   readonly pages: readonly Page[];
   readonly tiles: readonly Tile[];
   /** Tiles within the rectangle of the joined sheet that hold no line and are not printed. */
@@ -40,7 +40,7 @@ export function printPages(
   cutLines: ReadonlyMap<string, Edge>,
   paper: Paper,
   options: PrintOptions = {},
-): Result<Printed> {
+): Result<PrintedPages> {
   const whole = onePage(garment, cutLines, paper, options);
   if (whole) return { ok: true, value: whole, issues: [] };
   const cell = {
@@ -79,7 +79,7 @@ function onePage(
   cutLines: ReadonlyMap<string, Edge>,
   paper: Paper,
   options: PrintOptions,
-): Printed | undefined {
+): PrintedPages | undefined {
   const cell = { width: paper.width - 2 * margin, height: paper.height - 2 * margin };
   const words = coverWords(garment, paper, options, 1);
   const block = coverSize(garment, words);

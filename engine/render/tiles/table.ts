@@ -24,7 +24,7 @@ export interface Spot {
 }
 
 /** A field of pages as pixels, some of them taken. */
-export class Table {
+export class PixelTable {
   private readonly field: PixelField;
   private readonly columns: number;
   private readonly rows: number;

@@ -1,7 +1,6 @@
 import { strokes } from '../../finishing/label.ts';
 import { distanceToStroke } from '../../finishing/rectangle.ts';
-import type { Bounds } from '../../geometry/bounds.ts';
-import { boundsMeet } from '../../geometry/bounds.ts';
+import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
 import { point } from '../../geometry/point.ts';
 import type { Ink } from '../ink.ts';
 import type { BoundedInk } from '../ink-bounds.ts';

@@ -1,9 +1,9 @@
 import { boundsMeet } from '../../geometry/bounds.ts';
 import { between, moved, point } from '../../geometry/point.ts';
-import { type Ink, stroke, type Words } from '../ink.ts';
+import { type Ink, type InkWords, stroke } from '../ink.ts';
 import type { BoundedInk } from '../ink-bounds.ts';
 import { textSizes } from '../line-types.ts';
-import { crossingMarks, type Join } from './joins.ts';
+import { crossingMarks, type TileJoin } from './joins.ts';
 import type { Page } from './page.ts';
 import type { Paper } from './papers.ts';
 import { reaches, type Tile } from './tile-grid.ts';
@@ -28,11 +28,11 @@ export function tilePage(
   tile: Tile,
   drawn: readonly BoundedInk[],
   paper: Paper,
-  joins: readonly Join[],
+  joins: readonly TileJoin[],
   footer: string,
 ): Page {
   const { left, top, right, bottom } = tile.cell;
-  const strip = (side: Join['side']): number =>
+  const strip = (side: TileJoin['side']): number =>
     joins.some((join) => join.under === tile && join.side === side) ? overlap : bleed;
   const window = {
     left: left - bleed,
@@ -80,13 +80,13 @@ export function tilePage(
 }
 
 /** What one of two joined tiles shows of their join. */
-const joint = (join: Join, tile: Tile): readonly Ink[] => [
+const joint = (join: TileJoin, tile: Tile): readonly Ink[] => [
   stroke('join', join.from, join.to),
   ...crossingMarks(join),
   ...(join.under === tile ? [glueHere(join)] : []),
 ];
 
-function glueHere({ over, side, from, to }: Join): Words {
+function glueHere({ over, side, from, to }: TileJoin): InkWords {
   const edge = between(from, to, 0.25);
   const middle = moved(edge, side === 'right' ? { x: overlap / 2, y: 0 } : { x: 0, y: overlap / 2 });
   return {

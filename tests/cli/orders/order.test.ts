@@ -28,7 +28,12 @@ describe('an order', () => {
     ['a field too many', orderOf(1, { grament: 'skirt' }), 'not-an-order', 'Did you mean “garment”?'],
     ['no body', { id: 'a', garment: 'skirt' }, 'not-an-order', '“body” is missing'],
     ['a body that is none', { ...orderOf(1), body: 92 }, 'not-an-order', '“body” should be measurements'],
-    ['something else to write', orderOf(1, { write: ['png'] }), 'not-an-order', 'a list of report, svg, pdf'],
+    [
+      'something else to write',
+      orderOf(1, { write: ['png'] }),
+      'not-an-order',
+      'a list of report, svg, pdf, dxf',
+    ],
     ['a garment that is none', orderOf(1, { garment: 'skirts' }), 'unknown-garment', 'Did you mean “skirt”?'],
     ['an id that leads out', orderOf(1, { id: '../../up' }), 'order-id-unsafe', '“../../up” is no name'],
     ['one thing twice', '{"id":"a","id":"b"}', 'said-twice', 'Line 7'],
@@ -95,8 +100,8 @@ describe('an answer', () => {
       files: {},
       code: 0,
     });
-    const { files } = await answer(orderOf(1, { write: ['pdf', 'report'] }));
-    expect(Object.keys(files)).toEqual(['report.json', 'pattern.pdf']);
+    const { files } = await answer(orderOf(1, { write: ['dxf', 'pdf', 'report'] }));
+    expect(Object.keys(files)).toEqual(['report.json', 'pattern.pdf', 'cutting.dxf']);
     expect(Buffer.from(files['pattern.pdf'].base64, 'base64').subarray(0, 5).toString()).toBe('%PDF-');
   });
 

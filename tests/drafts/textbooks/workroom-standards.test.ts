@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { workroomRules } from '../../../drafts/sewing-words.ts';
 import { sleeveRules } from '../../../drafts/sleeve/rules.ts';
+import { workroomRules } from '../../../drafts/workroom-rules.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
 import { drafted, edgeOf, figureOf, pieceOf, shippedBody } from '../drafted.ts';
 import { inches, lengthOf } from './measured.ts';

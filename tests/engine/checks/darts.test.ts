@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { checkGarment } from '../../../engine/checks/check-garment.ts';
 import { cutReady } from '../../../engine/checks/cut-ready.ts';
-import { dartLegFaults } from '../../../engine/checks/darts.ts';
+import { dartCapFaults, dartLegFaults } from '../../../engine/checks/darts.ts';
+import { cuttingLine } from '../../../engine/finishing/cut-line.ts';
 import { cuttingLines } from '../../../engine/finishing/cut-lines.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
@@ -96,6 +97,34 @@ describe('a garment with a dart', () => {
     const walked = walkSheet(sheetSvg(garment, cuttingLines(plain, PARALLEL), {}));
     if (!walked.ok) throw new Error(JSON.stringify(walked.issues));
     expect(codes(walked.value.issues)).toContain('dart-not-flush');
+  });
+});
+
+describe('a dart that opens towards another part of its piece', () => {
+  test('is looked at across its own mouth, the nearest that its seams run on to', () => {
+    const arms = {
+      ...withDartsMarked(
+        pieceOf(
+          [
+            edge('right', line(300, 0, 300, 300)),
+            edge('right hem', line(300, 300, 200, 300)),
+            edge('inner below', line(200, 300, 200, 215)),
+            edge('leg a', line(200, 215, 270, 200)),
+            edge('leg b', line(270, 200, 200, 185)),
+            edge('inner above', line(200, 185, 200, 100)),
+            edge('bridge', line(200, 100, 100, 100)),
+            edge('inner left', line(100, 100, 100, 300)),
+            edge('left hem', line(100, 300, 0, 300)),
+            edge('left', line(0, 300, 0, 0)),
+            edge('top', line(0, 0, 300, 0)),
+          ],
+          [],
+          50,
+        ),
+      ),
+      name: 'arms',
+    };
+    expect(dartCapFaults(arms, cuttingLine(arms, PARALLEL), 0.05)).toEqual([]);
   });
 });
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { misnamed } from '../../../engine/checks/misnamed.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
-import { listed } from '../../../engine/checks/words.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import { inDegrees, inMm } from '../../../engine/text/figure.ts';
+import { listed } from '../../../engine/text/listed.ts';
 import { garment, line, notch, polygon } from '../garments.ts';
 
 const yoke = {

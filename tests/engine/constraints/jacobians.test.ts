@@ -33,7 +33,7 @@ const RELATIONS: readonly Relation[] = [
     ],
     mm: 3,
   },
-  { kind: 'length', name: 'length of one', terms: [{ curves: ['one'], times: 1 }], mm: 3 },
+  { kind: 'length', name: 'length of one', terms: [{ curves: ['one'], times: -1.5 }], mm: 3 },
   { kind: 'tangent', name: 'tangent', a: endOf('one'), b: startOf('line') },
   { kind: 'tangent', name: 'tangent, both ends', a: endOf('one'), b: endOf('two') },
   { kind: 'curvature', name: 'curvature, end to start', a: endOf('one'), b: startOf('two') },
@@ -171,7 +171,7 @@ function expectSecondDerivatives(
 ): void {
   if (!curve) return;
   const width = slots.length;
-  const weights = Float64Array.from({ length: rows }, (_, r) => 1 + r);
+  const weights = Float64Array.from({ length: rows }, (_, r) => 2 + r);
   const exact = new Float64Array(width * width);
   curve(x, weights, exact);
   const gradientAt = (slot: number, off: number): Float64Array => {

@@ -94,6 +94,29 @@ describe('a seam in the allowance of a hem', () => {
     }
   });
 
+  it('goes on as the cloth that comes to lie on it, not as the seam higher up; as the whole of a seam that is shorter', () => {
+    /** Its right side leans outward by 20 mm in the lowest 40 and is upright above; its left side by 10 mm in 40. */
+    const bent = (hem: number) => ({
+      edges: [
+        edge('right', [line(point(180, 0), point(180, 60)), line(point(180, 60), point(200, 100))]),
+        edge('hem', [line(point(200, 100), point(0, 100))], { turn: 'hem', allowance: hem }),
+        edge('left', [line(point(0, 100), point(10, 60)), line(point(10, 60), point(10, 0))]),
+      ],
+      grain: { from: point(100, 10), to: point(100, 90) },
+    });
+    const leans = (hem: number) =>
+      [0, 1].map((i) => {
+        const { x, y } = hemSide(bent(hem), i) ?? { x: NaN, y: NaN };
+        return x / y;
+      });
+    expect(leans(20)).toEqual([expect.closeTo(-20 / 40, 9), expect.closeTo(10 / 40, 9)]);
+    const [right = NaN, left = NaN] = leans(60);
+    // 60 mm along the seam from the hem, some of them on its upright part.
+    expect(right).toBeCloseTo(-20 / (40 + 60 - Math.hypot(20, 40)), 9);
+    expect(left).toBeCloseTo(10 / (40 + 60 - Math.hypot(10, 40)), 9);
+    expect(leans(150)).toEqual([expect.closeTo(-20 / 100, 9), expect.closeTo(10 / 100, 9)]);
+  });
+
   it('is none at other corners, at a fold, and where nothing is turned up', () => {
     expect([0, 3, 4, 9].map((i) => hemSide(panel(40), i))).toEqual([
       undefined,
@@ -157,6 +180,18 @@ describe('the allowance of a hem', () => {
     expect(fault).toMatchObject({ code: 'hem-lies-not-flat', path: 'gore/hem', limits: { max: HEM_EASE } });
     // 2 x 40 mm times the angle of the gore.
     expect(fault?.value).toBeCloseTo(2 * 40 * 0.3, 0);
+    // From seam to seam, without their allowances: the angle of the gore times the radius, just inside the edge.
+    const [below, above] = [...(fault?.message ?? '').matchAll(/([\d.]+) mm/g)].map(([, mm]) => Number(mm));
+    expect(below).toBeCloseTo(0.3 * (1000 + 0.995 * 40), 0);
+    expect(above).toBeCloseTo(0.3 * (1000 - 0.995 * 40), 0);
+  });
+
+  it('lies flat also where it goes more than half round, so that a seam run on meets its far side', () => {
+    const shape = { radius: 500, lean: 1.8, hem: 20, allowance: 10 };
+    const made = gore(shape);
+    expect(hemFaults(made, cuttingLine(made, PARALLEL))).toEqual([]);
+    const straightOn = cuttingLine(gore({ ...shape, radius: 520, hem: 0 }), PARALLEL);
+    expect(hemFaults(made, straightOn)[0]?.value).toBeCloseTo(2 * 0.995 * 20 * 3.6, 0);
   });
 
   it('of a straight hem is the piece above it, mirrored: wider where the piece widens upward', () => {

@@ -4,7 +4,8 @@ import { tableIn } from '../../../cli/table-file.ts';
 import { garments } from '../../../drafts/garments.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import type { Chart } from '../../../engine/grading/chart.ts';
-import { draftSize, type Grade, gradeOf } from '../../../engine/grading/grade.ts';
+import { draftSizes } from '../../../engine/grading/draft-sizes.ts';
+import { type Grade, gradeOf } from '../../../engine/grading/grade.ts';
 import { readChart } from '../../../engine/grading/read-chart.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
 
@@ -30,8 +31,7 @@ export function chartOf(data: unknown, garment: Draft = draftOf('dress')): Chart
 
 /** A garment graded by a chart; throws with the issues where it cannot be. */
 export function gradedBy(garment: Draft, chart: Chart, styling: object = {}, align?: string): Grade {
-  const made = chart.rows.map((row): Evaluation => {
-    const size = draftSize(garment, row, styling);
+  const made = [...draftSizes(garment, chart, styling)].map((size): Evaluation => {
     if (!size.ok) throw new Error(size.issues.map(({ message }) => message).join('\n'));
     return size.value;
   });

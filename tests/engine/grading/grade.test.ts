@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { outlineBounds } from '../../../engine/geometry/outline.ts';
 import { distance, point } from '../../../engine/geometry/point.ts';
 import { alignments } from '../../../engine/grading/anchor.ts';
+import { draftSize } from '../../../engine/grading/draft-sizes.ts';
 import { EVEN } from '../../../engine/grading/evenness.ts';
-import { draftSize, type Grade, gradeOf } from '../../../engine/grading/grade.ts';
+import { type Grade, gradeOf } from '../../../engine/grading/grade.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import { chartOf, draftOf, gradedBy, shippedChart } from './charts.ts';
@@ -148,6 +149,49 @@ describe('a grade is even', () => {
     expect(grade.issues[0]?.message).toContain('the step of “Waist rises to the side” in the construction');
   });
 
+  it('on a piece that is gathered, by as much more as it is fuller than what it is sewn to', () => {
+    const moved = (by: number): Draft =>
+      changedAt(920, (garment) => ({
+        ...inPiece('skirt centre front', (piece) => ({
+          ...piece,
+          notches: piece.notches.map((notch) =>
+            notch.edge === 'front princess' ? { ...notch, at: notch.at + by } : notch,
+          ),
+        }))(garment),
+      }));
+    const gathered = (by: number): Draft => ({
+      ...moved(by),
+      draw: (body, styling, solver) => {
+        const drawn = moved(by).draw(body, styling, solver);
+        const seams = (garment: Garment) =>
+          garment.seams.map((seam) =>
+            seam.a.some(({ piece }) => piece === 'skirt centre front') ? { ...seam, gatherRatio: 3 } : seam,
+          );
+        return drawn.ok ? { ...drawn, value: { ...drawn.value, seams: seams(drawn.value) } } : drawn;
+      },
+    });
+    const chart = chartOf({ units: 'cm', sizes: run }, skirt);
+    const unevenWith = (draft: Draft) => gradedBy(draft, chart).axes[0]?.uneven.length;
+    // The step out of a size changes by twice what one size is off.
+    expect(unevenWith(moved(1.2))).toBeGreaterThan(0);
+    expect(unevenWith(gathered(1.2))).toBe(0);
+    expect(unevenWith(gathered(2))).toBeGreaterThan(0);
+  });
+
+  it('no longer where lines that are found together come to a limit, which is named', () => {
+    const dress = draftOf('dress');
+    const { axes, issues } = gradedBy(dress, chartOf(shippedChart('workshop-stock.yaml')));
+    const atLargest = axes.find(({ along, at }) => along === 'cups' && at === '52');
+    const causes = atLargest?.uneven.map(({ cause }) => cause) ?? [];
+    expect(causes.length).toBeGreaterThan(0);
+    for (const cause of causes)
+      expect(cause).toMatchObject({
+        kind: 'limit',
+        limits: expect.arrayContaining(['bounds of cap at the front notch']),
+      });
+    expect(issues.some(({ message }) => message.includes('“cap at the front notch” and'))).toBe(true);
+  });
+
   it('no longer where the styling changes, which is named', () => {
     const sizes = run.map((one, i) => ({ ...one, skirtLength: i < 3 ? 600 : 650 }));
     const grade = gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt));
@@ -165,6 +209,28 @@ describe('a grade is even', () => {
     );
     expect(grade.issues.at(-1)?.message).toContain('the chart does not give the upper-arm girth');
   });
+});
+
+describe('the stock of the workshop', () => {
+  const stock = (garment: string): Grade => {
+    const draft = draftOf(garment);
+    return gradedBy(draft, chartOf(shippedChart('workshop-stock.yaml'), draft));
+  };
+
+  it.each([
+    ['dress', 40],
+    ['trial', 15],
+    ['skirt', 0],
+  ] as const)(
+    'is graded true and mostly even in the %s, and where it is not the cause is known',
+    (name, most) => {
+      const { ok, axes } = stock(name);
+      expect(ok).toBe(true);
+      const uneven = axes.flatMap((axis) => axis.uneven);
+      expect(uneven.length).toBeLessThanOrEqual(most);
+      expect(uneven.filter(({ cause }) => cause.kind === 'found')).toEqual([]);
+    },
+  );
 });
 
 describe('sizes are alike', () => {

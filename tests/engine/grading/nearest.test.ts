@@ -42,7 +42,7 @@ describe('alterations', () => {
   const row = chart.rows.find((one) => one.name === '40 C');
 
   it('bring the girths of a size within a millimetre or so of hers, each seam moved on four layers', () => {
-    const her = { ...row?.body, name: 'her', waistGirth: 764, hipGirth: 1010 };
+    const her = { ...row?.body, name: 'her', waistGirth: 749, hipGirth: 1010 };
     const { near } = nearestTo(her);
     expect(near.of.name).toBe('40 C');
     const home = bringHome(dress, near, her, {});
@@ -51,6 +51,22 @@ describe('alterations', () => {
     expect(home.value.changes).toContainEqual({ kind: 'let out', seam: 'side seam', level: 'hip', mm: 5 });
     for (const { level, hers, altered } of home.value.girths.filter(({ level: name }) => name !== 'hem'))
       expect([level, Math.abs(altered - hers) < 1.5]).toEqual([level, true]);
+  });
+
+  it('are those of seams alone where a size does not take the others with them, and these are named', () => {
+    const her = {
+      ...row?.body,
+      neckShoulderPointToBustPoint: 185,
+      backNeckPointToWaist: 330,
+      scyeDepth: 150,
+    };
+    const { near } = nearestTo(her);
+    const home = bringHome(dress, { ...near, off: [...near.off] }, row?.body, {});
+    if (!home.ok) throw new Error('not brought home');
+    expect(home.value.changes.filter((change) => !('seam' in change))).toEqual([]);
+    expect(home.value.left.map(({ measurement }) => measurement)).toEqual(
+      expect.arrayContaining(['backNeckPointToWaist']),
+    );
   });
 
   it('are what a fitter would pin for lengths, and the rest is named', () => {

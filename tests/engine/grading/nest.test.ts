@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { signedArea } from '../../../engine/geometry/outline.ts';
 import { distance } from '../../../engine/geometry/point.ts';
 import { nestFiles } from '../../../engine/grading/nest/nest-papers.ts';
 import { mostLines, nestStyle, sizeLine } from '../../../engine/grading/nest/size-lines.ts';
 import { namePlaces } from '../../../engine/grading/nest/size-names.ts';
+import { readPath } from '../../../engine/reading/read-path.ts';
 import { chartOf, draftOf, gradedBy, shippedChart } from './charts.ts';
 
 const dress = draftOf('dress');
@@ -61,6 +63,32 @@ describe('nests', () => {
     const skirt = draftOf('skirt');
     const svg = nestFiles(gradedBy(skirt, chartOf({ units: 'cm', sizes }, skirt))).get('nest.svg') ?? '';
     expect(svg).toContain('data-size="40/42"');
+  });
+
+  it('show on the cutting line what a cutter cuts: the outline round the allowances, its notches and its name', () => {
+    const cutting = nestFiles(grade, { line: 'cutting' }).get('nest-2-side-front.svg') ?? '';
+    for (const { of, pieces } of grade.sizes.filter(({ of: { cup } }) => cup === 'C')) {
+      const [, path = ''] = new RegExp(`data-size="${of.size}" d="(M[^"]*Z)"`).exec(cutting) ?? [];
+      const laid = pieces.get('side front')?.finished;
+      const cut = laid && signedArea([{ name: 'cut', curves: laid.cut }]);
+      const drawn = readPath(path);
+      if (!drawn.ok) throw new Error('unread');
+      expect(signedArea([{ name: 'drawn', curves: drawn.curves }])).toBeCloseTo(cut ?? 0, -1);
+      expect(cutting).toMatch(new RegExp(`<text [^>]*>${of.size}</text>`));
+    }
+    expect(cutting.split('data-notch=').length).toBeGreaterThan(40);
+  });
+
+  it('show only the sizes that are chosen, one beside the other on one set', () => {
+    const only = grade.chart.rows.filter(({ name }) => ['40 C', '42 E'].includes(name));
+    const chosen = nestFiles(grade, { line: 'stitching', only });
+    expect(chosen.size).toBe(16 + 1);
+    const svg = chosen.get('nest-2-side-front.svg') ?? '';
+    expect([...svg.matchAll(/data-size="([^"]*)" d="M[^"]*Z"/g)].map(([, size]) => size)).toEqual([
+      '40 C',
+      '42 E',
+    ]);
+    expect(svg).toContain('dress, workshop stock: sizes 40 C, 42 E');
   });
 
   it('of the side front of the dress look as they were looked at', async () => {

@@ -93,6 +93,24 @@ describe('what is laid of a garment', () => {
     ]);
   });
 
+  test('a single piece is cut of the upper layer of folded cloth, whose wrong side is up', () => {
+    const cut = { cloth: 'self', count: 1, onFold: false, pair: false } as const;
+    const single = (printedSide?: 'down') => ({
+      ...bodice,
+      pieces: bodice.pieces.map((piece) =>
+        piece.name === 'side back'
+          ? { ...piece, cut: [{ ...cut, ...(printedSide && { printedSide }) }] }
+          : piece,
+      ),
+    });
+    const overOf = (garment: typeof bodice): boolean | undefined => {
+      const [task] = tasksOn({}, garment);
+      return task && kindsOf(task, 'side back')[0]?.turnedOver;
+    };
+    expect(overOf(single())).toBe(true);
+    expect(overOf(single('down'))).toBe(false);
+  });
+
   test('a piece broader than the cloth is refused in words', () => {
     const tasks = layTasks(bodice, lines, { ...cloth, width: 300 });
     expect(tasks.ok).toBe(false);
@@ -147,6 +165,19 @@ describe('a written plan', () => {
     expect(provePlan(spoil(svg), task.pieces, asked).map((issue) => issue.code)).toContain(code);
   });
 
+  test('has no word that runs over the line of its piece; what has no room stands in the key', () => {
+    const small = selfOn({});
+    const drawing = laySvg(layPlan(small, laid(small.problem, 60), bodice), '0.7 m');
+    expect(drawing).toMatch(/>7</);
+    expect(drawing).toContain('>7 back strap, both layers<');
+    expect(drawing).not.toContain('>7 back strap<');
+    expect(drawing).toContain('>5 side back<');
+  });
+
+  test('says its lengths in the reader’s unit', () => {
+    expect(laySvg(plan, '1 yd', 'in')).toMatch(/55 1\/8 in wide, .* no lay is shorter than [\d /]+ in\./);
+  });
+
   test('uses the share of the cloth that its pieces cover', () => {
     const area = bodice.pieces.reduce((sum, piece) => {
       const line = lines.get(piece.name);
@@ -165,8 +196,9 @@ describe('cloth', () => {
     expect(stripWidth({ ...cloth, shrink: 0.05 })).toBe(655);
   });
 
-  test('what shrinks is bought longer, and stripes ask for whole repeats and one more a metre', () => {
+  test('what shrinks is bought longer, and of stripes a repeat more, to begin with one', () => {
     expect(lengthNeeded({ ...cloth, shrink: 0.05 }, 950)).toBeCloseTo(1000, 9);
-    expect(lengthNeeded({ ...cloth, stripe: 60 }, 1150)).toBe(1200 + 120);
+    expect(lengthNeeded({ ...cloth, stripe: 60 }, 1150)).toBe(1210);
+    expect(lengthNeeded({ ...cloth, stripe: 60, shrink: 0.05 }, 950)).toBeCloseTo(1000 + 60, 9);
   });
 });

@@ -39,7 +39,7 @@ describe('the depth of two shapes in each other', () => {
     for (let i = 0; i < 500; i++) {
       const [x, y] = [5 * random() - 2.5, 5 * random() - 2.5];
       const expected = Math.max(0, Math.min(2 - Math.abs(x), 2 - Math.abs(y)));
-      expect(fields.depth(0, x, y)).toBeCloseTo(expected, 12);
+      expect(fields.depth(0, x, y, Infinity)).toBeCloseTo(expected, 12);
     }
   });
 
@@ -54,7 +54,7 @@ describe('the depth of two shapes in each other', () => {
           const x = region.left + random() * (region.right - region.left);
           const y = region.top + random() * (region.bottom - region.top);
           const overlaps = overlap(corners(moving.ring, x, y), corners(fixed.ring, 0, 0));
-          expect(fields.depth(0, x, y) > 0).toBe(overlaps);
+          expect(fields.depth(0, x, y, Infinity) > 0).toBe(overlaps);
         }
       }
   });
@@ -64,8 +64,8 @@ describe('the depth of two shapes in each other', () => {
     const [square] = posturesOf(rectangle('square', 1, 1, 1));
     if (!notched || !square) throw new Error('no posture');
     const fields = new DepthFields([noFit(notched.parts, square.parts)]);
-    expect(fields.depth(0, 0, -0.5)).toBeCloseTo(0, 12);
-    expect(fields.depth(0, 0.1, -0.5)).toBeGreaterThan(0.05);
+    expect(fields.depth(0, 0, -0.5, Infinity)).toBeCloseTo(0, 12);
+    expect(fields.depth(0, 0.1, -0.5, Infinity)).toBeGreaterThan(0.05);
   });
 });
 

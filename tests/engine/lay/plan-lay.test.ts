@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { densityOf, leastLength } from '../../../engine/lay/problem.ts';
+import { densityOf } from '../../../engine/lay/problem.ts';
 import { faultsOf } from '../../../engine/lay/proof.ts';
 import { refusedShapes } from '../../../engine/lay/refused-shapes.ts';
 import { shapesOf } from './instances.ts';
@@ -68,13 +68,6 @@ describe('a published instance', () => {
 });
 
 describe('the least length', () => {
-  test('is the area over the width, the longest shape, or what lies on the fold', () => {
-    const square = rectangle('square', 4, 5, 5);
-    expect(leastLength({ width: 10, shapes: [square] })).toBe(10);
-    expect(leastLength({ width: 10, shapes: [rectangle('band', 1, 30, 1)] })).toBe(30);
-    expect(leastLength({ width: 10, shapes: [{ ...rectangle('half', 3, 7, 1), onFold: true }] })).toBe(21);
-  });
-
   test('ends the search once it is reached', () => {
     const lay = laid({ width: 10, shapes: [rectangle('band', 3, 30, 1)] }, 1e9);
     expect(lay.length).toBeCloseTo(30, 3);

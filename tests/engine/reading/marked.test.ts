@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { isCalled, marksOf, meaningOf, ownName } from '../../../engine/reading/marked.ts';
-import { type Found, readMarkup } from '../../../engine/reading/read-markup.ts';
+import { type FoundElement, readMarkup } from '../../../engine/reading/read-markup.ts';
 
 /** The innermost path of a drawing. */
-function pathIn(content: string, root = ''): Found {
+function pathIn(content: string, root = ''): FoundElement {
   const read = readMarkup(`<svg ${root}>${content}</svg>`);
-  const path = read.ok ? read.value.find(({ name }) => name === 'path') : undefined;
+  const path = read.ok ? read.value.elements.find(({ name }) => name === 'path') : undefined;
   if (!path) throw new Error('no path');
   return path;
 }

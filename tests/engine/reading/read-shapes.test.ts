@@ -7,7 +7,7 @@ import { readShapes } from '../../../engine/reading/read-shapes.ts';
 function shapesIn(content: string) {
   const read = readMarkup(`<svg>${content}</svg>`);
   if (!read.ok) throw new Error('not SVG');
-  return readShapes(read.value);
+  return readShapes(read.value.elements);
 }
 
 /** Where the lines of a drawing lie: left, top, right, bottom of each, its length, and whether it is closed. */

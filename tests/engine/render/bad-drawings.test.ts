@@ -79,14 +79,14 @@ describe('a drawing that cannot be used gets an answer', () => {
     ['a transform to nothing', drawing(`<path transform="scale(0)" d="${square}"/>`), 'outline-missing'],
     ['a transform to infinity', drawing(`<path transform="scale(1e8)" d="${square}"/>`), 'outline-missing'],
     [
-      'an entity in the path',
-      `<!DOCTYPE svg [<!ENTITY e "M0 0">]>${drawing('<path d="&e;L400 0L400 600Z"/>')}`,
-      'path-unreadable',
+      'an entity that nothing defines',
+      `<!DOCTYPE svg [<!ENTITY e "M0 0">]>${drawing('<path d="&f;L400 0L400 600Z"/>')}`,
+      'not-svg',
     ],
     [
       'entities within entities',
       `<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;&a;">]>${drawing('<path d="&b;"/>')}`,
-      'path-unreadable',
+      'not-svg',
     ],
     [
       'an outline hidden from view',

@@ -28,7 +28,9 @@ const codes = (svg: string): readonly string[] => {
 const drawnIn = (svg: string) => {
   const read = readMarkup(svg);
   if (!read.ok) throw new Error('not SVG');
-  return read.value.filter(({ name, attributes }) => name === 'path' && attributes.class === 'earlier');
+  return read.value.elements.filter(
+    ({ name, attributes }) => name === 'path' && attributes.class === 'earlier',
+  );
 };
 
 describe('the outline of an earlier draft on a sheet', () => {

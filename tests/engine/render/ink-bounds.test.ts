@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../engine/geometry/point.ts';
-import type { Words } from '../../../engine/render/ink.ts';
+import type { InkWords } from '../../../engine/render/ink.ts';
 import { inkBounds } from '../../../engine/render/ink-bounds.ts';
 import { uniform } from '../../uniform.ts';
 
@@ -16,7 +16,7 @@ const anyWords = fc.record({
 
 describe('the room kept for words', () => {
   it('stands on their baseline, from where they begin or about their middle', () => {
-    const words: Words = { kind: 'words', text: 'level', at: point(100, 50), size: 5 };
+    const words: InkWords = { kind: 'words', text: 'level', at: point(100, 50), size: 5 };
     const { left, right, top, bottom } = inkBounds(words);
     expect(left).toBe(100);
     expect(bottom).toBeGreaterThanOrEqual(50);

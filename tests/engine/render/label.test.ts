@@ -5,7 +5,7 @@ import { contains } from '../../../engine/geometry/inside.ts';
 import { point } from '../../../engine/geometry/point.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
 import { boxOf } from '../../../engine/render/finished-piece.ts';
-import type { Words } from '../../../engine/render/ink.ts';
+import type { InkWords } from '../../../engine/render/ink.ts';
 import { inkBounds } from '../../../engine/render/ink-bounds.ts';
 import { label } from '../../../engine/render/label.ts';
 import { labelBeside } from '../../../engine/render/label-beside.ts';
@@ -39,12 +39,12 @@ function strap(width: number, height: number): Piece {
   return { ...outline, grain: { from: point(width / 5, 5), to: point(width / 5, height - 5) } };
 }
 
-function boxAbout(row: Words): Rectangle {
+function boxAbout(row: InkWords): Rectangle {
   const { left, right, top, bottom } = inkBounds(row);
   return { middle: point((left + right) / 2, (top + bottom) / 2), width: right - left, height: bottom - top };
 }
 
-const rowsOn = (piece: Piece): readonly Words[] => label(piece, words) ?? [];
+const rowsOn = (piece: Piece): readonly InkWords[] => label(piece, words) ?? [];
 
 const textsOn = (piece: Piece): readonly string[] => rowsOn(piece).map(({ text }) => text);
 

@@ -10,7 +10,7 @@ import { smallCutLines, smallGarment } from './small-garment.ts';
 const elementsOf = (svg: string) => {
   const read = readMarkup(svg);
   if (!read.ok) throw new Error('not SVG');
-  return read.value;
+  return read.value.elements;
 };
 
 const svg = sheetSvg(smallGarment, smallCutLines, { date: '2031-05-04' });

@@ -13,7 +13,7 @@ describe('one piece on a paper of its own', () => {
     '%s has its squares below it, all within the margin',
     (_, svg) => {
       const read = readMarkup(svg);
-      const elements = read.ok ? read.value : [];
+      const elements = read.ok ? read.value.elements : [];
       const [, , width = 0, height = 0] = (elements[0]?.attributes.viewBox ?? '').split(' ').map(Number);
       const drawn = boundsAbout(
         elements

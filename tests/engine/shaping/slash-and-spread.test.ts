@@ -4,7 +4,7 @@ import { boundingBox } from '../../../engine/geometry/bounds.ts';
 import { inflectionCount } from '../../../engine/geometry/inflections.ts';
 import { isSimple } from '../../../engine/geometry/inside.ts';
 import { widthAt } from '../../../engine/shaping/own-piece.ts';
-import { type Spread, slashAndSpread } from '../../../engine/shaping/slash-and-spread.ts';
+import { type Spreading, slashAndSpread } from '../../../engine/shaping/slash-and-spread.ts';
 import { uniform } from '../../uniform.ts';
 import { anyPanel, codesOf, edgeNamed, made, panelOf, rectangle } from './pieces.ts';
 import { lengthOf, plainShape, spread } from './spreads.ts';
@@ -129,7 +129,7 @@ describe('slashing from one notch to another', () => {
 });
 
 describe('a spread that makes no sense', () => {
-  test.each<[string, Partial<Spread>]>([
+  test.each<[string, Partial<Spreading>]>([
     ['no-such-edge', { from: 'neck' }],
     ['no-such-edge', { to: 'cuff' }],
     ['slash-edges-same', { to: 'top' }],

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import type { Piece } from '../../../engine/pattern/piece.ts';
-import { type Spread, slashAndSpread } from '../../../engine/shaping/slash-and-spread.ts';
+import { type Spreading, slashAndSpread } from '../../../engine/shaping/slash-and-spread.ts';
 import { codesOf, edgeNamed, made, type PanelShape } from './pieces.ts';
 
-export const spread = (piece: Piece, how: Partial<Spread>): Piece =>
+export const spread = (piece: Piece, how: Partial<Spreading>): Piece =>
   made(slashAndSpread(piece, { from: 'top', to: 'hem', lines: 4, amount: 40, ...how })).piece;
 
 /** The same of any panel: nothing where a straight slash line would leave it, which has a test of its own. */
-export function spreadWhereInside(piece: Piece, how: Partial<Spread>): Piece | undefined {
+export function spreadWhereInside(piece: Piece, how: Partial<Spreading>): Piece | undefined {
   const opened = slashAndSpread(piece, { from: 'top', to: 'hem', lines: 4, amount: 40, ...how });
   return codesOf(opened)[0] === 'slash-leaves-piece' ? undefined : made(opened).piece;
 }

@@ -7,6 +7,7 @@ import type { ReadAs } from '../../print-options.ts';
 import type { Page } from '../../tiles/page.ts';
 import { faultsSay, openSays, type SheetContent, sheetContent } from '../content.ts';
 import type { ListRow } from '../lists.ts';
+import type { ToBuy } from '../to-buy.ts';
 import { stepBlock } from './step-block.ts';
 
 const { title: titleSize, heading: headingSize, text: textSize, small: smallSize } = bookletSizes;
@@ -16,10 +17,11 @@ export const sewingPages = (
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   as: ReadAs = {},
-): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, as)));
+  toBuy?: ToBuy,
+): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, as, toBuy)));
 
 function blocksOf(content: SheetContent): readonly Block[] {
-  const { title, lead, faults, cut, notions, steps, open, notes } = content;
+  const { title, lead, faults, cut, notions, cloth, steps, open, notes } = content;
   const text = (said: string): Block => paragraph(said, width, { size: textSize });
   const item = (said: string): Block => paragraph(said, width, { size: textSize, sign: '•', indent: 4.5 });
   const bold = (said: string, size: number): Block => paragraph(said, width, { size, bold: true });
@@ -34,11 +36,30 @@ function blocksOf(content: SheetContent): readonly Block[] {
       half + 8,
       list('To have at hand', notions, half, 24, 46),
     ),
+    ...(cloth ? clothToBuy(cloth) : []),
     rule(width),
     ...steps.map((step) => stepBlock(step, width)),
     ...(open.length > 0 ? [bold('Left open', headingSize), text(openSays), ...open.map(item)] : []),
     space(2),
     ...notes.map((note) => paragraph(note, width, { size: smallSize })),
+  ];
+}
+
+/** Lengths of cloth by width, in columns of one width behind the names. */
+function clothToBuy({ titles, rows, note }: ToBuy['cloth']): readonly Block[] {
+  const across = width / (titles.length + 1);
+  const cell = (said: string, i: number): Block =>
+    paragraph(said, across * (i === 0 ? 2 : 1) - 2, { size: 3.1, after: 0.8 });
+  const row = (cells: readonly string[]): Block =>
+    cells.reduceRight<Block>(
+      (right, said, i) => besideEachOther(cell(said, i), across * (i === 0 ? 2 : 1), right),
+      space(0),
+    );
+  return [
+    space(2),
+    paragraph('Cloth to buy', width, { size: headingSize, bold: true }),
+    ...[titles, ...rows].map(row),
+    paragraph(note, width, { size: smallSize }),
   ];
 }
 

@@ -6,7 +6,7 @@ import { edgeEnd, edgeLength, endDirection } from '../../../../engine/geometry/e
 import { point } from '../../../../engine/geometry/point.ts';
 import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
-import type { Chain } from '../../../../engine/pattern/shape.ts';
+import type { EdgeChain } from '../../../../engine/pattern/shape.ts';
 import { uniform } from '../../../uniform.ts';
 import { edge, garment, line, notch, piece } from '../../garments.ts';
 import { against, along, arcEnd, arcFrom, laidElsewhere, under } from './measuring.ts';
@@ -16,9 +16,9 @@ const origin = point(0, 0);
 /** Two panels whose edges, sewn, make one arc of 80 mm radius over 1.5 radians; a notch 10 mm from the end of it. */
 const first = under('first', arcFrom(origin, 80, 0.9));
 const second = under('second', arcFrom(origin, 80, 0.6), [notch('shoulder', 'line', 38)]);
-const whole: Chain = { edges: [along('first', 'line'), along('second', 'line')] };
+const whole: EdgeChain = { edges: [along('first', 'line'), along('second', 'line')] };
 
-const laid = (chain: Chain, ...pieces: readonly Piece[]) => laidOut(chain, tapeFor(garment(pieces)));
+const laid = (chain: EdgeChain, ...pieces: readonly Piece[]) => laidOut(chain, tapeFor(garment(pieces)));
 const anyAngle = uniform(-Math.PI, Math.PI);
 
 describe('a chain laid out', () => {
@@ -36,7 +36,7 @@ describe('a chain laid out', () => {
   });
 
   it('is the same whichever side a piece is drawn from: what is mirrored is walked against its outline', () => {
-    const mirrored: Chain = { edges: [along('first', 'line'), against('second', 'line')] };
+    const mirrored: EdgeChain = { edges: [along('first', 'line'), against('second', 'line')] };
     const out = laid(mirrored, first, mirrorImage(second));
     const same = laid(whole, first, second);
     if (!out || !same) throw new Error('nothing laid out');
@@ -57,7 +57,7 @@ describe('a chain laid out', () => {
   });
 
   it('counts from notch to notch where notches are named', () => {
-    const toShoulder: Chain = { ...whole, to: 'shoulder' };
+    const toShoulder: EdgeChain = { ...whole, to: 'shoulder' };
     const out = laid(toShoulder, first, second);
     expect(out && edgeLength(out)).toBeCloseTo(80 * 0.9 + 38, 5);
     expect(chainLength(toShoulder, tapeFor(garment([first, second])))).toBeCloseTo(80 * 0.9 + 38, 5);

@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
 import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { uniform } from '../../../uniform.ts';
 import { line } from '../../garments.ts';
 import { against, along, arcEnd, arcFrom, figure, laidElsewhere, under } from './measuring.ts';
 
 const origin = point(0, 0);
 const cap = under('sleeve', arcFrom(origin, 60, 1.4));
-const capOn = (b: 'line' | 'mirrored'): Measure => ({
+const capOn = (b: 'line' | 'mirrored'): ShapeMeasure => ({
   kind: 'laid on',
   a: { edges: [along('sleeve', 'line')] },
   b: { edges: [b === 'line' ? along('front', 'line') : against('front', 'line')] },

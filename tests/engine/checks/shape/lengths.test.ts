@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { edge, line, notch, piece } from '../../garments.ts';
 import { along, arcFrom, figure, under } from './measuring.ts';
 
@@ -23,7 +23,7 @@ const panel = (name: string, top: number, middle: number, waist: number) =>
   );
 
 describe('lengths added up', () => {
-  const balance: Measure = {
+  const balance: ShapeMeasure = {
     kind: 'length',
     parts: [
       { kind: 'edge', piece: 'front', edge: 'waist', times: 1 },
@@ -36,7 +36,7 @@ describe('lengths added up', () => {
   });
 
   it('take level lines as they are measured again, less what is gathered away, and what the draft adds', () => {
-    const level: Measure = {
+    const level: ShapeMeasure = {
       kind: 'length',
       parts: [{ kind: 'line', piece: 'front', line: 'under-bust', times: 2 }],
       plus: -400,
@@ -46,7 +46,7 @@ describe('lengths added up', () => {
 
   it('take chains up to a notch', () => {
     const strap = under('strap', [line(point(0, 0), point(213, 0))], [notch('shoulder', 'line', 90)]);
-    const toShoulder: Measure = {
+    const toShoulder: ShapeMeasure = {
       kind: 'length',
       parts: [{ kind: 'chain', chain: { edges: [along('strap', 'line')], to: 'shoulder' }, times: 1 }],
     };
@@ -59,7 +59,7 @@ describe('lengths added up', () => {
 });
 
 describe('the hollow of a taper', () => {
-  const taper = (down: string): Measure => ({
+  const taper = (down: string): ShapeMeasure => ({
     kind: 'taper',
     upper: [{ kind: 'edge', piece: 'back', edge: 'top', times: 1 }],
     middle: [{ kind: 'line', piece: 'back', line: 'under-bust', times: 1 }],
@@ -87,7 +87,7 @@ describe('the hollow of a taper', () => {
 });
 
 describe('the deepest notch', () => {
-  const depth = (say: 'mm' | 'share'): Measure => ({ kind: 'notch depth', say });
+  const depth = (say: 'mm' | 'share'): ShapeMeasure => ({ kind: 'notch depth', say });
   const notched = under('front', arcFrom(point(0, 0), 90, 0.7), [notch('front', 'line', 20)]);
 
   it('is what a file says of it, where the piece was read from one', () => {

@@ -7,11 +7,11 @@ import { type Point, point } from '../../../../engine/geometry/point.ts';
 import { type Transform, transformedEdge, turnedBy } from '../../../../engine/geometry/transform.ts';
 import type { Notch, Piece } from '../../../../engine/pattern/piece.ts';
 import type { EdgeRef } from '../../../../engine/pattern/seam.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { edge, garment, line, piece } from '../../garments.ts';
 
 /** What a measure finds on some pieces. */
-export function figure(measure: Measure, ...pieces: readonly Piece[]): number | undefined {
+export function figure(measure: ShapeMeasure, ...pieces: readonly Piece[]): number | undefined {
   const made = garment(pieces);
   return measureShape(measure, measuredOn(made, tapeFor(made)))?.value;
 }

@@ -7,7 +7,7 @@ import { reversed } from '../../../../engine/geometry/split.ts';
 import { transformedCurve, turnedBy } from '../../../../engine/geometry/transform.ts';
 import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { uniform } from '../../../uniform.ts';
 import { cubic, edge, line, piece } from '../../garments.ts';
 import { against, along, arcEnd, arcFrom, figure, laidElsewhere, under } from './measuring.ts';
@@ -16,7 +16,7 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 const degrees = (angle: number): number => (angle * 180) / Math.PI;
 
 describe('the angle sewn in by a seam', () => {
-  const sewnIn: Measure = {
+  const sewnIn: ShapeMeasure = {
     kind: 'sewn-in angle',
     a: { edges: [along('side', 'line')] },
     b: { edges: [along('centre', 'line')] },
@@ -93,7 +93,7 @@ describe('the width across sewn panels', () => {
     edge('armhole', [reversed(armhole)]),
     edge('side', [line(point(170, 0), point(170, 60)), line(point(170, 60), seamFoot)]),
   ]);
-  const across = (walked: 'as drawn' | 'mirrored'): Measure => ({
+  const across = (walked: 'as drawn' | 'mirrored'): ShapeMeasure => ({
     kind: 'across',
     armhole: { edges: [walked === 'as drawn' ? against('side', 'armhole') : along('side', 'armhole')] },
     share: 0.5,
@@ -123,7 +123,7 @@ describe('the width across sewn panels', () => {
       edge('middle', [line(point(250, -100), point(250, 200))], { turn: 'fold', allowance: 0 }),
       edge('foot', [line(point(250, 200), point(0, 200)), line(point(0, 200), point(0, 0))]),
     ]);
-    const over: Measure = {
+    const over: ShapeMeasure = {
       kind: 'across',
       armhole: { edges: [along('centre', 'armhole')] },
       share: 0.5,

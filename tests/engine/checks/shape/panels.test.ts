@@ -4,7 +4,7 @@ import { point } from '../../../../engine/geometry/point.ts';
 import { transformedCurve, turnedBy } from '../../../../engine/geometry/transform.ts';
 import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
 import type { Piece } from '../../../../engine/pattern/piece.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { uniform } from '../../../uniform.ts';
 import { edge, line, piece } from '../../garments.ts';
 import { against, along, arcFrom, figure, laidElsewhere } from './measuring.ts';
@@ -35,7 +35,7 @@ const waistAt = (seam: string) =>
   }) as const;
 
 describe('the dip of a waist', () => {
-  const dip: Measure = { kind: 'dip', at: waistAt('fold'), than: waistAt('princess') };
+  const dip: ShapeMeasure = { kind: 'dip', at: waistAt('fold'), than: waistAt('princess') };
 
   it('is how much lower the fold ends than the princess seam, however the panel lies', () => {
     expect(figure(dip, centreFront(12.6, 0))).toBeCloseTo(12.6, 9);
@@ -44,7 +44,7 @@ describe('the dip of a waist', () => {
   });
 
   it('may be measured from a level line on one side', () => {
-    const fromLine: Measure = {
+    const fromLine: ShapeMeasure = {
       ...dip,
       than: { ...waistAt('princess'), level: { kind: 'line', name: 'level' } },
     };
@@ -57,7 +57,7 @@ describe('the dip of a waist', () => {
 });
 
 describe('the lean of a princess edge', () => {
-  const lean: Measure = {
+  const lean: ShapeMeasure = {
     kind: 'lean',
     at: { piece: 'centre front', edge: 'princess', seam: 'waist' },
   };
@@ -75,7 +75,7 @@ describe('the lean of a princess edge', () => {
 
 describe('the grain', () => {
   it('is as far from upright as it is from square to a level', () => {
-    const upright: Measure = { kind: 'grain', piece: 'centre front', line: 'level' };
+    const upright: ShapeMeasure = { kind: 'grain', piece: 'centre front', line: 'level' };
     const panel = centreFront(0, 0);
     expect(figure(upright, panel)).toBeCloseTo(0, 7);
     const askew = {
@@ -105,7 +105,10 @@ describe('the fullest place of a princess edge', () => {
       { lines: [{ name: 'bust', kind: 'level', curves: [line(point(-20, bust), point(150, bust))] }] },
     );
   };
-  const fullest = (say: 'past level' | 'beyond chord', walked: 'along' | 'against' = 'along'): Measure => ({
+  const fullest = (
+    say: 'past level' | 'beyond chord',
+    walked: 'along' | 'against' = 'along',
+  ): ShapeMeasure => ({
     kind: 'fullest',
     of: { edges: [walked === 'along' ? along('side front', 'princess') : against('side front', 'princess')] },
     line: 'bust',

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
 import { mirrorImage } from '../../../../engine/pattern/mirror-image.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { uniform } from '../../../uniform.ts';
 import { cubic, notch } from '../../garments.ts';
 import { against, along, arcFrom, figure, laidElsewhere, under } from './measuring.ts';
@@ -12,7 +12,7 @@ describe('the height of a notch', () => {
   const armhole = under('front', arcFrom(point(0, 0), 100, -Math.PI / 2), [
     notch('armhole notch', 'line', 100 * (Math.PI / 3)),
   ]);
-  const height = (edges: 'along' | 'against'): Measure => ({
+  const height = (edges: 'along' | 'against'): ShapeMeasure => ({
     kind: 'notch height',
     of: { edges: [edges === 'along' ? along('front', 'line') : against('front', 'line')] },
     notch: 'armhole notch',
@@ -43,7 +43,7 @@ describe('the top of a cap', () => {
     ),
     grain: { from: point(162, 20), to: point(162, 400) },
   });
-  const from = (say: 'top' | 'grain'): Measure => ({
+  const from = (say: 'top' | 'grain'): ShapeMeasure => ({
     kind: 'cap top',
     of: { edges: [along('sleeve', 'line')] },
     notch: 'shoulder',
@@ -69,7 +69,7 @@ describe('the top of a cap', () => {
   });
 
   it('lies in front for a mirrored sleeve too, whose cap is walked against its outline', () => {
-    const mirrored: Measure = {
+    const mirrored: ShapeMeasure = {
       kind: 'cap top',
       of: { edges: [against('sleeve', 'line')] },
       notch: 'shoulder',

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { point } from '../../../../engine/geometry/point.ts';
-import type { Measure } from '../../../../engine/pattern/shape.ts';
+import type { ShapeMeasure } from '../../../../engine/pattern/shape.ts';
 import { cubic, line } from '../../garments.ts';
 import { along, arcFrom, figure, under } from './measuring.ts';
 
-const bend: Measure = { kind: 'tightest bend', of: { edges: [along('front', 'line')] } };
+const bend: ShapeMeasure = { kind: 'tightest bend', of: { edges: [along('front', 'line')] } };
 
 describe('the tightest bend of a line', () => {
   it('is the radius of an arc, round or hollow', () => {
@@ -24,7 +24,7 @@ describe('the tightest bend of a line', () => {
   });
 
   it('is the tighter of two, on whichever piece it lies', () => {
-    const over: Measure = {
+    const over: ShapeMeasure = {
       kind: 'tightest bend',
       of: { edges: [along('front', 'line'), along('back', 'line')] },
     };

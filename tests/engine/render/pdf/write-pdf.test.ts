@@ -14,7 +14,7 @@ import { sheetOfLines } from '../../../../engine/reading/pdf/sheet-of-lines.ts';
 import { walkSheet } from '../../../../engine/reading/walk-sheet.ts';
 import { pdfOf } from '../../../../engine/render/pdf/write-pdf.ts';
 import { readPaper } from '../../../../engine/render/tiles/papers.ts';
-import { type Printed, printPages } from '../../../../engine/render/tiles/print-pages.ts';
+import { type PrintedPages, printPages } from '../../../../engine/render/tiles/print-pages.ts';
 import { smallCutLines, smallGarment } from '../small-garment.ts';
 import { type ReadPage, readPdf } from './read-pdf.ts';
 
@@ -30,7 +30,7 @@ const drafted = (file: string) => {
 const printed = (
   { garment, cutLines }: Pick<ReturnType<typeof drafted>, 'garment' | 'cutLines'>,
   paper: string,
-): Printed => {
+): PrintedPages => {
   const known = readPaper(paper);
   if (!known.ok) throw new Error(JSON.stringify(known.issues));
   const pages = printPages(garment, cutLines, known.value, { date: '4 May' });

@@ -1,11 +1,5 @@
 import type { MeasurementName } from './body.ts';
 
-/** A measurement's name as it is spoken: `underBustGirth` is the under-bust girth. */
-export const measurementWords = (name: MeasurementName): string =>
-  name
-    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
-    .replace(/^(under|upper) (bust|arm)/, '$1-$2');
-
 /** How each measurement is taken (ISO 8559-1:2017, paraphrased; clauses not read are from memory). */
 export const howTaken: Readonly<Record<MeasurementName, string>> = {
   bustGirth: 'Horizontal, at the level of the bust points, over the bra she will wear.',

@@ -1,0 +1,2 @@
+/** The first letter made a capital. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
