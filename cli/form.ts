@@ -1,5 +1,5 @@
 import type { Body, MeasurementName } from '../engine/body/body.ts';
-import { measurementWords } from '../engine/body/words.ts';
+import { measurementWords } from '../engine/body/measurement-words.ts';
 import { bodyForm } from '../engine/form/body-form.ts';
 import type { Assumption, Form } from '../engine/form/form.ts';
 import { readPosture } from '../engine/form/posture.ts';
@@ -8,7 +8,8 @@ import type { Issue } from '../engine/issue.ts';
 import { formView } from '../engine/render/form/form-view.ts';
 import { formGltf } from '../engine/render/form/gltf.ts';
 import { viewNames } from '../engine/render/form/view.ts';
-import { decimalCell, fixed, lengthCell } from '../engine/text/length.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { decimalCell, lengthCell } from '../engine/text/length.ts';
 import { readStyling } from './options.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import type { FormedResult } from './results/form.ts';

@@ -17,7 +17,7 @@ import { torsoMesh } from './torso.ts';
  * A closed form of a body, on which every tape gives back the measurement it was made from: girths within 0.5 mm, lengths
  * and widths within 2 mm, or the report says which are not. Where measurements leave the form open it is the likeliest:
  * breadths and depths by a survey, posture as `formChoices` says, unless `posture` chooses. Left and right mirror each
- * other. Pure: the same body gives the same form to the last bit. About 50 ms once warm.
+ * other. Pure: the same body gives the same form to the last bit. 65 to 125 ms of processor time once warm (tests/bench/form.ts).
  */
 export function bodyForm(body: Pick<Body, 'name' | 'size' | 'known'>, posture: Posture = {}): Form {
   const found = closed(body, posture);

@@ -90,12 +90,7 @@ const tapeErrors = [2, 0.05];
 const againErrors = [0.5, 0.05, 0.2, 0.02];
 
 /** What is likely of the form besides, for the tapes leave it open. */
-export function leaningsOf(
-  frame: Frame,
-  u: Unknowns,
-  likely: LikelyShape,
-  posture: Posture,
-): readonly Leaning[] {
+function leaningsOf(frame: Frame, u: Unknowns, likely: LikelyShape, posture: Posture): readonly Leaning[] {
   const { levels, halfBreadth, back } = frame;
   const breadthAtBust = 2 * at(halfBreadth, levels.bust);
   const [, , tip] = bustPoint(frame);

@@ -191,8 +191,8 @@ const slopes = new Float64Array(12);
 /**
  * The signed distance at a place, and the direction it grows in, which near the body is its outward normal: written into
  * `into` as distance, nx, ny, nz. By cubics through the nodes (E. Catmull and R. Rom, 1974), so that it and its direction
- * change without a jump. At 8 mm within 0.1 mm of the triangles for nearly all places within 15 mm of the surface, and up to
- * 2 mm off where parts meet in a crease. Outside the grid it is at least what it says, and the direction is that of its edge.
+ * change without a jump. At 8 mm half of all places within 12 mm of the surface are within 0.03 mm of the triangles, nine in ten within 0.25; up to
+ * 4 mm off where parts meet in a crease. Outside the grid it is at least what it says, and the direction is that of its edge.
  */
 export function distanceAt(field: DistanceField, x: number, y: number, z: number, into: Float64Array): void {
   const { origin, spacing, counts, values } = field;

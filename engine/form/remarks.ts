@@ -1,7 +1,7 @@
 import type { Body } from '../body/body.ts';
-import { measurementWords } from '../body/words.ts';
+import { measurementWords } from '../body/measurement-words.ts';
 import type { Issue } from '../issue.ts';
-import { fixed } from '../text/length.ts';
+import { fixed } from '../text/figure.ts';
 import type { Form } from './form.ts';
 
 /** What a dressmaker should know of a form: measurements it cannot give back, and that it was made for a grown woman. */

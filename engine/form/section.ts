@@ -134,7 +134,7 @@ export function frontPoint(frame: Frame, place: number, angle: number): readonly
 }
 
 /** How far something stands out at an angle of the section and a height, mm: smooth, nothing beyond its edge. */
-export function swell(swelling: Swelling, angle: number, y: number): number {
+function swell(swelling: Swelling, angle: number, y: number): number {
   const { up, down, fall, apex, height, turn, inward, outward, prominence } = swelling;
   const v = y - height;
   if (v >= up || v <= -down) return 0;

@@ -234,7 +234,7 @@ export function bustToWaist(frame: Frame, rings: Rings): Path {
 const foldColumns = 9;
 
 /** The height half-way down to the underarm, where the widths across are taken. */
-export const acrossHeight = ({ levels, backHeight }: Frame): number =>
+const acrossHeight = ({ levels, backHeight }: Frame): number =>
   (at(backHeight, levels.neck) + levels.underarm) / 2;
 
 /** Where the left arm folds against the back, and against the front, half-way down to the underarm. */

@@ -1,4 +1,4 @@
-import { measurementWords } from '../../body/words.ts';
+import { measurementWords } from '../../body/measurement-words.ts';
 import type { Form } from '../../form/form.ts';
 import { lengthIn } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';

@@ -1,4 +1,4 @@
-import { measurementWords } from '../../body/words.ts';
+import { measurementWords } from '../../body/measurement-words.ts';
 import type { Form, Part, Surface } from '../../form/form.ts';
 
 /** glTF counts in metres. */
