@@ -1,5 +1,5 @@
 import { Command, Option } from 'commander';
-import type { Cloth } from '../engine/cloth/cloth.ts';
+import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
 import { bodyForm } from '../engine/form/body-form.ts';
 import { fixed } from '../engine/text/figure.ts';
@@ -64,7 +64,7 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
       unworn[0] ?? '',
       `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice, without a fitting for one side.`,
     );
-  const cloth = cloths.find((each) => each.name === options.cloth) as Cloth;
+  const cloth = cloths.find((each) => each.name === options.cloth) as WovenCloth;
   const form = bodyForm(body);
   const stand = standOfForm(form);
   const hung = worn(garment, cloth, stand, spacing);

@@ -1,5 +1,5 @@
 import type { Force } from './force.ts';
-import { type Sheet, triangleAreas } from './sheet.ts';
+import { type ClothSheet, triangleAreas } from './sheet.ts';
 
 /**
  * Bending: half the rigidity times the square of the curvature, summed over the area. The curvature of a triangle is what its
@@ -18,7 +18,7 @@ export class Bending implements Force {
   readonly #factor: Float64Array;
   readonly #blocks: Int32Array;
 
-  constructor(sheet: Sheet) {
+  constructor(sheet: ClothSheet) {
     const sums = new Map<number, number>();
     for (const { points, rows } of curvatures(sheet))
       for (let i = 0; i < points.length; i++)
@@ -88,7 +88,7 @@ interface Curvature {
   readonly rows: readonly (readonly number[])[];
 }
 
-function curvatures(sheet: Sheet): readonly Curvature[] {
+function curvatures(sheet: ClothSheet): readonly Curvature[] {
   const { triangles, count, cloth, layers } = sheet;
   const sides = sidesOf(triangles, count);
   const areas = triangleAreas(sheet);
@@ -144,7 +144,7 @@ function sidesOf(triangles: Int32Array, count: number): ReadonlyMap<number, read
 }
 
 /** A triangle beside the line from p to q: cotangents of its angles there, and the line's direction along weft and warp. */
-function turning({ triangles, flat }: Sheet, { triangle, corner }: Side, p: number) {
+function turning({ triangles, flat }: ClothSheet, { triangle, corner }: Side, p: number) {
   const at = (k: number): readonly [number, number] => [
     flat[6 * triangle + 2 * (k % 3)] as number,
     flat[6 * triangle + 2 * (k % 3) + 1] as number,

@@ -7,7 +7,7 @@ export interface Thread {
 }
 
 /** A woven cloth, as a sheet without thickness that lies half its thickness off what it lies on. */
-export interface Cloth {
+export interface WovenCloth {
   readonly name: string;
   /** g/m^2 */
   readonly weight: number;
@@ -34,4 +34,4 @@ export interface Cloth {
 const GRAVITY = 9806.65;
 
 /** Weight of a square millimetre of cloth, N. */
-export const weightPerArea = ({ weight }: Pick<Cloth, 'weight'>): number => weight * 1e-12 * GRAVITY;
+export const weightPerArea = ({ weight }: Pick<WovenCloth, 'weight'>): number => weight * 1e-12 * GRAVITY;

@@ -1,4 +1,4 @@
-import type { Cloth, Thread } from './cloth.ts';
+import type { Thread, WovenCloth } from './cloth.ts';
 
 /*
  * Cloths by the figures of simple testing: extension under 98.1 N/m (E100, percent), bending rigidity (micronewton metres),
@@ -15,7 +15,7 @@ const thread = (extension: number, rigidity: number): Thread => ({
 
 const figures = { coupling: 0, pressed: 0.02, friction: 0.3 };
 
-export const cloths: readonly Cloth[] = [
+export const cloths: readonly WovenCloth[] = [
   {
     ...figures,
     name: 'cotton lawn',

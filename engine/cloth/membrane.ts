@@ -1,5 +1,5 @@
 import type { Force } from './force.ts';
-import type { Sheet } from './sheet.ts';
+import type { ClothSheet } from './sheet.ts';
 
 /**
  * Stretch and shear in the plane of the cloth: triangles of constant strain (Green's), orthotropic along weft and warp
@@ -25,7 +25,7 @@ export class Membrane implements Force {
   /** Stress along weft, warp and in shear, and the stiffness of the first two: found for one triangle at a time. */
   readonly #answer = new Float64Array(6);
 
-  constructor({ triangles, flat, layers, cloth }: Sheet) {
+  constructor({ triangles, flat, layers, cloth }: ClothSheet) {
     const count = triangles.length / 3;
     this.#triangles = triangles;
     this.#shape = new Float64Array(5 * count);

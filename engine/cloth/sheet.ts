@@ -1,7 +1,7 @@
-import type { Cloth } from './cloth.ts';
+import type { WovenCloth } from './cloth.ts';
 
 /** Cloth as triangles over points in space; where pieces are sewn together they share points. */
-export interface Sheet {
+export interface ClothSheet {
   readonly count: number;
   /** Three points each. */
   readonly triangles: Int32Array;
@@ -9,16 +9,16 @@ export interface Sheet {
   readonly flat: Float64Array;
   /** How many layers of cloth lie there, for each triangle. */
   readonly layers: Float64Array;
-  readonly cloth: Cloth;
+  readonly cloth: WovenCloth;
 }
 
 /** The sheet of one flat mesh (points flat: x, y ...), whose warp runs along `warp` (radians from x, in the mesh's plane). */
 export function sheetOf(
   points: Float64Array,
   triangles: Int32Array,
-  cloth: Cloth,
+  cloth: WovenCloth,
   warp: number = Math.PI / 2,
-): Sheet {
+): ClothSheet {
   const flat = new Float64Array(2 * triangles.length);
   writeFlat(points, triangles, warp, flat, 0);
   const layers = new Float64Array(triangles.length / 3).fill(1);
@@ -45,7 +45,7 @@ export function writeFlat(
 }
 
 /** Area of every triangle on the flat cloth, mm^2, layers not counted. */
-export function triangleAreas({ triangles, flat }: Pick<Sheet, 'triangles' | 'flat'>): Float64Array {
+export function triangleAreas({ triangles, flat }: Pick<ClothSheet, 'triangles' | 'flat'>): Float64Array {
   const areas = new Float64Array(triangles.length / 3);
   for (let t = 0; t < areas.length; t++) {
     const at = 6 * t;
@@ -59,7 +59,7 @@ export function triangleAreas({ triangles, flat }: Pick<Sheet, 'triangles' | 'fl
 }
 
 /** The cloth about each point, mm^2: a third of every triangle at it, layers counted where `layered`. */
-export function pointAreas(sheet: Sheet, layered: boolean): Float64Array {
+export function pointAreas(sheet: ClothSheet, layered: boolean): Float64Array {
   const areas = triangleAreas(sheet);
   const sums = new Float64Array(sheet.count);
   for (let k = 0; k < sheet.triangles.length; k++) {

@@ -1,6 +1,6 @@
 import { weightPerArea } from './cloth.ts';
 import type { Force } from './force.ts';
-import { pointAreas, type Sheet } from './sheet.ts';
+import { type ClothSheet, pointAreas } from './sheet.ts';
 
 /** The cloth's own weight, which pulls down, against y. */
 export class Weight implements Force {
@@ -8,7 +8,7 @@ export class Weight implements Force {
   /** N at each point. */
   readonly loads: Float64Array;
 
-  constructor(sheet: Sheet) {
+  constructor(sheet: ClothSheet) {
     const perArea = weightPerArea(sheet.cloth);
     this.loads = pointAreas(sheet, true).map((area) => area * perArea);
   }

@@ -9,7 +9,7 @@ export type LevelName = keyof Stand['levels'];
 export const levelNames: readonly LevelName[] = ['bust', 'under-bust', 'waist'];
 
 /** Where a panel crosses a level: at which y, between which x, and which stretch of half the girth it covers, from the back. */
-export interface Crossing {
+export interface LevelCrossing {
   readonly level: LevelName;
   readonly y: number;
   readonly left: number;
@@ -20,8 +20,8 @@ export interface Crossing {
 }
 
 /** Where every piece crosses the levels whose finished girth the garment states, from the top down. */
-export function crossingsOf(garment: Garment): ReadonlyMap<string, readonly Crossing[]> {
-  const found = new Map<string, Crossing[]>();
+export function crossingsOf(garment: Garment): ReadonlyMap<string, readonly LevelCrossing[]> {
+  const found = new Map<string, LevelCrossing[]>();
   for (const level of levelNames) {
     const girth = garment.girths.find((each) => each.level === level);
     if (!girth) continue;
@@ -48,7 +48,7 @@ function alongGirth(
   garment: Garment,
   level: LevelName,
   { parts }: Girth,
-): readonly (readonly [string, Crossing])[] {
+): readonly (readonly [string, LevelCrossing])[] {
   const stretches = new Map<string, Stretch>();
   for (const part of parts) {
     const piece = garment.pieces.find(({ name }) => name === part.piece);

@@ -1,5 +1,6 @@
 import type { Form } from '../form/form.ts';
 import { document, element, type Node, words } from '../render/markup.ts';
+import { fixed } from '../text/figure.ts';
 import { alongChain } from './sewn.ts';
 import type { Worn } from './worn.ts';
 
@@ -10,9 +11,9 @@ const views = {
   back: { across: [-1, 0], towards: [0, -1] },
 } as const;
 
-export type ViewName = keyof typeof views;
+export type WornView = keyof typeof views;
 
-export const viewNames = Object.keys(views) as readonly ViewName[];
+export const viewNames = Object.keys(views) as readonly WornView[];
 
 /** Pieces told apart: light enough for black lines on them, and apart for the colour-blind (Okabe & Ito, 2008, paled). */
 const tints = ['#cfe3f3', '#f8e3b8', '#c3e6da', '#f7f3bd', '#c4d5e6', '#f3d0b8', '#ecd3e3'];
@@ -34,7 +35,7 @@ interface Facet {
 }
 
 /** A worn garment from one side, as an SVG file at a scale of 1 mm to a unit: the pieces told apart, seams, form behind. */
-export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: ViewName, title: string): string {
+export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornView, title: string): string {
   const { across, towards } = views[view];
   const { x, sewn } = worn;
   const heights = Array.from({ length: x.length / 3 }, (_, i) => x[3 * i + 1] as number);
@@ -90,7 +91,7 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: ViewN
   facets.sort((a, b) => a.depth - b.depth);
   const reach = Math.max(...Array.from({ length: x.length / 3 }, (_, p) => Math.abs(flat(x, p)[0]))) + BEYOND;
   const box = [-reach - MARGIN, -MARGIN, 2 * (reach + MARGIN), high - low + 2 * MARGIN].map((n) =>
-    n.toFixed(0),
+    fixed(n, 0),
   );
   return document(
     element(
@@ -109,7 +110,7 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: ViewN
 
 type Flat = readonly [across: number, down: number, depth: number];
 
-const place = ([u, v]: Flat): string => `${u.toFixed(1)} ${v.toFixed(1)}`;
+const place = ([u, v]: Flat): string => `${fixed(u, 1)} ${fixed(v, 1)}`;
 
 const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, number, number] => [
   triangles[3 * t] as number,

@@ -1,10 +1,10 @@
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { distance } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { type Crossing, crossingsOf } from './girth-map.ts';
+import { crossingsOf, type LevelCrossing } from './girth-map.ts';
 import { edgeOfPanel, type Panel, panelsOf } from './panel.ts';
 import type { Sewn, SewnPanel } from './sewn.ts';
-import { placeOn, type Section, type Stand, sectionAt, shoulderAt } from './stand.ts';
+import { type HalfSection, placeOn, type Stand, sectionAt, shoulderAt } from './stand.ts';
 import { type PanelEdge, wornSeams } from './worn-seam.ts';
 
 /** Cloth is laid so far off the body to begin with, mm. */
@@ -24,8 +24,8 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
     panels.map(({ panel }) => panel),
     seams,
   );
-  const sections = new Map<number, Section>();
-  const section = (height: number): Section => {
+  const sections = new Map<number, HalfSection>();
+  const section = (height: number): HalfSection => {
     const step = Math.round(height / 4);
     const known = sections.get(step) ?? sectionAt(stand, 4 * step);
     sections.set(step, known);
@@ -79,22 +79,22 @@ export function notWorn(garment: Garment): readonly string[] {
   return [...new Set(unplaced.map(({ name }) => name))];
 }
 
-const isBehind = (own: readonly Crossing[]): boolean => (own[0]?.atLeft ?? 0) < (own[0]?.atRight ?? 0);
+const isBehind = (own: readonly LevelCrossing[]): boolean => (own[0]?.atLeft ?? 0) < (own[0]?.atRight ?? 0);
 
 /** The share of half the girth, the height, and above the bust how much of the way to the shoulder, of a place on a panel. */
-function onLevels(own: readonly Crossing[], x: number, y: number, topY: number, stand: Stand) {
-  const shareAt = ({ left, right, atLeft, atRight }: Crossing): number =>
+function onLevels(own: readonly LevelCrossing[], x: number, y: number, topY: number, stand: Stand) {
+  const shareAt = ({ left, right, atLeft, atRight }: LevelCrossing): number =>
     atLeft + ((x - left) / (right - left)) * (atRight - atLeft);
-  const first = own[0] as Crossing;
-  const heightOf = ({ level }: Crossing): number => stand.levels[level];
+  const first = own[0] as LevelCrossing;
+  const heightOf = ({ level }: LevelCrossing): number => stand.levels[level];
   if (y <= first.y || own.length === 1) {
     const height = heightOf(first) + first.y - y;
     const risen = first.level === 'bust' && y < first.y ? Math.min(1, (first.y - y) / (first.y - topY)) : 0;
     return { share: shareAt(first), height, risen };
   }
   const below = own.findIndex((crossing) => crossing.y >= y);
-  const to = own[below < 0 ? own.length - 1 : below] as Crossing;
-  const from = own[below < 0 ? own.length - 2 : below - 1] as Crossing;
+  const to = own[below < 0 ? own.length - 1 : below] as LevelCrossing;
+  const from = own[below < 0 ? own.length - 2 : below - 1] as LevelCrossing;
   const t = (y - from.y) / (to.y - from.y);
   return {
     share: shareAt(from) * (1 - Math.min(1, t)) + shareAt(to) * Math.min(1, t),
@@ -129,10 +129,10 @@ function drawnTogether(
 
 /** A panel that crosses no level goes on from one it is sewn to, where both are drawn in one place. */
 function borrowed(
-  known: ReadonlyMap<string, readonly Crossing[]>,
+  known: ReadonlyMap<string, readonly LevelCrossing[]>,
   panels: readonly Panel[],
   seams: Sewn['seams'],
-): ReadonlyMap<string, readonly Crossing[]> {
+): ReadonlyMap<string, readonly LevelCrossing[]> {
   const all = new Map(known);
   for (let found = true; found; ) {
     found = false;
@@ -161,7 +161,7 @@ interface Top {
 /** Where front and back end on the shoulder: the height as drawn, and between which x. */
 function topsOf(
   panels: readonly SewnPanel[],
-  crossings: ReadonlyMap<string, readonly Crossing[]>,
+  crossings: ReadonlyMap<string, readonly LevelCrossing[]>,
 ): { readonly before: Top; readonly behind: Top } {
   const of = (behind: boolean): Top => {
     let y = Infinity;

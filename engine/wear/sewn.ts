@@ -1,5 +1,5 @@
-import type { Cloth } from '../cloth/cloth.ts';
-import { type Sheet, writeFlat } from '../cloth/sheet.ts';
+import type { WovenCloth } from '../cloth/cloth.ts';
+import { type ClothSheet, writeFlat } from '../cloth/sheet.ts';
 import { pointAlong } from '../geometry/edge.ts';
 import { meshRegion } from '../mesh/mesh-region.ts';
 import type { TriangleMesh } from '../mesh/triangle-mesh.ts';
@@ -22,7 +22,7 @@ export interface SewnPanel {
 
 /** A garment's outside, meshed and sewn up, not yet anywhere. */
 export interface Sewn {
-  readonly sheet: Sheet;
+  readonly sheet: ClothSheet;
   readonly panels: readonly SewnPanel[];
   readonly seams: readonly WornSeam[];
   readonly stations: Stations;
@@ -31,7 +31,7 @@ export interface Sewn {
 }
 
 /** Meshes a garment's outside at `spacing` (mm) and sews it: where seams meet, panels share points. */
-export function sewn(garment: Garment, cloth: Cloth, spacing: number): Sewn {
+export function sewn(garment: Garment, cloth: WovenCloth, spacing: number): Sewn {
   const panels = panelsOf(garment);
   const seams = wornSeams(garment, panels);
   const stations = stationsOf(panels, seams, spacing);
@@ -84,7 +84,7 @@ export function sewn(garment: Garment, cloth: Cloth, spacing: number): Sewn {
     flat.push(...corners);
     for (let t = 0; t < mesh.triangles.length / 3; t++) layers.push(panel.layers);
   }
-  const sheet: Sheet = {
+  const sheet: ClothSheet = {
     count,
     triangles: Int32Array.from(triangles),
     flat: Float64Array.from(flat),

@@ -14,7 +14,7 @@ export interface Stand {
 }
 
 /** Half a level section of a stand, from the centre back over the wearer's left to the centre front: x, z ..., and lengths along. */
-export interface Section {
+export interface HalfSection {
   readonly points: Float64Array;
   readonly along: Float64Array;
 }
@@ -29,7 +29,7 @@ const OUTSIDE = 420;
 const ARRIVED = 0.02;
 
 /** The half section of a stand at a height, met by rays from all around towards its middle. */
-export function sectionAt(stand: Stand, height: number): Section {
+export function sectionAt(stand: Stand, height: number): HalfSection {
   const front = met(stand.obstacle, [0, height, OUTSIDE], [0, 0, -1]);
   const back = met(stand.obstacle, [0, height, -OUTSIDE], [0, 0, 1]);
   const middle = (-OUTSIDE + back + OUTSIDE - front) / 2;
@@ -53,7 +53,7 @@ export function sectionAt(stand: Stand, height: number): Section {
 }
 
 /** The place a share of the way along a half section, x and z. */
-export function placeOn({ points, along }: Section, share: number): readonly [number, number] {
+export function placeOn({ points, along }: HalfSection, share: number): readonly [number, number] {
   const at = share * (along.at(-1) as number);
   let i = 1;
   while (i < along.length - 1 && (along[i] as number) < at) i++;

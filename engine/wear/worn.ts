@@ -1,5 +1,5 @@
 import { Bending } from '../cloth/bending.ts';
-import type { Cloth } from '../cloth/cloth.ts';
+import type { WovenCloth } from '../cloth/cloth.ts';
 import { Contact } from '../cloth/contact.ts';
 import { Equilibrium, type Settled } from '../cloth/equilibrium.ts';
 import { Membrane } from '../cloth/membrane.ts';
@@ -49,7 +49,7 @@ const COARSE = 20;
  * Puts a garment on: sewn up, laid round the body and let go until it hangs still, without friction, as a dress hangs that has
  * been pulled straight. Triangles are about `spacing` mm.
  */
-export function worn(garment: Garment, cloth: Cloth, stand: Stand, spacing: number): Worn {
+export function worn(garment: Garment, cloth: WovenCloth, stand: Stand, spacing: number): Worn {
   if (spacing > 0.8 * COARSE) {
     const made = sewn(garment, cloth, spacing);
     return hung(garment, made, laidRound(garment, made, stand), stand, FIRST_DAMPING);

@@ -1,9 +1,9 @@
 import type { Graph } from './graph.ts';
 
 /** A set of nodes that are eliminated together, after all its children. */
-export interface Part {
+export interface Parting {
   readonly own: readonly number[];
-  readonly children: readonly Part[];
+  readonly children: readonly Parting[];
 }
 
 /** Sets of no more nodes than this are not divided: the dense factor of 24 is cheaper than the parting of 24. */
@@ -15,7 +15,7 @@ const UNDIVIDED = 24;
  * Numerical Analysis 10). Where each node lies comes from outside (`places`, `axes` numbers a node); any places give a right
  * order, those of a mesh give a good one.
  */
-export function nestedDissection(graph: Graph, places: Float64Array, axes: number): Part {
+export function nestedDissection(graph: Graph, places: Float64Array, axes: number): Parting {
   const side = new Int8Array(graph.count);
   return divided(
     graph,
@@ -32,7 +32,7 @@ function divided(
   axes: number,
   nodes: readonly number[],
   side: Int8Array,
-): Part {
+): Parting {
   if (nodes.length <= UNDIVIDED) return { own: nodes, children: [] };
   const axis = longestAxis(places, axes, nodes);
   const at = (node: number): number => places[node * axes + axis] as number;

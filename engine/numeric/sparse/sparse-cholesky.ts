@@ -1,7 +1,7 @@
 import { type BlockMatrix, blockPlaces } from './block-matrix.ts';
 import { DenseFront } from './dense-front.ts';
 import type { Graph } from './graph.ts';
-import { nestedDissection, type Part } from './nested-dissection.ts';
+import { nestedDissection, type Parting } from './nested-dissection.ts';
 
 /** A front: nodes eliminated together, the later nodes that they reach, and where things of both kinds are kept. */
 interface Front {
@@ -32,7 +32,7 @@ export class SparseCholesky {
     const tree = nestedDissection(graph, places, axes);
     const rank = new Int32Array(graph.count);
     let next = 0;
-    const number = (part: Part): void => {
+    const number = (part: Parting): void => {
       for (const child of part.children) number(child);
       for (const node of part.own) rank[node] = next++;
     };
@@ -41,7 +41,7 @@ export class SparseCholesky {
     let factorSize = 0;
     let largest = 0;
     let most = 0;
-    const build = (part: Part, below: number): Int32Array => {
+    const build = (part: Parting, below: number): Int32Array => {
       let held = below;
       const reached: Int32Array[] = [];
       for (const child of part.children) {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { Bending } from '../../../engine/cloth/bending.ts';
-import type { Cloth } from '../../../engine/cloth/cloth.ts';
+import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
 import { Contact } from '../../../engine/cloth/contact.ts';
 import { Equilibrium } from '../../../engine/cloth/equilibrium.ts';
 import { Membrane } from '../../../engine/cloth/membrane.ts';
 import type { Obstacle } from '../../../engine/cloth/obstacle.ts';
-import { pointAreas, type Sheet, sheetOf } from '../../../engine/cloth/sheet.ts';
+import { type ClothSheet, pointAreas, sheetOf } from '../../../engine/cloth/sheet.ts';
 import { Weight } from '../../../engine/cloth/weight.ts';
 import { meshRegion } from '../../../engine/mesh/mesh-region.ts';
 import { placed, pointsWhere, rectangleMesh, sheetMaterial, tubeOf } from './trial-cloth.ts';
@@ -26,11 +26,11 @@ const slope =
   };
 
 /** A tube of cloth of this girth, round an upright axis at some distance. */
-function tube(girth: number, height: number, spacing: number, cloth: Cloth, radius: number) {
+function tube(girth: number, height: number, spacing: number, cloth: WovenCloth, radius: number) {
   const mesh = rectangleMesh(girth, height, spacing);
   const { become, count } = tubeOf(mesh.points, girth);
   const flat = sheetOf(mesh.points, mesh.triangles, cloth);
-  const sheet: Sheet = { ...flat, count, triangles: flat.triangles.map((p) => become[p] as number) };
+  const sheet: ClothSheet = { ...flat, count, triangles: flat.triangles.map((p) => become[p] as number) };
   const x = new Float64Array(3 * count);
   for (const [i, p] of become.entries()) {
     const turn = (2 * Math.PI * (mesh.points[2 * i] as number)) / girth;
@@ -40,7 +40,7 @@ function tube(girth: number, height: number, spacing: number, cloth: Cloth, radi
 }
 
 /** Rest on an obstacle; along `upright` nothing moves where that is asked. */
-function rest(sheet: Sheet, x: Float64Array, obstacle: Obstacle, level: boolean) {
+function rest(sheet: ClothSheet, x: Float64Array, obstacle: Obstacle, level: boolean) {
   const areas = pointAreas(sheet, false);
   const contact = new Contact(obstacle, areas, sheet.cloth.thickness / 2, sheet.cloth.friction);
   const membrane = new Membrane(sheet);
@@ -163,7 +163,7 @@ describe('a sector of paper, its straight edges sewn together', () => {
     const flat = sheetOf(mesh.points, mesh.triangles, paper);
     const used = [...new Set(become)];
     const number = new Map(used.map((p, i) => [p, i]));
-    const sheet: Sheet = {
+    const sheet: ClothSheet = {
       ...flat,
       count: used.length,
       triangles: flat.triangles.map((p) => number.get(become[p] as number) as number),

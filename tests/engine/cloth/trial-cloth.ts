@@ -1,11 +1,13 @@
-import type { Cloth } from '../../../engine/cloth/cloth.ts';
+import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
 import { meshRegion } from '../../../engine/mesh/mesh-region.ts';
 import type { TriangleMesh } from '../../../engine/mesh/triangle-mesh.ts';
 
 /** Cloths and shapes with known answers, for the tests of the cloth. */
 
 /** An even sheet: as stiff one way as the other, not crimped, stiff when pressed too. */
-export const sheetMaterial = (rest: Partial<Cloth> & { stretch?: number; bending?: number } = {}): Cloth => {
+export const sheetMaterial = (
+  rest: Partial<WovenCloth> & { stretch?: number; bending?: number } = {},
+): WovenCloth => {
   const { stretch = 5, bending = 0.01, ...others } = rest;
   return {
     name: 'trial',

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { garments } from '../../../drafts/garments.ts';
-import type { Cloth } from '../../../engine/cloth/cloth.ts';
+import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
 import { cloths } from '../../../engine/cloth/cloths.ts';
 import { evaluate } from '../../../engine/evaluate.ts';
 import { meshQuality } from '../../../engine/mesh/triangle-mesh.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import { sewn } from '../../../engine/wear/sewn.ts';
 
-const cotton = cloths.find(({ name }) => name === 'cotton') as Cloth;
+const cotton = cloths.find(({ name }) => name === 'cotton') as WovenCloth;
 
 const body = {
   units: 'cm',

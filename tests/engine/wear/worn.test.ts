@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { garments } from '../../../drafts/garments.ts';
-import type { Cloth } from '../../../engine/cloth/cloth.ts';
+import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
 import { cloths } from '../../../engine/cloth/cloths.ts';
 import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
 import { bodyForm } from '../../../engine/form/body-form.ts';
@@ -10,7 +10,7 @@ import type { Stand } from '../../../engine/wear/stand.ts';
 import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
 import { type Worn, worn } from '../../../engine/wear/worn.ts';
 
-const cotton = cloths.find(({ name }) => name === 'cotton') as Cloth;
+const cotton = cloths.find(({ name }) => name === 'cotton') as WovenCloth;
 
 const lady = {
   units: 'cm',
