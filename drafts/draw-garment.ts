@@ -8,6 +8,7 @@ import { SketchBuilder } from '../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
 import { DraftMistake, isDraftMistake } from '../engine/draft-mistake.ts';
+import { flatMapped } from '../engine/flat-mapped.ts';
 import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
@@ -165,7 +166,7 @@ function solvedOr(solved: () => Solution, planAgain: (mistake: DraftMistake) => 
 /** The pieces with the edges of these names left open where no seam sews them. */
 function leftOpen({ pieces, seams }: Parts, names: readonly string[]): readonly Piece[] {
   if (names.length === 0) return pieces;
-  const sewn = seams.flatMap(({ a, b }) => [...a, ...b]);
+  const sewn = flatMapped(seams, ({ a, b }) => [...a, ...b]);
   const isSewn = (piece: Piece, edge: PieceEdge): boolean =>
     sewn.some((ref) => ref.piece === piece.name && ref.edge === edge.name);
   return pieces.map((piece) => ({
@@ -199,12 +200,12 @@ export const nothing: Omit<Parts, 'sewing'> = {
 
 /** Several parts as one. */
 export const together = (...parts: readonly Parts[]): Parts => ({
-  pieces: parts.flatMap((part) => part.pieces),
-  seams: parts.flatMap((part) => part.seams),
-  joins: parts.flatMap((part) => part.joins),
-  girths: parts.flatMap((part) => part.girths),
-  notions: parts.flatMap((part) => part.notions),
-  shapes: parts.flatMap((part) => part.shapes),
+  pieces: flatMapped(parts, (part) => part.pieces),
+  seams: flatMapped(parts, (part) => part.seams),
+  joins: flatMapped(parts, (part) => part.joins),
+  girths: flatMapped(parts, (part) => part.girths),
+  notions: flatMapped(parts, (part) => part.notions),
+  shapes: flatMapped(parts, (part) => part.shapes),
   sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
 });
 

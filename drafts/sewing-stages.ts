@@ -1,3 +1,4 @@
+import { flatMapped } from '../engine/flat-mapped.ts';
 import type { SewingStep, State } from '../engine/pattern/sewing.ts';
 
 /**
@@ -31,11 +32,21 @@ export type StagedSewing = Readonly<Partial<Record<SewingStage, readonly SewingS
 
 /** The steps of several parts in one order: stage by stage, and within a stage part by part. */
 export const inStages = (parts: readonly StagedSewing[]): readonly SewingStep[] =>
-  sewingStages.flatMap((stage) => parts.flatMap((part) => part[stage] ?? []));
+  flatMapped(sewingStages, (stage) => flatMapped(parts, (part) => part[stage] ?? []));
 
 /** The same, still by stage. */
-export const stagesTogether = (parts: readonly StagedSewing[]): StagedSewing =>
-  Object.fromEntries(sewingStages.map((stage) => [stage, parts.flatMap((part) => part[stage] ?? [])]));
+export function stagesTogether(parts: readonly StagedSewing[]): StagedSewing {
+  const together: Partial<Record<SewingStage, SewingStep[]>> = {};
+  for (const part of parts) {
+    for (const stage of sewingStages) {
+      const steps = part[stage];
+      if (!steps || steps.length === 0) continue;
+      together[stage] ??= [];
+      together[stage].push(...steps);
+    }
+  }
+  return together;
+}
 
 /** A piece brought to something at one of its edges or lines. */
 export const state = (piece: string, is: State['is'], at: string): State => ({ piece, is, at });

@@ -1,3 +1,4 @@
+import { flatMapped } from '../../engine/flat-mapped.ts';
 import type { SewingStep } from '../../engine/pattern/sewing.ts';
 import { type StagedSewing, sewingStages } from '../sewing-stages.ts';
 
@@ -7,12 +8,12 @@ export type Additions = Readonly<Record<string, Pick<SewingStep, 'how' | 'brings
 /** The steps of the parts of a garment, with what its opening adds to some of them. */
 export function added(rest: StagedSewing, additions: Additions): StagedSewing {
   const changed = (step: SewingStep): SewingStep => {
-    const found = (step.sews ?? []).flatMap((seam) => additions[seam] ?? []);
-    const brings = [...(step.brings ?? []), ...found.flatMap((addition) => addition.brings ?? [])];
-    const uses = [...(step.uses ?? []), ...found.flatMap((addition) => addition.uses ?? [])];
+    const found = flatMapped(step.sews ?? [], (seam) => additions[seam] ?? []);
+    const brings = [...(step.brings ?? []), ...flatMapped(found, (addition) => addition.brings ?? [])];
+    const uses = [...(step.uses ?? []), ...flatMapped(found, (addition) => addition.uses ?? [])];
     return {
       ...step,
-      how: [...step.how, ...found.flatMap(({ how }) => how)],
+      how: [...step.how, ...flatMapped(found, ({ how }) => how)],
       ...(brings.length > 0 && { brings }),
       ...(uses.length > 0 && { uses }),
     };

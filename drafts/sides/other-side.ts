@@ -24,7 +24,7 @@ export function solversOfSides(solver: Solver): readonly [one: Solver, other: So
   const other: Solver = (sketch) => {
     const before = solved.shift();
     if (!before) return solver(sketch);
-    return same(sketch, before.sketch) ? before.solution : solver(held(sketch, before));
+    return isSame(sketch, before.sketch) ? before.solution : solver(held(sketch, before));
   };
   return [one, other];
 }
@@ -32,23 +32,33 @@ export function solversOfSides(solver: Solver): readonly [one: Solver, other: So
 /** A sketch with the curves held that are given as in another: all that was left open of them are their handles. */
 function held(sketch: Sketch, { sketch: first, solution }: Solved): Sketch {
   const isGiven = (name: string): boolean => {
-    const point = sketch.points[name];
-    const scalar = sketch.scalars[name];
+    const point = sketch.points.get(name);
+    const scalar = sketch.scalars.get(name);
     return (
-      (point?.free === 'none' && same(point, first.points[name])) ||
-      (scalar?.free === false && same(scalar, first.scalars[name]))
+      (point?.free === 'none' && same(point, first.points.get(name))) ||
+      (scalar?.free === false && same(scalar, first.scalars.get(name)))
     );
   };
-  const handles = Object.entries(sketch.curves).flatMap(([name, curve]) => {
-    if (curve.kind !== 'cubic' || !same(curve, first.curves[name])) return [];
+  const handles = [...sketch.curves].flatMap(([name, curve]) => {
+    if (curve.kind !== 'cubic' || !same(curve, first.curves.get(name))) return [];
     const { from, to, startAngle, endAngle, startLength, endLength } = curve;
     return [from, to, startAngle, endAngle].every(isGiven) ? [startLength, endLength] : [];
   });
   const fixed = handles.flatMap((name): [string, SketchScalar][] => {
-    const [scalar, at] = [sketch.scalars[name], solution.scalars[name]];
+    const [scalar, at] = [sketch.scalars.get(name), solution.scalars[name]];
     return scalar && at !== undefined ? [[name, { ...scalar, at, free: false }]] : [];
   });
-  return { ...sketch, scalars: { ...sketch.scalars, ...Object.fromEntries(fixed) } };
+  return { ...sketch, scalars: new Map([...sketch.scalars, ...fixed]) };
 }
+
+const isSame = (one: Sketch, other: Sketch): boolean => same(written(one), written(other));
+
+const written = ({ points, scalars, curves, relations, wishes }: Sketch): unknown => [
+  [...points],
+  [...scalars],
+  [...curves],
+  relations,
+  wishes,
+];
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Issue } from '../issue.ts';
 import { inUnit } from '../text/length.ts';
 import { millimetres, type Unit } from '../text/units.ts';
@@ -14,7 +15,7 @@ export function outOfRange(
   units: Unit,
   child: boolean,
 ): readonly Issue[] {
-  return measurementNames.flatMap((name) => {
+  return flatMapped(measurementNames, (name) => {
     const value = numbers[name];
     const scale = unitScale(name, units);
     const found = value === undefined ? undefined : verdict(value * scale, limitsOf[name], child);

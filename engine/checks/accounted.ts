@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { vectorBetween } from '../geometry/point.ts';
@@ -21,11 +22,11 @@ export function unaccounted(garment: Garment, tape: Tape): Issue[] {
   return [
     ...unsewn(garment),
     ...uncounted(garment),
-    ...garment.girths.flatMap((girth) => miscounted(girth, tape)),
-    ...garment.girths.flatMap((girth) => ofAnother(girth, garment.wearer)),
+    ...flatMapped(garment.girths, (girth) => miscounted(girth, tape)),
+    ...flatMapped(garment.girths, (girth) => ofAnother(girth, garment.wearer)),
     ...unjoined(garment, tape),
-    ...garment.pieces.flatMap(cutFaults),
-    ...garment.pieces.flatMap(overclaimed),
+    ...flatMapped(garment.pieces, cutFaults),
+    ...flatMapped(garment.pieces, overclaimed),
     ...misnumbered(garment.pieces),
   ];
 }
@@ -44,14 +45,14 @@ export const accountCodes = [
 
 type AccountCode = (typeof accountCodes)[number];
 
-const keyOf = (piece: string, own: string): string => JSON.stringify([piece, own]);
+const keyOf = (piece: string, own: string): string => `${piece}\n${own}`;
 
 function unsewn({ pieces, seams }: Garment): Issue[] {
   const sewn = new Set(
-    seams.flatMap(({ a, b }) => [...a, ...b]).map(({ piece, edge }) => keyOf(piece, edge)),
+    flatMapped(seams, ({ a, b }) => [...a, ...b]).map(({ piece, edge }) => keyOf(piece, edge)),
   );
-  return pieces.flatMap(({ name: piece, edges }) =>
-    edges.flatMap(({ name, turn, allowance, open }) => {
+  return flatMapped(pieces, ({ name: piece, edges }) =>
+    flatMapped(edges, ({ name, turn, allowance, open }) => {
       if (turn !== 'seam' || allowance === 0 || open || sewn.has(keyOf(piece, name))) return [];
       const message = `"${name}" of ${piece} has an allowance, but no seam sews it, and it is no hem, finished edge or edge left open.`;
       return [fault('edge-unsewn', `${piece}/${name}`, message)];
@@ -62,12 +63,12 @@ function unsewn({ pieces, seams }: Garment): Issue[] {
 /** Level lines that are part of a girth by their own account, and are counted in none. */
 function uncounted({ pieces, girths }: Garment): Issue[] {
   const counted = new Set(
-    girths.flatMap(({ parts }) =>
-      parts.flatMap((part) => (part.kind === 'line' ? keyOf(part.piece, part.line) : [])),
+    flatMapped(girths, ({ parts }) =>
+      flatMapped(parts, (part) => (part.kind === 'line' ? keyOf(part.piece, part.line) : [])),
     ),
   );
-  return pieces.flatMap(({ name: piece, lines }) =>
-    lines.flatMap(({ name, girth }) => {
+  return flatMapped(pieces, ({ name: piece, lines }) =>
+    flatMapped(lines, ({ name, girth }) => {
       if (girth === undefined || counted.has(keyOf(piece, name))) return [];
       const message = `The ${name} of ${piece} belongs to the girth "${girth}", and is counted in none.`;
       return [fault('level-uncounted', `${piece}/${name}`, message)];
@@ -153,7 +154,7 @@ function cutFaults({ name, cut, edges, lines }: Piece): Issue[] {
   ];
   const wrong = (what: string): Issue =>
     fault('cut-cannot-be', name, `${name} cannot be cut as it says: ${what}.`);
-  return cut.flatMap(({ count, pair, onFold, cloth }: CutCount): Issue[] => [
+  return flatMapped(cut, ({ count, pair, onFold, cloth }: CutCount): Issue[] => [
     ...(Number.isInteger(count) && count > 0 ? [] : [wrong(`${count} of the ${cloth}`)]),
     ...(pair && count % 2 !== 0 ? [wrong(`${count} of the ${cloth}, in pairs`)] : []),
     ...(onFold && folds.length === 0 ? [wrong(`on a fold of the ${cloth}, and it has no fold`)] : []),
@@ -165,7 +166,7 @@ function cutFaults({ name, cut, edges, lines }: Piece): Issue[] {
 
 /** Pieces are numbered from 1 in their order. */
 const misnumbered = (pieces: readonly Piece[]): Issue[] =>
-  pieces.flatMap(({ name, number }, i) =>
+  flatMapped(pieces, ({ name, number }, i) =>
     number === i + 1
       ? []
       : [fault('piece-misnumbered', name, `${name} has the number ${number} and should have ${i + 1}.`)],

@@ -1,4 +1,5 @@
 import { hemSide } from '../finishing/hem-side.ts';
+import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundsAbout, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
 import { evenPoints } from '../geometry/chords.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
@@ -36,7 +37,7 @@ interface EdgeSide {
   readonly edge: PieceEdge;
   readonly curves: readonly DrawnStretch[];
   /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
-  readonly places: readonly Float64Array[];
+  readonly places: readonly (readonly number[])[];
   readonly corners: readonly EdgeCorner[];
   /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
   readonly runsOn: readonly number[];
@@ -52,7 +53,7 @@ interface Neighbour {
 
 /** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
 interface CutLineStretch {
-  readonly places: Float64Array;
+  readonly places: readonly number[];
   readonly box: Bounds;
 }
 
@@ -68,7 +69,7 @@ interface EdgeCorner {
   /** Nothing of the edge's own allowance goes beyond the neighbour's seam there. */
   readonly cutsOff: boolean;
   /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
-  readonly across?: { readonly onward: Vector; readonly normal: Vector };
+  readonly across: { readonly onward: Vector; readonly normal: Vector } | undefined;
 }
 
 /**
@@ -82,11 +83,11 @@ interface EdgeCorner {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
-  const cutCurves = cut.curves.flatMap((curve) => drawn(curve, FINE));
+  const cutCurves = flatMapped(cut.curves, (curve) => drawn(curve, FINE));
   const cutPlaces = cut.curves.map((curve): CutLineStretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
-  return sides.flatMap((side) => {
+  return flatMapped(sides, (side) => {
     if (side.edge.turn === 'dart') return [];
     const found = [
       ...fromStitching(side, sides, cutCurves, bound),
@@ -113,7 +114,10 @@ function fromStitching(
   bound: number,
 ): number[] {
   const { allowance } = side.edge;
-  const corners = [side, ...side.runsOn.flatMap((i) => sides[i] ?? [])].flatMap((each) => each.corners);
+  const corners = flatMapped(
+    [side, ...flatMapped(side.runsOn, (i) => sides[i] ?? [])],
+    (each) => each.corners,
+  );
   const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
   // One place after the other has the same stretch of the cutting line beside it.
@@ -146,9 +150,9 @@ function fromCutting(
   const least = side.edge.allowance - bound;
   if (least <= 0) return [];
   const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
-  return cut.flatMap(({ places, box }) => {
-    if (!boundsMeet(box, reach)) return [];
-    const found: number[] = [];
+  const found: number[] = [];
+  for (const { places, box } of cut) {
+    if (!boundsMeet(box, reach)) continue;
     for (let i = 0; i < places.length; i += 2) {
       const x = places[i] as number;
       const y = places[i + 1] as number;
@@ -157,8 +161,8 @@ function fromCutting(
       const near = nearest(side.curves, p, least);
       if (near && isTooNear(side, sides, near, p, bound)) found.push(near.distance);
     }
-    return found;
-  });
+  }
+  return found;
 }
 
 /** Whether a place on the cutting line, nearer to an edge than its allowance, may not be there. */
@@ -197,7 +201,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
   const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
-    curves: edge.curves.flatMap((curve) => drawn(curve, FINE)),
+    curves: flatMapped(edge.curves, (curve) => drawn(curve, FINE)),
     places: edge.curves.map(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
@@ -208,7 +212,7 @@ function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDa
       cornerWith(edge, after, last, edgeEnd(edge), turnAfter, beyondAfter, -1),
     ],
     goesOn: [
-      ...darts.flatMap((dart) => [
+      ...flatMapped(darts, (dart) => [
         ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
         ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
       ]),
@@ -230,7 +234,7 @@ const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge):
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
-  curves: edge.curves.flatMap((curve) => drawn(transformedCurve(curve, to), FINE)),
+  curves: flatMapped(edge.curves, (curve) => drawn(transformedCurve(curve, to), FINE)),
 });
 
 /** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */
@@ -244,15 +248,15 @@ function cornerWith(
   sense: 1 | -1,
 ): EdgeCorner {
   const clear = Math.min(edge.allowance, neighbour.allowance);
-  const corner = {
+  const isAcross = neighbour.turn === 'dart' || endsSquare(neighbour, edge, turn);
+  return {
     at,
     neighbour: place,
     clear,
     inward: turn < 0,
     cutsOff: clear === 0 || edge.turn === 'hem',
+    across: isAcross ? { onward, normal: scaled(outward(onward), sense) } : undefined,
   };
-  if (neighbour.turn !== 'dart' && !endsSquare(neighbour, edge, turn)) return corner;
-  return { ...corner, across: { onward, normal: scaled(outward(onward), sense) } };
 }
 
 /** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */
@@ -263,9 +267,9 @@ function isBeyond({ at, across }: EdgeCorner, p: Point): boolean {
 }
 
 /** Places inside a curve and the normals there, flat; its ends belong to corners or to the next curve. */
-function places(curve: Curve): Float64Array {
+function places(curve: Curve): readonly number[] {
   const count = stepsAlong(curve);
-  const all = new Float64Array(4 * count);
+  const all = new Array<number>(4 * count);
   for (let i = 0; i < count; i++) {
     const t = (i + 0.5) / count;
     const { x, y } = pointAt(curve, t);

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { unaccounted } from './accounted.ts';
 import { type CheckBounds, draftBounds } from './bounds.ts';
@@ -28,9 +29,9 @@ export function checkGarment(garment: Garment, bounds: CheckBounds = draftBounds
   const issues = [
     ...misnamed(garment, tape),
     ...unaccounted(garment, tape),
-    ...garment.pieces.flatMap((piece) => outlineFaults(piece)),
-    ...garment.pieces.flatMap((piece) => curveFaults(piece, bounds.kink)),
-    ...garment.pieces.flatMap((piece) => dartLegFaults(piece, bounds.seam)),
+    ...flatMapped(garment.pieces, (piece) => outlineFaults(piece)),
+    ...flatMapped(garment.pieces, (piece) => curveFaults(piece, bounds.kink)),
+    ...flatMapped(garment.pieces, (piece) => dartLegFaults(piece, bounds.seam)),
     ...mismatches,
     ...corners,
     ...gaps,

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../geometry/edge.ts';
 import { crossings } from '../geometry/intersect.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
@@ -23,7 +24,7 @@ export function closeGirths(
   tape: Tape,
   bound: number,
 ): { readonly girths: readonly GirthReport[]; readonly issues: readonly Issue[] } {
-  const girths = garment.girths.flatMap((girth) => closed(girth, tape) ?? []);
+  const girths = flatMapped(garment.girths, (girth) => closed(girth, tape) ?? []);
   const off = girths.filter((girth) => !(Math.abs(girth.error) <= bound));
   return { girths, issues: off.map((girth) => complaint(girth, bound)) };
 }
@@ -70,7 +71,7 @@ export function levelWidth(piece: Piece, level: InsideLine): number {
     if (along <= 0) before = Math.max(before, along);
     if (along >= 0) after = Math.min(after, along);
   };
-  for (const curve of piece.edges.flatMap((edge) => edge.curves)) {
+  for (const curve of flatMapped(piece.edges, (edge) => edge.curves)) {
     for (const crossing of crossings(curve, line)) met(crossing.along);
     // A level through a corner may by rounding pass just beside both of the edges that meet there.
     const corner = vectorBetween(line.through, curve.from);

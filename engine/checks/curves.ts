@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { derivativeAt } from '../geometry/evaluate.ts';
 import { inflectionCount, joints } from '../geometry/inflections.ts';
@@ -14,7 +15,7 @@ import { inDegrees, inMm } from '../text/figure.ts';
  * no curve that is broken, without length, or with a point in its middle.
  */
 export const curveFaults = (piece: Piece, kinkBound: number): Issue[] =>
-  piece.edges.flatMap((edge) => edgeFaults(piece, edge, kinkBound));
+  flatMapped(piece.edges, (edge) => edgeFaults(piece, edge, kinkBound));
 
 function edgeFaults(piece: Piece, edge: PieceEdge, kinkBound: number): Issue[] {
   const path = `${piece.name}/${edge.name}`;

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { type EdgePlace, edgeLength } from '../geometry/edge.ts';
 import { pointAt } from '../geometry/evaluate.ts';
@@ -16,14 +17,14 @@ import { drawn, nearest } from './nearest.ts';
 /** The two legs of every dart are walked along each other, within `bound` (mm), and no leg stands alone. */
 export function dartLegFaults(piece: Piece, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
-  const paired = new Set(darts.flatMap(({ legs }) => legs));
+  const paired = new Set(flatMapped(darts, ({ legs }) => legs));
   const lone = piece.edges.filter((edge) => edge.turn === 'dart' && !paired.has(edge));
   return [
     ...lone.map(({ name }): Issue => {
       const message = `The edge "${name}" of ${piece.name} is a dart's leg, but the leg it is sewn to does not follow.`;
       return { code: 'dart-leg-alone', severity: 'error', path: `${piece.name}/${name}`, message };
     }),
-    ...darts.flatMap((dart): Issue[] => {
+    ...flatMapped(darts, (dart): Issue[] => {
       const [one, other] = dart.legs;
       const difference = legDifference(dart);
       if (difference <= bound) return [];
@@ -51,7 +52,7 @@ const FINE = 0.005;
  * cutting line beside it, within `bound` (mm).
  */
 export const dartCapFaults = (piece: Piece, cut: Edge, bound: number): Issue[] =>
-  sewnDarts(piece.edges).flatMap((dart): Issue[] => {
+  flatMapped(sewnDarts(piece.edges), (dart): Issue[] => {
     // Legs that differ leave a step at the fold; `dartLegFaults` tells of them.
     const most = bound + legDifference(dart);
     const gap = capGap(dart, cut);
@@ -68,8 +69,8 @@ export const dartCapFaults = (piece: Piece, cut: Edge, bound: number): Issue[] =
 function capGap(dart: SewnDart, cut: Edge): number {
   const parted = partedAtSeams(cut, dart);
   if (!parted) return Number.POSITIVE_INFINITY;
-  const beside = parted.beside.flatMap((curve) => drawn(curve, FINE));
-  const places = parted.across.flatMap((curve) =>
+  const beside = flatMapped(parted.beside, (curve) => drawn(curve, FINE));
+  const places = flatMapped(parted.across, (curve) =>
     Array.from({ length: PLACES }, (_, i) => pointAt(curve, (i + 0.5) / PLACES)),
   );
   const gapWith = (toFirst: Transform, toSecond: Transform): number =>
@@ -108,9 +109,12 @@ function walked({ curves }: Edge, from: EdgePlace, to: EdgePlace): readonly Curv
   const count = curves.length;
   const on =
     to.curve > from.curve || (to.curve === from.curve && to.t >= from.t) ? to.curve : to.curve + count;
-  return Array.from({ length: on - from.curve + 1 }, (_, i) => i + from.curve).flatMap((place) => {
-    const curve = curves[place % count];
-    const [t0, t1] = [place === from.curve ? from.t : 0, place === on ? to.t : 1];
-    return curve && t1 > t0 ? [part(curve, t0, t1)] : [];
-  });
+  return flatMapped(
+    Array.from({ length: on - from.curve + 1 }, (_, i) => i + from.curve),
+    (place) => {
+      const curve = curves[place % count];
+      const [t0, t1] = [place === from.curve ? from.t : 0, place === on ? to.t : 1];
+      return curve && t1 > t0 ? [part(curve, t0, t1)] : [];
+    },
+  );
 }

@@ -1,4 +1,5 @@
 import { hemSide } from '../finishing/hem-side.ts';
+import { flatMapped } from '../flat-mapped.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import { crossings } from '../geometry/intersect.ts';
@@ -45,8 +46,8 @@ export function flushFaults(
   bound: number,
 ): Issue[] {
   const machined = garment.seams.filter(({ felled }) => !felled);
-  return machined.flatMap((seam) =>
-    (['start', 'end'] as const).flatMap((which) => {
+  return flatMapped(machined, (seam) =>
+    flatMapped(['start', 'end'] as const, (which) => {
       const a = endOf(seam.a, which, tape);
       const b = endOf(seam.b, which, tape);
       const cutA = a && cutLines.get(a.piece);
@@ -75,15 +76,14 @@ function reach(end: SeamEnd, cut: Edge, out: number): number {
 
 /** Whether any of a curve may lie between a place and `far` (mm) from it along a unit heading, by its control points. */
 function liesAhead(curve: Curve, from: Point, heading: Vector, far: number): boolean {
-  let [least, most] = [Infinity, -Infinity];
-  const points =
-    curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
-  for (const { x, y } of points) {
-    const along = (x - from.x) * heading.x + (y - from.y) * heading.y;
-    least = Math.min(least, along);
-    most = Math.max(most, along);
-  }
-  return most >= -COINCIDENCE && least <= far;
+  const along = ({ x, y }: Point): number => (x - from.x) * heading.x + (y - from.y) * heading.y;
+  const start = along(curve.from);
+  const end = along(curve.to);
+  const handle1 = curve.kind === 'line' ? start : along(curve.handle1);
+  const handle2 = curve.kind === 'line' ? end : along(curve.handle2);
+  return (
+    Math.max(start, handle1, handle2, end) >= -COINCIDENCE && Math.min(start, handle1, handle2, end) <= far
+  );
 }
 
 function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): SeamEnd | undefined {

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { curveCrossings } from '../geometry/curve-crossings.ts';
 import {
@@ -27,7 +28,7 @@ const NEAR_EDGE = 0.995;
  * from cutting line to cutting line less the allowances of the seams, each square to the cutting line.
  */
 export const hemFaults = (piece: Piece, cut: Edge): Issue[] =>
-  piece.edges.flatMap((hem, i) => {
+  flatMapped(piece.edges, (hem, i) => {
     const [before, after] = [piece.edges.at(i - 1), piece.edges[(i + 1) % piece.edges.length]];
     if (hem.turn !== 'hem' || !before || !after) return [];
     // A seam that ends within the hem's depth has nothing above it to lie on.
@@ -49,7 +50,7 @@ function stitchedWidth(
 ): number | undefined {
   const run = 4 * hem.allowance;
   const level = prolonged(
-    hem.curves.flatMap((curve) => parallelCurve(curve, out, PARALLEL).curves),
+    flatMapped(hem.curves, (curve) => parallelCurve(curve, out, PARALLEL).curves),
     run,
   );
   const middle = edgeLength(level) / 2;

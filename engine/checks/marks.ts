@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { edgeEnd, edgeStart, pointAlong } from '../geometry/edge.ts';
 import { distance } from '../geometry/point.ts';
 import { COINCIDENCE, WALK } from '../geometry/tolerance.ts';
@@ -23,14 +24,14 @@ interface PlacedNotch {
  */
 export function markFaults(garment: Garment, tape: Tape): Issue[] {
   return [
-    ...garment.pieces.flatMap((piece) => [...strayNotches(piece, tape), ...bareFolds(piece)]),
+    ...flatMapped(garment.pieces, (piece) => [...strayNotches(piece, tape), ...bareFolds(piece)]),
     ...lonelyNotches(garment, tape),
-    ...garment.seams.flatMap((seam) => [...repeatedNotches(seam, tape), ...unlikePartners(seam, tape)]),
+    ...flatMapped(garment.seams, (seam) => [...repeatedNotches(seam, tape), ...unlikePartners(seam, tape)]),
   ];
 }
 
 function strayNotches(piece: Piece, tape: Tape): Issue[] {
-  return piece.notches.flatMap((notch) => {
+  return flatMapped(piece.notches, (notch) => {
     const edge = tape.edge(piece.name, notch.edge);
     if (!edge) return [];
     const length = tape.length(edge);
@@ -50,11 +51,11 @@ function bareFolds(piece: Piece): Issue[] {
     ...piece.lines.filter((line) => line.kind === 'fold'),
   ].filter((fold) => fold.curves.length > 0);
   if (folds.length === 0) return [];
-  const marked = piece.notches.flatMap((notch) => {
+  const marked = flatMapped(piece.notches, (notch) => {
     const edge = piece.edges.find((candidate) => candidate.name === notch.edge);
     return notch.mark === 'fold' && edge ? [pointAlong(edge, notch.at).point] : [];
   });
-  return folds.flatMap((fold): Issue[] => {
+  return flatMapped(folds, (fold): Issue[] => {
     const ends = [edgeStart(fold), edgeEnd(fold)];
     if (marked.some((mark) => ends.some((end) => distance(mark, end) <= WALK))) return [];
     const message = `The fold "${fold.name}" of ${piece.name} has no notch at either end.`;
@@ -64,8 +65,8 @@ function bareFolds(piece: Piece): Issue[] {
 
 function lonelyNotches(garment: Garment, tape: Tape): Issue[] {
   const opposite = oppositeSides(garment.seams);
-  return garment.pieces.flatMap((piece) =>
-    piece.notches.flatMap((notch) => {
+  return flatMapped(garment.pieces, (piece) =>
+    flatMapped(piece.notches, (notch) => {
       const sides = needsPartner(notch) ? opposite.get(`${piece.name}/${notch.edge}`) : undefined;
       if (!sides) return [];
       if (sides.some((refs) => hasNotch(refs, notch.name, tape))) return [];
@@ -93,9 +94,9 @@ function oppositeSides(seams: readonly Seam[]): ReadonlyMap<string, readonly (re
 }
 
 function repeatedNotches(seam: Seam, tape: Tape): Issue[] {
-  return [seam.a, seam.b].flatMap((side) => {
+  return flatMapped([seam.a, seam.b], (side) => {
     const placed = notchesOn(side, tape).filter(({ notch }) => needsPartner(notch));
-    return placed.flatMap(({ piece, notch }, i) => {
+    return flatMapped(placed, ({ piece, notch }, i) => {
       if (placed.findIndex((other) => other.notch.name === notch.name) === i) return [];
       const message = `On one side of the seam "${seam.name}" there are two notches "${notch.name}", so it is not clear which is meant.`;
       return [fault('notch-twice', piece, notch, message)];
@@ -105,7 +106,7 @@ function repeatedNotches(seam: Seam, tape: Tape): Issue[] {
 
 function unlikePartners(seam: Seam, tape: Tape): Issue[] {
   const others = new Map(notchesOn(seam.b, tape).map((placed) => [placed.notch.name, placed]));
-  return notchesOn(seam.a, tape).flatMap((a): Issue[] => {
+  return flatMapped(notchesOn(seam.a, tape), (a): Issue[] => {
     const b = others.get(a.notch.name);
     if (!b) return [];
     if (isDouble(a) !== isDouble(b)) {
@@ -129,15 +130,10 @@ function unlikePartners(seam: Seam, tape: Tape): Issue[] {
 const needsPartner = ({ mark }: Notch): boolean => mark !== 'fold' && mark !== 'dart';
 
 const notchesOn = (refs: readonly EdgeRef[], tape: Tape): PlacedNotch[] =>
-  refs.flatMap((ref) => {
-    const notches = tape.piece(ref.piece)?.notches ?? [];
-    return notches.flatMap((notch) => (notch.edge === ref.edge ? [{ piece: ref.piece, notch }] : []));
-  });
+  flatMapped(refs, ({ piece, edge }) => tape.notches(piece, edge).map((notch) => ({ piece, notch })));
 
 const hasNotch = (refs: readonly EdgeRef[], name: string, tape: Tape): boolean =>
-  refs.some(({ piece, edge }) =>
-    tape.piece(piece)?.notches.some((notch) => notch.edge === edge && notch.name === name),
-  );
+  refs.some(({ piece, edge }) => tape.notches(piece, edge).some((notch) => notch.name === name));
 
 const isDouble = ({ notch }: PlacedNotch): boolean => notch.mark === 'double';
 

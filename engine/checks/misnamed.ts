@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
@@ -25,24 +26,26 @@ export function misnamed(garment: Garment, tape: Tape): Issue[] {
 
   return [
     ...twice(garment.pieces.map((piece) => piece.name)).map((name) => repeated(name, `the piece "${name}"`)),
-    ...garment.pieces.flatMap((piece) =>
+    ...flatMapped(garment.pieces, (piece) =>
       twice(piece.edges.map((e) => e.name)).map((name) =>
         repeated(`${piece.name}/${name}`, `the edge "${name}" of the piece "${piece.name}"`),
       ),
     ),
-    ...garment.seams.flatMap((seam) =>
-      [...seam.a, ...seam.b].flatMap((ref) => edge(seam.name, ref.piece, ref.edge)),
+    ...flatMapped(garment.seams, (seam) =>
+      flatMapped([...seam.a, ...seam.b], (ref) => edge(seam.name, ref.piece, ref.edge)),
     ),
-    ...garment.joins.flatMap((join) => edgesOf(join).flatMap((e) => edge(join.name, e.piece, e.edge))),
-    ...garment.girths.flatMap((girth) =>
-      girth.parts.flatMap((part) =>
+    ...flatMapped(garment.joins, (join) =>
+      flatMapped(edgesOf(join), (e) => edge(join.name, e.piece, e.edge)),
+    ),
+    ...flatMapped(garment.girths, (girth) =>
+      flatMapped(girth.parts, (part) =>
         part.kind === 'line'
           ? line(girth.level, part.piece, part.line)
           : edge(girth.level, part.piece, part.edge),
       ),
     ),
-    ...garment.pieces.flatMap((piece) =>
-      piece.notches.flatMap((notch) => edge(`${piece.name}/${notch.edge}`, piece.name, notch.edge)),
+    ...flatMapped(garment.pieces, (piece) =>
+      flatMapped(piece.notches, (notch) => edge(`${piece.name}/${notch.edge}`, piece.name, notch.edge)),
     ),
   ];
 }
@@ -55,7 +58,7 @@ function edgesOf(join: Join): { piece: string; edge: string }[] {
     ];
   }
   const corners = join.kind === 'across' ? [join.a, join.b] : [join.a];
-  return corners.flatMap((corner) => [
+  return flatMapped(corners, (corner) => [
     { piece: corner.piece, edge: corner.edge },
     { piece: corner.piece, edge: corner.seam },
   ]);

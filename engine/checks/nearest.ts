@@ -7,7 +7,7 @@ import { unit, type Vector } from '../geometry/vector.ts';
 /** A stretch of a curve made ready for many questions of what is near: a run of its chords and an upright box about them. */
 export interface DrawnStretch {
   /** The ends of the curve's chords, flat; those of the stretch stand from `first` to `last`, counted in numbers. */
-  readonly chords: Float64Array;
+  readonly chords: readonly number[];
   readonly first: number;
   readonly last: number;
   readonly box: Bounds;
@@ -27,7 +27,7 @@ export function drawn(curve: Curve, flatness: number): DrawnStretch[] {
   return stretches;
 }
 
-function boxAbout(points: Float64Array, first: number, last: number): Bounds {
+function boxAbout(points: readonly number[], first: number, last: number): Bounds {
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
   for (let i = first; i <= last; i += 2) {
     const x = points[i] as number;
@@ -50,7 +50,7 @@ export interface NearestPlace {
 
 /** The nearest place of some curves' chords to `p`, if it is nearer than `within` (mm). */
 export function nearest(curves: readonly DrawnStretch[], p: Point, within: number): NearestPlace | undefined {
-  let best: Float64Array | undefined;
+  let best: readonly number[] | undefined;
   let chord = 0;
   let least = within;
   for (const stretch of curves) {
@@ -100,7 +100,7 @@ const isBeyond = ({ box }: DrawnStretch, p: Point, within: number): boolean =>
   box.left > p.x + within || box.right < p.x - within || box.top > p.y + within || box.bottom < p.y - within;
 
 /** Distance of `p` from the chord that starts at place `i` (mm). */
-function distanceToChord(chords: Float64Array, i: number, p: Point): number {
+function distanceToChord(chords: readonly number[], i: number, p: Point): number {
   const t = shareAlongChord(chords, i, p);
   const fromX = chords[i] as number;
   const fromY = chords[i + 1] as number;
@@ -110,7 +110,7 @@ function distanceToChord(chords: Float64Array, i: number, p: Point): number {
 }
 
 /** How far along the chord that starts at place `i` its place nearest to `p` lies, as a share of it. */
-function shareAlongChord(chords: Float64Array, i: number, p: Point): number {
+function shareAlongChord(chords: readonly number[], i: number, p: Point): number {
   const x = (chords[i] as number) - p.x;
   const y = (chords[i + 1] as number) - p.y;
   const dx = (chords[i + 2] as number) - p.x - x;

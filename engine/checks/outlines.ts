@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Outline } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { contains } from '../geometry/inside.ts';
@@ -27,7 +28,7 @@ export const isClosed = (outline: Outline): boolean => openings(outline).length 
 function openings(
   outline: Outline,
 ): { readonly before: string; readonly after: string; readonly gap: number }[] {
-  return outline.flatMap((edge, i) => {
+  return flatMapped(outline, (edge, i) => {
     const next = outline[(i + 1) % outline.length] ?? edge;
     const gap = distance(edgeEnd(edge), edgeStart(next));
     return gap <= COINCIDENCE ? [] : [{ before: edge.name, after: next.name, gap }];
@@ -68,7 +69,7 @@ function grainFaults(piece: Piece): Issue[] {
 }
 
 const allowanceFaults = (piece: Piece): Issue[] =>
-  piece.edges.flatMap((edge) => {
+  flatMapped(piece.edges, (edge) => {
     const path = `${piece.name}/${edge.name}`;
     const limits = { min: 0, unit: 'mm' };
     const value = edge.allowance;

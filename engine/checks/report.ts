@@ -51,8 +51,8 @@ export interface ShapeReport {
   readonly value: number;
   readonly unit: ShapeUnit;
   /** No limit on a side where there is none. */
-  readonly low?: number;
-  readonly high?: number;
+  readonly low?: number | undefined;
+  readonly high?: number | undefined;
   readonly ok: boolean;
   /** Whether the draft fails when it lies outside. */
   readonly bound: boolean;

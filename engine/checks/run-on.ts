@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
@@ -12,8 +13,8 @@ import type { Tape } from './tape.ts';
 export function unjoined(garment: Garment, tape: Tape): Issue[] {
   const lines = sewnLines(garment, tape);
   return [
-    ...garment.pieces.flatMap((piece) => placesOn(piece, lines)),
-    ...garment.seams.flatMap((seam) => placesAcross(seam, tape, lines)),
+    ...flatMapped(garment.pieces, (piece) => placesOn(piece, lines)),
+    ...flatMapped(garment.seams, (seam) => placesAcross(seam, tape, lines)),
   ]
     .filter((place) => !garment.joins.some((join) => speaksOf(join, place)))
     .map(complaint);
@@ -59,7 +60,7 @@ function sewnLines({ pieces, seams }: Garment, tape: Tape): SewnLines {
     (meets.get(other) ?? added(meets, other, new Set())).add(one);
   };
   const edgesOf = (chain: readonly EdgeRef[]): readonly PieceEdge[] =>
-    chain.flatMap(({ piece, edge }) => tape.edge(piece, edge) ?? []);
+    flatMapped(chain, ({ piece, edge }) => tape.edge(piece, edge) ?? []);
   for (const { edges } of pieces) for (const [one, next] of inTurn(edges)) meet(one, next);
   for (const seam of seams) {
     if (seam.felled) continue;
@@ -91,7 +92,7 @@ interface SeamEnd {
 
 /** Both ends of a seam, each on its two sides; an end is left out where a piece or an edge is not there. */
 const endsOf = (seam: Seam, tape: Tape): (readonly [SeamEnd, SeamEnd])[] =>
-  [false, true].flatMap((last) => {
+  flatMapped([false, true], (last) => {
     const a = seamEnd(seam.a.at(last ? -1 : 0), last, tape);
     const b = seamEnd(seam.b.at(last ? -1 : 0), last, tape);
     return a && b ? [[a, b] as const] : [];
@@ -118,7 +119,7 @@ const isOneLine = (one: PieceEdge, other: PieceEdge, { stands, meets }: SewnLine
 
 /** On a piece: where a line comes to a fold, and where one line has two edges. */
 const placesOn = ({ name, edges }: Piece, lines: SewnLines): JoinPlace[] =>
-  inTurn(edges).flatMap(([from, to]): JoinPlace[] => {
+  flatMapped(inTurn(edges), ([from, to]): JoinPlace[] => {
     const [fold, running] = from.turn === 'fold' ? [from, to] : [to, from];
     if (fold.turn === 'fold')
       return running.allowance > 0
@@ -133,7 +134,7 @@ const placesOn = ({ name, edges }: Piece, lines: SewnLines): JoinPlace[] =>
 const placesAcross = (seam: Seam, tape: Tape, lines: SewnLines): JoinPlace[] =>
   seam.felled
     ? []
-    : endsOf(seam, tape).flatMap(([a, b]): JoinPlace[] => {
+    : flatMapped(endsOf(seam, tape), ([a, b]): JoinPlace[] => {
         if (a.running.turn === 'fold') return [];
         const later = a.running.rank > a.sewn.rank && b.running.rank > b.sewn.rank;
         if (!later || a.running.rank !== b.running.rank || a.running.turn !== b.running.turn) return [];

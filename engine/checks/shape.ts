@@ -28,11 +28,20 @@ export function shapeFigures(
       issues.push(namesNothing(claim));
       continue;
     }
-    const { name, low, high, outside } = claim;
-    const slack = measured.unit === 'mm' ? bounds.seam : bounds.kink;
-    const ok = inBand(measured.value, claim, slack);
-    const bound = claim.bound ?? false;
-    const report = { name, piece, ...measured, ...limitsOf({ low, high }), ok, bound, outside };
+    const { name, outside, bound = false } = claim;
+    const { value, unit } = measured;
+    const ok = inBand(value, claim, unit === 'mm' ? bounds.seam : bounds.kink);
+    const report = {
+      name,
+      piece: measured.piece ?? piece,
+      value,
+      unit,
+      low: claim.low,
+      high: claim.high,
+      ok,
+      bound,
+      outside,
+    };
     shapes.push(report);
     if (bound && !ok) issues.push(complaint(report));
   }
@@ -47,11 +56,6 @@ interface ShapeLimits {
   readonly low?: number | undefined;
   readonly high?: number | undefined;
 }
-
-const limitsOf = ({ low, high }: ShapeLimits) => ({
-  ...(low === undefined ? {} : { low }),
-  ...(high === undefined ? {} : { high }),
-});
 
 const namesNothing = ({ name }: ShapeClaim): Issue => ({
   code: 'shape-not-found',

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Join, SeamCorner } from '../pattern/seam.ts';
@@ -64,7 +65,7 @@ const piecesOf = (join: Join): string[] => cornersOf(join).map((corner) => corne
 
 /** Corners whose two edges exist but are no neighbours. */
 function apart(join: Join, tape: Tape): Issue[] {
-  return cornersOf(join).flatMap((corner): Issue[] => {
+  return flatMapped(cornersOf(join), (corner): Issue[] => {
     if (!tape.edge(corner.piece, corner.edge) || !tape.edge(corner.piece, corner.seam)) return [];
     if (join.kind !== 'along' && angleAt(corner, tape) !== undefined) return [];
     return [

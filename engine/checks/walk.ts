@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
@@ -39,8 +40,8 @@ export function walk(
   tape: Tape,
   bound: number,
 ): { readonly walks: readonly Walk[]; readonly issues: readonly Issue[] } {
-  const walks = garment.seams.flatMap((seam) => walkSeam(seam, tape) ?? []);
-  return { walks, issues: walks.flatMap((walked) => complaints(walked, bound)) };
+  const walks = flatMapped(garment.seams, (seam) => walkSeam(seam, tape) ?? []);
+  return { walks, issues: flatMapped(walks, (walked) => complaints(walked, bound)) };
 }
 
 /** Walks one seam; undefined when one of its edges does not exist. */
@@ -49,7 +50,7 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
   const b = laidOut(seam.b, tape);
   if (!a || !b) return undefined;
 
-  const partners = [...a.notches].flatMap(([name, at]) => {
+  const partners = flatMapped([...a.notches], ([name, at]) => {
     const partner = b.notches.get(name);
     return partner === undefined ? [] : [{ name, a: at, b: partner }];
   });
@@ -79,8 +80,8 @@ function laidOut(refs: readonly EdgeRef[], tape: Tape): LaidOutSide | undefined 
     const edge = tape.edge(ref.piece, ref.edge);
     if (!edge) return undefined;
     const edgeLength = tape.length(edge);
-    for (const notch of tape.piece(ref.piece)?.notches ?? []) {
-      if (notch.edge !== ref.edge || notches.has(notch.name)) continue;
+    for (const notch of tape.notches(ref.piece, ref.edge)) {
+      if (notches.has(notch.name)) continue;
       notches.set(notch.name, length + (ref.reversed ? edgeLength - notch.at : notch.at));
     }
     length += edgeLength;

@@ -1,6 +1,6 @@
 import { RELATION } from '../geometry/tolerance.ts';
 import { compiled, settledRelations } from './compile/program.ts';
-import { boundMisses, boundsName, holds, missOf } from './compile/residuals.ts';
+import { boundMisses, boundsName, holds, missesOf } from './compile/residuals.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
 import type { Sketch } from './sketch.ts';
@@ -34,38 +34,30 @@ export function smallestConflict(sketch: Sketch, solution: Solution): readonly s
 
 /** The sketch with only the named relations and bounds, and no wishes. */
 function onlyWith(sketch: Sketch, names: ReadonlySet<string>): Sketch {
-  const scalars = Object.entries(sketch.scalars).map(([name, scalar]) => {
+  const scalars = mapped(sketch.scalars, (scalar, name) => {
     const { at, unit, free } = scalar;
-    return [name, names.has(boundsName(name)) ? scalar : { at, unit, free }] as const;
+    return names.has(boundsName(name)) ? scalar : { at, unit, free };
   });
   const relations = sketch.relations.filter(({ name }) => names.has(name));
-  return { ...sketch, scalars: Object.fromEntries(scalars), relations, wishes: [] };
+  return { ...sketch, scalars, relations, wishes: [] };
 }
 
 /** The sketch with a solution as its first guesses. */
-function guessedAt(sketch: Sketch, { points, scalars }: Solution): Sketch {
-  return {
-    ...sketch,
-    points: Object.fromEntries(
-      Object.entries(sketch.points).map(([name, point]) => [
-        name,
-        { ...point, at: points[name] ?? point.at },
-      ]),
-    ),
-    scalars: Object.fromEntries(
-      Object.entries(sketch.scalars).map(([name, scalar]) => [
-        name,
-        { ...scalar, at: scalars[name] ?? scalar.at },
-      ]),
-    ),
-  };
-}
+const guessedAt = (sketch: Sketch, { points, scalars }: Solution): Sketch => ({
+  ...sketch,
+  points: mapped(sketch.points, (point, name) => ({ ...point, at: points[name] ?? point.at })),
+  scalars: mapped(sketch.scalars, (scalar, name) => ({ ...scalar, at: scalars[name] ?? scalar.at })),
+});
+
+/** A map with the same names for other things. */
+const mapped = <From, To>(map: ReadonlyMap<string, From>, make: (one: From, name: string) => To) =>
+  new Map([...map].map(([name, one]) => [name, make(one, name)]));
 
 /** Whether all relations and bounds can be brought to hold from the first guesses. */
 function feasible(sketch: Sketch): boolean {
   const ready = compiled(sketch);
   const x = Float64Array.from(ready.slots.guess);
-  if (!settledRelations(ready).every((equations) => holds(missOf(equations, x)))) return false;
+  if (!missesOf(settledRelations(ready), x).every(holds)) return false;
   const partsHold = ready.parts.every((part) => {
     const model = new Model(part, ready.slots.guess);
     makeMissesLeast(model, x);

@@ -32,8 +32,8 @@ export function changedDemands(
   const written = new Map(other.relations.map((relation) => [relation.name, relation]));
   for (const relation of sketch.relations)
     if (!alike(relation, written.get(relation.name))) hardly(relation.name);
-  for (const [name, { min, max }] of Object.entries(sketch.scalars)) {
-    const beside = other.scalars[name];
+  for (const [name, { min, max }] of sketch.scalars) {
+    const beside = other.scalars.get(name);
     if (min !== beside?.min || max !== beside?.max) hardly(boundsName(name));
   }
   return changed;

@@ -1,7 +1,7 @@
 import { RELATION } from '../geometry/tolerance.ts';
 import { SCALE } from './compile/equations.ts';
 import { compiled } from './compile/program.ts';
-import { boundsName, residualsOf } from './compile/residuals.ts';
+import { boundsName, leastResidual } from './compile/residuals.ts';
 import { valuesOf } from './compile/values.ts';
 import type { Sketch } from './sketch.ts';
 import type { Solution } from './solution.ts';
@@ -19,8 +19,7 @@ export function limitsMet(sketch: Sketch, solution: Solution): readonly string[]
   const met = relations
     .filter(
       (equations) =>
-        equations.goal === 'not negative' &&
-        residualsOf(equations, x).some((room) => room * SCALE[equations.unit] <= RESTS),
+        equations.goal === 'not negative' && leastResidual(equations, x) * SCALE[equations.unit] <= RESTS,
     )
     .map(({ name }) => name);
   const bounds = Array.from(slots.scalars).flatMap(([name, slot]) => {

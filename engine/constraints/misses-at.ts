@@ -1,5 +1,5 @@
 import { compiled } from './compile/program.ts';
-import { boundMisses, missOf } from './compile/residuals.ts';
+import { boundMisses, missesOf } from './compile/residuals.ts';
 import { valuesOf } from './compile/values.ts';
 import type { Sketch } from './sketch.ts';
 import type { Residual, Solution } from './solution.ts';
@@ -14,5 +14,5 @@ export function missesAt(sketch: Sketch, solution: Solution): readonly Residual[
   const x = valuesOf(slots, solution);
   for (let slot = 0; slot < x.length; slot++)
     if (slots.free[slot] !== 1) x[slot] = slots.guess[slot] as number;
-  return [...relations.map((equations) => missOf(equations, x)), ...boundMisses(slots, x)];
+  return [...missesOf(relations, x), ...boundMisses(slots, x)];
 }

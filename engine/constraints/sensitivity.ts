@@ -1,5 +1,5 @@
 import { compiled } from './compile/program.ts';
-import { boundMisses, missOf } from './compile/residuals.ts';
+import { boundMisses, missesOf } from './compile/residuals.ts';
 import { placesAt, valuesOf } from './compile/values.ts';
 import { Model } from './method/model.ts';
 import { takeNewtonStep } from './method/newton-step.ts';
@@ -27,6 +27,6 @@ export function follow(sketch: Sketch, from: Solution): Solution {
   for (let slot = 0; slot < x.length; slot++)
     if (slots.free[slot] !== 1) x[slot] = slots.guess[slot] as number;
   for (const part of ready.parts) if (!takeNewtonStep(new Model(part, slots.guess), x)) return solve(sketch);
-  const residuals = [...ready.relations.map((equations) => missOf(equations, x)), ...boundMisses(slots, x)];
+  const residuals = [...missesOf(ready.relations, x), ...boundMisses(slots, x)];
   return { status: from.status, ...placesAt(slots, x), residuals, iterations: ready.parts.length };
 }

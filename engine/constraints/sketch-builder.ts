@@ -64,9 +64,9 @@ export class SketchBuilder {
   /** What has been written so far. */
   sketch(): Sketch {
     return {
-      points: Object.fromEntries(this.#points),
-      scalars: Object.fromEntries(this.#scalars),
-      curves: Object.fromEntries(this.#curves),
+      points: new Map(this.#points),
+      scalars: new Map(this.#scalars),
+      curves: new Map(this.#curves),
       relations: [...this.#relations],
       wishes: [...this.#wishes],
     };

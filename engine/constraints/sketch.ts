@@ -6,9 +6,9 @@ import type { Relation, Wish } from './relations.ts';
  * Plain data joined by names, so that every answer can speak in the draft's own words.
  */
 export interface Sketch {
-  readonly points: Readonly<Record<string, SketchPoint>>;
-  readonly scalars: Readonly<Record<string, SketchScalar>>;
-  readonly curves: Readonly<Record<string, SketchCurve>>;
+  readonly points: ReadonlyMap<string, SketchPoint>;
+  readonly scalars: ReadonlyMap<string, SketchScalar>;
+  readonly curves: ReadonlyMap<string, SketchCurve>;
   /** Must hold, to 1e-6 mm and 1e-8 rad. */
   readonly relations: readonly Relation[];
   /** Fulfilled as well as the relations allow: the weighted sum of squares is made least. */

@@ -1,7 +1,7 @@
 import { RELATION } from '../geometry/tolerance.ts';
 import type { Bound } from './compile/parts.ts';
 import { type Compiled, compiled } from './compile/program.ts';
-import { boundMisses, holds, missOf } from './compile/residuals.ts';
+import { boundMisses, holds, missesOf } from './compile/residuals.ts';
 import type { Slots } from './compile/slots.ts';
 import { placesAt, valuesOf } from './compile/values.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
@@ -37,7 +37,7 @@ export function solveNear(sketch: Sketch, near: Found): Solution {
 }
 
 /** The answer that is found from the values `x`, which are written over. */
-function solved(ready: Compiled, x: Float64Array = Float64Array.from(ready.slots.guess)): Solution {
+function solved(ready: Compiled, x: Float64Array = ready.slots.guess.slice()): Solution {
   let iterations = 0;
   let stalled = false;
   for (const part of ready.parts) {
@@ -46,8 +46,7 @@ function solved(ready: Compiled, x: Float64Array = Float64Array.from(ready.slots
     iterations += outcome.steps;
     stalled ||= outcome.stalled;
   }
-  const misses = ready.relations.map((equations) => missOf(equations, x));
-  const residuals = [...misses, ...boundMisses(ready.slots, x)];
+  const residuals = [...missesOf(ready.relations, x), ...boundMisses(ready.slots, x)];
   return {
     status: residuals.every(holds) ? 'solved' : stalled ? 'stalled' : 'conflict',
     ...placesAt(ready.slots, x),

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, endDirection, startDirection } from '../geometry/edge.ts';
 import { parallelCurve } from '../geometry/parallel-curve.ts';
@@ -44,7 +45,7 @@ function parallelOf(edge: PieceEdge, tolerance: number): Pick<EdgeAllowance, 'pa
   if (edge.allowance === 0) return { parallel: edge.curves, deviation: 0 };
   const parallels = edge.curves.map((curve) => parallelCurve(curve, edge.allowance, tolerance));
   return {
-    parallel: parallels.flatMap(({ curves }) => curves),
+    parallel: flatMapped(parallels, ({ curves }) => curves),
     deviation: Math.max(0, ...parallels.map(({ deviation }) => deviation)),
   };
 }
@@ -81,12 +82,12 @@ function asOne(
 ): EdgeAllowance | undefined {
   const own = nearest === undefined ? undefined : allowances[nearest];
   if (places.length === 1) return own;
-  const all = places.flatMap((place) => allowances[place] ?? []);
+  const all = flatMapped(places, (place) => allowances[place] ?? []);
   return (
     own && {
       ...own,
-      curves: all.flatMap(({ curves }) => curves),
-      parallel: all.flatMap(({ parallel }) => parallel),
+      curves: flatMapped(all, ({ curves }) => curves),
+      parallel: flatMapped(all, ({ parallel }) => parallel),
       deviation: Math.max(...all.map(({ deviation }) => deviation)),
     }
   );
@@ -117,7 +118,7 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
   };
   const darts = sewnDarts(piece.edges);
   const atDarts = new Set(
-    darts.flatMap(({ place }) => [place - 1, place, place + 1].map((i) => around(i, count))),
+    flatMapped(darts, ({ place }) => [place - 1, place, place + 1].map((i) => around(i, count))),
   );
   for (const [i] of piece.edges.entries())
     if (!atDarts.has(i) && !isOneLine(piece, i))
@@ -144,7 +145,7 @@ export function aroundCorners(piece: Piece, allowances: readonly EdgeAllowance[]
 /** An allowance in two, its first half and the rest. */
 function halved(whole: EdgeAllowance): readonly [EdgeAllowance, EdgeAllowance] {
   const pieces =
-    whole.parallel.length > 1 ? whole.parallel : whole.parallel.flatMap((curve) => split(curve, 0.5));
+    whole.parallel.length > 1 ? whole.parallel : flatMapped(whole.parallel, (curve) => split(curve, 0.5));
   const half = Math.ceil(pieces.length / 2);
   return [
     { ...whole, parallel: pieces.slice(0, half) },
@@ -160,7 +161,7 @@ function capped(
 ): readonly Curve[] {
   const count = piece.edges.length;
   const [first] = darts;
-  if (!first) return linkedRound(piece.edges.flatMap((_, i) => stops(i)));
+  if (!first) return linkedRound(flatMapped(piece.edges, (_, i) => stops(i)));
   const stretches = darts.map(({ place }, i) => {
     const end = darts[(i + 1) % darts.length]?.place ?? place;
     const length = ((end - place - 3 + 2 * count) % count) + 1;
@@ -168,7 +169,7 @@ function capped(
   });
   const ownLine = (place: number): readonly Curve[] => linked(stops(around(place, count)));
   return linkedRound(
-    darts.flatMap((dart, i) => [
+    flatMapped(darts, (dart, i) => [
       ...dartCap(dart, pressedOver(dart, piece), {
         before: ownLine(dart.place - 1),
         after: ownLine(dart.place + 2),

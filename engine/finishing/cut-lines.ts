@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef } from '../pattern/seam.ts';
@@ -22,11 +23,13 @@ interface SeamEnd {
  */
 export function cuttingLines(garment: Garment, tolerance: number): ReadonlyMap<string, Edge> {
   const allowances = new Map(garment.pieces.map((piece) => [piece.name, allowancesOf(piece, tolerance)]));
+  const machined = garment.seams.filter(({ felled }) => !felled);
   const reaches = agreed(
-    garment.seams.flatMap((seam) =>
-      (['start', 'end'] as const).flatMap((whichEnd) => {
-        const [a, b] = [seam.a, seam.b].map((side) => seamEnd(garment, allowances, side, whichEnd));
-        return a && b && !seam.felled ? [[a, b] as const] : [];
+    flatMapped(machined, (seam) =>
+      flatMapped(['start', 'end'] as const, (whichEnd) => {
+        const a = seamEnd(garment, allowances, seam.a, whichEnd);
+        const b = a && seamEnd(garment, allowances, seam.b, whichEnd);
+        return a && b ? [[a, b] as const] : [];
       }),
     ),
   );

@@ -19,7 +19,9 @@ export function linesAt(
 ): { readonly before: readonly number[]; readonly after: readonly number[] } {
   const { edges } = piece;
   const next = around(i + 1, edges.length);
-  const reach = Math.max(...[i, next].map((place) => edges[place]?.allowance ?? 0));
+  const reach = Math.max(edges[i]?.allowance ?? 0, edges[next]?.allowance ?? 0);
+  // Most edges are longer than that.
+  if (lengthAt(piece, i) >= reach && lengthAt(piece, next) >= reach) return { before: [i], after: [next] };
   const walk = (from: number, step: 1 | -1): readonly number[] => {
     const line = [from];
     let far = lengthAt(piece, from);

@@ -19,8 +19,8 @@ export interface ChainOrder {
  * that follow each other share an end and do not count.
  */
 export function firstMeeting(
-  p: Float64Array,
-  q: Float64Array,
+  p: readonly number[],
+  q: readonly number[],
   { apart, closes }: ChainOrder,
 ): ChordMeeting | undefined {
   const lastP = p.length / 2 - 2;

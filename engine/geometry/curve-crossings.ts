@@ -1,3 +1,4 @@
+import { boundsMeet, controlBox, grown } from './bounds.ts';
 import type { Curve } from './curve.ts';
 import { derivativeAt, pointAt } from './evaluate.ts';
 import { distance, type Point } from './point.ts';
@@ -74,14 +75,8 @@ function bend({ curve, start, end }: CurvePart): number {
   return stray / Math.sqrt(dx * dx + dy * dy);
 }
 
-function boxesMeet(a: Curve, b: Curve): boolean {
-  return (
-    least(a, 'x') <= most(b, 'x') + COINCIDENCE &&
-    least(b, 'x') <= most(a, 'x') + COINCIDENCE &&
-    least(a, 'y') <= most(b, 'y') + COINCIDENCE &&
-    least(b, 'y') <= most(a, 'y') + COINCIDENCE
-  );
-}
+const boxesMeet = (a: Curve, b: Curve): boolean =>
+  boundsMeet(controlBox(a), grown(controlBox(b), COINCIDENCE));
 
 /** Least coordinate of a curve's control points. */
 export const least = (curve: Curve, axis: 'x' | 'y'): number =>

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { arcLength, parameterAtLength } from './arc-length.ts';
 import type { Curve, Edge } from './curve.ts';
 import { directionAt, headingAt, pointAt } from './evaluate.ts';
@@ -119,7 +120,7 @@ export const reversedEdge = <E extends Edge>(edge: E): E => ({
 export const joinedEdges = (name: string, edges: readonly Edge[]): Edge =>
   edgeOf(
     name,
-    edges.flatMap((edge) => edge.curves),
+    flatMapped(edges, (edge) => edge.curves),
   );
 
 function firstCurve(edge: Edge): Curve {

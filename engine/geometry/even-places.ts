@@ -47,8 +47,9 @@ function stopsAlong(edge: Edge, flatness: number): readonly Stop[] {
     const flat = chordPoints(drawn, flatness);
     const chords = flat.length / 2 - 1;
     for (let i = 1; i <= chords; i++) {
-      const [x0 = 0, y0 = 0, x1 = 0, y1 = 0] = flat.subarray(2 * i - 2, 2 * i + 2);
-      along += Math.sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
+      const x = (flat[2 * i] as number) - (flat[2 * i - 2] as number);
+      const y = (flat[2 * i + 1] as number) - (flat[2 * i - 1] as number);
+      along += Math.sqrt(x * x + y * y);
       stops.push({ along, curve, t: i / chords });
     }
   }

@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import type { Cubic, Curve, Edge } from './curve.ts';
 import { curvatureAt, directionAt, pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
@@ -12,7 +13,7 @@ import { cross, dot, magnitude, unit } from './vector.ts';
  */
 export function inflections(curve: Curve, straightness: number = STRAIGHTNESS): number[] {
   const stretches = turningStretches(curve, straightness);
-  return stretches.flatMap((stretch, i) => {
+  return flatMapped(stretches, (stretch, i) => {
     const before = stretches[i - 1];
     return before && before.sign !== stretch.sign ? [stretch.start] : [];
   });
@@ -20,7 +21,9 @@ export function inflections(curve: Curve, straightness: number = STRAIGHTNESS): 
 
 /** How often the curvature changes sign along a whole edge, straight parts apart and joints included. */
 export function inflectionCount(edge: Edge, straightness: number = STRAIGHTNESS): number {
-  const signs = edge.curves.flatMap((curve) => turningStretches(curve, straightness).map(({ sign }) => sign));
+  const signs = flatMapped(edge.curves, (curve) =>
+    turningStretches(curve, straightness).map(({ sign }) => sign),
+  );
   return signs.filter((sign, i) => i > 0 && sign !== signs[i - 1]).length;
 }
 
@@ -56,7 +59,7 @@ interface TurningStretch {
 function turningStretches(curve: Curve, straightness: number): TurningStretch[] {
   if (curve.kind === 'line' || isStraight(curve, straightness)) return [];
   const bends = bendEnds(curve);
-  return bends.slice(1).flatMap((end, i) => {
+  return flatMapped(bends.slice(1), (end, i) => {
     const start = bends[i] ?? 0;
     if (bends.length > 2 && isStraight(part(curve, start, end), straightness)) return [];
     return [{ start, sign: curvatureAt(curve, (start + end) / 2) > 0 ? 1 : -1 }] as const;

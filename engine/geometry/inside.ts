@@ -1,4 +1,5 @@
 import { orient2d } from 'robust-predicates';
+import { flatMapped } from '../flat-mapped.ts';
 import { boundsMeet, controlBox, turningParameters } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
@@ -43,9 +44,10 @@ function passesRightOf(piece: Curve, p: Point): boolean {
  * turns straight back on itself is not simple.
  */
 export function isSimple(outline: Outline): boolean {
-  const pieces = outlineCurves(outline)
-    .filter((curve) => distance(curve.from, curve.to) > 0 || curve.kind === 'cubic')
-    .flatMap((curve) => monotone(curve, ['x', 'y']));
+  const pieces = flatMapped(
+    outlineCurves(outline).filter((curve) => distance(curve.from, curve.to) > 0 || curve.kind === 'cubic'),
+    (curve) => monotone(curve, ['x', 'y']),
+  );
   const last = pieces.length - 1;
   const boxes = pieces.map(controlBox);
   for (const [i, a] of pieces.entries()) {
@@ -80,8 +82,7 @@ function turnsBack(a: Curve, b: Curve): boolean {
 function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] {
   if (curve.kind === 'line') return [curve];
   const { from, handle1, handle2, to } = curve;
-  const turns = axes
-    .flatMap((axis) => turningParameters(from, handle1, handle2, to, axis))
+  const turns = flatMapped(axes, (axis) => turningParameters(from, handle1, handle2, to, axis))
     .filter((t) => t > 0 && t < 1)
     .sort((a, b) => a - b);
   if (turns.length === 0) return [curve];

@@ -84,7 +84,8 @@ export function edgeCrossings(edge: Edge, line: StraightLine): EdgeCrossing[] {
   const found: EdgeCrossing[] = [];
   for (let curve = 0; curve < edge.curves.length; curve++)
     for (const crossing of crossingsWith(edge.curves[curve] as Curve, through, heading))
-      if (!repeats(found.at(-1), crossing)) found.push({ ...crossing, curve });
+      if (!repeats(found.at(-1), crossing))
+        found.push({ t: crossing.t, point: crossing.point, along: crossing.along, curve });
   return found;
 }
 

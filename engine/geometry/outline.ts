@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundingBox } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { reversedEdge } from './edge.ts';
@@ -7,7 +8,8 @@ import type { Point } from './point.ts';
 import { cross, type Vector } from './vector.ts';
 
 /** All curves of an outline in order. */
-export const outlineCurves = (outline: Outline): readonly Curve[] => outline.flatMap((edge) => edge.curves);
+export const outlineCurves = (outline: Outline): readonly Curve[] =>
+  flatMapped(outline, (edge) => edge.curves);
 
 /** An outline walked the other way round: what a mirrored outline needs to run clockwise again. */
 export const reversedOutline = (outline: Outline): Outline => outline.toReversed().map(reversedEdge);

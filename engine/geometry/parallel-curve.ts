@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { bernsteinProduct } from './bernstein.ts';
 import type { Cubic, Curve } from './curve.ts';
 import { curvatureAt, headingAt, pointAt } from './evaluate.ts';
@@ -26,7 +27,7 @@ export interface Parallel {
 export function parallelCurve(curve: Curve, distance: number, tolerance: number): Parallel {
   const pieces = parallelPieces(curve, distance, tolerance);
   return {
-    curves: pieces.flatMap((piece) => piece.curves),
+    curves: flatMapped(pieces, (piece) => piece.curves),
     deviation: Math.max(...pieces.map((piece) => piece.deviation)),
   };
 }
@@ -48,8 +49,9 @@ export function parallelPieces(curve: Curve, distance: number, tolerance: number
   return stops.slice(1).map((end, i) => {
     const start = stops[i] ?? 0;
     const runsOn = 1 + distance * curvatureAt(curve, (start + end) / 2) >= 0;
-    const fit = fitCurve((t) => parallelSample(curve, t, distance, runsOn), start, end, tolerance);
-    return { ...fit, runsOn };
+    const sample = (t: number): Sample => parallelSample(curve, t, distance, runsOn);
+    const { curves, deviation } = fitCurve(sample, start, end, tolerance);
+    return { curves, deviation, runsOn };
   });
 }
 

@@ -76,8 +76,8 @@ interface FoundMeeting extends ChordMeeting {
 /** The first place of a chain that it comes to again, with that second place; undefined when there is none. */
 function firstCrossing(chain: readonly Curve[]): SelfCrossing | undefined {
   const boxes = chain.map(controlBox);
-  const known: Float64Array[] = [];
-  const chords = (i: number, curve: Curve): Float64Array => {
+  const known: (readonly number[])[] = [];
+  const chords = (i: number, curve: Curve): readonly number[] => {
     known[i] ??= chordPoints(curve, FLATNESS);
     return known[i];
   };

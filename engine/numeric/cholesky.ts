@@ -1,4 +1,5 @@
 import { innerProduct } from './inner-product.ts';
+import { zeros } from './zeros.ts';
 
 /** The lower triangle of a symmetric matrix or, once it is factored, its factor. */
 export interface Triangle {
@@ -10,7 +11,7 @@ export interface Triangle {
 }
 
 /** A triangle of zeros, or of the entries given. */
-export const triangle = (order: number, entries = new Float64Array(order * order)): Triangle => ({
+export const triangle = (order: number, entries = zeros(order * order)): Triangle => ({
   order,
   entries,
   starts: new Int32Array(order),

@@ -1,5 +1,6 @@
 import { solveLower, solveUpper, type Triangle, triangle } from './cholesky.ts';
 import { RowBasis } from './row-basis.ts';
+import { zeros } from './zeros.ts';
 
 /** Constraints of a quadratic program on its unknown p: `rows` times p is `values`, or is not below them. */
 export interface LinearRows {
@@ -44,12 +45,12 @@ export class QuadraticProgram {
 
   constructor(n: number) {
     this.n = n;
-    this.step = new Float64Array(n);
+    this.step = zeros(n);
     this.#basis = new RowBasis(n);
-    this.#w = new Float64Array(n);
-    this.#row = new Float64Array(n);
-    this.#along = new Float64Array(n);
-    this.#forces = new Float64Array(n + 1);
+    this.#w = zeros(n);
+    this.#row = zeros(n);
+    this.#along = zeros(n);
+    this.#forces = zeros(n + 1);
   }
 
   /** Solves; `lower` is the factor of H. False where the inequalities cannot hold together with the equalities. */
@@ -95,7 +96,7 @@ export class QuadraticProgram {
   }
 
   #holdEqualities(equal: LinearRows): void {
-    const values = new Float64Array(this.n);
+    const values = zeros(this.n);
     for (let i = 0; i < equal.count; i++) {
       this.#load(equal, i);
       if (!this.#basis.add(this.#row)) continue;
@@ -144,7 +145,7 @@ export class QuadraticProgram {
           miss -= t * length * length;
         }
         if (t === full) {
-          basis.add(this.#row);
+          basis.keep(this.#row, length);
           forces[active.length] = force;
           active.push(offset + worst);
           break;
@@ -195,5 +196,5 @@ export class QuadraticProgram {
 
 /** An array of zeros of this size, the old one where it fits. */
 function sized(old: Float64Array<ArrayBuffer>, count: number): Float64Array<ArrayBuffer> {
-  return old.length === count ? old.fill(0) : new Float64Array(count);
+  return old.length === count ? old.fill(0) : zeros(count);
 }

@@ -1,4 +1,5 @@
 import { innerProduct } from './inner-product.ts';
+import { zeros } from './zeros.ts';
 
 /**
  * A row that keeps less than this share of its length outside the span of the others is counted as dependent.
@@ -32,11 +33,11 @@ export class RowBasis {
   constructor(n: number, dependent: number = DEPENDENT) {
     this.n = n;
     this.#dependent = dependent;
-    this.rest = new Float64Array(n);
-    this.along = new Float64Array(n);
-    this.#rows = new Float64Array(n * n);
-    this.#basis = new Float64Array(n * n);
-    this.#triangle = new Float64Array(n * n);
+    this.rest = zeros(n);
+    this.along = zeros(n);
+    this.#rows = zeros(n * n);
+    this.#basis = zeros(n * n);
+    this.#triangle = zeros(n * n);
     this.#starts = new Int32Array(n);
   }
 
@@ -86,6 +87,12 @@ export class RowBasis {
   add(row: Float64Array, offset = 0): boolean {
     const length = this.project(row, offset);
     if (length === 0) return false;
+    this.keep(row, length, offset);
+    return true;
+  }
+
+  /** Adds the row that was projected last, given the length of its rest. */
+  keep(row: Float64Array, length: number, offset = 0): void {
     const { n, count } = this;
     for (let k = 0; k < n; k++) {
       this.#rows[count * n + k] = row[offset + k] as number;
@@ -95,7 +102,6 @@ export class RowBasis {
     this.#triangle[count * n + count] = length;
     this.#starts[count] = this.#start;
     this.count++;
-    return true;
   }
 
   /** Takes a row out; those after it move up. */

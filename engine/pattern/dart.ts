@@ -1,3 +1,4 @@
+import { flatMapped } from '../flat-mapped.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
 import type { StraightLine } from '../geometry/intersect.ts';
 import { outlineBounds } from '../geometry/outline.ts';
@@ -24,7 +25,7 @@ export interface SewnDart {
 
 /** The sewn darts of an outline, clockwise. A lone leg, or one beside another dart's at the mouth, is left out. */
 export const sewnDarts = (edges: readonly PieceEdge[]): readonly SewnDart[] =>
-  edges.flatMap((one, place): readonly SewnDart[] => {
+  flatMapped(edges, (one, place): readonly SewnDart[] => {
     const other = edges[(place + 1) % edges.length];
     const [before, after] = [edges.at(place - 1), edges[(place + 2) % edges.length]];
     if (!other || !before || !after || one.turn !== 'dart' || other.turn !== 'dart') return [];

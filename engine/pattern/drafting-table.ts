@@ -10,6 +10,7 @@ import {
 import { measurementWords } from '../body/measurement-words.ts';
 import { SketchBuilder } from '../constraints/sketch-builder.ts';
 import { DraftMistake } from '../draft-mistake.ts';
+import { flatMapped } from '../flat-mapped.ts';
 import type { Point } from '../geometry/point.ts';
 import { type IssueBook, issueBook } from './issue-book.ts';
 import {
@@ -161,7 +162,7 @@ function chosen<Choices extends readonly Choice[]>(
   declared: Choices,
   styling: Readonly<Record<string, number | string>>,
 ): ChosenQuantities<Choices> {
-  const entries = declared.flatMap((choice) => {
+  const entries = flatMapped(declared, (choice) => {
     const made = styling[choice.name];
     if (choice.kind === 'word' || made === undefined) return [];
     const { name, unit } = choice;
@@ -189,6 +190,6 @@ function notPutIn(before: string, put: unknown): DraftMistake {
 
 /** What a measured length was found from: quantities, and the steps that placed the points. */
 function grounds(from: readonly (Quantity | Point)[], placedBy: StepLog['placedBy']): readonly Ground[] {
-  const found = from.flatMap((each) => ('unit' in each ? [each] : (placedBy(each) ?? [])));
+  const found = flatMapped(from, (each) => ('unit' in each ? [each] : (placedBy(each) ?? [])));
   return [...new Map(found.map((ground) => [ground.name, ground])).values()];
 }

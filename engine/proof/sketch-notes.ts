@@ -24,7 +24,7 @@ export function sketchNotes(draft: Draft, { body, styling }: TrialCase): SketchN
     .filter(({ solution }) => solution.status === 'solved')
     .map(({ sketch, solution }) => {
       const { redundant, free, adrift } = diagnose(sketch, solution);
-      const wished = free.filter((name) => Object.hasOwn(sketch.points, name) && !adrift.includes(name));
+      const wished = free.filter((name) => sketch.points.has(name) && !adrift.includes(name));
       return { redundant, wished, adrift };
     });
   return {

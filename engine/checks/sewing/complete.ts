@@ -1,3 +1,4 @@
+import { flatMapped } from '../../flat-mapped.ts';
 import type { Issue } from '../../issue.ts';
 import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
@@ -12,18 +13,20 @@ import { edgeKey, type Schedule, stateKey } from './schedule.ts';
  */
 export function completeness(garment: Garment, schedule: Schedule): Issue[] {
   const { sewn, turned, reached, steps } = schedule;
-  const used = new Set(steps.flatMap(({ uses }) => uses ?? []));
+  const used = new Set(flatMapped(steps, ({ uses }) => uses ?? []));
   return [
-    ...garment.seams.flatMap(({ name }) => once('seam', name, `the seam “${name}”`, 'sewn', sewn.get(name))),
-    ...garment.pieces.flatMap((piece) =>
-      piece.edges.flatMap(({ name: edge, turn }) => {
+    ...flatMapped(garment.seams, ({ name }) =>
+      once('seam', name, `the seam “${name}”`, 'sewn', sewn.get(name)),
+    ),
+    ...flatMapped(garment.pieces, (piece) =>
+      flatMapped(piece.edges, ({ name: edge, turn }) => {
         if (turn !== 'hem' && turn !== 'finished') return [];
         const places = turned.get(edgeKey({ piece: piece.name, edge }));
         return once('edge', `${piece.name}/${edge}`, `“${edge}” of the ${piece.name}`, 'turned', places);
       }),
     ),
-    ...garment.pieces.flatMap((piece) =>
-      asked(piece).flatMap(({ at, is }) => {
+    ...flatMapped(garment.pieces, (piece) =>
+      flatMapped(asked(piece), ({ at, is }) => {
         if (reached.has(stateKey(piece.name, is, at))) return [];
         const where = at === undefined ? piece.name : `${piece.name}/${at}`;
         const what = at === undefined ? `the ${piece.name}` : `“${at}” of the ${piece.name}`;
@@ -32,7 +35,7 @@ export function completeness(garment: Garment, schedule: Schedule): Issue[] {
     ),
     ...leftOpen(steps, reached),
     ...unfinished(steps),
-    ...garment.notions.flatMap(({ name }) =>
+    ...flatMapped(garment.notions, ({ name }) =>
       used.has(name) ? [] : [fault('sewing-left-out', name, `No step uses the ${name}`)],
     ),
   ];
@@ -46,8 +49,8 @@ const forATime: Readonly<Partial<Record<Condition, readonly [then: Condition, le
 
 /** Openings that were left and are never closed; seams that are tacked for a zip that is never set in. */
 const leftOpen = (steps: readonly SewingStep[], reached: Schedule['reached']): Issue[] =>
-  steps.flatMap(({ brings = [] }) =>
-    brings.flatMap(({ piece, is, at = '' }) => {
+  flatMapped(steps, ({ brings = [] }) =>
+    flatMapped(brings, ({ piece, is, at = '' }) => {
       const [then, left] = forATime[is] ?? [];
       if (!then || reached.has(stateKey(piece, then, at))) return [];
       return [fault('sewing-left-out', `${piece}/${at}`, `${left} “${at}” of the ${piece}`)];
@@ -56,7 +59,7 @@ const leftOpen = (steps: readonly SewingStep[], reached: Schedule['reached']): I
 
 /** Steps that leave raw edges without a word on how they are kept from fraying. */
 const unfinished = (steps: readonly SewingStep[]): Issue[] =>
-  steps.flatMap(({ title, sews = [], turns = [], finish }) =>
+  flatMapped(steps, ({ title, sews = [], turns = [], finish }) =>
     finish !== undefined || sews.length + turns.length === 0
       ? []
       : [fault('sewing-no-finish', title, `The step “${title}” does not say how its raw edges are finished`)],

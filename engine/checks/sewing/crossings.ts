@@ -1,3 +1,4 @@
+import { flatMapped } from '../../flat-mapped.ts';
 import type { Issue } from '../../issue.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import type { PieceEdge } from '../../pattern/piece.ts';
@@ -19,7 +20,7 @@ interface Worked {
  */
 export function crossingFaults(garment: Garment, schedule: Schedule): Issue[] {
   const seamsOn = seamsByEdge(garment);
-  return garment.pieces.flatMap(({ name: piece, edges }) => {
+  return flatMapped(garment.pieces, ({ name: piece, edges }) => {
     const worked = edges.map((edge): Worked => {
       const key = edgeKey({ piece, edge: edge.name });
       const seams = seamsOn.get(key) ?? [];
@@ -27,7 +28,7 @@ export function crossingFaults(garment: Garment, schedule: Schedule): Issue[] {
       for (const { name } of seams) first = Math.min(first, schedule.sewn.get(name)?.[0] ?? Infinity);
       return { edge, seams, first };
     });
-    return worked.flatMap((one, i) => {
+    return flatMapped(worked, (one, i) => {
       const other = worked[(i + 1) % worked.length];
       if (!other || other.edge.rank === one.edge.rank) return [];
       return one.edge.rank < other.edge.rank
@@ -40,7 +41,7 @@ export function crossingFaults(garment: Garment, schedule: Schedule): Issue[] {
 /** The seams on the edge that should come first are sewn and pressed before the other edge is worked. */
 function crossed(piece: string, lower: Worked, higher: Worked, schedule: Schedule): Issue[] {
   if (higher.first === Infinity) return [];
-  return lower.seams.flatMap((seam): Issue[] => {
+  return flatMapped(lower.seams, (seam): Issue[] => {
     const place = schedule.sewn.get(seam.name)?.[0];
     if (place === undefined || place === higher.first) return [];
     if (place > higher.first) {

@@ -1,3 +1,4 @@
+import { flatMapped } from '../../flat-mapped.ts';
 import type { Issue } from '../../issue.ts';
 import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
@@ -9,7 +10,7 @@ export function unknownNames(garment: Garment, steps: readonly SewingStep[], tap
   const seams = new Set(garment.seams.map(({ name }) => name));
   const notions = new Set(garment.notions.map(({ name }) => name));
   const titles = new Set<string>();
-  return steps.flatMap((step) => {
+  return flatMapped(steps, (step) => {
     const unknown = (what: string): Issue =>
       fault('sewing-no-such-part', step, `speaks of ${what}, which is not there`);
     const again = titles.has(step.title);
@@ -17,14 +18,14 @@ export function unknownNames(garment: Garment, steps: readonly SewingStep[], tap
     const states = [...(step.needs ?? []), ...(step.brings ?? []), ...(step.closes ?? [])];
     return [
       ...(again ? [fault('sewing-step-twice', step, 'is there twice')] : []),
-      ...[...(step.sews ?? []), ...(step.presses ?? [])].flatMap((name) =>
+      ...flatMapped([...(step.sews ?? []), ...(step.presses ?? [])], (name) =>
         seams.has(name) ? [] : [unknown(`the seam “${name}”`)],
       ),
-      ...(step.uses ?? []).flatMap((name) => (notions.has(name) ? [] : [unknown(`the notion “${name}”`)])),
-      ...[...(step.turns ?? []), ...(step.catches ?? [])].flatMap(({ piece, edge }) =>
+      ...flatMapped(step.uses ?? [], (name) => (notions.has(name) ? [] : [unknown(`the notion “${name}”`)])),
+      ...flatMapped([...(step.turns ?? []), ...(step.catches ?? [])], ({ piece, edge }) =>
         tape.edge(piece, edge) ? [] : [unknown(`the edge “${edge}” of the piece “${piece}”`)],
       ),
-      ...states.flatMap((state) =>
+      ...flatMapped(states, (state) =>
         isThere(state, tape) ? [] : [unknown(`“${state.at ?? ''}” of the piece “${state.piece}”`)],
       ),
     ];

@@ -1,3 +1,4 @@
+import { flatMapped } from '../../flat-mapped.ts';
 import type { Issue } from '../../issue.ts';
 import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
@@ -9,7 +10,7 @@ import { reachedBefore, type Schedule, stepNamed } from './schedule.ts';
  * along one side are joined to each other, or felled onto a seam that is not sewn yet.
  */
 export function seamFaults(garment: Garment, schedule: Schedule): Issue[] {
-  return garment.seams.flatMap((seam) => {
+  return flatMapped(garment.seams, (seam) => {
     const place = schedule.sewn.get(seam.name)?.[0];
     if (place === undefined) return [];
     return [
@@ -23,7 +24,7 @@ export function seamFaults(garment: Garment, schedule: Schedule): Issue[] {
 
 function rawPieces(seam: Seam, place: number, schedule: Schedule): Issue[] {
   const pieces = new Set([...seam.a, ...seam.b].map(({ piece }) => piece));
-  return [...pieces].flatMap((piece) =>
+  return flatMapped([...pieces], (piece) =>
     reachedBefore(schedule, place, piece, 'marked')
       ? []
       : [
@@ -41,7 +42,7 @@ function rawPieces(seam: Seam, place: number, schedule: Schedule): Issue[] {
 /** Gathers may be drawn up in the very step that sews them, but never later. */
 function ungathered(seam: Seam, place: number, schedule: Schedule): Issue[] {
   if (seam.gatherRatio === 1) return [];
-  return (seam.gatherRatio > 1 ? seam.a : seam.b).flatMap(({ piece, edge }) =>
+  return flatMapped(seam.gatherRatio > 1 ? seam.a : seam.b, ({ piece, edge }) =>
     reachedBefore(schedule, place + 1, piece, 'gathered', edge)
       ? []
       : [
@@ -64,8 +65,8 @@ function unjoined(garment: Garment, seam: Seam, place: number, { sewn, steps }: 
         ((on(a, one) && on(b, other)) || (on(a, other) && on(b, one))) &&
         (sewn.get(name)?.[0] ?? Infinity) < place,
     );
-  return [seam.a, seam.b].flatMap((side) =>
-    side.slice(1).flatMap(({ piece }, i) => {
+  return flatMapped([seam.a, seam.b], (side) =>
+    flatMapped(side.slice(1), ({ piece }, i) => {
       const before = side[i]?.piece ?? piece;
       if (before === piece || joined(before, piece)) return [];
       const what = `sews across from the ${before} to the ${piece} before these are sewn to each other`;
@@ -79,7 +80,7 @@ function laidOnNothing(garment: Garment, seam: Seam, place: number, schedule: Sc
   if (!seam.felled) return [];
   const covered = ({ felled, a, b }: Seam): boolean =>
     !felled && (seam.b.some((under) => names(a, under)) || seam.b.some((under) => names(b, under)));
-  return garment.seams.filter(covered).flatMap(({ name }) => {
+  return flatMapped(garment.seams.filter(covered), ({ name }) => {
     if ((schedule.sewn.get(name)?.[0] ?? Infinity) < place) return [];
     return [
       seamFault('sewing-too-early', seam, place, schedule, `fells over the seam “${name}” before it is sewn`),

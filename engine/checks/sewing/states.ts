@@ -1,3 +1,4 @@
+import { flatMapped } from '../../flat-mapped.ts';
 import type { Issue } from '../../issue.ts';
 import type { SewingCode } from '../../issue-codes/issue-codes.ts';
 import type { Condition, SewingStep, State } from '../../pattern/sewing.ts';
@@ -54,7 +55,7 @@ const inWords: Readonly<Record<Condition, string>> = {
 
 /** Steps that bring a piece to a state it is not ready for, need what nobody has done, or come when it is too late. */
 export function stateFaults(schedule: Schedule): Issue[] {
-  return schedule.steps.flatMap((step, place) => {
+  return flatMapped(schedule.steps, (step, place) => {
     const done = ({ piece, at }: State, is: Condition): boolean =>
       reachedBefore(schedule, place, piece, is, isOfWholePiece(is) ? undefined : at);
     const tooEarly = (state: State, missing: readonly Condition[]): Issue => {
@@ -69,8 +70,10 @@ export function stateFaults(schedule: Schedule): Issue[] {
     const tooLate = (state: State, end: Condition): Issue =>
       fault(step, place, 'sewing-too-late', `comes too late for ${placed(state)}: ${inWords[end]} already`);
     return [
-      ...(step.needs ?? []).flatMap((state) => (done(state, state.is) ? [] : [tooEarly(state, [state.is])])),
-      ...(step.brings ?? []).flatMap((state) => [
+      ...flatMapped(step.needs ?? [], (state) =>
+        done(state, state.is) ? [] : [tooEarly(state, [state.is])],
+      ),
+      ...flatMapped(step.brings ?? [], (state) => [
         ...rules[state.is].after
           .filter((ways) => !ways.some((way) => done(state, way)))
           .map((ways) => tooEarly(state, ways)),
@@ -83,8 +86,8 @@ export function stateFaults(schedule: Schedule): Issue[] {
 
 /** What later steps do although this one has closed it off. */
 function closedOff({ steps, reached }: Schedule, step: SewingStep, place: number): Issue[] {
-  return (step.closes ?? []).flatMap((state) =>
-    (reached.get(keyOf(state)) ?? []).flatMap((at) => {
+  return flatMapped(step.closes ?? [], (state) =>
+    flatMapped(reached.get(keyOf(state)) ?? [], (at) => {
       const late = steps[at];
       if (at <= place || !late) return [];
       const by = `comes too late: ${stepNamed(place, step)}, has closed off ${placed(state)}`;

@@ -78,7 +78,7 @@ export function alongChain(chain: EdgeChain, notch: string, tape: Tape): number 
   for (const { piece, edge: name, reversed } of chain.edges) {
     const edge = tape.edge(piece, name);
     if (!edge) return undefined;
-    const found = tape.piece(piece)?.notches.find((n) => n.edge === name && n.name === notch);
+    const found = tape.notches(piece, name).find((n) => n.name === notch);
     const whole = tape.length(edge);
     if (found) return length + (reversed ? whole - found.at : found.at);
     length += whole;

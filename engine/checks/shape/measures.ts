@@ -16,7 +16,7 @@ import { tightestBend } from './tightest-bend.ts';
 /** What a measure found: a figure, and the piece it stands on where the measure looked at them all. */
 interface FoundFigure {
   readonly value: number;
-  readonly piece?: string;
+  readonly piece?: string | undefined;
 }
 
 /** How one kind of figure is found, and its unit. A figure that names something which is not there is undefined. */
@@ -50,8 +50,6 @@ export function measureShape<Kind extends ShapeMeasure['kind']>(
   const { unit, take }: Instrument<Kind> = instruments[measure.kind];
   const found = take(measure, on);
   if (found === undefined) return undefined;
-  return {
-    ...(typeof found === 'number' ? { value: found } : found),
-    unit: typeof unit === 'function' ? unit(measure) : unit,
-  };
+  const { value, piece }: FoundFigure = typeof found === 'number' ? { value: found } : found;
+  return { value, piece, unit: typeof unit === 'function' ? unit(measure) : unit };
 }

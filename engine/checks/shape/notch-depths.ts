@@ -1,4 +1,5 @@
 import { notchDepth } from '../../finishing/notches.ts';
+import { flatMapped } from '../../flat-mapped.ts';
 import type { Piece } from '../../pattern/piece.ts';
 
 /** How deep a notch is cut into its allowance, mm. */
@@ -13,7 +14,7 @@ export interface NotchDepth {
  * there is no allowance do not count.
  */
 export const notchDepthsOf = (piece: Piece): readonly NotchDepth[] =>
-  piece.notches.flatMap((notch): readonly NotchDepth[] => {
+  flatMapped(piece.notches, (notch): readonly NotchDepth[] => {
     const allowance = piece.edges.find(({ name }) => name === notch.edge)?.allowance ?? 0;
     if (allowance === 0) return [];
     return [{ piece: piece.name, depth: notch.depth ?? notchDepth(allowance), allowance }];

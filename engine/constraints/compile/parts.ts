@@ -1,3 +1,4 @@
+import { flatMapped } from '../../flat-mapped.ts';
 import { ARM, type Element, type Equations } from './equations.ts';
 import type { Slots } from './slots.ts';
 
@@ -57,7 +58,7 @@ export function partsOf(
     slots: part,
     arms: part.map((slot) => (slots.angle[slot] === 1 ? ARM : 1)),
     relations: relationsOf.get(first) ?? [],
-    bounds: part.flatMap((slot, column) => boundsOf(slots, slot, column)),
+    bounds: flatMapped(part, (slot, column) => boundsOf(slots, slot, column)),
     wishes: wishesOf.get(first) ?? [],
   }));
 }

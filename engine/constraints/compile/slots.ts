@@ -35,9 +35,8 @@ export interface Slots {
 
 /** Numbers a sketch. Throws a `DraftMistake` for a value that is not finite and for a curve that names what is not there. */
 export function numbered(sketch: Sketch): Slots {
-  const points = Object.entries(sketch.points);
-  const scalars = Object.entries(sketch.scalars);
-  const count = 2 * points.length + scalars.length;
+  const { points, scalars } = sketch;
+  const count = 2 * points.size + scalars.size;
   const guess = new Float64Array(count);
   const free = new Uint8Array(count);
   const angle = new Uint8Array(count);
@@ -80,7 +79,7 @@ export function numbered(sketch: Sketch): Slots {
   }
   const curves = new Map<string, CurveSlots>();
   const slots = { points: pointSlots, scalars: scalarSlots, curves, guess, free, angle, min, max };
-  for (const [name, curve] of Object.entries(sketch.curves)) {
+  for (const [name, curve] of sketch.curves) {
     curves.set(name, curve.kind === 'line' ? lineSlots(slots, name, curve) : cubicSlots(slots, name, curve));
   }
   return slots;

@@ -1,6 +1,7 @@
 import type { Curve } from '../../geometry/curve.ts';
 import { moved } from '../../geometry/point.ts';
 import { heading, scaled } from '../../geometry/vector.ts';
+import { recordOf } from '../../record-of.ts';
 import type { Found, Solution } from '../solution.ts';
 import type { CurveSlots, Slots } from './slots.ts';
 
@@ -23,21 +24,18 @@ export function valuesOf(slots: Slots, { points, scalars }: Found): Float64Array
 
 /** What the values `x` of all slots stand for. */
 export const placesAt = (slots: Slots, x: Float64Array): Places => ({
-  points: Object.fromEntries(
-    Array.from(slots.points, ([name, slot]) => [name, { x: x[slot] as number, y: x[slot + 1] as number }]),
-  ),
-  scalars: Object.fromEntries(Array.from(slots.scalars, ([name, slot]) => [name, x[slot] as number])),
-  curves: Object.fromEntries(Array.from(slots.curves, ([name, curve]) => [name, curveAt(curve, x)])),
+  points: recordOf(slots.points, (slot) => ({ x: x[slot] as number, y: x[slot + 1] as number })),
+  scalars: recordOf(slots.scalars, (slot) => x[slot] as number),
+  curves: recordOf(slots.curves, (curve) => curveAt(curve, x)),
 });
 
 function curveAt(curve: CurveSlots, x: Float64Array): Curve {
-  const values = curve.slots.map((slot) => x[slot] as number);
-  const [fx = 0, fy = 0, tx = 0, ty = 0, startAngle = 0, startLength = 0, endAngle = 0, endLength = 0] =
-    values;
-  const from = { x: fx, y: fy };
-  const to = { x: tx, y: ty };
+  const at = (slot: number): number => x[slot] as number;
+  const { slots } = curve;
+  const from = { x: at(slots[0]), y: at(slots[1]) };
+  const to = { x: at(slots[2]), y: at(slots[3]) };
   if (curve.kind === 'line') return { kind: 'line', from, to };
-  const handle1 = moved(from, scaled(heading(startAngle), startLength));
-  const handle2 = moved(to, scaled(heading(endAngle), -endLength));
+  const handle1 = moved(from, scaled(heading(at(curve.slots[4])), at(curve.slots[5])));
+  const handle2 = moved(to, scaled(heading(at(curve.slots[6])), -at(curve.slots[7])));
   return { kind: 'cubic', from, handle1, handle2, to };
 }

@@ -1,3 +1,4 @@
+import { zeros } from '../../numeric/zeros.ts';
 import type { PlacedElement, PlacedEquations } from '../compile/parts.ts';
 import type { Model } from './model.ts';
 
@@ -19,10 +20,10 @@ export class Curvature {
 
   constructor(model: Model) {
     this.#model = model;
-    this.#weights = new Float64Array(model.values.length);
-    this.#here = new Float64Array(model.jacobian.length);
-    this.#there = new Float64Array(model.jacobian.length);
-    this.#second = new Float64Array(model.widest * model.widest);
+    this.#weights = zeros(model.values.length);
+    this.#here = zeros(model.jacobian.length);
+    this.#there = zeros(model.jacobian.length);
+    this.#second = zeros(model.widest * model.widest);
   }
 
   /** Adds the curvature at the values `x`, given the forces of the relations, to a matrix (lower triangle). */

@@ -1,5 +1,6 @@
 import { RELATION } from '../../geometry/tolerance.ts';
 import { factor, solveLower, solveUpper, triangle } from '../../numeric/cholesky.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import type { Model } from './model.ts';
 
 /** The first damping, and the least: none at all would let a step go where nothing holds it. */
@@ -22,8 +23,8 @@ export function makeMissesLeast(
   const { n, part, equal, atLeast } = model;
   const lower = triangle(n);
   const normal = lower.entries;
-  const p = new Float64Array(n);
-  const start = new Float64Array(n);
+  const p = zeros(n);
+  const start = zeros(n);
   let damping = FIRST_DAMPING;
   let mark = Infinity;
   model.evaluate(x);

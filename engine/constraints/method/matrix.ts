@@ -1,5 +1,6 @@
 import { factor, type Triangle, triangle } from '../../numeric/cholesky.ts';
 import type { QuadraticProgram } from '../../numeric/quadratic-program.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
 
@@ -30,7 +31,7 @@ export class ProgramMatrix {
     this.lower = triangle(n);
     this.#model = model;
     this.#curvature = new Curvature(model);
-    this.#bent = new Float64Array(n * n);
+    this.#bent = zeros(n * n);
   }
 
   /**
@@ -52,7 +53,7 @@ export class ProgramMatrix {
       const stiffness = meanStiffness(model);
       // A weight that was too small once is so again: three in four factorings failed where each step began anew.
       for (; this.#weight < weights; this.#weight++) {
-        for (let k = 0; k < bent.length; k++) entries[k] = (model.hessian[k] as number) + (bent[k] as number);
+        addLower(model, bent, entries);
         addDamping(model, damping, entries);
         const weight = WEIGHTS[this.#weight] as number;
         if (weight > 0) addSquares(model, weight * stiffness, entries);
@@ -64,6 +65,12 @@ export class ProgramMatrix {
     addDamping(model, damping, entries);
     return factor(lower);
   }
+}
+
+/** Writes the lower triangle of the Gauss-Newton matrix with the curvature added. */
+function addLower({ n, hessian }: Model, bent: Float64Array, into: Float64Array): void {
+  for (let i = 0; i < n; i++)
+    for (let k = i * n; k <= i * n + i; k++) into[k] = (hessian[k] as number) + (bent[k] as number);
 }
 
 /** Mean diagonal of the Gauss-Newton matrix at arm's length. */

@@ -1,4 +1,5 @@
 import type { LinearRows } from '../../numeric/quadratic-program.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import type { PlacedEquations, SketchPart } from '../compile/parts.ts';
 
 /**
@@ -39,8 +40,8 @@ export class Model {
     const n = part.slots.length;
     this.part = part;
     this.n = n;
-    this.gradient = new Float64Array(n);
-    this.hessian = new Float64Array(n * n);
+    this.gradient = zeros(n);
+    this.hessian = zeros(n * n);
     this.#guess = guess;
     this.zero = part.relations.filter(({ equations }) => equations.goal === 'zero');
     this.notNegative = part.relations.filter(({ equations }) => equations.goal === 'not negative');
@@ -58,8 +59,8 @@ export class Model {
       }
     }
     this.widest = widest;
-    this.values = new Float64Array(rows);
-    this.jacobian = new Float64Array(derivatives);
+    this.values = zeros(rows);
+    this.jacobian = zeros(derivatives);
   }
 
   /** Sum of what the relations and bounds miss, in millimetres at arm's length. */
@@ -183,7 +184,7 @@ function columnsOf(all: readonly PlacedEquations[]): readonly (readonly number[]
 
 const emptyRows = (columns: readonly (readonly number[])[], n: number): LinearRows => ({
   count: columns.length,
-  rows: new Float64Array(columns.length * n),
+  rows: zeros(columns.length * n),
   columns,
-  values: new Float64Array(columns.length),
+  values: zeros(columns.length),
 });

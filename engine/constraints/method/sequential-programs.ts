@@ -1,5 +1,6 @@
 import { RELATION } from '../../geometry/tolerance.ts';
 import { QuadraticProgram } from '../../numeric/quadratic-program.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import { ProgramMatrix } from './matrix.ts';
 import type { Model } from './model.ts';
 import { inner, longest, quadratic, squareLength } from './vectors.ts';
@@ -77,9 +78,9 @@ class LineSearch {
     this.#model = model;
     this.#program = program;
     this.#x = x;
-    this.#start = new Float64Array(model.n);
-    this.#corrected = new Float64Array(model.n);
-    this.#misses = new Float64Array(model.n);
+    this.#start = zeros(model.n);
+    this.#corrected = zeros(model.n);
+    this.#misses = zeros(model.n);
   }
 
   /** Whether the last step was less than a tenth as long as the one before. */

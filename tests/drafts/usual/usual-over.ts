@@ -19,7 +19,7 @@ const drawn: Readonly<Record<Front, readonly { readonly garment: string; readonl
 };
 
 /** Medians over plausible bodies of how far the unknowns end from where the drafts put them. */
-export function usualOver(front: Front, count = 60): Usual {
+export function usualOver(front: Front, count = 60): Readonly<Record<string, number>> {
   const found = new Map<string, number[]>();
   const note = (name: string, value: number): void => {
     found.set(name, [...(found.get(name) ?? []), value]);
@@ -51,24 +51,24 @@ function noteOffsets(
   known: Usual,
   note: (name: string, value: number) => void,
 ): void {
-  for (const [name, { at, free }] of Object.entries(points)) {
+  for (const [name, { at, free }] of points) {
     const end = solution.points[name];
     if (!end) continue;
-    if (free === 'both' || free === 'x') note(`${name} x`, end.x - at.x + (known[`${name} x`] ?? 0));
-    if (free === 'both' || free === 'y') note(`${name} y`, end.y - at.y + (known[`${name} y`] ?? 0));
+    if (free === 'both' || free === 'x') note(`${name} x`, end.x - at.x + (known.x.get(name) ?? 0));
+    if (free === 'both' || free === 'y') note(`${name} y`, end.y - at.y + (known.y.get(name) ?? 0));
   }
   const chords = new Map<string, number>();
-  for (const curve of Object.values(curves)) {
+  for (const curve of curves.values()) {
     const [from, to] = [solution.points[curve.from], solution.points[curve.to]];
     if (curve.kind === 'cubic' && from && to)
       chords.set(curve.startLength, distance(from, to)).set(curve.endLength, distance(from, to));
   }
-  for (const [name, { at, unit, free }] of Object.entries(scalars)) {
+  for (const [name, { at, unit, free }] of scalars) {
     const end = solution.scalars[name];
     if (end === undefined || !free) continue;
     const chord = chords.get(name);
     if (chord !== undefined) note(name, end / chord);
-    else note(name, (end - at) * (unit === 'rad' ? 180 / Math.PI : 1) + (known[name] ?? 0));
+    else note(name, (end - at) * (unit === 'rad' ? 180 / Math.PI : 1) + (known.scalars.get(name) ?? 0));
   }
 }
 

@@ -36,7 +36,7 @@ function solvedByOther(
 ): ReadonlyMap<string, Point> {
   const solver = new GcsWrapper(new module.GcsSystem());
   solver.push_primitives_and_params([
-    ...Object.entries(sketch.points).map(
+    ...[...sketch.points].map(
       ([id, { at, free }]): SketchPrimitive => ({
         id,
         type: 'point',
@@ -51,7 +51,7 @@ function solvedByOther(
   const status = solver.solve();
   expect([SolveStatus.Success, SolveStatus.Converged]).toContain(status);
   solver.apply_solution();
-  const places = Object.keys(sketch.points).map((id) => {
+  const places = [...sketch.points.keys()].map((id) => {
     const { x, y } = solver.sketch_index.get_sketch_point(id);
     return [id, { x, y }] as const;
   });

@@ -175,7 +175,7 @@ describe('random well-posed sketches', () => {
         };
         const solution = solve(sketch);
         const [expected, got] = [solve(changed), follow(changed, solution)];
-        for (const name of Object.keys(sketch.points)) {
+        for (const name of sketch.points.keys()) {
           const moved = distance(placed(solution, name), placed(expected, name));
           expect(distance(placed(got, name), placed(expected, name))).toBeLessThan(1e-6 + 1e-2 * moved);
         }

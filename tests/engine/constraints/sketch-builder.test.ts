@@ -13,8 +13,8 @@ describe('a sketch written step by step', () => {
     draw.fixed('b', { x: 0, y: 60 });
     draw.curve('edge', 'a', 'b');
     const { scalars } = draw.sketch();
-    expect(scalars['edge start angle']).toEqual({ at: Math.PI / 2, unit: 'rad', free: true });
-    expect(scalars['edge end length']).toEqual({ at: 20, unit: 'mm', free: true, min: 3, max: 54 });
+    expect(scalars.get('edge start angle')).toEqual({ at: Math.PI / 2, unit: 'rad', free: true });
+    expect(scalars.get('edge end length')).toEqual({ at: 20, unit: 'mm', free: true, min: 3, max: 54 });
   });
 
   it('shares one angle where the cubics of a smooth line meet', () => {
@@ -24,10 +24,10 @@ describe('a sketch written step by step', () => {
     draw.fixed('c', { x: 80, y: 0 });
     const [first = '', second = ''] = draw.smoothLine('line', ['a', 'b', 'c'], { start: { angle: 0.5 } });
     const { curves, scalars } = draw.sketch();
-    expect(curves[first]).toMatchObject({ startAngle: 'line 1 start angle', endAngle: 'line at b' });
-    expect(curves[second]).toMatchObject({ startAngle: 'line at b', endAngle: 'line 2 end angle' });
-    expect(scalars['line 1 start angle']?.at).toBe(0.5);
-    expect(scalars['line at b']?.at).toBe(0);
+    expect(curves.get(first)).toMatchObject({ startAngle: 'line 1 start angle', endAngle: 'line at b' });
+    expect(curves.get(second)).toMatchObject({ startAngle: 'line at b', endAngle: 'line 2 end angle' });
+    expect(scalars.get('line 1 start angle')?.at).toBe(0.5);
+    expect(scalars.get('line at b')?.at).toBe(0);
   });
 
   it('refuses a curve between points that are not there yet', () => {

@@ -82,10 +82,10 @@ describe('the limits on which a solution rests', () => {
     expect(limitsMet(free, solve(free))).toEqual([]);
     const tight = {
       ...free,
-      scalars: {
+      scalars: new Map([
         ...free.scalars,
-        'arch start angle': { at: -0.2, unit: 'rad' as const, free: true, min: -0.3, max: 0 },
-      },
+        ['arch start angle', { at: -0.2, unit: 'rad' as const, free: true, min: -0.3, max: 0 }],
+      ]),
     };
     expect(limitsMet(tight, solve(tight))).toEqual(['bounds of arch start angle']);
   });

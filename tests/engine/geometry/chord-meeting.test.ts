@@ -5,7 +5,7 @@ import { curveCrossings } from '../../../engine/geometry/curve-crossings.ts';
 import { uniform } from '../../uniform.ts';
 import { line } from './generators.ts';
 
-const flat = (...numbers: readonly number[]): Float64Array => Float64Array.from(numbers);
+const flat = (...numbers: readonly number[]): readonly number[] => numbers;
 const apartFar = { apart: 5, closes: false };
 
 describe('the first place where chords meet others', () => {

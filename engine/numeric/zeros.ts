@@ -1,0 +1,19 @@
+/** How many numbers are asked of the system at once. */
+const BLOCK = 8192;
+
+let block = new Float64Array(0);
+let used = 0;
+
+/**
+ * An array of zeros. Small ones are cut from blocks that many share: with memory of its own each would take ten times as
+ * long to come by, and a sketch of some ten parts needs hundreds. A block goes when the last of its arrays does.
+ */
+export function zeros(count: number): Float64Array<ArrayBuffer> {
+  if (count > BLOCK / 4) return new Float64Array(count);
+  if (used + count > block.length) {
+    block = new Float64Array(BLOCK);
+    used = 0;
+  }
+  used += count;
+  return block.subarray(used - count, used);
+}
