@@ -25,6 +25,7 @@ import { teachCommand } from './teach.ts';
 import { Unusable } from './unusable.ts';
 import { walkCommand } from './walk.ts';
 import { issuesResult, json } from './walk-result.ts';
+import { wearCommand } from './wear.ts';
 import { reason } from './write-files.ts';
 
 const { version } = packed;
@@ -86,6 +87,7 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
     sewCommand,
     teachCommand,
     walkCommand,
+    wearCommand,
     gradeCommand,
     proveCommand,
     alterCommand,

@@ -232,6 +232,18 @@ describe('what every command prints is as its schema says', () => {
     expect(await faults('alter', printed)).toEqual([]);
   });
 
+  test('of a bodice that is worn, and of what cannot be', async () => {
+    const words = ['--body', bodyFile('leading-lady'), '--out', file('worn'), '--mesh', '20'];
+    const bodice = await asked(['wear', 'bodice', ...words]);
+    expect(bodice.code, bodice.err).toBe(0);
+    expect(await faults('wear', bodice.out)).toEqual([]);
+    expect(await faults('wear', await readFile(file('worn/worn.json'), 'utf8'))).toEqual([]);
+    expect(await readFile(file('worn/side.svg'), 'utf8')).toContain('<title>');
+    const skirt = await asked(['wear', 'skirt', ...words]);
+    expect(skirt.code).toBe(2);
+    expect(skirt.out).toContain('not-worn-yet');
+  });
+
   test('of a lay of pieces, and of other shapes', async () => {
     const words = ['lay', 'skirt', '--body', bodyFile('prompter'), '--width', '1400', '--rounds', '1'];
     const garment = await asked(words);

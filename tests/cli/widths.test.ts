@@ -54,6 +54,7 @@ const commands = [
   'body',
   'list',
   'lay',
+  'wear',
   'grade',
   'prove',
   'explain',

@@ -1,0 +1,62 @@
+import * as z from 'zod';
+import { issues } from './issue.ts';
+import type { Printed } from './printed.ts';
+
+/** What `bodkin wear` prints of a garment on its body: mm unless it says otherwise; the wearer's left where there are two. */
+export const wornResult = z.strictObject({
+  ok: z.boolean(),
+  garment: z.string(),
+  body: z.string(),
+  cloth: z.strictObject({ name: z.string(), weight: z.number().describe('g/m^2'), source: z.string() }),
+  mesh: z.strictObject({
+    spacing: z.number(),
+    points: z.number(),
+    triangles: z.number(),
+  }),
+  rest: z.strictObject({
+    reached: z
+      .boolean()
+      .describe(
+        'Every point is in balance; else small folds were still shifting, and no figure that is told.',
+      ),
+    steps: z.number(),
+    residual: z.number().describe('The greatest force left at a point, N.'),
+  }),
+  ease: z.array(
+    z.strictObject({
+      level: z.string(),
+      worn: z.number().describe('A tape round the cloth, less a tape round the body at the same height.'),
+      drafted: z.number(),
+    }),
+  ),
+  waistLevel: z.array(
+    z.strictObject({
+      at: z.string(),
+      above: z.number().describe('Of the waist seam, above the body’s waist.'),
+    }),
+  ),
+  bustPoint: z
+    .strictObject({ across: z.number().describe('To the side.'), up: z.number() })
+    .describe('The garment’s bust point from the body’s.')
+    .optional(),
+  side: z
+    .strictObject({
+      atWaist: z.number().describe('The side seam forward of the body’s side.'),
+      lean: z.number().describe('Forward from the waist up, degrees.'),
+    })
+    .optional(),
+  strain: z.array(
+    z.strictObject({
+      grain: z.enum(['weft', 'warp']),
+      most: z.number().describe('At the tightest hundredth of the cloth.'),
+      over: z.number().describe('Share of the cloth that is stretched by more than 1 %.'),
+    }),
+  ),
+  pressure: z.number().describe('The greatest of the cloth on the body, kPa.'),
+  gaps: z.array(
+    z.strictObject({ edge: z.string(), most: z.number(), mean: z.number() }).describe('Off the body.'),
+  ),
+  issues,
+});
+
+export type WornResult = Printed<typeof wornResult>;

@@ -1,0 +1,215 @@
+import { Membrane } from '../cloth/membrane.ts';
+import { triangleAreas } from '../cloth/sheet.ts';
+import type { Garment } from '../pattern/garment.ts';
+import { type LevelName, levelNames } from './girth-map.ts';
+import { alongChain, type Sewn } from './sewn.ts';
+import { type Stand, sectionAt } from './stand.ts';
+import { cutAt, tapeLength } from './tape-round.ts';
+import type { Worn } from './worn.ts';
+
+/** A figure beside what the draft meant it to be, mm. */
+export interface Ease {
+  readonly level: LevelName;
+  /** A tape round the cloth, less a tape round the body at the same height. */
+  readonly worn: number;
+  readonly drafted: number;
+}
+
+/** How far an edge stands off the body, mm: at its worst place, and on the average. */
+export interface Gap {
+  readonly edge: string;
+  readonly most: number;
+  readonly mean: number;
+}
+
+/** How far threads of one direction are stretched: at the tightest hundredth of the cloth, and on how much of it by over 1 %. */
+export interface Strain {
+  readonly grain: 'weft' | 'warp';
+  readonly most: number;
+  readonly over: number;
+}
+
+/** What is found on a worn garment, in a fitting's terms; mm and degrees, the wearer's left where there are two. */
+export interface Findings {
+  readonly ease: readonly Ease[];
+  /** Height of the waist seam above the body's waist, place by place. */
+  readonly waistLevel: readonly { readonly at: string; readonly above: number }[];
+  /** The garment's bust point from the body's: to the side, and up. None where no edge carries the mark. */
+  readonly bustPoint: { readonly across: number; readonly up: number } | undefined;
+  /** The side seam at the waist, forward of the body's side; and how far it leans forward from the waist up, degrees. */
+  readonly side: { readonly atWaist: number; readonly lean: number } | undefined;
+  readonly strain: readonly Strain[];
+  /** The greatest pressure of the cloth on the body, kPa. */
+  readonly pressure: number;
+  readonly gaps: readonly Gap[];
+}
+
+/** Everything that is found on a worn garment. */
+export const findingsOf = (garment: Garment, worn: Worn, stand: Stand): Findings => ({
+  ease: easeOf(garment, worn, stand),
+  waistLevel: waistLevels(garment, worn, stand),
+  bustPoint: bustPointOf(worn, stand),
+  side: sideOf(worn, stand),
+  strain: strainOf(worn),
+  pressure: pressureOf(worn),
+  gaps: gapsOf(worn, stand),
+});
+
+function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Ease[] {
+  const thickness = Math.PI * sewn.sheet.cloth.thickness;
+  return levelNames.flatMap((level): readonly Ease[] => {
+    const girth = garment.girths.find((each) => each.level === level);
+    if (!girth) return [];
+    const edges =
+      girth.parts.every(({ kind, piece }) => kind === 'edge' && piece !== '') && level === 'waist';
+    const rim = edges ? waistRim(sewn) : [];
+    const height = edges
+      ? rim.reduce((sum, p) => sum + (x[3 * p + 1] as number), 0) / rim.length
+      : stand.levels[level];
+    const cloth = edges
+      ? rim.flatMap((p) => [x[3 * p] as number, x[3 * p + 2] as number])
+      : cutAt(x, sewn.sheet.triangles, height);
+    return [{ level, worn: tapeLength(cloth) + thickness - bodyTape(stand, height), drafted: girth.ease }];
+  });
+}
+
+/** A tape round the body at a height, mm. */
+export function bodyTape(stand: Stand, height: number): number {
+  const { points } = sectionAt(stand, height);
+  const both: number[] = [];
+  for (let i = 0; i < points.length; i += 2)
+    both.push(points[i] as number, points[i + 1] as number, -(points[i] as number), points[i + 1] as number);
+  return tapeLength(both);
+}
+
+const edgeChain = (sewn: Sewn, panel: number, edge: string): readonly number[] =>
+  alongChain(sewn, [{ panel, edge, reversed: false }]);
+
+const waistRim = (sewn: Sewn): readonly number[] => [
+  ...new Set(
+    sewn.panels.flatMap(({ panel }, i) =>
+      panel.piece.edges.some(({ name }) => name === 'waist') ? edgeChain(sewn, i, 'waist') : [],
+    ),
+  ),
+];
+
+function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand): Findings['waistLevel'] {
+  return joins.flatMap((join) => {
+    if (join.kind === 'along' || join.a.edge !== 'waist') return [];
+    const index = sewn.panels.findIndex(({ panel }) => panel.name === join.a.piece && panel.side !== 'right');
+    const found = sewn.panels[index];
+    if (!found) return [];
+    const names = found.panel.piece.edges.map(({ name }) => name);
+    const after = names[(names.indexOf('waist') + 1) % names.length];
+    const chain = edgeChain(sewn, index, 'waist');
+    const corner = after === join.a.seam ? chain.at(-1) : chain[0];
+    if (corner === undefined) return [];
+    const at = join.name.replace(/^waist at (the )?/, '');
+    return [{ at, above: (x[3 * corner + 1] as number) - stand.levels.waist }];
+  });
+}
+
+/** The bust point is marked by the notch at bust level on the seam that runs nearest to it. */
+function bustPointOf({ x, sewn }: Worn, stand: Stand): Findings['bustPoint'] {
+  for (const { panel, edgeStarts, mesh, points } of sewn.panels) {
+    const notch = panel.piece.notches.find(
+      ({ name, edge }) => name === 'bust level' && /princess/.test(edge),
+    );
+    if (!notch || panel.side === 'right' || !/front/.test(panel.name)) continue;
+    const start = edgeStarts.get(notch.edge) ?? 0;
+    const at = sewn.stations.get(`${panel.name}/${notch.edge}`) ?? [];
+    let nearest = 0;
+    for (const [i, place] of at.entries())
+      if (Math.abs(place - notch.at) < Math.abs((at[nearest] ?? 0) - notch.at)) nearest = i;
+    const p = 3 * (points[(start + nearest) % mesh.borderCount] as number);
+    return { across: (x[p] as number) - stand.bustPoint[0], up: (x[p + 1] as number) - stand.bustPoint[1] };
+  }
+  return undefined;
+}
+
+function sideOf({ x, sewn }: Worn, stand: Stand): Findings['side'] {
+  const seam = sewn.seams.find(({ name }) => name === 'side, left');
+  if (!seam) return undefined;
+  const chain = alongChain(sewn, seam.a);
+  const sorted = [...chain].sort((a, b) => (x[3 * a + 1] as number) - (x[3 * b + 1] as number));
+  const [low, high] = [sorted[0], sorted.at(-1)];
+  if (low === undefined || high === undefined) return undefined;
+  const { points } = sectionAt(stand, stand.levels.waist);
+  let widest = 0;
+  for (let i = 0; i < points.length; i += 2)
+    if ((points[i] as number) > (points[2 * widest] as number)) widest = i / 2;
+  const forward = (x[3 * high + 2] as number) - (x[3 * low + 2] as number);
+  const up = (x[3 * high + 1] as number) - (x[3 * low + 1] as number);
+  return {
+    atWaist: (x[3 * low + 2] as number) - (points[2 * widest + 1] as number),
+    lean: (180 * Math.atan2(forward, up)) / Math.PI,
+  };
+}
+
+/** The tightest hundredth of the cloth is told, since a corner where a strap is sewn on says nothing of the dress. */
+const TIGHTEST = 0.01;
+
+function strainOf({ sewn, x }: Worn): readonly Strain[] {
+  const strains = new Membrane(sewn.sheet).strains(x);
+  const areas = triangleAreas(sewn.sheet);
+  const whole = areas.reduce((sum, area) => sum + area, 0);
+  return (['weft', 'warp'] as const).map((grain, k): Strain => {
+    const order = Array.from(areas, (_, t) => t).sort(
+      (a, b) => (strains[3 * b + k] as number) - (strains[3 * a + k] as number),
+    );
+    let passed = 0;
+    let most = 0;
+    let over = 0;
+    for (const t of order) {
+      const strain = strains[3 * t + k] as number;
+      const area = areas[t] as number;
+      passed += area;
+      if (most === 0 && passed >= TIGHTEST * whole) most = strain;
+      if (strain > 0.01) over += area;
+    }
+    return { grain, most, over: over / whole };
+  });
+}
+
+function pressureOf({ forces, areas }: Worn): number {
+  let most = 0;
+  for (let i = 0; i < forces.length; i++)
+    most = Math.max(most, (forces[i] as number) / Math.max(1, areas[i] as number));
+  return most * 1000;
+}
+
+/** Which edges bound which opening, by the names that the drafts give them. */
+const openings = [
+  { edge: 'neckline', names: /neckline|^inner/, piece: /front|insert/ },
+  { edge: 'back neckline', names: /neckline|^inner/, piece: /back/ },
+  { edge: 'armhole', names: /armhole|^outer/, piece: /./ },
+] as const;
+
+function gapsOf({ sewn, x }: Worn, stand: Stand): readonly Gap[] {
+  const sewnEdges = new Set(
+    sewn.seams.flatMap(({ a, b }) => [...a, ...b].map(({ panel, edge }) => `${panel}/${edge}`)),
+  );
+  const out = new Float64Array(4);
+  const off = sewn.sheet.cloth.thickness / 2;
+  return openings.flatMap(({ edge, names, piece }): readonly Gap[] => {
+    const points = new Set(
+      sewn.panels.flatMap(({ panel }, i) =>
+        panel.side === 'right' || !piece.test(panel.name)
+          ? []
+          : panel.piece.edges
+              .filter(({ name }) => names.test(name) && !sewnEdges.has(`${i}/${name}`))
+              .flatMap(({ name }) => edgeChain(sewn, i, name)),
+      ),
+    );
+    if (points.size === 0) return [];
+    let most = 0;
+    let sum = 0;
+    for (const p of points) {
+      stand.obstacle(x[3 * p] as number, x[3 * p + 1] as number, x[3 * p + 2] as number, out);
+      const gap = Math.max(0, (out[0] as number) - off);
+      most = Math.max(most, gap);
+      sum += gap;
+    }
+    return [{ edge, most, mean: sum / points.size }];
+  });
+}

@@ -1,0 +1,202 @@
+import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import { distance } from '../geometry/point.ts';
+import type { Garment } from '../pattern/garment.ts';
+import { crossingsOf, type LevelCrossing } from './girth-map.ts';
+import { edgeOfPanel, type Panel, panelsOf } from './panel.ts';
+import type { Sewn, SewnPanel } from './sewn.ts';
+import { type HalfSection, placeOn, type Stand, sectionAt, shoulderAt } from './stand.ts';
+import { type PanelEdge, wornSeams } from './worn-seam.ts';
+
+/** Cloth is laid so far off the body to begin with, mm. */
+const CLEAR = 6;
+
+/** From this share of the way from bust to shoulder on, panels lean over towards the ridge of the shoulder. */
+const LEANS_FROM = 0.35;
+
+/**
+ * Lays the sewn panels round a body, outside it: at each level a panel covers the share of the girth that it was drafted to
+ * cover, between the levels in proportion, and above the bust it goes up to the ridge of the shoulder. Where panels meet
+ * their places are averaged. Answers x, y, z of every point.
+ */
+export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stand: Stand): Float64Array {
+  const crossings = borrowed(
+    crossingsOf(garment),
+    panels.map(({ panel }) => panel),
+    seams,
+  );
+  const sections = new Map<number, HalfSection>();
+  const section = (height: number): HalfSection => {
+    const step = Math.round(height / 4);
+    const known = sections.get(step) ?? sectionAt(stand, 4 * step);
+    sections.set(step, known);
+    return known;
+  };
+  const ridges = new Map<number, readonly [number, number]>();
+  const ridge = (x: number): readonly [number, number] => {
+    const step = Math.round(x / 4);
+    const known = ridges.get(step) ?? shoulderAt(stand, 4 * step);
+    ridges.set(step, known);
+    return known;
+  };
+  const tops = topsOf(panels, crossings);
+  const sums = new Float64Array(3 * sheet.count);
+  const times = new Float64Array(sheet.count);
+  for (const { panel, mesh, points } of panels) {
+    const own = crossings.get(panel.name);
+    if (!own) throw new RangeError(`“${panel.name}” crosses no level of the body.`);
+    const top = isBehind(own) ? tops.behind : tops.before;
+    for (const [i, p] of points.entries()) {
+      const drawnX = mesh.points[2 * i] as number;
+      const y = mesh.points[2 * i + 1] as number;
+      const sign = panel.side === 'right' || (panel.side === 'whole' && drawnX < 0) ? -1 : 1;
+      const x = panel.side === 'whole' ? Math.abs(drawnX) : drawnX;
+      const { share, height, risen } = onLevels(own, x, y, top.y, stand);
+      const [sx, sz] = placeOn(section(Math.min(height, stand.underarm)), Math.max(0, Math.min(1, share)));
+      const over = Math.max(0, (risen - LEANS_FROM) / (1 - LEANS_FROM));
+      const across =
+        tops.behind.left + ((x - top.left) / (top.right - top.left)) * (tops.behind.right - tops.behind.left);
+      const ridgeX = Math.max(20, Math.min(tops.behind.right + 10, across));
+      const [ridgeY, ridgeZ] = ridge(ridgeX);
+      const rising = stand.levels.bust + (ridgeY - stand.levels.bust) * risen;
+      const lean = over * over;
+      sums[3 * p] = (sums[3 * p] as number) + sign * (sx * (1 - over) + ridgeX * over);
+      sums[3 * p + 1] = (sums[3 * p + 1] as number) + (risen > 0 ? rising : height);
+      sums[3 * p + 2] = (sums[3 * p + 2] as number) + sz * (1 - lean) + ridgeZ * lean;
+      times[p] = (times[p] as number) + 1;
+    }
+  }
+  for (let k = 0; k < sums.length; k++) sums[k] = (sums[k] as number) / (times[Math.floor(k / 3)] as number);
+  pushOut(sums, stand);
+  return sums;
+}
+
+/** The pieces of a garment's outside that this does not know how to lay round a body. */
+export function notWorn(garment: Garment): readonly string[] {
+  const panels = panelsOf(garment);
+  const known = borrowed(crossingsOf(garment), panels, wornSeams(garment, panels));
+  const hangs = [...known.values()].some(([first]) => first?.level === 'bust');
+  const unplaced = panels.filter(({ name, piece }) => !hangs || !known.has(name) || piece.oneOf);
+  return [...new Set(unplaced.map(({ name }) => name))];
+}
+
+const isBehind = (own: readonly LevelCrossing[]): boolean => (own[0]?.atLeft ?? 0) < (own[0]?.atRight ?? 0);
+
+/** The share of half the girth, the height, and above the bust how much of the way to the shoulder, of a place on a panel. */
+function onLevels(own: readonly LevelCrossing[], x: number, y: number, topY: number, stand: Stand) {
+  const shareAt = ({ left, right, atLeft, atRight }: LevelCrossing): number =>
+    atLeft + ((x - left) / (right - left)) * (atRight - atLeft);
+  const first = own[0] as LevelCrossing;
+  const heightOf = ({ level }: LevelCrossing): number => stand.levels[level];
+  if (y <= first.y || own.length === 1) {
+    const height = heightOf(first) + first.y - y;
+    const risen = first.level === 'bust' && y < first.y ? Math.min(1, (first.y - y) / (first.y - topY)) : 0;
+    return { share: shareAt(first), height, risen };
+  }
+  const below = own.findIndex((crossing) => crossing.y >= y);
+  const to = own[below < 0 ? own.length - 1 : below] as LevelCrossing;
+  const from = own[below < 0 ? own.length - 2 : below - 1] as LevelCrossing;
+  const t = (y - from.y) / (to.y - from.y);
+  return {
+    share: shareAt(from) * (1 - Math.min(1, t)) + shareAt(to) * Math.min(1, t),
+    height: heightOf(from) + (heightOf(to) - heightOf(from)) * t,
+    risen: 0,
+  };
+}
+
+/** Two edges are drawn in one place when their ends are nearer to each other than this, mm: a strap may be turned a little. */
+const TOGETHER = 30;
+
+/** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
+function drawnTogether(
+  panels: readonly Panel[],
+  one: PanelEdge | undefined,
+  other: PanelEdge | undefined,
+): boolean {
+  const [ends, others] = [one, other].map((ref) => {
+    const panel = ref && panels[ref.panel];
+    const edge = panel && edgeOfPanel(panel, ref.edge);
+    const both = edge ? [edgeStart(edge), edgeEnd(edge)] : [];
+    return ref?.reversed ? both.toReversed() : both;
+  });
+  return (
+    ends?.length === 2 &&
+    ends.every((end, i) => {
+      const there = others?.[i];
+      return there !== undefined && distance(end, there) < TOGETHER;
+    })
+  );
+}
+
+/** A panel that crosses no level goes on from one it is sewn to, where both are drawn in one place. */
+function borrowed(
+  known: ReadonlyMap<string, readonly LevelCrossing[]>,
+  panels: readonly Panel[],
+  seams: Sewn['seams'],
+): ReadonlyMap<string, readonly LevelCrossing[]> {
+  const all = new Map(known);
+  for (let found = true; found; ) {
+    found = false;
+    for (const { a, b } of seams)
+      for (const [one, other] of [
+        [a[0], b[0]],
+        [b[0], a[0]],
+      ]) {
+        const to = one && panels[one.panel]?.name;
+        const from = other && panels[other.panel]?.name;
+        const own = from === undefined ? undefined : all.get(from);
+        if (to === undefined || !own || all.has(to) || !drawnTogether(panels, one, other)) continue;
+        all.set(to, own);
+        found = true;
+      }
+  }
+  return all;
+}
+
+interface Top {
+  readonly y: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Where front and back end on the shoulder: the height as drawn, and between which x. */
+function topsOf(
+  panels: readonly SewnPanel[],
+  crossings: ReadonlyMap<string, readonly LevelCrossing[]>,
+): { readonly before: Top; readonly behind: Top } {
+  const of = (behind: boolean): Top => {
+    let y = Infinity;
+    let left = Infinity;
+    let right = -Infinity;
+    for (const { panel, edgeStarts } of panels) {
+      const own = crossings.get(panel.name);
+      const start = edgeStarts.get('shoulder');
+      if (!own || start === undefined || isBehind(own) !== behind) continue;
+      const edge = panel.piece.edges.find(({ name }) => name === 'shoulder');
+      const ends = edge ? outlineEnds(edge.curves) : [];
+      for (const end of ends) {
+        y = Math.min(y, end.y);
+        left = Math.min(left, end.x);
+        right = Math.max(right, end.x);
+      }
+    }
+    return { y, left, right };
+  };
+  return { before: of(false), behind: of(true) };
+}
+
+const outlineEnds = (curves: SewnPanel['panel']['piece']['edges'][number]['curves']) => [
+  ...curves.slice(0, 1).map(({ from }) => from),
+  ...curves.slice(-1).map(({ to }) => to),
+];
+
+/** Moves what lies in the body, or too near to it, straight out of it. */
+function pushOut(x: Float64Array, { obstacle }: Stand): void {
+  const out = new Float64Array(4);
+  for (let i = 0; i < x.length; i += 3)
+    for (let round = 0; round < 4; round++) {
+      obstacle(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
+      const short = CLEAR - (out[0] as number);
+      if (short <= 0) break;
+      for (let k = 0; k < 3; k++) x[i + k] = (x[i + k] as number) + short * (out[k + 1] as number);
+    }
+}

@@ -1,0 +1,182 @@
+import { describe, expect, it } from 'vitest';
+import { garments } from '../../../drafts/garments.ts';
+import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
+import { cloths } from '../../../engine/cloth/cloths.ts';
+import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
+import { bodyForm } from '../../../engine/form/body-form.ts';
+import { bodyTape, type Findings, findingsOf } from '../../../engine/wear/findings.ts';
+import { notWorn } from '../../../engine/wear/place.ts';
+import type { Stand } from '../../../engine/wear/stand.ts';
+import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
+import { type Worn, worn } from '../../../engine/wear/worn.ts';
+
+const cotton = cloths.find(({ name }) => name === 'cotton') as WovenCloth;
+
+const lady = {
+  units: 'cm',
+  bustGirth: 92,
+  underBustGirth: 75,
+  upperChestGirth: 87,
+  waistGirth: 74,
+  hipGirth: 99,
+  neckBaseGirth: 37,
+  shoulderLength: 13,
+  shoulderSlope: 20,
+  backNeckPointToWaist: 40.5,
+  neckShoulderPointToBustPoint: 27.5,
+  neckShoulderPointToWaist: 46.5,
+  bustPointWidth: 19,
+  acrossBackWidth: 35,
+  acrossFrontWidth: 33,
+  scyeDepth: 18.7,
+  waistHeight: 104,
+  stature: 167,
+};
+
+/** The same bust, six centimetres less under it. */
+const fuller = { ...lady, underBustGirth: 69 };
+
+function drafted(body: object, styling: Record<string, unknown> = {}, name = 'bodice'): Evaluation {
+  const draft = garments.find((each) => each.name === name);
+  const made = draft && evaluate(draft, body, styling);
+  if (!made?.ok) throw new Error('not drafted');
+  return made.value;
+}
+
+interface Trial {
+  readonly hung: Worn;
+  readonly found: Findings;
+  readonly stand: Stand;
+}
+
+const known = new Map<string, Trial>();
+
+/** A bodice drafted for one body and worn by another, on a mesh coarse enough for a test; each only once. */
+function trial(forWhom: object, onWhom: object, styling: Record<string, unknown>, spacing = 20): Trial {
+  const key = JSON.stringify([forWhom, onWhom, styling, spacing]);
+  const before = known.get(key);
+  if (before) return before;
+  const { garment } = drafted(forWhom, styling);
+  const stand = standOfForm(bodyForm(drafted(onWhom, styling).body));
+  const hung = worn(garment, cotton, stand, spacing);
+  const made = { hung, found: findingsOf(garment, hung, stand), stand };
+  known.set(key, made);
+  return made;
+}
+
+const easeAt = ({ found }: Trial, level: string): number =>
+  found.ease.find((each) => each.level === level)?.worn ?? Number.NaN;
+
+describe('a bodice on the body it was drafted for', () => {
+  it.each([{}, { front: 'plain' }])('%o hangs with its waist within 15 mm of hers all round', (styling) => {
+    const { found } = trial(lady, lady, styling);
+    expect(found.waistLevel.length).toBe(5);
+    for (const { above } of found.waistLevel) expect(Math.abs(above)).toBeLessThan(15);
+  });
+
+  it.each([{}, { front: 'plain' }])('%o has its bust point within 8 mm of hers', (styling) => {
+    const { bustPoint } = trial(lady, lady, styling).found;
+    expect(Math.hypot(bustPoint?.across ?? 99, bustPoint?.up ?? 99)).toBeLessThan(8);
+  });
+
+  it.each([{}, { front: 'plain' }])(
+    '%o has its side seam within 15 mm of her side, and near plumb',
+    (styling) => {
+      const { side } = trial(lady, lady, styling).found;
+      expect(Math.abs(side?.atWaist ?? 99)).toBeLessThan(15);
+      expect(Math.abs(side?.lean ?? 99)).toBeLessThan(3);
+    },
+  );
+
+  it('strains at rest over no more than a twentieth, and nowhere much', () => {
+    for (const { most, over } of trial(lady, lady, {}).found.strain) {
+      expect(most).toBeLessThan(0.02);
+      expect(over).toBeLessThan(0.05);
+    }
+  });
+
+  it('is never longer round than it was cut', () => {
+    for (const { level, worn: now, drafted: cut } of trial(lady, lady, {}).found.ease)
+      expect([level, now < cut + 5]).toEqual([level, true]);
+  });
+
+  it('keeps out of the body, to a millimetre', () => {
+    const { hung, stand } = trial(lady, lady, {});
+    const out = new Float64Array(4);
+    let deepest = 0;
+    for (let i = 0; i < hung.x.length; i += 3) {
+      stand.obstacle(hung.x[i] as number, hung.x[i + 1] as number, hung.x[i + 2] as number, out);
+      deepest = Math.min(deepest, out[0] as number);
+    }
+    expect(deepest).toBeGreaterThan(-1);
+  });
+
+  it('hangs left as right, where its mesh is the same on both sides', () => {
+    const { x, sewn } = trial(lady, lady, { front: 'plain' }).hung;
+    let most = 0;
+    for (const [p, q] of sewn.mirror.entries()) {
+      most = Math.max(most, Math.abs((x[3 * p] as number) + (x[3 * q] as number)));
+      for (const k of [1, 2])
+        most = Math.max(most, Math.abs((x[3 * p + k] as number) - (x[3 * q + k] as number)));
+    }
+    expect(most).toBeLessThan(0.5);
+  });
+
+  it('hangs the same every time, to the bit', () => {
+    const { garment } = drafted(lady, {});
+    const { hung, stand } = trial(lady, lady, {});
+    expect(worn(garment, cotton, stand, 20).x).toEqual(hung.x);
+  });
+
+  it('is told the same by another coarse mesh, begun by itself, within 6 mm', () => {
+    const [coarse, fine] = [20, 17].map((spacing) => trial(lady, lady, {}, spacing).found);
+    const figures = (found: Findings | undefined): readonly number[] => [
+      ...(found?.ease ?? []).map((ease) => ease.worn),
+      ...(found?.waistLevel ?? []).map(({ above }) => above),
+      found?.bustPoint?.across ?? Number.NaN,
+      found?.bustPoint?.up ?? Number.NaN,
+      found?.side?.atWaist ?? Number.NaN,
+    ];
+    for (const [i, figure] of figures(fine).entries())
+      expect(Math.abs(figure - (figures(coarse)[i] ?? Number.NaN))).toBeLessThan(6);
+  });
+});
+
+describe('a bodice on another body, or with other ease', () => {
+  it('drafted for less of a cup is some 55 mm looser under a fuller bust of the same girth, and strains nowhere', () => {
+    const [own, other] = [trial(lady, lady, {}), trial(lady, fuller, {})];
+    expect(easeAt(other, 'under-bust') - easeAt(own, 'under-bust')).toBeGreaterThan(40);
+    expect(easeAt(other, 'under-bust') - easeAt(own, 'under-bust')).toBeLessThan(65);
+    for (const { over } of other.found.strain) expect(over).toBeLessThan(0.03);
+  });
+
+  it('drafted for more of a cup is too tight under a lesser one, and says so', () => {
+    const [own, other] = [trial(lady, lady, {}), trial(fuller, lady, {})];
+    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 20);
+    const weft = ({ found }: Trial): number => found.strain.find(({ grain }) => grain === 'weft')?.over ?? 0;
+    expect(weft(other)).toBeGreaterThan(5 * weft(own));
+  });
+
+  it('without ease leaves next to none', () => {
+    const none = trial(lady, lady, { front: 'plain', bustEase: 0, underBustEase: 0, waistEase: 0 });
+    for (const level of ['bust', 'under-bust', 'waist']) expect(easeAt(none, level)).toBeLessThan(12);
+  });
+});
+
+describe('the form that it is put on', () => {
+  it('has the girths that were measured, by the tape that is laid round it here', () => {
+    const { stand } = trial(lady, lady, {});
+    expect(bodyTape(stand, stand.levels.bust)).toBeCloseTo(920, -0.5);
+    expect(bodyTape(stand, stand.levels['under-bust'])).toBeCloseTo(750, -0.5);
+    expect(bodyTape(stand, stand.levels.waist)).toBeCloseTo(740, -0.5);
+  });
+});
+
+describe('what cannot be put on yet', () => {
+  it('is named: what hangs from the waist, and sleeves', () => {
+    expect(notWorn(drafted(lady, {}).garment)).toEqual([]);
+    expect(notWorn(drafted(lady, { front: 'plain', shoulder: 'whole' }).garment)).toEqual([]);
+    expect(notWorn(drafted(lady, {}, 'dress').garment)).toContain('sleeve');
+    expect(notWorn(drafted(lady, {}, 'skirt').garment).length).toBeGreaterThan(0);
+  });
+});
