@@ -2,10 +2,11 @@ import { mkdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { buildPage } from './page/build.js';
 
 /*
  * Builds what is installed: the program with its libraries as one file, and its threads; the library that others import,
- * its own libraries left to be installed beside it. Types are written by tsc (`npm run build`).
+ * its own libraries left to be installed beside it; the page. Types are written by tsc (`npm run build`).
  */
 
 const root = fileURLToPath(new URL('../', import.meta.url));
@@ -54,3 +55,4 @@ await build({
   platform: 'neutral',
   packages: 'external',
 });
+await buildPage(join(outdir, 'page'));

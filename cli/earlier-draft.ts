@@ -4,7 +4,8 @@ import type { KnownDraft } from '../engine/comparison/known-draft.ts';
 import { sameDraft } from '../engine/comparison/same-draft.ts';
 import { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 import type { Issue, Result } from '../engine/issue.ts';
-import { dataIn, readTextFile } from './read-data.ts';
+import { dataIn } from './data-in.ts';
+import { readTextFile } from './read-data.ts';
 import { isReport, readReport } from './read-report.ts';
 import { Unusable, unusable } from './unusable.ts';
 

@@ -1,6 +1,6 @@
 import type { Issue } from '../engine/issue.ts';
 import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
-import { withoutMark } from './read-data.ts';
+import { withoutMark } from './data-in.ts';
 
 /** A line longer than this (bytes) holds no set of measurements. */
 export const longestLine = 100_000;

@@ -10,6 +10,7 @@ import { gradeCommand } from './grade.ts';
 import { layCommand } from './lay.ts';
 import { listCommand } from './list.ts';
 import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
+import { openCommand } from './open.ts';
 import { collectCommand } from './orders/collect.ts';
 import { sendCommand } from './orders/send.ts';
 import { workCommand } from './orders/work.ts';
@@ -96,6 +97,7 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
     workCommand,
     collectCommand,
     bodyCommand,
+    openCommand,
     listCommand,
     explainCommand,
     completionCommand,

@@ -4,8 +4,9 @@ import { bodyFilesIn, readChart } from '../engine/grading/read-chart.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { isCsv } from './csv.ts';
+import { dataIn } from './data-in.ts';
 import { bodyIn } from './read-body.ts';
-import { dataIn, readDataFile, readTextFile } from './read-data.ts';
+import { readDataFile, readTextFile } from './read-data.ts';
 import { tableIn } from './table-file.ts';
 import { Unusable } from './unusable.ts';
 

@@ -13,8 +13,8 @@ export const shapeTable = (shapes: readonly ShapeReport[], { units, columns: wid
     shapes.map((shape) => [
       shape.name,
       shape.piece,
-      shown(shape.value, shape, units),
-      band(shape, units),
+      shapeFigure(shape.value, shape, units),
+      bandWords(shape, units),
       shape.ok ? '' : `${shape.bound ? 'NOT TRUE' : 'outside'}: ${withLengthsIn(shape.outside, units)}`,
     ]),
     width,
@@ -24,13 +24,15 @@ export const shapeTable = (shapes: readonly ShapeReport[], { units, columns: wid
 export const countShapes = (shapes: readonly ShapeReport[]): string =>
   shapes.length === 0 ? 'none' : `${shapes.filter(({ ok }) => ok).length} of ${shapes.length} in their bands`;
 
-function band({ low, high, unit }: ShapeReport, units: Unit): string {
-  const bound = (value: number): string => shown(value, { unit }, units);
+/** The band of a shape in words. */
+export function bandWords({ low, high, unit }: ShapeReport, units: Unit): string {
+  const bound = (value: number): string => shapeFigure(value, { unit }, units);
   if (low === undefined) return high === undefined ? '' : `at most ${bound(high)}`;
   return high === undefined ? `at least ${bound(low)}` : `${bound(low)} to ${bound(high)}`;
 }
 
-function shown(value: number, { unit }: Pick<ShapeReport, 'unit'>, units: Unit): string {
+/** A figure of a shape in its unit. */
+export function shapeFigure(value: number, { unit }: Pick<ShapeReport, 'unit'>, units: Unit): string {
   if (!Number.isFinite(value)) return 'none';
   if (unit === 'mm') return lengthCell(value, units);
   return unit === 'degrees' ? `${fixed(value, 1)}°` : fixed(value, 2);

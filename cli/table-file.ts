@@ -1,5 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import { withoutMark } from './read-data.ts';
+import { withoutMark } from './data-in.ts';
 import { Unusable, unusable } from './unusable.ts';
 import { reason } from './write-files.ts';
 

@@ -12,7 +12,8 @@
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
- * | tell an issue's message in inches | `withLengthsIn` |
+ * | ask for measurements | `measurementNames`, `measurementWords`, `howTaken`, `essentialNames` |
+ * | tell lengths, and an issue's message, in inches | `lengthCell`, `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
  * | draft a garment of one's own | `defineDraft`, `drawGarment`, `ruleTable`, and what is below them |
@@ -20,8 +21,12 @@
  */
 
 export { type AlteredPiece, alter } from '../engine/alter.ts';
-export type { Body, MeasurementName } from '../engine/body/body.ts';
+export type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
 export { measurementNames } from '../engine/body/body.ts';
+export { cupLetters } from '../engine/body/cup.ts';
+export { essentialNames } from '../engine/body/found.ts';
+export { howTaken } from '../engine/body/how-taken.ts';
+export { measurementWords } from '../engine/body/measurement-words.ts';
 export { readBody } from '../engine/body/read.ts';
 export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';
 export { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
@@ -37,6 +42,7 @@ export type { Flavour } from '../engine/cutting-file/flavour.ts';
 export { DraftMistake } from '../engine/draft-mistake.ts';
 export { type Evaluation, evaluate } from '../engine/evaluate.ts';
 export type { ExcludedRelation } from '../engine/excluded-relation.ts';
+export { notchesOf } from '../engine/finishing/notches.ts';
 export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
@@ -59,13 +65,19 @@ export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { walkSheet } from '../engine/reading/walk-sheet.ts';
+export { cutWords } from '../engine/render/label-words.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
 export type { Alteration } from '../engine/shaping/alteration.ts';
 export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
 export { commonPractice } from '../engine/sources.ts';
+export { capital } from '../engine/text/capital.ts';
+export { fixed } from '../engine/text/figure.ts';
+export { decimalCell, lengthCell, lengthFigure } from '../engine/text/length.ts';
+export { millimetres, type Unit, unitLabel, unitNames } from '../engine/text/units.ts';
 export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
+export { writtenLength } from '../engine/text/written-length.ts';
 export { defineDraft } from './define-draft.ts';
 export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
 export { fairLine, fairLines } from './fair-lines.ts';

@@ -38,6 +38,8 @@ export const commandCodes = {
   'draft-missing': 'After --draft stands the file that holds the draft. Name it.',
   'draft-not-loaded': 'The file of the draft cannot be run. Put right what is named.',
   'no-draft': 'The file exports no draft. Write “export default defineDraft(…)”.',
+  'page-not-built': 'The page that “bodkin open” serves is not there. Build it: npm run page.',
+  'cannot-listen': 'Nothing can be served on that port. Name another with --port.',
   'cannot-read': 'A file cannot be read. See that its name is right, and that you may read it.',
   'cannot-write': 'Nothing can be written there. See that there is room, and that you may.',
   'file-too-large': 'The file is larger than anything of its kind. See that it is the right one.',

@@ -1,0 +1,40 @@
+import { cp, mkdir, readdir, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+/*
+ * Builds the page: its views and its worker, beside the files that are served as they are and the invented
+ * bodies. Every address in it is relative, so that the folder can be served from any place.
+ */
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const page = join(root, 'cli/page');
+const served = ['index.html', 'page.css', 'icon.svg'];
+
+/** Builds the page into a folder, which is emptied first. */
+export async function buildPage(outdir = join(root, '.dist/page')) {
+  await rm(outdir, { recursive: true, force: true });
+  await mkdir(join(outdir, 'bodies'), { recursive: true });
+  await build({
+    absWorkingDir: root,
+    entryPoints: { page: 'cli/page/main.tsx', worker: 'cli/page/worker.ts' },
+    outdir,
+    bundle: true,
+    format: 'esm',
+    platform: 'browser',
+    target: 'es2023',
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    splitting: true,
+    chunkNames: 'part-[hash]',
+    minify: true,
+    legalComments: 'linked',
+    logLevel: 'warning',
+  });
+  for (const file of served) await cp(join(page, file), join(outdir, file));
+  for (const file of await readdir(join(root, 'measurements')))
+    if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await buildPage();

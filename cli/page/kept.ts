@@ -1,0 +1,45 @@
+import { bodyData, formFrom } from './body-form.ts';
+import { type PageState, pageViews, type TypedChoices } from './state.ts';
+
+/** What is kept in the browser until tomorrow, as a text. */
+export const keptText = ({ form, garment, choices, view }: PageState): string =>
+  JSON.stringify({ body: bodyData(form), garment, choices, view });
+
+/** A state with what was kept; what cannot be read is passed over, for another version may have written it. */
+export function withKept(state: PageState, text: string | null): PageState {
+  const kept = parsed(text);
+  const { body, garment, choices, view } = kept;
+  return {
+    ...state,
+    ...(isGroup(body) ? { form: formFrom(body) } : {}),
+    ...(typeof garment === 'string' ? { garment } : {}),
+    ...(isGroup(choices) ? { choices: choicesIn(choices) } : {}),
+    view: pageViews.find((each) => each === view) ?? state.view,
+  };
+}
+
+type Group = Readonly<Record<string, unknown>>;
+
+const isGroup = (value: unknown): value is Group =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function parsed(text: string | null): Group {
+  try {
+    const kept: unknown = JSON.parse(text ?? '{}');
+    return isGroup(kept) ? kept : {};
+  } catch {
+    return {};
+  }
+}
+
+const choicesIn = (choices: Group): Readonly<Record<string, TypedChoices>> =>
+  Object.fromEntries(
+    Object.entries(choices).map(([garment, made]) => [
+      garment,
+      Object.fromEntries(
+        Object.entries(isGroup(made) ? made : {}).filter(
+          (entry): entry is [string, string] => typeof entry[1] === 'string',
+        ),
+      ),
+    ]),
+  );
