@@ -6,7 +6,7 @@ const root = new URL('..', import.meta.url).pathname;
 
 const files = ['engine', 'drafts', 'cli'].flatMap((folder) =>
   readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.ts'))
+    .filter((file) => /\.tsx?$/.test(file))
     .map((file) => join(folder, file)),
 );
 
@@ -14,7 +14,7 @@ const files = ['engine', 'drafts', 'cli'].flatMap((folder) =>
 const imports: ReadonlyMap<string, readonly string[]> = new Map(
   files.map((file) => [
     file,
-    [...readFileSync(join(root, file), 'utf8').matchAll(/from\s+'(\.[^']+\.ts)'/g)].map(([, path = '']) =>
+    [...readFileSync(join(root, file), 'utf8').matchAll(/from\s+'(\.[^']+\.tsx?)'/g)].map(([, path = '']) =>
       normalize(join(dirname(file), path)),
     ),
   ]),
@@ -52,6 +52,15 @@ describe('imports', () => {
         .map((other) => `${file} -> ${other}`),
     );
     expect(back).toEqual([]);
+  });
+
+  it('of the page go to the public surface, and beside it to files of the command line alone', () => {
+    const beyond = [...imports].flatMap(([file, wanted]) =>
+      file.startsWith('cli/page/')
+        ? wanted.filter((other) => !other.startsWith('cli/') && other !== 'drafts/index.ts')
+        : [],
+    );
+    expect(beyond).toEqual([]);
   });
 
   it('never run in a circle, from file to file', () => {

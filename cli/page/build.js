@@ -16,21 +16,28 @@ const served = ['index.html', 'page.css', 'icon.svg'];
 export async function buildPage(outdir = join(root, '.dist/page')) {
   await rm(outdir, { recursive: true, force: true });
   await mkdir(join(outdir, 'bodies'), { recursive: true });
-  await build({
+  const common = {
     absWorkingDir: root,
-    entryPoints: { page: 'cli/page/main.tsx', worker: 'cli/page/worker.ts' },
     outdir,
     bundle: true,
     format: 'esm',
     platform: 'browser',
     target: 'es2023',
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-    splitting: true,
-    chunkNames: 'part-[hash]',
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
+  };
+  await build({
+    ...common,
+    entryPoints: { page: 'cli/page/main.tsx' },
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+  });
+  await build({
+    ...common,
+    entryPoints: { worker: 'cli/page/worker.ts' },
+    splitting: true,
+    chunkNames: 'part-[hash]',
   });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   for (const file of await readdir(join(root, 'measurements')))

@@ -17,8 +17,14 @@ export function checkRows(report: Report, units: Unit): CheckRows {
     girths: report.girths.map(({ level, body, ease, finished, error }) =>
       row(level, length(body), length(ease), length(finished), decimalCell(error, units, 3)),
     ),
-    seams: report.seams.map(({ name, lengthA, lengthB, ease, mismatch }) =>
-      row(name, length(lengthA), length(lengthB), length(ease), decimalCell(mismatch, units, 3)),
+    seams: report.seams.map(({ name, lengthA, lengthB, ease, gatherRatio, mismatch }) =>
+      row(
+        name,
+        length(lengthA),
+        length(lengthB),
+        gatherRatio === 1 ? length(ease) : `${fixed(gatherRatio, 2)} to 1`,
+        decimalCell(mismatch, units, 3),
+      ),
     ),
     joins: report.joins.map(({ name, angle }) => row(name, `${fixed(angle, 2)}°`)),
     shapes: report.shapes.map((shape) => ({

@@ -53,7 +53,7 @@ function after(state: PageState, action: PageAction): PageState {
   const { form } = state;
   switch (action.does) {
     case 'view':
-      return { ...state, view: action.view };
+      return { ...state, view: action.view, notice: undefined, before: undefined };
     case 'widen':
       return { ...state, wide: action.wide };
     case 'measure': {

@@ -8,8 +8,8 @@ export interface Slider {
 }
 
 /**
- * The slider of a number: on round figures within its range, or sixteenths of an inch, so far apart that a press of an arrow
- * key can be seen and the whole way takes no more than some two hundred.
+ * The slider of a number: on round figures within its range, or the fractions of an inch that a ruler has, so far apart that a
+ * press of an arrow key can be seen and the whole way does not take too many.
  */
 export function sliderOf(
   { unit, min, max }: Pick<Exclude<Choice, { kind: 'word' }>, 'unit' | 'min' | 'max'>,
@@ -29,8 +29,8 @@ function stepOf(
 ): number {
   switch (unit) {
     case 'mm':
-      if (inches) return millimetres.in / (width > 1000 ? 2 : width > 100 ? 8 : 16);
-      return width > 1000 ? 10 : width > 100 ? 1 : 0.5;
+      if (inches) return millimetres.in / (width > 500 ? 2 : width > 100 ? 8 : width > 10 ? 16 : 64);
+      return width > 500 ? 10 : width > 100 ? 1 : width > 10 ? 0.5 : 0.1;
     case 'share':
       return 0.01;
     case 'ratio':

@@ -65,7 +65,10 @@ export function Choose({ state, send }: ViewProps) {
 }
 
 /** A choice's name as it is spoken: `necklineDepth` is the neckline depth. */
-const spoken = (name: string): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+const spoken = (name: string): string =>
+  name
+    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+    .replace(/^(under|upper) (bust|arm)/, '$1-$2');
 
 /** What was found of a choice, and the way back to what is usual. */
 function Below({ choice: { name, help }, state, send }: ViewProps & { choice: Choice }) {
@@ -106,6 +109,9 @@ function Words({ choice, state, send }: ViewProps & { choice: Extract<Choice, { 
     </fieldset>
   );
 }
+
+/** Parts of an inch in which the shortest sliders move. */
+const finest = 64;
 
 /** How units are written behind a figure; a share or a number of things has none. */
 const unitSigns = { mm: 'mm', degrees: '°', ratio: '×', share: '', count: '' } as const;
@@ -156,11 +162,11 @@ function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
           aria-valuetext={
             text === undefined ? `${usual}, as usual` : `${inches ? text.replace(/ in$/, '') : text} ${sign}`
           }
-          onInput={({ currentTarget: { valueAsNumber } }) =>
+          onInput={({ currentTarget: { value, valueAsNumber } }) =>
             send({
               does: 'choose',
               name,
-              text: inches ? `${lengthFigure(valueAsNumber, 'in')} in` : String(valueAsNumber),
+              text: inches ? `${lengthFigure(valueAsNumber, 'in', finest)} in` : value,
             })
           }
         />

@@ -47,7 +47,7 @@ export function Drawing({ state, send }: ViewProps) {
           Smaller
         </button>
         <button type="button" onClick={whole} disabled={zoom === 1}>
-          Whole sheet
+          Whole
         </button>
       </div>
       <section
@@ -78,7 +78,7 @@ export function Drawing({ state, send }: ViewProps) {
         {url && (
           <img
             src={url}
-            style={{ width: `${zoom * 100}%` }}
+            style={{ width: `${zoom * 100}%`, height: `${zoom * 100}%` }}
             draggable={false}
             alt={`${made.title}, for ${made.body}: ${what}. The pieces are listed under Pieces.`}
           />

@@ -39,7 +39,7 @@ export function Take({ state, ask }: FileViewProps) {
             </ul>
           </details>
           <p class="quiet">
-            Measure the 100 mm square on the print before you cut. Sew a trial bodice first (it is one of the
+            Measure the 50 mm square on the print before you cut. Sew a trial bodice first (it is one of the
             garments): no figure stands in for a fitting.
           </p>
         </section>
