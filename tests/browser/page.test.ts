@@ -185,7 +185,7 @@ inBrowser('a dressmaker', () => {
         const at = page.locator(':focus');
         if (
           (await at.count()) > 0 &&
-          ((await at.getAttribute('id')) === name || (await at.innerText()) === name)
+          ((await at.getAttribute('id')) === name || (await at.textContent()) === name)
         )
           return;
       }
@@ -216,8 +216,6 @@ inBrowser('a dressmaker', () => {
 
 inBrowser.each([
   [360, 'light'],
-  [360, 'dark'],
-  [1600, 'light'],
   [1600, 'dark'],
 ] as const)('every view, %i pixels wide and %s', (width, colorScheme) => {
   test('has nothing that axe-core finds, and nothing beside the screen', async () => {
@@ -226,7 +224,7 @@ inBrowser.each([
       // Run by the debugger, it is not held to the page's security policy.
       await page.evaluate(axe);
       const found = await page.evaluate<string[]>(
-        'axe.run().then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`)))',
+        'axe.run().then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => id + html)))',
       );
       expect([name, ...found]).toEqual([name]);
       expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);

@@ -3,6 +3,9 @@ import { isUntouched } from '../state.ts';
 import { AllSaid } from './said.tsx';
 import type { ViewProps } from './view.ts';
 
+/** So many things that stand in the way are told over the drawing. */
+const most = 5;
+
 /** By so much each press, and each notch of the wheel, enlarges. */
 const step = 1.3;
 
@@ -35,8 +38,12 @@ export function Drawing({ state, send }: ViewProps) {
     <div class="drawing">
       {errors.length > 0 && (
         <div class="hinders">
-          <p>This is the last that could be drawn. What stands in the way of the next:</p>
-          <AllSaid issues={errors.slice(0, 5)} />
+          <p>
+            This is the last that could be drawn.
+            {state.view === 'pieces' ? ' What stands in the way of the next:' : ''}
+          </p>
+          {/* Beside a form it stands in the form. */}
+          {state.view === 'pieces' && <AllSaid issues={errors.slice(0, most)} />}
         </div>
       )}
       <div class="tools">
