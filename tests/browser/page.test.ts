@@ -26,7 +26,7 @@ beforeAll(async () => {
   if (program === undefined) return;
   served = await servePage(await pageFiles(built), 0);
   browser = await driven.launch({ executablePath: program, args: ['--no-sandbox'] });
-});
+}, 60_000);
 afterAll(async () => {
   await browser?.close();
   await served?.close();

@@ -46,6 +46,7 @@ export function Drawing({ state, send }: ViewProps) {
           {state.view === 'pieces' && <AllSaid issues={errors.slice(0, most)} />}
         </div>
       )}
+      <p class="on-paper">Not to scale: what is to be cut is printed from the files under Take.</p>
       <div class="tools">
         <button type="button" onClick={larger}>
           Larger
