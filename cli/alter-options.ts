@@ -1,5 +1,6 @@
 import { InvalidArgumentError, Option } from 'commander';
-import { cupDifference, cupLetters } from '../engine/body/cup.ts';
+import { cupDifference } from '../engine/body/cup.ts';
+import { cupLetters } from '../engine/body/cup-letters.ts';
 import { paperWords } from '../engine/render/tiles/papers.ts';
 import type { LengthOrShare, PlaceOnEdge } from '../engine/shaping/alteration.ts';
 import type { Unit } from '../engine/text/units.ts';

@@ -23,7 +23,7 @@
 export { type AlteredPiece, alter } from '../engine/alter.ts';
 export type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
 export { measurementNames } from '../engine/body/body.ts';
-export { cupLetters } from '../engine/body/cup.ts';
+export { cupLetters } from '../engine/body/cup-letters.ts';
 export { essentialNames } from '../engine/body/found.ts';
 export { howTaken } from '../engine/body/how-taken.ts';
 export { measurementWords } from '../engine/body/measurement-words.ts';

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { numberIn, unitNames, writtenNumber } from '../text/units.ts';
 import { type MeasurementName, measurementNames } from './body.ts';
-import { cupLetters } from './cup.ts';
+import { cupLetters } from './cup-letters.ts';
 import { fittedLevels, fittedSeams, oneSided, plainChangeNames, plainChanges } from './fitting.ts';
 import { essentialNames } from './found.ts';
 import { howTaken } from './how-taken.ts';

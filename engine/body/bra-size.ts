@@ -1,4 +1,5 @@
-import { cupDifferences, cupLetters } from './cup.ts';
+import { cupDifferences } from './cup.ts';
+import { cupLetters } from './cup-letters.ts';
 
 /** A size as it stands in a bra: a band and the letters of a cup, or letters alone. */
 const size = /^\s*(\d{2,3})?\s*([A-Za-z]{1,3})\s*$/;

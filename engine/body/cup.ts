@@ -1,6 +1,7 @@
 import tables from '../../measurements/en-13402.json' with { type: 'json' };
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Body } from './body.ts';
+import { cupLetters } from './cup-letters.ts';
 
 export type CupLetter = keyof typeof tables.cupsAbove;
 
@@ -22,9 +23,6 @@ const cups = Object.entries(tables.cupsAbove).map(([letter, above], i, all) => (
   above: above * 10,
   upTo: (all[i + 1]?.[1] ?? tables.lastCupUpTo) * 10,
 }));
-
-/** The letters from the smallest up. */
-export const cupLetters: readonly string[] = cups.map(({ letter }) => letter);
 
 /** Which difference each letter stands for, in words. */
 export const cupDifferences: string = cups

@@ -1,5 +1,5 @@
 import { measurementNames } from '../body/body.ts';
-import { cupLetters } from '../body/cup.ts';
+import { cupLetters } from '../body/cup-letters.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Choice } from '../pattern/styling.ts';
 import { nearestWord } from '../text/nearest-word.ts';

@@ -5,7 +5,8 @@ import {
   expectedFrontExcess,
   frontHang,
 } from '../../../engine/body/bust.ts';
-import { cupDifference, cupLetters } from '../../../engine/body/cup.ts';
+import { cupDifference } from '../../../engine/body/cup.ts';
+import { cupLetters } from '../../../engine/body/cup-letters.ts';
 
 describe('practice about a bust', () => {
   it('opens the dart wider with every cup, as a pattern cutter does', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { band, bustClass, cupDifference, cupLetter, cupLetters, cupOf } from '../../../engine/body/cup.ts';
+import { band, bustClass, cupDifference, cupLetter, cupOf } from '../../../engine/body/cup.ts';
+import { cupLetters } from '../../../engine/body/cup-letters.ts';
 import misses from '../../../measurements/astm-d5585-misses.json' with { type: 'json' };
 import { uniform } from '../../uniform.ts';
 
