@@ -5,7 +5,7 @@ import { reason } from './write-files.ts';
 import { readableSlip, type Slip, slipBehind } from './yaml-slips.ts';
 
 /** A set of measurements or a styling is a page of text; a file larger than this (bytes) is something else. */
-const largest = 100_000;
+export const largest = 100_000;
 
 /** No set of measurements has more lines, or fields on them, lies deeper in brackets, or has more of YAML's other signs on one line. */
 const mostLines = 2000;

@@ -33,6 +33,8 @@ export const commandCodes = {
   'report-empty': 'The report is of a draft that could not be made. Name another.',
   'not-worn-yet':
     'Only what hangs from the shoulders and ends at the waist can be put on, both sides alike. Put on the bodice.',
+  'fitting-over-input':
+    'A fitting that is proposed is written into a file of its own, never over what was read. Name another file.',
   'no-sewing-order': 'There is no sewing order for this garment. Sew it as its own draft says.',
   'date-too-long': 'A date on a label has at most 40 letters. Shorten it.',
   'draft-missing': 'After --draft stands the file that holds the draft. Name it.',

@@ -1,6 +1,7 @@
 import type { Form } from '../form/form.ts';
 import { document, element, type Node, words } from '../render/markup.ts';
 import { fixed } from '../text/figure.ts';
+import { LEGEND, legendOf, type WornMap } from './map.ts';
 import { alongChain } from './sewn.ts';
 import type { Worn } from './worn.ts';
 
@@ -34,8 +35,17 @@ interface Facet {
   readonly node: Node;
 }
 
-/** A worn garment from one side, as an SVG file at a scale of 1 mm to a unit: the pieces told apart, seams, form behind. */
-export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornView, title: string): string {
+/**
+ * A worn garment from one side, as an SVG file at a scale of 1 mm to a unit: the pieces told apart, or coloured by a map with
+ * its legend below; seams, form behind.
+ */
+export function wornPicture(
+  form: Pick<Form, 'surface'>,
+  worn: Worn,
+  view: WornView,
+  title: string,
+  map?: WornMap,
+): string {
   const { across, towards } = views[view];
   const { x, sewn } = worn;
   const heights = Array.from({ length: x.length / 3 }, (_, i) => x[3 * i + 1] as number);
@@ -61,7 +71,14 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornV
       put(
         x,
         cornersOf(sewn.sheet.triangles, t),
-        shaded(x, sewn.sheet.triangles, t, towards, tints[names.indexOf(panel.name) % tints.length] ?? skin),
+        map?.colours[t] ??
+          shaded(
+            x,
+            sewn.sheet.triangles,
+            t,
+            towards,
+            tints[names.indexOf(panel.name) % tints.length] ?? skin,
+          ),
       );
   const torso = form.surface.parts.find(({ name }) => name === 'torso');
   if (torso)
@@ -90,9 +107,14 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornV
   }
   facets.sort((a, b) => a.depth - b.depth);
   const reach = Math.max(...Array.from({ length: x.length / 3 }, (_, p) => Math.abs(flat(x, p)[0]))) + BEYOND;
-  const box = [-reach - MARGIN, -MARGIN, 2 * (reach + MARGIN), high - low + 2 * MARGIN].map((n) =>
+  const below = map ? LEGEND : 0;
+  const box = [-reach - MARGIN, -MARGIN, 2 * (reach + MARGIN), high - low + 2 * MARGIN + below].map((n) =>
     fixed(n, 0),
   );
+  const told = map ? `${title}, ${view}: ${map.title.toLowerCase()}` : `${title}, ${view}`;
+  const legend = map
+    ? [legendOf(map, Math.round(-reach), Math.round(high - low + MARGIN / 2), 2 * reach)]
+    : [];
   return document(
     element(
       'svg',
@@ -103,7 +125,7 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornV
         height: `${box[3]}`,
         role: 'img',
       },
-      [element('title', {}, words(`${title}, ${view}`)), ...facets.map(({ node }) => node)],
+      [element('title', {}, words(told)), ...facets.map(({ node }) => node), ...legend],
     ),
   );
 }

@@ -5,6 +5,7 @@ import { cloths } from '../../../engine/cloth/cloths.ts';
 import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
 import { bodyForm } from '../../../engine/form/body-form.ts';
 import { bodyTape, type Findings, findingsOf } from '../../../engine/wear/findings.ts';
+import { type Judged, judged } from '../../../engine/wear/judged.ts';
 import { notWorn } from '../../../engine/wear/place.ts';
 import type { Stand } from '../../../engine/wear/stand.ts';
 import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
@@ -160,6 +161,43 @@ describe('a bodice on another body, or with other ease', () => {
   it('without ease leaves next to none', () => {
     const none = trial(lady, lady, { front: 'plain', bustEase: 0, underBustEase: 0, waistEase: 0 });
     for (const level of ['bust', 'under-bust', 'waist']) expect(easeAt(none, level)).toBeLessThan(12);
+  });
+});
+
+describe('what is to be altered', () => {
+  const withLessUnderBust = (changes: readonly object[]) => ({ ...lady, fitting: changes });
+  const withMoreCup = (changes: readonly object[]) => ({ ...fuller, fitting: changes });
+  const underBust = (forWhom: object, onWhom: object): Judged | undefined => {
+    const { garment } = drafted(forWhom);
+    const { body } = drafted(onWhom);
+    const own = trial(forWhom, forWhom, {}).found;
+    return judged(garment, trial(forWhom, onWhom, {}).found, body, own).find(
+      ({ finding }) => finding === 'ease at the under-bust',
+    );
+  };
+
+  it.each([
+    ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
+    ['more of a cup', fuller, lady, 'let out', withMoreCup],
+  ] as const)(
+    'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
+    (_, forWhom, onWhom, kind, again) => {
+      const before = underBust(forWhom, onWhom);
+      expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
+      const by = (before?.change?.mm ?? 0) / 10;
+      expect(by).toBeGreaterThan(0.6);
+      const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
+      const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
+      const should = before?.should ?? Number.NaN;
+      expect(Math.abs(now - should)).toBeLessThan(0.65 * Math.abs((before?.worn ?? 0) - should));
+    },
+  );
+
+  it('is nothing on whom it was drafted for', () => {
+    const { garment, body } = drafted(lady);
+    const { found } = trial(lady, lady, {});
+    for (const each of judged(garment, found, body, undefined))
+      expect([each.finding, each.verdict === 'off' && each.change]).toEqual([each.finding, false]);
   });
 });
 
