@@ -93,16 +93,14 @@ export function wornPicture(
       if (!from) continue;
       const d = `M${place(from)}L${place(to)}`;
       const depth = (from[2] + to[2]) / 2 + 3;
-      facets.push({
-        depth,
-        node: element('path', {
-          d,
-          stroke: '#222',
-          'stroke-width': '0.9',
-          'stroke-linecap': 'round',
-          fill: 'none',
-        }),
-      });
+      const line = { d, 'stroke-linecap': 'round', fill: 'none' };
+      // On a dark colour of a map a black line is seen by the light beside it.
+      if (map)
+        facets.push({
+          depth: depth - 0.01,
+          node: element('path', { ...line, stroke: '#fff', 'stroke-width': '2.4' }),
+        });
+      facets.push({ depth, node: element('path', { ...line, stroke: '#222', 'stroke-width': '0.9' }) });
     }
   }
   facets.sort((a, b) => a.depth - b.depth);

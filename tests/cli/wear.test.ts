@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { readFile, symlink } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
@@ -114,5 +115,21 @@ describe('bodkin wear --drafted-for', () => {
     const over = await bodkin([...words, '--write-fitting', old], { garments });
     expect(over.code).toBe(2);
     expect(over.err).toContain('Name another file');
+  });
+});
+
+describe('the page of what is worn', () => {
+  const page = readFileSync(new URL('../../cli/wear.md', import.meta.url), 'utf8').replace(/\s+/g, ' ');
+
+  test('says all that the command says it cannot know', () => {
+    for (const sentence of cannotKnow) expect(page).toContain(sentence);
+    expect(readFileSync(new URL('../../README.md', import.meta.url), 'utf8')).toContain('(cli/wear.md)');
+  });
+
+  test('names only options that there are', async () => {
+    const { out } = await bodkin(['wear', '--help'], { garments });
+    const named = new Set([...page.matchAll(/--[a-z-]+/g)].map(([option]) => option));
+    expect(named.size).toBeGreaterThan(5);
+    for (const option of named) expect(out).toContain(option);
   });
 });
