@@ -36,6 +36,8 @@ interface Figure {
   /** Of a figure beside that of the owner, in which much of what the form assumes falls out; and of one alone. */
   readonly within: { readonly beside: number; readonly alone: number };
   readonly restsOn: Judged['restsOn'];
+  /** Less than it should be is no fault. */
+  readonly onlyMore?: true;
   /** The measurement of the wearer that it stands and falls with. */
   readonly by?: MeasurementName;
   readonly change?: (off: number) => FittingChange | undefined;
@@ -60,7 +62,7 @@ export function judged(
     const should = (own && figure.of(own)) ?? figure.should;
     const within = Math.hypot(own ? figure.within.beside : figure.within.alone, spread(wearer, figure.by));
     const off = worn - should;
-    const over = Math.abs(off) - figure.band;
+    const over = (figure.onlyMore ? off : Math.abs(off)) - figure.band;
     const { finding, unit = 'mm', band, restsOn } = figure;
     // What a posture does to one body alone cannot be told from what the garment does.
     const doubtful = over <= within || (!own && restsOn === 'assumed posture');
@@ -186,7 +188,6 @@ function figures(garment: Garment, found: Findings): readonly Figure[] {
       within: { beside: 6, alone: 20 },
       restsOn: 'assumed posture',
       by: 'backNeckPointToWaist',
-      change: (off) => ({ kind: off > 0 ? 'round back' : 'sway back', mm: Math.abs(off) }),
     },
     {
       finding: 'side seam at the waist, forward of her side',
@@ -204,6 +205,7 @@ function figures(garment: Garment, found: Findings): readonly Figure[] {
         band: 10,
         within: { beside: 8, alone: 20 },
         restsOn: 'assumed posture',
+        onlyMore: true,
       }),
     ),
     ...(['weft', 'warp'] as const).map(
@@ -215,6 +217,7 @@ function figures(garment: Garment, found: Findings): readonly Figure[] {
         band: 2,
         within: { beside: 1, alone: 1 },
         restsOn: 'measurements',
+        onlyMore: true,
       }),
     ),
   ];

@@ -106,8 +106,8 @@ function onLevels(own: readonly LevelCrossing[], x: number, y: number, topY: num
 /** Two edges are drawn in one place when an end of one is nearer than this to that of the other, mm, ... */
 const TOGETHER = 30;
 
-/** ... and its other end no farther than this share of its length: a strap may be turned, in front of a full bust by 24 degrees. */
-const TURNED = 0.5;
+/** ... and its other end no farther than this share of its length: a strap may be turned, in front of a very full bust by 33 degrees. */
+const TURNED = 0.7;
 
 /** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
 function drawnTogether(

@@ -105,18 +105,37 @@ describe('a finding in a fitting’s words', () => {
     ).toEqual([]);
   });
 
-  it('of a waist that rises towards the front is of the back, and rests on an assumed posture', () => {
-    const front = (by: number) =>
-      raised((at) => (at === 'centre front' ? by : at === 'centre back' ? -by : 0));
-    expect(told(beside(front(8)))).toEqual(['round back by 16']);
-    expect(told(beside(front(-8)))).toEqual(['sway back by 16']);
-    const [change] = beside(front(8)).filter((each) => each.change);
-    expect(change?.restsOn).toBe('assumed posture');
-    // Beside nobody it may be the form’s posture as well.
-    const [alone] = judged(strapped.garment, front(8), strapped.body, undefined).filter(
-      (each) => each.change,
+  it('is none of a waist that rises towards the front, which rests on an assumed posture', () => {
+    const front = raised((at) => (at === 'centre front' ? 6 : at === 'centre back' ? -6 : 0));
+    const verdict = (own: Findings | undefined) =>
+      judged(strapped.garment, front, strapped.body, own).find(({ finding }) => /in front/.test(finding));
+    expect(verdict(well)).toMatchObject({
+      verdict: 'perhaps',
+      restsOn: 'assumed posture',
+      change: undefined,
+    });
+    const much = raised((at) => (at === 'centre front' ? 30 : at === 'centre back' ? -30 : 0));
+    const [beside, alone] = [well, undefined].map(
+      (own) =>
+        judged(strapped.garment, much, strapped.body, own).find(({ finding }) => /in front/.test(finding))
+          ?.verdict,
     );
-    expect(alone?.verdict).toBe('perhaps');
+    // Beside nobody it may be the form’s posture as well, however much it is.
+    expect([beside, alone]).toEqual(['off', 'perhaps']);
+  });
+
+  it('is none of an edge that lies closer than on the owner, nor of less strain', () => {
+    const closer: Findings = {
+      ...well,
+      gaps: well.gaps.map((gap) => ({ ...gap, most: 0 })),
+      strain: well.strain.map((strain) => ({ ...strain, most: -0.05 })),
+    };
+    const owner: Findings = { ...well, gaps: well.gaps.map((gap) => ({ ...gap, most: 60 })) };
+    for (const { verdict } of judged(strapped.garment, closer, strapped.body, owner))
+      expect(verdict).toBe('well');
+    expect(judged(strapped.garment, owner, strapped.body, well).map(({ verdict }) => verdict)).toContain(
+      'off',
+    );
   });
 
   it('never goes beyond what a fitting takes', () => {

@@ -10,6 +10,7 @@ import { notWorn } from '../../../engine/wear/place.ts';
 import type { Stand } from '../../../engine/wear/stand.ts';
 import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
 import { type Worn, worn } from '../../../engine/wear/worn.ts';
+import { shippedBodies, shippedBody } from '../../drafts/drafted.ts';
 
 const cotton = cloths.find(({ name }) => name === 'cotton') as WovenCloth;
 
@@ -211,6 +212,10 @@ describe('the form that it is put on', () => {
 });
 
 describe('what cannot be put on yet', () => {
+  it.each(shippedBodies)('is none of the bodice of the %s, whose straps may be turned', (name) => {
+    expect(notWorn(drafted(shippedBody(name)).garment)).toEqual([]);
+  });
+
   it('is named: what hangs from the waist, and sleeves', () => {
     expect(notWorn(drafted(lady, {}).garment)).toEqual([]);
     expect(notWorn(drafted(lady, { front: 'plain', shoulder: 'whole' }).garment)).toEqual([]);
