@@ -2,10 +2,11 @@ import { Command, Option } from 'commander';
 import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
 import { bodyForm } from '../engine/form/body-form.ts';
+import { viewNames } from '../engine/render/form/view.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { lengthCell } from '../engine/text/length.ts';
 import { type Findings, findingsOf } from '../engine/wear/findings.ts';
-import { viewNames, wornPicture } from '../engine/wear/picture.ts';
+import { wornPicture } from '../engine/wear/picture.ts';
 import { notWorn } from '../engine/wear/place.ts';
 import { standOfForm } from '../engine/wear/stand-of-form.ts';
 import { type Worn, worn } from '../engine/wear/worn.ts';
@@ -27,9 +28,7 @@ interface WearOptions extends GarmentOptions {
 }
 
 const help = `
-The garment's outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is
-told is as good as the form and the cloth: it takes the place of no trial garment. Friction, the lining's stiffness
-and arms are left out; garments that reach below the waist or have sleeves cannot be put on yet.
+The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it takes the place of no trial garment. Friction, the lining’s stiffness and arms are left out; garments that reach below the waist or have sleeves cannot be put on yet.
 
   bodkin wear bodice --body leading-lady.yaml --out worn`;
 
@@ -62,7 +61,7 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
     throw unusable(
       'not-worn-yet',
       unworn[0] ?? '',
-      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice, without a fitting for one side.`,
+      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice or the trial, without a fitting for one side.`,
     );
   const cloth = cloths.find((each) => each.name === options.cloth) as WovenCloth;
   const form = bodyForm(body);
