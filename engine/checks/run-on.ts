@@ -8,7 +8,7 @@ import type { Tape } from './tape.ts';
 /**
  * Places where a line goes on from one edge to another once the garment is sewn, and that no join speaks of: whether it
  * runs on there or turns by design, nobody has said. Such a line crosses a fold, or a seam that is sewn before it; or two
- * edges of one piece, one after the other, are sewn to what is one line itself.
+ * edges of one piece, one after the other, are sewn to what is one line itself. What is left open waits for another draft.
  */
 export function unjoined(garment: Garment, tape: Tape): Issue[] {
   const lines = sewnLines(garment, tape);
@@ -122,7 +122,7 @@ const placesOn = ({ name, edges }: Piece, lines: SewnLines): JoinPlace[] =>
   flatMapped(inTurn(edges), ([from, to]): JoinPlace[] => {
     const [fold, running] = from.turn === 'fold' ? [from, to] : [to, from];
     if (fold.turn === 'fold')
-      return running.allowance > 0
+      return running.allowance > 0 && !running.open
         ? [{ kind: 'mirror', a: { piece: name, edge: running.name, seam: fold.name } }]
         : [];
     return from.rank === to.rank && from.turn === 'seam' && isOneLine(from, to, lines)

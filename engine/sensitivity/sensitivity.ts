@@ -10,10 +10,10 @@ import type { Styling } from '../pattern/styling.ts';
 import { type MeasuredPlace, placesOf } from './places.ts';
 
 /**
- * How far a measurement is moved either way to take a derivative, mm. Larger: what is not straight would count.
- * Smaller: the accuracy of lengths, 1e-6 mm, would.
+ * How far a measurement is moved either way to take a derivative, mm. Larger: what is not straight would count, and
+ * limits that are only near. Smaller: the accuracy of lengths, 1e-6 mm, would.
  */
-const DIFFERENCE = 0.05;
+const DIFFERENCE = 0.001;
 
 /** How much a place grows (mm) for each mm of a measurement. */
 export type Slope = Omit<MeasuredPlace, 'mm'> & { readonly perMm: number };

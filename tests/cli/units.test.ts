@@ -57,6 +57,9 @@ const numbers = (text: string): readonly number[] =>
     },
   );
 
+/** Cloth and notions are sold by the tenth of a metre or by the eighth of a yard, and cloth in widths of either. */
+const asSold = /\d (?:m|cm|yd)\b|\b(?:36|45|54|60) in\b/;
+
 /**
  * Where two readings of one text do not say the same: their numbers are alike, or one is the other in inches, rounded to
  * `parts` (and the other to `fine` mm), or the same rate for an inch.
@@ -66,6 +69,7 @@ function disagreements(inMm: string, inIn: string, parts: number, fine = 0.1): r
   expect(inches.length).toBe(mm.length);
   return mm.flatMap((line, i) => {
     const other = inches[i] ?? '';
+    if (asSold.test(line)) return asSold.test(other) ? [] : [`${line}\n${other}`];
     const [was, is] = [numbers(line), numbers(other)];
     const agrees =
       was.length === is.length &&

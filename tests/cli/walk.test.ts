@@ -232,7 +232,7 @@ describe('walk over many bodies', () => {
 
   test('a fault of the program on one body is told on its line', async () => {
     const { code, results } = await many([row({ id: 'a' })], '--set', 'mood=broken');
-    expect(code).toBe(2);
+    expect(code).toBe(70);
     expect(results[0].issues[0]).toMatchObject({ code: 'program-fault' });
     expect(results[0].issues[0].message).toContain('scissors lost');
   });

@@ -1,6 +1,6 @@
 import { edgeLength, reversedEdge } from '../../engine/geometry/edge.ts';
 import { type Transform, transformedCurve, transformedEdge } from '../../engine/geometry/transform.ts';
-import type { Garment } from '../../engine/pattern/garment.ts';
+import type { Garment, Wearer } from '../../engine/pattern/garment.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 
@@ -8,6 +8,7 @@ import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 export function redrawn(garment: Garment, to: Transform, factor: number, flips: boolean): Garment {
   return {
     ...garment,
+    ...(garment.wearer && { wearer: redrawnWearer(garment.wearer, factor) }),
     pieces: garment.pieces.map((piece) => redrawnPiece(piece, to, factor, flips)),
     seams: garment.seams.map((seam) => ({
       ...seam,
@@ -21,6 +22,14 @@ export function redrawn(garment: Garment, to: Transform, factor: number, flips: 
     shapes: garment.shapes.map((shape) => redrawnShape(shape, factor)),
   };
 }
+
+const redrawnWearer = ({ cup, bust, underBust, waist, hip }: Wearer, factor: number): Wearer => ({
+  cup,
+  bust: bust * factor,
+  underBust: underBust * factor,
+  waist: waist * factor,
+  hip: hip * factor,
+});
 
 /** A claim about shape whose lengths are multiplied, but for how deep notches are cut, which is always the same. */
 function redrawnShape(shape: ShapeClaim, factor: number): ShapeClaim {

@@ -32,7 +32,7 @@ describe('an order', () => {
       'something else to write',
       orderOf(1, { write: ['png'] }),
       'not-an-order',
-      'a list of report, svg, pdf, dxf',
+      'a list of report, svg, dxf, dxf-curves, pdf',
     ],
     ['a garment that is none', orderOf(1, { garment: 'skirts' }), 'unknown-garment', 'Did you mean “skirt”?'],
     ['an id that leads out', orderOf(1, { id: '../../up' }), 'order-id-unsafe', '“../../up” is no name'],
@@ -101,7 +101,7 @@ describe('an answer', () => {
       code: 0,
     });
     const { files } = await answer(orderOf(1, { write: ['dxf', 'pdf', 'report'] }));
-    expect(Object.keys(files)).toEqual(['report.json', 'pattern.pdf', 'cutting.dxf']);
+    expect(Object.keys(files)).toEqual(['report.json', 'cutting.dxf', 'pattern.pdf']);
     expect(Buffer.from(files['pattern.pdf'].base64, 'base64').subarray(0, 5).toString()).toBe('%PDF-');
   });
 

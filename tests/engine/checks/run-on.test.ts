@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { unjoined } from '../../../engine/checks/run-on.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
+import type { Piece } from '../../../engine/pattern/piece.ts';
 import type { Join } from '../../../engine/pattern/seam.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 import { garment, polygon } from '../garments.ts';
@@ -15,6 +16,12 @@ const { garment: dress } = drafted('dress', shippedBody('leading-lady'));
 
 const found = (made: Garment): readonly string[] =>
   unjoined(made, tapeFor(made)).map(({ code, path }) => `${code} ${path}`);
+
+/** Pieces made by hand leave their edges open unless told otherwise. */
+const leftOpenNowhere = (piece: Piece): Piece => ({
+  ...piece,
+  edges: piece.edges.map(({ open: _, ...edge }) => edge),
+});
 
 /** Two squares beside each other: sewn in the middle, their tops one line. */
 const left = polygon(
@@ -63,7 +70,7 @@ const band = polygon(
   ],
 );
 const sewn = (joins: readonly Join[]): Garment =>
-  garment([left, right, band], {
+  garment([left, right, band].map(leftOpenNowhere), {
     joins,
     seams: [
       {
