@@ -31,7 +31,7 @@ const [ascent, descent] = [0.8, 0.25];
 
 /** From line to line of a label, as a share of its size; white round it; from row to row of the key; a stroke at a repeat, mm. */
 const leading = 1.2;
-const clearance = 0.8;
+const clearance = 1.2;
 const keyStep = 4.5;
 const tick = 2;
 
@@ -67,7 +67,7 @@ function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
   ];
   const lines = [
     `${say(cloth.width)} wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${say(cloth.selvedge)} along each selvedge, ${say(cloth.gap)} between pieces${shrinkWords(cloth)}`,
-    `${say(Math.ceil(length))} long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}; no lay is shorter than ${say(plan.leastLength)}. Drawn at 1:${layScale}.`,
+    `${say(Math.ceil(length))} long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}; no lay is shorter than ${say(units === 'in' ? plan.leastLength : Math.floor(plan.leastLength))}. Drawn at 1:${layScale}.`,
     ...(plan.matched ? [stripeWords(plan, say)] : []),
   ];
   const heading: InkWords[] = [
