@@ -6,12 +6,13 @@ import { cloths } from '../engine/cloth/cloths.ts';
 import { bodyForm } from '../engine/form/body-form.ts';
 import type { Form } from '../engine/form/form.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
+import { viewNames } from '../engine/render/form/view.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { cannotKnow } from '../engine/wear/cannot-know.ts';
 import { type Findings, findingsOf } from '../engine/wear/findings.ts';
 import { judged } from '../engine/wear/judged.ts';
 import { easeMap, strainMap } from '../engine/wear/map.ts';
-import { viewNames, wornPicture } from '../engine/wear/picture.ts';
+import { wornPicture } from '../engine/wear/picture.ts';
 import { notWorn } from '../engine/wear/place.ts';
 import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
 import type { Stand } from '../engine/wear/stand.ts';
@@ -44,9 +45,7 @@ interface WearOptions extends GarmentOptions {
 }
 
 const help = `
-The garment's outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is
-told is as good as the form and the cloth: it is no substitute for a trial bodice. Garments that reach below the waist
-or have sleeves cannot be put on yet.
+The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Garments that reach below the waist or have sleeves cannot be put on yet.
 
   bodkin wear bodice --body leading-lady.yaml --out worn
   bodkin wear bodice --body understudy.yaml --drafted-for leading-lady.yaml --out worn --write-fitting altered.yaml`;
@@ -100,7 +99,7 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
     throw unusable(
       'not-worn-yet',
       unworn[0] ?? '',
-      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice, without a fitting for one side.`,
+      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice or the trial, without a fitting for one side.`,
     );
   const cloth = cloths.find((each) => each.name === options.cloth) as WovenCloth;
   const { form, stand, hung, findings } = putOn(garment, cloth, bodyForm(wearer), spacing);

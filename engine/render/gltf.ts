@@ -1,3 +1,5 @@
+import { type Spatial, triangleNormal } from '../geometry/space.ts';
+
 /** glTF counts in metres. */
 const METRE = 1000;
 
@@ -21,7 +23,7 @@ export type Solid =
       readonly kind: 'line';
       readonly name: string;
       readonly material: string;
-      readonly points: readonly (readonly [number, number, number])[];
+      readonly points: readonly Spatial[];
       readonly closed: boolean;
     };
 
@@ -136,14 +138,11 @@ function smoothNormals({
 }) {
   const sums = new Float64Array(points.length);
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [0, 1, 2].map((k) => 3 * (triangles[t + k] as number)) as [number, number, number];
-    const side = (to: number, k: number): number => (points[to + k] as number) - (points[a + k] as number);
-    const normal = [0, 1, 2].map((k) => {
-      const [l, m] = [(k + 1) % 3, (k + 2) % 3];
-      return side(b, l) * side(c, m) - side(b, m) * side(c, l);
-    });
+    const [a, b, c] = [0, 1, 2].map((k) => triangles[t + k] as number) as [number, number, number];
+    const normal = triangleNormal(points, a, b, c);
     for (const corner of [a, b, c])
-      for (let k = 0; k < 3; k++) sums[corner + k] = (sums[corner + k] as number) + (normal[k] as number);
+      for (let k = 0; k < 3; k++)
+        sums[3 * corner + k] = (sums[3 * corner + k] as number) + (normal[k] as number);
   }
   const normals = new Float32Array(sums.length);
   for (let i = 0; i < sums.length; i += 3) {

@@ -75,16 +75,21 @@ export function strainMap({ x, sewn }: Worn): WornMap {
   };
 }
 
-/** Room for a legend under a picture, and its parts, mm. */
-export const LEGEND = 62;
-const [LINE, BOX, LETTER] = [20, 13, 12];
+/** Wider than any picture, mm. */
+const SHEET = 2000;
 
-/** What the colours of a map mean, in two rows from the left end of what it is drawn under. */
-export function legendOf({ title, steps }: WornMap, left: number, top: number, width: number): Node {
+/** Room for a legend under a picture, and its parts, mm. */
+export const LEGEND = 74;
+const [LINE, BOX, LETTER, CLEAR] = [20, 13, 12, 8];
+
+/** What the colours of a map mean, in two rows from the left end of what it is drawn under; what hangs over there is covered. */
+export function legendOf({ title, steps }: WornMap, left: number, under: number, width: number): Node {
+  const top = under + CLEAR;
   const text = (x: number, y: number, said: string): Node =>
     element('text', { x: String(x), y: String(y) }, words(said));
   const columns = Math.ceil(steps.length / 2);
   return element('g', { 'font-family': 'sans-serif', 'font-size': String(LETTER), fill: '#111' }, [
+    element('path', { d: `M${-SHEET} ${under}H${SHEET}v${LEGEND}H${-SHEET}Z`, fill: '#fff' }),
     text(left, top + LETTER, title),
     ...steps.flatMap(({ colour, says }, i) => {
       const x = left + Math.round(((i % columns) * width) / columns);

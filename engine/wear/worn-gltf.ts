@@ -1,4 +1,5 @@
 import type { Form } from '../form/form.ts';
+import { placeAt } from '../geometry/space.ts';
 import { bodyMaterial, formSolids } from '../render/form/gltf.ts';
 import { gltf, type Material, type Solid } from '../render/gltf.ts';
 import { alongChain, type SewnPanel } from './sewn.ts';
@@ -26,18 +27,12 @@ export function wornGltf(form: Pick<Form, 'surface'>, { x, sewn }: Worn, title: 
       kind: 'line',
       name: `seam: ${name}`,
       material: seam.name,
-      points: alongChain(sewn, a).map((p) => placeOf(x, p)),
+      points: alongChain(sewn, a).map((p) => placeAt(x, p)),
       closed: false,
     }),
   );
   return gltf(title, [...formSolids(form), ...panels, ...seams], [bodyMaterial, seam, ...cloths]);
 }
-
-const placeOf = (x: Float64Array, p: number): readonly [number, number, number] => [
-  x[3 * p] as number,
-  x[3 * p + 1] as number,
-  x[3 * p + 2] as number,
-];
 
 /** Drawn y downward, a panel's triangles are seen from the wrong side on the left; on the right their mirror image is not. */
 function panelSolid({ panel, mesh, points }: SewnPanel, x: Float64Array, number: number): Solid {
@@ -45,7 +40,7 @@ function panelSolid({ panel, mesh, points }: SewnPanel, x: Float64Array, number:
     kind: 'surface',
     name: panel.side === 'whole' ? panel.name : `${panel.side} ${panel.name}`,
     material: (cloths[number % cloths.length] as Material).name,
-    points: Float64Array.from([...points].flatMap((p) => placeOf(x, p))),
+    points: Float64Array.from([...points].flatMap((p) => placeAt(x, p))),
     triangles: mesh.triangles,
   };
 }
