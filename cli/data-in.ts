@@ -3,7 +3,7 @@ import { Unusable, unusable } from './unusable.ts';
 import { readableSlip, type Slip, slipBehind } from './yaml-slips.ts';
 
 /** A set of measurements or a styling is a page of text; a file larger than this (bytes) is something else. */
-export const largestFile = 100_000;
+export const largest = 100_000;
 
 /** No set of measurements has more lines, or fields on them, lies deeper in brackets, or has more of YAML's other signs on one line. */
 const mostLines = 2000;
@@ -35,8 +35,8 @@ function isKnotty(text: string): boolean {
 
 /** What the text of a YAML or JSON file says, unchecked. YAML takes in JSON. Throws `Unusable` where it says nothing. */
 export function dataIn(file: string, given: string): unknown {
-  if (given.length > largestFile)
-    throw unusable('file-too-large', file, `${file} is larger than ${largestFile / 1e6} MB.`);
+  if (given.length > largest)
+    throw unusable('file-too-large', file, `${file} is larger than ${largest / 1e6} MB.`);
   const text = withoutMark(given);
   if (isKnotty(text))
     throw unusable(

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Result } from '../engine/issue.ts';
+import { counted } from '../engine/text/counted.ts';
 import type { Also } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import { bodyFiles, namedBody } from './body-files.ts';
@@ -81,7 +82,10 @@ export async function draftBodies(
         made.issues.map((one) => ({ ...one, path: `${id}: ${one.path}` })),
         'mm',
       );
-  tell(session, `wrote ${all.filter(({ folder }) => folder !== undefined).length} folders into ${out}\n`);
+  tell(
+    session,
+    `wrote ${counted(all.filter(({ folder }) => folder !== undefined).length, 'folder')} into ${out}\n`,
+  );
   return all.some(({ made }) => !made.ok) ? 2 : all.some(({ ok }) => !ok) ? 1 : 0;
 }
 

@@ -8,6 +8,7 @@ import { materialsFor } from '../engine/materials/materials.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { stepText } from '../engine/pattern/step-text.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import { counted } from '../engine/text/counted.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { answer } from './answer.ts';
@@ -114,7 +115,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
       await say(session, `\n${leastLines(garment, materials, reader)}`);
       tell(
         session,
-        `wrote ${pieces.size} pieces${alsoWords(also)}, sheet.svg and report.json into ${options.out}\n`,
+        `wrote ${counted(pieces.size, 'piece')}${alsoWords(also)}, sheet.svg and report.json into ${options.out}\n`,
       );
     },
     remarks: [
@@ -150,7 +151,7 @@ async function outlinesBefore(
 function drawnWords({ on, fresh, gone }: EarlierOutlines): string {
   const named = (what: string, names: readonly string[]): string =>
     names.length > 0 ? `; ${what}: ${names.join(', ')}` : '';
-  return `drew the stitching line before, grey, under ${on.size} pieces${named('new', fresh)}${named('no longer there, not drawn', gone)}\n`;
+  return `drew the stitching line before, grey, under ${counted(on.size, 'piece')}${named('new', fresh)}${named('no longer there, not drawn', gone)}\n`;
 }
 
 /** The construction: what was done, with which numbers, on whose word, heading by heading. */

@@ -31,12 +31,9 @@ interface LayOptions extends GarmentOptions {
 }
 
 const help = `
-Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of
-a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on
-open cloth; with its grain along the cloth, and without --nap or --stripe either way up. A single piece is
-cut of the upper layer. Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of
-each, and a repeat more is bought, so that the lay can begin with one. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time;
-Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
+Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on open cloth; with its grain along the cloth, and without --nap or --stripe either way up. A single piece is cut of the upper layer.
+
+Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
 
   bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
   bodkin lay dress --sizes stock.yaml --only "40 C, 42 C, 42 C" --width 1400 --out lay

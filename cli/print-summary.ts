@@ -2,6 +2,7 @@ import type { Report } from '../engine/checks/report.ts';
 import type { Paper } from '../engine/render/tiles/papers.ts';
 import type { PrintedPages } from '../engine/render/tiles/print-pages.ts';
 import { rowLetters } from '../engine/render/tiles/tile-grid.ts';
+import { counted } from '../engine/text/counted.ts';
 import { lengthFigure, lengthIn } from '../engine/text/length.ts';
 import type { Reader } from './reader.ts';
 import type { PrintedResult } from './results/made.ts';
@@ -12,7 +13,7 @@ export function printSummary({ name }: Paper, printed: PrintedPages, { units }: 
   const { pages, tiles, columns, rows, leftOut, fewestByArea } = printed;
   const first = pages[0];
   const size = first && `${name}, ${lengthFigure(first.width, units)} × ${lengthIn(first.height, units)}`;
-  const across = count(columns, 'column');
+  const across = counted(columns, 'column');
   const down = rows === 1 ? 'row A' : `rows A to ${rowLetters(rows - 1)}`;
   const facts =
     pages.length === 1
@@ -22,14 +23,12 @@ export function printSummary({ name }: Paper, printed: PrintedPages, { units }: 
         ]
       : [
           ['paper', name],
-          ['pages', `${pages.length}: the first page and ${count(tiles.length, 'tile')}`],
+          ['pages', `${pages.length}: the first page and ${counted(tiles.length, 'tile')}`],
           ['tiles', `${across}, ${down}${leftOut > 0 ? `; ${leftOut} without any line left out` : ''}`],
-          ['by area', `no fewer than ${count(fewestByArea, 'tile')}`],
+          ['by area', `no fewer than ${counted(fewestByArea, 'tile')}`],
         ];
   return facts.map(([label, value]) => `${(label ?? '').padEnd(8)} ${value}\n`).join('');
 }
-
-const count = (many: number, what: string): string => `${many} ${what}${many === 1 ? '' : 's'}`;
 
 /** The same for other programs. */
 export const printResult = (report: Report, paper: Paper, printed: PrintedPages): PrintedResult => ({

@@ -16,6 +16,7 @@ import { sendCommand } from './orders/send.ts';
 import { workCommand } from './orders/work.ts';
 import { withOwnDrafts } from './own-draft.ts';
 import { printCommand } from './print.ts';
+import { programFault } from './program-fault.ts';
 import { proveCommand } from './prove.ts';
 import type { RefusalResult } from './results/issue.ts';
 import { say, tell } from './say.ts';
@@ -27,7 +28,6 @@ import { Unusable } from './unusable.ts';
 import { walkCommand } from './walk.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { wearCommand } from './wear.ts';
-import { reason } from './write-files.ts';
 
 const { version } = packed;
 
@@ -65,13 +65,6 @@ export async function run(given: readonly string[], session: Session): Promise<E
     return 2;
   }
 }
-
-const programFault = (error: unknown): Issue => ({
-  code: 'program-fault',
-  severity: 'error',
-  path: '',
-  message: `The program itself failed: ${reason(error)}`,
-});
 
 async function runCommand(given: readonly string[], session: Session): Promise<ExitCode> {
   let code: ExitCode = 0;

@@ -1,5 +1,5 @@
 import { createReadStream } from 'node:fs';
-import { dataIn, largestFile } from './data-in.ts';
+import { dataIn, largest } from './data-in.ts';
 import { unusable } from './unusable.ts';
 import { reason } from './write-files.ts';
 
@@ -22,4 +22,4 @@ export async function readTextFile(file: string, most: number): Promise<string> 
 
 /** What a YAML or JSON file says, unchecked. */
 export const readDataFile = async (file: string): Promise<unknown> =>
-  dataIn(file, await readTextFile(file, largestFile));
+  dataIn(file, await readTextFile(file, largest));

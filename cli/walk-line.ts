@@ -5,10 +5,10 @@ import type { Issue, Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { rounded } from '../engine/text/figure.ts';
 import { readJsonLine } from './json-line.ts';
+import { programFault } from './program-fault.ts';
 import type { WalkedLineResult } from './results/report.ts';
 import { type ExitCode, FAULT } from './session.ts';
 import { issuesResult } from './walk-result.ts';
-import { reason } from './write-files.ts';
 
 /** One line of `walk --bodies`: the JSON to print, and what it means for the exit code. */
 export interface WalkedLine {
@@ -43,7 +43,7 @@ export function walkLine(
 
 /** The answer for a line over which the program itself came to an end. */
 export const faultOf = (line: { readonly number: number }, error: unknown): WalkedLine =>
-  answer(line.number, { ok: false, issues: [programFault(error)] }, 0);
+  answer(line.number, { ok: false, issues: [faultOnBody(error)] }, 0);
 
 function answer(
   id: string | number,
@@ -101,16 +101,12 @@ export function drafted(draft: Draft, body: unknown, styling: unknown): Result<E
   try {
     return evaluate(draft, body, styling);
   } catch (error) {
-    return { ok: false, issues: [programFault(error)] };
+    return { ok: false, issues: [faultOnBody(error)] };
   }
 }
 
-export const programFault = (error: unknown): Issue => ({
-  code: 'program-fault',
-  severity: 'error',
-  path: '',
-  message: `The program itself failed on this body: ${reason(error)}`,
-});
+/** Told of a body on which the program itself fails. */
+export const faultOnBody = (error: unknown): Issue => programFault(error, 'on this body');
 
 /** The longest id of a body, so that what is answered stays in proportion to what is asked. */
 const longestId = 200;

@@ -1,6 +1,7 @@
 import { accountCodes } from '../engine/checks/accounted.ts';
 import type { Report } from '../engine/checks/report.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
+import { counted } from '../engine/text/counted.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { decimalCell, lengthCell, SIXTEENTHS } from '../engine/text/length.ts';
 import { lengthsLine, type Reader } from './reader.ts';
@@ -44,9 +45,6 @@ export function walkedWords({ seams, joins, girths, notches, issues }: Report): 
   const rest = left === 0 ? 'everything accounted for' : `${left} left out of account`;
   return `${counted(seams.length, 'seam')}, ${counted(joins.length, 'corner')}, ${counted(girths.length, 'girth')}, ${counted(notches, 'notch', 'notches')}; ${rest}`;
 }
-
-const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 ? one : many}`;
 
 const sides = (refs: readonly EdgeRef[]): string => refs.map((ref) => `${ref.piece}/${ref.edge}`).join(' + ');
 

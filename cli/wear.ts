@@ -1,46 +1,76 @@
 import { Command, Option } from 'commander';
+import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
+import { readBody } from '../engine/body/read.ts';
 import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
 import { bodyForm } from '../engine/form/body-form.ts';
+import type { Form } from '../engine/form/form.ts';
+import type { Garment } from '../engine/pattern/garment.ts';
+import { viewNames } from '../engine/render/form/view.ts';
 import { fixed } from '../engine/text/figure.ts';
-import { lengthCell } from '../engine/text/length.ts';
+import { cannotKnow } from '../engine/wear/cannot-know.ts';
 import { type Findings, findingsOf } from '../engine/wear/findings.ts';
-import { viewNames, wornPicture } from '../engine/wear/picture.ts';
+import { judged } from '../engine/wear/judged.ts';
+import { easeMap, strainMap } from '../engine/wear/map.ts';
+import { wornPicture } from '../engine/wear/picture.ts';
 import { notWorn } from '../engine/wear/place.ts';
+import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
+import type { Stand } from '../engine/wear/stand.ts';
 import { standOfForm } from '../engine/wear/stand-of-form.ts';
 import { type Worn, worn } from '../engine/wear/worn.ts';
+import { wornGltf } from '../engine/wear/worn-gltf.ts';
 import { answer } from './answer.ts';
+import { largest } from './data-in.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
-import { lengthsLine, type Reader } from './reader.ts';
+import { readBodyFile } from './read-body.ts';
+import { readTextFile } from './read-data.ts';
+import { lengthsLine, readerOf, unitsWritten } from './reader.ts';
 import type { WornResult } from './results/wear.ts';
 import { say, tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
-import { table } from './table.ts';
 import { unusable } from './unusable.ts';
+import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
+import { findingsTable, judgedTable } from './wear-table.ts';
 import { writeFiles } from './write-files.ts';
+import { refuseOverInput, writeFitting } from './write-fitting.ts';
 
 interface WearOptions extends GarmentOptions {
+  readonly body: string;
   readonly out: string;
   readonly cloth: string;
   readonly mesh: string;
+  readonly draftedFor?: string;
+  readonly writeFitting?: string;
+  readonly maps?: true;
 }
 
 const help = `
-The garment's outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is
-told is as good as the form and the cloth: it takes the place of no trial garment. Friction, the lining's stiffness
-and arms are left out; garments that reach below the waist or have sleeves cannot be put on yet.
+The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Garments that reach below the waist or have sleeves cannot be put on yet.
 
-  bodkin wear bodice --body leading-lady.yaml --out worn`;
+  bodkin wear bodice --body leading-lady.yaml --out worn
+  bodkin wear bodice --body understudy.yaml --drafted-for leading-lady.yaml --out worn --write-fitting altered.yaml`;
 
-/** `bodkin wear`: a garment sewn and hung on the body that its measurements make. */
+/** `bodkin wear`: a garment sewn and hung on the body that its measurements make, or on another. */
 export const wearCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
   takesGarment(
     new Command('wear')
-      .description('sew a garment on a form of the body, hang it, and say how it sits')
+      .description('sew a garment on a form of the body, hang it, and say how it sits and what to alter')
       .argument('<garment>', 'what to put on (see “bodkin list”)')
-      .requiredOption('--body <file>', 'measurements, YAML or JSON')
+      .requiredOption('--body <file>', 'measurements of her who wears it, YAML or JSON')
       .requiredOption('--out <folder>', 'where to write pictures and figures; made if it is not there')
+      .option(
+        '--drafted-for <file>',
+        'measurements that the garment is drafted from, where they are not hers',
+      )
+      .option(
+        '--write-fitting <file>',
+        'write the measurements that it is drafted from again, with what to alter as their fitting',
+      )
+      .option(
+        '--maps',
+        'also draw how far the cloth stands off the body and how far it is stretched, in colours',
+      )
       .addOption(
         new Option('--cloth <name>', 'what it is made of')
           .choices(cloths.map(({ name }) => name))
@@ -52,53 +82,107 @@ export const wearCommand = (session: Session, finish: (code: ExitCode) => void):
     .action(async (name: string, options: WearOptions) => finish(await wear(session, name, options)));
 
 async function wear(session: Session, name: string, options: WearOptions): Promise<ExitCode> {
+  const { draftedFor, writeFitting: rewritten } = options;
   const spacing = Number(options.mesh);
   if (!(spacing >= 7 && spacing <= 20))
     throw unusable('number-not-understood', '--mesh', '--mesh takes a number from 7 to 20.');
-  const drafted = await draftedGarment(session, await askedGarment(session, name, options), options);
-  const { garment, report, reader, body } = drafted;
+  const owner = draftedFor ?? options.body;
+  if (rewritten !== undefined) await refuseOverInput(rewritten, [...new Set([options.body, owner])]);
+  const asked = await askedGarment(session, name, options);
+  const drafted = await draftedGarment(session, asked, { ...options, body: owner });
+  const { garment, report } = drafted;
+  const data = draftedFor === undefined ? undefined : await readBodyFile(options.body);
+  const reader = data === undefined ? drafted.reader : readerOf(session, options.units, data);
+  const read = data === undefined ? undefined : readBody(data);
+  const wearer = read ? used(read, reader.units) : drafted.body;
   const unworn = notWorn(garment);
   if (unworn.length > 0)
     throw unusable(
       'not-worn-yet',
       unworn[0] ?? '',
-      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice, without a fitting for one side.`,
+      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice or the trial, without a fitting for one side.`,
     );
   const cloth = cloths.find((each) => each.name === options.cloth) as WovenCloth;
-  const form = bodyForm(body);
-  const stand = standOfForm(form);
-  const hung = worn(garment, cloth, stand, spacing);
-  const findings = findingsOf(garment, hung, stand);
+  const { form, stand, hung, findings } = putOn(garment, cloth, bodyForm(wearer), spacing);
+  const own = read ? putOn(garment, cloth, bodyForm(drafted.body), spacing).findings : undefined;
+  const verdicts = judged(garment, findings, wearer, own);
+  const alterations = proposed(verdicts);
+  const fitting = fittedFurther(drafted.body.fitting, alterations);
+  const title = `${garment.name}${read ? ` for ${garment.body}` : ''} worn by ${wearer.name}`;
+  const maps = options.maps ? { ease: easeMap(hung, stand, reader.units), strain: strainMap(hung) } : {};
+  const drawn = new Map<string, string | Uint8Array>([
+    ...viewNames.map((view) => [`${view}.svg`, wornPicture(form, hung, view, title)] as const),
+    ...Object.entries(maps).flatMap(([of, map]) =>
+      viewNames.map((view) => [`${view}-${of}.svg`, wornPicture(form, hung, view, title, map)] as const),
+    ),
+    ['worn.glb', wornGltf(form, hung, title)],
+  ]);
+  const files = [...drawn.keys(), 'worn.json'];
   const result = (): WornResult => ({
     ok: report.ok,
     garment: garment.name,
-    body: garment.body,
+    body: wearer.name,
+    draftedFor: garment.body,
+    files,
     cloth: { name: cloth.name, weight: cloth.weight, source: cloth.source },
     mesh: { spacing, points: hung.sewn.sheet.count, triangles: hung.sewn.sheet.triangles.length / 3 },
     rest: { reached: hung.settled.atRest, steps: hung.settled.steps, residual: hung.settled.residual },
     ...withoutNothing(findings),
-    issues: issuesResult(report.issues),
+    judged: verdicts.map(({ change, ...figures }) => ({
+      ...figures,
+      alter: change ? changeWords(change) : null,
+      by: change?.mm ?? null,
+    })),
+    fitting: fitting.map((change) => ({ alter: changeWords(change), by: change.mm })),
+    cannotKnow,
+    issues: issuesResult([...report.issues, ...(read?.issues ?? [])]),
   });
-  const title = `${garment.name} worn by ${garment.body}`;
-  const files = new Map<string, string>([
-    ...viewNames.map((view) => [`${view}.svg`, wornPicture(form, hung, view, title)] as const),
-    ['worn.json', json(result())],
-  ]);
-  await writeFiles(options.out, files);
+  await writeFiles(options.out, new Map([...drawn, ['worn.json', json(result())]]));
+  const remarks = [`wrote ${files.join(', ')} into ${options.out}\n`];
+  if (rewritten !== undefined) remarks.push(await rewrite(rewritten, owner, alterations, fitting));
   return answer(session, options.json, {
     report,
     reader,
     result,
+    issues: read?.issues,
     words: async () => {
-      await say(
-        session,
-        `${garment.name} for ${garment.body}, worn in ${cloth.name}; ${lengthsLine(reader)}`,
-      );
-      await say(session, tableOf(findings, reader));
-      await say(session, `${restLine(hung)}\n`);
-      tell(session, `wrote ${[...files.keys()].join(', ')} into ${options.out}\n`);
+      const whose = read ? `${garment.name} for ${garment.body}, worn by ${wearer.name}` : title;
+      await say(session, `${whose} in ${cloth.name}; ${lengthsLine(reader)}`);
+      await say(session, findingsTable(findings, reader));
+      await say(session, `${restLine(hung)}\n\n`);
+      await say(session, judgedTable(verdicts, reader));
+      if (read) await say(session, `“should be” is how the same sits on ${garment.body}\n`);
+      await say(session, `\nWhat this cannot know:\n${cannotKnow.map((each) => `- ${each}\n`).join('')}`);
+      for (const remark of remarks) tell(session, remark);
     },
   });
+}
+
+interface PutOn {
+  readonly form: Form;
+  readonly stand: Stand;
+  readonly hung: Worn;
+  readonly findings: Findings;
+}
+
+function putOn(garment: Garment, cloth: WovenCloth, form: Form, spacing: number): PutOn {
+  const stand = standOfForm(form);
+  const hung = worn(garment, cloth, stand, spacing);
+  return { form, stand, hung, findings: findingsOf(garment, hung, stand) };
+}
+
+/** Writes the measurements again with their new fitting, if anything is to be altered; says what was done. */
+async function rewrite(
+  to: string,
+  from: string,
+  alterations: readonly FittingChange[],
+  fitting: readonly FittingChange[],
+): Promise<string> {
+  if (alterations.length === 0) return `nothing is surely to be altered: ${to} is not written\n`;
+  const text = await readTextFile(from, largest);
+  const data = await readBodyFile(from);
+  await writeFitting(to, text, fitting, unitsWritten(data) ?? 'mm');
+  return `wrote ${to}: measurements with ${alterations.length} more of a fitting\n`;
 }
 
 /** What was not found is left out. */
@@ -107,42 +191,6 @@ const withoutNothing = ({ bustPoint, side, ...rest }: Findings) => ({
   ...(bustPoint && { bustPoint }),
   ...(side && { side }),
 });
-
-function tableOf(found: Findings, { units, columns }: Reader): string {
-  const mm = (length: number): string => lengthCell(length, units);
-  const rows: (readonly string[])[] = [
-    ...found.ease.map(({ level, worn: now, drafted }) => [
-      `ease at the ${level}`,
-      mm(now),
-      `drafted ${mm(drafted)}`,
-    ]),
-    ...found.waistLevel.map(({ at, above }) => [`waist seam above the waist, ${at}`, mm(above), '']),
-    ...(found.bustPoint
-      ? [
-          ['bust point, to the side of hers', mm(found.bustPoint.across), ''],
-          ['bust point, above hers', mm(found.bustPoint.up), ''],
-        ]
-      : []),
-    ...(found.side
-      ? [
-          ['side seam at the waist, forward of her side', mm(found.side.atWaist), ''],
-          ['side seam leans forward, degrees', fixed(found.side.lean, 1), ''],
-        ]
-      : []),
-    ...found.gaps.map(({ edge, most, mean }) => [
-      `${edge} off the body, at most`,
-      mm(most),
-      `on average ${mm(mean)}`,
-    ]),
-    ...found.strain.map(({ grain, most, over }) => [
-      `stretched along the ${grain}, %`,
-      fixed(100 * most, 1),
-      `${fixed(100 * over, 1)} % of the cloth by more than 1 %`,
-    ]),
-    ['pressure, kPa', fixed(found.pressure, 2), ''],
-  ];
-  return table([{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows, columns);
-}
 
 const restLine = ({ settled: { atRest, residual, steps } }: Worn): string =>
   atRest

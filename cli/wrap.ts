@@ -1,10 +1,8 @@
+import { lineEnds } from '../engine/text/line-ends.ts';
 import { displayWidth } from './display-width.ts';
 
 /** What a line begins with that the lines below it stand clear of: a number, or a label with white behind it. */
 const sign = /^\s*(?:\d+\. |\S+(?: \S+)* {2,})/;
-
-/** Where a line may end: not between the whole and the fraction of a figure, nor before its unit. */
-const blanks = / +(?!(?<=\d )(?:\d+\/\d|(?:mm|cm|in)\b))/;
 
 /**
  * A text in lines no wider than `width` columns. A line that is too long goes on below, under its own beginning: as far in
@@ -24,7 +22,7 @@ function broken(line: string, width: number, hang: number): readonly string[] {
   const labelled = behind !== '' && displayWidth(behind) <= most;
   const first = labelled ? behind : ' '.repeat(begins);
   const below = ' '.repeat(labelled ? displayWidth(behind) : Math.min(begins + hang, most));
-  const words = (labelled ? line.slice(behind.length) : line.trim()).split(blanks);
+  const words = (labelled ? line.slice(behind.length) : line.trim()).split(lineEnds);
   const lines: string[] = [];
   let current = first;
   let empty = true;

@@ -3,7 +3,7 @@ import { bodyFiles, namedBody } from '../body-files.ts';
 import type { FileLine } from '../lines.ts';
 import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
-import { codeOf, drafted, programFault, verdict } from '../walk-line.ts';
+import { codeOf, drafted, faultOnBody, verdict } from '../walk-line.ts';
 import { type Order, readOrder } from './order.ts';
 import { writers } from './writers.ts';
 
@@ -23,7 +23,7 @@ export async function answerLine({ number, text }: Pick<FileLine, 'number' | 'te
 export function faultOf({ number, text }: Pick<FileLine, 'number' | 'text'>, error: unknown): AnsweredLine {
   const read = readOrder(number, text);
   const order = 'order' in read ? read.order : undefined;
-  return asLine(answerless(order?.id ?? null, order?.draft.name ?? null, programFault(error)));
+  return asLine(answerless(order?.id ?? null, order?.draft.name ?? null, faultOnBody(error)));
 }
 
 const answerless = (id: string | null, garment: string | null, issue: Issue): OrderAnswer => ({

@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { Command, Option } from 'commander';
 import type { Issue } from '../../engine/issue.ts';
+import { counted } from '../../engine/text/counted.ts';
 import { inOrder } from '../in-order.ts';
 import { jsonOption } from '../options.ts';
 import { progress } from '../progress.ts';
@@ -29,8 +30,7 @@ interface CollectOptions {
 }
 
 const help = `
-The files of each order are laid into orders/ID below --out; results.ndjson has a line for each, in the order in which
-they were sent. Every answer is held to its order first: where one is missing, double or of another, nothing is called done.
+The files of each order are laid into orders/ID below --out; results.ndjson has a line for each, in the order in which they were sent. Every answer is held to its order first: where one is missing, double or of another, nothing is called done.
 
   bodkin collect --store /mnt/orders --out out
   cat part-*.done | bodkin collect - --orders orders.ndjson --out out`;
@@ -101,16 +101,16 @@ async function collect(
   if (asJson) await session.write(json(result));
   else await say(session, words(result));
   sayIssues(session, issues, 'mm');
-  tell(session, `wrote ${tally.files} files and results.ndjson into ${out}\n`);
+  tell(session, `wrote ${counted(tally.files, 'file')} and results.ndjson into ${out}\n`);
   return tally.notDrafted + refused() > 0 ? 2 : ok ? 0 : 1;
 }
 
 const words = ({ orders, allTrue, notTrue, notDrafted, refused }: CollectedResult): string =>
   [
-    `${orders} orders: ${allTrue} all true`,
+    `${counted(orders, 'order')}: ${allTrue} all true`,
     notTrue > 0 ? `, ${notTrue} NOT TRUE` : '',
     notDrafted > 0 ? `, ${notDrafted} not drafted` : '',
-    refused > 0 ? `; ${refused} lines were no orders` : '',
+    refused > 0 ? `; ${counted(refused, 'line')} refused` : '',
     '\n',
   ].join('');
 

@@ -12,5 +12,5 @@ export const toOption = (): Option =>
 export const credsOption = (): Option =>
   new Option(
     '--creds <file>',
-    'who one is to the server; else BODKIN_NATS_CREDS names the file, or BODKIN_NATS_USER and BODKIN_NATS_PASSWORD say it',
+    'who one is to the server; else BODKIN_NATS_CREDS names the file, or BODKIN_NATS_USER and BODKIN_NATS_PASSWORD, or BODKIN_NATS_TOKEN, say it',
   );

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '../../engine/text/counted.ts';
 import { sizeOf } from '../bodies-file.ts';
 import { jsonOption, wholeNumber } from '../options.ts';
 import { progress } from '../progress.ts';
@@ -28,9 +29,7 @@ An order is one line of JSON, and its files are laid under its id:
 
   {"id":"A-17","garment":"dress","body":{"units":"cm","bustGirth":92, …},"styling":{},"write":["report","pdf"]}
 
-The orders are cut into chunks, which lie in the store; the server is told no more than their names. Sent again,
-the same orders are the same set: only what has no answers yet is given to workers once more. Without --to the
-store is filled only, for “bodkin work --store” on this machine.
+The orders are cut into chunks, which lie in the store; the server is told no more than their names. Sent again, the same orders are the same set: only what has no answers yet is given to workers once more. Without --to the store is filled only, for “bodkin work --store” on this machine.
 
   bodkin send orders.ndjson --store /mnt/orders --to nats://10.0.0.2:4222`;
 
@@ -80,9 +79,9 @@ async function send(session: Session, file: string, options: SendOptions): Promi
 
 const words = ({ set, orders, chunks, done, refused }: SentResult, { store, to }: SendOptions): string =>
   [
-    `${orders} orders in ${chunks} chunks, set ${set} of ${store}\n`,
-    refused > 0 ? `${refused} lines refused\n` : '',
-    done > 0 ? `${done} chunks are answered already\n` : '',
+    `${counted(orders, 'order')} in ${counted(chunks, 'chunk')}, set ${set} of ${store}\n`,
+    refused > 0 ? `${counted(refused, 'line')} refused\n` : '',
+    done > 0 ? `answered already: ${counted(done, 'chunk')}\n` : '',
     to === undefined ? `next: bodkin work --store ${store}\n` : '',
   ].join('');
 

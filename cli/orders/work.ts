@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { Command, Option } from 'commander';
+import { counted } from '../../engine/text/counted.ts';
 import { longestLine } from '../json-line.ts';
 import { type FileLine, lines } from '../lines.ts';
 import { jsonOption, workersOption } from '../options.ts';
@@ -27,13 +28,11 @@ interface WorkOptions {
 }
 
 const help = `
-Three ways, the same answers to the byte:
+Three ways, the same answers to the byte: as a plain filter, a line in, a line out, in order; all that “bodkin send” put into a store, on this machine; or as one of any number of workers, on any machine. A worker may be killed at any time: what it had in hand is given to another. Where the disk is full it waits for room.
 
-  bodkin work orders.ndjson > answers.ndjson             a plain filter: a line in, a line out, in order
-  bodkin work --store orders --workers 4                 all that “bodkin send” put into a store, on this machine
-  bodkin work --store /mnt/orders --to nats://…          one of any number of workers, on any machine
-
-A worker may be killed at any time: what it had in hand is given to another. Where the disk is full it waits for room.`;
+  bodkin work orders.ndjson > answers.ndjson
+  bodkin work --store orders --workers 4
+  bodkin work --store /mnt/orders --to nats://10.0.0.2:4222`;
 
 /** `bodkin work`: answers orders, as a filter, for a store, or for a server. */
 export const workCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
@@ -132,4 +131,4 @@ async function served(bench: Bench, to: string, creds?: string, untilDone = fals
 }
 
 const words = ({ chunks, there, setAside }: Tally): string =>
-  `${chunks} chunks answered${there > 0 ? `, ${there} were answered already` : ''}${setAside > 0 ? `, ${setAside} set aside` : ''}\n`;
+  `${counted(chunks, 'chunk')} answered${there > 0 ? `, ${there} answered already` : ''}${setAside > 0 ? `, ${setAside} set aside` : ''}\n`;

@@ -1,11 +1,9 @@
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { notchesOf } from '../../engine/finishing/notches.ts';
 import type { Result } from '../../engine/issue.ts';
-import { pdfOf } from '../../engine/render/pdf/write-pdf.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
-import { printPages } from '../../engine/render/tiles/print-pages.ts';
 import type { BodyFiles } from '../body-files.ts';
-import { readFonts } from '../fonts.ts';
+import { patternPdf } from '../pattern-pdf.ts';
 
 /** Files by their names. */
 export type Files = ReadonlyMap<string, string | Uint8Array>;
@@ -31,11 +29,8 @@ export const writers = {
   pdf: async ({ made, paper }) => {
     const read = readPaper(paper);
     if (!read.ok) return read;
-    const { garment, cutLines } = made;
-    const printed = printPages(garment, cutLines, read.value, { notches: notchesOf(made.styling) });
-    if (!printed.ok) return printed;
-    const title = `${garment.name} for ${garment.body}`;
-    return written(new Map([['pattern.pdf', await pdfOf(printed.value.pages, title, await readFonts())]]));
+    const printed = await patternPdf(made, read.value, { notches: notchesOf(made.styling) });
+    return printed.ok ? written(new Map([['pattern.pdf', printed.value.pdf]])) : printed;
   },
 } as const satisfies Readonly<Record<string, Writer>>;
 

@@ -21,8 +21,6 @@ export const order = z.strictObject({
   paper: z.string().max(40).optional().describe('Of the PDF; A4, where nothing is said.'),
 });
 
-export type OrderLine = Printed<typeof order>;
-
 const { ok, issuesLeftOut, worst } = walkedLine.shape;
 
 /** What became of one order: a line of `results.ndjson`. */

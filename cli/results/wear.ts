@@ -7,6 +7,8 @@ export const wornResult = z.strictObject({
   ok: z.boolean(),
   garment: z.string(),
   body: z.string(),
+  draftedFor: z.string().describe('Whose measurements the garment was drafted from.'),
+  files: z.array(z.string()),
   cloth: z.strictObject({ name: z.string(), weight: z.number().describe('g/m^2'), source: z.string() }),
   mesh: z.strictObject({
     spacing: z.number(),
@@ -56,6 +58,37 @@ export const wornResult = z.strictObject({
   gaps: z.array(
     z.strictObject({ edge: z.string(), most: z.number(), mean: z.number() }).describe('Off the body.'),
   ),
+  judged: z
+    .array(
+      z.strictObject({
+        finding: z.string(),
+        unit: z.enum(['mm', '%']),
+        worn: z.number(),
+        should: z
+          .number()
+          .describe(
+            'As it is worn by whom it was drafted for; where that is the wearer, as it should be on anybody.',
+          ),
+        band: z.number().describe('Nobody minds so much on either side.'),
+        within: z.number().describe('How far off the figure itself may be, on either side.'),
+        restsOn: z.enum(['measurements', 'assumed posture']),
+        verdict: z
+          .enum(['well', 'perhaps', 'off'])
+          .describe(
+            'off: outside the band whatever the figure’s own error; perhaps: outside, and might not be.',
+          ),
+        alter: z
+          .string()
+          .nullable()
+          .describe('What a fitter would do; null where nothing, or no word for it.'),
+        by: z.number().nullable(),
+      }),
+    )
+    .describe('Each figure beside what it should be.'),
+  fitting: z
+    .array(z.strictObject({ alter: z.string(), by: z.number() }))
+    .describe('All that is to be altered, what was found before with it; as --write-fitting writes it.'),
+  cannotKnow: z.array(z.string()),
   issues,
 });
 

@@ -1,5 +1,5 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
-import { edgeLength, edgeOf, lengthUpTo, splitEdgeAt } from '../../engine/geometry/edge.ts';
+import { edgeOf, lengthUpTo, splitEdgeAt } from '../../engine/geometry/edge.ts';
 import { edgeCrossings, level } from '../../engine/geometry/intersect.ts';
 import type { Point } from '../../engine/geometry/point.ts';
 import { type Transform, transformedCurve } from '../../engine/geometry/transform.ts';
@@ -84,9 +84,3 @@ function notchPlace(curves: readonly Curve[], stretches: readonly ArmholeStretch
 /** The edges of one piece, in the order of its outline. */
 export const edgesOn = ({ edges }: ArmholeHalf, piece: string): readonly ArmholeEdge[] =>
   edges.filter((edge) => edge.piece === piece);
-
-/** Length of the flat or of the other part of a half, mm. */
-export const lengthOfPart = ({ edges }: ArmholeHalf, flat: boolean): number =>
-  edges
-    .filter((edge) => edge.flat === flat)
-    .reduce((sum, { curves }) => sum + edgeLength({ name: 'part', curves }), 0);

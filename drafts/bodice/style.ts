@@ -71,12 +71,3 @@ export function chosenStyle({ styling, refuse }: BodiceTable): Style {
   const behind = shoulder === 'strap' ? 'neckline' : begins === 'armhole' ? 'armhole' : 'shoulder';
   return { shoulder, front, princess: { front: begins, back: behind }, neckline, backNeckline };
 }
-
-/** The block itself in princess panels, to be tried on. */
-export const trialStyle: Style = {
-  shoulder: 'whole',
-  front: 'plain',
-  princess: { front: 'shoulder', back: 'shoulder' },
-  neckline: 'natural',
-  backNeckline: 'natural',
-};

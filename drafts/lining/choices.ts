@@ -1,5 +1,5 @@
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
-import type { Choice, StylingOf } from '../../engine/pattern/styling.ts';
+import type { Choice } from '../../engine/pattern/styling.ts';
 import { facingAllowance } from '../allowances.ts';
 
 /** How the bodice is finished inside. */
@@ -22,8 +22,6 @@ export const liningChoices = [
   },
   facingAllowance,
 ] as const satisfies readonly Choice[];
-
-export type LiningStyling = StylingOf<typeof liningChoices>;
 
 /** What a lining is drawn on: the table of any garment that has these choices. */
 export type LiningTable = DraftingTable<typeof liningChoices>;

@@ -60,20 +60,3 @@ export const cupOf = ({ size }: Pick<Body, 'size'>): Cup => ({
   band: band(size.underBustGirth),
   upperChestDifference: size.bustGirth - size.upperChestGirth,
 });
-
-/** One of the twelve classes of bust girth of EN 13402-3, cm. */
-export interface BustClass {
-  /** What the class is called: its middle, in whole cm. */
-  readonly name: number;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** The class of a bust girth (mm); an edge belongs to the class above it. Nothing outside the twelve. */
-export function bustClass(bustGirth: number): BustClass | undefined {
-  const cm = bustGirth / 10;
-  const edges = tables.bustClassEdges;
-  const next = edges.findIndex((edge) => cm < edge);
-  const [from, to] = [edges[next - 1], edges[next]];
-  return from !== undefined && to !== undefined ? { name: Math.floor((from + to) / 2), from, to } : undefined;
-}

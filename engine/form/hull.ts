@@ -33,14 +33,3 @@ export function tautHalf(u: ArrayLike<number>, v: ArrayLike<number>): number[] {
   );
   return chain.map((place) => order[place] as number);
 }
-
-/** The length of such a tape all the way round. */
-export function tautHalfLength(u: ArrayLike<number>, v: ArrayLike<number>): number {
-  const chain = tautHalf(u, v);
-  let half = (u[chain[0] as number] as number) + (u[chain[chain.length - 1] as number] as number);
-  for (let k = 1; k < chain.length; k++) {
-    const [a, b] = [chain[k - 1] as number, chain[k] as number];
-    half += Math.hypot((u[b] as number) - (u[a] as number), (v[b] as number) - (v[a] as number));
-  }
-  return 2 * half;
-}

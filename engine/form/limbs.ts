@@ -1,12 +1,11 @@
+import { cross, minus, plus, type Spatial, scaled, unit } from '../geometry/space.ts';
 import { type Mesh, meshOf } from './mesh.ts';
 import { at, type Profile } from './profile.ts';
-
-type Vector = readonly [number, number, number];
 
 /** A limb about an axis: loops square to it at each place along it. */
 export interface Limb {
   /** From the end on the body to the free end; the axis is straight between joints. */
-  readonly joints: readonly Vector[];
+  readonly joints: readonly Spatial[];
   /** Half breadth (in the plane of x and the axis) and half depth over the length along the axis, mm. */
   readonly halfBreadth: Profile;
   readonly halfDepth: Profile;
@@ -31,7 +30,7 @@ export function limbMesh(limb: Limb): Mesh {
 }
 
 /** The loop square to the axis at a place along it, from the front over the outer side. */
-export function limbLoop(limb: Limb, along: number): readonly Vector[] {
+export function limbLoop(limb: Limb, along: number): readonly Spatial[] {
   const { at: centre, axis } = axisAt(limb, along);
   // The axis points down the limb, so that this is to the wearer's left.
   const across = unit([-axis[1], axis[0], 0]);
@@ -50,9 +49,9 @@ export function limbLoop(limb: Limb, along: number): readonly Vector[] {
 const bend = 0.3;
 
 /** A place on the axis and the direction there, from the body outward; joints are rounded. */
-export function axisAt({ joints }: Limb, along: number): { readonly at: Vector; readonly axis: Vector } {
+export function axisAt({ joints }: Limb, along: number): { readonly at: Spatial; readonly axis: Spatial } {
   const bones = joints.slice(1).map((to, i) => {
-    const from = joints[i] as Vector;
+    const from = joints[i] as Spatial;
     const by = minus(to, from);
     const length = Math.hypot(...by);
     return { from, way: scaled(by, 1 / length), length };
@@ -84,12 +83,12 @@ export function axisAt({ joints }: Limb, along: number): { readonly at: Vector; 
 
 /** A joint rounded by a parabola that leaves both bones `reach` away from it. */
 function rounded(
-  joint: Vector,
-  from: Vector,
-  to: Vector,
+  joint: Spatial,
+  from: Spatial,
+  to: Spatial,
   reach: number,
   t: number,
-): { readonly at: Vector; readonly axis: Vector } {
+): { readonly at: Spatial; readonly axis: Spatial } {
   const [a, b] = [plus(joint, scaled(from, -reach)), plus(joint, scaled(to, reach))];
   const s = 1 - t;
   return {
@@ -102,15 +101,5 @@ function rounded(
 export const roundEnd = (depth: number, full: number): readonly (readonly [number, number])[] =>
   [0, 0.04, 0.15, 0.35, 0.65].map((t) => [t * depth, full * Math.sqrt(1 - (1 - t) ** 2)] as const);
 
-export const lengthOf = (joints: readonly Vector[]): number =>
-  joints.slice(1).reduce((sum, to, i) => sum + Math.hypot(...minus(to, joints[i] as Vector)), 0);
-
-const plus = (a: Vector, b: Vector): Vector => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const scaled = (a: Vector, by: number): Vector => [a[0] * by, a[1] * by, a[2] * by];
-const unit = (a: Vector): Vector => scaled(a, 1 / Math.hypot(...a));
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
+export const lengthOf = (joints: readonly Spatial[]): number =>
+  joints.slice(1).reduce((sum, to, i) => sum + Math.hypot(...minus(to, joints[i] as Spatial)), 0);

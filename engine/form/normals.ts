@@ -1,3 +1,4 @@
+import { minus, placeAt, type Spatial, triangleNormal } from '../geometry/space.ts';
 import type { Part, Surface } from './form.ts';
 
 /** Outward directions of one part's faces, edges and corners; of which only the side matters, so they are not of length 1. */
@@ -78,22 +79,13 @@ export function outwardNormals({ points, triangles }: Surface, part: Part): Outw
 }
 
 function faceNormal(points: Float64Array, [a, b, c]: readonly number[]): Float64Array {
-  const [u, v] = [towards(points, a as number, b as number), towards(points, a as number, c as number)];
-  const [ux, uy, uz] = u;
-  const [vx, vy, vz] = v;
-  const normal = Float64Array.of(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+  const normal = triangleNormal(points, a as number, b as number, c as number);
   const length = Math.hypot(...normal) || 1;
-  return normal.map((value) => value / length);
+  return Float64Array.from(normal, (value) => value / length);
 }
 
-const towards = (points: Float64Array, a: number, b: number): readonly [number, number, number] => [
-  (points[3 * b] as number) - (points[3 * a] as number),
-  (points[3 * b + 1] as number) - (points[3 * a + 1] as number),
-  (points[3 * b + 2] as number) - (points[3 * a + 2] as number),
-];
-
 function angleAt(points: Float64Array, a: number, b: number, c: number): number {
-  const [u, v] = [towards(points, a, b), towards(points, a, c)];
+  const [u, v] = [b, c].map((p) => minus(placeAt(points, p), placeAt(points, a))) as [Spatial, Spatial];
   const dot = u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
   return Math.acos(Math.min(1, Math.max(-1, dot / (Math.hypot(...u) * Math.hypot(...v) || 1))));
 }

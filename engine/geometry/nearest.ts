@@ -3,7 +3,7 @@ import type { Curve, Edge } from './curve.ts';
 import { headingAt, pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
-import { cross, dot, magnitude, minus } from './vector.ts';
+import { dot, minus } from './vector.ts';
 
 /** The place on a curve nearest to a point. */
 export interface Nearest {
@@ -95,10 +95,4 @@ function leastDistance(curve: Curve, p: Point): number {
   const x = Math.max(0, left - p.x, p.x - right);
   const y = Math.max(0, top - p.y, p.y - bottom);
   return Math.sqrt(x * x + y * y);
-}
-
-/** Distance from p to the straight line through two different points (mm), positive on the right of the heading. */
-export function distanceFromLine(a: Point, b: Point, p: Point): number {
-  const along = vectorBetween(a, b);
-  return cross(along, vectorBetween(a, p)) / magnitude(along);
 }

@@ -1,4 +1,4 @@
-import type { Curve, Edge, Outline } from './curve.ts';
+import type { Curve, Edge } from './curve.ts';
 import { moved, type Point, turnedAbout, vectorBetween } from './point.ts';
 import { cross, unit, type Vector } from './vector.ts';
 
@@ -52,7 +52,3 @@ export const transformedEdge = <E extends Edge>(edge: E, to: Transform): E => ({
   ...edge,
   curves: edge.curves.map((curve) => transformedCurve(curve, to)),
 });
-
-/** An outline put through a transform. */
-export const transformedOutline = (outline: Outline, to: Transform): Outline =>
-  outline.map((edge) => transformedEdge(edge, to));

@@ -32,7 +32,9 @@ export const commandCodes = {
   'report-damaged': 'The report is not as it was written. Put right what is named, or draft again.',
   'report-empty': 'The report is of a draft that could not be made. Name another.',
   'not-worn-yet':
-    'Only what hangs from the shoulders and ends at the waist can be put on, both sides alike. Put on the bodice.',
+    'Only what hangs from the shoulders and ends at the waist can be put on, both sides alike. Put on the bodice or the trial.',
+  'fitting-over-input':
+    'A fitting that is proposed is written into a file of its own, never over what was read. Name another file.',
   'no-sewing-order': 'There is no sewing order for this garment. Sew it as its own draft says.',
   'date-too-long': 'A date on a label has at most 40 letters. Shorten it.',
   'draft-missing': 'After --draft stands the file that holds the draft. Name it.',

@@ -26,9 +26,12 @@ const headRoom = 26;
 /** Of the words on pieces: as large as there is room for. */
 const textSize = { heading: 4.5, plain: 3, piece: [2.6, 2.2, 1.8] } as const;
 
+/** How far letters stand above their line and hang below it, as a share of their size. */
+const [ascent, descent] = [0.8, 0.25];
+
 /** From line to line of a label, as a share of its size; white round it; from row to row of the key; a stroke at a repeat, mm. */
 const leading = 1.2;
-const clearance = 0.8;
+const clearance = 1.2;
 const keyStep = 4.5;
 const tick = 2;
 
@@ -64,7 +67,7 @@ function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
   ];
   const lines = [
     `${say(cloth.width)} wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${say(cloth.selvedge)} along each selvedge, ${say(cloth.gap)} between pieces${shrinkWords(cloth)}`,
-    `${say(Math.ceil(length))} long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}; no lay is shorter than ${say(plan.leastLength)}. Drawn at 1:${layScale}.`,
+    `${say(Math.ceil(length))} long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}; no lay is shorter than ${say(units === 'in' ? plan.leastLength : Math.floor(plan.leastLength))}. Drawn at 1:${layScale}.`,
     ...(plan.matched ? [stripeWords(plan, say)] : []),
   ];
   const heading: InkWords[] = [
@@ -198,7 +201,7 @@ function block(
   clear: number,
 ): InkWords[] | undefined {
   const width = Math.max(...lines.map((text) => textWidth(text, size)));
-  const height = size * (0.8 + leading * (lines.length - 1));
+  const height = size * (ascent + leading * (lines.length - 1) + descent);
   const outline = { edges: [{ name: '', curves }], lines: [], marks: [], grain: { from, to } };
   const place = labelPlace(outline, { width, height }, clear);
   if (!place) return undefined;
@@ -206,7 +209,7 @@ function block(
   return lines.map((text, i) => ({
     kind: 'words',
     text,
-    at: moved(middle, { x: 0, y: size * (0.8 + leading * i) - height / 2 }),
+    at: moved(middle, { x: 0, y: size * (ascent + leading * i) - height / 2 }),
     size,
     centred: true,
     ...(rotation === 90 && { turnedAbout: middle }),

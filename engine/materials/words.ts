@@ -90,9 +90,9 @@ export function threadRows(
     const total = own.reduce((sum, { thread }) => sum + thread, 0);
     if (total === 0) return [];
     const seams = own.map(
-      ({ stitch, stitched }) => `${stitch} ${stitchTypes[stitch]} ${lengthToBuy(stitched, units)}`,
+      ({ stitch, stitched }) => `${lengthToBuy(stitched, units)} of stitch ${stitch}, ${stitchTypes[stitch]}`,
     );
-    return [[what, threadToBuy(total, units), `for ${seams.join(', ')}`]];
+    return [[what, threadToBuy(total, units), `for ${seams.join('; ')}`]];
   };
   return [
     ...row(

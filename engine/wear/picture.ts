@@ -1,26 +1,18 @@
 import type { Form } from '../form/form.ts';
+import { placeAt, triangleNormal } from '../geometry/space.ts';
+import { type Seen, seenFrom, type ViewName } from '../render/form/view.ts';
 import { document, element, type Node, words } from '../render/markup.ts';
 import { fixed } from '../text/figure.ts';
+import { LEGEND, legendOf, type WornMap } from './map.ts';
 import { alongChain } from './sewn.ts';
 import type { Worn } from './worn.ts';
-
-/** From where a worn garment is looked at: whither x and z of the body run across the page, and towards the eye. */
-const views = {
-  front: { across: [1, 0], towards: [0, 1] },
-  side: { across: [0, -1], towards: [1, 0] },
-  back: { across: [-1, 0], towards: [0, -1] },
-} as const;
-
-export type WornView = keyof typeof views;
-
-export const viewNames = Object.keys(views) as readonly WornView[];
 
 /** Pieces told apart: light enough for black lines on them, and apart for the colour-blind (Okabe & Ito, 2008, paled). */
 const tints = ['#cfe3f3', '#f8e3b8', '#c3e6da', '#f7f3bd', '#c4d5e6', '#f3d0b8', '#ecd3e3'];
 
 const skin = '#efe6df';
 
-/** Room about what is drawn, mm. */
+/** Room beside what is drawn, mm. */
 const MARGIN = 20;
 
 /** How much of the form is drawn above and below the garment, mm. */
@@ -34,20 +26,30 @@ interface Facet {
   readonly node: Node;
 }
 
-/** A worn garment from one side, as an SVG file at a scale of 1 mm to a unit: the pieces told apart, seams, form behind. */
-export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornView, title: string): string {
-  const { across, towards } = views[view];
+/**
+ * A worn garment from one side, as an SVG file at a scale of 1 mm to a unit: the pieces told apart, or coloured by a map with
+ * its legend below; seams, form behind.
+ */
+export function wornPicture(
+  form: Pick<Form, 'surface'>,
+  worn: Worn,
+  view: ViewName,
+  title: string,
+  map?: WornMap,
+): string {
   const { x, sewn } = worn;
   const heights = Array.from({ length: x.length / 3 }, (_, i) => x[3 * i + 1] as number);
   const [low, high] = [Math.min(...heights) - BEYOND, Math.max(...heights) + BEYOND];
-  const flat = (points: Float64Array, p: number): readonly [number, number, number] => {
-    const [px, py, pz] = [points[3 * p] as number, points[3 * p + 1] as number, points[3 * p + 2] as number];
-    return [across[0] * px + across[1] * pz, high - py, towards[0] * px + towards[1] * pz];
+  // Down the page, as SVG has it.
+  const flat = (points: Float64Array, p: number): Seen => {
+    const [right, up, near] = seenFrom(view, placeAt(points, p));
+    return [right, high - up, near];
   };
   const facets: Facet[] = [];
   const put = (points: Float64Array, corners: readonly [number, number, number], fill: string): void => {
-    const [a, b, c] = corners.map((p) => flat(points, p)) as [Flat, Flat, Flat];
-    if (Math.max(a[1], b[1], c[1]) > high - low || Math.min(a[1], b[1], c[1]) < 0) return;
+    const [a, b, c] = corners.map((p) => flat(points, p)) as [Seen, Seen, Seen];
+    // What lies across the edge of the picture is cut off by it.
+    if (Math.min(a[1], b[1], c[1]) > high - low || Math.max(a[1], b[1], c[1]) < 0) return;
     const d = `M${place(a)}L${place(b)}L${place(c)}Z`;
     // The stroke closes the hair between two facets.
     facets.push({
@@ -61,12 +63,13 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornV
       put(
         x,
         cornersOf(sewn.sheet.triangles, t),
-        shaded(x, sewn.sheet.triangles, t, towards, tints[names.indexOf(panel.name) % tints.length] ?? skin),
+        map?.colours[t] ??
+          shaded(x, sewn.sheet.triangles, t, view, tints[names.indexOf(panel.name) % tints.length] ?? skin),
       );
   const torso = form.surface.parts.find(({ name }) => name === 'torso');
   if (torso)
     for (let t = torso.firstTriangle; t < torso.firstTriangle + torso.triangles; t++)
-      if (faces(form.surface.points, cornersOf(form.surface.triangles, t), towards))
+      if (faces(form.surface.points, cornersOf(form.surface.triangles, t), view))
         put(form.surface.points, cornersOf(form.surface.triangles, t), skin);
   // Seams lie on the cloth: a little nearer to the eye than it.
   for (const { a } of sewn.seams) {
@@ -76,23 +79,22 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornV
       if (!from) continue;
       const d = `M${place(from)}L${place(to)}`;
       const depth = (from[2] + to[2]) / 2 + 3;
-      facets.push({
-        depth,
-        node: element('path', {
-          d,
-          stroke: '#222',
-          'stroke-width': '0.9',
-          'stroke-linecap': 'round',
-          fill: 'none',
-        }),
-      });
+      const line = { d, 'stroke-linecap': 'round', fill: 'none' };
+      // On a dark colour of a map a black line is seen by the light beside it.
+      if (map)
+        facets.push({
+          depth: depth - 0.01,
+          node: element('path', { ...line, stroke: '#fff', 'stroke-width': '2.4' }),
+        });
+      facets.push({ depth, node: element('path', { ...line, stroke: '#222', 'stroke-width': '0.9' }) });
     }
   }
   facets.sort((a, b) => a.depth - b.depth);
   const reach = Math.max(...Array.from({ length: x.length / 3 }, (_, p) => Math.abs(flat(x, p)[0]))) + BEYOND;
-  const box = [-reach - MARGIN, -MARGIN, 2 * (reach + MARGIN), high - low + 2 * MARGIN].map((n) =>
-    fixed(n, 0),
-  );
+  const below = map ? LEGEND : 0;
+  const box = [-reach - MARGIN, 0, 2 * (reach + MARGIN), high - low + below].map((n) => fixed(n, 0));
+  const told = map ? `${title}, ${view}: ${map.title.toLowerCase()}` : `${title}, ${view}`;
+  const legend = map ? [legendOf(map, Math.round(-reach), Math.round(high - low), 2 * reach)] : [];
   return document(
     element(
       'svg',
@@ -103,14 +105,12 @@ export function wornPicture(form: Pick<Form, 'surface'>, worn: Worn, view: WornV
         height: `${box[3]}`,
         role: 'img',
       },
-      [element('title', {}, words(`${title}, ${view}`)), ...facets.map(({ node }) => node)],
+      [element('title', {}, words(told)), ...facets.map(({ node }) => node), ...legend],
     ),
   );
 }
 
-type Flat = readonly [across: number, down: number, depth: number];
-
-const place = ([u, v]: Flat): string => `${fixed(u, 1)} ${fixed(v, 1)}`;
+const place = ([u, v]: Seen): string => `${fixed(u, 1)} ${fixed(v, 1)}`;
 
 const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, number, number] => [
   triangles[3 * t] as number,
@@ -119,33 +119,19 @@ const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, n
 ];
 
 /** Whether a triangle of a surface, its corners seen from outside anticlockwise, is turned to the eye. */
-function faces(
-  points: Float64Array,
-  [a, b, c]: readonly [number, number, number],
-  towards: readonly [number, number],
-): boolean {
-  const [nx, , nz] = normalOf(points, a, b, c);
-  return nx * towards[0] + nz * towards[1] > 0;
-}
-
-/** The direction across a triangle, as long as twice its area. */
-function normalOf(x: Float64Array, a: number, b: number, c: number): readonly [number, number, number] {
-  const [u, v] = [b, c].map((p) =>
-    [0, 1, 2].map((k) => (x[3 * p + k] as number) - (x[3 * a + k] as number)),
-  ) as [[number, number, number], [number, number, number]];
-  return [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
-}
+const faces = (points: Float64Array, corners: readonly [number, number, number], view: ViewName): boolean =>
+  seenFrom(view, triangleNormal(points, ...corners))[2] > 0;
 
 /** A tint darkened where the cloth turns away from the eye. */
 function shaded(
   x: Float64Array,
   triangles: ArrayLike<number>,
   t: number,
-  towards: readonly [number, number],
+  view: ViewName,
   tint: string,
 ): string {
-  const [nx, ny, nz] = normalOf(x, ...cornersOf(triangles, t));
-  const facing = Math.abs(nx * towards[0] + nz * towards[1]) / (Math.hypot(nx, ny, nz) || 1);
+  const normal = seenFrom(view, triangleNormal(x, ...cornersOf(triangles, t)));
+  const facing = Math.abs(normal[2]) / (Math.hypot(...normal) || 1);
   const light = 0.72 + 0.28 * facing;
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(tint.slice(at, at + 2), 16) * light));
   return `#${channels.map((value) => value.toString(16).padStart(2, '0')).join('')}`;

@@ -103,8 +103,11 @@ function onLevels(own: readonly LevelCrossing[], x: number, y: number, topY: num
   };
 }
 
-/** Two edges are drawn in one place when their ends are nearer to each other than this, mm: a strap may be turned a little. */
+/** Two edges are drawn in one place when an end of one is nearer than this to that of the other, mm, ... */
 const TOGETHER = 30;
+
+/** ... and its other end no farther than this share of its length: a strap may be turned, in front of a very full bust by 33 degrees. */
+const TURNED = 0.7;
 
 /** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
 function drawnTogether(
@@ -118,13 +121,12 @@ function drawnTogether(
     const both = edge ? [edgeStart(edge), edgeEnd(edge)] : [];
     return ref?.reversed ? both.toReversed() : both;
   });
-  return (
-    ends?.length === 2 &&
-    ends.every((end, i) => {
-      const there = others?.[i];
-      return there !== undefined && distance(end, there) < TOGETHER;
-    })
-  );
+  const [from, to] = ends ?? [];
+  const [otherFrom, otherTo] = others ?? [];
+  if (!from || !to || !otherFrom || !otherTo) return false;
+  const apart = [distance(from, otherFrom), distance(to, otherTo)];
+  const turned = Math.max(TOGETHER, TURNED * distance(from, to));
+  return Math.min(...apart) < TOGETHER && Math.max(...apart) < turned;
 }
 
 /** A panel that crosses no level goes on from one it is sewn to, where both are drawn in one place. */

@@ -233,12 +233,13 @@ describe('what every command prints is as its schema says', () => {
   });
 
   test('of a bodice that is worn, and of what cannot be', async () => {
-    const words = ['--body', bodyFile('leading-lady'), '--out', file('worn'), '--mesh', '20'];
+    const words = ['--body', bodyFile('leading-lady'), '--out', file('worn'), '--mesh', '20', '--maps'];
     const bodice = await asked(['wear', 'bodice', ...words]);
     expect(bodice.code, bodice.err).toBe(0);
     expect(await faults('wear', bodice.out)).toEqual([]);
     expect(await faults('wear', await readFile(file('worn/worn.json'), 'utf8'))).toEqual([]);
     expect(await readFile(file('worn/side.svg'), 'utf8')).toContain('<title>');
+    expect(await readFile(file('worn/front-strain.svg'), 'utf8')).toContain('over 3 %');
     const skirt = await asked(['wear', 'skirt', ...words]);
     expect(skirt.code).toBe(2);
     expect(skirt.out).toContain('not-worn-yet');

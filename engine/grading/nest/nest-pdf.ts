@@ -1,6 +1,6 @@
 import { lineStyles, textSizes } from '../../render/line-types.ts';
 import { type Fonts, type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
-import { pdfPen, points, setDashes } from '../../render/pdf/pdf-pen.ts';
+import { inPart, pdfPen, points, setDashes } from '../../render/pdf/pdf-pen.ts';
 import { trace } from '../../render/pen.ts';
 import { isOfSize, type NestInk, type SizeInk } from './nest-ink.ts';
 import type { NestBook, NestPart } from './nest-pages.ts';
@@ -58,24 +58,19 @@ function drawBook(press: Press, { sizes, along, pages }: NestBook): readonly PDF
   return layers;
 }
 
-function drawPart(press: Press, { ink, shift, clip }: NestPart): void {
+function drawPart(press: Press, part: NestPart): void {
   const { document } = press;
-  document.save();
-  if (clip) {
-    const { left, top, right, bottom } = clip;
-    document.rect(points(left), points(top), points(right - left), points(bottom - top)).clip();
-  }
-  document.translate(points(shift.x), points(shift.y));
-  for (const drawn of ink) {
-    document.save();
-    if (isOfSize(drawn)) {
-      document.addContent(`/OC /size${drawn.place} BDC`);
-      drawSize(press, drawn);
-      document.addContent('EMC');
-    } else drawCommon(press, drawn);
-    document.restore();
-  }
-  document.restore();
+  inPart(document, part, () => {
+    for (const drawn of part.ink) {
+      document.save();
+      if (isOfSize(drawn)) {
+        document.addContent(`/OC /size${drawn.place} BDC`);
+        drawSize(press, drawn);
+        document.addContent('EMC');
+      } else drawCommon(press, drawn);
+      document.restore();
+    }
+  });
 }
 
 function drawSize({ document, inLetters }: Press, ink: SizeInk): void {

@@ -1,4 +1,5 @@
 import { point } from '../../geometry/point.ts';
+import { lineEnds } from '../../text/line-ends.ts';
 import type { Block } from './block.ts';
 
 /** How a paragraph is set; mm. */
@@ -48,7 +49,7 @@ export function paragraph(text: string, width: number, setting: Setting): Block 
 /** Breaks text between words into lines of at most so many characters; a longer word stands alone. */
 export function broken(text: string, most: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(' ')) {
+  for (const word of text.split(lineEnds)) {
     const longer = `${lines.at(-1) ?? ''} ${word}`;
     if (lines.length > 0 && longer.length <= most) lines[lines.length - 1] = longer;
     else lines.push(word);

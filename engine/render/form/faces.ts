@@ -1,4 +1,5 @@
 import type { Surface } from '../../form/form.ts';
+import { cross, minus, scaled } from '../../geometry/space.ts';
 import { element, type Node } from '../markup.ts';
 import type { SeenSurface } from './depth.ts';
 import type { Seen } from './view.ts';
@@ -72,17 +73,13 @@ function faceOf(corners: readonly Seen[]): Face | undefined {
   const d = corners[3] ?? a;
   const [u, v] = [minus(c, a), corners[3] ? minus(d, b) : minus(b, a)];
   const sign = corners[3] ? 1 : -1;
-  const normal = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]].map(
-    (value) => sign * value,
-  ) as [number, number, number];
+  const normal = scaled(cross(u, v), sign);
   const length = Math.hypot(...normal);
   if (!(normal[2] > 1e-3 * length)) return undefined;
   const lit = (normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2]) / length;
   const shade = Math.round(Math.min(1, Math.max(0, 0.25 + 0.75 * lit)) * (shades - 1));
   return { corners, depth: Math.max(...corners.map(([, , near]) => near)), shade };
 }
-
-const minus = (a: Seen, b: Seen): Seen => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 
 /** A closed run of corners, in whole tenths of a mm from corner to corner, downward as SVG has it. */
 function pathOf(corners: readonly Seen[]): string {

@@ -4,7 +4,7 @@ import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
 import { lineTag } from './line-tag.ts';
 import { type Fonts, newPdf } from './new-pdf.ts';
-import { pdfPen, points, setDashes } from './pdf-pen.ts';
+import { inPart, pdfPen, points, setDashes } from './pdf-pen.ts';
 
 /** The shade of text that is no part of the pattern. */
 const paleShade = 0.55;
@@ -30,21 +30,16 @@ interface Press {
   readonly weight: number;
 }
 
-function drawPart(press: Press, { ink, clip, shift }: PagePart): void {
+function drawPart(press: Press, part: PagePart): void {
   const { document } = press;
-  document.save();
-  if (clip) {
-    const { left, top, right, bottom } = clip;
-    document.rect(points(left), points(top), points(right - left), points(bottom - top)).clip();
-  }
-  document.translate(points(shift.x), points(shift.y));
-  for (const drawn of ink) {
-    const tag = lineTag(drawn);
-    if (tag !== undefined) document.markContent(tag);
-    draw(press, drawn);
-    if (tag !== undefined) document.endMarkedContent();
-  }
-  document.restore();
+  inPart(document, part, () => {
+    for (const drawn of part.ink) {
+      const tag = lineTag(drawn);
+      if (tag !== undefined) document.markContent(tag);
+      draw(press, drawn);
+      if (tag !== undefined) document.endMarkedContent();
+    }
+  });
 }
 
 function draw(press: Press, ink: Ink): void {

@@ -1,37 +1,11 @@
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { accessSync, constants } from 'node:fs';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { connect, createServer } from 'node:net';
+import { installed } from '../../installed.ts';
 import { until } from './program.ts';
 
-const places = ['/usr/sbin/nats-server', '/usr/bin/nats-server', '/usr/local/bin/nats-server'];
-
-const present = (): string | undefined =>
-  places.find((place) => {
-    try {
-      accessSync(place, constants.X_OK);
-      return true;
-    } catch {
-      return false;
-    }
-  });
-
-/**
- * Where the machine's nats-server is. Where there is none, it is installed from Debian's packages by whoever may; otherwise there
- * is none, and what needs it is left out with a word.
- */
-export function natsServer(): string | undefined {
-  const here = present();
-  if (here !== undefined || process.getuid?.() !== 0) return here;
-  try {
-    execFileSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'nats-server'], {
-      stdio: 'ignore',
-      timeout: 180_000,
-    });
-  } catch {
-    return undefined;
-  }
-  return present();
-}
+/** Where the machine's nats-server is. */
+export const natsServer = (): string | undefined =>
+  installed(['/usr/sbin/nats-server', '/usr/bin/nats-server', '/usr/local/bin/nats-server'], 'nats-server');
 
 export interface Server {
   readonly url: string;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { band, bustClass, cupDifference, cupLetter, cupOf } from '../../../engine/body/cup.ts';
+import { band, cupDifference, cupLetter, cupOf } from '../../../engine/body/cup.ts';
 import { cupLetters } from '../../../engine/body/cup-letters.ts';
 import misses from '../../../measurements/astm-d5585-misses.json' with { type: 'json' };
 import { uniform } from '../../uniform.ts';
@@ -103,19 +103,5 @@ describe('the band', () => {
 
   it('goes to the smaller of two that lie equally near', () => {
     expect([725, 725.1, 775].map(band)).toEqual([70, 75, 75]);
-  });
-});
-
-describe('the class of a bust girth', () => {
-  it('has the edges of EN 13402-3, each belonging to the class above', () => {
-    // R documentation of the package Anthropometry, bustSizesStandard, after EN 13402-3:2005.
-    const edges = [74, 78, 82, 86, 90, 94, 98, 102, 107, 113, 119, 125];
-    expect(edges.map((cm) => bustClass(cm * 10)?.from)).toEqual(edges);
-    expect(edges.map((cm) => bustClass(cm * 10)?.to)).toEqual([...edges.slice(1), 131]);
-  });
-
-  it('is none outside the twelve', () => {
-    expect(bustClass(739)).toBeUndefined();
-    expect(bustClass(1310)).toBeUndefined();
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tautChain, tautHalfLength } from '../../../engine/form/hull.ts';
+import { tautChain, tautHalf } from '../../../engine/form/hull.ts';
 
 /**
  * The perimeter of an ellipse by the arithmetic-geometric mean (C. F. Gauss; A. M. Legendre; as in Abramowitz and Stegun,
@@ -15,6 +15,15 @@ function ellipsePerimeter(a: number, b: number): number {
     sum += power * c * c;
   }
   return (2 * Math.PI * (a * a - sum)) / x;
+}
+
+/** A tape all the way round a loop of which half is given, between the places that it touches. */
+function tautHalfLength(u: readonly number[], v: readonly number[]): number {
+  const [across, outward] = [u, v].map((of) => tautHalf(u, v).map((i) => of[i] ?? 0)) as [number[], number[]];
+  const half = across.map((x, k) =>
+    k === 0 ? x : Math.hypot(x - (across[k - 1] ?? 0), (outward[k] ?? 0) - (outward[k - 1] ?? 0)),
+  );
+  return 2 * (half.reduce((sum, length) => sum + length, 0) + (across.at(-1) ?? 0));
 }
 
 const half = (a: number, b: number, count: number, dent = 0) => {

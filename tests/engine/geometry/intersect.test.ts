@@ -12,17 +12,17 @@ import {
   throughPoints,
   upright,
 } from '../../../engine/geometry/intersect.ts';
-import {
-  distanceFromLine,
-  feetOnEdge,
-  nearestOnCurve,
-  nearestOnEdge,
-} from '../../../engine/geometry/nearest.ts';
-import { distance, point, vectorBetween } from '../../../engine/geometry/point.ts';
+import { feetOnEdge, nearestOnCurve, nearestOnEdge } from '../../../engine/geometry/nearest.ts';
+import { distance, type Point, point, vectorBetween } from '../../../engine/geometry/point.ts';
 import { rootsBetween01 } from '../../../engine/geometry/roots.ts';
 import { movedBy, transformedCurve, turnedBy } from '../../../engine/geometry/transform.ts';
 import { cross, dot } from '../../../engine/geometry/vector.ts';
 import { anyCubic, anyCurve, anyPoint, cubic, line, polygon, seamCubic } from './generators.ts';
+
+/** Distance of p from the straight line through two points (mm), positive on the right of the heading. */
+function distanceFromLine(a: Point, b: Point, p: Point): number {
+  return cross(vectorBetween(a, b), vectorBetween(a, p)) / distance(a, b);
+}
 
 describe('crossings with a straight line', () => {
   it('lie on both, and are as many as the changes of side', () => {
@@ -186,14 +186,6 @@ describe('feetOnEdge', () => {
       expect(
         dot(headingAt(arch.curves[0] ?? line(0, 0, 1, 1), t), vectorBetween(at, point(50, 60))),
       ).toBeCloseTo(0, 9);
-  });
-});
-
-describe('distanceFromLine', () => {
-  it('is positive on the right of the heading', () => {
-    expect(distanceFromLine(point(0, 0), point(3, 4), point(3, 4))).toBe(0);
-    expect(distanceFromLine(point(0, 0), point(2, 0), point(7, 5))).toBe(5);
-    expect(distanceFromLine(point(2, 0), point(0, 0), point(7, 5))).toBe(-5);
   });
 });
 

@@ -20,8 +20,11 @@ import {
 } from '../../../engine/geometry/outline.ts';
 import { type Point, point } from '../../../engine/geometry/point.ts';
 import { polygonOf, sharedArea } from '../../../engine/geometry/polygon.ts';
-import { mirroredIn, movedBy, transformedOutline } from '../../../engine/geometry/transform.ts';
+import { mirroredIn, movedBy, type Transform, transformedEdge } from '../../../engine/geometry/transform.ts';
 import { anyCubic, anyPoint, blobOutline, cubic, line, polygon } from './generators.ts';
+
+const transformedOutline = (outline: Outline, to: Transform): Outline =>
+  outline.map((edge) => transformedEdge(edge, to));
 
 const square = polygon([0, 0], [10, 0], [10, 10], [0, 10]);
 

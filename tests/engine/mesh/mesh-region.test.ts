@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { meshRegion } from '../../../engine/mesh/mesh-region.ts';
-import { meshQuality } from '../../../engine/mesh/triangle-mesh.ts';
+import { meshQuality } from './mesh-quality.ts';
 
 /** A border along a closed curve, clockwise as drawn. */
 const along = (count: number, at: (turn: number) => readonly [number, number]): Float64Array =>

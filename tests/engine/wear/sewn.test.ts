@@ -3,9 +3,9 @@ import { garments } from '../../../drafts/garments.ts';
 import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
 import { cloths } from '../../../engine/cloth/cloths.ts';
 import { evaluate } from '../../../engine/evaluate.ts';
-import { meshQuality } from '../../../engine/mesh/triangle-mesh.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import { sewn } from '../../../engine/wear/sewn.ts';
+import { meshQuality } from '../mesh/mesh-quality.ts';
 
 const cotton = cloths.find(({ name }) => name === 'cotton') as WovenCloth;
 

@@ -5,10 +5,12 @@ import { cloths } from '../../../engine/cloth/cloths.ts';
 import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
 import { bodyForm } from '../../../engine/form/body-form.ts';
 import { bodyTape, type Findings, findingsOf } from '../../../engine/wear/findings.ts';
+import { type Judged, judged } from '../../../engine/wear/judged.ts';
 import { notWorn } from '../../../engine/wear/place.ts';
 import type { Stand } from '../../../engine/wear/stand.ts';
 import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
 import { type Worn, worn } from '../../../engine/wear/worn.ts';
+import { shippedBodies, shippedBody } from '../../drafts/drafted.ts';
 
 const cotton = cloths.find(({ name }) => name === 'cotton') as WovenCloth;
 
@@ -163,6 +165,43 @@ describe('a bodice on another body, or with other ease', () => {
   });
 });
 
+describe('what is to be altered', () => {
+  const withLessUnderBust = (changes: readonly object[]) => ({ ...lady, fitting: changes });
+  const withMoreCup = (changes: readonly object[]) => ({ ...fuller, fitting: changes });
+  const underBust = (forWhom: object, onWhom: object): Judged | undefined => {
+    const { garment } = drafted(forWhom);
+    const { body } = drafted(onWhom);
+    const own = trial(forWhom, forWhom, {}).found;
+    return judged(garment, trial(forWhom, onWhom, {}).found, body, own).find(
+      ({ finding }) => finding === 'ease at the under-bust',
+    );
+  };
+
+  it.each([
+    ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
+    ['more of a cup', fuller, lady, 'let out', withMoreCup],
+  ] as const)(
+    'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
+    (_, forWhom, onWhom, kind, again) => {
+      const before = underBust(forWhom, onWhom);
+      expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
+      const by = (before?.change?.mm ?? 0) / 10;
+      expect(by).toBeGreaterThan(0.6);
+      const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
+      const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
+      const should = before?.should ?? Number.NaN;
+      expect(Math.abs(now - should)).toBeLessThan(0.65 * Math.abs((before?.worn ?? 0) - should));
+    },
+  );
+
+  it('is nothing on whom it was drafted for', () => {
+    const { garment, body } = drafted(lady);
+    const { found } = trial(lady, lady, {});
+    for (const each of judged(garment, found, body, undefined))
+      expect([each.finding, each.verdict === 'off' && each.change]).toEqual([each.finding, false]);
+  });
+});
+
 describe('the form that it is put on', () => {
   it('has the girths that were measured, by the tape that is laid round it here', () => {
     const { stand } = trial(lady, lady, {});
@@ -173,6 +212,10 @@ describe('the form that it is put on', () => {
 });
 
 describe('what cannot be put on yet', () => {
+  it.each(shippedBodies)('is none of the bodice of the %s, whose straps may be turned', (name) => {
+    expect(notWorn(drafted(shippedBody(name)).garment)).toEqual([]);
+  });
+
   it('is named: what hangs from the waist, and sleeves', () => {
     expect(notWorn(drafted(lady, {}).garment)).toEqual([]);
     expect(notWorn(drafted(lady, { front: 'plain', shoulder: 'whole' }).garment)).toEqual([]);

@@ -1,0 +1,77 @@
+import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { lengthCell, lengthIn } from '../engine/text/length.ts';
+import type { Unit } from '../engine/text/units.ts';
+import type { Findings } from '../engine/wear/findings.ts';
+import type { Judged } from '../engine/wear/judged.ts';
+import type { Reader } from './reader.ts';
+import { table } from './table.ts';
+
+/** Every figure of a worn garment. */
+export function findingsTable(found: Findings, { units, columns }: Reader): string {
+  const mm = (length: number): string => lengthCell(length, units);
+  const rows: (readonly string[])[] = [
+    ...found.ease.map(({ level, worn: now, drafted }) => [
+      `ease at the ${level}`,
+      mm(now),
+      `drafted ${mm(drafted)}`,
+    ]),
+    ...found.waistLevel.map(({ at, above }) => [`waist seam above the waist, ${at}`, mm(above), '']),
+    ...(found.bustPoint
+      ? [
+          ['bust point, to the side of hers', mm(found.bustPoint.across), ''],
+          ['bust point, above hers', mm(found.bustPoint.up), ''],
+        ]
+      : []),
+    ...(found.side
+      ? [
+          ['side seam at the waist, forward of her side', mm(found.side.atWaist), ''],
+          ['side seam leans forward, degrees', fixed(found.side.lean, 1), ''],
+        ]
+      : []),
+    ...found.gaps.map(({ edge, most, mean }) => [
+      `${edge} off the body, at most`,
+      mm(most),
+      `on average ${mm(mean)}`,
+    ]),
+    ...found.strain.map(({ grain, most, over }) => [
+      `stretched along the ${grain}, %`,
+      fixed(100 * most, 1),
+      `${fixed(100 * over, 1)} % of the cloth by more than 1 %`,
+    ]),
+    ['pressure, kPa', fixed(found.pressure, 2), ''],
+  ];
+  return table([{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows, columns);
+}
+
+/** What is not as it should be, how sure that is, and what a fitter would alter. */
+export function judgedTable(findings: readonly Judged[], { units, columns }: Reader): string {
+  const wrong = findings.filter(({ verdict }) => verdict !== 'well');
+  if (wrong.length === 0) return 'nothing is outside its band: nothing to alter\n';
+  const cell = (value: number, { unit }: Judged): string =>
+    unit === 'mm' ? lengthCell(value, units) : fixed(value, 1);
+  const rows = wrong.map((each) => [
+    each.unit === 'mm' ? each.finding : `${each.finding}, ${each.unit}`,
+    cell(each.worn, each),
+    cell(each.should, each),
+    `± ${cell(each.band, each)}`,
+    `± ${cell(each.within, each)}`,
+    `${each.verdict}${each.change ? `: ${alteration(each.change, units)}` : ''}${each.restsOn === 'measurements' ? '' : ` (rests on an ${each.restsOn})`}`,
+  ]);
+  return table(
+    [
+      { title: 'outside its band' },
+      { title: 'worn', right: true },
+      { title: 'should be', right: true },
+      { title: 'band', right: true },
+      { title: 'sure to', right: true },
+      { title: 'what to do' },
+    ],
+    rows,
+    columns,
+  );
+}
+
+/** A change of a fitting with its amount: `take in the side seam at the waist by 9 mm on each layer`. */
+const alteration = (change: FittingChange, unit: Unit): string =>
+  `${changeWords(change)} by ${lengthIn(change.mm, unit)}${'seam' in change ? ' on each layer' : ''}`;

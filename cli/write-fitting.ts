@@ -1,0 +1,58 @@
+import { stat } from 'node:fs/promises';
+import { basename, dirname, extname } from 'node:path';
+import { parseDocument } from 'yaml';
+import type { FittingChange } from '../engine/body/fitting.ts';
+import { fixed } from '../engine/text/figure.ts';
+import { millimetres, type Unit } from '../engine/text/units.ts';
+import { unusable } from './unusable.ts';
+import { json } from './walk-result.ts';
+import { writeFiles } from './write-files.ts';
+
+/** Throws `Unusable` where measurements cannot be written again as `to`: it is a file that is read, or what is read is none. */
+export async function refuseOverInput(to: string, read: readonly string[]): Promise<void> {
+  if (read.includes('-'))
+    throw unusable(
+      'fitting-over-input',
+      '--write-fitting',
+      'Measurements from standard input cannot be written again. Name the file that holds them.',
+    );
+  for (const file of read)
+    if (await isSame(to, file))
+      throw unusable(
+        'fitting-over-input',
+        '--write-fitting',
+        `${to} holds the measurements that are read. Name another file: they stay as they are.`,
+      );
+}
+
+const isSame = async (one: string, other: string): Promise<boolean> => {
+  const [a, b] = await Promise.all([one, other].map((file) => stat(file).catch(() => undefined)));
+  return a !== undefined && a.ino === b?.ino && a.dev === b.dev;
+};
+
+/**
+ * Writes measurements again with another fitting, as JSON or as YAML by the name of the file: what else stands in them,
+ * remarks of YAML too, is kept.
+ */
+export async function writeFitting(
+  to: string,
+  text: string,
+  fitting: readonly FittingChange[],
+  unit: Unit,
+): Promise<void> {
+  const entries = fitting.map((change) => entryOf(change, unit));
+  const document = parseDocument(text, { logLevel: 'error' });
+  document.set('fitting', document.createNode(entries));
+  const asJson = extname(to).toLowerCase() === '.json';
+  const written = asJson ? json(document.toJS()) : document.toString({ lineWidth: 0 });
+  await writeFiles(dirname(to), new Map([[basename(to), written]]));
+}
+
+/** Digits behind the point: no tape is read finer. */
+const digits: Readonly<Record<Unit, number>> = { mm: 1, cm: 2, in: 3 };
+
+function entryOf(change: FittingChange, unit: Unit): Readonly<Record<string, string | number>> {
+  const amount = Number(fixed(change.mm / millimetres[unit], digits[unit]));
+  if ('seam' in change) return { [change.kind]: change.seam, level: change.level, by: amount };
+  return { [change.kind]: amount, ...(change.side && { side: change.side }) };
+}

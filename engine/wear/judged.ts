@@ -1,0 +1,229 @@
+import type { Body, MeasurementName } from '../body/body.ts';
+import { type FittingChange, mostOf } from '../body/fitting.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Findings } from './findings.ts';
+import type { LevelName } from './girth-map.ts';
+
+/** One figure of a worn garment beside what it should be, and what a fitter would do about it. */
+export interface Judged {
+  readonly finding: string;
+  readonly unit: 'mm' | '%';
+  readonly worn: number;
+  /** As it is where the garment is worn by whom it was drafted for; where that is not known, as it should be on anybody. */
+  readonly should: number;
+  /** Nobody minds so much on either side of that: practice, and the spread between garments worn by their owners. */
+  readonly band: number;
+  /** How far off the figure itself may be: mesh, folds that fall otherwise, the form's likely range, estimated measurements. */
+  readonly within: number;
+  readonly restsOn: 'measurements' | 'assumed posture';
+  /**
+   * `off`: outside the band whatever the figure's own error; `perhaps`: outside, and might not be, as is all that rests on an
+   * assumed posture where there is no owner to compare with.
+   */
+  readonly verdict: 'well' | 'perhaps' | 'off';
+  /** What to alter, in a fitting's words, mm. None where it is well, or where a fitting has no word for it. */
+  readonly change: FittingChange | undefined;
+}
+
+/** A figure before it is judged. */
+interface Figure {
+  readonly finding: string;
+  readonly unit?: '%';
+  readonly of: (found: Findings) => number | undefined;
+  /** On anybody, where no garment worn by its owner is there to compare with. */
+  readonly should: number;
+  readonly band: number;
+  /** Of a figure beside that of the owner, in which much of what the form assumes falls out; and of one alone. */
+  readonly within: { readonly beside: number; readonly alone: number };
+  readonly restsOn: Judged['restsOn'];
+  /** Less than it should be is no fault. */
+  readonly onlyMore?: true;
+  /** The measurement of the wearer that it stands and falls with. */
+  readonly by?: MeasurementName;
+  readonly change?: (off: number) => FittingChange | undefined;
+}
+
+/**
+ * The findings on a worn garment, each with its band, how sure it is and what a fitter would alter. `own` is what is found of
+ * the same garment on whom it was drafted for: differences between two bodies are surer than either figure.
+ *
+ * Bands are common practice, no source. How far figures are off was measured: half the spread of those of the leading lady's
+ * bodice, on a mesh of 20 mm, with the form's posture moved through its likely range one choice at a time. Alone they are as
+ * far off as figures of the eight invented bodies differ in bodices of their own, where that is more: bust points lie from
+ * 27 mm below to 17 mm above theirs.
+ */
+export function judged(
+  garment: Garment,
+  found: Findings,
+  wearer: Body,
+  own: Findings | undefined,
+): readonly Judged[] {
+  return figures(garment, found).flatMap((figure): readonly Judged[] => {
+    const worn = figure.of(found);
+    if (worn === undefined) return [];
+    const should = (own && figure.of(own)) ?? figure.should;
+    const within = Math.hypot(own ? figure.within.beside : figure.within.alone, spread(wearer, figure.by));
+    const off = worn - should;
+    const over = (figure.onlyMore ? off : Math.abs(off)) - figure.band;
+    const { finding, unit = 'mm', band, restsOn } = figure;
+    // What a posture does to one body alone cannot be told from what the garment does.
+    const doubtful = over <= within || (!own && restsOn === 'assumed posture');
+    const verdict = over <= 0 ? 'well' : doubtful ? 'perhaps' : 'off';
+    const change = verdict === 'well' ? undefined : possible(figure.change?.(off));
+    return [{ finding, unit, worn, should, band, within, restsOn, verdict, change }];
+  });
+}
+
+/** How far an estimated measurement may be off, mm; nothing of one that was taken. */
+function spread({ known }: Body, name: MeasurementName | undefined): number {
+  const from = name && known[name];
+  return from?.from === 'estimated' ? from.spread : 0;
+}
+
+/** In whole mm, and no more than a fitting takes; nothing where that leaves nothing. */
+function possible(change: FittingChange | undefined): FittingChange | undefined {
+  if (!change) return undefined;
+  const mm = Math.min(mostOf(change), Math.round(change.mm));
+  return mm > 0 ? { ...change, mm } : undefined;
+}
+
+/** What a tape round cloth loses to its folds, and to being level, where the owner wears it: medians over the invented bodies, mm. */
+const lost: Readonly<Record<LevelName, number>> = { bust: 20, 'under-bust': 5, waist: 5 };
+
+/** Stitching lines that a girth grows or shrinks by: two layers, left and right. */
+const LAYERS = 4;
+
+const inOrOut = (
+  off: number,
+  place:
+    | { readonly seam: 'side seam'; readonly level: 'bust' | 'waist' }
+    | { readonly seam: 'front princess seam'; readonly level: 'under-bust' },
+): FittingChange => ({ kind: off > 0 ? 'take in' : 'let out', ...place, mm: Math.abs(off) / LAYERS });
+
+function figures(garment: Garment, found: Findings): readonly Figure[] {
+  const strapped = garment.pieces.some(({ name }) => /\bstrap\b/.test(name));
+  const drafted = (level: LevelName): number =>
+    (found.ease.find((ease) => ease.level === level)?.drafted ?? 0) - lost[level];
+  const worn =
+    (level: LevelName) =>
+    ({ ease }: Findings): number | undefined =>
+      ease.find((each) => each.level === level)?.worn;
+  const gap =
+    (edge: string) =>
+    ({ gaps }: Findings): number | undefined =>
+      gaps.find((each) => each.edge === edge)?.most;
+  return [
+    {
+      finding: 'ease at the bust',
+      of: worn('bust'),
+      should: drafted('bust'),
+      band: 15,
+      within: { beside: 8, alone: 12 },
+      restsOn: 'measurements',
+      by: 'bustGirth',
+      change: (off) => inOrOut(off, { seam: 'side seam', level: 'bust' }),
+    },
+    {
+      finding: 'ease at the under-bust',
+      of: worn('under-bust'),
+      should: drafted('under-bust'),
+      band: 12,
+      within: { beside: 8, alone: 12 },
+      restsOn: 'measurements',
+      by: 'underBustGirth',
+      change: (off) => inOrOut(off, { seam: 'front princess seam', level: 'under-bust' }),
+    },
+    {
+      finding: 'ease at the waist',
+      of: worn('waist'),
+      should: drafted('waist'),
+      band: 12,
+      within: { beside: 10, alone: 14 },
+      restsOn: 'measurements',
+      by: 'waistGirth',
+      change: (off) => inOrOut(off, { seam: 'side seam', level: 'waist' }),
+    },
+    {
+      finding: 'bust point above hers',
+      of: ({ bustPoint }) => bustPoint?.up,
+      should: 0,
+      band: 8,
+      within: { beside: 5, alone: 20 },
+      restsOn: 'measurements',
+      by: 'neckShoulderPointToBustPoint',
+      change: (off) => ({ kind: off > 0 ? 'lower bust point' : 'raise bust point', mm: Math.abs(off) }),
+    },
+    {
+      finding: 'bust point to the side of hers',
+      of: ({ bustPoint }) => bustPoint?.across,
+      should: 0,
+      band: 8,
+      within: { beside: 5, alone: 6 },
+      restsOn: 'measurements',
+      by: 'bustPointWidth',
+    },
+    {
+      finding: 'waist seam above her waist, on the whole',
+      of: ({ waistLevel }) => meanOf(waistLevel.map(({ above }) => above)),
+      should: 0,
+      band: 6,
+      within: { beside: 5, alone: 15 },
+      restsOn: 'assumed posture',
+      by: 'backNeckPointToWaist',
+      // Half of what a strap is longer lies before the shoulder and half behind, so the waist sinks by half.
+      ...(strapped && {
+        change: (off: number): FittingChange => ({
+          kind: off > 0 ? 'lengthen strap' : 'shorten strap',
+          mm: 2 * Math.abs(off),
+        }),
+      }),
+    },
+    {
+      finding: 'waist seam higher in front than behind',
+      of: ({ waistLevel }) => {
+        const at = (place: string) => waistLevel.find((each) => each.at === place)?.above;
+        const [front, back] = [at('centre front'), at('centre back')];
+        return front === undefined || back === undefined ? undefined : front - back;
+      },
+      should: 8,
+      band: 8,
+      within: { beside: 6, alone: 20 },
+      restsOn: 'assumed posture',
+      by: 'backNeckPointToWaist',
+    },
+    {
+      finding: 'side seam at the waist, forward of her side',
+      of: ({ side }) => side?.atWaist,
+      should: 0,
+      band: 15,
+      within: { beside: 4, alone: 5 },
+      restsOn: 'measurements',
+    },
+    ...['neckline', 'back neckline', 'armhole'].map(
+      (edge): Figure => ({
+        finding: `${edge} off the body`,
+        of: gap(edge),
+        should: 0,
+        band: 10,
+        within: { beside: 8, alone: 20 },
+        restsOn: 'assumed posture',
+        onlyMore: true,
+      }),
+    ),
+    ...(['weft', 'warp'] as const).map(
+      (grain): Figure => ({
+        finding: `stretched along the ${grain}`,
+        unit: '%',
+        of: ({ strain }) => 100 * (strain.find((each) => each.grain === grain)?.most ?? 0),
+        should: 0,
+        band: 2,
+        within: { beside: 1, alone: 1 },
+        restsOn: 'measurements',
+        onlyMore: true,
+      }),
+    ),
+  ];
+}
+
+const meanOf = (values: readonly number[]): number | undefined =>
+  values.length === 0 ? undefined : values.reduce((sum, value) => sum + value, 0) / values.length;

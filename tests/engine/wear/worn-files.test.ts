@@ -1,0 +1,128 @@
+import { validateBytes } from 'gltf-validator';
+import { parseSync } from 'svgson';
+import { describe, expect, it } from 'vitest';
+import { garments } from '../../../drafts/garments.ts';
+import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
+import { cloths } from '../../../engine/cloth/cloths.ts';
+import { evaluate } from '../../../engine/evaluate.ts';
+import { bodyForm } from '../../../engine/form/body-form.ts';
+import { viewNames } from '../../../engine/render/form/view.ts';
+import { easeMap, strainMap, type WornMap } from '../../../engine/wear/map.ts';
+import { wornPicture } from '../../../engine/wear/picture.ts';
+import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
+import { worn } from '../../../engine/wear/worn.ts';
+import { wornGltf } from '../../../engine/wear/worn-gltf.ts';
+
+const body = {
+  units: 'cm',
+  bustGirth: 92,
+  underBustGirth: 75,
+  waistGirth: 74,
+  hipGirth: 99,
+  backNeckPointToWaist: 40.5,
+};
+const draft = garments.find(({ name }) => name === 'bodice');
+const made = draft && evaluate(draft, body, {});
+if (!made?.ok) throw new Error('not drafted');
+const form = bodyForm(made.value.body);
+const stand = standOfForm(form);
+const hung = worn(made.value.garment, cloths[0] as WovenCloth, stand, 20);
+const maps: readonly (readonly [string, WornMap])[] = [
+  ['ease', easeMap(hung, stand, 'mm')],
+  ['strain', strainMap(hung)],
+];
+
+describe('a worn garment as glTF', () => {
+  // Khronos' own validator, another hand's reading of glTF 2.0.
+  it('has nothing against it, and holds body, panels and seams by their names', async () => {
+    const bytes = wornGltf(form, hung, 'bodice');
+    const { issues, info } = await validateBytes(bytes);
+    expect(issues.messages).toEqual([]);
+    expect(info.totalTriangleCount).toBe(
+      form.surface.triangles.length / 3 + hung.sewn.sheet.triangles.length / 3,
+    );
+    const text = new TextDecoder().decode(bytes);
+    for (const name of ['torso', 'left side front', 'seam: side, left'])
+      expect(text).toContain(`"name":"${name}"`);
+  });
+});
+
+/** CIE L* of a colour as somebody sees it; rows of the matrix mix linear red, green and blue. */
+function lightness(colour: string, seen: readonly (readonly number[])[]): number {
+  const linear = [1, 3, 5].map((at) => {
+    const value = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+  });
+  const [r = 0, g = 0, b = 0] = seen.map((row) => row.reduce((sum, of, k) => sum + of * (linear[k] ?? 0), 0));
+  const luminance = 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  return 116 * Math.cbrt(Math.max(luminance, 0.0089)) - 16;
+}
+
+/** F. Viénot, H. Brettel, J. D. Mollon: Digital video colourmaps for checking the legibility of displays by dichromats, 1999; from memory. */
+const eyes: readonly (readonly [string, readonly (readonly number[])[]])[] = [
+  [
+    'a usual eye',
+    [
+      [1, 0, 0],
+      [0, 1, 0],
+      [0, 0, 1],
+    ],
+  ],
+  [
+    'an eye without red',
+    [
+      [0.11238, 0.88762, 0],
+      [0.11238, 0.88762, 0],
+      [0.00401, -0.00401, 1],
+    ],
+  ],
+  [
+    'an eye without green',
+    [
+      [0.29275, 0.70725, 0],
+      [0.29275, 0.70725, 0],
+      [-0.02234, 0.02234, 1],
+    ],
+  ],
+];
+
+describe.each(maps)('a map of %s', (_, map) => {
+  it.each(eyes)('grows lighter from step to step, plainly, to %s', (_eye, seen) => {
+    const steps = map.steps.map(({ colour }) => lightness(colour, seen));
+    for (const [i, step] of steps.entries()) if (i > 0) expect(step - (steps[i - 1] ?? 0)).toBeGreaterThan(9);
+  });
+
+  it('has a colour of its legend for every triangle, and more than one', () => {
+    expect(map.colours.length).toBe(hung.sewn.sheet.triangles.length / 3);
+    const known = new Set(map.steps.map(({ colour }) => colour));
+    expect(map.colours.every((colour) => known.has(colour))).toBe(true);
+    expect(new Set(map.colours).size).toBeGreaterThan(2);
+  });
+
+  it.each(viewNames)('is drawn from the %s with its legend inside the page', (view) => {
+    const svg = wornPicture(form, hung, view, 'bodice', map);
+    const [left = 0, top = 0, width = 0, height = 0] = (parseSync(svg).attributes.viewBox ?? '')
+      .split(' ')
+      .map(Number);
+    const rects = [...svg.matchAll(/<rect x="([-\d.]+)" y="([-\d.]+)" width="(\d+)" height="(\d+)"/g)];
+    expect(rects.length).toBe(map.steps.length);
+    for (const [x = 0, y = 0, w = 0, h = 0] of rects.map((found) => found.slice(1).map(Number))) {
+      expect(x >= left && x + w <= left + width).toBe(true);
+      expect(y >= top && y + h <= top + height).toBe(true);
+    }
+    for (const { says } of map.steps) expect(svg).toContain(`>${says}<`);
+    expect(svg).not.toMatch(/NaN|Infinity|undefined/);
+  });
+});
+
+describe('the map of ease', () => {
+  it('is told in the reader’s unit, and darker where cloth lies on the body', () => {
+    expect(easeMap(hung, stand, 'in').steps[1]?.says).toMatch(/ in(ches)?$/);
+    const { colours, steps } = easeMap(hung, stand, 'mm');
+    // The straps lie on the shoulders.
+    const strap = hung.sewn.panels.find(({ panel }) => panel.name === 'back strap');
+    const [first = 0, count = 0] = strap?.triangles ?? [];
+    const own = colours.slice(first, first + count);
+    expect(own.filter((colour) => colour === steps[0]?.colour).length).toBeGreaterThan(own.length / 2);
+  });
+});
