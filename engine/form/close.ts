@@ -139,7 +139,7 @@ function leaningsOf(
   ];
 }
 
-/** A frame that gives back its measurements as nearly as any likely one. */
+/** A frame that gives back its measurements as nearly as a likely one can. */
 export interface Closed {
   readonly given: FormGiven;
   readonly unknowns: Unknowns;

@@ -64,7 +64,7 @@ export function inTiles({ title, along, sizes, width, height, groups }: NestPape
   return { along, sizes, pages: [mapOf(title, all, tiles, paper), ...pages] };
 }
 
-/** What belongs to a size as any other ink, to see where it lies. */
+/** What belongs to a size, as ink like all other, to see where it lies. */
 function asPlain(ink: NestInk): Ink {
   if (!isOfSize(ink)) return ink;
   if (ink.kind !== 'size name')
