@@ -3,7 +3,7 @@ import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
-import { type Also, alsoWritten } from './also.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import { json, walkResult } from './walk-result.ts';
 
 /** A body as a draft is asked for it: one without a name is called by what the file calls it. */

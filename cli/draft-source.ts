@@ -3,7 +3,7 @@ import { dirname, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { isDraftMistake } from '../engine/draft-mistake.ts';
 import type { Issue, SourcePlace } from '../engine/issue.ts';
-import { reason } from './write-files.ts';
+import { reason } from './reason.ts';
 
 /** The source of a draft of one's own: its file, and whatever lies beside it or below. */
 export interface DraftSource {

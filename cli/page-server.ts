@@ -15,6 +15,8 @@ const types: Readonly<Record<string, string>> = {
   '.js': 'text/javascript; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.yaml': 'text/plain; charset=utf-8',
+  '.csv': 'text/plain; charset=utf-8',
+  '.ttf': 'font/ttf',
 };
 
 /** Said with every answer: nothing from elsewhere, no script in the page itself, and no other site may show or read it. */

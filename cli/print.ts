@@ -7,9 +7,11 @@ import type { Issue } from '../engine/issue.ts';
 import { pdfFaults } from '../engine/proven-pdf.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
-import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
+import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { answer } from './answer.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { readFonts } from './fonts.ts';
 import { dateOption } from './options.ts';
 import { patternPdf } from './pattern-pdf.ts';
 import { printResult, printSummary } from './print-summary.ts';
@@ -55,7 +57,7 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const drafted = await draftedGarment(session, garmentAsked, asked);
   const { styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
-  const { printed, pdf } = used(await patternPdf(drafted, paper, options), reader.units);
+  const { printed, pdf } = used(await patternPdf(drafted, paper, options, await readFonts()), reader.units);
   const report = withIssues(provenSheet(drafted, options).report, pdfFaults(drafted, pdf));
   const file = basename(asked.out);
   const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>

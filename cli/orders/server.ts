@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { NatsConnection } from '@nats-io/transport-node';
+import { reason } from '../reason.ts';
 import { unusable } from '../unusable.ts';
-import { reason } from '../write-files.ts';
 
 /** Milliseconds until a server is taken not to answer. */
 const patience = 10_000;

@@ -3,6 +3,7 @@ import { notchesOf } from '../../engine/finishing/notches.ts';
 import type { Result } from '../../engine/issue.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
 import type { BodyFiles } from '../body-files.ts';
+import { readFonts } from '../fonts.ts';
 import { patternPdf } from '../pattern-pdf.ts';
 
 /** Files by their names. */
@@ -29,7 +30,12 @@ export const writers = {
   pdf: async ({ made, paper }) => {
     const read = readPaper(paper);
     if (!read.ok) return read;
-    const printed = await patternPdf(made, read.value, { notches: notchesOf(made.styling) });
+    const printed = await patternPdf(
+      made,
+      read.value,
+      { notches: notchesOf(made.styling) },
+      await readFonts(),
+    );
     return printed.ok ? written(new Map([['pattern.pdf', printed.value.pdf]])) : printed;
   },
 } as const satisfies Readonly<Record<string, Writer>>;

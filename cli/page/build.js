@@ -2,6 +2,7 @@ import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { withoutWoff2 } from '../without-woff2.js';
 
 /*
  * Builds the page: its views and its worker, beside the files that are served as they are and the invented
@@ -20,6 +21,13 @@ async function styles() {
   const files = ['page.css', ...own.sort().map((file) => join('views', file))];
   return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
 }
+
+/** The font of PDFs, and what each face is called there. */
+const faces = { 'regular.ttf': '400Regular', 'bold.ttf': '700Bold' };
+
+/** The file of a face, as the package ships it. */
+const faceFile = (weight) =>
+  fileURLToPath(import.meta.resolve(`@expo-google-fonts/source-sans-3/${weight}/SourceSans3_${weight}.ttf`));
 
 /** Builds the page into a folder, which is emptied first. */
 export async function buildPage(outdir = join(root, '.dist/page')) {
@@ -49,9 +57,14 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     entryPoints: { worker: 'cli/page/worker.ts' },
     splitting: true,
     chunkNames: 'part-[hash]',
+    // Tables are read by what the library has for browsers; its other code takes much of Node along.
+    alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
+    plugins: [withoutWoff2],
   });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   await writeFile(join(outdir, 'page.css'), await styles());
+  for (const [name, weight] of Object.entries(faces)) await cp(faceFile(weight), join(outdir, 'fonts', name));
+  await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
 }
