@@ -25,6 +25,7 @@ type Answering = {
 const answering: Answering = {
   draft: (request, tell) => tell(drafted(request)),
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
+  take: async (request, tell) => (await import('./requests/take.ts')).take(request, tell),
   write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
 };
 

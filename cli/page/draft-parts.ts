@@ -4,6 +4,8 @@ import type { TakenFile } from './taken-file.ts';
 export interface DraftParts {
   /** Each piece as a file of its own. */
   readonly files: readonly TakenFile[];
+  /** What its sewing order warns of. */
+  readonly cautions: readonly string[];
 }
 
 export type DraftPart = keyof DraftParts;

@@ -4,8 +4,6 @@ import {
   type Evaluation,
   evaluate,
   fixed,
-  garments,
-  type Issue,
   lengthCell,
   type MeasurementName,
   measurementNames,
@@ -14,19 +12,20 @@ import {
   readBody,
   type Unit,
   unitNames,
-  withLengthsIn,
 } from '../../../drafts/index.ts';
 import { json, walkResult } from '../../walk-result.ts';
 import type { DraftPart } from '../draft-parts.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment, PageIssue } from '../messages.ts';
+import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
+import { garmentCalled, readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
+import { told } from './told.ts';
 
 /** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
 export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
-  const units = own === 'in' ? 'in' : 'mm';
-  const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
+  const units = readerUnits(body);
+  const draft = garmentCalled(garment);
   const read = readBody(body);
   if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
   const sizes = sizesOf(read.value, own);
@@ -74,14 +73,6 @@ function writtenGarment(
     report,
   };
 }
-
-/** Issues with their lengths in the reader's unit, gravest first. */
-const told = (issues: readonly Issue[], units: Unit): readonly PageIssue[] =>
-  (['error', 'warning', 'note'] as const).flatMap((severity) =>
-    issues
-      .filter((issue) => issue.severity === severity)
-      .map(({ code, path, message }) => ({ code, severity, path, message: withLengthsIn(message, units) })),
-  );
 
 /** Every measurement as a tape shows it in her own unit. */
 const sizesOf = (body: Body, units: Unit): Readonly<Record<MeasurementName, KnownSize>> =>

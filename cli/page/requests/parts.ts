@@ -12,6 +12,9 @@ type Makers = { readonly [Part in DraftPart]: (made: WrittenGarment) => DraftPar
 
 const makers: Makers = {
   files: ({ proven }) => [...proven.pieces()].map(([name, text]) => ({ name, text })),
+  cautions: ({ evaluation }) => [
+    ...new Set(evaluation.garment.sewing?.flatMap(({ cautions = [] }) => cautions)),
+  ],
 };
 
 /** Those parts that are wanted. */

@@ -1,0 +1,61 @@
+import type { AskedDraft } from '../asked-draft.ts';
+import { fileWord } from '../file-word.ts';
+import type { PageIssue } from '../messages.ts';
+import { type TakenBytes, takenBytes } from '../taken-file.ts';
+import { type Writing, writings } from '../writings.ts';
+import { madeDraft, refusal } from './made-draft.ts';
+import { told } from './told.ts';
+import { writtenOf } from './writers.ts';
+import { zipFile } from './zip-file.ts';
+
+export interface TakeRequest {
+  readonly kind: 'take';
+  /** Told again with every answer. */
+  readonly number: number;
+  readonly asked: AskedDraft;
+  readonly writings: readonly Writing[];
+  /** The paper of the pattern: `a4`, `roll:914`. */
+  readonly paper: string;
+  /** All in one file. */
+  readonly zip: boolean;
+}
+
+export type TakeAnswer = TakenAnswer | TakingAnswer;
+
+/** What is written, or why it is not. */
+export interface TakenAnswer {
+  readonly kind: 'taken';
+  readonly number: number;
+  readonly files: readonly TakenBytes[];
+  readonly issues: readonly PageIssue[];
+}
+
+/** How far it is. */
+export interface TakingAnswer {
+  readonly kind: 'taking';
+  readonly number: number;
+  readonly done: number;
+  readonly of: number;
+  readonly what: string;
+}
+
+/** Writes what is asked for, and says on the way what it is at. */
+export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => void): Promise<void> {
+  const { number, asked, writings: wanted, paper, zip } = request;
+  try {
+    const drafted = madeDraft(asked);
+    const files: TakenBytes[] = [];
+    const issues: PageIssue[] = [];
+    for (const [done, writing] of wanted.entries()) {
+      tell({ kind: 'taking', number, done, of: wanted.length, what: writings[writing] });
+      const written = await writtenOf(writing, drafted, { body: asked.body, paper });
+      files.push(...takenBytes(written.files));
+      issues.push(...told(written.issues ?? [], drafted.units));
+    }
+    const { garment } = drafted.made;
+    const called = [garment.name, fileWord(garment.body)].filter(Boolean).join('-for-');
+    tell({ kind: 'taken', number, files: zip ? [zipFile(`${called}.zip`, files)] : files, issues });
+  } catch (error) {
+    tell({ kind: 'taken', number, files: [], issues: refusal(error) });
+  }
+}

@@ -1,0 +1,81 @@
+import { cuttingFile, notchesOf, type PrintOptions, provenSheet } from '../../../drafts/index.ts';
+import type { Issue } from '../../../engine/issue.ts';
+import { pdfFaults } from '../../../engine/proven-pdf.ts';
+import { pdfOf } from '../../../engine/render/pdf/write-pdf.ts';
+import { readPaper } from '../../../engine/render/tiles/papers.ts';
+import { alsoWritten } from '../../cutting-files.ts';
+import { drawnStepByStep, type StepPages, sewnStepByStep } from '../../made-step-by-step.ts';
+import { patternPdf } from '../../pattern-pdf.ts';
+import { used } from '../../used.ts';
+import { json, walkResult } from '../../walk-result.ts';
+import type { BodyFields } from '../body-form.ts';
+import { patternName, type Writing } from '../writings.ts';
+import { readFonts } from './fonts.ts';
+import type { MadeDraft } from './made-draft.ts';
+import { bodyFile } from './write.ts';
+
+/** What is written, and for whom. */
+interface ToWrite extends MadeDraft {
+  readonly body: BodyFields;
+  readonly paper: string;
+  readonly print: PrintOptions;
+}
+
+export interface Written {
+  readonly files: readonly (readonly [string, string | Uint8Array])[];
+  /** What reading it back brought to light. */
+  readonly issues?: readonly Issue[];
+}
+
+type Writer = (drafted: ToWrite) => Written | Promise<Written>;
+
+const one = (name: string, content: string | Uint8Array): Written => ({ files: [[name, content]] });
+
+async function pattern({ made, units, print }: ToWrite, called: string): Promise<Written> {
+  const paper = used(readPaper(called), units);
+  const { pdf } = used(await patternPdf(made, paper, print, await readFonts()), units);
+  return { ...one(patternName(made.garment.name, paper.name), pdf), issues: pdfFaults(made, pdf) };
+}
+
+const printed = async ({ pages, title, file }: StepPages): Promise<Written> =>
+  one(`${file}.pdf`, await pdfOf(pages, title, await readFonts()));
+
+const shown = ({ html, file }: StepPages): Written => one(`${file}.html`, html);
+
+const undated = ({ units }: ToWrite) => ({ date: undefined, units });
+
+const cutting =
+  (also: 'dxf' | 'dxf-curves'): Writer =>
+  ({ made, print }) => ({
+    files: [...alsoWritten([also], 'cutting', (flavour) => cuttingFile(made, flavour, print))],
+  });
+
+/** Who writes what: each the very functions of the command that writes the same. */
+const writers: { readonly [Each in Writing]: Writer } = {
+  pattern: (asked) => pattern(asked, asked.paper),
+  projector: (asked) => pattern(asked, 'projector'),
+  sheet: ({ made, print }) => one('sheet.svg', provenSheet(made, print).sheet),
+  pieces: ({ made, print }) => ({ files: [...provenSheet(made, print).pieces()] }),
+  dxf: cutting('dxf'),
+  'dxf-curves': cutting('dxf-curves'),
+  'sewing print': (asked) => printed(sewnStepByStep(asked.made, undated(asked))),
+  'sewing page': (asked) => shown(sewnStepByStep(asked.made, undated(asked))),
+  'lesson print': (asked) => printed(drawnStepByStep(asked.made, undated(asked))),
+  'lesson page': (asked) => shown(drawnStepByStep(asked.made, undated(asked))),
+  report: ({ made, print }) => one('report.json', json(walkResult(provenSheet(made, print).report, made))),
+  body: ({ body }) => {
+    const { name, text } = bodyFile(body, 'yaml');
+    return one(name, text);
+  },
+};
+
+/** Writes one thing of a garment, to the byte as the command line does. Throws `Unusable` where it cannot be. */
+export const writtenOf = async (
+  writing: Writing,
+  drafted: MadeDraft,
+  asked: { readonly body: BodyFields; readonly paper: string },
+): Promise<Written> => {
+  const { made, units } = drafted;
+  const print = { date: undefined, units, notches: notchesOf(made.styling) };
+  return writers[writing]({ ...drafted, ...asked, print });
+};
