@@ -8,9 +8,7 @@ import { chosenSizes } from '../engine/grading/chosen-sizes.ts';
 import { draftSizes } from '../engine/grading/draft-sizes.ts';
 import { type Grade, gradeOf } from '../engine/grading/grade.ts';
 import { type NestLine, nestLines } from '../engine/grading/nest/nest.ts';
-import { inTiles, type NestBook, onOnePage } from '../engine/grading/nest/nest-pages.ts';
-import { type NestOptions, nestSheets } from '../engine/grading/nest/nest-papers.ts';
-import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
+import type { NestOptions } from '../engine/grading/nest/nest-papers.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { type Paper, paperWords, readPaper } from '../engine/render/tiles/papers.ts';
@@ -18,7 +16,7 @@ import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { type Also, alsoWritten } from './cutting-files.ts';
 import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
-import { gradeFiles, gradeResult } from './grade-files.ts';
+import { gradeFiles, gradeResult, nestBook } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
 import { sayNearest } from './nearest.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
@@ -149,15 +147,9 @@ async function show(
       new Map<string, string | Uint8Array>([
         ...gradeFiles(graded, nests),
         ...cutting,
-        ...(pdf ? [await layered('nest.pdf', graded, nestSheets(graded, nests).map(onOnePage))] : []),
+        ...(pdf ? [['nest.pdf', await nestBook(graded, nests, await readFonts())] as const] : []),
         ...(paper
-          ? [
-              await layered(
-                'nest-tiles.pdf',
-                graded,
-                nestSheets(graded, nests).map((sheet) => inTiles(sheet, paper)),
-              ),
-            ]
+          ? [['nest-tiles.pdf', await nestBook(graded, nests, await readFonts(), paper)] as const]
           : []),
       ]),
     );
@@ -171,15 +163,6 @@ async function show(
   }
   sayIssues(session, [...read, ...graded.issues], reader.units);
   return graded.ok ? 0 : 1;
-}
-
-/** Nests as a PDF whose sizes are layers. */
-async function layered(
-  name: string,
-  { garment, chart }: Grade,
-  books: readonly NestBook[],
-): Promise<readonly [string, Uint8Array]> {
-  return [name, await nestPdf(books, `${garment}, ${chart.name}`, await readFonts())];
 }
 
 /** The first line: what was graded, by which chart, and how it came out. */

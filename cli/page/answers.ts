@@ -25,6 +25,7 @@ type Answering = {
 const answering: Answering = {
   draft: (request, tell) => tell(drafted(request)),
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
+  sizes: async (request, tell) => (await import('./requests/sizes.ts')).sizes(request, tell),
   take: async (request, tell) => (await import('./requests/take.ts')).take(request, tell),
   write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
 };

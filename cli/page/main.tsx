@@ -89,7 +89,7 @@ function newWorker(): Worker {
   worker.addEventListener('message', ({ data }: MessageEvent<PageAnswer>) => {
     drafter.hear(data);
     if (data.kind === 'written') saveFile(data.file);
-    if (data.kind === 'taken') data.files.forEach(saveFile);
+    if ('handed' in data) data.handed.forEach(saveFile);
     send({ does: 'hear', answer: data });
   });
   worker.addEventListener('error', () =>

@@ -20,6 +20,7 @@ export interface Looking {
 
 export async function looking(): Promise<Looking> {
   const served = await servePage(await pageFiles(built), 0);
+  if (program === undefined) throw new Error('There is no Chromium on this machine.');
   const browser = await driven.launch({ executablePath: program, args: ['--no-sandbox'] });
   return {
     served,

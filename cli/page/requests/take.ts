@@ -26,7 +26,7 @@ export type TakeAnswer = TakenAnswer | TakingAnswer;
 export interface TakenAnswer {
   readonly kind: 'taken';
   readonly number: number;
-  readonly files: readonly TakenBytes[];
+  readonly handed: readonly TakenBytes[];
   readonly issues: readonly PageIssue[];
 }
 
@@ -54,8 +54,8 @@ export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => v
     }
     const { garment } = drafted.made;
     const called = [garment.name, fileWord(garment.body)].filter(Boolean).join('-for-');
-    tell({ kind: 'taken', number, files: zip ? [zipFile(`${called}.zip`, files)] : files, issues });
+    tell({ kind: 'taken', number, handed: zip ? [zipFile(`${called}.zip`, files)] : files, issues });
   } catch (error) {
-    tell({ kind: 'taken', number, files: [], issues: refusal(error) });
+    tell({ kind: 'taken', number, handed: [], issues: refusal(error) });
   }
 }

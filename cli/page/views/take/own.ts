@@ -56,7 +56,7 @@ export const taking: OwnState<Taking, TakeAction> = {
       const place = answer.of > 1 ? ` (${answer.done + 1} of ${answer.of})` : '';
       return { ...own, busy: `Writing ${answer.what}${place} …` };
     }
-    const last = answer.files.length > 0 ? `Handed to the browser: ${namesOf(answer.files)}.` : undefined;
+    const last = answer.handed.length > 0 ? `Handed to the browser: ${namesOf(answer.handed)}.` : undefined;
     return { ...own, busy: undefined, last, issues: answer.issues };
   },
 };

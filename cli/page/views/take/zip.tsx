@@ -11,7 +11,7 @@ export const Zip = ({
   act: (what: TakeAction) => void;
   take: () => void;
 }) => (
-  <section aria-label="All in one">
+  <section aria-label="All in one" class="zip">
     <h2>All in one</h2>
     <fieldset class="field">
       <legend>What the ZIP holds</legend>
