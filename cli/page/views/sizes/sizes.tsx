@@ -16,24 +16,16 @@ export function Sizes({ state, send, ask }: FileViewProps) {
   const asked = askedDraft(state);
   const act = (what: SizesAction): void => send({ does: 'within', view: 'sizes', what });
   const current = isSameGrade(own.of, asked);
-  useLater(
-    chart !== undefined && !current,
-    () => {
-      if (!chart) return;
-      act({ does: 'begin', number: number + 1, of: { garment: asked.garment, choices: asked.choices } });
-      ask({ kind: 'sizes', number: number + 1, does: 'grade', asked, chart });
-    },
-    [chart, asked.garment, asked.choices],
-  );
+  useLater(chart !== undefined && !current, () => {
+    if (!chart) return;
+    act({ does: 'begin', number: number + 1, of: { garment: asked.garment, choices: asked.choices } });
+    ask({ kind: 'sizes', number: number + 1, does: 'grade', asked, chart });
+  }, [chart, asked.garment, asked.choices]);
   const free = grade !== undefined && !busy && !own.drawing && looked.piece !== '';
-  useLater(
-    free && !isSameNest(own.nest?.asked, looked),
-    () => {
-      act({ does: 'draw', nest: looked });
-      ask({ kind: 'sizes', number, does: 'nest', ...looked });
-    },
-    [looked],
-  );
+  useLater(free && !isSameNest(own.nest?.asked, looked), () => {
+    act({ does: 'draw', nest: looked });
+    ask({ kind: 'sizes', number, does: 'nest', ...looked });
+  }, [looked]);
   return (
     <>
       <h1 tabIndex={-1}>Sizes</h1>
