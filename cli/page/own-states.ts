@@ -1,11 +1,13 @@
 import type { PageAnswer } from './messages.ts';
 import type { OwnState } from './own-state.ts';
+import { laidOut } from './views/cloth/own.ts';
 import { looked } from './views/pieces/own.ts';
 import { sized } from './views/sizes/own.ts';
 import { taking } from './views/take/own.ts';
 
 /** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
 const table = {
+  cloth: laidOut,
   pieces: looked,
   sizes: sized,
   take: taking,

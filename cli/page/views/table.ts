@@ -11,6 +11,7 @@ export const viewTable: Readonly<Record<PageView, () => Promise<ComponentType<Fi
   choose: async () => (await import('./choose/choose.tsx')).Choose,
   pieces: async () => (await import('./pieces/pieces.tsx')).Pieces,
   checks: async () => (await import('./checks/checks.tsx')).Checks,
+  cloth: async () => (await import('./cloth/cloth.tsx')).Cloth,
   sizes: async () => (await import('./sizes/sizes.tsx')).Sizes,
   take: async () => (await import('./take/take.tsx')).Take,
 };
