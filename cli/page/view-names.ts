@@ -18,7 +18,7 @@ export const viewEntries = [
   { name: 'pieces', title: 'Pieces', wants: ['files'] },
   { name: 'checks', title: 'Checks', wants: [] },
   { name: 'sizes', title: 'Sizes', wants: [] },
-  { name: 'cloth', title: 'Cloth', wants: [] },
+  { name: 'cloth', title: 'Cloth', wants: ['cautions'] },
   { name: 'take', title: 'Take', wants: ['files', 'cautions'] },
 ] as const satisfies readonly ViewEntry[];
 

@@ -9,6 +9,9 @@ interface WordedTableProps {
   readonly oddWord?: string;
 }
 
+/** A longer cell holds words, and is set as they are. */
+const longest = 24;
+
 /** A table of words and figures; it may be wider than a phone, and then moves by itself. */
 export function WordedTable({ title, table: { titles, rows }, odd, oddWord = '' }: WordedTableProps) {
   const marked = odd !== undefined && odd.size > 0;
@@ -35,7 +38,9 @@ export function WordedTable({ title, table: { titles, rows }, odd, oddWord = '' 
             <tr key={i} class={odd?.has(i) ? 'odd' : undefined}>
               <th scope="row">{name}</th>
               {cells.map((cell, j) => (
-                <td key={j}>{cell}</td>
+                <td key={j} class={cell.length > longest ? 'prose' : undefined}>
+                  {cell}
+                </td>
               ))}
               {marked && <td>{odd?.has(i) ? oddWord : ''}</td>}
             </tr>

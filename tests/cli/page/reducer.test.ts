@@ -70,11 +70,13 @@ describe('a view', () => {
     const back = did(
       [
         { does: 'view', view: 'checks' },
-        { does: 'view', view: 'take' },
+        { does: 'view', view: 'pieces' },
       ],
       pieces,
     );
     expect(back.asked).toBe(1);
+    const take = did([{ does: 'view', view: 'take' }], back);
+    expect([take.asked, draftRequest(take).parts]).toEqual([2, ['files', 'cautions']]);
   });
 
   test('cannot be made smaller than the whole, nor larger than is of use', () => {

@@ -1,6 +1,7 @@
 import { askedDraft } from '../../asked-draft.ts';
 import type { LayRequest } from '../../requests/lay-messages.ts';
 import { taken } from '../../state.ts';
+import { Cautions } from '../cautions.tsx';
 import { AllSaid } from '../said.tsx';
 import { SvgPicture } from '../svg-picture.tsx';
 import type { FileViewProps } from '../view.ts';
@@ -32,7 +33,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
       <h1 tabIndex={-1}>Cloth</h1>
       {!made && !own.of && <p>There is nothing to lay yet: the pieces come first.</p>}
       <ClothForm own={own} inches={inches} act={act} />
-      <p class="finder">
+      <p class="finder lay-tools">
         <button type="button" disabled={!made || busy !== undefined} onClick={begin}>
           Lay the {made?.garment ?? 'garment'} on it
         </button>
@@ -102,6 +103,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
           </section>
         </>
       )}
+      {made && buy && <Cautions made={made} />}
     </>
   );
 }

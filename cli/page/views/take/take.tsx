@@ -3,6 +3,7 @@ import { saveFile } from '../../save-file.ts';
 import { isUntouched, taken } from '../../state.ts';
 import type { TakenFile } from '../../taken-file.ts';
 import { patternName, type Writing, writingNames } from '../../writings.ts';
+import { Cautions } from '../cautions.tsx';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
 import { paperAsked, type TakeAction } from './own.ts';
@@ -108,20 +109,7 @@ export function Take(props: FileViewProps) {
           <Zip own={own} act={act} take={() => write(included(own.without), true)} />
         </div>
       )}
-      {made && (
-        <section class="cautions" aria-label="Before you cut">
-          <h2>Before you cut</h2>
-          <p>
-            Sew a trial bodice first (it is one of the garments) and try it on: no figure stands in for a
-            fitting.
-          </p>
-          <ul>
-            {made.parts.cautions?.map((caution) => (
-              <li key={caution}>{caution}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {made && <Cautions made={made} />}
       {!made && <Measurements {...props} />}
     </>
   );
