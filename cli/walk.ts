@@ -8,7 +8,7 @@ import type { Issue } from '../engine/issue.ts';
 import { walkSheet } from '../engine/reading/walk-sheet.ts';
 import { answer } from './answer.ts';
 import { comparisonTables } from './comparison-table.ts';
-import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { askedGarment, checkedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { workersOption } from './options.ts';
 import { bodyIn } from './read-body.ts';
@@ -79,7 +79,7 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     throw unusable('garment-missing', 'garment', 'Say which garment to walk, or --file SVG.');
   const asked = await askedGarment(session, name, options);
   if (options.bodies !== undefined) return walkBodies(session, asked, options.bodies, options);
-  const now = await draftedGarment(session, asked, options, async (issues) => {
+  const now = await checkedGarment(session, asked, options, async (issues) => {
     if (options.json) await session.write(json(nothingWalked(name, issues)));
   });
   const earlier = await earlierThan(options, now.forAnother);

@@ -7,6 +7,7 @@
  * |---|---|
  * | read and complete measurements | `readBody` |
  * | draft a garment and check it | `garments`, `evaluate` |
+ * | refuse one that fails a check, with what would do | `onlyTrue` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile` |
  * | walk what was written | `walkSheet` |
@@ -54,6 +55,7 @@ export { nestFiles } from '../engine/grading/nest/nest-papers.ts';
 export { readChart } from '../engine/grading/read-chart.ts';
 export type { Issue, Result } from '../engine/issue.ts';
 export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
+export { onlyTrue } from '../engine/only-true.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';

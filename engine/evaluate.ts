@@ -48,16 +48,27 @@ export function evaluate(
   const styling = resolveStyling(draft.choices, stylingData);
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
+  return evaluateRead(draft, body.value, styling.value, read, solver);
+}
+
+/** The same for what has been read; `read` is what its readers had to say. */
+export function evaluateRead(
+  draft: Draft,
+  body: Body,
+  styling: Styling,
+  read: readonly Issue[] = [],
+  solver: Solver = solve,
+): Result<Evaluation> {
   // Reasons take long to find, and which are to be found is known only when the draft has failed.
   const { solver: noting, attempts } = noted(solver);
-  const drawn = draft.draw(body.value, styling.value, noting);
+  const drawn = draft.draw(body, styling, noting);
   if (!drawn.ok) {
-    const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
-    const offered = isContradictory(body.value) ? [reconcileOffered] : [];
+    const issues = refusal(draft, body, styling, drawn.issues, attempts);
+    const offered = isContradictory(body) ? [reconcileOffered] : [];
     return { ok: false, issues: [...read, ...issues, ...offered].map((issue) => placed(issue, draft)) };
   }
   try {
-    return checked(draft, body.value, styling.value, drawn, read);
+    return checked(draft, body, styling, drawn, read);
   } catch (error) {
     // The pieces of the program's own drafts are as the types say; what else a draft hands back only its writer knows.
     if (!draft.placeOf || !(error instanceof Error)) throw error;
