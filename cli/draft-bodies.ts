@@ -3,11 +3,13 @@ import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Result } from '../engine/issue.ts';
 import { onlyTrue } from '../engine/only-true.ts';
 import { counted } from '../engine/text/counted.ts';
+import type { Unit } from '../engine/text/units.ts';
 import type { Also } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import { type BodyFiles, bodyFiles, namedBody } from './body-files.ts';
 import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
+import { unitsShown } from './reader.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
 import { say, tell } from './say.ts';
 import { countIssues, sayIssues } from './say-issues.ts';
@@ -44,10 +46,12 @@ export async function draftBodies(
   {
     out,
     also,
+    units,
     json: asJson,
   }: {
     readonly out: string;
     readonly also?: readonly Also[] | undefined;
+    readonly units?: Unit | undefined;
     readonly json?: true | undefined;
   },
 ): Promise<ExitCode> {
@@ -61,10 +65,11 @@ export async function draftBodies(
       const found: Result<Evaluation> = issue
         ? { ok: false, issues: [issue] }
         : evaluate(draft, namedBody(body, id), styling);
-      const files = found.ok ? bodyFiles(found.value, date) : undefined;
+      const as = { date, units: units ?? unitsShown(body) };
+      const files = found.ok ? bodyFiles(found.value, as) : undefined;
       const made =
         found.ok && files
-          ? onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, date).report.ok)
+          ? onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, as).report.ok)
           : found;
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
       if (files && folder !== undefined) await write(join(out, folder), files, also);

@@ -66,7 +66,6 @@ export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
-export { walkSheet } from '../engine/reading/walk-sheet.ts';
 export { cutWords } from '../engine/render/label-words.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
@@ -88,4 +87,6 @@ export { grainline } from './grainline.ts';
 export { keepNear } from './keep-near.ts';
 export { makingChoices, waistEase } from './making-choices.ts';
 export * from './piece-edges.ts';
+
 export * from './seams.ts';
+export { walkSheet } from './walk-sheet.ts';

@@ -16,7 +16,7 @@ import type { Issue, Result } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
 import type { Styling } from './pattern/styling.ts';
-import { resolveStyling } from './pattern/styling-values.ts';
+import { madeOtherwise, resolveStyling } from './pattern/styling-values.ts';
 import { isUnsolved, stylingToBlame } from './styling-to-blame.ts';
 
 /** One garment drafted for one body, with everything that was found out on the way. */
@@ -92,7 +92,7 @@ function checked(
   drawn: Extract<Result<Garment>, { readonly ok: true }>,
   read: readonly Issue[],
 ): Result<Evaluation> {
-  const garment = drawn.value;
+  const garment = { ...drawn.value, choices: madeOtherwise(draft.choices, styling) };
   const cutLines = cuttingLines(garment, PARALLEL);
   const walked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);
