@@ -158,11 +158,11 @@ describe('draft', () => {
       '--styling',
       styling,
       '--set',
-      'misfit=1',
+      'misfit=0',
       '--json',
     ];
     expect(JSON.parse((await bodkin(words)).out).styling).toEqual({
-      misfit: 1,
+      misfit: 0,
       notchType: 'wedge',
       mood: 'good',
     });
