@@ -5,9 +5,9 @@ import { setFlagsFromString } from 'node:v8';
 /*
  * A garment is drafted in half a second, in which V8 would compile for speed, on threads beside, what then hardly runs: that
  * takes as long as the draft. So code must have run seven times as much as is usual before it is compiled so; what
- * runs for longer is as fast as ever. V8 knows the word at least from its version 11 to 14 (Node.js 20 to 26).
+ * runs for longer is as fast as ever. Later ones of V8 wait longer by themselves, and know other words.
  */
-if (Number.parseInt(process.versions.v8, 10) <= 14) setFlagsFromString('--interrupt-budget=500000');
+if (process.versions.v8.startsWith('11.')) setFlagsFromString('--interrupt-budget=500000');
 
 const program = new URL('../.dist/main.mjs', import.meta.url);
 

@@ -1,7 +1,7 @@
 import { type BodyData, gridOf } from '../body/grid.ts';
+import { randomFrom } from '../numeric/random.ts';
 import type { Choice, Styling } from '../pattern/styling.ts';
 import { significant } from '../text/figure.ts';
-import { randomFrom } from './random.ts';
 
 /** One thing that a draft is held to: a body as a file has it, and the choices that are not as usual. */
 export interface TrialCase {
