@@ -1,4 +1,5 @@
 import type { Body } from './body/body.ts';
+import { chosenFrom } from './chosen-from.ts';
 import { type Attempt, noted } from './constraints/attempts.ts';
 import { smallestConflict } from './constraints/conflict.ts';
 import { changedDemands } from './constraints/demands.ts';
@@ -43,7 +44,7 @@ export function stylingToBlame(
   if (changed.length === 0 || !draws(changed)) return undefined;
   const blamed = smallestThatHelps(changed, draws, ATTEMPTS);
   const named = usualInstead(blamed, styling);
-  const relations = excluded(failed, helped, blamed);
+  const relations = excluded(failed, helped, blamed, styling);
   const why = relations.length > 0 ? ` With them ${bothSides(relations)}.` : '';
   const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;
   return {
@@ -63,6 +64,7 @@ function excluded(
   failed: readonly Attempt[],
   helped: readonly Attempt[],
   choices: readonly Choice[],
+  styling: Styling,
 ): readonly ExcludedRelation[] {
   const place = failed.findIndex(({ solution }) => solution.status !== 'solved');
   const [attempt, other] = [failed[place], helped[place]];
@@ -77,7 +79,7 @@ function excluded(
       return {
         ...found,
         whose: 'choice',
-        from: choices.map((choice) => ({ kind: 'choice', name: choice.name })),
+        from: choices.map((choice) => chosenFrom(choice, styling[choice.name])),
       };
     })
     .toSorted((a, b) => inTolerances(b) - inTolerances(a));
