@@ -7,7 +7,7 @@ import { edgeCrossings, level } from '../../../engine/geometry/intersect.ts';
 import { turnedAbout, vectorBetween } from '../../../engine/geometry/point.ts';
 import { transformedEdge } from '../../../engine/geometry/transform.ts';
 import { cross } from '../../../engine/geometry/vector.ts';
-import { drafted, edgeOf, pieceOf, placedOn, shippedBodies, shippedBody } from '../drafted.ts';
+import { drafted, edgeOf, pieceOf, placedOn, shippedBodies, shippedBody, stepOf } from '../drafted.ts';
 
 const blocks = shippedBodies.map((name) => [name, drafted('trial', shippedBody(name))] as const);
 
@@ -21,13 +21,6 @@ const inMm = (name: string): Readonly<Record<string, number>> => {
     ]),
   );
 };
-
-/** What a step of the construction came to, in mm or radians. */
-function stepOf({ garment }: Evaluation, title: string): number {
-  const value = garment.steps.find((step) => step.title === title)?.value;
-  if (value === undefined) throw new Error(`no number in step ${title}`);
-  return value;
-}
 
 /** How far from the centre an armhole lies at a level, mm, on the drawing before the dart is closed. */
 function armholeAt(block: Evaluation, half: 'front' | 'back', y: number): number {
