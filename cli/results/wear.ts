@@ -21,6 +21,7 @@ export const wornResult = z.strictObject({
       .describe(
         'Every point is in balance; else small folds were still shifting, and no figure that is told.',
       ),
+    stopped: z.boolean().describe('Ctrl-C ended the hanging; what is told is the best so far.'),
     steps: z.number(),
     residual: z.number().describe('The greatest force left at a point, N.'),
   }),

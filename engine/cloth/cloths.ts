@@ -1,4 +1,5 @@
-import type { Thread, WovenCloth } from './cloth.ts';
+import type { WovenCloth } from './cloth.ts';
+import { threadOf } from './cloth-file.ts';
 
 /*
  * Cloths by the figures of simple testing: extension under 98.1 N/m (E100, percent), bending rigidity (micronewton metres),
@@ -8,11 +9,6 @@ import type { Thread, WovenCloth } from './cloth.ts';
  * about 0.3 (common practice, no source).
  */
 
-const thread = (extension: number, rigidity: number): Thread => ({
-  stretch: 0.0981 / (extension / 100),
-  bending: rigidity * 1e-3,
-});
-
 const figures = { coupling: 0, pressed: 0.02, friction: 0.3 };
 
 export const cloths: readonly WovenCloth[] = [
@@ -21,8 +17,8 @@ export const cloths: readonly WovenCloth[] = [
     name: 'cotton lawn',
     weight: 80,
     thickness: 0.25,
-    warp: thread(1.5, 4),
-    weft: thread(2.5, 3),
+    warp: threadOf(1.5, 4),
+    weft: threadOf(2.5, 3),
     shear: 0.05,
     source: 'usual for plain weaves of this weight, from memory, no source',
   },
@@ -31,8 +27,8 @@ export const cloths: readonly WovenCloth[] = [
     name: 'cotton',
     weight: 140,
     thickness: 0.4,
-    warp: thread(1.5, 12),
-    weft: thread(2.5, 9),
+    warp: threadOf(1.5, 12),
+    weft: threadOf(2.5, 9),
     shear: 0.08,
     source: 'usual for plain weaves of this weight, from memory, no source',
   },
@@ -41,8 +37,8 @@ export const cloths: readonly WovenCloth[] = [
     name: 'wool suiting',
     weight: 180,
     thickness: 0.5,
-    warp: thread(3, 10),
-    weft: thread(4, 8),
+    warp: threadOf(3, 10),
+    weft: threadOf(4, 8),
     shear: 0.05,
     source:
       'De Boos & Tester 1994, CSIRO report WT92.02, middle of the range for light suitings, from memory',

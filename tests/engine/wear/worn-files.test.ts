@@ -6,12 +6,13 @@ import type { WovenCloth } from '../../../engine/cloth/cloth.ts';
 import { cloths } from '../../../engine/cloth/cloths.ts';
 import { evaluate } from '../../../engine/evaluate.ts';
 import { bodyForm } from '../../../engine/form/body-form.ts';
-import { viewNames } from '../../../engine/render/form/view.ts';
-import { easeMap, strainMap, type WornMap } from '../../../engine/wear/map.ts';
-import { wornPicture } from '../../../engine/wear/picture.ts';
+import { wornViewNames } from '../../../engine/render/form/view.ts';
+import { type WornMap, wornMaps } from '../../../engine/wear/shown/maps.ts';
+import { shownWorn } from '../../../engine/wear/shown/shown-worn.ts';
+import { wornGltf } from '../../../engine/wear/shown/worn-gltf.ts';
+import { wornPicture } from '../../../engine/wear/shown/worn-picture.ts';
 import { standOfForm } from '../../../engine/wear/stand-of-form.ts';
 import { worn } from '../../../engine/wear/worn.ts';
-import { wornGltf } from '../../../engine/wear/worn-gltf.ts';
 
 const body = {
   units: 'cm',
@@ -27,10 +28,9 @@ if (!made?.ok) throw new Error('not drafted');
 const form = bodyForm(made.value.body);
 const stand = standOfForm(form);
 const hung = worn(made.value.garment, cloths[0] as WovenCloth, stand, 20);
-const maps: readonly (readonly [string, WornMap])[] = [
-  ['ease', easeMap(hung, stand, 'mm')],
-  ['strain', strainMap(hung)],
-];
+const shown = shownWorn(form, hung, stand);
+const found = wornMaps(hung, stand, 'mm');
+const maps: readonly (readonly [string, WornMap])[] = Object.entries(found);
 
 describe('a worn garment as glTF', () => {
   // Khronos' own validator, another hand's reading of glTF 2.0.
@@ -99,8 +99,8 @@ describe.each(maps)('a map of %s', (_, map) => {
     expect(new Set(map.colours).size).toBeGreaterThan(2);
   });
 
-  it.each(viewNames)('is drawn from the %s with its legend inside the page', (view) => {
-    const svg = wornPicture(form, hung, view, 'bodice', map);
+  it.each(wornViewNames)('is drawn from the %s with its legend inside the page', (view) => {
+    const svg = wornPicture(shown, view, 'bodice', map);
     const [left = 0, top = 0, width = 0, height = 0] = (parseSync(svg).attributes.viewBox ?? '')
       .split(' ')
       .map(Number);
@@ -117,8 +117,8 @@ describe.each(maps)('a map of %s', (_, map) => {
 
 describe('the map of ease', () => {
   it('is told in the reader’s unit, and darker where cloth lies on the body', () => {
-    expect(easeMap(hung, stand, 'in').steps[1]?.says).toMatch(/ in(ches)?$/);
-    const { colours, steps } = easeMap(hung, stand, 'mm');
+    expect(wornMaps(hung, stand, 'in').ease.steps[1]?.says).toMatch(/ in(ches)?$/);
+    const { colours, steps } = found.ease;
     // The straps lie on the shoulders.
     const strap = hung.sewn.panels.find(({ panel }) => panel.name === 'back strap');
     const [first = 0, count = 0] = strap?.triangles ?? [];
