@@ -90,7 +90,7 @@ const table = ({ caption, heads, figures, rows }: PageTable): readonly Html[] =>
         html(
           'tr',
           {},
-          heads.map((each) => html('th', { scope: 'col' }, each)),
+          heads.map((each) => (each === '' ? html('td', {}) : html('th', { scope: 'col' }, each))),
         ),
       ),
       html(

@@ -45,7 +45,8 @@ export interface ShownScene {
 }
 
 const skin = '#d8c4b6';
-const ink = '#1a1a1a';
+/** Lines on light pieces, and on a map, which has dark colours and light ones. */
+const [ink, chalk] = ['#1a1a1a', '#ffffff'];
 
 /**
  * Shows a worn garment in an element that it fills with a canvas; nothing where the browser shows no solids. It is drawn
@@ -106,7 +107,10 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
         piece.colour(map);
       }
       for (const mesh of body) mesh.visible = withBody && (arms || !mesh.name.includes('arm'));
-      for (const line of lines) line.visible = line.name === 'seam' ? seams : grain;
+      for (const line of lines) {
+        line.visible = line.name === 'seam' ? seams : grain;
+        line.material.color.set(map === undefined ? ink : chalk);
+      }
       draw();
     },
     read: (x, y) => {

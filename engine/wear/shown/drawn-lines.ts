@@ -28,7 +28,7 @@ const HEAD = 7;
 
 /** All lines of a worn garment that are seen from one side: the form's outline, folds, edges, seams and grain. */
 export function drawnLines({ worn }: ShownWorn, seen: SeenWorn): readonly DrawnLine[] {
-  const { view, cloth, torso, isSeen } = seen;
+  const { view, cloth, form, isSeen } = seen;
   const drawn = (
     kind: DrawnKind,
     lines: readonly (readonly Seen[])[],
@@ -41,7 +41,7 @@ export function drawnLines({ worn }: ShownWorn, seen: SeenWorn): readonly DrawnL
   );
   const grains = grainLines(worn).map(({ points }) => points.map((at) => seenFrom(view, at)));
   return [
-    ...drawn('form', outlinesOf(torso), SPECK, STEEP).flatMap(({ points }) => between(points, seen)),
+    ...drawn('form', outlinesOf(form), SPECK, STEEP).flatMap(({ points }) => between(points, seen)),
     ...drawn('fold', outlinesOf(cloth), SHORTEST_FOLD, STEEP),
     ...drawn('border', bordersOf(cloth), SPECK, STEEP / 2),
     ...drawn('seam', seams, SPECK),

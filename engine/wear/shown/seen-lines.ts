@@ -35,7 +35,7 @@ export function inSight(
  * Where a surface turns away from the eye: the outline of what is drawn, and of every fold on it. Found between points where
  * the smooth normals turn (A. Hertzmann, D. Zorin, Illustrating smooth surfaces, 2000), so that it does not jump from edge to edge.
  */
-export function outlinesOf({ points, triangles, facing }: SeenPart): readonly (readonly Seen[])[] {
+export function outlinesOf({ points, triangles, normals }: SeenPart): readonly (readonly Seen[])[] {
   const places = new Map<number, Seen>();
   const steps: (readonly [number, number])[] = [];
   const key = (a: number, b: number): number => Math.min(a, b) * points.length + Math.max(a, b);
@@ -43,7 +43,7 @@ export function outlinesOf({ points, triangles, facing }: SeenPart): readonly (r
     const crossed: number[] = [];
     for (let k = 0; k < 3; k++) {
       const [a, b] = [triangles[t + k] as number, triangles[t + ((k + 1) % 3)] as number];
-      const [from, to] = [facing[a] as number, facing[b] as number];
+      const [from, to] = [turnedTo(normals, a), turnedTo(normals, b)];
       if (from < 0 === to < 0) continue;
       const share = from / (from - to);
       const [p, q] = [points[a] as Seen, points[b] as Seen];
@@ -59,6 +59,9 @@ export function outlinesOf({ points, triangles, facing }: SeenPart): readonly (r
   }
   return chained(steps).map((chain) => chain.map((at) => places.get(at) as Seen));
 }
+
+/** How far a surface is turned to the eye at a point: 1 straight, less than nothing away. */
+const turnedTo = (normals: readonly Seen[], p: number): number => (normals[p] as Seen)[2];
 
 /** Where the cloth ends, sewn edges left out. */
 export function bordersOf({ points, triangles }: SeenPart): readonly (readonly Seen[])[] {

@@ -10,8 +10,7 @@ const folds: Depth = { step: 2, hidden: 5 };
 export interface SeenWorn {
   readonly view: ViewName;
   readonly cloth: SeenPart;
-  /** The torso alone: arms would hide what they hang beside. */
-  readonly torso: SeenPart;
+  readonly form: SeenPart;
   readonly isSeen: IsSeen;
   /** How far the cloth reaches: to either side of the middle at most, down and up; mm. */
   readonly reach: number;
@@ -19,18 +18,21 @@ export interface SeenWorn {
   readonly high: number;
 }
 
-/** Points as they are seen, triangles, and how far the surface at each point is turned to the eye: 1 straight, -1 away. */
+/** Points as they are seen, triangles, and the direction away from the surface at each point, one long. */
 export interface SeenPart {
   readonly points: readonly Seen[];
   readonly triangles: Uint32Array;
-  readonly facing: readonly number[];
+  readonly normals: readonly Seen[];
 }
 
-export function seenWorn({ cloth, body }: ShownWorn, view: ViewName): SeenWorn {
-  const torso = body.parts.find(({ name }) => name === 'torso');
-  const own = torso
-    ? body.triangles.subarray(3 * torso.firstTriangle, 3 * (torso.firstTriangle + torso.triangles))
-    : new Uint32Array(0);
+export function seenWorn({ cloth, body, sleeved }: ShownWorn, view: ViewName): SeenWorn {
+  const own = Uint32Array.from(
+    body.parts
+      .filter(({ name }) => sleeved || !name.endsWith('arm'))
+      .flatMap(({ firstTriangle, triangles }) => [
+        ...body.triangles.subarray(3 * firstTriangle, 3 * (firstTriangle + triangles)),
+      ]),
+  );
   const count = cloth.points.length / 3;
   const points = new Float64Array(cloth.points.length + body.points.length);
   points.set(cloth.points);
@@ -45,8 +47,8 @@ export function seenWorn({ cloth, body }: ShownWorn, view: ViewName): SeenWorn {
   const heights = clothSeen.map(([, up]) => up);
   return {
     view,
-    cloth: { points: clothSeen, triangles: cloth.triangles, facing: facing(cloth, view) },
-    torso: { points: all.points.slice(count), triangles: own, facing: facing(body, view) },
+    cloth: { points: clothSeen, triangles: cloth.triangles, normals: normalsSeen(cloth, view) },
+    form: { points: all.points.slice(count), triangles: own, normals: normalsSeen(body, view) },
     isSeen: all.isSeen,
     reach: Math.max(...clothSeen.map(([right]) => Math.abs(right))),
     low: Math.min(...heights),
@@ -54,5 +56,5 @@ export function seenWorn({ cloth, body }: ShownWorn, view: ViewName): SeenWorn {
   };
 }
 
-const facing = ({ normals }: ShownSurface, view: ViewName): readonly number[] =>
-  Array.from({ length: normals.length / 3 }, (_, p) => seenFrom(view, placeAt(normals, p))[2]);
+const normalsSeen = ({ normals }: ShownSurface, view: ViewName): readonly Seen[] =>
+  Array.from({ length: normals.length / 3 }, (_, p) => seenFrom(view, placeAt(normals, p)));

@@ -17,6 +17,8 @@ export interface ShownWorn {
   /** Its triangles are those of the sheet, in their order. */
   readonly cloth: ShownSurface;
   readonly body: ShownSurface & { readonly parts: readonly Part[] };
+  /** It has sleeves: else arms would hide what they hang beside. */
+  readonly sleeved: boolean;
   readonly levels: Stand['levels'];
 }
 
@@ -29,7 +31,8 @@ export function shownWorn({ surface }: Pick<Form, 'surface'>, worn: Worn, stand:
   const normals = smoothNormals(surface);
   const points = surface.points.map((at, k) => at - SLIMMER * (normals[k] as number));
   const body = { points, triangles: surface.triangles, normals, parts: surface.parts };
-  return { worn, cloth, body, levels: stand.levels };
+  const sleeved = worn.sewn.panels.some(({ panel }) => /\bsleeve\b/.test(panel.name));
+  return { worn, cloth, body, sleeved, levels: stand.levels };
 }
 
 /** The triangles of a worn sheet, those of each panel turned round where most of them look at the body. */

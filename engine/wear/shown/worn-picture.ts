@@ -1,4 +1,4 @@
-import { cross, minus } from '../../geometry/space.ts';
+import { cross, minus, plus } from '../../geometry/space.ts';
 import type { Seen, ViewName } from '../../render/form/view.ts';
 import { document, element, type Node, words } from '../../render/markup.ts';
 import { fixed } from '../../text/figure.ts';
@@ -95,8 +95,8 @@ function facetsOf(seen: SeenWorn, high: number, colours: readonly string[]): rea
       node: element('path', { d, fill, stroke: fill }),
     });
   };
-  const { cloth, torso } = seen;
-  for (let t = 0; t < torso.triangles.length / 3; t++) if (isTurned(torso, t)) put(torso, t, skin, BEHIND);
+  const { cloth, form } = seen;
+  for (let t = 0; t < form.triangles.length / 3; t++) if (isTurned(form, t)) put(form, t, skin, BEHIND);
   for (let t = 0; t < cloth.triangles.length / 3; t++) put(cloth, t, colours[t] as string);
   facets.sort((a, b) => a.depth - b.depth);
   return facets.map(({ node }) => node);
@@ -161,27 +161,24 @@ const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, n
   triangles[3 * t + 2] as number,
 ];
 
-const isTurned = ({ points, triangles }: SeenPart, t: number): boolean =>
-  normalOf(points, triangles, t)[2] > 0;
-
-function normalOf(points: readonly Seen[], triangles: ArrayLike<number>, t: number): Seen {
+/** Whether a triangle whose corners run anticlockwise from outside shows its outside. */
+function isTurned({ points, triangles }: SeenPart, t: number): boolean {
   const [a, b, c] = cornersOf(triangles, t).map((p) => points[p] as Seen) as [Seen, Seen, Seen];
-  return cross(minus(b, a), minus(c, a));
+  return cross(minus(b, a), minus(c, a))[2] > 0;
 }
 
 /** How light a tint is where the cloth turns away from the light, which comes from the left, above and before whoever looks. */
 const [DARKEST, LIGHT] = [0.66, [-0.35, 0.45, 0.82] as const];
 
 /** Shades that are told apart: fewer colours, smaller files. */
-const SHADES = 24;
+const SHADES = 40;
 
 /** A tint darkened where the cloth turns away from the light; its inside is in the shade. */
-function shaded({ points, triangles, facing }: SeenPart, t: number, tint: string): string {
-  const normal = normalOf(points, triangles, t);
-  const turned = cornersOf(triangles, t).reduce((sum, p) => sum + (facing[p] as number), 0) > 0;
-  const length = Math.hypot(...normal) || 1;
-  const lit = LIGHT.reduce((sum, way, k) => sum + way * (normal[k] as number), 0) / length;
-  const light = turned ? DARKEST + (1 - DARKEST) * Math.max(0, lit) : DARKEST;
+function shaded(part: SeenPart, t: number, tint: string): string {
+  const normals = cornersOf(part.triangles, t).map((p) => part.normals[p] as Seen);
+  const normal = normals.reduce((sum, each) => plus(sum, each));
+  const lit = LIGHT.reduce((sum, way, k) => sum + way * (normal[k] as number), 0) / (Math.hypot(...normal) || 1);
+  const light = isTurned(part, t) ? DARKEST + (1 - DARKEST) * Math.max(0, lit) : DARKEST;
   const step = Math.round(light * SHADES) / SHADES;
   const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(tint.slice(at, at + 2), 16) * step));
   return `#${channels.map((value) => value.toString(16).padStart(2, '0')).join('')}`;
