@@ -5,6 +5,9 @@ import { nearestWord } from '../engine/text/nearest-word.ts';
 import { readDataFile } from './read-data.ts';
 import { Unusable, unusable } from './unusable.ts';
 
+/** What a garment is made of where nothing else is said. */
+export const usualCloth = 'cotton';
+
 /** The cloth that a word names: one of those that ship, or a file of a cloth's figures. */
 export async function clothCalled(word: string): Promise<WovenCloth> {
   const shipped = cloths.find(({ name }) => name === word);

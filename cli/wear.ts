@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
 import { readBody } from '../engine/body/read.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { cannotKnow } from '../engine/wear/cannot-know.ts';
 import type { Findings } from '../engine/wear/findings.ts';
 import { judged } from '../engine/wear/judged.ts';
@@ -12,7 +13,7 @@ import { largest } from './data-in.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { putOn } from './put-on.ts';
 import { readBodyFile } from './read-body.ts';
-import { clothCalled } from './read-cloth.ts';
+import { clothCalled, usualCloth } from './read-cloth.ts';
 import { readTextFile } from './read-data.ts';
 import { lengthsLine, readerOf, unitsWritten } from './reader.ts';
 import type { WornResult } from './results/wear.ts';
@@ -23,7 +24,7 @@ import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { wearFiles } from './wear-files.ts';
 import { findingsTable, judgedTable } from './wear-table.ts';
-import { restLine, wornSaid } from './worn-said.ts';
+import { quickLine, restLine, wornSaid } from './worn-said.ts';
 import { writeFiles } from './write-files.ts';
 import { refuseOverInput, writeFitting } from './write-fitting.ts';
 
@@ -39,7 +40,7 @@ interface WearOptions extends GarmentOptions {
 }
 
 /** Size of triangles, mm: where nothing is said, and the largest, of a first answer. */
-const [USUAL, COARSEST] = [12, 28];
+const [USUAL, COARSEST] = [12, 20];
 
 const help = `
 The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Garments that reach below the waist or have sleeves cannot be put on yet.
@@ -70,7 +71,7 @@ export const wearCommand = (session: Session, finish: (code: ExitCode) => void):
       .option(
         '--cloth <name or file>',
         `what it is made of: ${cloths.map(({ name }) => name).join(', ')}, or a file of a cloth’s figures`,
-        'cotton',
+        usualCloth,
       )
       .option('--mesh <mm>', `size of the triangles, 7 to ${COARSEST}; smaller is slower (default: ${USUAL})`)
       .option('--quick', `a first answer in about a second: triangles of ${COARSEST} mm, fewer pictures`),
@@ -107,7 +108,7 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
   const alterations = proposed(verdicts);
   const fitting = fittedFurther(drafted.body.fitting, alterations);
   const title = `${garment.name}${read ? ` for ${garment.body}` : ''} worn by ${wearer.name}`;
-  const said = wornSaid(worn, verdicts, read && garment.body, reader);
+  const said = wornSaid(worn, verdicts, read && garment.body, reader, options.quick ?? false);
   const drawing = { maps: options.maps ?? false, quick: options.quick ?? false };
   const drawn = await wearFiles(worn, title, reader, said, drawing);
   const files = [...drawn.keys(), 'worn.json'];
@@ -152,7 +153,9 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
       const whose = read ? `${garment.name} for ${garment.body}, worn by ${wearer.name}` : title;
       await say(session, `${whose} in ${cloth.name}; ${lengthsLine(reader)}`);
       await say(session, findingsTable(findings, reader));
-      await say(session, `${restLine(hung)}\n\n`);
+      await say(session, `${restLine(hung)}\n`);
+      if (options.quick) await say(session, `${withLengthsIn(quickLine, reader.units)}\n`);
+      await say(session, '\n');
       await say(session, judgedTable(verdicts, reader));
       if (read) await say(session, `“should be” is how the same sits on ${garment.body}\n`);
       await say(session, `\nWhat this cannot know:\n${cannotKnow.map((each) => `- ${each}\n`).join('')}`);

@@ -1,6 +1,7 @@
 import { fixed } from '../engine/text/figure.ts';
 import { lengthIn } from '../engine/text/length.ts';
 import { unitLabel } from '../engine/text/units.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { cannotKnow } from '../engine/wear/cannot-know.ts';
 import type { Judged } from '../engine/wear/judged.ts';
 import type { Worn } from '../engine/wear/worn.ts';
@@ -17,17 +18,26 @@ export const restLine = ({ stopped, settled: { atRest, residual, steps }, spacin
       ? `at rest after ${steps} steps`
       : `small folds were still shifting after ${steps} steps, by forces up to ${fixed(1000 * residual, 1)} mN`;
 
+/**
+ * What a first answer may be off by: that is how far figures of the eight bodies’ bodices on triangles of 20 mm lay from those on
+ * 12 mm at most, one waist apart.
+ */
+export const quickLine =
+  'A first answer: on a finer mesh an ease may be another by 8 mm, a waist level or a gap by 10 mm, the bust point by 6 mm, the side seam by 4 mm.';
+
 /** What the page of a worn garment says in words and tables; `beside` names who it was drafted for, where she is another. */
 export function wornSaid(
   { hung, findings }: PutOn,
   verdicts: readonly Judged[],
   beside: string | undefined,
   { units }: Reader,
+  quick: boolean,
 ): Omit<WornPage, 'scene'> {
   const { cloth } = hung.sewn.sheet;
   const off = judgedRows(verdicts, units);
   const lead = [
     `Hung in ${cloth.name} (${cloth.weight} g/m²; ${cloth.source}) on a mesh of ${lengthIn(hung.spacing, units)}; ${restLine(hung)}.`,
+    ...(quick ? [withLengthsIn(quickLine, units)] : []),
     `Lengths in ${unitLabel[units]}.`,
     ...(beside === undefined ? [] : [`“Should be” is how the same sits on ${beside}.`]),
     ...(off.rows.length === 0 ? [`${nothingOff[0]?.toUpperCase()}${nothingOff.slice(1)}.`] : []),

@@ -83,10 +83,13 @@ async function colours(page: Page): Promise<ReadonlyMap<string, number>> {
   return new Map(found.filter(([colour]) => !['251,250,246', '25,25,24'].includes(colour)));
 }
 
-const covered = (found: ReadonlyMap<string, number>): number => [...found.values()].reduce((a, b) => a + b, 0);
+const covered = (found: ReadonlyMap<string, number>): number =>
+  [...found.values()].reduce((a, b) => a + b, 0);
 
 if (program === undefined)
-  process.stderr.write('No Chromium here, and none can be installed: the page of a worn garment is not opened.\n');
+  process.stderr.write(
+    'No Chromium here, and none can be installed: the page of a worn garment is not opened.\n',
+  );
 
 const inBrowser = describe.skipIf(program === undefined);
 
@@ -133,9 +136,11 @@ inBrowser('the page of a worn garment', () => {
     await pane(page).press('1');
     await pane(page).press('Enter');
     const reading = page.locator('.worn-reading');
-    await reading.getByText(/^insert, \d+ mm above the waist, \d mm to the (left|right) of her middle$/).waitFor();
+    await reading
+      .getByText(/^insert, \d+ mm above the waist, \d mm to the (left|right) of her middle$/)
+      .waitFor();
     for (const figure of ['Cloth off the body', 'Threads stretched', 'Pressure'])
-      expect(await reading.innerText()).toContain(figure);
+      expect(await reading.textContent()).toContain(figure);
   });
 
   test('is turned by the mouse, and read where it is clicked', async () => {
@@ -151,7 +156,7 @@ inBrowser('the page of a worn garment', () => {
     await page.mouse.move(x + 120, y, { steps: 4 });
     await page.mouse.up();
     expect([...(await colours(page))]).not.toEqual([...front]);
-    expect(await page.locator('.worn-reading').innerText()).toContain('No place is read yet');
+    expect(await page.locator('.worn-reading').textContent()).toContain('No place is read yet');
     await page.mouse.click(box.x + 20, box.y + 20);
     await page.getByText('There is no cloth there.').waitFor();
   });
@@ -168,15 +173,17 @@ inBrowser('the page of a worn garment', () => {
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
       fingers.send('Input.dispatchTouchEvent', {
         type,
-        touchPoints:
-          type === 'touchEnd' ? [] : [-1, 1].map((side, id) => ({ x: x + side * apart, y, id })),
+        touchPoints: type === 'touchEnd' ? [] : [-1, 1].map((side, id) => ({ x: x + side * apart, y, id })),
       });
     await touch('touchStart', 40);
     for (const apart of [50, 65, 80]) await touch('touchMove', apart);
     await touch('touchEnd', 0);
     expect(covered(await colours(page))).toBeGreaterThan(1.3 * before);
     await page.touchscreen.tap(x, y);
-    await page.locator('.worn-reading').getByText(/above the waist/).waitFor();
+    await page
+      .locator('.worn-reading')
+      .getByText(/above the waist/)
+      .waitFor();
   });
 
   test('runs nothing that stands in a file, and says what it cannot know', async () => {
@@ -195,8 +202,9 @@ inBrowser('the page of a worn garment', () => {
 
   test('has every figure in tables, for whoever sees no picture or runs no script', async () => {
     const { page } = await opened({ javaScriptEnabled: false });
-    const text = await page.locator('main').innerText();
-    for (const word of ['ease at the bust', 'stretched along the warp', 'pressure']) expect(text).toContain(word);
+    const text = await page.locator('main').textContent();
+    for (const word of ['ease at the bust', 'stretched along the warp', 'pressure'])
+      expect(text).toContain(word);
     expect(text).toContain('needs JavaScript');
     const html = await readFile(new URL(address), 'utf8');
     expect(html).not.toMatch(/https?:\/\/(?!www\.w3\.org)[^\s"]*\.(js|css|woff2?|png)/);
