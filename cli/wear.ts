@@ -1,16 +1,16 @@
-import { Command } from 'commander';
-import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
+import { Command, Option } from 'commander';
+import type { FittingChange } from '../engine/body/fitting.ts';
 import { readBody } from '../engine/body/read.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { cannotKnow } from '../engine/wear/cannot-know.ts';
-import type { Findings } from '../engine/wear/findings.ts';
 import { judged } from '../engine/wear/judged.ts';
 import { notWorn } from '../engine/wear/place.ts';
 import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
 import { answer } from './answer.ts';
 import { largest } from './data-in.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { workersOption } from './options.ts';
 import { putOn } from './put-on.ts';
 import { readBodyFile } from './read-body.ts';
 import { clothCalled, usualCloth } from './read-cloth.ts';
@@ -19,18 +19,22 @@ import { lengthsLine, readerOf, unitsWritten } from './reader.ts';
 import type { WornResult } from './results/wear.ts';
 import { say, tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
-import { unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
+import { wearBodies } from './wear-bodies.ts';
 import { wearFiles } from './wear-files.ts';
+import { notYet } from './wear-line.ts';
 import { findingsTable, judgedTable } from './wear-table.ts';
+import { foundResult } from './worn-result.ts';
 import { quickLine, restLine, wornSaid } from './worn-said.ts';
 import { writeFiles } from './write-files.ts';
 import { refuseOverInput, writeFitting } from './write-fitting.ts';
 
 interface WearOptions extends GarmentOptions {
-  readonly body: string;
-  readonly out: string;
+  readonly bodies?: string;
+  readonly workers: number;
+  readonly out?: string;
   readonly cloth: string;
   readonly mesh?: string;
   readonly quick?: true;
@@ -54,8 +58,15 @@ export const wearCommand = (session: Session, finish: (code: ExitCode) => void):
     new Command('wear')
       .description('sew a garment on a form of the body, hang it, and say how it sits and what to alter')
       .argument('<garment>', 'what to put on (see “bodkin list”)')
-      .requiredOption('--body <file>', 'measurements of her who wears it, YAML or JSON')
-      .requiredOption('--out <folder>', 'where to write pictures and figures; made if it is not there')
+      .option('--body <file>', 'measurements of her who wears it, YAML or JSON')
+      .addOption(
+        new Option(
+          '--bodies <file>',
+          'many bodies, one JSON object a line or one row of a CSV table each; prints one JSON line each, and draws nothing',
+        ).conflicts(['body', 'out', 'draftedFor', 'writeFitting', 'maps', 'json']),
+      )
+      .addOption(workersOption('threads for --bodies', 1))
+      .option('--out <folder>', 'where to write pictures and figures; made if it is not there')
       .option(
         '--drafted-for <file>',
         'measurements that the garment is drafted from, where they are not hers',
@@ -79,28 +90,30 @@ export const wearCommand = (session: Session, finish: (code: ExitCode) => void):
     .addHelpText('after', help)
     .action(async (name: string, options: WearOptions) => finish(await wear(session, name, options)));
 
+const missing =
+  'Say who wears it and where to write what is drawn: --body FILE --out FOLDER; or --bodies FILE.';
+
 async function wear(session: Session, name: string, options: WearOptions): Promise<ExitCode> {
-  const { draftedFor, writeFitting: rewritten } = options;
+  const { body, out, draftedFor, writeFitting: rewritten } = options;
   const spacing = Number(options.mesh ?? (options.quick ? COARSEST : USUAL));
   if (!(spacing >= 7 && spacing <= COARSEST))
     throw unusable('number-not-understood', '--mesh', `--mesh takes a number from 7 to ${COARSEST}.`);
   const cloth = await clothCalled(options.cloth);
-  const owner = draftedFor ?? options.body;
-  if (rewritten !== undefined) await refuseOverInput(rewritten, [...new Set([options.body, owner])]);
   const asked = await askedGarment(session, name, options);
+  if (options.bodies !== undefined)
+    return wearBodies(session, asked, options.bodies, { ...options, cloth, spacing });
+  if (body === undefined || out === undefined)
+    throw unusable('option-missing', body === undefined ? '--body' : '--out', missing);
+  const owner = draftedFor ?? body;
+  if (rewritten !== undefined) await refuseOverInput(rewritten, [...new Set([body, owner])]);
   const drafted = await draftedGarment(session, asked, { ...options, body: owner });
   const { garment, report } = drafted;
-  const data = draftedFor === undefined ? undefined : await readBodyFile(options.body);
+  const data = draftedFor === undefined ? undefined : await readBodyFile(body);
   const reader = data === undefined ? drafted.reader : readerOf(session, options.units, data);
   const read = data === undefined ? undefined : readBody(data);
   const wearer = read ? used(read, reader.units) : drafted.body;
-  const unworn = notWorn(garment);
-  if (unworn.length > 0)
-    throw unusable(
-      'not-worn-yet',
-      unworn[0] ?? '',
-      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice or the trial, without a fitting for one side.`,
-    );
+  const [unworn] = notWorn(garment);
+  if (unworn !== undefined) throw new Unusable([notYet(unworn)]);
   const worn = await putOn(session, garment, cloth, wearer, spacing);
   const { hung, findings } = worn;
   const own = read ? (await putOn(session, garment, cloth, drafted.body, spacing)).findings : undefined;
@@ -119,29 +132,12 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
     draftedFor: garment.body,
     files,
     cloth: { name: cloth.name, weight: cloth.weight, source: cloth.source },
-    mesh: {
-      spacing: hung.spacing,
-      points: hung.sewn.sheet.count,
-      triangles: hung.sewn.sheet.triangles.length / 3,
-    },
-    rest: {
-      reached: hung.settled.atRest,
-      stopped: hung.stopped,
-      steps: hung.settled.steps,
-      residual: hung.settled.residual,
-    },
-    ...withoutNothing(findings),
-    judged: verdicts.map(({ change, ...figures }) => ({
-      ...figures,
-      alter: change ? changeWords(change) : null,
-      by: change?.mm ?? null,
-    })),
-    fitting: fitting.map((change) => ({ alter: changeWords(change), by: change.mm })),
+    ...foundResult(hung, findings, verdicts, fitting),
     cannotKnow,
     issues: issuesResult([...report.issues, ...(read?.issues ?? [])]),
   });
-  await writeFiles(options.out, new Map([...drawn, ['worn.json', json(result())]]));
-  const remarks = [`wrote ${files.join(', ')} into ${options.out}\n`];
+  await writeFiles(out, new Map([...drawn, ['worn.json', json(result())]]));
+  const remarks = [`wrote ${files.join(', ')} into ${out}\n`];
   if (!drawn.has('worn.html')) remarks.push('worn.html is not written: run “npm run build” first\n');
   if (rewritten !== undefined) remarks.push(await rewrite(rewritten, owner, alterations, fitting));
   return answer(session, options.json, {
@@ -177,10 +173,3 @@ async function rewrite(
   await writeFitting(to, text, fitting, unitsWritten(data) ?? 'mm');
   return `wrote ${to}: measurements with ${alterations.length} more of a fitting\n`;
 }
-
-/** What was not found is left out. */
-const withoutNothing = ({ bustPoint, side, ...rest }: Findings) => ({
-  ...rest,
-  ...(bustPoint && { bustPoint }),
-  ...(side && { side }),
-});

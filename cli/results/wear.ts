@@ -93,4 +93,31 @@ export const wornResult = z.strictObject({
   issues,
 });
 
+/** What `bodkin wear --bodies` prints on each line; without the figures where nothing could be put on. */
+export const wornLine = z.strictObject({
+  id: z
+    .union([z.string(), z.number()])
+    .describe('The body’s own id, or its name, or the number of its line.'),
+  ok: z.boolean(),
+  ...wornResult
+    .pick({
+      mesh: true,
+      rest: true,
+      ease: true,
+      waistLevel: true,
+      bustPoint: true,
+      side: true,
+      strain: true,
+      pressure: true,
+      gaps: true,
+      judged: true,
+      fitting: true,
+    })
+    .partial().shape,
+  issues,
+  milliseconds: z.number(),
+});
+
+export type WornLineResult = Printed<typeof wornLine>;
+
 export type WornResult = Printed<typeof wornResult>;
