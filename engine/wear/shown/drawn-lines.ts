@@ -3,7 +3,7 @@ import { type Seen, seenFrom } from '../../render/form/view.ts';
 import { alongChain } from '../sewn.ts';
 import { grainLines } from './grain-lines.ts';
 import { bordersOf, inSight, LIFT, outlinesOf, STEEP } from './seen-lines.ts';
-import type { SeenWorn } from './seen-worn.ts';
+import { BEYOND, type SeenWorn } from './seen-worn.ts';
 import type { ShownWorn } from './shown-worn.ts';
 
 export type DrawnKind = 'form' | 'fold' | 'border' | 'seam' | 'grain';
@@ -19,9 +19,6 @@ const SHORTEST_FOLD = 22;
 
 /** A mark shorter than this is a speck, mm. */
 const SPECK = 3;
-
-/** How much of the form is drawn above and below the garment, mm. */
-export const BEYOND = 90;
 
 /** Length of either stroke of an arrow head, mm. */
 const HEAD = 7;

@@ -2,11 +2,10 @@ import { cross, minus, plus } from '../../geometry/space.ts';
 import type { Seen } from '../../render/form/view.ts';
 import { element, type Node } from '../../render/markup.ts';
 import { fixed } from '../../text/figure.ts';
-import { BEYOND } from './drawn-lines.ts';
 import type { WornMap } from './maps.ts';
 import { pieceTints } from './piece-tints.ts';
 import { STEEP } from './seen-lines.ts';
-import type { SeenPart, SeenWorn } from './seen-worn.ts';
+import { BEYOND, type SeenPart, type SeenWorn } from './seen-worn.ts';
 import type { ShownWorn } from './shown-worn.ts';
 
 const skin = '#efe6df';
@@ -30,31 +29,43 @@ export function coloursOf(
 
 /** The facets that are in sight, the farthest first. */
 export function facetsOf(seen: SeenWorn, high: number, colours: readonly string[]): readonly Node[] {
-  const facets: { readonly depth: number; readonly node: Node }[] = [];
+  const facets: { readonly depth: number; readonly fill: string; readonly d: string }[] = [];
   const put = ({ points, triangles }: SeenPart, t: number, fill: string, behind = 0): void => {
     const corners = cornersOf(triangles, t).map((p) => points[p] as Seen) as [Seen, Seen, Seen];
     if (!corners.some(([right, up, near]) => seen.isSeen([right, up, near + STEEP]))) return;
     if (Math.min(...corners.map(([, up]) => high - up)) > high - seen.low + BEYOND) return;
     if (Math.max(...corners.map(([, up]) => high - up)) < 0) return;
-    const [a, b, c] = corners;
-    const d = `M${place(a, high)}l${step(a, b)} ${step(b, c)}Z`;
-    // The stroke closes the hair between two facets.
-    facets.push({
-      depth: (a[2] + b[2] + c[2]) / 3 - behind,
-      node: element('path', { d, fill, stroke: fill }),
-    });
+    const depth = corners.reduce((sum, [, , near]) => sum + near, 0) / 3;
+    facets.push({ depth: depth - behind, fill, d: triangle(corners, high) });
   };
   const { cloth, form } = seen;
   for (let t = 0; t < form.triangles.length / 3; t++) if (isTurned(form, t)) put(form, t, skin, BEHIND);
   for (let t = 0; t < cloth.triangles.length / 3; t++) put(cloth, t, colours[t] as string);
   facets.sort((a, b) => a.depth - b.depth);
-  return facets.map(({ node }) => node);
+  const runs: Node[] = [];
+  for (let i = 0; i < facets.length; ) {
+    const fill = facets[i]?.fill;
+    let d = '';
+    for (; facets[i]?.fill === fill && i < facets.length; i++) d += facets[i]?.d;
+    runs.push(element('path', { d, fill }));
+  }
+  return runs;
 }
 
 /** A place on the page: `high` is the height of its upper edge. */
 export const place = ([u, v]: Seen, high: number): string => `${fixed(u, 1)} ${fixed(high - v, 1)}`;
 
-const step = (from: Seen, to: Seen): string => `${fixed(to[0] - from[0], 1)} ${fixed(from[1] - to[1], 1)}`;
+/** A triangle on the page, in whole tenths of a mm, so that two that share a corner share it still. */
+function triangle(corners: readonly Seen[], high: number): string {
+  let [x, y] = [0, 0];
+  const steps = corners.map(([right, up]) => {
+    const [toX, toY] = [Math.round(10 * right), Math.round(10 * (high - up))];
+    const step = `${(toX - x) / 10} ${(toY - y) / 10}`;
+    [x, y] = [toX, toY];
+    return step;
+  });
+  return `M${steps[0]}l${steps.slice(1).join(' ')}Z`;
+}
 
 const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, number, number] => [
   triangles[3 * t] as number,

@@ -6,6 +6,9 @@ import type { ShownSurface, ShownWorn } from './shown-worn.ts';
 /** Cloth is drawn with its folds: finer than a form with tapes. */
 const folds: Depth = { step: 2, hidden: 5 };
 
+/** How much of the form is drawn above and below the garment, mm. */
+export const BEYOND = 90;
+
 /** A worn garment and the form it hangs on, as they are seen from one side. */
 export interface SeenWorn {
   readonly view: ViewName;
@@ -26,13 +29,12 @@ export interface SeenPart {
 }
 
 export function seenWorn({ cloth, body, sleeved }: ShownWorn, view: ViewName): SeenWorn {
-  const own = Uint32Array.from(
-    body.parts
-      .filter(({ name }) => sleeved || !name.endsWith('arm'))
-      .flatMap(({ firstTriangle, triangles }) => [
-        ...body.triangles.subarray(3 * firstTriangle, 3 * (firstTriangle + triangles)),
-      ]),
+  const heights = Array.from(
+    { length: cloth.points.length / 3 },
+    (_, p) => cloth.points[3 * p + 1] as number,
   );
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  const own = trianglesBetween(body, sleeved, low - 2 * BEYOND, high + 2 * BEYOND);
   const count = cloth.points.length / 3;
   const points = new Float64Array(cloth.points.length + body.points.length);
   points.set(cloth.points);
@@ -44,16 +46,33 @@ export function seenWorn({ cloth, body, sleeved }: ShownWorn, view: ViewName): S
     folds,
   );
   const clothSeen = all.points.slice(0, count);
-  const heights = clothSeen.map(([, up]) => up);
   return {
     view,
     cloth: { points: clothSeen, triangles: cloth.triangles, normals: normalsSeen(cloth, view) },
     form: { points: all.points.slice(count), triangles: own, normals: normalsSeen(body, view) },
     isSeen: all.isSeen,
     reach: Math.max(...clothSeen.map(([right]) => Math.abs(right))),
-    low: Math.min(...heights),
-    high: Math.max(...heights),
+    low,
+    high,
   };
+}
+
+/** The form's triangles between two heights, for what lies far above or below is in no picture; arms only where they are dressed. */
+function trianglesBetween(
+  { points, triangles, parts }: ShownWorn['body'],
+  arms: boolean,
+  low: number,
+  high: number,
+): Uint32Array {
+  const kept: number[] = [];
+  for (const { name, firstTriangle, triangles: count } of parts) {
+    if (!arms && name.endsWith('arm')) continue;
+    for (let at = 3 * firstTriangle; at < 3 * (firstTriangle + count); at += 3) {
+      const up = points[3 * (triangles[at] as number) + 1] as number;
+      if (up > low && up < high) kept.push(...triangles.subarray(at, at + 3));
+    }
+  }
+  return Uint32Array.from(kept);
 }
 
 const normalsSeen = ({ normals }: ShownSurface, view: ViewName): readonly Seen[] =>

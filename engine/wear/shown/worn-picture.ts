@@ -1,11 +1,11 @@
 import type { ViewName } from '../../render/form/view.ts';
 import { document, element, type Node, words } from '../../render/markup.ts';
 import { fixed } from '../../text/figure.ts';
-import { BEYOND, type DrawnKind, type DrawnLine, drawnLines } from './drawn-lines.ts';
+import { type DrawnKind, type DrawnLine, drawnLines } from './drawn-lines.ts';
 import { coloursOf, facetsOf, place } from './facets.ts';
 import { LEGEND, legendOf, lettering } from './legend.ts';
 import type { WornMap } from './maps.ts';
-import { type SeenWorn, seenWorn } from './seen-worn.ts';
+import { BEYOND, type SeenWorn, seenWorn } from './seen-worn.ts';
 import type { ShownWorn } from './shown-worn.ts';
 
 /** Room beside what is drawn, mm; on the right there is room for the names of levels. */
@@ -85,7 +85,8 @@ function wornSide(shown: ShownWorn, view: ViewName, title: string, as: Drawn): S
     [
       element('title', {}, words(told)),
       element('rect', { ...across, y: '0', height: String(tall), fill: '#fff' }),
-      element('g', { 'stroke-width': '0.5', 'stroke-linejoin': 'round' }, facets),
+      // Edges that are smoothed would let a hair of what lies behind through between two facets.
+      element('g', { 'shape-rendering': 'crispEdges' }, facets),
       // What hangs over the picture's lower edge.
       element('rect', { ...across, y: String(height), height: String(LEGEND), fill: '#fff' }),
       ...(as === 'lines' ? [] : levelsOf(shown, seen, high, reach)),
