@@ -2,7 +2,7 @@ import { wornViewNames } from '../engine/render/form/view.ts';
 import { mapNames, wornMaps } from '../engine/wear/shown/maps.ts';
 import { shownWorn } from '../engine/wear/shown/shown-worn.ts';
 import { wornGltf } from '../engine/wear/shown/worn-gltf.ts';
-import { type Drawn, wornPicture } from '../engine/wear/shown/worn-picture.ts';
+import { type DrawnAs, wornPicture } from '../engine/wear/shown/worn-picture.ts';
 import { pngWriter } from './png.ts';
 import type { PutOn } from './put-on.ts';
 import type { Reader } from './reader.ts';
@@ -10,7 +10,7 @@ import { type WornPage, wornPage } from './worn-page.ts';
 import { wornScene } from './worn-scene.ts';
 
 /** How much is drawn. */
-export interface Drawing {
+export interface HowMuch {
   /** The maps, each from every side. */
   readonly maps: boolean;
   /** Only what takes no time: the views in black line, and the page. */
@@ -23,13 +23,13 @@ export async function wearFiles(
   title: string,
   { units }: Reader,
   said: Omit<WornPage, 'scene'>,
-  { maps: mapped, quick }: Drawing,
+  { maps: mapped, quick }: HowMuch,
 ): Promise<ReadonlyMap<string, string | Uint8Array>> {
   const shown = shownWorn(form, hung, stand);
   const maps = wornMaps(hung, stand, units);
   const files = new Map<string, string | Uint8Array>();
   const png = quick ? undefined : await pngWriter();
-  const draw = (name: string, view: (typeof wornViewNames)[number], as: Drawn): void => {
+  const draw = (name: string, view: (typeof wornViewNames)[number], as: DrawnAs): void => {
     const svg = wornPicture(shown, view, title, as);
     files.set(`${name}.svg`, svg);
     if (png) files.set(`${name}.png`, png(svg));

@@ -121,15 +121,18 @@ describe('bodkin wear --drafted-for', () => {
 
 describe('bodkin wear', () => {
   const hers = { name: 'she', ...lady };
-  const out = at('shown');
   const wear = async (...more: readonly string[]) =>
-    bodkin(['wear', 'bodice', '--body', await file('she.yaml', stringify(hers)), '--out', out, ...more], {
-      garments,
-    });
+    bodkin(
+      ['wear', 'bodice', '--body', await file('she.yaml', stringify(hers)), '--out', at('shown'), ...more],
+      {
+        garments,
+      },
+    );
 
   test('draws her from four sides, as drawing and as picture, in colours and in black line', async () => {
     const { code, err } = await wear('--mesh', '20', '--maps');
     expect(code, err).toBe(0);
+    const out = at('shown');
     for (const view of ['front', 'side', 'back', 'three-quarter']) {
       for (const name of [view, `${view}-ease`, `${view}-strain`, `${view}-pressure`]) {
         const svg = await readFile(`${out}/${name}.svg`, 'utf8');

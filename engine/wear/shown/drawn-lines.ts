@@ -9,7 +9,7 @@ import type { ShownWorn } from './shown-worn.ts';
 export type DrawnKind = 'form' | 'fold' | 'border' | 'seam' | 'grain';
 
 /** A stretch of a line that is in sight. */
-export interface DrawnLine {
+export interface LineInSight {
   readonly kind: DrawnKind;
   readonly points: readonly Seen[];
 }
@@ -24,14 +24,14 @@ const SPECK = 3;
 const HEAD = 7;
 
 /** All lines of a worn garment that are seen from one side: the form's outline, folds, edges, seams and grain. */
-export function drawnLines({ worn }: ShownWorn, seen: SeenWorn): readonly DrawnLine[] {
+export function drawnLines({ worn }: ShownWorn, seen: SeenWorn): readonly LineInSight[] {
   const { view, cloth, form, isSeen } = seen;
   const drawn = (
     kind: DrawnKind,
     lines: readonly (readonly Seen[])[],
     least: number,
     lift: number = LIFT,
-  ): readonly DrawnLine[] =>
+  ): readonly LineInSight[] =>
     lines.flatMap((line) => inSight(line, isSeen, lift, least).map((points) => ({ kind, points })));
   const seams = worn.sewn.seams.map(({ a }) =>
     alongChain(worn.sewn, a).map((p) => seenFrom(view, placeAt(worn.x, p))),
@@ -51,7 +51,7 @@ export function drawnLines({ worn }: ShownWorn, seen: SeenWorn): readonly DrawnL
 }
 
 /** The stretches of the form's outline that lie in the picture. */
-function between(points: readonly Seen[], { low, high }: SeenWorn): readonly DrawnLine[] {
+function between(points: readonly Seen[], { low, high }: SeenWorn): readonly LineInSight[] {
   const runs: Seen[][] = [[]];
   for (const at of points)
     if (at[1] > low - BEYOND && at[1] < high + BEYOND) runs.at(-1)?.push(at);

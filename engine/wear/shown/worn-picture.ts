@@ -1,7 +1,7 @@
 import type { ViewName } from '../../render/form/view.ts';
 import { document, element, type Node, words } from '../../render/markup.ts';
 import { fixed } from '../../text/figure.ts';
-import { type DrawnKind, type DrawnLine, drawnLines } from './drawn-lines.ts';
+import { type DrawnKind, drawnLines, type LineInSight } from './drawn-lines.ts';
 import { coloursOf, facetsOf, place } from './facets.ts';
 import { LEGEND, legendOf, lettering } from './legend.ts';
 import type { WornMap } from './maps.ts';
@@ -12,7 +12,7 @@ import type { ShownWorn } from './shown-worn.ts';
 const [MARGIN, NAMES] = [20, 80];
 
 /** How a worn garment is drawn: pieces in tints of their own, coloured by a map, or in black line alone. */
-export type Drawn = 'tints' | 'lines' | WornMap;
+export type DrawnAs = 'tints' | 'lines' | WornMap;
 
 /** Widths of lines, mm; a form stands back behind what it wears. */
 const widths: Readonly<Record<DrawnKind, string>> = {
@@ -27,7 +27,7 @@ const widths: Readonly<Record<DrawnKind, string>> = {
  * A worn garment from one side, as an SVG file at a scale of 1 mm to a unit: its pieces, seams and grain, the body's levels
  * beside it, the form behind; under a map its legend.
  */
-export const wornPicture = (shown: ShownWorn, view: ViewName, title: string, as: Drawn = 'tints'): string =>
+export const wornPicture = (shown: ShownWorn, view: ViewName, title: string, as: DrawnAs = 'tints'): string =>
   document(wornSide(shown, view, title, as).node);
 
 /** The same of several sides, one beside the other, in black line. */
@@ -61,7 +61,7 @@ interface Side {
   readonly height: number;
 }
 
-function wornSide(shown: ShownWorn, view: ViewName, title: string, as: Drawn): Side {
+function wornSide(shown: ShownWorn, view: ViewName, title: string, as: DrawnAs): Side {
   const seen = seenWorn(shown, view);
   const lines = drawnLines(shown, seen);
   const map = typeof as === 'string' ? undefined : as;
@@ -98,7 +98,7 @@ function wornSide(shown: ShownWorn, view: ViewName, title: string, as: Drawn): S
 }
 
 /** Lines over each other: what bounds the cloth last. */
-function strokes(lines: readonly DrawnLine[], high: number, as: Drawn): readonly Node[] {
+function strokes(lines: readonly LineInSight[], high: number, as: DrawnAs): readonly Node[] {
   const path = (kinds: readonly DrawnKind[]): string =>
     lines
       .filter(({ kind }) => kinds.includes(kind))
