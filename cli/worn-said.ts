@@ -19,11 +19,12 @@ export const restLine = ({ stopped, settled: { atRest, residual, steps }, spacin
       : `small folds were still shifting after ${steps} steps, by forces up to ${fixed(1000 * residual, 1)} mN`;
 
 /**
- * What a first answer may be off by: that is how far figures of the eight bodies’ bodices on triangles of 20 mm lay from those on
- * 12 mm at most, one waist apart.
+ * What a figure of a first answer may be off by, mm: no less than figures of the eight bodies' bodices on triangles of 20 mm lay
+ * from those on 12 mm, one waist apart.
  */
-export const quickLine =
-  'A first answer: on a finer mesh an ease may be another by 8 mm, a waist level or a gap by 10 mm, the bust point by 6 mm, the side seam by 4 mm.';
+export const quickWithin = { ease: 8, level: 10, gap: 10, bustPoint: 7, side: 5 } as const;
+
+export const quickLine = `A first answer: on a finer mesh an ease may be another by ${quickWithin.ease} mm, a waist level or a gap by ${quickWithin.gap} mm, the bust point by ${quickWithin.bustPoint} mm, the side seam by ${quickWithin.side} mm.`;
 
 /** What the page of a worn garment says in words and tables; `beside` names who it was drafted for, where she is another. */
 export function wornSaid(

@@ -1,19 +1,16 @@
 import type { WovenCloth } from './cloth.ts';
-import { threadOf } from './cloth-file.ts';
+import { threadOf, untested } from './cloth-file.ts';
 
 /*
  * Cloths by the figures of simple testing: extension under 98.1 N/m (E100, percent), bending rigidity (micronewton metres),
  * shear rigidity (N/m), weight (g/m^2), surface thickness (mm). The figures of the wool are the middle of what De Boos & Tester
  * (1994, "SiroFAST: Fabric Assurance by Simple Testing", CSIRO report WT92.02) give for light suitings, from memory; those of
- * the cottons are usual for plain weaves of their weight, from memory, no source. Friction of cloth on a covered body is
- * about 0.3 (common practice, no source).
+ * the others are usual for plain weaves of their weight, from memory, no source.
  */
-
-const figures = { coupling: 0, pressed: 0.02, friction: 0.3 };
 
 export const cloths: readonly WovenCloth[] = [
   {
-    ...figures,
+    ...untested,
     name: 'cotton lawn',
     weight: 80,
     thickness: 0.25,
@@ -23,7 +20,7 @@ export const cloths: readonly WovenCloth[] = [
     source: 'usual for plain weaves of this weight, from memory, no source',
   },
   {
-    ...figures,
+    ...untested,
     name: 'cotton',
     weight: 140,
     thickness: 0.4,
@@ -33,7 +30,7 @@ export const cloths: readonly WovenCloth[] = [
     source: 'usual for plain weaves of this weight, from memory, no source',
   },
   {
-    ...figures,
+    ...untested,
     name: 'viscose',
     weight: 120,
     thickness: 0.3,
@@ -43,7 +40,7 @@ export const cloths: readonly WovenCloth[] = [
     source: 'usual for plain weaves of viscose of this weight, from memory, no source',
   },
   {
-    ...figures,
+    ...untested,
     name: 'cotton twill',
     weight: 260,
     thickness: 0.6,
@@ -53,7 +50,7 @@ export const cloths: readonly WovenCloth[] = [
     source: 'usual for twills of this weight, from memory, no source',
   },
   {
-    ...figures,
+    ...untested,
     name: 'wool suiting',
     weight: 180,
     thickness: 0.5,
