@@ -1,6 +1,7 @@
 import type { Evaluation } from '../engine/evaluate.ts';
 import { type Materials, materialsFor } from '../engine/materials/materials.ts';
 import { toBuyWords } from '../engine/materials/words.ts';
+import type { Picture } from '../engine/render/booklet/picture.ts';
 import { lessonPages } from '../engine/render/lesson-sheet/lesson-pages.ts';
 import { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 import type { Fonts } from '../engine/render/pdf/new-pdf.ts';
@@ -27,10 +28,14 @@ interface Dated {
   readonly units: Unit;
 }
 
-/** How a garment is sewn, and what is to be bought for it. Throws `Unusable` where nobody says how it is sewn. */
+/**
+ * How a garment is sewn, and what is to be bought for it; `finished` is what it looks like when it is worn. Throws `Unusable`
+ * where nobody says how it is sewn.
+ */
 export function sewnStepByStep(
   { garment, cutLines }: Evaluation,
   as: Dated,
+  finished: readonly Picture[] = [],
 ): StepPages & { readonly materials: Materials } {
   const steps = garment.sewing;
   if (!steps) throw unusable('no-sewing-order', 'garment', `There is no sewing order for “${garment.name}”.`);
@@ -39,8 +44,8 @@ export function sewnStepByStep(
   return {
     file: 'sewing',
     title: `Sewing the ${garment.name} for ${garment.body}`,
-    html: sewingSheet(garment, cutLines, as, toBuy),
-    pages: sewingPages(garment, cutLines, as, toBuy),
+    html: sewingSheet(garment, cutLines, as, toBuy, finished),
+    pages: sewingPages(garment, cutLines, as, toBuy, finished),
     steps,
     materials,
   };

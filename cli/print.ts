@@ -10,7 +10,13 @@ import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { answer } from './answer.ts';
 import { type Also, alsoWritten } from './cutting-files.ts';
-import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import {
+  askedGarment,
+  draftedGarment,
+  type GarmentOptions,
+  refuseUntrue,
+  takesGarment,
+} from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { dateOption } from './options.ts';
 import { patternPdf } from './pattern-pdf.ts';
@@ -58,7 +64,12 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const { styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
   const { printed, pdf } = used(await patternPdf(drafted, paper, options, await readFonts()), reader.units);
-  const report = withIssues(provenSheet(drafted, options).report, pdfFaults(drafted, pdf));
+  const { report } = provenSheet(drafted, options);
+  await refuseUntrue(
+    drafted,
+    withIssues(report, pdfFaults(drafted, pdf)),
+    (other) => provenSheet(other, options).report.ok,
+  );
   const file = basename(asked.out);
   const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>
     cuttingFile(drafted, flavour, options),

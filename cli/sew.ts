@@ -7,9 +7,11 @@ import type { SewnResult } from './results/made.ts';
 import { say, tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { writeStepPages } from './step-pages.ts';
+import { wornLines } from './worn-lines.ts';
 
 interface SewOptions extends GarmentOptions {
   readonly out: string;
+  readonly worn?: string;
 }
 
 /** `bodkin sew`: how the garment is sewn, step by step, as a page to print. */
@@ -20,6 +22,7 @@ export const sewCommand = (session: Session, finish: (code: ExitCode) => void): 
       .argument('<garment>', 'what to sew (see “bodkin list”)')
       .requiredOption('--body <file>', 'measurements, YAML or JSON')
       .requiredOption('--out <folder>', 'where to write; made if it is not there')
+      .option('--worn <folder>', 'show the finished garment, from the folder that “bodkin wear” wrote of it')
       .addOption(dateOption()),
   ).action(async (name: string, options: SewOptions) => finish(await sew(session, name, options)));
 
@@ -27,7 +30,12 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
   const asked = await askedGarment(session, name, options);
   const drafted = await draftedGarment(session, asked, options);
   const { garment, reader } = drafted;
-  const { materials, ...made } = sewnStepByStep(drafted, { date: asked.date, units: reader.units });
+  const finished = options.worn === undefined ? [] : await wornLines(options.worn, garment);
+  const { materials, ...made } = sewnStepByStep(
+    drafted,
+    { date: asked.date, units: reader.units },
+    finished,
+  );
   const more: Pick<SewnResult, 'cutList' | 'materials'> = {
     cutList: cutListResult(garment),
     materials: materialsResult(materials),
