@@ -31,11 +31,7 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
   const drafted = await draftedGarment(session, asked, options);
   const { garment, reader } = drafted;
   const finished = options.worn === undefined ? [] : await wornLines(options.worn, garment);
-  const { materials, ...made } = sewnStepByStep(
-    drafted,
-    { date: asked.date, units: reader.units },
-    finished,
-  );
+  const { materials, ...made } = sewnStepByStep(drafted, { date: asked.date, units: reader.units }, finished);
   const more: Pick<SewnResult, 'cutList' | 'materials'> = {
     cutList: cutListResult(garment),
     materials: materialsResult(materials),

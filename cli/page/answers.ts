@@ -24,10 +24,12 @@ type Answering = {
 /** Who answers which kind. But for drafting, code is loaded when it is first wanted (YAML is a tenth of all the code). */
 const answering: Answering = {
   draft: (request, tell) => tell(drafted(request)),
+  fit: async (request, tell) => tell((await import('./requests/fit.ts')).fittedWith(request)),
   lay: async (request, tell) => (await import('./requests/lay.ts')).lay(request, tell),
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
   sizes: async (request, tell) => (await import('./requests/sizes.ts')).sizes(request, tell),
   take: async (request, tell) => (await import('./requests/take.ts')).take(request, tell),
+  wear: async (request, tell) => (await import('./requests/wear.ts')).wear(request, tell),
   write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
 };
 

@@ -19,7 +19,7 @@ async function styles() {
   const own = (await readdir(join(page, 'views'), { recursive: true })).filter((file) =>
     file.endsWith('.css'),
   );
-  const files = ['page.css', ...own.sort().map((file) => join('views', file))];
+  const files = ['page.css', 'worn/stage.css', ...own.sort().map((file) => join('views', file))];
   return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
 }
 

@@ -1,24 +1,36 @@
 import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index.ts';
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { FitAnswer, FitRequest } from './requests/fit.ts';
 import type { LayAnswer, LayRequest } from './requests/lay-messages.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { SizesAnswer, SizesRequest } from './requests/sizes-messages.ts';
 import type { TakeAnswer, TakeRequest } from './requests/take.ts';
+import type { WearAnswer, WearRequest } from './requests/wear-messages.ts';
 import type { WriteAnswer, WriteRequest } from './requests/write.ts';
 import type { TakenFile } from './taken-file.ts';
 
 /** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
-export type PageRequest = DraftRequest | LayRequest | OpenRequest | SizesRequest | TakeRequest | WriteRequest;
+export type PageRequest =
+  | DraftRequest
+  | FitRequest
+  | LayRequest
+  | OpenRequest
+  | SizesRequest
+  | TakeRequest
+  | WearRequest
+  | WriteRequest;
 
 /** What a worker answers; lengths are texts in the reader's unit. */
 export type PageAnswer =
   | { readonly kind: 'garments'; readonly garments: readonly GarmentChoices[] }
   | DraftAnswer
+  | FitAnswer
   | LayAnswer
   | OpenAnswer
   | SizesAnswer
   | TakeAnswer
+  | WearAnswer
   | WriteAnswer
   | RefusedAnswer;
 

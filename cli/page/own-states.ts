@@ -4,6 +4,7 @@ import { laidOut } from './views/cloth/own.ts';
 import { looked } from './views/pieces/own.ts';
 import { sized } from './views/sizes/own.ts';
 import { taking } from './views/take/own.ts';
+import { wearing } from './views/worn/own.ts';
 
 /** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
 const table = {
@@ -11,6 +12,7 @@ const table = {
   pieces: looked,
   sizes: sized,
   take: taking,
+  worn: wearing,
 };
 
 type Table = typeof table;

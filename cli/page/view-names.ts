@@ -17,6 +17,7 @@ export const viewEntries = [
   { name: 'choose', title: 'Choose', beside: true, wants: [] },
   { name: 'pieces', title: 'Pieces', wants: ['files'] },
   { name: 'checks', title: 'Checks', wants: [] },
+  { name: 'worn', title: 'Worn', wants: [] },
   { name: 'sizes', title: 'Sizes', wants: [] },
   { name: 'cloth', title: 'Cloth', wants: ['cautions'] },
   { name: 'take', title: 'Take', wants: ['files', 'cautions'] },

@@ -14,4 +14,5 @@ export const viewTable: Readonly<Record<PageView, () => Promise<ComponentType<Fi
   cloth: async () => (await import('./cloth/cloth.tsx')).Cloth,
   sizes: async () => (await import('./sizes/sizes.tsx')).Sizes,
   take: async () => (await import('./take/take.tsx')).Take,
+  worn: async () => (await import('./worn/worn.tsx')).Worn,
 };
