@@ -68,10 +68,11 @@ async function gradeAnswer(
     const made: Evaluation[] = [];
     const failed: Issue[] = [];
     const all = chart.rows.length;
+    let done = 0;
     for (const size of draftSizes(draft, chart, asked.choices)) {
       if (size.ok) made.push(size.value);
       else failed.push(...size.issues);
-      tell({ kind: 'grading', number, done: made.length + failed.length, of: all });
+      tell({ kind: 'grading', number, done: ++done, of: all });
       await breathe();
       if (newest !== number) return;
     }

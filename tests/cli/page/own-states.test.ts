@@ -114,3 +114,28 @@ describe('the cloth', () => {
     expect(clothAsked(typed, false)).toMatchObject({ width: '45', selvedge: '10', stripe: '0' });
   });
 });
+
+describe('what is worn', () => {
+  const fitting = [{ 'take in': 'side seam', level: 'waist', by: 0.4 }];
+  const fitted = hear({ kind: 'fitted', fitting });
+
+  test('changes her fitting by a finding that is taken over, asks for the pieces anew, and can be undone', () => {
+    const state = did([fitted]);
+    expect(state.form.rest).toEqual({ fitting });
+    expect(state.asked).toBe(1);
+    expect(did([{ does: 'undo' }], state).form.rest).toEqual({});
+  });
+
+  test('remembers what was taken over until it is put on again', () => {
+    const state = did([
+      { does: 'within', view: 'worn', what: { does: 'take over', words: ['ease at the waist'] } },
+    ]);
+    expect(state.own.worn.taken).toEqual(['ease at the waist']);
+    const of = { body: {}, garment: 'bodice', choices: {} };
+    const again = did([{ does: 'within', view: 'worn', what: { does: 'begin', number: 1, of } }], state);
+    expect(again.own.worn).toMatchObject({ taken: [], busy: 0 });
+    expect(
+      did([hear({ kind: 'worn', number: 1, worn: undefined, issues: [] })], again).own.worn.busy,
+    ).toBeUndefined();
+  });
+});
