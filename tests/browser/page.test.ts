@@ -1,8 +1,6 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
 import { type Browser, type BrowserContextOptions, chromium as driven, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { pageFiles, type ServedPage, servePage } from '../../cli/page-server.ts';
@@ -254,12 +252,4 @@ inBrowser.each([
     }
     expect(faults).toEqual([]);
   });
-});
-
-test('a first visit loads less than 300 kB, compressed', () => {
-  const path = fileURLToPath(built);
-  const files = readdirSync(path).filter((name) => /\.(?:html|css|js|svg)$/.test(name));
-  const size = files.reduce((sum, name) => sum + gzipSync(readFileSync(join(path, name))).length, 0);
-  // All of it, what is loaded later (YAML, 32 kB) included, and a little room.
-  expect(size).toBeLessThan(330_000);
 });

@@ -1,4 +1,7 @@
-import { decimalCell, fixed, lengthCell, type Report, type Unit } from '../../../drafts/index.ts';
+import type { Report } from '../../../engine/checks/report.ts';
+import { fixed } from '../../../engine/text/figure.ts';
+import { decimalCell, lengthCell } from '../../../engine/text/length.ts';
+import type { Unit } from '../../../engine/text/units.ts';
 import { bandWords, shapeFigure } from '../../shape-table.ts';
 import type { CheckRow, CheckRows } from '../messages.ts';
 

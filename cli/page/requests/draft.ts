@@ -1,19 +1,13 @@
-import {
-  type Body,
-  cutWords,
-  type Evaluation,
-  evaluate,
-  fixed,
-  lengthCell,
-  type MeasurementName,
-  measurementNames,
-  notchesOf,
-  onlyTrue,
-  provenSheet,
-  readBody,
-  type Unit,
-  unitNames,
-} from '../../../drafts/index.ts';
+import { type Body, type MeasurementName, measurementNames } from '../../../engine/body/body.ts';
+import { readBody } from '../../../engine/body/read.ts';
+import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
+import { notchesOf } from '../../../engine/finishing/notches.ts';
+import { onlyTrue } from '../../../engine/only-true.ts';
+import { provenSheet } from '../../../engine/proven-sheet.ts';
+import { cutWords } from '../../../engine/render/label-words.ts';
+import { fixed } from '../../../engine/text/figure.ts';
+import { lengthCell } from '../../../engine/text/length.ts';
+import { type Unit, unitNames } from '../../../engine/text/units.ts';
 import { json, walkResult } from '../../walk-result.ts';
 import type { DraftPart } from '../draft-parts.ts';
 import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment } from '../messages.ts';

@@ -1,5 +1,6 @@
-import { readBody, unitNames } from '../../../drafts/index.ts';
 import type { FittingChange } from '../../../engine/body/fitting.ts';
+import { readBody } from '../../../engine/body/read.ts';
+import { unitNames } from '../../../engine/text/units.ts';
 import { fittedFurther } from '../../../engine/wear/proposed.ts';
 import { fittingEntries } from '../../fitting-entries.ts';
 import { used } from '../../used.ts';

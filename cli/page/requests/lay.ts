@@ -1,8 +1,12 @@
-import { fixed, type Garment, type Issue, lengthCell, type Unit, unitLabel } from '../../../drafts/index.ts';
+import type { Issue } from '../../../engine/issue.ts';
 import type { Lay } from '../../../engine/lay/problem.ts';
 import { layTasks } from '../../../engine/lay-plan/lay-plan.ts';
 import { materialsFor } from '../../../engine/materials/materials.ts';
 import { besidesTable, clothTable, cutTable, threadNote } from '../../../engine/materials/words.ts';
+import type { Garment } from '../../../engine/pattern/garment.ts';
+import { fixed } from '../../../engine/text/figure.ts';
+import { lengthCell } from '../../../engine/text/length.ts';
+import { type Unit, unitLabel } from '../../../engine/text/units.ts';
 import { type ClothWords, clothTold } from '../../cloth-asked.ts';
 import {
   layFaults,

@@ -1,4 +1,7 @@
-import { type Draft, type Evaluation, evaluate, garments, unitNames } from '../../../drafts/index.ts';
+import { garments } from '../../../drafts/garments-by-name.ts';
+import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
+import type { Draft } from '../../../engine/pattern/draft.ts';
+import { unitNames } from '../../../engine/text/units.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';

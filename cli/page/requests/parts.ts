@@ -1,4 +1,5 @@
-import type { Evaluation, ProvenSheet } from '../../../drafts/index.ts';
+import type { Evaluation } from '../../../engine/evaluate.ts';
+import type { ProvenSheet } from '../../../engine/proven-sheet.ts';
 import type { DraftPart, DraftParts } from '../draft-parts.ts';
 
 /** A garment as it was drafted and written: what its parts are made of. */

@@ -1,7 +1,8 @@
-import { decimalCell, type Unit } from '../../../drafts/index.ts';
 import type { Uneven } from '../../../engine/grading/evenness.ts';
 import type { AxisGrade } from '../../../engine/grading/rule-table.ts';
 import type { WordTable } from '../../../engine/materials/words.ts';
+import { decimalCell } from '../../../engine/text/length.ts';
+import type { Unit } from '../../../engine/text/units.ts';
 
 /** The rule table of one piece along an axis, and which of its rows have an uneven step. */
 export function ruleRows(

@@ -1,13 +1,10 @@
-import {
-  draftSizes,
-  type Evaluation,
-  type Grade,
-  gradeOf,
-  type Issue,
-  readChart,
-} from '../../../drafts/index.ts';
+import type { Evaluation } from '../../../engine/evaluate.ts';
 import type { Chart } from '../../../engine/grading/chart.ts';
+import { draftSizes } from '../../../engine/grading/draft-sizes.ts';
+import { type Grade, gradeOf } from '../../../engine/grading/grade.ts';
 import { pieceNest } from '../../../engine/grading/nest/nest-papers.ts';
+import { readChart } from '../../../engine/grading/read-chart.ts';
+import type { Issue } from '../../../engine/issue.ts';
 import { chartIn } from '../../chart-in.ts';
 import { gradeFiles, nestBook } from '../../grade-files.ts';
 import { evenTable, sizesTable } from '../../grade-rows.ts';

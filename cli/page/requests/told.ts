@@ -1,4 +1,6 @@
-import { type Issue, type Unit, withLengthsIn } from '../../../drafts/index.ts';
+import type { Issue } from '../../../engine/issue.ts';
+import type { Unit } from '../../../engine/text/units.ts';
+import { withLengthsIn } from '../../../engine/text/with-lengths-in.ts';
 import type { PageIssue } from '../messages.ts';
 
 /** Issues with their lengths in the reader's unit, gravest first. */

@@ -1,8 +1,11 @@
-import { type Draft, evaluate, garments, type Unit } from '../../../drafts/index.ts';
+import { garments } from '../../../drafts/garments-by-name.ts';
 import { cloths } from '../../../engine/cloth/cloths.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
+import { evaluate } from '../../../engine/evaluate.ts';
+import type { Draft } from '../../../engine/pattern/draft.ts';
 import { fixed } from '../../../engine/text/figure.ts';
 import { lengthIn } from '../../../engine/text/length.ts';
+import type { Unit } from '../../../engine/text/units.ts';
 import { cannotKnow } from '../../../engine/wear/cannot-know.ts';
 import { type Judged, judged } from '../../../engine/wear/judged.ts';
 import { notWorn } from '../../../engine/wear/place.ts';

@@ -1,7 +1,10 @@
-import { cuttingFile, notchesOf, type PrintOptions, provenSheet } from '../../../drafts/index.ts';
+import { cuttingFile } from '../../../engine/cutting-file/cutting-file.ts';
+import { notchesOf } from '../../../engine/finishing/notches.ts';
 import type { Issue } from '../../../engine/issue.ts';
 import { pdfFaults } from '../../../engine/proven-pdf.ts';
+import { provenSheet } from '../../../engine/proven-sheet.ts';
 import { pdfOf } from '../../../engine/render/pdf/write-pdf.ts';
+import type { PrintOptions } from '../../../engine/render/print-options.ts';
 import { readPaper } from '../../../engine/render/tiles/papers.ts';
 import { alsoWritten } from '../../cutting-files.ts';
 import { drawnStepByStep, type StepPages, sewnStepByStep } from '../../made-step-by-step.ts';

@@ -17,7 +17,7 @@ export function WordedTable({ title, table: { titles, rows }, odd, oddWord = '' 
   const marked = odd !== undefined && odd.size > 0;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard (WCAG 2.1.1).
-    <section class="table" tabIndex={0} aria-label={title}>
+    <section class="table" tabIndex={0} aria-label={`${title}, table`}>
       <table>
         <thead>
           <tr>

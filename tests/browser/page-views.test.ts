@@ -1,0 +1,141 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { unzipSync } from 'fflate';
+import type { BrowserContextOptions } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import {
+  download,
+  expectClear,
+  type Looking,
+  looking,
+  openedPage,
+  program,
+  toView,
+  withBody,
+} from './opened-page.ts';
+
+/* The views of sizes, cloth, what is worn and what is taken, in a real browser: by a phone in the light, by a wide screen in the dark. */
+
+const built = new URL('../../.dist/page/', import.meta.url);
+
+let look: Looking;
+beforeAll(async () => {
+  if (program !== undefined) look = await looking();
+}, 60_000);
+afterAll(() => look?.close());
+
+const phone: BrowserContextOptions = { viewport: { width: 360, height: 800 }, colorScheme: 'light' };
+const wide: BrowserContextOptions = { viewport: { width: 1600, height: 900 }, colorScheme: 'dark' };
+
+describe.skipIf(program === undefined)('on the page', () => {
+  test.each([phone, wide])(
+    'a grader sees every size of a chart, one piece by sliders, and the nearest to her: %j',
+    async (screen) => {
+      const { page, faults } = await openedPage(look, screen);
+      await withBody(page, 'Understudy');
+      await toView(page, 'Sizes');
+      await expectClear(page, 'no chart');
+      await page.getByLabel('Size chart').selectOption('en-13402-3-women.yaml');
+      await page.getByText('The dress in 12 sizes of EN 13402-3, women: all true').waitFor();
+      await page.getByLabel('Piece').selectOption('side back');
+      const picture = page.getByRole('img');
+      const shown = () => picture.getAttribute('alt');
+      await expect.poll(shown, { timeout: 20_000 }).toContain('side back in 12 sizes');
+      await page.getByRole('slider', { name: /^Size/ }).press('End');
+      await expect.poll(shown, { timeout: 20_000 }).toContain('128 in a heavy line');
+      await page.getByText(/^Rule table of the side back/).click();
+      await page.getByRole('button', { name: 'Which size is nearest?' }).click();
+      await page.getByText(/: nearest in EN 13402-3, women is size \d+/).waitFor();
+      await expectClear(page, 'sizes');
+      expect(faults).toEqual([]);
+    },
+    180_000,
+  );
+
+  test('sizes in cups move by two sliders, and all is taken as one ZIP', async () => {
+    const { page, faults } = await openedPage(look);
+    await withBody(page, 'Understudy');
+    await toView(page, 'Choose');
+    await page.getByRole('radio', { name: /^Bodice/ }).check();
+    await toView(page, 'Sizes');
+    await page.getByLabel('Size chart').selectOption('workshop-stock.yaml');
+    await page.getByText('The bodice in 50 sizes of workshop stock: all true').waitFor({ timeout: 120_000 });
+    await page.getByRole('slider', { name: /^Cup/ }).press('End');
+    await page.getByLabel('all cups of this size').check();
+    const shown = () => page.getByRole('img').getAttribute('alt');
+    await expect.poll(shown, { timeout: 20_000 }).toMatch(/in 5 sizes .*: 40 A, .*; 40 E in a heavy line$/);
+    const { name, bytes } = await download(page, 'Take nests and rule tables as one ZIP');
+    expect(name).toBe('bodice-workshop-stock.zip');
+    expect(Object.keys(unzipSync(bytes))).toContain('grade-cups.csv');
+    expect(faults).toEqual([]);
+  }, 240_000);
+
+  test.each([phone, wide])(
+    'pieces are laid on cloth, the best is kept when it is stopped, and taken: %j',
+    async (screen) => {
+      const { page, faults } = await openedPage(look, screen);
+      await withBody(page, 'Understudy');
+      await toView(page, 'Cloth');
+      await page.getByLabel('Width, selvedge to selvedge').fill('wide');
+      await page.getByRole('button', { name: 'Lay the dress on it' }).click();
+      await page.getByText('The width of the cloth takes a length from 100 to 5000 mm.').waitFor();
+      await page.getByLabel('Width, selvedge to selvedge').fill('150 cm');
+      await page.getByLabel('Seek for').selectOption('five minutes');
+      await page.getByRole('button', { name: 'Lay the dress on it' }).click();
+      await page.getByRole('img', { name: /^Plan of the self/ }).waitFor();
+      await page.getByRole('button', { name: 'Stop, and keep the best' }).click();
+      await page.getByText('No overlaps, and every piece is there').waitFor();
+      await page.getByText('lengths of a quick plan').waitFor();
+      await expectClear(page, 'cloth');
+      const { name, bytes } = await download(page, 'Take the plan (SVG and PDF)');
+      expect(name).toBe('dress-for-understudy-lay.zip');
+      expect(Object.keys(unzipSync(bytes))).toEqual(['lay-self.svg', 'lay-lining.svg', 'lay.pdf']);
+      expect(faults).toEqual([]);
+    },
+    180_000,
+  );
+
+  test.each([phone, wide])(
+    'the bodice is worn, and a finding taken over changes the pieces, until it is undone: %j',
+    async (screen) => {
+      const { page, faults } = await openedPage(look, screen);
+      await withBody(page, 'Understudy');
+      await toView(page, 'Worn');
+      await page.getByRole('button', { name: 'Put it on' }).click();
+      await page.getByText('It is no substitute for a trial bodice in cloth.').waitFor({ timeout: 120_000 });
+      await expectClear(page, 'worn');
+      const takeIn = page.getByRole('button', { name: /^Take in the side seam at the bust/ });
+      await takeIn.click();
+      await page.getByText('The fitting has it now, and the pieces follow.').waitFor();
+      await page.getByText('This is how it was before.').waitFor();
+      expect(await takeIn.isDisabled()).toBe(true);
+      await toView(page, 'Take');
+      const fitted = async (): Promise<unknown> => {
+        const { bytes } = await download(page, 'report.json');
+        return JSON.parse(bytes.toString()).fitting;
+      };
+      expect(await fitted()).toMatchObject([{ kind: 'take in', seam: 'side seam', level: 'bust' }]);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await page.getByRole('button', { name: 'report.json' }).waitFor();
+      expect(await fitted()).toEqual([]);
+      await expectClear(page, 'take');
+      expect(faults.filter((fault) => !fault.includes('GPU stall'))).toEqual([]);
+    },
+    240_000,
+  );
+
+  test('loads PDF, editor and what is worn only when they are wanted: under 300 kB, compressed, at first', async () => {
+    const { page } = await openedPage(look);
+    const asked = new Set<string>();
+    page.context().on('request', (request) => asked.add(new URL(request.url()).pathname));
+    await page.reload();
+    await page.getByText('Nothing is measured yet.').waitFor();
+    await page.waitForTimeout(2000);
+    const size = (path: string): number =>
+      gzipSync(readFileSync(join(fileURLToPath(built), path === '/' ? 'index.html' : path))).length;
+    const first = [...asked].reduce((sum, path) => sum + size(path), 0);
+    expect(first).toBeLessThan(300_000);
+  });
+});
