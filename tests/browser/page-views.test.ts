@@ -39,7 +39,7 @@ describe.skipIf(program === undefined)('on the page', () => {
       await expectClear(page, 'no chart');
       await page.getByLabel('Size chart').selectOption('en-13402-3-women.yaml');
       await page.getByText('The dress in 12 sizes of EN 13402-3, women: all true').waitFor();
-      await page.getByLabel('Piece').selectOption('side back');
+      await page.getByLabel('Piece', { exact: true }).selectOption('side back');
       const picture = page.getByRole('img');
       const shown = () => picture.getAttribute('alt');
       await expect.poll(shown, { timeout: 20_000 }).toContain('side back in 12 sizes');
@@ -116,7 +116,7 @@ describe.skipIf(program === undefined)('on the page', () => {
         const { bytes } = await download(page, 'report.json');
         return JSON.parse(bytes.toString()).fitting;
       };
-      expect(await fitted()).toMatchObject([{ kind: 'take in', seam: 'side seam', level: 'bust' }]);
+      expect(await fitted()).toMatchObject([{ change: 'take in the side seam at the bust', mm: 4 }]);
       await page.getByRole('button', { name: 'Undo' }).click();
       await page.getByRole('button', { name: 'report.json' }).waitFor();
       expect(await fitted()).toEqual([]);

@@ -72,6 +72,7 @@ export function Worn({ state, send, ask }: FileViewProps) {
       {worn && (
         <>
           {old && <p class="notice">This is how it was before. Put it on again to see it as it is now.</p>}
+          <p class="said warning">{worn.cannotKnow[0]}</p>
           {worn.instead && <p>{worn.instead}</p>}
           <p class="quiet">{worn.lead}</p>
           <WornStage scene={worn.scene} />
@@ -90,7 +91,7 @@ export function Worn({ state, send, ask }: FileViewProps) {
           <section aria-label="What this cannot know" class="cautions">
             <h2>What this cannot know</h2>
             <ul>
-              {worn.cannotKnow.map((each) => (
+              {worn.cannotKnow.slice(1).map((each) => (
                 <li key={each}>{each}</li>
               ))}
             </ul>
