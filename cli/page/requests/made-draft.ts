@@ -1,5 +1,6 @@
 import { garments } from '../../../drafts/garments-by-name.ts';
 import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
+import { onlyTrue } from '../../../engine/only-true.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
 import { unitNames } from '../../../engine/text/units.ts';
 import { Unusable } from '../../unusable.ts';
@@ -26,11 +27,12 @@ export const readerUnits = ({ units }: BodyFields): ReaderUnits =>
 export const garmentCalled = (name: string): Draft =>
   Object.values(garments).find((draft) => draft.name === name) ?? garments.dress;
 
-/** Drafts what is asked for. Throws `Unusable` where it cannot be drawn. */
+/** Drafts what is asked for. Throws `Unusable` where it cannot be drawn, or is not true. */
 export function madeDraft({ body, garment, choices }: AskedDraft): MadeDraft {
   const units = readerUnits(body);
   const draft = garmentCalled(garment);
-  return { draft, made: used(evaluate(draft, body, choices), units), units };
+  const made = used(evaluate(draft, body, choices), units);
+  return { draft, made: used(onlyTrue(draft, made), units), units };
 }
 
 /** Why something comes to nothing, gravest first; a fault of the program is thrown on. */

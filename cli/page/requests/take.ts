@@ -4,7 +4,6 @@ import type { PageIssue } from '../messages.ts';
 import { type TakenBytes, takenBytes } from '../taken-file.ts';
 import { type Writing, writings } from '../writings.ts';
 import { madeDraft, refusal } from './made-draft.ts';
-import { told } from './told.ts';
 import { writtenOf } from './writers.ts';
 import { zipFile } from './zip-file.ts';
 
@@ -45,16 +44,19 @@ export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => v
   try {
     const drafted = madeDraft(asked);
     const files: TakenBytes[] = [];
-    const issues: PageIssue[] = [];
-    for (const [done, writing] of wanted.entries()) {
-      tell({ kind: 'taking', number, done, of: wanted.length, what: writings[writing] });
-      const written = await writtenOf(writing, drafted, { body: asked.body, paper });
-      files.push(...takenBytes(written.files));
-      issues.push(...told(written.issues ?? [], drafted.units));
+    const begin = (done: number): void => {
+      const next = wanted[done];
+      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: writings[next] });
+    };
+    let done = 0;
+    begin(done);
+    for await (const written of writtenOf(wanted, drafted, { body: asked.body, paper })) {
+      files.push(...takenBytes(written));
+      begin(++done);
     }
     const { garment } = drafted.made;
     const called = [garment.name, fileWord(garment.body)].filter(Boolean).join('-for-');
-    tell({ kind: 'taken', number, handed: zip ? [zipFile(`${called}.zip`, files)] : files, issues });
+    tell({ kind: 'taken', number, handed: zip ? [zipFile(`${called}.zip`, files)] : files, issues: [] });
   } catch (error) {
     tell({ kind: 'taken', number, handed: [], issues: refusal(error) });
   }

@@ -1,6 +1,7 @@
 import { cuttingFile } from '../../../engine/cutting-file/cutting-file.ts';
+import type { Evaluation } from '../../../engine/evaluate.ts';
 import { notchesOf } from '../../../engine/finishing/notches.ts';
-import type { Issue } from '../../../engine/issue.ts';
+import { onlyTrue } from '../../../engine/only-true.ts';
 import { pdfFaults } from '../../../engine/proven-pdf.ts';
 import { provenSheet } from '../../../engine/proven-sheet.ts';
 import { pdfOf } from '../../../engine/render/pdf/write-pdf.ts';
@@ -9,6 +10,7 @@ import { readPaper } from '../../../engine/render/tiles/papers.ts';
 import { alsoWritten } from '../../cutting-files.ts';
 import { drawnStepByStep, type StepPages, sewnStepByStep } from '../../made-step-by-step.ts';
 import { patternPdf } from '../../pattern-pdf.ts';
+import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import { json, walkResult } from '../../walk-result.ts';
 import type { BodyFields } from '../body-form.ts';
@@ -24,20 +26,19 @@ interface ToWrite extends MadeDraft {
   readonly print: PrintOptions;
 }
 
-export interface Written {
-  readonly files: readonly (readonly [string, string | Uint8Array])[];
-  /** What reading it back brought to light. */
-  readonly issues?: readonly Issue[];
-}
+/** Files by their names. */
+export type Written = readonly (readonly [string, string | Uint8Array])[];
 
 type Writer = (drafted: ToWrite) => Written | Promise<Written>;
 
-const one = (name: string, content: string | Uint8Array): Written => ({ files: [[name, content]] });
+const one = (name: string, content: string | Uint8Array): Written => [[name, content]];
 
 async function pattern({ made, units, print }: ToWrite, called: string): Promise<Written> {
   const paper = used(readPaper(called), units);
   const { pdf } = used(await patternPdf(made, paper, print, await readFonts()), units);
-  return { ...one(patternName(made.garment.name, paper.name), pdf), issues: pdfFaults(made, pdf) };
+  const faults = pdfFaults(made, pdf);
+  if (faults.length > 0) throw new Unusable(faults, units);
+  return one(patternName(made.garment.name, paper.name), pdf);
 }
 
 const printed = async ({ pages, title, file }: StepPages): Promise<Written> =>
@@ -49,16 +50,14 @@ const undated = ({ units }: ToWrite) => ({ date: undefined, units });
 
 const cutting =
   (also: 'dxf' | 'dxf-curves'): Writer =>
-  ({ made, print }) => ({
-    files: [...alsoWritten([also], 'cutting', (flavour) => cuttingFile(made, flavour, print))],
-  });
+  ({ made, print }) => [...alsoWritten([also], 'cutting', (flavour) => cuttingFile(made, flavour, print))];
 
 /** Who writes what: each the very functions of the command that writes the same. */
 const writers: { readonly [Each in Writing]: Writer } = {
   pattern: (asked) => pattern(asked, asked.paper),
   projector: (asked) => pattern(asked, 'projector'),
   sheet: ({ made, print }) => one('sheet.svg', provenSheet(made, print).sheet),
-  pieces: ({ made, print }) => ({ files: [...provenSheet(made, print).pieces()] }),
+  pieces: ({ made, print }) => [...provenSheet(made, print).pieces()],
   dxf: cutting('dxf'),
   'dxf-curves': cutting('dxf-curves'),
   'sewing print': (asked) => printed(sewnStepByStep(asked.made, undated(asked))),
@@ -72,13 +71,18 @@ const writers: { readonly [Each in Writing]: Writer } = {
   },
 };
 
-/** Writes one thing of a garment, to the byte as the command line does. Throws `Unusable` where it cannot be. */
-export const writtenOf = async (
-  writing: Writing,
+/**
+ * Writes things of a garment, to the byte as the command line does. Throws `Unusable` where its sheet, read back, is not true,
+ * and where one of them cannot be written.
+ */
+export async function* writtenOf(
+  writings: readonly Writing[],
   drafted: MadeDraft,
   asked: { readonly body: BodyFields; readonly paper: string },
-): Promise<Written> => {
-  const { made, units } = drafted;
+): AsyncGenerator<Written> {
+  const { draft, made, units } = drafted;
   const print = { date: undefined, units, notches: notchesOf(made.styling) };
-  return writers[writing]({ ...drafted, ...asked, print });
-};
+  const holds = (other: Evaluation): boolean => provenSheet(other, print).report.ok;
+  used(onlyTrue(draft, made, provenSheet(made, print).report, holds), units);
+  for (const writing of writings) yield writers[writing]({ ...drafted, ...asked, print });
+}
