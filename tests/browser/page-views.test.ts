@@ -84,7 +84,7 @@ describe.skipIf(program === undefined)('on the page', () => {
       await page.getByLabel('Width, selvedge to selvedge').fill('150 cm');
       await page.getByLabel('Seek for').selectOption('five minutes');
       await page.getByRole('button', { name: 'Lay the dress on it' }).click();
-      await page.getByRole('img', { name: /^Plan of the self/ }).waitFor();
+      await page.getByRole('img', { name: /^Plan of the cloth/ }).waitFor();
       await page.getByRole('button', { name: 'Stop, and keep the best' }).click();
       await page.getByText('No overlaps, and every piece is there').waitFor();
       await page.getByText('lengths of a quick plan').waitFor();

@@ -124,8 +124,9 @@ async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
 
 function planShown({ plan, toBuy: buy, svg }: PlannedLay, units: Unit): PlanShown {
   const say = (mm: number): string => `${lengthCell(mm, units)} ${unitLabel[units]}`;
-  const words = `${plan.copies.length} pieces on the ${plan.clothName}: ${say(plan.length)} long, ${fixed(100 * plan.used, 1)} % used; no lay is shorter than ${say(plan.leastLength)}`;
-  return { cloth: plan.clothName, svg, words, buy };
+  const called = plan.clothName === 'self' ? 'cloth' : plan.clothName;
+  const words = `${plan.copies.length} pieces on the ${called}: ${say(plan.length)} long, ${fixed(100 * plan.used, 1)} % used; no lay is shorter than ${say(plan.leastLength)}`;
+  return { cloth: called, svg, words, buy };
 }
 
 function toBuy({ made: { garment, cutLines }, units }: MadeDraft, how: 'least' | 'planned'): BuyShown {

@@ -76,6 +76,7 @@ export interface NestShown {
 
 export interface NearShown {
   readonly words: string;
+  readonly units: 'mm' | 'in';
   readonly off: WordTable;
   readonly home: WordTable;
   readonly changes: readonly string[];

@@ -1,3 +1,4 @@
+import { measurementWords } from '../../../engine/body/measurement-words.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import type { Chart } from '../../../engine/grading/chart.ts';
 import { draftSizes } from '../../../engine/grading/draft-sizes.ts';
@@ -5,10 +6,18 @@ import { type Grade, gradeOf } from '../../../engine/grading/grade.ts';
 import { pieceNest } from '../../../engine/grading/nest/nest-papers.ts';
 import { readChart } from '../../../engine/grading/read-chart.ts';
 import type { Issue } from '../../../engine/issue.ts';
+import type { WordTable } from '../../../engine/materials/words.ts';
 import { chartIn } from '../../chart-in.ts';
 import { gradeFiles, nestBook } from '../../grade-files.ts';
 import { evenTable, sizesTable } from '../../grade-rows.ts';
-import { homeChanges, homeTable, leftWords, nearestWords, offTable } from '../../nearest-rows.ts';
+import {
+  homeChanges,
+  homeTable,
+  leftWords,
+  type Nearness,
+  nearestWords,
+  offTable,
+} from '../../nearest-rows.ts';
 import { nearnessOf } from '../../nearness.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
@@ -144,7 +153,8 @@ function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly 
     const { found, issues: said } = nearnessOf(draft, chart, asked.body, asked.choices, units);
     const near = {
       words: nearestWords(found),
-      off: offTable(found, units),
+      units,
+      off: inWords(offTable(found, units), found),
       home: homeTable(found, units),
       changes: homeChanges(found, units),
       left: leftWords(found, units),
@@ -154,6 +164,15 @@ function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly 
     return { near: undefined, issues: refusal(error) };
   }
 }
+
+/** The table with measurements called as they are spoken of. */
+const inWords = ({ titles, rows }: WordTable, { near }: Nearness): WordTable => ({
+  titles,
+  rows: rows.map(([name = '', ...cells], i) => {
+    const measurement = near.off[i]?.measurement;
+    return [measurement ? measurementWords(measurement) : name, ...cells];
+  }),
+});
 
 /** Nests, rule tables and the grade as data, as `bodkin grade --pdf` writes them, in one ZIP. */
 async function written(grade: Grade, { line }: { readonly line: NestAsked['line'] }) {

@@ -9,12 +9,13 @@ interface WordedTableProps {
   readonly oddWord?: string;
 }
 
-/** A longer cell holds words, and is set as they are. */
+/** A column with a longer cell holds words, and is set as they are. */
 const longest = 24;
 
 /** A table of words and figures; it may be wider than a phone, and then moves by itself. */
 export function WordedTable({ title, table: { titles, rows }, odd, oddWord = '' }: WordedTableProps) {
   const marked = odd !== undefined && odd.size > 0;
+  const isProse = titles.map((_, i) => rows.some((row) => (row[i]?.length ?? 0) > longest));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard (WCAG 2.1.1).
     <section class="table" tabIndex={0} aria-label={`${title}, table`}>
@@ -38,7 +39,7 @@ export function WordedTable({ title, table: { titles, rows }, odd, oddWord = '' 
             <tr key={i} class={odd?.has(i) ? 'odd' : undefined}>
               <th scope="row">{name}</th>
               {cells.map((cell, j) => (
-                <td key={j} class={cell.length > longest ? 'prose' : undefined}>
+                <td key={j} class={isProse[j + 1] ? 'prose' : undefined}>
                   {cell}
                 </td>
               ))}

@@ -108,7 +108,7 @@ describe('the worker of the page', () => {
       ...{ cloth, seconds: 600, rounds: 30 },
     });
     const laid = told.find((one) => one.kind === 'laid');
-    expect(laid).toMatchObject({ issues: [], plans: [{ cloth: 'self' }, { cloth: 'lining' }] });
+    expect(laid).toMatchObject({ issues: [], plans: [{ cloth: 'cloth' }, { cloth: 'lining' }] });
     const out = folder.at('lay');
     await mkdir(out, { recursive: true });
     await command(

@@ -52,7 +52,8 @@ export function Cloth({ state, send, ask }: FileViewProps) {
         </button>
       </p>
       <p role="status">
-        {busy && (busy.cloth === '' ? 'Drafting …' : `Laying the ${busy.cloth} …`)}
+        {busy &&
+          (busy.cloth === '' ? 'Drafting …' : `Laying the ${busy.cloth === 'self' ? 'cloth' : busy.cloth} …`)}
         {laid &&
           plans.length > 0 &&
           (laid.issues.some(({ severity }) => severity === 'error')
@@ -69,7 +70,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
       {plans.map(({ cloth, svg, words, buy: toBuy }) => (
         <section key={cloth} aria-label={`Plan of the ${cloth}`} class="lay-plan">
           <h2>
-            {cloth === 'self' ? 'Cloth' : `For ${cloth}`}: buy {toBuy}
+            For the {cloth}: buy {toBuy}
           </h2>
           <p class="quiet">{words}</p>
           <SvgPicture svg={svg} words={`Plan of the ${cloth}: ${words}`} />

@@ -23,6 +23,7 @@ export const Nearest = ({ own: { near, nearIssues }, unmeasured, seek }: Nearest
     {near && near !== 'sought' && (
       <>
         <p class="lead">{near.words}.</p>
+        <p class="quiet">Lengths in {near.units === 'in' ? 'inches' : 'mm'}.</p>
         <WordedTable title="What the size is off" table={near.off} />
         <p class="quiet">Compared is what was measured of her and shapes the garment.</p>
         <WordedTable title="Finished girths, as it is and altered" table={near.home} />
