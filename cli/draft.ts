@@ -18,6 +18,7 @@ import {
   type DraftedGarment,
   draftedGarment,
   type GarmentOptions,
+  refuseUntrue,
   takesGarment,
 } from './drafted-garment.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
@@ -75,9 +76,10 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
 async function draft(session: Session, name: string, options: DraftOptions): Promise<ExitCode> {
   const asked = await askedGarment(session, name, options);
   if (options.bodies !== undefined) return draftBodies(session, asked, options.bodies, options);
-  const drafted = await draftedGarment(session, asked, options, async (issues) => {
+  const refused = async (issues: readonly Issue[]): Promise<void> => {
     if (options.json) await session.write(json(nothingWalked(name, issues)));
-  });
+  };
+  const drafted = await draftedGarment(session, asked, options, refused);
   const { garment, styling, reader } = drafted;
   const { units } = reader;
   const earlier = await outlinesBefore(options.before, drafted);
@@ -87,6 +89,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
     pieces: svgs,
     report,
   } = provenSheet(drafted, { ...print, ...(earlier && { earlier: earlier.outlines.on }) });
+  await refuseUntrue(drafted, report, (other) => provenSheet(other, print).report.ok, refused);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
   const walked = walkResult(report, drafted);
   const materials = materialsFor(garment, drafted.cutLines, units, 'least');
