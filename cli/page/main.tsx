@@ -6,9 +6,10 @@ import type { PageAnswer, PageRequest } from './messages.ts';
 import { type PageAction, reduce } from './reducer.ts';
 import { slowKinds } from './requests/slow.ts';
 import { saveFile } from './save-file.ts';
-import { draftRequest, emptyState, type PageState, partsShown } from './state.ts';
+import { draftRequest, emptyState, isUntouched, isUpToDate, type PageState, partsShown } from './state.ts';
 import { isView, viewEntry } from './view-names.ts';
 import { App } from './views/app.tsx';
+import { whenQuiet } from './when-quiet.ts';
 
 /*
  * The page put together: the state changes by the reducer alone; after each change the views are drawn, a new draft is
@@ -43,8 +44,24 @@ function send(action: PageAction): void {
   const before = state;
   state = reduce(state, action);
   if (state.asked !== before.asked) drafter.want(draftRequest(state));
-  keep(action);
+  tidy(action);
   show();
+}
+
+/**
+ * Once nothing has been changed for a while, and no slider is held, what was typed is kept, and the sheet is written and
+ * walked. While the drawing follows a slider there is no time for either.
+ */
+const rest = whenQuiet(() => {
+  if (!isUpToDate(state)) return 'wait on';
+  keep();
+  if (state.made && (!state.made.proven || state.earlier)) send({ does: 'pause' });
+  return 'done';
+});
+
+function tidy({ does }: PageAction): void {
+  if (does === 'forget') forget();
+  if (does !== 'pause') rest.stir();
 }
 
 const show = (): void => {
@@ -61,12 +78,20 @@ function stored(): string | null {
   }
 }
 
-function keep({ does }: PageAction): void {
+function keep(): void {
   try {
-    if (does === 'forget') localStorage.removeItem(store);
-    else if (does !== 'hear' || state.notice !== undefined) localStorage.setItem(store, keptText(state));
+    if (isUntouched(state) && Object.keys(state.choices).length === 0) localStorage.removeItem(store);
+    else localStorage.setItem(store, keptText(state));
   } catch {
     // A browser that keeps nothing still drafts.
+  }
+}
+
+function forget(): void {
+  try {
+    localStorage.removeItem(store);
+  } catch {
+    // Nothing was kept.
   }
 }
 
@@ -97,6 +122,7 @@ function newWorker(): Worker {
   return worker;
 }
 
+addEventListener('pagehide', keep);
 wide.addEventListener('change', ({ matches }) => send({ does: 'widen', wide: matches }));
 
 const viewed = (): void => {

@@ -3,7 +3,6 @@ import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { WriteAnswer, WriteRequest } from './requests/write.ts';
-import type { TakenFile } from './taken-file.ts';
 
 /** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
 export type PageRequest = DraftRequest | OpenRequest | WriteRequest;
@@ -63,6 +62,8 @@ export type PageIssue = Pick<Issue, 'code' | 'severity' | 'path' | 'message'>;
 
 export interface MadeGarment {
   readonly ok: boolean;
+  /** Whether its sheet was written and walked again; else it was checked as it was drafted. */
+  readonly proven: boolean;
   readonly garment: string;
   readonly title: string;
   readonly body: string;
@@ -70,8 +71,6 @@ export interface MadeGarment {
   readonly styling: Styling;
   readonly pieces: readonly MadePiece[];
   readonly checks: CheckRows;
-  /** `sheet.svg` and `report.json`. */
-  readonly files: readonly TakenFile[];
   /** What else was wanted. */
   readonly parts: Partial<DraftParts>;
 }

@@ -5,7 +5,7 @@ interface ViewEntry {
   /** Behind the `#` of the address. */
   readonly name: string;
   readonly title: string;
-  /** The drawing stands beside it where there is room. */
+  /** The drawing stands beside it where there is room, and is then wanted of a draft too. */
   readonly beside?: true;
   /** What it shows of a draft beyond its figures. */
   readonly wants: readonly DraftPart[];
@@ -15,8 +15,8 @@ interface ViewEntry {
 export const viewEntries = [
   { name: 'measure', title: 'Measure', beside: true, wants: [] },
   { name: 'choose', title: 'Choose', beside: true, wants: [] },
-  { name: 'pieces', title: 'Pieces', wants: ['files'] },
-  { name: 'checks', title: 'Checks', wants: [] },
+  { name: 'pieces', title: 'Pieces', wants: ['lines', 'seams'] },
+  { name: 'checks', title: 'Checks', wants: ['lines'] },
   { name: 'take', title: 'Take', wants: ['files'] },
 ] as const satisfies readonly ViewEntry[];
 

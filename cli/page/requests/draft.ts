@@ -1,7 +1,6 @@
 import {
   type Body,
   cutWords,
-  type Evaluation,
   evaluate,
   fixed,
   garments,
@@ -10,68 +9,64 @@ import {
   type MeasurementName,
   measurementNames,
   notchesOf,
+  type ProvenSheet,
   provenSheet,
   readBody,
   type Unit,
   unitNames,
   withLengthsIn,
 } from '../../../drafts/index.ts';
-import { json, walkResult } from '../../walk-result.ts';
-import type { DraftPart } from '../draft-parts.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment, PageIssue } from '../messages.ts';
+import type { DraftAnswer, DraftRequest, KnownSize, PageIssue } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
 import { draftParts } from './parts.ts';
 
-/** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
+/**
+ * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
+ * again, where that is asked for: it takes three times as long as all the rest.
+ */
 export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
   const units = own === 'in' ? 'in' : 'mm';
   const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
-  const read = readBody(body);
-  if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
-  const sizes = sizesOf(read.value, own);
   const made = evaluate(draft, body, choices);
-  if (!made.ok) return { kind: 'drafted', number, sizes, issues: told(made.issues, units) };
-  const { report, ...written } = writtenGarment(made.value, units, parts);
+  if (!made.ok) {
+    const read = readBody(body);
+    if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
+    return { kind: 'drafted', number, sizes: sizesOf(read.value, own), issues: told(made.issues, units) };
+  }
+  const evaluation = made.value;
+  let written: ProvenSheet | undefined;
+  const proven = (): ProvenSheet => {
+    written ??= provenSheet(evaluation, {
+      date: undefined,
+      units,
+      notches: notchesOf(evaluation.styling),
+    });
+    return written;
+  };
+  const wanted = draftParts({ evaluation, proven, units }, parts);
+  const report = written?.report ?? evaluation.report;
   return {
     kind: 'drafted',
     number,
-    sizes,
+    sizes: sizesOf(evaluation.body, own),
     issues: told(report.issues, units),
-    made: { ...written, title: draft.title },
-  };
-}
-
-function writtenGarment(
-  evaluation: Evaluation,
-  units: 'mm' | 'in',
-  wanted: readonly DraftPart[],
-): Omit<MadeGarment, 'title'> & Pick<Evaluation, 'report'> {
-  const { garment, styling, body } = evaluation;
-  const proven = provenSheet(evaluation, {
-    date: undefined,
-    units,
-    notches: notchesOf(styling),
-  });
-  const { sheet, report } = proven;
-  return {
-    ok: report.ok,
-    garment: report.garment,
-    body: body.name,
-    units,
-    styling,
-    pieces: garment.pieces.map(({ number, name, cut }) => ({
-      number,
-      name,
-      cut: cut.map(cutWords).join('; '),
-    })),
-    checks: checkRows(report, units),
-    files: [
-      { name: 'sheet.svg', text: sheet },
-      { name: 'report.json', text: json(walkResult(report, evaluation)) },
-    ],
-    parts: draftParts({ evaluation, proven, units }, wanted),
-    report,
+    made: {
+      ok: report.ok,
+      proven: written !== undefined,
+      garment: report.garment,
+      title: draft.title,
+      body: evaluation.body.name,
+      units,
+      styling: evaluation.styling,
+      pieces: evaluation.garment.pieces.map(({ number, name, cut }) => ({
+        number,
+        name,
+        cut: cut.map(cutWords).join('; '),
+      })),
+      checks: checkRows(report, units),
+      parts: wanted,
+    },
   };
 }
 

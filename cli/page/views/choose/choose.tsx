@@ -1,6 +1,8 @@
 import { type Choice, capital, lengthFigure, writtenLength } from '../../../../drafts/index.ts';
+import type { PageIssue } from '../../messages.ts';
 import { choicesOf } from '../../state.ts';
 import { Said } from '../said.tsx';
+import { sameIn, unlessSame } from '../unless-same.ts';
 import type { ViewProps } from '../view.ts';
 import { sliderOf } from './slider.ts';
 
@@ -15,6 +17,13 @@ export function Choose({ state, send }: ViewProps) {
   const shown = (of?.choices ?? []).filter(({ name, help }) => {
     const said = `${spoken(name)} ${help}`.toLowerCase();
     return words.every((word) => said.includes(word));
+  });
+  const asked = <Kind extends Choice>(choice: Kind): Asked<Kind> => ({
+    choice,
+    send,
+    text: made[choice.name],
+    inches: state.form.units === 'in',
+    issues: (state.answer?.issues ?? []).filter(({ path }) => path === choice.name),
   });
   return (
     <>
@@ -53,9 +62,9 @@ export function Choose({ state, send }: ViewProps) {
       <div class="fields">
         {shown.map((choice) =>
           choice.kind === 'word' ? (
-            <Words key={choice.name} choice={choice} state={state} send={send} />
+            <Words key={choice.name} {...asked(choice)} />
           ) : (
-            <Figure key={choice.name} choice={choice} state={state} send={send} />
+            <Figure key={choice.name} {...asked(choice)} />
           ),
         )}
       </div>
@@ -70,16 +79,29 @@ const spoken = (name: string): string =>
     .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
     .replace(/^(under|upper) (bust|arm)/, '$1-$2');
 
+/** One choice as it is asked for. */
+interface Asked<Kind extends Choice = Choice> extends Pick<ViewProps, 'send'> {
+  readonly choice: Kind;
+  /** What was chosen or typed; nothing where it is left to the draft. */
+  readonly text: string | undefined;
+  readonly inches: boolean;
+  readonly issues: readonly PageIssue[];
+}
+
+const sameAsked = (before: Asked, now: Asked): boolean =>
+  sameIn<Asked>(['choice', 'text', 'inches'])(before, now) &&
+  before.issues.length === now.issues.length &&
+  before.issues.every(({ message }, i) => message === now.issues[i]?.message);
+
 /** What was found of a choice, and the way back to what is usual. */
-function Below({ choice: { name, help }, state, send }: ViewProps & { choice: Choice }) {
-  const issues = (state.answer?.issues ?? []).filter(({ path }) => path === name);
+function Below({ choice: { name, help }, text, issues, send }: Asked) {
   return (
     <div id={`${name}-said`}>
       <p class="quiet">{capital(help)}.</p>
       {issues.map((issue) => (
         <Said key={`${issue.code} ${issue.message}`} issue={issue} />
       ))}
-      {name in choicesOf(state) && (
+      {text !== undefined && (
         <button type="button" class="back" onClick={() => send({ does: 'choose', name, text: undefined })}>
           As usual again<span class="unseen">: {spoken(name)}</span>
         </button>
@@ -88,9 +110,10 @@ function Below({ choice: { name, help }, state, send }: ViewProps & { choice: Ch
   );
 }
 
-function Words({ choice, state, send }: ViewProps & { choice: Extract<Choice, { kind: 'word' }> }) {
+const Words = unlessSame<Asked<Extract<Choice, { kind: 'word' }>>>((asked) => {
+  const { choice, text, send } = asked;
   const { name, words } = choice;
-  const made = choicesOf(state)[name] ?? choice.default;
+  const made = text ?? choice.default;
   return (
     <fieldset class="field words" aria-describedby={`${name}-said`}>
       <legend>{capital(spoken(name))}</legend>
@@ -105,10 +128,10 @@ function Words({ choice, state, send }: ViewProps & { choice: Extract<Choice, { 
           {word === 'auto' ? 'by itself' : word}
         </label>
       ))}
-      <Below choice={choice} state={state} send={send} />
+      <Below {...asked} />
     </fieldset>
   );
-}
+}, sameAsked);
 
 /** Parts of an inch in which the shortest sliders move. */
 const finest = 64;
@@ -116,15 +139,15 @@ const finest = 64;
 /** How units are written behind a figure; a share or a number of things has none. */
 const unitSigns = { mm: 'mm', degrees: '°', ratio: '×', share: '', count: '' } as const;
 
-function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
+const Figure = unlessSame<Asked<NumberChoice>>((asked) => {
+  const { choice, text, issues, send } = asked;
   const { name, unit } = choice;
-  const inches = unit === 'mm' && state.form.units === 'in';
-  const text = choicesOf(state)[name];
+  const inches = unit === 'mm' && asked.inches;
   const shownIn = (value: number): string => (inches ? lengthFigure(value, 'in') : String(value));
   const usual = choice.default === 'auto' ? 'by itself' : shownIn(choice.default);
   const slider = sliderOf(choice, inches);
   const at = text === undefined ? choice.default : (writtenLength(text)?.value ?? Number.NaN);
-  const wrong = state.answer?.issues.some(({ path, severity }) => path === name && severity === 'error');
+  const wrong = issues.some(({ severity }) => severity === 'error');
   const label = capital(spoken(name));
   const sign = inches ? 'in' : unitSigns[unit];
   const typed = (typing: string): string | undefined => {
@@ -143,7 +166,7 @@ function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
           maxLength={40}
           value={text === undefined ? '' : inches ? text.replace(/ in$/, '') : text}
           placeholder={usual}
-          aria-invalid={wrong ?? false}
+          aria-invalid={wrong}
           aria-describedby={`${name}-said`}
           onInput={({ currentTarget }) => send({ does: 'choose', name, text: typed(currentTarget.value) })}
         />
@@ -172,7 +195,7 @@ function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
         />
         <span aria-hidden="true">{shownIn(choice.max)}</span>
       </span>
-      <Below choice={choice} state={state} send={send} />
+      <Below {...asked} />
     </div>
   );
-}
+}, sameAsked);
