@@ -14,6 +14,7 @@
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
  * | ask for measurements | `measurementNames`, `measurementWords`, `howTaken`, `essentialNames` |
+ * | draw the body itself, and say which measurements matter | `bodyForm`, `lineFigure`, `sensitivities`, `takeAgain` |
  * | tell lengths, and an issue's message, in inches | `lengthCell`, `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
@@ -46,6 +47,7 @@ export { DraftMistake } from '../engine/draft-mistake.ts';
 export { type Evaluation, evaluate } from '../engine/evaluate.ts';
 export type { ExcludedRelation } from '../engine/excluded-relation.ts';
 export { notchesOf } from '../engine/finishing/notches.ts';
+export { bodyForm } from '../engine/form/body-form.ts';
 export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
@@ -63,11 +65,13 @@ export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
 export { type Rule, ruleTable } from '../engine/pattern/rule.ts';
 export type { EdgeRef, Girth, Join, Seam } from '../engine/pattern/seam.ts';
 export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
+export { resolveStyling } from '../engine/pattern/styling-values.ts';
 export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { walkSheet } from '../engine/reading/walk-sheet.ts';
+export { type LineFigure, lineFigure } from '../engine/render/form/line-figure.ts';
 export { cutWords } from '../engine/render/label-words.ts';
 export { standInRows } from '../engine/render/layout.ts';
 export { lineTypes } from '../engine/render/line-types.ts';
@@ -75,6 +79,8 @@ export type { PrintOptions } from '../engine/render/print-options.ts';
 export { type ScreenLine, type ScreenPiece, screenPieces } from '../engine/render/screen-pieces.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
+export { sensitivities } from '../engine/sensitivity/sensitivity.ts';
+export { byImportance, takeAgain } from '../engine/sensitivity/take-again.ts';
 export type { Alteration } from '../engine/shaping/alteration.ts';
 export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
 export { commonPractice } from '../engine/sources.ts';

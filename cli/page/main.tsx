@@ -2,6 +2,7 @@ import { render } from 'preact';
 import { newestFirst } from './drafter.ts';
 import { keptText, withKept } from './kept.ts';
 import { keyedWay } from './keyed-way.ts';
+import { type Linked, linkedIn } from './link.ts';
 import type { PageAnswer, PageRequest } from './messages.ts';
 import { type PageAction, reduce } from './reducer.ts';
 import { slowKinds } from './requests/slow.ts';
@@ -36,8 +37,17 @@ let state: PageState = begun({ ...withKept(emptyState, stored()), wide: wide.mat
 /** The state with its first draft asked for. */
 function begun(kept: PageState): PageState {
   const view = location.hash.slice(1);
+  const linked = followed();
   const shown = isView(view) ? { ...kept, view } : kept;
-  return { ...shown, asked: 1, wanted: partsShown(shown) };
+  const next = linked ? reduce(shown, { does: 'follow', linked }) : shown;
+  return { ...next, asked: 1, wanted: partsShown(next) };
+}
+
+/** What the address says, once: a reload shows what has been made of it since. */
+function followed(): Linked | undefined {
+  const linked = linkedIn(location.hash);
+  if (linked) history.replaceState(undefined, '', '#choose');
+  return linked;
 }
 
 function send(action: PageAction): void {
@@ -126,8 +136,10 @@ addEventListener('pagehide', keep);
 wide.addEventListener('change', ({ matches }) => send({ does: 'widen', wide: matches }));
 
 const viewed = (): void => {
+  const linked = followed();
   const view = location.hash.slice(1);
-  if (isView(view) && view !== state.view) send({ does: 'view', view });
+  if (linked) send({ does: 'follow', linked });
+  else if (isView(view) && view !== state.view) send({ does: 'view', view });
 };
 addEventListener('hashchange', viewed);
 addEventListener('dragover', (event) => event.preventDefault());
@@ -147,6 +159,15 @@ addEventListener('keydown', (event) => {
 });
 // Leaving a field or letting a slider go ends a step that can be undone.
 addEventListener('change', () => send({ does: 'settle' }));
+
+// Laid up for when there is no network, once there is nothing better to do.
+addEventListener('load', () =>
+  setTimeout(() => {
+    navigator.serviceWorker?.register('offline.js').catch(() => {
+      // A browser that lays nothing up still drafts.
+    });
+  }, 2000),
+);
 
 show();
 drafter.want(draftRequest(state));

@@ -2,10 +2,12 @@ import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
+import type { PicturesAnswer, PicturesRequest } from './requests/pictures.ts';
+import type { StudyAnswer, StudyRequest } from './requests/study.ts';
 import type { WriteAnswer, WriteRequest } from './requests/write.ts';
 
 /** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
-export type PageRequest = DraftRequest | OpenRequest | WriteRequest;
+export type PageRequest = DraftRequest | OpenRequest | WriteRequest | StudyRequest | PicturesRequest;
 
 /** What a worker answers; lengths are texts in the reader's unit. */
 export type PageAnswer =
@@ -13,6 +15,8 @@ export type PageAnswer =
   | DraftAnswer
   | OpenAnswer
   | WriteAnswer
+  | StudyAnswer
+  | PicturesAnswer
   | RefusedAnswer;
 
 export interface DraftRequest {
@@ -93,4 +97,12 @@ export interface CheckRows {
 export interface CheckRow {
   readonly cells: readonly string[];
   readonly ok: boolean;
+  /** The lines on the drawing that it is a figure of. */
+  readonly places: readonly DrawnPlace[];
+}
+
+/** A line of a piece by its name, or all of the piece. */
+export interface DrawnPlace {
+  readonly piece: string;
+  readonly line?: string;
 }

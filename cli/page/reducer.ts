@@ -1,6 +1,7 @@
 import type { MeasurementName } from '../../drafts/index.ts';
 import { type BodyForm, emptyForm, formFrom } from './body-form.ts';
 import { noHistory, remembered, stepped, type TypedChoices, type Work } from './history.ts';
+import type { Linked } from './link.ts';
 import type { DraftAnswer, MadeGarment, PageAnswer } from './messages.ts';
 import { type OwnAction, ownAfter, ownHeard } from './own-states.ts';
 import { choicesOf, emptyState, isUntouched, type PageState, partsShown, workOf } from './state.ts';
@@ -24,6 +25,8 @@ export type PageAction =
   /** Without a text: as the draft has it by itself. */
   | { readonly does: 'choose'; readonly name: string; readonly text: string | undefined }
   | { readonly does: 'choose nothing' }
+  /** A link was opened: what it says takes the place of what is there. */
+  | { readonly does: 'follow'; readonly linked: Linked }
   /** What was being changed is left: what comes next can be undone apart. */
   | { readonly does: 'settle' }
   /** Nothing has been changed for a while: there is time to write the sheet and walk it. */
@@ -112,6 +115,20 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'choose nothing':
       return withChoices(state, {});
+    case 'follow': {
+      const { garment, choices, form: body } = action.linked;
+      const before =
+        isUntouched(state) && Object.keys(state.choices).length === 0 ? undefined : workOf(state);
+      return {
+        ...state,
+        ...(body ? { form: body } : {}),
+        garment,
+        choices: { ...state.choices, [garment]: choices },
+        view: 'choose',
+        before,
+        notice: 'The choices of the link are open.',
+      };
+    }
     case 'settle':
       return { ...state, history: settled(state) };
     case 'pause':

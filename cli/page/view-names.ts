@@ -13,7 +13,7 @@ interface ViewEntry {
 
 /** The views in the order in which they are offered. A new one has a line here and one in `views/table.ts`. */
 export const viewEntries = [
-  { name: 'measure', title: 'Measure', beside: true, wants: [] },
+  { name: 'measure', title: 'Measure', wants: [] },
   { name: 'choose', title: 'Choose', beside: true, wants: [] },
   { name: 'pieces', title: 'Pieces', wants: ['lines', 'seams'] },
   { name: 'checks', title: 'Checks', wants: ['lines'] },

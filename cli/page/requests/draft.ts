@@ -8,9 +8,6 @@ import {
   lengthCell,
   type MeasurementName,
   measurementNames,
-  notchesOf,
-  type ProvenSheet,
-  provenSheet,
   readBody,
   type Unit,
   unitNames,
@@ -24,7 +21,7 @@ import { draftParts } from './parts.ts';
  * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
  * again, where that is asked for: it takes three times as long as all the rest.
  */
-export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
+export async function drafted({ number, body, garment, choices, parts }: DraftRequest): Promise<DraftAnswer> {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
   const units = own === 'in' ? 'in' : 'mm';
   const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
@@ -35,17 +32,7 @@ export function drafted({ number, body, garment, choices, parts }: DraftRequest)
     return { kind: 'drafted', number, sizes: sizesOf(read.value, own), issues: told(made.issues, units) };
   }
   const evaluation = made.value;
-  let written: ProvenSheet | undefined;
-  const proven = (): ProvenSheet => {
-    written ??= provenSheet(evaluation, {
-      date: undefined,
-      units,
-      notches: notchesOf(evaluation.styling),
-    });
-    return written;
-  };
-  const wanted = draftParts({ evaluation, proven, units }, parts);
-  const report = written?.report ?? evaluation.report;
+  const { parts: wanted, report, proven } = await draftParts(evaluation, units, parts);
   return {
     kind: 'drafted',
     number,
@@ -53,7 +40,7 @@ export function drafted({ number, body, garment, choices, parts }: DraftRequest)
     issues: told(report.issues, units),
     made: {
       ok: report.ok,
-      proven: written !== undefined,
+      proven,
       garment: report.garment,
       title: draft.title,
       body: evaluation.body.name,
@@ -64,7 +51,7 @@ export function drafted({ number, body, garment, choices, parts }: DraftRequest)
         name,
         cut: cut.map(cutWords).join('; '),
       })),
-      checks: checkRows(report, units),
+      checks: checkRows(report, evaluation.garment, units),
       parts: wanted,
     },
   };

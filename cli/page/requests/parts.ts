@@ -1,37 +1,29 @@
-import { type Evaluation, notchesOf, type ProvenSheet, screenPieces } from '../../../drafts/index.ts';
-import { json, walkResult } from '../../walk-result.ts';
+import { type Evaluation, notchesOf, type Report, screenPieces } from '../../../drafts/index.ts';
 import type { DraftPart, DraftParts } from '../draft-parts.ts';
 import { screenSeams } from './screen-seams.ts';
 
-/** A garment as it was drafted: what its parts are made of. */
-export interface PartSource {
-  readonly evaluation: Evaluation;
-  /** The sheet, written and walked again; made when it is first asked for. */
-  readonly proven: () => ProvenSheet;
-  readonly units: 'mm' | 'in';
-}
-
-type Makers = { readonly [Part in DraftPart]: (made: PartSource) => DraftParts[Part] };
-
-const makers: Makers = {
-  lines: ({ evaluation: { garment, cutLines, styling } }) =>
-    screenPieces(garment, cutLines, notchesOf(styling)),
-  seams: ({ evaluation: { garment }, units }) => screenSeams(garment, units),
-  proof: ({ proven }) => {
-    proven();
-    return true;
-  },
-  files: ({ evaluation, proven }) => {
-    const { sheet, report, pieces } = proven();
-    const files = new Map([
-      ['sheet.svg', sheet],
-      ['report.json', json(walkResult(report, evaluation))],
-      ...pieces(),
-    ]);
-    return [...files].map(([name, text]) => ({ name, text }));
-  },
+type Makers = {
+  readonly [Part in DraftPart]: (evaluation: Evaluation, units: 'mm' | 'in') => DraftParts[Part];
 };
 
-/** Those parts that are wanted. */
-export const draftParts = (made: PartSource, wanted: readonly DraftPart[]): Partial<DraftParts> =>
-  Object.fromEntries(wanted.map((part) => [part, makers[part](made)]));
+/** What is made of a drafted garment in the time of a frame. */
+const makers: Omit<Makers, 'proof' | 'files'> = {
+  lines: ({ garment, cutLines, styling }) => screenPieces(garment, cutLines, notchesOf(styling)),
+  seams: ({ garment }, units) => screenSeams(garment, units),
+};
+
+/** Those parts that are wanted, and the report as it is then: of the written sheet, where that was walked too. */
+export async function draftParts(
+  evaluation: Evaluation,
+  units: 'mm' | 'in',
+  wanted: readonly DraftPart[],
+): Promise<{ readonly parts: Partial<DraftParts>; readonly report: Report; readonly proven: boolean }> {
+  const quick = wanted.filter((part) => part !== 'proof' && part !== 'files');
+  const parts = Object.fromEntries(quick.map((part) => [part, makers[part](evaluation, units)]));
+  if (quick.length === wanted.length) return { parts, report: evaluation.report, proven: false };
+  // Writing and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
+  const { written, writtenFiles } = await import('./written-files.ts');
+  const sheet = written(evaluation, units);
+  const files = wanted.includes('files') ? { files: writtenFiles(evaluation, sheet) } : {};
+  return { parts: { ...parts, proof: true, ...files }, report: sheet.report, proven: true };
+}

@@ -7,7 +7,7 @@ import { isTurnedOver, laidAlong, seamsAt, walkedTo } from '../../../cli/page/vi
 
 const lady = new URL('../../../measurements/leading-lady.yaml', import.meta.url);
 
-const { made } = drafted({
+const { made } = await drafted({
   ...{ kind: 'draft', number: 1, garment: 'dress', choices: {}, parts: ['lines', 'seams'] },
   body: parse(await readFile(lady, 'utf8')),
 });

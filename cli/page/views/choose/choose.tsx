@@ -3,26 +3,37 @@ import type { PageIssue } from '../../messages.ts';
 import { choicesOf } from '../../state.ts';
 import { Said } from '../said.tsx';
 import { sameIn, unlessSame } from '../unless-same.ts';
-import type { ViewProps } from '../view.ts';
+import type { FileViewProps } from '../view.ts';
+import { Link } from './link.tsx';
+import type { Pictures } from './own.ts';
+import { Picture, scaleOf, usePictures } from './pictures.tsx';
 import { sliderOf } from './slider.ts';
 
 type NumberChoice = Exclude<Choice, { kind: 'word' }>;
 
 /** The garment and what it leaves open. */
-export function Choose({ state, send }: ViewProps) {
+export function Choose(props: FileViewProps) {
+  const { state, send } = props;
+  usePictures(props);
   const { garments, garment, sought } = state;
   const of = garments.find(({ name }) => name === garment);
   const made = choicesOf(state);
   const words = sought.trim().toLowerCase().split(/\s+/);
-  const shown = (of?.choices ?? []).filter(({ name, help }) => {
+  const found = (of?.choices ?? []).filter(({ name, help }) => {
     const said = `${spoken(name)} ${help}`.toLowerCase();
     return words.every((word) => said.includes(word));
   });
+  // What has pictures leads; figures follow.
+  const shown = [
+    ...found.filter(({ kind }) => kind === 'word'),
+    ...found.filter(({ kind }) => kind !== 'word'),
+  ];
   const asked = <Kind extends Choice>(choice: Kind): Asked<Kind> => ({
     choice,
     send,
     text: made[choice.name],
     inches: state.form.units === 'in',
+    pictures: state.own.choose.pictures[choice.name],
     issues: (state.answer?.issues ?? []).filter(({ path }) => path === choice.name),
   });
   return (
@@ -59,6 +70,7 @@ export function Choose({ state, send }: ViewProps) {
           All as usual again
         </button>
       </div>
+      <Link state={state} send={send} />
       <div class="fields">
         {shown.map((choice) =>
           choice.kind === 'word' ? (
@@ -80,16 +92,17 @@ const spoken = (name: string): string =>
     .replace(/^(under|upper) (bust|arm)/, '$1-$2');
 
 /** One choice as it is asked for. */
-interface Asked<Kind extends Choice = Choice> extends Pick<ViewProps, 'send'> {
+interface Asked<Kind extends Choice = Choice> extends Pick<FileViewProps, 'send'> {
   readonly choice: Kind;
   /** What was chosen or typed; nothing where it is left to the draft. */
   readonly text: string | undefined;
   readonly inches: boolean;
+  readonly pictures: Pictures[string] | undefined;
   readonly issues: readonly PageIssue[];
 }
 
 const sameAsked = (before: Asked, now: Asked): boolean =>
-  sameIn<Asked>(['choice', 'text', 'inches'])(before, now) &&
+  sameIn<Asked>(['choice', 'text', 'inches', 'pictures'])(before, now) &&
   before.issues.length === now.issues.length &&
   before.issues.every(({ message }, i) => message === now.issues[i]?.message);
 
@@ -111,11 +124,13 @@ function Below({ choice: { name, help }, text, issues, send }: Asked) {
 }
 
 const Words = unlessSame<Asked<Extract<Choice, { kind: 'word' }>>>((asked) => {
-  const { choice, text, send } = asked;
+  const { choice, text, pictures = {}, send } = asked;
   const { name, words } = choice;
   const made = text ?? choice.default;
+  const drawn = Object.keys(pictures).length > 0;
+  const scale = scaleOf(pictures);
   return (
-    <fieldset class="field words" aria-describedby={`${name}-said`}>
+    <fieldset class={drawn ? 'field words drawn' : 'field words'} aria-describedby={`${name}-said`}>
       <legend>{capital(spoken(name))}</legend>
       {words.map((word) => (
         <label key={word}>
@@ -126,6 +141,7 @@ const Words = unlessSame<Asked<Extract<Choice, { kind: 'word' }>>>((asked) => {
             onChange={() => send({ does: 'choose', name, text: word })}
           />{' '}
           {word === 'auto' ? 'by itself' : word}
+          {pictures[word] && <Picture picture={pictures[word]} scale={scale} />}
         </label>
       ))}
       <Below {...asked} />
@@ -149,6 +165,9 @@ const Figure = unlessSame<Asked<NumberChoice>>((asked) => {
   const at = text === undefined ? choice.default : (writtenLength(text)?.value ?? Number.NaN);
   const wrong = issues.some(({ severity }) => severity === 'error');
   const label = capital(spoken(name));
+  // The nearest that the draft takes, where it takes what was typed not at all.
+  const beyond = wrong && typeof at === 'number' && (at < choice.min || at > choice.max);
+  const nearest = beyond ? String(at < choice.min ? choice.min : choice.max) : undefined;
   const sign = inches ? 'in' : unitSigns[unit];
   const typed = (typing: string): string | undefined => {
     if (typing.trim() === '') return undefined;
@@ -195,6 +214,11 @@ const Figure = unlessSame<Asked<NumberChoice>>((asked) => {
         />
         <span aria-hidden="true">{shownIn(choice.max)}</span>
       </span>
+      {nearest !== undefined && (
+        <button type="button" class="back" onClick={() => send({ does: 'choose', name, text: nearest })}>
+          Take {shownIn(Number(nearest))} {sign}
+        </button>
+      )}
       <Below {...asked} />
     </div>
   );

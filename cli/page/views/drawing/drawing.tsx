@@ -5,16 +5,19 @@ import { isUntouched, type PageState } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
 import { arranged } from './arranged.ts';
-import { DrawnPiece } from './drawn-piece.tsx';
+import { DrawnPiece, type Lit } from './drawn-piece.tsx';
 import { Pane } from './pane.tsx';
 
 /** So many things that stand in the way are told over the drawing. */
 const most = 5;
 
+/** About how high the room for a drawing is, in pixels: letters are sized by it. */
+const [roomy, narrow] = [900, 400];
+
 interface DrawingProps extends ViewProps {
   /** Width to height of the room it has. */
   readonly aspect: number;
-  readonly lit?: ReadonlyMap<string, 'touched' | 'partner'>;
+  readonly lit?: Lit;
   readonly onTouch?: (piece: string, edge: string) => void;
   readonly wheel?: boolean;
 }
@@ -30,7 +33,8 @@ export function Drawing({ state, send, aspect, lit, onTouch, wheel }: DrawingPro
   const placed = earlier ?? pieces;
   const paper = useMemo(() => arranged(placed ?? [], aspect), [placed, aspect]);
   if (!state.made || !pieces) return <NothingDrawn state={state} />;
-  const scale = Math.max(paper.width / (900 * aspect), paper.height / 900);
+  const seen = state.wide ? roomy : narrow;
+  const scale = Math.max(paper.width / (seen * aspect), paper.height / seen);
   return (
     <div class="drawing">
       <Hindered state={state} />

@@ -1,15 +1,17 @@
 import type { ScreenLine, ScreenPiece } from '../../../../drafts/index.ts';
 import { sameIn, unlessSame } from '../unless-same.ts';
 
-/** What a line is told by in sets of lines that are lit. */
-export const lineKey = (piece: string, edge: string): string => `${piece}\n${edge}`;
+/** What a line is told by among those that are lit; without a name all edges of the piece are meant. */
+export const lineKey = (piece: string, line: string): string => `${piece}\n${line}`;
+
+/** How lines are lit, by `lineKey`. */
+export type Lit = ReadonlyMap<string, 'touched' | 'partner'>;
 
 interface DrawnPieceProps {
   readonly piece: ScreenPiece;
   /** What it was before: its stitching and cutting lines are drawn in grey under it. */
   readonly earlier?: ScreenPiece | undefined;
-  /** Edges that are lit, by `lineKey`. */
-  readonly lit?: ReadonlyMap<string, 'touched' | 'partner'>;
+  readonly lit?: Lit;
   readonly transform?: string;
   /** Smallest letters that can be read, mm. */
   readonly letters: number;
@@ -25,12 +27,14 @@ const Piece = ({ piece, earlier, lit, transform, letters, onTouch }: DrawnPieceP
       <path key={i} class={line.turn === 'fold' ? 'on-fold' : line.class} d={line.d} />
     ))}
     <text class="piece-name" x={piece.middle[0]} y={piece.middle[1]} font-size={letters}>
-      {piece.number} {piece.name}
+      {nameFits(piece, letters) ? `${piece.number} ${piece.name}` : piece.number}
     </text>
     {lit &&
-      piece.lines.map(({ edge, d }) => {
-        const how = edge === undefined ? undefined : lit.get(lineKey(piece.name, edge));
-        return how && <path key={`lit ${edge}`} class={`lit ${how}`} d={d} />;
+      piece.lines.map(({ name, edge, d }, i) => {
+        const how =
+          lit.get(lineKey(piece.name, name)) ??
+          (edge === undefined ? undefined : lit.get(lineKey(piece.name, '')));
+        return how && <path key={`lit ${i}`} class={`lit ${how}`} d={d} />;
       })}
     {onTouch &&
       piece.lines.map(
@@ -42,6 +46,10 @@ const Piece = ({ piece, earlier, lit, transform, letters, onTouch }: DrawnPieceP
       )}
   </g>
 );
+
+/** Whether there is room for its name on a piece, at half a letter's height a letter. */
+const nameFits = ({ number, name, width }: ScreenPiece, letters: number): boolean =>
+  `${number} ${name}`.length * letters * 0.5 < width;
 
 /** Whether two pieces look the same: a new draft makes all its pieces anew. */
 const looksSame = (before: ScreenPiece | undefined, now: ScreenPiece | undefined): boolean =>
