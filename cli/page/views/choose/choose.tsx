@@ -167,7 +167,9 @@ const Figure = unlessSame<Asked<NumberChoice>>((asked) => {
   const label = capital(spoken(name));
   // The nearest that the draft takes, where it takes what was typed not at all.
   const beyond = wrong && typeof at === 'number' && (at < choice.min || at > choice.max);
-  const nearest = beyond ? String(at < choice.min ? choice.min : choice.max) : undefined;
+  const nearest = beyond ? (at < choice.min ? slider.min : slider.max) : undefined;
+  const asText = (value: number): string =>
+    inches ? `${lengthFigure(value, 'in', finest)} in` : String(value);
   const sign = inches ? 'in' : unitSigns[unit];
   const typed = (typing: string): string | undefined => {
     if (typing.trim() === '') return undefined;
@@ -205,18 +207,18 @@ const Figure = unlessSame<Asked<NumberChoice>>((asked) => {
             text === undefined ? `${usual}, as usual` : `${inches ? text.replace(/ in$/, '') : text} ${sign}`
           }
           onInput={({ currentTarget: { value, valueAsNumber } }) =>
-            send({
-              does: 'choose',
-              name,
-              text: inches ? `${lengthFigure(valueAsNumber, 'in', finest)} in` : value,
-            })
+            send({ does: 'choose', name, text: inches ? asText(valueAsNumber) : value })
           }
         />
         <span aria-hidden="true">{shownIn(choice.max)}</span>
       </span>
       {nearest !== undefined && (
-        <button type="button" class="back" onClick={() => send({ does: 'choose', name, text: nearest })}>
-          Take {shownIn(Number(nearest))} {sign}
+        <button
+          type="button"
+          class="back"
+          onClick={() => send({ does: 'choose', name, text: asText(nearest) })}
+        >
+          Take {shownIn(nearest)} {sign}
         </button>
       )}
       <Below {...asked} />

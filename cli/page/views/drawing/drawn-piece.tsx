@@ -20,11 +20,9 @@ interface DrawnPieceProps {
 
 const Piece = ({ piece, earlier, lit, transform, letters, onTouch }: DrawnPieceProps) => (
   <g class="drawn-piece" transform={transform}>
-    {earlier?.lines.filter(isOutline).map((line, i) => (
-      <path key={`earlier ${i}`} class="earlier" d={line.d} />
-    ))}
-    {piece.lines.map((line, i) => (
-      <path key={i} class={line.turn === 'fold' ? 'on-fold' : line.class} d={line.d} />
+    {earlier && <path class="earlier" d={dataOf(earlier.lines.filter(isOutline))} />}
+    {byClass(piece.lines).map(([type, d]) => (
+      <path key={type} class={type} d={d} />
     ))}
     <text class="piece-name" x={piece.middle[0]} y={piece.middle[1]} font-size={letters}>
       {nameFits(piece, letters) ? `${piece.number} ${piece.name}` : piece.number}
@@ -70,6 +68,21 @@ export const DrawnPiece = unlessSame<DrawnPieceProps>(
     looksSame(before.piece, now.piece) &&
     looksSame(before.earlier, now.earlier),
 );
+
+/** Lines of one kind as one path: a browser paints few long paths sooner than many short ones. */
+function byClass(lines: readonly ScreenLine[]): readonly (readonly [type: string, d: string])[] {
+  const kinds = new Map<string, ScreenLine[]>();
+  for (const line of lines) {
+    // Where cloth is folded the cutting line runs.
+    if (line.turn === 'fold') continue;
+    const known = kinds.get(line.class);
+    if (known) known.push(line);
+    else kinds.set(line.class, [line]);
+  }
+  return [...kinds].map(([type, of]) => [type, dataOf(of)]);
+}
+
+const dataOf = (lines: readonly ScreenLine[]): string => lines.map(({ d }) => d).join('');
 
 const isOutline = ({ class: type, turn }: ScreenLine): boolean =>
   type === 'cut' || (type === 'stitch' && turn !== 'fold');
