@@ -88,7 +88,7 @@ inBrowser('what she chose', () => {
     const { page } = await opened();
     await invented(page, 'Leading lady');
     await view(page, 'Choose');
-    await page.getByRole('radio', { name: 'whole' }).first().check();
+    await page.getByRole('radio', { name: 'whole', exact: true }).first().check();
     await page.getByLabel('Strap width', { exact: true }).fill('33');
     await page.getByText('A link to these choices').click();
     const link = await page.getByLabel('The link', { exact: true }).inputValue();
@@ -103,7 +103,9 @@ inBrowser('what she chose', () => {
     await bare.page.getByText('Nothing is measured yet.').waitFor();
     const whole = await opened({}, full.slice(full.indexOf('#')));
     await drawn(whole.page, 'dress');
-    expect(await whole.page.getByRole('radio', { name: 'whole' }).first().isChecked()).toBe(true);
+    expect(await whole.page.getByRole('radio', { name: 'whole', exact: true }).first().isChecked()).toBe(
+      true,
+    );
     expect([...bare.faults, ...whole.faults]).toEqual([]);
   });
 
