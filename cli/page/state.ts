@@ -85,10 +85,10 @@ export const draftRequest = (state: PageState): DraftRequest => ({
 /** Whether what is shown is the newest that was asked for. */
 export const isUpToDate = ({ answer, asked }: PageState): boolean => answer?.number === asked;
 
-/** The garment of the newest draft, once its files are written: what may be taken. */
+/** The garment of the newest draft, once its files are written, if every check holds: what may be taken. */
 export function taken(
   state: PageState,
 ): (MadeGarment & { readonly files: readonly TakenFile[] }) | undefined {
   const made = isUpToDate(state) ? state.answer?.made : undefined;
-  return made?.parts.files && { ...made, files: made.parts.files };
+  return made?.ok && made.parts.files ? { ...made, files: made.parts.files } : undefined;
 }

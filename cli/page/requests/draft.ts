@@ -8,6 +8,7 @@ import {
   lengthCell,
   type MeasurementName,
   measurementNames,
+  onlyTrue,
   readBody,
   type Unit,
   unitNames,
@@ -32,15 +33,17 @@ export async function drafted({ number, body, garment, choices, parts }: DraftRe
     return { kind: 'drafted', number, sizes: sizesOf(read.value, own), issues: told(made.issues, units) };
   }
   const evaluation = made.value;
-  const { parts: wanted, report, proven } = await draftParts(evaluation, units, parts);
+  const { parts: wanted, report, holds } = await draftParts(evaluation, units, parts);
+  // While something moves there is no time to look for what would do.
+  const { issues } = holds ? onlyTrue(draft, evaluation, report, holds) : report;
   return {
     kind: 'drafted',
     number,
     sizes: sizesOf(evaluation.body, own),
-    issues: told(report.issues, units),
+    issues: told(issues, units),
     made: {
       ok: report.ok,
-      proven,
+      proven: holds !== undefined,
       garment: report.garment,
       title: draft.title,
       body: evaluation.body.name,

@@ -17,13 +17,22 @@ export async function draftParts(
   evaluation: Evaluation,
   units: 'mm' | 'in',
   wanted: readonly DraftPart[],
-): Promise<{ readonly parts: Partial<DraftParts>; readonly report: Report; readonly proven: boolean }> {
+): Promise<{
+  readonly parts: Partial<DraftParts>;
+  readonly report: Report;
+  /** Whether all holds of another garment as well, its sheet written and walked too; only where this one's was. */
+  readonly holds?: (other: Evaluation) => boolean;
+}> {
   const quick = wanted.filter((part) => part !== 'proof' && part !== 'files');
   const parts = Object.fromEntries(quick.map((part) => [part, makers[part](evaluation, units)]));
-  if (quick.length === wanted.length) return { parts, report: evaluation.report, proven: false };
+  if (quick.length === wanted.length) return { parts, report: evaluation.report };
   // Writing and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
   const { written, writtenFiles } = await import('./written-files.ts');
   const sheet = written(evaluation, units);
   const files = wanted.includes('files') ? { files: writtenFiles(evaluation, sheet) } : {};
-  return { parts: { ...parts, proof: true, ...files }, report: sheet.report, proven: true };
+  return {
+    parts: { ...parts, proof: true, ...files },
+    report: sheet.report,
+    holds: (other) => written(other, units).report.ok,
+  };
 }
