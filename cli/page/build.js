@@ -1,8 +1,10 @@
+import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { withoutWoff2 } from '../without-woff2.js';
+import { directImports } from './direct-imports.js';
 
 /*
  * Builds the page: its views and its worker, beside the files that are served as they are and the invented
@@ -13,6 +15,20 @@ import { withoutWoff2 } from '../without-woff2.js';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const page = join(root, 'cli/page');
 const served = ['index.html', 'icon.svg'];
+
+/** Everything that is served, and a version of it all, for the worker that keeps the page for when there is no network. */
+async function offline(outdir) {
+  const entries = await readdir(outdir, { recursive: true, withFileTypes: true });
+  const files = entries
+    .filter((entry) => entry.isFile() && !entry.name.endsWith('.txt'))
+    .map((entry) => relative(outdir, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+    .sort();
+  const digest = createHash('sha256');
+  for (const file of files) digest.update(file).update(await readFile(join(outdir, file)));
+  const version = digest.digest('hex').slice(0, 16);
+  const keeper = await readFile(join(page, 'offline.js'), 'utf8');
+  return `const files = ${JSON.stringify(['./', ...files])};\nconst version = ${JSON.stringify(version)};\n${keeper}`;
+}
 
 /** The style sheet: that of the page, then those of single views, which lie in their folders. */
 async function styles() {
@@ -44,6 +60,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
+    plugins: [directImports(root)],
   };
   await build({
     ...common,
@@ -60,7 +77,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     chunkNames: 'part-[hash]',
     // Tables are read by what the library has for browsers; its other code takes much of Node along.
     alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
-    plugins: [withoutWoff2],
+    plugins: [...common.plugins, withoutWoff2],
   });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   await writeFile(join(outdir, 'page.css'), await styles());
@@ -68,6 +85,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
   await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
+  await writeFile(join(outdir, 'offline.js'), await offline(outdir));
 }
 
 /** Builds what the page of a worn garment is made with, which `bodkin wear` puts into it whole. */

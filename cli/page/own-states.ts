@@ -1,6 +1,9 @@
 import type { PageAnswer } from './messages.ts';
 import type { OwnState } from './own-state.ts';
+import { checking } from './views/checks/own.ts';
+import { choosing } from './views/choose/own.ts';
 import { laidOut } from './views/cloth/own.ts';
+import { measuring } from './views/measure/own.ts';
 import { looked } from './views/pieces/own.ts';
 import { sized } from './views/sizes/own.ts';
 import { taking } from './views/take/own.ts';
@@ -8,7 +11,10 @@ import { wearing } from './views/worn/own.ts';
 
 /** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
 const table = {
+  checks: checking,
+  choose: choosing,
   cloth: laidOut,
+  measure: measuring,
   pieces: looked,
   sizes: sized,
   take: taking,

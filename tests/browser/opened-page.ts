@@ -1,82 +1,99 @@
 import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { type Browser, type BrowserContextOptions, chromium as driven, type Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterAll, beforeAll, describe } from 'vitest';
 import { pageFiles, type ServedPage, servePage } from '../../cli/page-server.ts';
 import { chromium } from './chromium.ts';
 
-const built = new URL('../../.dist/page/', import.meta.url);
-const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
+/* The page as `npm run build` leaves it, in a real browser. */
 
-/** Where the machine's Chromium is; nothing where there is none. */
-export const program = chromium();
+const program = chromium();
 
-/** The page as `npm run build` leaves it, served, and a browser to look at it with. */
-export interface Looking {
-  readonly served: ServedPage;
-  readonly browser: Browser;
-  readonly close: () => Promise<void>;
+export const built = new URL('../../.dist/page/', import.meta.url);
+
+/** Tests that are left out where there is no Chromium. */
+export const inBrowser = describe.skipIf(program === undefined);
+
+export interface OpenedPage {
+  readonly page: Page;
+  /** All that went wrong, or elsewhere, meanwhile. */
+  readonly faults: string[];
 }
 
-export async function looking(): Promise<Looking> {
-  const served = await servePage(await pageFiles(built), 0);
-  if (program === undefined) throw new Error('There is no Chromium on this machine.');
-  const browser = await driven.launch({ executablePath: program, args: ['--no-sandbox'] });
+/** A browser and the served page for the tests of a file. */
+export function browsed(): {
+  readonly address: () => string;
+  readonly stop: () => Promise<void>;
+  readonly opened: (options?: BrowserContextOptions, at?: string) => Promise<OpenedPage>;
+} {
+  let served: ServedPage;
+  let browser: Browser;
+  beforeAll(async () => {
+    if (program === undefined) return;
+    served = await servePage(await pageFiles(built), 0);
+    browser = await driven.launch({ executablePath: program, args: ['--no-sandbox'] });
+  }, 60_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
   return {
-    served,
-    browser,
-    close: async () => {
-      await browser.close();
-      await served.close();
+    address: () => served.address,
+    stop: () => served.close(),
+    opened: async (options = {}, at = '') => {
+      const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+      const page = await context.newPage();
+      const faults: string[] = [];
+      context.on('request', (request) => {
+        if (!request.url().startsWith(served.address) && !request.url().startsWith('blob:'))
+          faults.push(`asked elsewhere: ${request.url()}`);
+      });
+      page.on('pageerror', (error) => faults.push(error.message));
+      page.on('console', (message) => {
+        if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
+      });
+      await page.goto(served.address + at);
+      return { page, faults };
     },
   };
 }
 
-/** A page in a browser of its own, and all that went wrong or elsewhere meanwhile. */
-export async function openedPage(
-  { served, browser }: Looking,
-  options: BrowserContextOptions = {},
-): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-  const page = await context.newPage();
-  const faults: string[] = [];
-  context.on('request', (request) => {
-    if (!request.url().startsWith(served.address) && !request.url().startsWith('blob:'))
-      faults.push(`asked elsewhere: ${request.url()}`);
-  });
-  page.on('pageerror', (error) => faults.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
-  });
-  await page.goto(served.address);
-  return { page, faults };
-}
+export const view = (page: Page, name: string) => page.getByRole('link', { name, exact: true }).click();
 
-export const toView = (page: Page, name: string): Promise<void> =>
-  page.getByRole('link', { name, exact: true }).click();
+export const drawn = (page: Page, garment: string) =>
+  page.getByText(`The ${garment} is drawn, and every check is true.`).waitFor();
 
-/** One of the invented bodies, opened and drafted. */
-export async function withBody(page: Page, role: string, garment = 'dress'): Promise<void> {
+/** Opens one of the invented bodies, and waits for its dress. */
+export async function invented(page: Page, name: string): Promise<void> {
   await page.getByText('Open a file').click();
-  await page.getByRole('button', { name: role }).click();
-  await page.getByText(`The ${garment} is drawn, and every check is true.`).waitFor();
+  await page.getByRole('button', { name }).click();
+  await drawn(page, 'dress');
 }
 
-export async function download(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
+/** Presses a button that saves a file, and reads that. */
+export async function download(
+  page: Page,
+  button: string,
+): Promise<{ readonly name: string; readonly text: string; readonly bytes: Buffer }> {
   const [file] = await Promise.all([
     page.waitForEvent('download', { timeout: 60_000 }),
     page.getByRole('button', { name: button, exact: true }).click(),
   ]);
-  return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+  const bytes = await readFile(await file.path());
+  return { name: file.suggestedFilename(), text: bytes.toString(), bytes };
 }
 
-/** Nothing that axe-core finds, and nothing beside the screen. */
-export async function expectClear(page: Page, what: string): Promise<void> {
+const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
+
+/** What stands in somebody's way on what is shown now. */
+export async function barriers(page: Page): Promise<readonly string[]> {
   // Run by the debugger, it is not held to the page's security policy.
   await page.evaluate(axe);
-  const found = await page.evaluate<string[]>(
+  return page.evaluate<string[]>(
     'axe.run().then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => id + html)))',
   );
-  expect([what, ...found]).toEqual([what]);
-  expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
 }
+
+/** How far what is shown reaches beyond the screen's side, in pixels. */
+export const beyondSide = (page: Page): Promise<number> =>
+  page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');

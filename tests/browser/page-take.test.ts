@@ -2,33 +2,29 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { unzipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { garments } from '../../drafts/index.ts';
 import { bodkin } from '../cli/session.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
-import { download, type Looking, looking, openedPage, program, toView, withBody } from './opened-page.ts';
+import { browsed, download, inBrowser, invented, view } from './opened-page.ts';
 
 /* What the page hands over, held to what the command line writes. */
 
 const folder = temporaryFolder();
 const lady = fileURLToPath(new URL('../../measurements/leading-lady.yaml', import.meta.url));
 
-let look: Looking;
-beforeAll(async () => {
-  if (program !== undefined) look = await looking();
-}, 60_000);
-afterAll(() => look?.close());
+const { opened } = browsed();
 
 const command = async (...words: readonly string[]): Promise<void> => {
   const { code, err } = await bodkin(words, { garments: Object.values(garments) });
   expect(code, err).toBe(0);
 };
 
-describe.skipIf(program === undefined)('what is taken from the page', () => {
+inBrowser('what is taken from the page', () => {
   test('is to the byte what the command line writes, singly and in a ZIP', async () => {
-    const { page, faults } = await openedPage(look);
-    await withBody(page, 'Leading lady');
-    await toView(page, 'Take');
+    const { page, faults } = await opened();
+    await invented(page, 'Leading lady');
+    await view(page, 'Take');
     const out = folder.at('out');
     const of = ['dress', '--body', lady];
     await command('draft', ...of, '--out', out, '--also', 'dxf', '--also', 'dxf-curves');
@@ -58,9 +54,9 @@ describe.skipIf(program === undefined)('what is taken from the page', () => {
   }, 300_000);
 
   test('is refused in words where the paper is none', async () => {
-    const { page } = await openedPage(look);
-    await withBody(page, 'Understudy');
-    await toView(page, 'Take');
+    const { page } = await opened();
+    await invented(page, 'Understudy');
+    await view(page, 'Take');
     await page.getByLabel('Paper', { exact: true }).selectOption('a roll');
     await page.getByLabel('wide, in mm').fill('20');
     await page.getByRole('button', { name: 'dress-roll-20.pdf' }).click();

@@ -1,41 +1,28 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
 import { unzipSync } from 'fflate';
-import type { BrowserContextOptions } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  download,
-  expectClear,
-  type Looking,
-  looking,
-  openedPage,
-  program,
-  toView,
-  withBody,
-} from './opened-page.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { barriers, beyondSide, browsed, download, inBrowser, invented, view } from './opened-page.ts';
 
 /* The views of sizes, cloth, what is worn and what is taken, in a real browser: by a phone in the light, by a wide screen in the dark. */
 
-const built = new URL('../../.dist/page/', import.meta.url);
-
-let look: Looking;
-beforeAll(async () => {
-  if (program !== undefined) look = await looking();
-}, 60_000);
-afterAll(() => look?.close());
+const { opened } = browsed();
 
 const phone: BrowserContextOptions = { viewport: { width: 360, height: 800 }, colorScheme: 'light' };
 const wide: BrowserContextOptions = { viewport: { width: 1600, height: 900 }, colorScheme: 'dark' };
 
-describe.skipIf(program === undefined)('on the page', () => {
+/** Nothing in anybody's way, and nothing beside the screen. */
+async function expectClear(page: Page, what: string): Promise<void> {
+  expect([what, ...(await barriers(page))]).toEqual([what]);
+  expect(await beyondSide(page), what).toBeLessThanOrEqual(0);
+}
+
+inBrowser('on the page', () => {
   test.each([phone, wide])(
     'a grader sees every size of a chart, one piece by sliders, and the nearest to her: %j',
     async (screen) => {
-      const { page, faults } = await openedPage(look, screen);
-      await withBody(page, 'Understudy');
-      await toView(page, 'Sizes');
+      const { page, faults } = await opened(screen);
+      await invented(page, 'Understudy');
+      await view(page, 'Sizes');
       await expectClear(page, 'no chart');
       await page.getByLabel('Size chart').selectOption('en-13402-3-women.yaml');
       await page.getByText('The dress in 12 sizes of EN 13402-3, women: all true').waitFor();
@@ -55,11 +42,11 @@ describe.skipIf(program === undefined)('on the page', () => {
   );
 
   test('sizes in cups move by two sliders, and all is taken as one ZIP', async () => {
-    const { page, faults } = await openedPage(look);
-    await withBody(page, 'Understudy');
-    await toView(page, 'Choose');
+    const { page, faults } = await opened();
+    await invented(page, 'Understudy');
+    await view(page, 'Choose');
     await page.getByRole('radio', { name: /^Bodice/ }).check();
-    await toView(page, 'Sizes');
+    await view(page, 'Sizes');
     await page.getByLabel('Size chart').selectOption('workshop-stock.yaml');
     await page.getByText('The bodice in 50 sizes of workshop stock: all true').waitFor({ timeout: 120_000 });
     await page.getByRole('slider', { name: /^Cup/ }).press('End');
@@ -75,9 +62,9 @@ describe.skipIf(program === undefined)('on the page', () => {
   test.each([phone, wide])(
     'pieces are laid on cloth, the best is kept when it is stopped, and taken: %j',
     async (screen) => {
-      const { page, faults } = await openedPage(look, screen);
-      await withBody(page, 'Understudy');
-      await toView(page, 'Cloth');
+      const { page, faults } = await opened(screen);
+      await invented(page, 'Understudy');
+      await view(page, 'Cloth');
       await page.getByLabel('Width, selvedge to selvedge').fill('wide');
       await page.getByRole('button', { name: 'Lay the dress on it' }).click();
       await page.getByText('The width of the cloth takes a length from 100 to 5000 mm.').waitFor();
@@ -100,9 +87,9 @@ describe.skipIf(program === undefined)('on the page', () => {
   test.each([phone, wide])(
     'the bodice is worn, and a finding taken over changes the pieces, until it is undone: %j',
     async (screen) => {
-      const { page, faults } = await openedPage(look, screen);
-      await withBody(page, 'Understudy');
-      await toView(page, 'Worn');
+      const { page, faults } = await opened(screen);
+      await invented(page, 'Understudy');
+      await view(page, 'Worn');
       await page.getByRole('button', { name: 'Put it on' }).click();
       await page.getByText('It is no substitute for a trial bodice in cloth.').waitFor({ timeout: 120_000 });
       await expectClear(page, 'worn');
@@ -111,7 +98,7 @@ describe.skipIf(program === undefined)('on the page', () => {
       await page.getByText('The fitting has it now, and the pieces follow.').waitFor();
       await page.getByText('This is how it was before.').waitFor();
       expect(await takeIn.isDisabled()).toBe(true);
-      await toView(page, 'Take');
+      await view(page, 'Take');
       const fitted = async (): Promise<unknown> => {
         const { bytes } = await download(page, 'report.json');
         return JSON.parse(bytes.toString()).fitting;
@@ -125,17 +112,4 @@ describe.skipIf(program === undefined)('on the page', () => {
     },
     240_000,
   );
-
-  test('loads PDF, editor and what is worn only when they are wanted: under 300 kB, compressed, at first', async () => {
-    const { page } = await openedPage(look);
-    const asked = new Set<string>();
-    page.context().on('request', (request) => asked.add(new URL(request.url()).pathname));
-    await page.reload();
-    await page.getByText('Nothing is measured yet.').waitFor();
-    await page.waitForTimeout(2000);
-    const size = (path: string): number =>
-      gzipSync(readFileSync(join(fileURLToPath(built), path === '/' ? 'index.html' : path))).length;
-    const first = [...asked].reduce((sum, path) => sum + size(path), 0);
-    expect(first).toBeLessThan(300_000);
-  });
 });

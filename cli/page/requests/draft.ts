@@ -1,72 +1,61 @@
-import { type Body, type MeasurementName, measurementNames } from '../../../engine/body/body.ts';
-import { readBody } from '../../../engine/body/read.ts';
-import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
-import { notchesOf } from '../../../engine/finishing/notches.ts';
-import { onlyTrue } from '../../../engine/only-true.ts';
-import { provenSheet } from '../../../engine/proven-sheet.ts';
-import { cutWords } from '../../../engine/render/label-words.ts';
-import { fixed } from '../../../engine/text/figure.ts';
-import { lengthCell } from '../../../engine/text/length.ts';
-import { type Unit, unitNames } from '../../../engine/text/units.ts';
-import { json, walkResult } from '../../walk-result.ts';
-import type { DraftPart } from '../draft-parts.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment } from '../messages.ts';
+import {
+  type Body,
+  cutWords,
+  evaluate,
+  fixed,
+  lengthCell,
+  type MeasurementName,
+  measurementNames,
+  onlyTrue,
+  readBody,
+  type Unit,
+  unitNames,
+} from '../../../drafts/index.ts';
+import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
 import { garmentCalled, readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
 import { told } from './told.ts';
 
-/** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
-export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
+/**
+ * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
+ * again, where that is asked for: it takes three times as long as all the rest.
+ */
+export async function drafted({ number, body, garment, choices, parts }: DraftRequest): Promise<DraftAnswer> {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
   const units = readerUnits(body);
   const draft = garmentCalled(garment);
-  const read = readBody(body);
-  if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
-  const sizes = sizesOf(read.value, own);
   const made = evaluate(draft, body, choices);
-  if (!made.ok) return { kind: 'drafted', number, sizes, issues: told(made.issues, units) };
-  const { report, ...written } = writtenGarment(made.value, units, parts);
-  const kept = onlyTrue(draft, made.value, report, (other) => provenSheet(other, {}).report.ok);
+  if (!made.ok) {
+    const read = readBody(body);
+    if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
+    return { kind: 'drafted', number, sizes: sizesOf(read.value, own), issues: told(made.issues, units) };
+  }
+  const evaluation = made.value;
+  const { parts: wanted, report, holds } = await draftParts(evaluation, units, parts);
+  // While something moves there is no time to look for what would do.
+  const { issues } = holds ? onlyTrue(draft, evaluation, report, holds) : report;
   return {
     kind: 'drafted',
     number,
-    sizes,
-    issues: told(kept.issues, units),
-    made: { ...written, title: draft.title },
-  };
-}
-
-function writtenGarment(
-  evaluation: Evaluation,
-  units: 'mm' | 'in',
-  wanted: readonly DraftPart[],
-): Omit<MadeGarment, 'title'> & Pick<Evaluation, 'report'> {
-  const { garment, styling, body } = evaluation;
-  const proven = provenSheet(evaluation, {
-    date: undefined,
-    units,
-    notches: notchesOf(styling),
-  });
-  const { sheet, report } = proven;
-  return {
-    ok: report.ok,
-    garment: report.garment,
-    body: body.name,
-    units,
-    styling,
-    pieces: garment.pieces.map(({ number, name, cut }) => ({
-      number,
-      name,
-      cut: cut.map(cutWords).join('; '),
-    })),
-    checks: checkRows(report, units),
-    files: [
-      { name: 'sheet.svg', text: sheet },
-      { name: 'report.json', text: json(walkResult(report, evaluation)) },
-    ],
-    parts: draftParts({ evaluation, proven, units }, wanted),
-    report,
+    sizes: sizesOf(evaluation.body, own),
+    issues: told(issues, units),
+    made: {
+      ok: report.ok,
+      proven: holds !== undefined,
+      garment: report.garment,
+      title: draft.title,
+      body: evaluation.body.name,
+      units,
+      styling: evaluation.styling,
+      pieces: evaluation.garment.pieces.map(({ number, name, cut }) => ({
+        number,
+        name,
+        cut: cut.map(cutWords).join('; '),
+      })),
+      checks: checkRows(report, evaluation.garment, units),
+      parts: wanted,
+    },
   };
 }
 

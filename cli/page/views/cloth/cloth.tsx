@@ -1,6 +1,6 @@
 import { askedDraft } from '../../asked-draft.ts';
 import type { LayRequest } from '../../requests/lay-messages.ts';
-import { taken } from '../../state.ts';
+import { ready } from '../../state.ts';
 import { Cautions } from '../cautions.tsx';
 import { AllSaid } from '../said.tsx';
 import { SvgPicture } from '../svg-picture.tsx';
@@ -14,7 +14,7 @@ import { type ClothAction, efforts } from './own.ts';
 export function Cloth({ state, send, ask }: FileViewProps) {
   const own = state.own.cloth;
   const { busy, plans, laid, buy, number } = own;
-  const made = taken(state);
+  const made = ready(state);
   const inches = state.form.units === 'in';
   const asked = askedDraft(state);
   const act = (what: ClothAction): void => send({ does: 'within', view: 'cloth', what });

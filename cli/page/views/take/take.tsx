@@ -24,6 +24,7 @@ export function Take(props: FileViewProps) {
     ask({ kind: 'take', number, asked: askedDraft(state), writings, paper, zip });
   };
   const file = (name: string): TakenFile | undefined => made?.files.find((each) => each.name === name);
+  const pieces = (made?.files ?? []).filter(({ name }) => name.endsWith('.svg') && name !== 'sheet.svg');
   const asking = { busy: own.busy !== undefined, write };
   return (
     <>
@@ -99,7 +100,7 @@ export function Take(props: FileViewProps) {
             <details>
               <summary>Each piece by itself, 1:1</summary>
               <ul class="takes">
-                {made.parts.files?.map((piece) => (
+                {pieces.map((piece) => (
                   <Ready key={piece.name} file={piece} says="" />
                 ))}
               </ul>

@@ -1,6 +1,6 @@
 import { cloths } from '../../../../engine/cloth/cloths.ts';
 import { askedDraft } from '../../asked-draft.ts';
-import { taken } from '../../state.ts';
+import { ready } from '../../state.ts';
 import { WornStage } from '../../worn/worn-stage.tsx';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
@@ -15,7 +15,7 @@ const spacings = { first: 20, fine: 12 } as const;
 export function Worn({ state, send, ask }: FileViewProps) {
   const own = state.own.worn;
   const { busy, worn, number } = own;
-  const made = taken(state);
+  const made = ready(state);
   const asked = askedDraft(state);
   const act = (what: WornAction): void => send({ does: 'within', view: 'worn', what });
   const begin = (): void => {

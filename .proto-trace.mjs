@@ -1,0 +1,20 @@
+import { chromium } from 'playwright-core';
+import { createServer } from 'node:http';
+import { readFileSync } from 'node:fs';
+const tools=/const tools = `([\s\S]*?)`;/.exec(readFileSync('tests/browser/page-speed.test.ts','utf8'))[1];
+const types={html:'text/html',js:'text/javascript',css:'text/css',svg:'image/svg+xml',yaml:'text/plain'};
+const srv=createServer((q,r)=>{try{let p=q.url.split('?')[0]; if(p==='/')p='/index.html'; const b=readFileSync('.dist/page'+p); r.writeHead(200,{'content-type':types[p.split('.').pop()]??'text/plain'}); r.end(b);}catch{r.writeHead(404);r.end();}}).listen(0);
+const b=await chromium.launch({executablePath:'/usr/bin/chromium',args:['--no-sandbox']});
+const c=await b.newContext({viewport:{width:1400,height:900}}); const p=await c.newPage();
+await p.goto('http://localhost:'+srv.address().port+'/');
+await p.getByText('Open a file').click(); await p.getByRole('button',{name:'Leading lady'}).click(); await p.getByText('is drawn, and').waitFor({timeout:60000});
+await p.getByRole('link',{name:'Choose'}).click(); await p.waitForTimeout(6000);
+await p.evaluate('window.tools='+tools); await p.evaluate('(async()=>{for(let i=0;i<80;i++) await tools.moved(25+(i*7)%30)})()');
+const s=await c.newCDPSession(p); const ev=[]; s.on('Tracing.dataCollected',({value})=>ev.push(...value));
+await s.send('Tracing.start',{transferMode:'ReportEvents',traceConfig:{includedCategories:['toplevel','devtools.timeline','disabled-by-default-devtools.timeline','__metadata','v8']}});
+const N=80; await p.evaluate('(async()=>{for(let i=0;i<80;i++) await tools.moved(25+(i*7)%30)})()');
+const done=new Promise(r=>s.once('Tracing.tracingComplete',r)); await s.send('Tracing.end'); await done;
+const th=new Map(ev.filter(e=>e.name==='thread_name').map(e=>[e.pid+':'+e.tid,e.args.name]));
+const sums={}; for(const e of ev){ if(!e.tdur) continue; const t=th.get(e.pid+':'+e.tid)??'?'; if(!/CrRendererMain|Dedicated/.test(t)) continue; const k=t.slice(0,12)+' '+e.name; sums[k]=(sums[k]??0)+e.tdur/1000/N; }
+for(const [k,v] of Object.entries(sums).sort((a,b)=>b[1]-a[1]).slice(0,26)) console.log(v.toFixed(2),k);
+await b.close(); srv.close();
