@@ -1,6 +1,6 @@
 import type { MeasurementName } from '../../body/body.ts';
 import type { Form, Surface } from '../../form/form.ts';
-import { type SeenSurface, seenSurface } from './depth.ts';
+import { type SeenSurface, seenSurface, tapesSeen } from './depth.ts';
 import { tenths } from './faces.ts';
 import { seenTape } from './tape-lines.ts';
 import type { Seen, ViewName } from './view.ts';
@@ -26,7 +26,7 @@ const lift = 32;
 
 /** A form in lines: contours are where its surface turns away from whoever looks. */
 export function lineFigure({ surface, tapes }: Form, view: ViewName): LineFigure {
-  const seen = seenSurface(surface, view);
+  const seen = seenSurface(surface, view, tapesSeen);
   const xs = seen.points.map(([x]) => x);
   const ys = seen.points.map(([, y]) => -y);
   const [left, top] = [smallest(xs), smallest(ys)];
