@@ -1,6 +1,6 @@
 import type { MeasurementName } from '../../body/body.ts';
 import type { Form, Surface } from '../../form/form.ts';
-import { type SeenSurface, seenSurface } from './depth.ts';
+import { type SeenSurface, seenSurface, tapesSeen } from './depth.ts';
 import { tenths } from './faces.ts';
 import { seenTape, tapesSeen } from './tape-lines.ts';
 import type { Seen, ViewName } from './view.ts';
