@@ -2,7 +2,7 @@ import type { MeasurementName } from '../../body/body.ts';
 import type { Form, Surface } from '../../form/form.ts';
 import { type SeenSurface, seenSurface, tapesSeen } from './depth.ts';
 import { tenths } from './faces.ts';
-import { seenTape, tapesSeen } from './tape-lines.ts';
+import { seenTape } from './tape-lines.ts';
 import type { Seen, ViewName } from './view.ts';
 
 /** A form as a draughtsman draws it from one side: its contours in sight, and each tape that is; mm, y down. */
