@@ -96,8 +96,8 @@ async function written(
   date: string | undefined,
   also: readonly Also[] | undefined,
 ): Promise<boolean> {
-  const { report, reportFile, drawings, cuttingFiles } = bodyFiles(made, date);
-  await writeFiles(folder, new Map([...drawings(), ...cuttingFiles(also), ...reportFile()]));
+  const { report, reportFile, drawings, cuttingFiles } = bodyFiles(made, { date, also });
+  await writeFiles(folder, new Map([...drawings(), ...cuttingFiles, ...reportFile()]));
   return report.ok;
 }
 

@@ -8,7 +8,7 @@
  * | read and complete measurements | `readBody` |
  * | draft a garment and check it | `garments`, `evaluate` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
- * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile` |
+ * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile`, and read back `provenCuttingFile`, `provenGradedCuttingFile` |
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
@@ -62,6 +62,11 @@ export type { Girth, Join, Seam } from '../engine/pattern/seam.ts';
 export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
 export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
+export {
+  type ProvenCuttingFile,
+  provenCuttingFile,
+  provenGradedCuttingFile,
+} from '../engine/proven-cutting-file.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { walkSheet } from '../engine/reading/walk-sheet.ts';
