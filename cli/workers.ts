@@ -76,7 +76,10 @@ export function startWorkers<Item, Answer>(
 const heap = { maxOldGenerationSizeMb: 1024 } as const;
 
 function startWorker<Item, Answer>(task: WorkerTask, patience: number | undefined): WorkerPool<Item, Answer> {
-  const worker = new Worker(new URL('./worker.mjs', import.meta.url), { workerData: task, resourceLimits: heap });
+  const worker = new Worker(new URL('./worker.mjs', import.meta.url), {
+    workerData: task,
+    resourceLimits: heap,
+  });
   const waiting: {
     readonly resolve: (answers: readonly Answer[]) => void;
     readonly reject: (error: unknown) => void;
