@@ -5,6 +5,7 @@ import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Issue } from '../engine/issue.ts';
 import { provenCuttingFile } from '../engine/proven-cutting-file.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import type { ReadAs } from '../engine/render/print-options.ts';
 import { type Also, alsoWritten } from './also.ts';
 import { json, walkResult } from './walk-result.ts';
 
@@ -24,16 +25,15 @@ export interface BodyFiles {
   readonly cuttingFiles: ReadonlyMap<string, string>;
 }
 
-interface BodyFilesOptions {
-  readonly date?: string | undefined;
+interface BodyFilesOptions extends ReadAs {
   /** The cutting files asked for. */
   readonly also?: readonly Also[] | undefined;
   /** What was found in other files of this body. */
   readonly found?: readonly Issue[];
 }
 
-export function bodyFiles(made: Evaluation, { date, also: asked, found = [] }: BodyFilesOptions): BodyFiles {
-  const print = { date, notches: notchesOf(made.styling) };
+export function bodyFiles(made: Evaluation, { also: asked, found = [], ...as }: BodyFilesOptions): BodyFiles {
+  const print = { ...as, notches: notchesOf(made.styling) };
   const { sheet, pieces, report: ofSheet } = provenSheet(made, print);
   const also = alsoWritten(asked, 'cutting', (flavour) => provenCuttingFile(made, flavour, print));
   const report = withIssues(ofSheet, [...also.issues, ...found]);

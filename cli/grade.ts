@@ -4,7 +4,7 @@ import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
 import { chosenSizes } from '../engine/grading/chosen-sizes.ts';
-import { draftSizes } from '../engine/grading/draft-sizes.ts';
+import { draftSizes, sizeToMake } from '../engine/grading/draft-sizes.ts';
 import { type Grade, gradeOf } from '../engine/grading/grade.ts';
 import { type NestLine, nestLines } from '../engine/grading/nest/nest.ts';
 import { inTiles, type NestBook, onOnePage } from '../engine/grading/nest/nest-pages.ts';
@@ -118,8 +118,10 @@ function allSizes(session: Session, draft: Draft, chart: Chart, styling: object)
   const failed: Issue[] = [];
   let reached = 0;
   for (const size of draftSizes(draft, chart, styling)) {
-    if (size.ok) made.push(size.value);
-    else failed.push(...size.issues);
+    const row = chart.rows[reached];
+    const kept = size.ok && row ? sizeToMake(draft, row, size.value) : size;
+    if (kept.ok) made.push(kept.value);
+    else failed.push(...kept.issues);
     bar.reached(++reached / chart.rows.length);
   }
   bar.done();
@@ -135,19 +137,15 @@ interface Asked extends GradeOptions {
 
 async function show(
   session: Session,
-  found: Grade,
+  graded: Grade,
   read: readonly Issue[],
   { out, pdf, also, json: asJson, nests, paper }: Asked,
 ): Promise<ExitCode> {
-  const reader = readerOf(session, undefined, found.sizes[0]?.of.body);
+  const reader = readerOf(session, undefined, graded.sizes[0]?.of.body);
   const { only } = nests;
-  const cut = only ? found.sizes.filter(({ of }) => only.includes(of)) : found.sizes;
+  const cut = only ? graded.sizes.filter(({ of }) => only.includes(of)) : graded.sizes;
   const cutting = alsoWritten(also, 'grade', (flavour) => provenGradedCuttingFile(cut, flavour));
-  const graded: Grade = {
-    ...found,
-    ok: found.ok && cutting.issues.length === 0,
-    issues: [...found.issues, ...cutting.issues],
-  };
+  if (cutting.issues.length > 0) throw new Unusable(cutting.issues);
   const files =
     out === undefined
       ? new Map<string, string | Uint8Array>()

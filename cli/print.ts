@@ -8,7 +8,13 @@ import { provenSheet } from '../engine/proven-sheet.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { answer } from './answer.ts';
-import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import {
+  askedGarment,
+  draftedGarment,
+  type GarmentOptions,
+  refuseUntrue,
+  takesGarment,
+} from './drafted-garment.ts';
 import { leftFromEarlier, ofPrint } from './left-from-earlier.ts';
 import { dateOption } from './options.ts';
 import { patternPdf } from './pattern-pdf.ts';
@@ -61,6 +67,7 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const also = alsoWritten(asked.also, bare, (flavour) => provenCuttingFile(drafted, flavour, options));
   const { report: ofSheet } = provenSheet(drafted, options);
   const report = withIssues(ofSheet, [...pdfFaults(drafted, pdf), ...also.issues]);
+  await refuseUntrue(drafted, report, (other) => provenSheet(other, options).report.ok);
   const folder = dirname(asked.out);
   await writeFiles(folder, new Map<string, string | Uint8Array>([[file, pdf], ...also.files]));
   const left = await leftFromEarlier(folder, ofPrint(bare), also.files.keys());

@@ -1,6 +1,8 @@
 import type { Issue } from '../../engine/issue.ts';
-import { namedBody } from '../body-files.ts';
+import { onlyTrue } from '../../engine/only-true.ts';
+import { bodyFiles, namedBody } from '../body-files.ts';
 import type { FileLine } from '../lines.ts';
+import { unitsShown } from '../reader.ts';
 import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
 import { codeOf, drafted, faultOnBody, verdict } from '../walk-line.ts';
@@ -34,13 +36,17 @@ const answerless = (id: string | null, garment: string | null, issue: Issue): Or
   files: {},
 });
 
-async function answerOrder({ id, body, draft, styling, write, paper }: Order): Promise<OrderAnswer> {
+/** Drafts an order and makes the files it asks for; what fails a check of its own is refused, unless only its figures are wanted. */
+export async function answerOrder({ id, body, draft, styling, write, paper }: Order): Promise<OrderAnswer> {
   const garment = draft.name;
   const made = drafted(draft, namedBody(body, id), styling);
   if (!made.ok) return { id, garment, drafted: false, ...verdict(undefined, made.issues), files: {} };
   const { report } = made.value;
   if (write.length === 0) return { id, garment, drafted: true, ...verdict(report, report.issues), files: {} };
-  const { files, report: found, unwritten } = await writtenOf(made.value, write, paper);
+  const as = { units: unitsShown(body) };
+  const { files, report: found, unwritten } = await writtenOf(made.value, write, { ...as, paper });
+  const kept = onlyTrue(draft, made.value, found, (other) => bodyFiles(other, as).report.ok);
+  if (!kept.ok) return { id, garment, drafted: false, ...verdict(undefined, kept.issues), files: {} };
   const told = verdict(found, [...unwritten, ...found.issues]);
   const ok = told.ok && unwritten.length === 0;
   const written = Array.from(files, ([name, content]) => [name, stored(content)] as const);

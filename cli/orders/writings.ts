@@ -2,6 +2,7 @@ import type { Evaluation } from '../../engine/evaluate.ts';
 import { notchesOf } from '../../engine/finishing/notches.ts';
 import type { Issue, Result } from '../../engine/issue.ts';
 import { pdfFaults } from '../../engine/proven-pdf.ts';
+import type { ReadAs } from '../../engine/render/print-options.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
 import { type Also, isAlso } from '../also.ts';
 import { bodyFiles } from '../body-files.ts';
@@ -33,11 +34,12 @@ export interface Written {
 export async function writtenOf(
   made: Evaluation,
   write: readonly Writing[],
-  paper: string,
+  { paper, ...as }: ReadAs & { readonly paper: string },
 ): Promise<Written> {
   const asked = new Set(write);
-  const pdf = asked.has('pdf') ? await provenPdf(made, paper) : undefined;
+  const pdf = asked.has('pdf') ? await provenPdf(made, paper, as) : undefined;
   const files = bodyFiles(made, {
+    ...as,
     also: write.filter(isAlso),
     found: pdf?.ok ? pdf.value.faults : [],
   });
@@ -56,10 +58,11 @@ export async function writtenOf(
 async function provenPdf(
   made: Evaluation,
   paper: string,
+  as: ReadAs,
 ): Promise<Result<{ readonly pdf: Uint8Array; readonly faults: readonly Issue[] }>> {
   const read = readPaper(paper);
   if (!read.ok) return read;
-  const printed = await patternPdf(made, read.value, { notches: notchesOf(made.styling) });
+  const printed = await patternPdf(made, read.value, { ...as, notches: notchesOf(made.styling) });
   if (!printed.ok) return printed;
   const { pdf } = printed.value;
   return { ok: true, value: { pdf, faults: pdfFaults(made, pdf) }, issues: [] };
