@@ -80,7 +80,7 @@ export function startWorkers<Item, Answer>(
 
 /**
  * What a thread drafts with is 25 MB, and all it makes besides is garbage at once. Left to itself the collector lets that pile up in
- * proportion to the most that it may ever hold, some gigabytes; told of one, a worker takes a fifth less memory and no more time.
+ * proportion to the most that it may ever hold, some gigabytes; told of one, a worker takes a fifth less memory, and hardly more time.
  */
 const heap = { maxOldGenerationSizeMb: 1024 } as const;
 
