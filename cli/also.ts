@@ -1,5 +1,5 @@
 import { InvalidArgumentError, Option } from 'commander';
-import { type Also, alsoKinds } from './cutting-files.ts';
+import { type Also, type AlsoWritten, alsoKinds } from './cutting-files.ts';
 
 /** `--also KIND`, as often as wanted. */
 export const alsoOption = (): Option =>
@@ -15,9 +15,9 @@ export const alsoOption = (): Option =>
     });
 
 /** What a result says of them; nothing where none were asked for. */
-export const alsoResult = (files: ReadonlyMap<string, string>): { readonly cuttingFiles?: string[] } =>
+export const alsoResult = ({ files }: AlsoWritten): { readonly cuttingFiles?: string[] } =>
   files.size > 0 ? { cuttingFiles: [...files.keys()] } : {};
 
 /** The same in words, after others that were written. */
-export const alsoWords = (files: ReadonlyMap<string, string>): string =>
+export const alsoWords = ({ files }: AlsoWritten): string =>
   [...files.keys()].map((name) => `, ${name}`).join('');

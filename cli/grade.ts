@@ -1,6 +1,5 @@
 import { styleText } from 'node:util';
 import { Command, Option } from 'commander';
-import { gradedCuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
@@ -11,6 +10,7 @@ import { type NestLine, nestLines } from '../engine/grading/nest/nest.ts';
 import type { NestOptions } from '../engine/grading/nest/nest-papers.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
+import { provenGradedCuttingFile } from '../engine/proven-cutting-file.ts';
 import { type Paper, paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { type Also, alsoWritten } from './cutting-files.ts';
@@ -18,6 +18,7 @@ import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { gradeFiles, gradeResult, nestBook } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
+import { leftFromEarlier, ofGrade } from './left-from-earlier.ts';
 import { sayNearest } from './nearest.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
 import { plain } from './plain.ts';
@@ -142,19 +143,21 @@ async function show(
   const reader = readerOf(session, undefined, graded.sizes[0]?.of.body);
   const { only } = nests;
   const cut = only ? graded.sizes.filter(({ of }) => only.includes(of)) : graded.sizes;
-  const cutting = alsoWritten(also, 'grade', (flavour) => gradedCuttingFile(cut, flavour));
-  if (out !== undefined)
-    await writeFiles(
-      out,
-      new Map<string, string | Uint8Array>([
-        ...gradeFiles(graded, nests),
-        ...cutting,
-        ...(pdf ? [['nest.pdf', await nestBook(graded, nests, await readFonts())] as const] : []),
-        ...(paper
-          ? [['nest-tiles.pdf', await nestBook(graded, nests, await readFonts(), paper)] as const]
-          : []),
-      ]),
-    );
+  const cutting = alsoWritten(also, 'grade', (flavour) => provenGradedCuttingFile(cut, flavour));
+  if (cutting.issues.length > 0) throw new Unusable(cutting.issues);
+  const files =
+    out === undefined
+      ? new Map<string, string | Uint8Array>()
+      : new Map<string, string | Uint8Array>([
+          ...gradeFiles(graded, nests),
+          ...cutting.files,
+          ...(pdf ? [['nest.pdf', await nestBook(graded, nests, await readFonts())] as const] : []),
+          ...(paper
+            ? [['nest-tiles.pdf', await nestBook(graded, nests, await readFonts(), paper)] as const]
+            : []),
+        ]);
+  if (out !== undefined) await writeFiles(out, files);
+  const left = out === undefined ? [] : await leftFromEarlier(out, ofGrade, files.keys());
   if (asJson) await session.write(json({ ...gradeResult(graded), ...alsoResult(cutting) }));
   else {
     await session.write(
@@ -163,6 +166,7 @@ async function show(
     if (out !== undefined)
       tell(session, `wrote nests, grade tables${alsoWords(cutting)} and grade.json into ${out}\n`);
   }
+  for (const remark of left) tell(session, remark, 2);
   sayIssues(session, [...read, ...graded.issues], reader.units);
   return graded.ok ? 0 : 1;
 }

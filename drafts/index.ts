@@ -10,7 +10,7 @@
  * | refuse one that fails a check, with what would do | `onlyTrue` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | show it on a screen, again and again | `screenPieces` |
- * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile` |
+ * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile`, and read back `provenCuttingFile`, `provenGradedCuttingFile` |
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
@@ -70,6 +70,11 @@ export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
 export { resolveStyling } from '../engine/pattern/styling-values.ts';
 export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
+export {
+  type ProvenCuttingFile,
+  provenCuttingFile,
+  provenGradedCuttingFile,
+} from '../engine/proven-cutting-file.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
 export { type LineFigure, lineFigure } from '../engine/render/form/line-figure.ts';

@@ -27,7 +27,7 @@ export async function draftParts(
   const quick = wanted.filter((part) => part !== 'proof' && part !== 'files');
   const parts = Object.fromEntries(quick.map((part) => [part, makers[part](evaluation, units)]));
   if (quick.length === wanted.length) return { parts, report: evaluation.report };
-  // Writing and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
+  // Takeable and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
   const { written, writtenFiles } = await import('./written-files.ts');
   const sheet = written(evaluation, units);
   const files = wanted.includes('files') ? { files: writtenFiles(evaluation, sheet) } : {};

@@ -1,8 +1,8 @@
 import type { AskedDraft } from '../asked-draft.ts';
 import { fileWord } from '../file-word.ts';
 import type { PageIssue } from '../messages.ts';
+import { type Takeable, takeables } from '../takeables.ts';
 import { type TakenBytes, takenBytes } from '../taken-file.ts';
-import { type Writing, writings } from '../writings.ts';
 import { madeDraft, refusal } from './made-draft.ts';
 import { writtenOf } from './writers.ts';
 import { zipFile } from './zip-file.ts';
@@ -12,7 +12,7 @@ export interface TakeRequest {
   /** Told again with every answer. */
   readonly number: number;
   readonly asked: AskedDraft;
-  readonly writings: readonly Writing[];
+  readonly writings: readonly Takeable[];
   /** The paper of the pattern: `a4`, `roll:914`. */
   readonly paper: string;
   /** All in one file. */
@@ -46,7 +46,7 @@ export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => v
     const files: TakenBytes[] = [];
     const begin = (done: number): void => {
       const next = wanted[done];
-      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: writings[next] });
+      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: takeables[next] });
     };
     let done = 0;
     begin(done);

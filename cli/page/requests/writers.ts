@@ -1,7 +1,7 @@
-import { cuttingFile } from '../../../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import { notchesOf } from '../../../engine/finishing/notches.ts';
 import { onlyTrue } from '../../../engine/only-true.ts';
+import { provenCuttingFile } from '../../../engine/proven-cutting-file.ts';
 import { pdfFaults } from '../../../engine/proven-pdf.ts';
 import { provenSheet } from '../../../engine/proven-sheet.ts';
 import { pdfOf } from '../../../engine/render/pdf/write-pdf.ts';
@@ -14,7 +14,7 @@ import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import { json, walkResult } from '../../walk-result.ts';
 import type { BodyFields } from '../body-form.ts';
-import { patternName, type Writing } from '../writings.ts';
+import { patternName, type Takeable } from '../takeables.ts';
 import { readFonts } from './fonts.ts';
 import type { MadeDraft } from './made-draft.ts';
 import { bodyFile } from './write.ts';
@@ -27,13 +27,13 @@ interface ToWrite extends MadeDraft {
 }
 
 /** Files by their names. */
-export type Written = readonly (readonly [string, string | Uint8Array])[];
+type WrittenFiles = readonly (readonly [string, string | Uint8Array])[];
 
-type Writer = (drafted: ToWrite) => Written | Promise<Written>;
+type Writer = (drafted: ToWrite) => WrittenFiles | Promise<WrittenFiles>;
 
-const one = (name: string, content: string | Uint8Array): Written => [[name, content]];
+const one = (name: string, content: string | Uint8Array): WrittenFiles => [[name, content]];
 
-async function pattern({ made, units, print }: ToWrite, called: string): Promise<Written> {
+async function pattern({ made, units, print }: ToWrite, called: string): Promise<WrittenFiles> {
   const paper = used(readPaper(called), units);
   const { pdf } = used(await patternPdf(made, paper, print, await readFonts()), units);
   const faults = pdfFaults(made, pdf);
@@ -41,19 +41,25 @@ async function pattern({ made, units, print }: ToWrite, called: string): Promise
   return one(patternName(made.garment.name, paper.name), pdf);
 }
 
-const printed = async ({ pages, title, file }: StepPages): Promise<Written> =>
+const printed = async ({ pages, title, file }: StepPages): Promise<WrittenFiles> =>
   one(`${file}.pdf`, await pdfOf(pages, title, await readFonts()));
 
-const shown = ({ html, file }: StepPages): Written => one(`${file}.html`, html);
+const shown = ({ html, file }: StepPages): WrittenFiles => one(`${file}.html`, html);
 
 const undated = ({ units }: ToWrite) => ({ date: undefined, units });
 
 const cutting =
   (also: 'dxf' | 'dxf-curves'): Writer =>
-  ({ made, print }) => [...alsoWritten([also], 'cutting', (flavour) => cuttingFile(made, flavour, print))];
+  ({ made, units, print }) => {
+    const { files, issues } = alsoWritten([also], 'cutting', (flavour) =>
+      provenCuttingFile(made, flavour, print),
+    );
+    if (issues.length > 0) throw new Unusable(issues, units);
+    return [...files];
+  };
 
 /** Who writes what: each the very functions of the command that writes the same. */
-const writers: { readonly [Each in Writing]: Writer } = {
+const writers: { readonly [Each in Takeable]: Writer } = {
   pattern: (asked) => pattern(asked, asked.paper),
   projector: (asked) => pattern(asked, 'projector'),
   sheet: ({ made, print }) => one('sheet.svg', provenSheet(made, print).sheet),
@@ -76,10 +82,10 @@ const writers: { readonly [Each in Writing]: Writer } = {
  * and where one of them cannot be written.
  */
 export async function* writtenOf(
-  writings: readonly Writing[],
+  writings: readonly Takeable[],
   drafted: MadeDraft,
   asked: { readonly body: BodyFields; readonly paper: string },
-): AsyncGenerator<Written> {
+): AsyncGenerator<WrittenFiles> {
   const { draft, made, units } = drafted;
   const print = { date: undefined, units, notches: notchesOf(made.styling) };
   const holds = (other: Evaluation): boolean => provenSheet(other, print).report.ok;

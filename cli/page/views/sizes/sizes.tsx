@@ -72,7 +72,7 @@ export function Sizes({ state, send, ask }: FileViewProps) {
             >
               Take nests and rule tables as one ZIP
             </button>{' '}
-            {own.writing ? 'Writing …' : ''}
+            {own.writing ? 'Takeable …' : ''}
           </p>
           <Nearest
             own={own}

@@ -1,6 +1,6 @@
 import type { PageIssue } from '../../messages.ts';
 import type { OwnState } from '../../own-state.ts';
-import type { Writing } from '../../writings.ts';
+import type { Takeable } from '../../takeables.ts';
 
 /** What is asked for of files, and what came of it. */
 export interface Taking {
@@ -9,7 +9,7 @@ export interface Taking {
   /** The width of the roll, as it was typed. */
   readonly roll: string;
   /** What is left out of the ZIP. */
-  readonly without: readonly Writing[];
+  readonly without: readonly Takeable[];
   /** Counts what is asked for. */
   readonly number: number;
   /** What is written just now, in words. */
@@ -22,7 +22,7 @@ export interface Taking {
 export type TakeAction =
   | { readonly does: 'paper'; readonly paper: string }
   | { readonly does: 'roll'; readonly text: string }
-  | { readonly does: 'include'; readonly writing: Writing; readonly included: boolean }
+  | { readonly does: 'include'; readonly writing: Takeable; readonly included: boolean }
   | { readonly does: 'begin'; readonly number: number };
 
 export const taking: OwnState<Taking, TakeAction> = {
@@ -54,7 +54,7 @@ export const taking: OwnState<Taking, TakeAction> = {
     if (answer.number !== own.number || own.busy === undefined) return own;
     if (answer.kind === 'taking') {
       const place = answer.of > 1 ? ` (${answer.done + 1} of ${answer.of})` : '';
-      return { ...own, busy: `Writing ${answer.what}${place} …` };
+      return { ...own, busy: `Takeable ${answer.what}${place} …` };
     }
     const last = answer.handed.length > 0 ? `Handed to the browser: ${namesOf(answer.handed)}.` : undefined;
     return { ...own, busy: undefined, last, issues: answer.issues };

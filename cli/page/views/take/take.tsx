@@ -1,8 +1,8 @@
 import { askedDraft } from '../../asked-draft.ts';
 import { saveFile } from '../../save-file.ts';
 import { isUntouched, taken } from '../../state.ts';
+import { patternName, type Takeable, takeableNames } from '../../takeables.ts';
 import type { TakenFile } from '../../taken-file.ts';
-import { patternName, type Writing, writingNames } from '../../writings.ts';
 import { Cautions } from '../cautions.tsx';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
@@ -18,7 +18,7 @@ export function Take(props: FileViewProps) {
   const errors = state.answer?.issues.filter(({ severity }) => severity === 'error') ?? [];
   const paper = paperAsked(own);
   const act = (what: TakeAction): void => send({ does: 'within', view: 'take', what });
-  const write = (writings: readonly Writing[], zip = false): void => {
+  const write = (writings: readonly Takeable[], zip = false): void => {
     const number = own.number + 1;
     act({ does: 'begin', number });
     ask({ kind: 'take', number, asked: askedDraft(state), writings, paper, zip });
@@ -116,13 +116,13 @@ export function Take(props: FileViewProps) {
   );
 }
 
-const included = (without: readonly Writing[]): readonly Writing[] =>
-  writingNames.filter((name) => !without.includes(name));
+const included = (without: readonly Takeable[]): readonly Takeable[] =>
+  takeableNames.filter((name) => !without.includes(name));
 
 interface AskedProps {
   readonly busy: boolean;
-  readonly write: (writings: readonly Writing[]) => void;
-  readonly writing: Writing;
+  readonly write: (writings: readonly Takeable[]) => void;
+  readonly writing: Takeable;
   readonly name: string;
   readonly children: string;
 }

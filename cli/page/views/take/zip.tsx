@@ -1,4 +1,4 @@
-import { writingNames, writings } from '../../writings.ts';
+import { takeableNames, takeables } from '../../takeables.ts';
 import type { TakeAction, Taking } from './own.ts';
 
 /** All of it in one file, but for what is left out. */
@@ -15,7 +15,7 @@ export const Zip = ({
     <h2>All in one</h2>
     <fieldset class="field">
       <legend>What the ZIP holds</legend>
-      {writingNames.map((writing) => (
+      {takeableNames.map((writing) => (
         <label class="tick" key={writing}>
           <input
             type="checkbox"
@@ -24,7 +24,7 @@ export const Zip = ({
               act({ does: 'include', writing, included: currentTarget.checked })
             }
           />{' '}
-          {writings[writing]}
+          {takeables[writing]}
         </label>
       ))}
     </fieldset>
@@ -32,7 +32,7 @@ export const Zip = ({
       <li>
         <button
           type="button"
-          disabled={busy !== undefined || without.length === writingNames.length}
+          disabled={busy !== undefined || without.length === takeableNames.length}
           onClick={take}
         >
           Take it as one ZIP

@@ -1,5 +1,5 @@
 /** What can be written of a garment, in the order in which it is offered: what it is for, and what it is called. */
-export const writings = {
+export const takeables = {
   pattern: 'the pattern on paper',
   projector: 'the pattern for a projector',
   sheet: 'all pieces on one sheet, as SVG',
@@ -14,9 +14,9 @@ export const writings = {
   body: 'her measurements',
 } as const;
 
-export type Writing = keyof typeof writings;
+export type Takeable = keyof typeof takeables;
 
-export const writingNames = Object.keys(writings) as readonly Writing[];
+export const takeableNames = Object.keys(takeables) as readonly Takeable[];
 
 /** The file of the pattern on a paper, such as `dress-a4.pdf`. */
 export const patternName = (garment: string, paper: string): string =>
