@@ -1,0 +1,110 @@
+import { capital } from '../../../drafts/index.ts';
+import { type LearnState, restingOn } from './learn-state.ts';
+import type { TaughtGround, TaughtStep } from './lesson.ts';
+import { Rule } from './rule.tsx';
+import type { Teach } from './teach.ts';
+
+interface WhenceProps {
+  readonly learn: LearnState;
+  readonly step: TaughtStep;
+  readonly teach: Teach;
+  /** Takes what was turned into the draft's code, where that can be done. */
+  readonly takeOver?: (() => void) | undefined;
+}
+
+/** Where the number came from that is pointed at, and what can be done about it. */
+export function Whence({ learn, step, teach, takeOver }: WhenceProps) {
+  const { pointed } = learn;
+  const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
+  return (
+    <section id="whence" class="whence" aria-label="Where it comes from" aria-live="polite">
+      {pointed === undefined && <p class="quiet">Press a number to see where it comes from.</p>}
+      {pointed === 'outcome' && learn.lesson && (
+        <>
+          <h3>
+            {step.title}, {step.amount}
+          </h3>
+          <p>Found in this step.</p>
+          <Resting learn={learn} step={step} teach={teach} />
+        </>
+      )}
+      {ground && <Ground ground={ground} learn={learn} teach={teach} takeOver={takeOver} />}
+    </section>
+  );
+}
+
+/** What kind of number it is, in the words of the lesson. */
+const kinds = {
+  measurement: 'a measurement',
+  choice: 'a choice',
+  rule: 'a rule of the trade',
+  fitting: 'found at the fitting',
+  step: 'found before',
+} as const;
+
+function Ground({
+  ground,
+  learn,
+  teach,
+  takeOver,
+}: Pick<WhenceProps, 'learn' | 'teach' | 'takeOver'> & { ground: TaughtGround }) {
+  const { from, name, amount, says, step, rule } = ground;
+  if (rule)
+    return (
+      <Rule
+        key={rule.id}
+        rule={rule}
+        amount={amount}
+        says={says}
+        learn={learn}
+        teach={teach}
+        takeOver={takeOver}
+      />
+    );
+  return (
+    <>
+      <h3>
+        {capital(name)}
+        {amount && `, ${amount}`}
+      </h3>
+      <p>
+        {capital(kinds[from])}
+        {from === 'step' || from === 'fitting' ? '' : `: ${says}`}
+        {/[.?]$/.test(says) && from !== 'step' ? '' : '.'}
+      </p>
+      {step !== undefined && (
+        <p>
+          <button type="button" onClick={() => teach({ does: 'go to step', step })}>
+            To step {step}
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+/** The steps that are found from this one straight away. */
+function Resting({ learn, step, teach }: Pick<WhenceProps, 'learn' | 'step' | 'teach'>) {
+  if (!learn.lesson) return null;
+  const straight = learn.lesson.steps.filter(({ grounds }) =>
+    grounds.some((ground) => ground.step === step.number),
+  );
+  const all = restingOn(step.number, learn.lesson).size - 1;
+  if (all === 0) return <p class="quiet">No other step rests on it.</p>;
+  return (
+    <>
+      <p class="quiet">
+        {all === 1 ? 'One step rests' : `${all} steps rest`} on it, and their lines are lit. Straight on it:
+      </p>
+      <ul class="steps">
+        {straight.map(({ number, title }) => (
+          <li key={number}>
+            <button type="button" onClick={() => teach({ does: 'go to step', step: number })}>
+              {number}. {title}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
