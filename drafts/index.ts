@@ -85,8 +85,8 @@ export { millimetres, type Unit, unitLabel, unitNames } from '../engine/text/uni
 export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { writtenLength } from '../engine/text/written-length.ts';
 export { defineDraft } from './define-draft.ts';
-export * as engineParts from './engine-parts.ts';
 export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
+export * as engineParts from './engine-parts.ts';
 export { fairLine, fairLines } from './fair-lines.ts';
 export { garments } from './garments-by-name.ts';
 export { grainline } from './grainline.ts';

@@ -4,7 +4,7 @@ import { boundsMeet, controlBox, turningParameters } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
-import { crossings, level } from './intersect.ts';
+import { crossings, levelAt } from './intersect.ts';
 import { runOneWay } from './one-way.ts';
 import { outlineCurves } from './outline.ts';
 import { distance, type Point } from './point.ts';
@@ -36,7 +36,7 @@ function passesRightOf(piece: Curve, p: Point): boolean {
     const side = orient2d(from.x, from.y, to.x, to.y, p.x, p.y);
     return from.y < to.y ? side < 0 : side > 0;
   }
-  return (crossings(piece, level(p.y))[0]?.point.x ?? to.x) > p.x;
+  return (crossings(piece, levelAt(p.y))[0]?.point.x ?? to.x) > p.x;
 }
 
 /**

@@ -1,5 +1,5 @@
-import type { PointedNumber } from './learn-state.ts';
 import type { TaughtStep } from './lesson.ts';
+import type { PointedNumber } from './own.ts';
 
 interface SentenceProps {
   readonly step: TaughtStep;

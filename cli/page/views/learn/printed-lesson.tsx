@@ -5,7 +5,8 @@ import type { Lesson } from './lesson.ts';
 export const PrintedLesson = ({ lesson }: { lesson: Lesson }) => (
   <div class="printed">
     <p>
-      Drawing the {lesson.garment} for {lesson.body}. What a step adds is drawn heavy, what stood before it light.
+      Drawing the {lesson.garment} for {lesson.body}. What a step adds is drawn heavy, what stood before it
+      light.
     </p>
     {lesson.steps.map(({ number, title, words, source, places, draws }) => {
       const on = draws.length > 0 ? drawingOf(lesson, number) : undefined;

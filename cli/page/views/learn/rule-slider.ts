@@ -1,4 +1,4 @@
-import type { Slider } from '../slider.ts';
+import type { Slider } from '../choose/slider.ts';
 import type { TaughtRule } from './lesson.ts';
 
 /** Places on the slider of a rule, about. */

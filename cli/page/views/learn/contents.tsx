@@ -1,20 +1,22 @@
-import type { LearnState, MovedStep } from './learn-state.ts';
-import type { TaughtStep } from './lesson.ts';
+import type { Lesson, TaughtStep } from './lesson.ts';
+import type { MovedStep } from './own.ts';
 import type { Teach } from './teach.ts';
 
 interface ContentsProps {
-  readonly learn: LearnState;
+  readonly lesson: Lesson;
+  /** The step that is shown. */
+  readonly at: number;
   readonly moved: readonly MovedStep[];
   readonly teach: Teach;
 }
 
 /** All steps under their headings; those that moved say from where. */
-export function Contents({ learn, moved, teach }: ContentsProps) {
+export function Contents({ lesson, at, moved, teach }: ContentsProps) {
   const movedBy = new Map(moved.map(({ step, before }) => [step.number, before]));
   return (
     <nav class="contents" aria-label="Steps">
-      {chapters(learn.lesson?.steps ?? []).map(({ heading, steps }) => (
-        <details key={`${heading} ${steps[0]?.number}`} open={steps.some(({ number }) => number === learn.step)}>
+      {chapters(lesson.steps).map(({ heading, steps }) => (
+        <details key={`${heading} ${steps[0]?.number}`} open={steps.some(({ number }) => number === at)}>
           <summary>
             {heading}
             {steps.some(({ number }) => movedBy.has(number)) ? ' (moved)' : ''}
@@ -25,7 +27,7 @@ export function Contents({ learn, moved, teach }: ContentsProps) {
                 <button
                   type="button"
                   class="plain"
-                  aria-current={number === learn.step ? 'step' : undefined}
+                  aria-current={number === at ? 'step' : undefined}
                   onClick={() => teach({ does: 'go to step', step: number })}
                 >
                   {title}

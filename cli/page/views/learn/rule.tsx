@@ -1,14 +1,13 @@
-import { capital } from '../../../drafts/index.ts';
-import { type LearnState, movedSteps } from './learn-state.ts';
-import type { TaughtRule } from './lesson.ts';
+import { capital } from '../../../../drafts/index.ts';
+import type { Lesson, TaughtRule } from './lesson.ts';
+import { movedSteps, type ShownLesson } from './own.ts';
 import { ruleSlider } from './rule-slider.ts';
 import type { Teach } from './teach.ts';
 
 interface RuleProps {
   readonly rule: TaughtRule;
-  readonly amount: string;
   readonly says: string;
-  readonly learn: LearnState;
+  readonly shown: ShownLesson;
   readonly teach: Teach;
   readonly takeOver?: (() => void) | undefined;
 }
@@ -16,15 +15,15 @@ interface RuleProps {
 const signs = { mm: 'mm', degrees: '°', ratio: '', 'per mm': 'for each mm' } as const;
 
 /** A rule that can be turned: everything that rests on it moves. */
-export function Rule({ rule, says, learn, teach, takeOver }: RuleProps) {
+export function Rule({ rule, says, shown, teach, takeOver }: RuleProps) {
   const { id, unit } = rule;
-  const own = ruleOf(learn.plain, id)?.value ?? rule.value;
-  const now = learn.turned[id] ?? own;
+  const own = ruleOf(shown.plain, id)?.value ?? rule.value;
+  const now = shown.turned[id] ?? own;
   const slider = ruleSlider(own, unit);
   const turn = (value: number): void => {
     if (Number.isFinite(value)) teach({ does: 'turn rule', id, value: value === own ? undefined : value });
   };
-  const moved = movedSteps(learn);
+  const moved = movedSteps(shown);
   return (
     <>
       <h3>
@@ -82,8 +81,8 @@ export function Rule({ rule, says, learn, teach, takeOver }: RuleProps) {
 }
 
 /** A rule as some step of a lesson was found from it. */
-const ruleOf = (lesson: LearnState['plain'], id: string): TaughtRule | undefined =>
-  lesson?.steps.flatMap(({ grounds }) => grounds).find(({ rule }) => rule?.id === id)?.rule;
+const ruleOf = (lesson: Lesson, id: string): TaughtRule | undefined =>
+  lesson.steps.flatMap(({ grounds }) => grounds).find(({ rule }) => rule?.id === id)?.rule;
 
 /** Digits of a rule: no more than a draft writes. */
 const figureOf = (value: number): string => String(Math.round(value * 1e4) / 1e4);

@@ -8,8 +8,8 @@ import {
   type StepWord,
   stepWords,
   withLengthsIn,
-} from '../../../drafts/index.ts';
-import { amountText, type Known, whence } from '../../why.ts';
+} from '../../../../drafts/index.ts';
+import { amountText, type Known, whence } from '../../../why.ts';
 
 /** The construction of a garment for one body, step by step. Plain data; lengths in texts are in the reader's unit. */
 export interface Lesson {

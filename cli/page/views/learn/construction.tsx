@@ -59,7 +59,6 @@ export function Construction(props: ConstructionProps) {
       )}
       {standing.map(({ number, drawing }) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: a short way by mouse; the list of steps is the same for the keyboard.
-        // biome-ignore lint/a11y/useKeyWithClickEvents: as above.
         <g
           key={number}
           class={number === step ? 'added' : lit?.has(number) ? 'lit' : 'stood'}
@@ -141,7 +140,10 @@ function extentOf(parts: readonly StepPart[]): { x: number; y: number; width: nu
     ...lines.flatMap(({ reach }) => reach),
     ...points.map(({ x, y }) => [x, y] as const),
   ]);
-  const [xs, ys] = [[0, ...places.map(([x]) => x)], [0, ...places.map(([, y]) => y)]];
+  const [xs, ys] = [
+    [0, ...places.map(([x]) => x)],
+    [0, ...places.map(([, y]) => y)],
+  ];
   const [x, y] = [Math.min(...xs), Math.min(...ys)];
   return { x, y, width: Math.max(1, Math.max(...xs) - x), height: Math.max(1, Math.max(...ys) - y) };
 }

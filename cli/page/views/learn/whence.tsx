@@ -1,34 +1,34 @@
-import { capital } from '../../../drafts/index.ts';
-import { type LearnState, restingOn } from './learn-state.ts';
+import { capital } from '../../../../drafts/index.ts';
 import type { TaughtGround, TaughtStep } from './lesson.ts';
+import { type PointedNumber, restingOn, type ShownLesson } from './own.ts';
 import { Rule } from './rule.tsx';
 import type { Teach } from './teach.ts';
 
 interface WhenceProps {
-  readonly learn: LearnState;
+  readonly shown: ShownLesson;
   readonly step: TaughtStep;
+  readonly pointed: PointedNumber | undefined;
   readonly teach: Teach;
   /** Takes what was turned into the draft's code, where that can be done. */
   readonly takeOver?: (() => void) | undefined;
 }
 
 /** Where the number came from that is pointed at, and what can be done about it. */
-export function Whence({ learn, step, teach, takeOver }: WhenceProps) {
-  const { pointed } = learn;
+export function Whence({ shown, step, pointed, teach, takeOver }: WhenceProps) {
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
   return (
     <section id="whence" class="whence" aria-label="Where it comes from" aria-live="polite">
       {pointed === undefined && <p class="quiet">Press a number to see where it comes from.</p>}
-      {pointed === 'outcome' && learn.lesson && (
+      {pointed === 'outcome' && (
         <>
           <h3>
             {step.title}, {step.amount}
           </h3>
           <p>Found in this step.</p>
-          <Resting learn={learn} step={step} teach={teach} />
+          <Resting shown={shown} step={step} teach={teach} />
         </>
       )}
-      {ground && <Ground ground={ground} learn={learn} teach={teach} takeOver={takeOver} />}
+      {ground && <Ground ground={ground} shown={shown} teach={teach} takeOver={takeOver} />}
     </section>
   );
 }
@@ -44,23 +44,13 @@ const kinds = {
 
 function Ground({
   ground,
-  learn,
+  shown,
   teach,
   takeOver,
-}: Pick<WhenceProps, 'learn' | 'teach' | 'takeOver'> & { ground: TaughtGround }) {
+}: Pick<WhenceProps, 'shown' | 'teach' | 'takeOver'> & { ground: TaughtGround }) {
   const { from, name, amount, says, step, rule } = ground;
   if (rule)
-    return (
-      <Rule
-        key={rule.id}
-        rule={rule}
-        amount={amount}
-        says={says}
-        learn={learn}
-        teach={teach}
-        takeOver={takeOver}
-      />
-    );
+    return <Rule key={rule.id} rule={rule} says={says} shown={shown} teach={teach} takeOver={takeOver} />;
   return (
     <>
       <h3>
@@ -84,12 +74,11 @@ function Ground({
 }
 
 /** The steps that are found from this one straight away. */
-function Resting({ learn, step, teach }: Pick<WhenceProps, 'learn' | 'step' | 'teach'>) {
-  if (!learn.lesson) return null;
-  const straight = learn.lesson.steps.filter(({ grounds }) =>
+function Resting({ shown: { lesson }, step, teach }: Pick<WhenceProps, 'shown' | 'step' | 'teach'>) {
+  const straight = lesson.steps.filter(({ grounds }) =>
     grounds.some((ground) => ground.step === step.number),
   );
-  const all = restingOn(step.number, learn.lesson).size - 1;
+  const all = restingOn(step.number, lesson).size - 1;
   if (all === 0) return <p class="quiet">No other step rests on it.</p>;
   return (
     <>

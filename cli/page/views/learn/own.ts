@@ -1,0 +1,99 @@
+import type { TurnedRules } from '../../../../drafts/index.ts';
+import type { PageIssue } from '../../messages.ts';
+import type { OwnState } from '../../own-state.ts';
+import type { Lesson, TaughtStep } from './lesson.ts';
+
+/** What a step is asked about: one of the numbers it was found from, by its place, or what it comes to. */
+export type PointedNumber = number | 'outcome';
+
+/** Where a lesson stands. */
+export interface Learnt {
+  /** The step that is shown, by its number. */
+  readonly step: number;
+  readonly pointed: PointedNumber | undefined;
+  /** Rules with other values than the draft gives them, as they are written, by number. */
+  readonly turned: TurnedRules;
+  /** What the newest lesson with turned rules was asked by. */
+  readonly answered: string;
+  /** The last of these that could be drawn. */
+  readonly lesson: Lesson | undefined;
+  readonly issues: readonly PageIssue[];
+}
+
+export type Learning =
+  | { readonly does: 'go to step'; readonly step: number }
+  | { readonly does: 'point at'; readonly pointed: PointedNumber | undefined }
+  /** Without a value: as the draft has it. */
+  | { readonly does: 'turn rule'; readonly id: string; readonly value: number | undefined }
+  | { readonly does: 'turn no rule' };
+
+export const learnt: OwnState<Learnt, Learning> = {
+  empty: { step: 1, pointed: undefined, turned: {}, answered: '', lesson: undefined, issues: [] },
+  reduce: (own, action) => {
+    switch (action.does) {
+      case 'go to step':
+        return { ...own, step: Math.max(1, action.step), pointed: undefined };
+      case 'point at':
+        return { ...own, pointed: action.pointed };
+      case 'turn rule': {
+        const { [action.id]: _, ...others } = own.turned;
+        return turnedTo(own, action.value === undefined ? others : { ...others, [action.id]: action.value });
+      }
+      case 'turn no rule':
+        return turnedTo(own, {});
+    }
+  },
+  hear: (own, answer) =>
+    answer.kind === 'lesson'
+      ? { ...own, answered: answer.key, lesson: answer.lesson ?? own.lesson, issues: answer.issues }
+      : own,
+};
+
+/** Once no rule is turned, what was drawn with turned ones is of no more use. */
+const turnedTo = (own: Learnt, turned: TurnedRules): Learnt =>
+  Object.keys(turned).length > 0 ? { ...own, turned } : { ...own, turned, lesson: undefined, issues: [] };
+
+/** A lesson as it is shown: with the rules as they are turned, and as the draft has them. */
+export interface ShownLesson {
+  readonly lesson: Lesson;
+  readonly plain: Lesson;
+  readonly turned: TurnedRules;
+}
+
+/** A step that came to something else because rules were turned, with what it came to before. */
+export interface MovedStep {
+  readonly step: TaughtStep;
+  readonly before: string;
+}
+
+/** The steps that moved with the rules that are turned: those of the same title, in their order, that say another amount. */
+export function movedSteps({ lesson, plain }: ShownLesson): readonly MovedStep[] {
+  if (lesson === plain) return [];
+  const before = byTitle(plain);
+  const seen = new Map<string, number>();
+  return lesson.steps.flatMap((step) => {
+    const nth = seen.get(step.title) ?? 0;
+    seen.set(step.title, nth + 1);
+    const was = before.get(step.title)?.[nth]?.amount;
+    return was !== undefined && was !== step.amount ? [{ step, before: was }] : [];
+  });
+}
+
+function byTitle({ steps }: Lesson): ReadonlyMap<string, readonly TaughtStep[]> {
+  const found = new Map<string, TaughtStep[]>();
+  for (const step of steps) {
+    const same = found.get(step.title);
+    if (same) same.push(step);
+    else found.set(step.title, [step]);
+  }
+  return found;
+}
+
+/** The steps that rest on a step, straight or by way of others, by number. */
+export function restingOn(number: number, { steps }: Lesson): ReadonlySet<number> {
+  const resting = new Set([number]);
+  for (const step of steps)
+    if (step.grounds.some((ground) => ground.step !== undefined && resting.has(ground.step)))
+      resting.add(step.number);
+  return resting;
+}
