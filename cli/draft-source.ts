@@ -17,7 +17,7 @@ export function draftSource(file: string, path: string): DraftSource {
 }
 
 /** The first place of a stack that lies in the draft's own folder. */
-function ownFrame(error: unknown, folder: string, named: (path: string) => string): SourcePlace | undefined {
+function ownFrame(error: unknown, whole: string, named: (path: string) => string): SourcePlace | undefined {
   const folder = dirname(whole);
   const stack = error instanceof Error ? (error.stack ?? '') : '';
   for (const [, where = '', line = ''] of stack.matchAll(

@@ -15,7 +15,9 @@ export function severalFiles(path: string, text: string): Plugin {
     setup: ({ onResolve, onLoad }) => {
       onResolve({ filter: /.*/, namespace: 'file' }, ({ kind }) => {
         const [first] = names;
-        return kind === 'entry-point' && first !== undefined ? { path: first, namespace: 'joined' } : undefined;
+        return kind === 'entry-point' && first !== undefined
+          ? { path: first, namespace: 'joined' }
+          : undefined;
       });
       onResolve({ filter: /^[.]/, namespace: 'joined' }, ({ importer, path: specifier }) => {
         const found = importedBy(importer, specifier, names);
@@ -31,7 +33,10 @@ export function severalFiles(path: string, text: string): Plugin {
           resolveDir: dirname(path),
         };
       });
-      onLoad({ filter: /.*/, namespace: 'program' }, () => ({ contents: program, resolveDir: dirname(path) }));
+      onLoad({ filter: /.*/, namespace: 'program' }, () => ({
+        contents: program,
+        resolveDir: dirname(path),
+      }));
     },
   };
 }

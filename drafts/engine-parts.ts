@@ -59,7 +59,17 @@ export {
   transformedEdge,
   turnedBy,
 } from '../engine/geometry/transform.ts';
-export { angleOf, dot, heading, outward, plus, scaled, unit, vector } from '../engine/geometry/vector.ts';
+export {
+  angleOf,
+  cross,
+  dot,
+  heading,
+  outward,
+  plus,
+  scaled,
+  unit,
+  vector,
+} from '../engine/geometry/vector.ts';
 export { draftingTable } from '../engine/pattern/drafting-table.ts';
 export { seamFinishes } from '../engine/pattern/finishes.ts';
 export { mirrorImage } from '../engine/pattern/mirror-image.ts';

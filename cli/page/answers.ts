@@ -25,6 +25,7 @@ type Answering = {
 const answering: Answering = {
   draft: (request, tell) => tell(drafted(request)),
   lesson: async (request, tell) => tell((await import('./requests/lesson.ts')).turnedLesson(request)),
+  link: async (request, tell) => tell((await import('./requests/link.ts')).linked(request)),
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
   write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
 };

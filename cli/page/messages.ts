@@ -2,18 +2,20 @@ import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
 import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
+import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { WriteAnswer, WriteRequest } from './requests/write.ts';
 import type { TakenFile } from './taken-file.ts';
 
 /** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
-export type PageRequest = DraftRequest | LessonRequest | OpenRequest | WriteRequest;
+export type PageRequest = DraftRequest | LessonRequest | LinkRequest | OpenRequest | WriteRequest;
 
 /** What a worker answers; lengths are texts in the reader's unit. */
 export type PageAnswer =
   | { readonly kind: 'garments'; readonly garments: readonly GarmentChoices[] }
   | DraftAnswer
   | LessonAnswer
+  | LinkAnswer
   | OpenAnswer
   | WriteAnswer
   | RefusedAnswer;

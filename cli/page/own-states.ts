@@ -1,5 +1,6 @@
 import type { PageAnswer } from './messages.ts';
 import type { OwnState } from './own-state.ts';
+import { coded } from './views/code/own.ts';
 import { learnt } from './views/learn/own.ts';
 import { looked } from './views/pieces/own.ts';
 
@@ -7,6 +8,7 @@ import { looked } from './views/pieces/own.ts';
 const table = {
   pieces: looked,
   learn: learnt,
+  code: coded,
 };
 
 type Table = typeof table;

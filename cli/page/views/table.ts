@@ -12,5 +12,6 @@ export const viewTable: Readonly<Record<PageView, () => Promise<ComponentType<Fi
   pieces: async () => (await import('./pieces/pieces.tsx')).Pieces,
   checks: async () => (await import('./checks/checks.tsx')).Checks,
   learn: async () => (await import('./learn/learn.tsx')).Learn,
+  code: async () => (await import('./code/code.tsx')).Code,
   take: async () => (await import('./take/take.tsx')).Take,
 };
