@@ -2,7 +2,7 @@ import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
 import { javascript } from '@codemirror/lang-javascript';
 import { bracketMatching, HighlightStyle, indentOnInput, syntaxHighlighting } from '@codemirror/language';
 import { type Diagnostic, lintGutter, setDiagnostics } from '@codemirror/lint';
-import { unifiedMergeView } from '@codemirror/merge';
+import { getChunks, unifiedMergeView } from '@codemirror/merge';
 import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/search';
 import { EditorState, type Extension, StateEffect, StateField } from '@codemirror/state';
 import {
@@ -69,6 +69,15 @@ const look = EditorView.theme({
   },
   '.cm-panels': { backgroundColor: 'var(--paper)', color: 'var(--ink)' },
   '.cm-tooltip': { backgroundColor: 'var(--paper)', color: 'var(--ink)', border: '1px solid var(--ink)' },
+  // The marks of the library are pictures in the style sheet, which the page's security policy does not load.
+  '.cm-lint-marker-error, .cm-lint-marker-warning, .cm-lint-marker-info': {
+    content: '"▸"',
+    color: 'var(--wrong)',
+  },
+  '.cm-lintRange-error, .cm-lintRange-warning, .cm-lintRange-info': {
+    backgroundImage: 'none',
+    textDecoration: 'underline wavy var(--wrong)',
+  },
   '.cm-changedLine': { backgroundColor: 'var(--lit-ground) !important' },
   '.cm-changedText': { background: 'none !important', textDecoration: 'underline' },
   '.cm-deletedChunk': { backgroundColor: 'transparent', color: 'var(--quiet)' },
@@ -117,6 +126,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
     EditorState.tabSize.of(2),
     EditorView.lineWrapping,
     EditorView.contentAttributes.of({
+      tabindex: '0',
       'aria-label': `${file}: Tab leaves the editor, Ctrl+Enter runs the code`,
     }),
     keymap.of([
@@ -147,6 +157,9 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       if (shown.file === file && shown.original === original)
         view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: text } });
       else view.setState(EditorState.create({ doc: text, extensions: extensions(file, original) }));
+      const [chunk] = original === undefined ? [] : (getChunks(view.state)?.chunks ?? []);
+      if (chunk && (shown.file !== file || shown.original === undefined))
+        view.dispatch({ effects: EditorView.scrollIntoView(chunk.fromB, { y: 'center' }) });
       silent = false;
       shown = { file, original };
     },

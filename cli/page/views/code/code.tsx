@@ -9,7 +9,7 @@ import { Problems } from './problems.tsx';
 import type { CodeIssue } from './questions.ts';
 import { withRulesWritten } from './rule-in-code.ts';
 import { Runs } from './runs.ts';
-import { garmentFiles, sources } from './sources.ts';
+import { beginning } from './sources.ts';
 import { placeOfStep, stepAt, stepPlaces } from './step-places.ts';
 import { Tools } from './tools.tsx';
 
@@ -95,20 +95,16 @@ function useSources({ state }: FileViewProps, tell: (what: Coding) => void): boo
   const isThere = Object.keys(original).length > 0;
   useEffect(() => {
     if (of?.kind === 'own' || (isThere && of?.name === name)) return;
-    sources().then(
-      (all) =>
-        tell({
-          does: 'begin',
-          of: { kind: 'garment', name },
-          original: garmentFiles(all, name),
-          strange: false,
-        }),
-      () => fail(true),
-    );
+    beginning(name).then(tell, () => fail(true));
   }, [of, name, isThere]);
   useEffect(() => {
-    if (turned && isThere)
-      tell({ does: 'rules are taken over', ...withRulesWritten(filesNow({ original, changed }), turned) });
+    if (!turned || !isThere) return;
+    const what = {
+      does: 'rules are taken over',
+      ...withRulesWritten(filesNow({ original, changed }), turned),
+    } as const;
+    // An effect that changes the state at once would be run again by the drawing that follows from it.
+    queueMicrotask(() => tell(what));
   }, [turned, isThere]);
   return failed;
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useUrl } from '../drawing.tsx';
-import { Construction, drawingOf } from '../learn/construction.tsx';
+import { Construction, drawingNames, drawingOf } from '../learn/construction.tsx';
+import { DrawingNames } from '../learn/drawing-names.tsx';
 import type { RanDraft } from './questions.ts';
 
 interface DrawnProps {
@@ -14,9 +15,12 @@ interface DrawnProps {
 /** What the code draws: the construction, in which a step leads to its line, or the sheet of pieces. */
 export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
   const [shows, show] = useState<'construction' | 'pieces'>('construction');
+  const [chosen, choose] = useState<{ readonly on: string; readonly step: number | undefined }>();
   const lesson = ran?.lesson;
-  const at = step ?? lesson?.steps.length ?? 0;
-  const on = lesson && drawingOf(lesson, at);
+  const at = step ?? 0;
+  const own = lesson && drawingOf(lesson, at);
+  const names = lesson ? drawingNames(lesson) : [];
+  const on = chosen !== undefined && chosen.step === step && names.includes(chosen.on) ? chosen.on : own;
   const url = useUrl(ran?.sheet);
   if (!ran) return <p class="empty">{strange ? 'Nothing of it has been run yet.' : 'Drafting …'}</p>;
   const shown = lesson?.steps.find(({ number }) => number === step);
@@ -52,6 +56,7 @@ export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
           url && <img src={url} alt={`${ran.title}: its pieces on one sheet.`} />
         )}
       </div>
+      {isConstruction && <DrawingNames names={names} on={on} choose={(name) => choose({ on: name, step })} />}
       {shows === 'construction' && on === undefined && (
         <p class="quiet">This draft draws nothing step by step, so its pieces are shown.</p>
       )}

@@ -12,5 +12,6 @@ export async function openDraft(file: File): Promise<Coding> {
     read ??
     `// ${file.name} ${read === undefined && file.size > longest ? 'is too large for a draft' : 'cannot be read'}.\n`;
   const original = Object.fromEntries(filesJoined(text, file.name).map((each) => [each.name, each.text]));
-  return { does: 'begin', of, original, strange: true };
+  const [first = ''] = Object.keys(original);
+  return { does: 'begin', of, original, file: first, strange: true };
 }

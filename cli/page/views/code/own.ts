@@ -52,7 +52,13 @@ export interface HeldCase {
 
 export type Coding =
   /** The code of a garment or of a draft of one's own is there; what was changed of the same stays. */
-  | { readonly does: 'begin'; readonly of: CodeOf; readonly original: DraftFiles; readonly strange: boolean }
+  | {
+      readonly does: 'begin';
+      readonly of: CodeOf;
+      readonly original: DraftFiles;
+      readonly file: string;
+      readonly strange: boolean;
+    }
   | { readonly does: 'leave' }
   | { readonly does: 'take over rules'; readonly garment: string; readonly turned: TurnedRules }
   | { readonly does: 'rules are taken over'; readonly files: DraftFiles; readonly file: string | undefined }
@@ -97,8 +103,7 @@ function after(own: Coded, action: Coding): Coded {
     case 'begin': {
       const same = isSame(own.of, action.of);
       const kept = same ? onlyChanged(own.changed, action.original) : {};
-      const [first = ''] = Object.keys(action.original);
-      const file = same && own.file in action.original ? own.file : first;
+      const file = same && own.file in action.original ? own.file : action.file;
       const { of, original } = action;
       return same
         ? { ...own, of, original, changed: kept, file }
@@ -113,7 +118,10 @@ function after(own: Coded, action: Coding): Coded {
         : { ...noCode, of, turned: action.turned };
     }
     case 'rules are taken over':
-      return written({ ...own, turned: undefined, file: action.file ?? own.file }, action.files);
+      return written(
+        { ...own, turned: undefined, file: action.file ?? own.file, shows: 'difference' },
+        action.files,
+      );
     case 'write':
       return written(own, { [action.file]: action.text });
     case 'show file':

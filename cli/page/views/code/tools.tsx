@@ -3,7 +3,7 @@ import type { GarmentChoices } from '../../messages.ts';
 import { saveFile } from '../../save-file.ts';
 import { openDraft } from './open-draft.ts';
 import { type Coded, type Coding, filesNow } from './own.ts';
-import { garmentFiles, sources } from './sources.ts';
+import { beginning } from './sources.ts';
 
 interface ToolsProps {
   readonly code: Coded;
@@ -16,23 +16,7 @@ interface ToolsProps {
 export function Tools({ code, garments, tell, run }: ToolsProps) {
   const { of, original, changed, file, shows } = code;
   const isChanged = Object.keys(changed).length > 0;
-  const begin = async (name: string): Promise<void> => {
-    const all = await sources();
-    if (name === 'belt')
-      tell({
-        does: 'begin',
-        of: { kind: 'own', name: 'my-belt.ts' },
-        original: { 'my-belt.ts': all.belt },
-        strange: false,
-      });
-    else
-      tell({
-        does: 'begin',
-        of: { kind: 'garment', name },
-        original: garmentFiles(all, name),
-        strange: false,
-      });
-  };
+  const begin = async (name: string): Promise<void> => tell(await beginning(name));
   return (
     <div class="code-tools">
       <p class="finder">

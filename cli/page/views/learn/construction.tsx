@@ -20,17 +20,21 @@ export interface ConstructionProps {
 /** Names of points, and room for them round the drawing, in px of the screen. */
 const [letters, room] = [13, 26];
 
-/** So high is a drawing at the most, in px, before its width is known. */
-const usualWidth = 480;
+/** About as large is a drawing before its size on the screen is known, px. */
+const usualSize = { width: 480, height: 480 };
 
 /** A drawing of a lesson as it stands after a step: what that adds heavy and named, what stood before it light. */
 export function Construction(props: ConstructionProps) {
   const { lesson, under, on, step, lit, dimension, amount, goTo } = props;
   const [svg, setSvg] = useState<SVGSVGElement | null>(null);
-  const width = useWidth(svg);
-  const standing = partsOn(lesson, on).filter(({ number }) => number <= step || lit?.has(number));
+  const { width, height } = useSize(svg);
+  const all = partsOn(lesson, on);
+  const standing = all.filter(({ number }) => number <= step || lit?.has(number));
   const box = extentOf([lesson, under].flatMap((each) => (each ? partsOn(each, on) : [])));
-  const mm = Math.max(box.width, box.height * 0.7) / Math.max(120, width - 2 * room);
+  const mm = Math.max(
+    box.width / Math.max(120, width - 2 * room),
+    box.height / Math.max(120, height - 2 * room),
+  );
   const margin = room * mm;
   const shown = dimension?.on === on ? dimension : undefined;
   const added = standing.find(({ number }) => number === step)?.drawing;
@@ -41,16 +45,23 @@ export function Construction(props: ConstructionProps) {
       role="img"
       aria-label={described(on, step, standing.length, added)}
       viewBox={`${box.x - margin} ${box.y - margin} ${box.width + 2 * margin} ${box.height + 2 * margin}`}
-      style={{ aspectRatio: `${box.width + 2 * margin} / ${box.height + 2 * margin}` }}
     >
       <g class="axes">
-        <line x1={box.x - margin} x2={box.x + box.width + margin} y1={0} y2={0} />
-        <line x1={0} x2={0} y1={box.y - margin} y2={box.y + box.height + margin} />
+        <line x1={box.x - width * mm} x2={box.x + width * mm} y1={0} y2={0} />
+        <line x1={0} x2={0} y1={box.y - height * mm} y2={box.y + height * mm} />
+      </g>
+      <g class="to-come">
+        {all
+          .filter(({ number }) => number > step)
+          .flatMap(({ drawing }) => drawing.lines)
+          .map(({ name, d }, i) => (
+            <path key={`${name} ${i}`} d={d} />
+          ))}
       </g>
       {under && (
         <g class="under">
           {partsOn(under, on)
-            .filter(({ number }) => number <= step || lit?.has(number))
+            .filter(({ number }) => number <= step)
             .flatMap(({ drawing }) => drawing.lines)
             .map(({ name, d }, i) => (
               <path key={`${name} ${i}`} d={d} />
@@ -154,18 +165,19 @@ function described(on: string, step: number, count: number, added: TaughtDrawing
   return `The ${on} after step ${step}, drawn in ${count === 1 ? 'one step' : `${count} steps`}. ${fresh}`;
 }
 
-/** How wide a drawing is on the screen, px: its letters stay as large as any. */
-function useWidth(svg: SVGSVGElement | null): number {
-  const [width, setWidth] = useState(usualWidth);
+/** How large a drawing is on the screen, px: its letters stay as large as any. */
+function useSize(svg: SVGSVGElement | null): typeof usualSize {
+  const [size, setSize] = useState(usualSize);
   useLayoutEffect(() => {
     if (!svg) return;
     const measure = (): void => {
-      if (svg.clientWidth > 0) setWidth(svg.clientWidth);
+      const { clientWidth: width, clientHeight: height } = svg;
+      if (width > 0 && height > 0) setSize({ width, height });
     };
     measure();
     const watching = new ResizeObserver(measure);
     watching.observe(svg);
     return () => watching.disconnect();
   }, [svg]);
-  return width;
+  return size;
 }

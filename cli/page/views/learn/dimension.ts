@@ -29,6 +29,33 @@ export function dimensionOf(mm: number, step: TaughtStep, lesson: Lesson): Dimen
   return found(length, step, lesson, false) ?? found(length / 2, step, lesson, true);
 }
 
+/** A number that is seen on the drawing in what was found from it. */
+export interface DimensionBy {
+  readonly dimension: Dimension;
+  readonly by: TaughtStep;
+}
+
+/** So many steps that rest on a number are looked through at the most. */
+const looked = 24;
+
+/** Where a number shows that is no length of the drawing itself: in the nearest step that rests on one of these and is one. */
+export function dimensionBy(steps: readonly TaughtStep[], lesson: Lesson): DimensionBy | undefined {
+  const seen = new Set(steps.map(({ number }) => number));
+  const queue = [...steps];
+  for (let i = 0; i < Math.min(queue.length, looked); i++) {
+    const by = queue[i];
+    if (!by) return undefined;
+    const dimension = by.mm === undefined ? undefined : dimensionOf(by.mm, by, lesson);
+    if (dimension) return { dimension, by };
+    for (const next of lesson.steps)
+      if (!seen.has(next.number) && next.grounds.some(({ step }) => step === by.number)) {
+        seen.add(next.number);
+        queue.push(next);
+      }
+  }
+  return undefined;
+}
+
 function found(mm: number, step: TaughtStep, { steps }: Lesson, half: boolean): Dimension | undefined {
   const before = steps.filter(({ number }) => number < step.number).toReversed();
   const later = steps.filter(({ number }) => number > step.number);

@@ -1,14 +1,15 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { bodyData } from '../../body-form.ts';
 import { choicesOf, isUntouched } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
-import { Construction, drawingOf } from './construction.tsx';
+import { Construction, drawingNames, drawingOf } from './construction.tsx';
 import { Contents } from './contents.tsx';
-import { dimensionOf } from './dimension.ts';
-import type { Lesson, TaughtStep } from './lesson.ts';
+import { type Dimension, dimensionBy, dimensionOf } from './dimension.ts';
+import { DrawingNames } from './drawing-names.tsx';
+import type { Lesson, TaughtGround, TaughtStep } from './lesson.ts';
 import { litSteps } from './lit-steps.ts';
-import { movedSteps, type PointedNumber, type ShownLesson } from './own.ts';
+import { movedLines, movedSteps, type PointedNumber, type ShownLesson } from './own.ts';
 import { PrintedLesson } from './printed-lesson.tsx';
 import { Sentence } from './sentence.tsx';
 import type { Teach } from './teach.ts';
@@ -56,6 +57,7 @@ export function Learn(props: FileViewProps) {
             shown={{ lesson, plain, turned }}
             step={step}
             pointed={learn.pointed}
+            chosen={learn.on}
             teach={teach}
             takeOver={takeOver}
           />
@@ -70,17 +72,26 @@ interface TaughtProps {
   readonly shown: ShownLesson;
   readonly step: TaughtStep;
   readonly pointed: PointedNumber | undefined;
+  /** The drawing that she chose to see. */
+  readonly chosen: string | undefined;
   readonly teach: Teach;
   readonly takeOver: () => void;
 }
 
-function Taught({ shown, step, pointed, teach, takeOver }: TaughtProps) {
+function Taught({ shown, step, pointed, chosen, teach, takeOver }: TaughtProps) {
   const { lesson, plain, turned } = shown;
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
-  const mm = pointed === 'outcome' ? step.mm : ground?.mm;
-  const dimension = mm === undefined ? undefined : dimensionOf(mm, step, lesson);
-  const on = dimension?.on ?? drawingOf(lesson, step.number);
+  const seen = useMemo(() => numberSeen(lesson, step, pointed), [lesson, step, pointed]);
+  const dimension = seen?.dimension;
   const turnedIds = Object.keys(turned);
+  const isTurned = ground?.rule !== undefined && ground.rule.id in turned;
+  const moved = movedLines(shown);
+  // Where a rule is turned all that moves is to be seen, be it drawn later.
+  const on =
+    chosen ??
+    (isTurned ? [...moved.drawings][0] : undefined) ??
+    dimension?.on ??
+    drawingOf(lesson, step.number);
   const go = (number: number): void => teach({ does: 'go to step', step: number });
   return (
     <div class="lesson">
@@ -125,7 +136,14 @@ function Taught({ shown, step, pointed, teach, takeOver }: TaughtProps) {
             Print the lesson
           </button>
         </p>
-        <Whence shown={shown} step={step} pointed={pointed} teach={teach} takeOver={takeOver} />
+        <Whence
+          shown={shown}
+          step={step}
+          pointed={pointed}
+          seen={seen?.by ? 'by' : dimension?.half ? 'half' : dimension ? 'whole' : 'nowhere'}
+          teach={teach}
+          takeOver={takeOver}
+        />
         {turnedIds.length > 0 && (
           <p class="turned">
             {turnedIds.length === 1 ? `Rule ${turnedIds[0]} is` : `Rules ${turnedIds.join(', ')} are`} turned,
@@ -145,18 +163,58 @@ function Taught({ shown, step, pointed, teach, takeOver }: TaughtProps) {
               lesson={lesson}
               under={lesson === plain ? undefined : plain}
               on={on}
-              step={step.number}
+              step={isTurned ? lesson.steps.length : step.number}
               lit={litSteps(shown, step, pointed, dimension !== undefined)}
               dimension={dimension}
-              amount={pointed === 'outcome' ? step.amount : ground?.amount}
+              amount={seen?.amount}
               goTo={go}
             />
-            <p class="quiet">The {on}</p>
+            <DrawingNames
+              names={drawingNames(lesson)}
+              on={on}
+              moved={moved.drawings}
+              choose={(name) => teach({ does: 'show drawing', on: name })}
+            />
           </>
         )}
       </div>
       <Contents lesson={lesson} at={step.number} moved={movedSteps(shown)} teach={teach} />
     </div>
+  );
+}
+
+interface SeenNumber {
+  readonly dimension: Dimension;
+  readonly amount: string | undefined;
+  /** The step that is seen instead, which was found from it. */
+  readonly by?: TaughtStep;
+}
+
+/** Where the number that is pointed at is to be seen: as a length, or in the length of what rests on it. */
+function numberSeen(
+  lesson: Lesson,
+  step: TaughtStep,
+  pointed: PointedNumber | undefined,
+): SeenNumber | undefined {
+  const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
+  if (pointed === undefined || (pointed !== 'outcome' && !ground)) return undefined;
+  const { mm, amount } = ground ?? step;
+  const dimension = mm === undefined ? undefined : dimensionOf(mm, step, lesson);
+  if (dimension) return { dimension, amount };
+  const found = dimensionBy(stepsFrom(lesson, step, ground), lesson);
+  return found && { ...found, amount: `${found.by.title} ${found.by.amount ?? ''}` };
+}
+
+/** The steps that a number goes into: for a number that a step came to, that step. */
+function stepsFrom(
+  { steps }: Lesson,
+  step: TaughtStep,
+  ground: TaughtGround | undefined,
+): readonly TaughtStep[] {
+  if (!ground) return [step];
+  if (ground.step !== undefined) return steps.filter(({ number }) => number === ground.step);
+  return steps.filter(({ grounds }) =>
+    grounds.some(({ name, from }) => name === ground.name && from === ground.from),
   );
 }
 

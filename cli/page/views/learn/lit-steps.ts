@@ -1,5 +1,5 @@
 import type { TaughtStep } from './lesson.ts';
-import { movedSteps, type PointedNumber, restingOn, type ShownLesson } from './own.ts';
+import { movedLines, type PointedNumber, restingOn, type ShownLesson } from './own.ts';
 
 /**
  * The steps whose lines are lit for the number that is pointed at: what rests on it; what moved with it where it is a turned
@@ -16,8 +16,7 @@ export function litSteps(
   if (pointed === 'outcome') return restingOn(step.number, lesson);
   const ground = step.grounds[pointed];
   if (!ground) return new Set();
-  if (ground.rule && ground.rule.id in turned)
-    return new Set(movedSteps(shown).map(({ step: { number } }) => number));
+  if (ground.rule && ground.rule.id in turned) return movedLines(shown).steps;
   if (ground.step !== undefined) return new Set([ground.step]);
   if (measured) return new Set();
   const straight = lesson.steps.filter(({ grounds }) =>

@@ -1,7 +1,7 @@
 import type { TurnedRules } from '../../../../drafts/index.ts';
 import type { PageIssue } from '../../messages.ts';
 import type { OwnState } from '../../own-state.ts';
-import type { Lesson, TaughtStep } from './lesson.ts';
+import type { Lesson, TaughtDrawing, TaughtStep } from './lesson.ts';
 
 /** What a step is asked about: one of the numbers it was found from, by its place, or what it comes to. */
 export type PointedNumber = number | 'outcome';
@@ -11,6 +11,8 @@ export interface Learnt {
   /** The step that is shown, by its number. */
   readonly step: number;
   readonly pointed: PointedNumber | undefined;
+  /** The drawing that is to be seen, where another is than goes with the step. */
+  readonly on: string | undefined;
   /** Rules with other values than the draft gives them, as they are written, by number. */
   readonly turned: TurnedRules;
   /** What the newest lesson with turned rules was asked by. */
@@ -23,18 +25,29 @@ export interface Learnt {
 export type Learning =
   | { readonly does: 'go to step'; readonly step: number }
   | { readonly does: 'point at'; readonly pointed: PointedNumber | undefined }
+  | { readonly does: 'show drawing'; readonly on: string }
   /** Without a value: as the draft has it. */
   | { readonly does: 'turn rule'; readonly id: string; readonly value: number | undefined }
   | { readonly does: 'turn no rule' };
 
 export const learnt: OwnState<Learnt, Learning> = {
-  empty: { step: 1, pointed: undefined, turned: {}, answered: '', lesson: undefined, issues: [] },
+  empty: {
+    step: 1,
+    pointed: undefined,
+    on: undefined,
+    turned: {},
+    answered: '',
+    lesson: undefined,
+    issues: [],
+  },
   reduce: (own, action) => {
     switch (action.does) {
       case 'go to step':
-        return { ...own, step: Math.max(1, action.step), pointed: undefined };
+        return { ...own, step: Math.max(1, action.step), pointed: undefined, on: undefined };
       case 'point at':
-        return { ...own, pointed: action.pointed };
+        return { ...own, pointed: action.pointed, on: undefined };
+      case 'show drawing':
+        return { ...own, on: action.on };
       case 'turn rule': {
         const { [action.id]: _, ...others } = own.turned;
         return turnedTo(own, action.value === undefined ? others : { ...others, [action.id]: action.value });
@@ -88,6 +101,31 @@ function byTitle({ steps }: Lesson): ReadonlyMap<string, readonly TaughtStep[]> 
   }
   return found;
 }
+
+/** The steps that draw otherwise because rules were turned, by number, and the drawings on which they do. */
+export function movedLines({ lesson, plain }: ShownLesson): {
+  readonly steps: ReadonlySet<number>;
+  readonly drawings: ReadonlySet<string>;
+} {
+  const [steps, drawings] = [new Set<number>(), new Set<string>()];
+  if (lesson === plain) return { steps, drawings };
+  const before = new Set(
+    plain.steps.flatMap(({ title, draws }) => draws.map((drawing) => drawnAs(title, drawing))),
+  );
+  for (const { number, title, draws } of lesson.steps)
+    for (const drawing of draws)
+      if (!before.has(drawnAs(title, drawing))) {
+        steps.add(number);
+        drawings.add(drawing.on);
+      }
+  return { steps, drawings };
+}
+
+/** A hundredth of a mm is nothing that has moved. */
+const drawnAs = (title: string, { on, lines, points }: TaughtDrawing): string => {
+  const places = [...lines.flatMap(({ reach }) => reach.flat()), ...points.flatMap(({ x, y }) => [x, y])];
+  return `${title} ${on} ${places.map((place) => Math.round(place * 100)).join(' ')}`;
+};
 
 /** The steps that rest on a step, straight or by way of others, by number. */
 export function restingOn(number: number, { steps }: Lesson): ReadonlySet<number> {

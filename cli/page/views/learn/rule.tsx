@@ -73,7 +73,7 @@ export function Rule({ rule, says, shown, teach, takeOver }: RuleProps) {
         <p class="quiet" role="status">
           {moved.length === 0
             ? 'No step comes to another figure for it on this body.'
-            : `${moved.length === 1 ? 'One step has' : `${moved.length} steps have`} moved; the lines before lie under them in grey.`}
+            : `${moved.length === 1 ? 'One step has' : `${moved.length} steps have`} moved; the lines as they were lie under them in grey.`}
         </p>
       )}
     </>

@@ -8,13 +8,15 @@ interface WhenceProps {
   readonly shown: ShownLesson;
   readonly step: TaughtStep;
   readonly pointed: PointedNumber | undefined;
+  /** How it is seen on the drawing: as a length, as half of one, by what was found from it, or not at all. */
+  readonly seen: 'whole' | 'half' | 'by' | 'nowhere';
   readonly teach: Teach;
   /** Takes what was turned into the draft's code, where that can be done. */
   readonly takeOver?: (() => void) | undefined;
 }
 
 /** Where the number came from that is pointed at, and what can be done about it. */
-export function Whence({ shown, step, pointed, teach, takeOver }: WhenceProps) {
+export function Whence({ shown, step, pointed, seen, teach, takeOver }: WhenceProps) {
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
   return (
     <section id="whence" class="whence" aria-label="Where it comes from" aria-live="polite">
@@ -29,9 +31,17 @@ export function Whence({ shown, step, pointed, teach, takeOver }: WhenceProps) {
         </>
       )}
       {ground && <Ground ground={ground} shown={shown} teach={teach} takeOver={takeOver} />}
+      {pointed !== undefined && <p class="quiet">{sights[seen]}</p>}
     </section>
   );
 }
+
+const sights = {
+  whole: 'On the drawing it is the length that is marked.',
+  half: 'On the drawing half of it is marked.',
+  by: 'It is no length of the drawing itself; what was found from it is marked there.',
+  nowhere: 'It is no length of the drawing.',
+} as const;
 
 /** What kind of number it is, in the words of the lesson. */
 const kinds = {
@@ -83,9 +93,9 @@ function Resting({ shown: { lesson }, step, teach }: Pick<WhenceProps, 'shown' |
   return (
     <>
       <p class="quiet">
-        {all === 1 ? 'One step rests' : `${all} steps rest`} on it, and their lines are lit. Straight on it:
+        {all === 1 ? 'One step rests' : `${all} steps rest`} on it; what they draw is lit. Straight on it:
       </p>
-      <ul class="steps">
+      <ul class="resting">
         {straight.map(({ number, title }) => (
           <li key={number}>
             <button type="button" onClick={() => teach({ does: 'go to step', step: number })}>
