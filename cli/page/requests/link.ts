@@ -63,6 +63,8 @@ function stripped(file: string, text: string): string {
     transforms: ['typescript', 'imports'],
     disableESTransforms: true,
     production: true,
+    // Nothing can be imported while code is run: it is to be told so, not answered by what is linked.
+    preserveDynamicImport: true,
     filePath: file,
   });
   made.set(file, { text, code });

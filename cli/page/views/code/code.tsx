@@ -79,7 +79,7 @@ export function Code(props: FileViewProps) {
       <Hold
         held={code.held}
         ready={code.linked?.script !== undefined && !strange}
-        hold={(ends) => void runs.hold(ends)}
+        hold={(ends) => runs.hold(ends)}
         stop={() => tell({ does: 'let go' })}
         goTo={goTo}
       />

@@ -27,6 +27,9 @@ export class Runs {
   #asking = false;
   #asked = '';
   #holders: readonly Sandbox[] = [];
+  #wasHeld = false;
+  /** Asked to be held, as soon as what is written now is linked; with both ends of every choice or without. */
+  #toHold: { readonly ends: boolean } | undefined;
 
   constructor(props: FileViewProps) {
     this.#props = props;
@@ -42,9 +45,14 @@ export class Runs {
       this.#files = files;
       this.#plan(first ? 0 : pause);
     }
-    if (!held) this.#release();
-    if (linked?.key === this.#key && this.#linkedKey !== this.#key) void this.#begin();
+    if (this.#wasHeld && !held) this.#release();
+    this.#wasHeld = held !== undefined;
+    if (linked?.key !== this.#key || this.#timer !== 0) return;
+    if (this.#linkedKey !== this.#key) void this.#begin();
     else void this.#ask();
+    const hold = this.#toHold;
+    this.#toHold = undefined;
+    if (hold) void this.#hold(hold.ends);
   }
 
   /** Runs the code now, be it as it was. */
@@ -54,6 +62,7 @@ export class Runs {
 
   end(): void {
     clearTimeout(this.#timer);
+    this.#timer = 0;
     this.#sandbox?.end();
     this.#release();
     this.#key = '';
@@ -61,9 +70,11 @@ export class Runs {
 
   #plan(wait: number): void {
     clearTimeout(this.#timer);
+    this.#timer = 0;
     const { original, strange } = this.#props.state.own.code;
     if (strange || Object.keys(original).length === 0) return;
     this.#timer = window.setTimeout(() => {
+      this.#timer = 0;
       this.#key = `run ${++runs}`;
       this.#props.ask({ kind: 'link', key: this.#key, files: filesNow(this.#props.state.own.code) });
     }, wait);
@@ -119,8 +130,15 @@ export class Runs {
     return { message, ...(line === undefined ? {} : placeOfLine(line, starts ?? [])) };
   }
 
-  /** Holds the draft as it is to everybody, in several sandboxes; with `ends`, to both ends of every choice too. */
-  async hold(ends: boolean): Promise<void> {
+  /** Holds the draft as it is written now to everybody; with `ends`, to both ends of every choice too. */
+  hold(ends: boolean): void {
+    this.#toHold = { ends };
+    if (this.#timer !== 0) this.#plan(0);
+    else this.update(this.#props);
+  }
+
+  /** In several sandboxes at once. */
+  async #hold(ends: boolean): Promise<void> {
     this.#release();
     const { script } = this.#props.state.own.code.linked ?? {};
     if (script === undefined) return;

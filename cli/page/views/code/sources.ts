@@ -3,7 +3,7 @@ import type { BodyFields } from '../../body-form.ts';
 import type { Coding } from './own.ts';
 
 /** The source of the drafts, as the build leaves it. */
-interface Sources {
+export interface Sources {
   readonly files: DraftFiles;
   /** By garment: the file that exports its draft, by the garment's name. */
   readonly garments: Readonly<Record<string, string>>;
@@ -63,7 +63,7 @@ const ownBelt = 'my-belt.ts';
 const first = 'draft.ts';
 
 /** The files that a garment's draft is made of, with all that they import of each other. */
-function garmentFiles({ files, garments }: Sources, garment: string): DraftFiles {
+export function garmentFiles({ files, garments }: Sources, garment: string): DraftFiles {
   const names = new Set(Object.keys(files));
   const from = garments[garment] ?? garments.dress ?? '';
   const found: Record<string, string> = { [first]: `export { ${garment} as default } from '${from}';\n` };
