@@ -24,7 +24,7 @@ function ownFrame(error: unknown, whole: string, named: (path: string) => string
     /\(?((?:file:\/\/)?\/[^\s()]+|joined:[^\s()]+|[A-Za-z]:\\[^\s()]+):(\d+):\d+\)?$/gm,
   )) {
     // Of a draft of several files in one: its lines are those of the whole.
-    if (where.startsWith('joined:')) return { file: named(whole), line: Number(line) };
+    if (/(?:^|\/)joined:/.test(where)) return { file: named(whole), line: Number(line) };
     const path = where.startsWith('file:') ? fileURLToPath(where) : where;
     if (path.startsWith(folder + sep) && !path.includes(`${sep}node_modules${sep}`))
       return { file: named(path), line: Number(line) };

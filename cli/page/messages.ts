@@ -1,6 +1,7 @@
-import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index.ts';
+import type { Choice, MeasurementName, Styling } from '../../drafts/index.ts';
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { PageIssue } from './page-issue.ts';
 import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
 import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
@@ -62,8 +63,6 @@ export interface KnownSize {
   /** How far off an estimate may be. */
   readonly spread?: string;
 }
-
-export type PageIssue = Pick<Issue, 'code' | 'severity' | 'path' | 'message'>;
 
 export interface MadeGarment {
   readonly ok: boolean;

@@ -1,6 +1,6 @@
 import { evaluate, garments, type TurnedRules, withRulesTurned } from '../../../drafts/index.ts';
 import type { BodyFields } from '../body-form.ts';
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 import { type Lesson, lessonOf } from '../views/learn/lesson.ts';
 import { toldIssues } from './told-issues.ts';
 

@@ -1,5 +1,5 @@
 import { type Issue, type Unit, withLengthsIn } from '../../../drafts/index.ts';
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 
 /** Issues with their lengths in the reader's unit, gravest first. */
 export const toldIssues = (issues: readonly Issue[], units: Unit): readonly PageIssue[] =>

@@ -1,6 +1,6 @@
 import type { TurnedRules } from '../../../../drafts/index.ts';
-import type { PageIssue } from '../../messages.ts';
 import type { OwnState } from '../../own-state.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import type { Lesson, TaughtDrawing, TaughtStep } from './lesson.ts';
 
 /** What a step is asked about: one of the numbers it was found from, by its place, or what it comes to. */
