@@ -12,8 +12,7 @@ import { litSteps } from '../../../cli/page/views/learn/lit-steps.ts';
 import {
   type Learning,
   type Learnt,
-  movedLines,
-  movedSteps,
+  movedBetween,
   restingOn,
   type ShownLesson,
 } from '../../../cli/page/views/learn/own.ts';
@@ -113,7 +112,7 @@ describe('a lesson', () => {
     const resting = restingOn(half.number, lesson);
     expect(resting.has(called(lesson, 'Waist of the front half').number)).toBe(true);
     expect(resting.has(called(lesson, 'Waist of the side front gore').number)).toBe(true);
-    const shown = { lesson, plain: lesson, turned: {} };
+    const shown = { lesson, plain: lesson, turned: {}, moved: movedBetween(lesson, lesson) };
     expect(litSteps(shown, half, 'outcome', true)).toEqual(resting);
     expect(litSteps(shown, half, undefined, false).size).toBe(0);
   });
@@ -124,13 +123,18 @@ describe('a turned rule', () => {
     const kept = await lessonFor('skirt');
     const { lesson } = await turnedLesson({ K8: 14 });
     if (!lesson) throw new Error('no lesson');
-    const shown: ShownLesson = { lesson, plain: kept, turned: { K8: 14 } };
-    const moved = movedSteps(shown).map(({ step, before }) => [step.title, before, step.amount]);
+    const shown: ShownLesson = {
+      lesson,
+      plain: kept,
+      turned: { K8: 14 },
+      moved: movedBetween(kept, lesson),
+    };
+    const moved = shown.moved.steps.map(({ step, before }) => [step.title, before, step.amount]);
     expect(moved).toContainEqual(['Waist of the front half', '197.5 mm', '199.5 mm']);
     expect(moved.map(([title]) => title)).not.toContain('Half waist');
-    expect(movedLines(shown).drawings.size).toBe(4);
+    expect(shown.moved.drawings.size).toBe(4);
     const front = called(lesson, 'Waist of the front half');
-    expect(litSteps(shown, front, 1, true)).toEqual(movedLines(shown).steps);
+    expect(litSteps(shown, front, 1, true)).toEqual(shown.moved.drawn);
     // And it is as it was again, for everybody.
     expect(await lessonFor('skirt')).toEqual(kept);
   });

@@ -9,7 +9,7 @@ import { type Dimension, dimensionBy, dimensionOf } from './dimension.ts';
 import { DrawingNames } from './drawing-names.tsx';
 import type { Lesson, TaughtGround, TaughtStep } from './lesson.ts';
 import { litSteps } from './lit-steps.ts';
-import { movedLines, movedSteps, type PointedNumber, type ShownLesson } from './own.ts';
+import { movedBetween, type PointedNumber, type ShownLesson } from './own.ts';
 import { PrintedLesson } from './printed-lesson.tsx';
 import { Sentence } from './sentence.tsx';
 import type { Teach } from './teach.ts';
@@ -33,6 +33,7 @@ export function Learn(props: FileViewProps) {
     ...(state.answer?.made ? [] : (state.answer?.issues ?? [])),
     ...(isTurned ? learn.issues : []),
   ];
+  const moved = useMemo(() => plain && lesson && movedBetween(plain, lesson), [plain, lesson]);
   const errors = issues.filter(({ severity }) => severity === 'error');
   const step = lesson?.steps[Math.min(learn.step, lesson.steps.length) - 1];
   const takeOver = (): void => {
@@ -51,10 +52,10 @@ export function Learn(props: FileViewProps) {
       {!lesson && errors.length === 0 && (
         <p>{isUntouched(state) ? 'Nothing is measured yet.' : 'Drafting …'}</p>
       )}
-      {lesson && plain && step && (
+      {lesson && plain && moved && step && (
         <>
           <Taught
-            shown={{ lesson, plain, turned }}
+            shown={{ lesson, plain, turned, moved }}
             step={step}
             pointed={learn.pointed}
             chosen={learn.on}
@@ -79,13 +80,17 @@ interface TaughtProps {
 }
 
 function Taught({ shown, step, pointed, chosen, teach, takeOver }: TaughtProps) {
-  const { lesson, plain, turned } = shown;
+  const { lesson, plain, turned, moved } = shown;
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
   const seen = useMemo(() => numberSeen(lesson, step, pointed), [lesson, step, pointed]);
   const dimension = seen?.dimension;
+  // Many lines, which stay the same while a number is pointed at.
+  const contents = useMemo(
+    () => <Contents lesson={lesson} at={step.number} moved={moved.steps} teach={teach} />,
+    [lesson, step.number, moved],
+  );
   const turnedIds = Object.keys(turned);
   const isTurned = ground?.rule !== undefined && ground.rule.id in turned;
-  const moved = movedLines(shown);
   // Where a rule is turned all that moves is to be seen, be it drawn later.
   const on =
     chosen ??
@@ -178,7 +183,7 @@ function Taught({ shown, step, pointed, chosen, teach, takeOver }: TaughtProps) 
           </>
         )}
       </div>
-      <Contents lesson={lesson} at={step.number} moved={movedSteps(shown)} teach={teach} />
+      {contents}
     </div>
   );
 }

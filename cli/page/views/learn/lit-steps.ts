@@ -1,5 +1,5 @@
 import type { TaughtStep } from './lesson.ts';
-import { movedLines, type PointedNumber, restingOn, type ShownLesson } from './own.ts';
+import { type PointedNumber, restingOn, type ShownLesson } from './own.ts';
 
 /**
  * The steps whose lines are lit for the number that is pointed at: what rests on it; what moved with it where it is a turned
@@ -11,12 +11,12 @@ export function litSteps(
   pointed: PointedNumber | undefined,
   measured: boolean,
 ): ReadonlySet<number> {
-  const { lesson, turned } = shown;
+  const { lesson, turned, moved } = shown;
   if (pointed === undefined) return new Set();
   if (pointed === 'outcome') return restingOn(step.number, lesson);
   const ground = step.grounds[pointed];
   if (!ground) return new Set();
-  if (ground.rule && ground.rule.id in turned) return movedLines(shown).steps;
+  if (ground.rule && ground.rule.id in turned) return moved.drawn;
   if (ground.step !== undefined) return new Set([ground.step]);
   if (measured) return new Set();
   const straight = lesson.steps.filter(({ grounds }) =>

@@ -71,7 +71,24 @@ export interface ShownLesson {
   readonly lesson: Lesson;
   readonly plain: Lesson;
   readonly turned: TurnedRules;
+  readonly moved: Moved;
 }
+
+/** What turned rules have moved. */
+export interface Moved {
+  /** Steps that come to something else. */
+  readonly steps: readonly MovedStep[];
+  /** Steps that draw otherwise, by number. */
+  readonly drawn: ReadonlySet<number>;
+  /** The drawings on which they do. */
+  readonly drawings: ReadonlySet<string>;
+}
+
+/** What moved from one lesson to another of the same garment. */
+export const movedBetween = (plain: Lesson, lesson: Lesson): Moved => ({
+  steps: movedSteps(plain, lesson),
+  ...movedLines(plain, lesson),
+});
 
 /** A step that came to something else because rules were turned, with what it came to before. */
 export interface MovedStep {
@@ -80,7 +97,7 @@ export interface MovedStep {
 }
 
 /** The steps that moved with the rules that are turned: those of the same title, in their order, that say another amount. */
-export function movedSteps({ lesson, plain }: ShownLesson): readonly MovedStep[] {
+function movedSteps(plain: Lesson, lesson: Lesson): readonly MovedStep[] {
   if (lesson === plain) return [];
   const before = byTitle(plain);
   const seen = new Map<string, number>();
@@ -103,22 +120,19 @@ function byTitle({ steps }: Lesson): ReadonlyMap<string, readonly TaughtStep[]> 
 }
 
 /** The steps that draw otherwise because rules were turned, by number, and the drawings on which they do. */
-export function movedLines({ lesson, plain }: ShownLesson): {
-  readonly steps: ReadonlySet<number>;
-  readonly drawings: ReadonlySet<string>;
-} {
-  const [steps, drawings] = [new Set<number>(), new Set<string>()];
-  if (lesson === plain) return { steps, drawings };
+function movedLines(plain: Lesson, lesson: Lesson): Pick<Moved, 'drawn' | 'drawings'> {
+  const [drawn, drawings] = [new Set<number>(), new Set<string>()];
+  if (lesson === plain) return { drawn, drawings };
   const before = new Set(
     plain.steps.flatMap(({ title, draws }) => draws.map((drawing) => drawnAs(title, drawing))),
   );
   for (const { number, title, draws } of lesson.steps)
     for (const drawing of draws)
       if (!before.has(drawnAs(title, drawing))) {
-        steps.add(number);
+        drawn.add(number);
         drawings.add(drawing.on);
       }
-  return { steps, drawings };
+  return { drawn, drawings };
 }
 
 /** A hundredth of a mm is nothing that has moved. */

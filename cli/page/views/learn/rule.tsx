@@ -1,6 +1,6 @@
 import { capital } from '../../../../drafts/index.ts';
 import type { Lesson, TaughtRule } from './lesson.ts';
-import { movedSteps, type ShownLesson } from './own.ts';
+import type { ShownLesson } from './own.ts';
 import { ruleSlider } from './rule-slider.ts';
 import type { Teach } from './teach.ts';
 
@@ -23,7 +23,7 @@ export function Rule({ rule, says, shown, teach, takeOver }: RuleProps) {
   const turn = (value: number): void => {
     if (Number.isFinite(value)) teach({ does: 'turn rule', id, value: value === own ? undefined : value });
   };
-  const moved = movedSteps(shown);
+  const moved = shown.moved.steps;
   return (
     <>
       <h3>
