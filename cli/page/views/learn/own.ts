@@ -71,11 +71,11 @@ export interface ShownLesson {
   readonly lesson: Lesson;
   readonly plain: Lesson;
   readonly turned: TurnedRules;
-  readonly moved: Moved;
+  readonly moved: LessonMoved;
 }
 
 /** What turned rules have moved. */
-export interface Moved {
+export interface LessonMoved {
   /** Steps that come to something else. */
   readonly steps: readonly MovedStep[];
   /** Steps that draw otherwise, by number. */
@@ -85,7 +85,7 @@ export interface Moved {
 }
 
 /** What moved from one lesson to another of the same garment. */
-export const movedBetween = (plain: Lesson, lesson: Lesson): Moved => ({
+export const movedBetween = (plain: Lesson, lesson: Lesson): LessonMoved => ({
   steps: movedSteps(plain, lesson),
   ...movedLines(plain, lesson),
 });
@@ -120,7 +120,7 @@ function byTitle({ steps }: Lesson): ReadonlyMap<string, readonly TaughtStep[]> 
 }
 
 /** The steps that draw otherwise because rules were turned, by number, and the drawings on which they do. */
-function movedLines(plain: Lesson, lesson: Lesson): Pick<Moved, 'drawn' | 'drawings'> {
+function movedLines(plain: Lesson, lesson: Lesson): Pick<LessonMoved, 'drawn' | 'drawings'> {
   const [drawn, drawings] = [new Set<number>(), new Set<string>()];
   if (lesson === plain) return { drawn, drawings };
   const before = new Set(
