@@ -3,6 +3,7 @@ import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
+import type { ReadAs } from '../engine/render/print-options.ts';
 import { type Also, alsoWritten } from './also.ts';
 import { json, walkResult } from './walk-result.ts';
 
@@ -22,8 +23,8 @@ export interface BodyFiles {
   readonly cuttingFiles: (also: readonly Also[] | undefined) => ReadonlyMap<string, string>;
 }
 
-export function bodyFiles(made: Evaluation, date?: string): BodyFiles {
-  const print = { date, notches: notchesOf(made.styling) };
+export function bodyFiles(made: Evaluation, as: ReadAs): BodyFiles {
+  const print = { ...as, notches: notchesOf(made.styling) };
   const { sheet, pieces, report } = provenSheet(made, print);
   return {
     report,

@@ -5,7 +5,7 @@ import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
 import type { Chart } from '../engine/grading/chart.ts';
 import { chosenSizes } from '../engine/grading/chosen-sizes.ts';
-import { draftSizes } from '../engine/grading/draft-sizes.ts';
+import { draftSizes, sizeToMake } from '../engine/grading/draft-sizes.ts';
 import { type Grade, gradeOf } from '../engine/grading/grade.ts';
 import { type NestLine, nestLines } from '../engine/grading/nest/nest.ts';
 import { inTiles, type NestBook, onOnePage } from '../engine/grading/nest/nest-pages.ts';
@@ -117,8 +117,10 @@ function allSizes(session: Session, draft: Draft, chart: Chart, styling: object)
   const failed: Issue[] = [];
   let reached = 0;
   for (const size of draftSizes(draft, chart, styling)) {
-    if (size.ok) made.push(size.value);
-    else failed.push(...size.issues);
+    const row = chart.rows[reached];
+    const kept = size.ok && row ? sizeToMake(draft, row, size.value) : size;
+    if (kept.ok) made.push(kept.value);
+    else failed.push(...kept.issues);
     bar.reached(++reached / chart.rows.length);
   }
   bar.done();

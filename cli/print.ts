@@ -9,7 +9,13 @@ import { provenSheet } from '../engine/proven-sheet.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
 import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
 import { answer } from './answer.ts';
-import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import {
+  askedGarment,
+  draftedGarment,
+  type GarmentOptions,
+  refuseUntrue,
+  takesGarment,
+} from './drafted-garment.ts';
 import { dateOption } from './options.ts';
 import { patternPdf } from './pattern-pdf.ts';
 import { printResult, printSummary } from './print-summary.ts';
@@ -56,7 +62,12 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const { styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
   const { printed, pdf } = used(await patternPdf(drafted, paper, options), reader.units);
-  const report = withIssues(provenSheet(drafted, options).report, pdfFaults(drafted, pdf));
+  const { report } = provenSheet(drafted, options);
+  await refuseUntrue(
+    drafted,
+    withIssues(report, pdfFaults(drafted, pdf)),
+    (other) => provenSheet(other, options).report.ok,
+  );
   const file = basename(asked.out);
   const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>
     cuttingFile(drafted, flavour, options),

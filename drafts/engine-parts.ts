@@ -20,9 +20,11 @@ export {
   sideOf,
   trialAllowance,
 } from '../engine/body/fitting.ts';
+export { gridOf, middleBody } from '../engine/body/grid.ts';
 export { neckNumbers } from '../engine/body/neck.ts';
 export { sides } from '../engine/body/side.ts';
 export { withSize } from '../engine/body/with-size.ts';
+export { chosenFrom } from '../engine/chosen-from.ts';
 export { smallestConflict } from '../engine/constraints/conflict.ts';
 export { changedDemands } from '../engine/constraints/demands.ts';
 export { missesAt } from '../engine/constraints/misses-at.ts';
@@ -76,6 +78,7 @@ export { mirrorImage } from '../engine/pattern/mirror-image.ts';
 export { isWrittenUnit, quantity } from '../engine/pattern/quantity.ts';
 export { piecesOf, renamed } from '../engine/pattern/shape-parts.ts';
 export { stepText } from '../engine/pattern/step-text.ts';
+export { resolveStyling } from '../engine/pattern/styling-values.ts';
 export { smallestThatHelps } from '../engine/smallest-that-helps.ts';
 export { degrees, figure } from '../engine/text/figure.ts';
 export { usually } from './usual.ts';

@@ -7,6 +7,7 @@
  * |---|---|
  * | read and complete measurements | `readBody` |
  * | draft a garment and check it | `garments`, `evaluate` |
+ * | refuse one that fails a check, with what would do | `onlyTrue` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
  * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile` |
  * | walk what was written | `walkSheet` |
@@ -56,6 +57,7 @@ export { nestFiles } from '../engine/grading/nest/nest-papers.ts';
 export { readChart } from '../engine/grading/read-chart.ts';
 export type { Issue, Result } from '../engine/issue.ts';
 export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
+export { onlyTrue } from '../engine/only-true.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment, Step } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
@@ -67,7 +69,6 @@ export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
-export { walkSheet } from '../engine/reading/walk-sheet.ts';
 export { cutWords } from '../engine/render/label-words.ts';
 export { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 export { placesOf } from '../engine/render/lesson-sheet/places.ts';
@@ -93,4 +94,6 @@ export { grainline } from './grainline.ts';
 export { keepNear } from './keep-near.ts';
 export { makingChoices, waistEase } from './making-choices.ts';
 export * from './piece-edges.ts';
+
 export * from './seams.ts';
+export { walkSheet } from './walk-sheet.ts';

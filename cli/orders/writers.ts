@@ -1,6 +1,7 @@
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { notchesOf } from '../../engine/finishing/notches.ts';
 import type { Result } from '../../engine/issue.ts';
+import type { ReadAs } from '../../engine/render/print-options.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
 import type { BodyFiles } from '../body-files.ts';
 import { patternPdf } from '../pattern-pdf.ts';
@@ -12,6 +13,7 @@ export type Files = ReadonlyMap<string, string | Uint8Array>;
 export interface Drafted {
   readonly made: Evaluation;
   readonly files: BodyFiles;
+  readonly as: ReadAs;
   /** The paper of the PDF. */
   readonly paper: string;
 }
@@ -26,10 +28,10 @@ export const writers = {
   svg: ({ files }) => written(files.drawings()),
   dxf: ({ files }) => written(files.cuttingFiles(['dxf'])),
   'dxf-curves': ({ files }) => written(files.cuttingFiles(['dxf-curves'])),
-  pdf: async ({ made, paper }) => {
+  pdf: async ({ made, paper, as }) => {
     const read = readPaper(paper);
     if (!read.ok) return read;
-    const printed = await patternPdf(made, read.value, { notches: notchesOf(made.styling) });
+    const printed = await patternPdf(made, read.value, { ...as, notches: notchesOf(made.styling) });
     return printed.ok ? written(new Map([['pattern.pdf', printed.value.pdf]])) : printed;
   },
 } as const satisfies Readonly<Record<string, Writer>>;

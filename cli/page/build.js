@@ -6,7 +6,8 @@ import { parse } from 'yaml';
 
 /*
  * Builds the page: its views and its worker, beside the files that are served as they are and the invented
- * bodies. Every address in it is relative, so that the folder can be served from any place.
+ * bodies. Every address in it is relative, so that the folder can be served from any place. And the page of a worn garment,
+ * which shares its code.
  */
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -101,4 +102,27 @@ function ownBelt(text) {
   return `import {\n${all.map((name) => `  ${name},\n`).join('')}} from 'bodkin';\n\n${own}\n\nexport default belt;\n`;
 }
 
-if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await buildPage();
+/** Builds what the page of a worn garment is made with, which `bodkin wear` puts into it whole. */
+export async function buildWornPage(outdir = join(root, '.dist/worn')) {
+  await rm(outdir, { recursive: true, force: true });
+  await build({
+    absWorkingDir: root,
+    outdir,
+    entryPoints: { worn: 'cli/page/worn/main.tsx', style: 'cli/page/worn/worn.css' },
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    bundle: true,
+    format: 'iife',
+    platform: 'browser',
+    target: 'es2023',
+    minify: true,
+    legalComments: 'inline',
+    charset: 'ascii',
+    logLevel: 'warning',
+  });
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  await buildPage();
+  await buildWornPage();
+}

@@ -75,6 +75,6 @@ export const draftRequest = (state: PageState): DraftRequest => ({
 /** Whether what is shown is the newest that was asked for. */
 export const isUpToDate = ({ answer, asked }: PageState): boolean => answer?.number === asked;
 
-/** The garment of the newest draft, with its files: what may be taken. */
+/** The garment of the newest draft, with its files, if every check holds: what may be taken. */
 export const taken = (state: PageState): MadeGarment | undefined =>
-  isUpToDate(state) ? state.answer?.made : undefined;
+  isUpToDate(state) && state.answer?.made?.ok ? state.answer.made : undefined;

@@ -21,6 +21,7 @@ export const wornResult = z.strictObject({
       .describe(
         'Every point is in balance; else small folds were still shifting, and no figure that is told.',
       ),
+    stopped: z.boolean().describe('Ctrl-C ended the hanging; what is told is the best so far.'),
     steps: z.number(),
     residual: z.number().describe('The greatest force left at a point, N.'),
   }),
@@ -91,5 +92,32 @@ export const wornResult = z.strictObject({
   cannotKnow: z.array(z.string()),
   issues,
 });
+
+/** What `bodkin wear --bodies` prints on each line; without the figures where nothing could be put on. */
+export const wornLine = z.strictObject({
+  id: z
+    .union([z.string(), z.number()])
+    .describe('The body’s own id, or its name, or the number of its line.'),
+  ok: z.boolean(),
+  ...wornResult
+    .pick({
+      mesh: true,
+      rest: true,
+      ease: true,
+      waistLevel: true,
+      bustPoint: true,
+      side: true,
+      strain: true,
+      pressure: true,
+      gaps: true,
+      judged: true,
+      fitting: true,
+    })
+    .partial().shape,
+  issues,
+  milliseconds: z.number(),
+});
+
+export type WornLineResult = Printed<typeof wornLine>;
 
 export type WornResult = Printed<typeof wornResult>;

@@ -24,7 +24,7 @@ export default {
   name: 'apron', title: 'Half apron', shapedBy: [],
   choices: [{ kind: 'number', name: 'depth', unit: 'mm', default: 500, min: 200, max: 900, help: 'to the hem' }],
   draw: (_: unknown, { depth }: Styling) =>
-    ({ ok: false, issues: [{ code: 'no-cloth', severity: 'error', path: '', message: 'No cloth for ' + depth }] }),
+    ({ ok: false, issues: [{ code: 'no-tapes', severity: 'error', path: '', message: 'No cloth for ' + depth }] }),
 };`;
 
 describe('a draft from a file of one’s own', () => {
@@ -44,7 +44,7 @@ describe('a draft from a file of one’s own', () => {
     const { code, out } = await bodkin(['walk', 'apron', '--body', body, '--json', '--draft', path]);
     expect(code).toBe(2);
     const codes = JSON.parse(out).issues.map((issue: { readonly code: string }) => issue.code);
-    expect(codes).toContain('own-no-cloth');
+    expect(codes).toContain('own-no-tapes');
   });
 
   it('may be several files in one, each of which keeps its lines', async () => {

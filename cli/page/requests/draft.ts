@@ -10,6 +10,7 @@ import {
   type MeasurementName,
   measurementNames,
   notchesOf,
+  onlyTrue,
   provenSheet,
   readBody,
   type Unit,
@@ -33,11 +34,12 @@ export function drafted({ number, body, garment, choices, parts }: DraftRequest)
   const made = evaluate(draft, body, choices);
   if (!made.ok) return { kind: 'drafted', number, sizes, issues: toldIssues(made.issues, units) };
   const { report, ...written } = writtenGarment(made.value, draft.choices, units, parts);
+  const kept = onlyTrue(draft, made.value, report, (other) => provenSheet(other, {}).report.ok);
   return {
     kind: 'drafted',
     number,
     sizes,
-    issues: toldIssues(report.issues, units),
+    issues: toldIssues(kept.issues, units),
     made: { ...written, title: draft.title },
   };
 }
