@@ -1,9 +1,12 @@
 import type { TakenFile } from './taken-file.ts';
+import type { Lesson } from './views/learn/lesson.ts';
 
 /** What can be asked of a draft beyond its figures, by name. Each has its maker in `requests/parts.ts`. */
 export interface DraftParts {
   /** Each piece as a file of its own. */
   readonly files: readonly TakenFile[];
+  /** Its construction, step by step. */
+  readonly lesson: Lesson;
 }
 
 export type DraftPart = keyof DraftParts;

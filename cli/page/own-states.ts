@@ -1,10 +1,14 @@
 import type { PageAnswer } from './messages.ts';
 import type { OwnState } from './own-state.ts';
+import { coded } from './views/code/own.ts';
+import { learnt } from './views/learn/own.ts';
 import { looked } from './views/pieces/own.ts';
 
 /** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
 const table = {
   pieces: looked,
+  learn: learnt,
+  code: coded,
 };
 
 type Table = typeof table;

@@ -1,11 +1,11 @@
 import {
   type Body,
+  type Choice,
   cutWords,
   type Evaluation,
   evaluate,
   fixed,
   garments,
-  type Issue,
   lengthCell,
   type MeasurementName,
   measurementNames,
@@ -15,13 +15,13 @@ import {
   readBody,
   type Unit,
   unitNames,
-  withLengthsIn,
 } from '../../../drafts/index.ts';
 import { json, walkResult } from '../../walk-result.ts';
 import type { DraftPart } from '../draft-parts.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment, PageIssue } from '../messages.ts';
+import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
 import { draftParts } from './parts.ts';
+import { toldIssues } from './told-issues.ts';
 
 /** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
 export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
@@ -29,23 +29,24 @@ export function drafted({ number, body, garment, choices, parts }: DraftRequest)
   const units = own === 'in' ? 'in' : 'mm';
   const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
   const read = readBody(body);
-  if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
+  if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
   const sizes = sizesOf(read.value, own);
   const made = evaluate(draft, body, choices);
-  if (!made.ok) return { kind: 'drafted', number, sizes, issues: told(made.issues, units) };
-  const { report, ...written } = writtenGarment(made.value, units, parts);
+  if (!made.ok) return { kind: 'drafted', number, sizes, issues: toldIssues(made.issues, units) };
+  const { report, ...written } = writtenGarment(made.value, draft.choices, units, parts);
   const kept = onlyTrue(draft, made.value, report, (other) => provenSheet(other, {}).report.ok);
   return {
     kind: 'drafted',
     number,
     sizes,
-    issues: told(kept.issues, units),
+    issues: toldIssues(kept.issues, units),
     made: { ...written, title: draft.title },
   };
 }
 
 function writtenGarment(
   evaluation: Evaluation,
+  choices: readonly Choice[],
   units: 'mm' | 'in',
   wanted: readonly DraftPart[],
 ): Omit<MadeGarment, 'title'> & Pick<Evaluation, 'report'> {
@@ -72,18 +73,10 @@ function writtenGarment(
       { name: 'sheet.svg', text: sheet },
       { name: 'report.json', text: json(walkResult(report, evaluation)) },
     ],
-    parts: draftParts({ evaluation, proven, units }, wanted),
+    parts: draftParts({ evaluation, proven, units, choices }, wanted),
     report,
   };
 }
-
-/** Issues with their lengths in the reader's unit, gravest first. */
-const told = (issues: readonly Issue[], units: Unit): readonly PageIssue[] =>
-  (['error', 'warning', 'note'] as const).flatMap((severity) =>
-    issues
-      .filter((issue) => issue.severity === severity)
-      .map(({ code, path, message }) => ({ code, severity, path, message: withLengthsIn(message, units) })),
-  );
 
 /** Every measurement as a tape shows it in her own unit. */
 const sizesOf = (body: Body, units: Unit): Readonly<Record<MeasurementName, KnownSize>> =>

@@ -1,17 +1,21 @@
-import type { Evaluation, ProvenSheet } from '../../../drafts/index.ts';
+import type { Choice, Evaluation, ProvenSheet } from '../../../drafts/index.ts';
 import type { DraftPart, DraftParts } from '../draft-parts.ts';
+import { lessonOf } from '../views/learn/lesson.ts';
 
 /** A garment as it was drafted and written: what its parts are made of. */
 export interface WrittenGarment {
   readonly evaluation: Evaluation;
   readonly proven: ProvenSheet;
   readonly units: 'mm' | 'in';
+  /** What the draft leaves open. */
+  readonly choices: readonly Choice[];
 }
 
 type Makers = { readonly [Part in DraftPart]: (made: WrittenGarment) => DraftParts[Part] };
 
 const makers: Makers = {
   files: ({ proven }) => [...proven.pieces()].map(([name, text]) => ({ name, text })),
+  lesson: ({ evaluation, choices, units }) => lessonOf(evaluation, choices, units),
 };
 
 /** Those parts that are wanted. */

@@ -100,7 +100,7 @@ export function Drawing({ state, send }: ViewProps) {
 }
 
 /** The address of a drawing for as long as it is shown. */
-function useUrl(svg: string | undefined): string | undefined {
+export function useUrl(svg: string | undefined): string | undefined {
   const [url, setUrl] = useState<string>();
   useEffect(() => {
     if (svg === undefined) return setUrl(undefined);

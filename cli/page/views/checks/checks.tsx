@@ -1,5 +1,6 @@
 import { measurementNames, unitLabel } from '../../../../drafts/index.ts';
-import type { CheckRow, PageIssue } from '../../messages.ts';
+import type { CheckRow } from '../../messages.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import { AllSaid } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
 
