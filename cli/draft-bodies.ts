@@ -66,13 +66,13 @@ export async function draftBodies(
         ? { ok: false, issues: [issue] }
         : evaluate(draft, namedBody(body, id), styling);
       const as = { date, units: units ?? unitsShown(body) };
-      const files = found.ok ? bodyFiles(found.value, as) : undefined;
+      const files = found.ok ? bodyFiles(found.value, { ...as, also }) : undefined;
       const made =
         found.ok && files
           ? onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, as).report.ok)
           : found;
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      if (files && folder !== undefined) await write(join(out, folder), files, also);
+      if (files && folder !== undefined) await write(join(out, folder), files);
       all.push({ id, folder, made });
       bar.reached(size > 0 ? line.end / size : 0);
     }
@@ -99,11 +99,8 @@ export async function draftBodies(
 }
 
 /** Pieces, sheet and report of one body, as for a body alone. */
-const write = (
-  folder: string,
-  { drawings, cuttingFiles, reportFile }: BodyFiles,
-  also: readonly Also[] | undefined,
-): Promise<void> => writeFiles(folder, new Map([...drawings(), ...cuttingFiles(also), ...reportFile()]));
+const write = (folder: string, { drawings, cuttingFiles, reportFile }: BodyFiles): Promise<void> =>
+  writeFiles(folder, new Map([...drawings(), ...cuttingFiles, ...reportFile()]));
 
 /** The longest name of a folder. */
 const longest = 60;

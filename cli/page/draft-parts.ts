@@ -1,5 +1,6 @@
 import type { EdgeRef, ScreenPiece } from '../../drafts/index.ts';
 import type { TakenFile } from './taken-file.ts';
+import type { Lesson } from './views/learn/lesson.ts';
 
 /** What can be asked of a draft beyond its figures, by name. Each has its maker in `requests/parts.ts`. */
 export interface DraftParts {
@@ -11,6 +12,8 @@ export interface DraftParts {
   readonly proof: true;
   /** The sheet, `report.json`, and each piece as a file of its own, to the byte as the command line writes them. */
   readonly files: readonly TakenFile[];
+  /** Its construction, step by step. */
+  readonly lesson: Lesson;
 }
 
 export type DraftPart = keyof DraftParts;

@@ -1,18 +1,30 @@
-import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index.ts';
+import type { Choice, MeasurementName, Styling } from '../../drafts/index.ts';
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { PageIssue } from './page-issue.ts';
+import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
+import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { PicturesAnswer, PicturesRequest } from './requests/pictures.ts';
 import type { StudyAnswer, StudyRequest } from './requests/study.ts';
 import type { WriteAnswer, WriteRequest } from './requests/write.ts';
 
 /** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
-export type PageRequest = DraftRequest | OpenRequest | WriteRequest | StudyRequest | PicturesRequest;
+export type PageRequest =
+  | DraftRequest
+  | LessonRequest
+  | LinkRequest
+  | OpenRequest
+  | PicturesRequest
+  | StudyRequest
+  | WriteRequest;
 
 /** What a worker answers; lengths are texts in the reader's unit. */
 export type PageAnswer =
   | { readonly kind: 'garments'; readonly garments: readonly GarmentChoices[] }
   | DraftAnswer
+  | LessonAnswer
+  | LinkAnswer
   | OpenAnswer
   | WriteAnswer
   | StudyAnswer
@@ -61,8 +73,6 @@ export interface KnownSize {
   /** How far off an estimate may be. */
   readonly spread?: string;
 }
-
-export type PageIssue = Pick<Issue, 'code' | 'severity' | 'path' | 'message'>;
 
 export interface MadeGarment {
   readonly ok: boolean;

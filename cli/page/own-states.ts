@@ -2,6 +2,8 @@ import type { PageAnswer } from './messages.ts';
 import type { OwnState } from './own-state.ts';
 import { checking } from './views/checks/own.ts';
 import { choosing } from './views/choose/own.ts';
+import { coded } from './views/code/own.ts';
+import { learnt } from './views/learn/own.ts';
 import { measuring } from './views/measure/own.ts';
 import { looked } from './views/pieces/own.ts';
 
@@ -11,6 +13,8 @@ const table = {
   choose: choosing,
   measure: measuring,
   pieces: looked,
+  learn: learnt,
+  code: coded,
 };
 
 type Table = typeof table;

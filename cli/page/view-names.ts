@@ -17,6 +17,8 @@ export const viewEntries = [
   { name: 'choose', title: 'Choose', beside: true, wants: [] },
   { name: 'pieces', title: 'Pieces', wants: ['lines', 'seams'] },
   { name: 'checks', title: 'Checks', wants: ['lines'] },
+  { name: 'learn', title: 'Learn', wants: ['lesson'] },
+  { name: 'code', title: 'Change the code', wants: [] },
   { name: 'take', title: 'Take', wants: ['files'] },
 ] as const satisfies readonly ViewEntry[];
 

@@ -4,7 +4,6 @@ import {
   evaluate,
   fixed,
   garments,
-  type Issue,
   lengthCell,
   type MeasurementName,
   measurementNames,
@@ -12,11 +11,11 @@ import {
   readBody,
   type Unit,
   unitNames,
-  withLengthsIn,
 } from '../../../drafts/index.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, PageIssue } from '../messages.ts';
+import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
 import { draftParts } from './parts.ts';
+import { toldIssues } from './told-issues.ts';
 
 /**
  * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
@@ -29,18 +28,23 @@ export async function drafted({ number, body, garment, choices, parts }: DraftRe
   const made = evaluate(draft, body, choices);
   if (!made.ok) {
     const read = readBody(body);
-    if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
-    return { kind: 'drafted', number, sizes: sizesOf(read.value, own), issues: told(made.issues, units) };
+    if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
+    return {
+      kind: 'drafted',
+      number,
+      sizes: sizesOf(read.value, own),
+      issues: toldIssues(made.issues, units),
+    };
   }
   const evaluation = made.value;
-  const { parts: wanted, report, holds } = await draftParts(evaluation, units, parts);
+  const { parts: wanted, report, holds } = await draftParts(evaluation, draft.choices, units, parts);
   // While something moves there is no time to look for what would do.
   const { issues } = holds ? onlyTrue(draft, evaluation, report, holds) : report;
   return {
     kind: 'drafted',
     number,
     sizes: sizesOf(evaluation.body, own),
-    issues: told(issues, units),
+    issues: toldIssues(issues, units),
     made: {
       ok: report.ok,
       proven: holds !== undefined,
@@ -59,14 +63,6 @@ export async function drafted({ number, body, garment, choices, parts }: DraftRe
     },
   };
 }
-
-/** Issues with their lengths in the reader's unit, gravest first. */
-const told = (issues: readonly Issue[], units: Unit): readonly PageIssue[] =>
-  (['error', 'warning', 'note'] as const).flatMap((severity) =>
-    issues
-      .filter((issue) => issue.severity === severity)
-      .map(({ code, path, message }) => ({ code, severity, path, message: withLengthsIn(message, units) })),
-  );
 
 /** Every measurement as a tape shows it in her own unit. */
 const sizesOf = (body: Body, units: Unit): Readonly<Record<MeasurementName, KnownSize>> =>
