@@ -20,6 +20,8 @@
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
  * | draft a garment of one's own | `defineDraft`, `drawGarment`, `ruleTable`, and what is below them |
+ * | follow its construction, with other values for its rules | `stepWords`, `placesOf`, `lessonSheet`, `withRulesTurned` |
+ * | change one that is here | `engineParts`: what these take from the engine besides |
  * | hold it to everybody | `trialCases`, `verdictOf` |
  */
 
@@ -62,10 +64,11 @@ export type { Issue, Result } from '../engine/issue.ts';
 export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
 export { onlyTrue } from '../engine/only-true.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
-export type { Garment } from '../engine/pattern/garment.ts';
+export type { Garment, Step } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
-export { type Rule, ruleTable } from '../engine/pattern/rule.ts';
+export { type Rule, ruleTable, type TurnedRules, withRulesTurned } from '../engine/pattern/rule.ts';
 export type { EdgeRef, Girth, Join, Seam } from '../engine/pattern/seam.ts';
+export { type StepWord, stepWords } from '../engine/pattern/step-text.ts';
 export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
 export { resolveStyling } from '../engine/pattern/styling-values.ts';
 export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
@@ -80,7 +83,10 @@ export { readOutline, type TracingOptions } from '../engine/reading/read-outline
 export { type LineFigure, lineFigure } from '../engine/render/form/line-figure.ts';
 export { cutWords } from '../engine/render/label-words.ts';
 export { standInRows } from '../engine/render/layout.ts';
+export { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
+export { placesOf } from '../engine/render/lesson-sheet/places.ts';
 export { lineTypes } from '../engine/render/line-types.ts';
+export { pathData } from '../engine/render/path-data.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { type ScreenLine, type ScreenPiece, screenPieces } from '../engine/render/screen-pieces.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
@@ -98,6 +104,7 @@ export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { writtenLength } from '../engine/text/written-length.ts';
 export { defineDraft } from './define-draft.ts';
 export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
+export * as engineParts from './engine-parts.ts';
 export { fairLine, fairLines } from './fair-lines.ts';
 export { garments } from './garments-by-name.ts';
 export { grainline } from './grainline.ts';

@@ -3,6 +3,7 @@ import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { parse } from 'yaml';
 import { withoutWoff2 } from '../without-woff2.js';
 import { directImports } from './direct-imports.js';
 
@@ -79,13 +80,57 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
     plugins: [...common.plugins, withoutWoff2],
   });
+  // What edited code is run by: one script, for nothing can be imported where it is run.
+  await build({ ...common, format: 'iife', entryPoints: { runner: 'cli/page/runner.ts' } });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   await writeFile(join(outdir, 'page.css'), await styles());
   for (const [name, weight] of Object.entries(faces)) await cp(faceFile(weight), join(outdir, 'fonts', name));
   await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
+  await writeFile(join(outdir, 'bodies.json'), JSON.stringify(await bodies()));
+  await writeFile(join(outdir, 'drafts.json'), JSON.stringify(await sources()));
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
   await writeFile(join(outdir, 'offline.js'), await offline(outdir));
+}
+
+/** The bodies that edited code is held to, as data. */
+async function bodies() {
+  const files = (await readdir(join(root, 'measurements'))).filter((file) => file.endsWith('.yaml'));
+  return Promise.all(
+    files.sort().map(async (file) => parse(await readFile(join(root, 'measurements', file), 'utf8'))),
+  );
+}
+
+/**
+ * The source of the drafts: their files, the file and name of each garment's draft, and the belt of the lesson as a draft of
+ * one's own.
+ */
+async function sources() {
+  const drafts = join(root, 'drafts');
+  const read = async (file) => [file.replaceAll('\\', '/'), await readFile(join(drafts, file), 'utf8')];
+  const names = (await readdir(drafts, { recursive: true })).filter((file) => file.endsWith('.ts')).sort();
+  const { 'garments-by-name.ts': table, ...files } = Object.fromEntries(await Promise.all(names.map(read)));
+  // These are of the program, not of one garment.
+  for (const file of ['index.ts', 'garments.ts', 'engine-parts.ts', 'usual.ts']) delete files[file];
+  const garments = Object.fromEntries(
+    [...table.matchAll(/import \{ (\w+) \} from '(\.[^']+)'/g)].map(([, name, file]) => [name, file]),
+  );
+  return { files, garments, belt: ownBelt(await readFile(join(root, 'tests/drafts/belt.ts'), 'utf8')) };
+}
+
+/** The belt, importing what it needs from the program by its name, as a draft outside this folder does. */
+function ownBelt(text) {
+  const imports = /^import (type )?\{([^}]*)\} from '[^']+';\n/gm;
+  const imported = [...text.matchAll(imports)].flatMap(([, type = '', names]) =>
+    names
+      .split(',')
+      .map((name) => name.trim())
+      .filter(Boolean)
+      .map((name) => type + name),
+  );
+  const all = imported.toSorted((a, b) => a.replace('type ', '').localeCompare(b.replace('type ', '')));
+  const own = text.replace(imports, '').trim();
+  return `import {\n${all.map((name) => `  ${name},\n`).join('')}} from 'bodkin';\n\n${own}\n\nexport default belt;\n`;
 }
 
 /** Builds what the page of a worn garment is made with, which `bodkin wear` puts into it whole. */

@@ -1,5 +1,6 @@
 import type { EdgeRef, ScreenPiece } from '../../drafts/index.ts';
 import type { TakenFile } from './taken-file.ts';
+import type { Lesson } from './views/learn/lesson.ts';
 
 /** What can be asked of a draft beyond its figures, by name. Each has its maker in `requests/parts.ts`. */
 export interface DraftParts {
@@ -13,6 +14,8 @@ export interface DraftParts {
   readonly files: readonly TakenFile[];
   /** What its sewing order warns of. */
   readonly cautions: readonly string[];
+  /** Its construction, step by step. */
+  readonly lesson: Lesson;
 }
 
 export type DraftPart = keyof DraftParts;

@@ -1,8 +1,11 @@
-import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index.ts';
+import type { Choice, MeasurementName, Styling } from '../../drafts/index.ts';
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { PageIssue } from './page-issue.ts';
 import type { FitAnswer, FitRequest } from './requests/fit.ts';
 import type { LayAnswer, LayRequest } from './requests/lay-messages.ts';
+import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
+import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { PicturesAnswer, PicturesRequest } from './requests/pictures.ts';
 import type { SizesAnswer, SizesRequest } from './requests/sizes-messages.ts';
@@ -16,6 +19,8 @@ export type PageRequest =
   | DraftRequest
   | FitRequest
   | LayRequest
+  | LessonRequest
+  | LinkRequest
   | OpenRequest
   | PicturesRequest
   | SizesRequest
@@ -30,6 +35,8 @@ export type PageAnswer =
   | DraftAnswer
   | FitAnswer
   | LayAnswer
+  | LessonAnswer
+  | LinkAnswer
   | OpenAnswer
   | SizesAnswer
   | TakeAnswer
@@ -81,8 +88,6 @@ export interface KnownSize {
   /** How far off an estimate may be. */
   readonly spread?: string;
 }
-
-export type PageIssue = Pick<Issue, 'code' | 'severity' | 'path' | 'message'>;
 
 export interface MadeGarment {
   readonly ok: boolean;

@@ -3,6 +3,8 @@ import type { OwnState } from './own-state.ts';
 import { checking } from './views/checks/own.ts';
 import { choosing } from './views/choose/own.ts';
 import { laidOut } from './views/cloth/own.ts';
+import { coded } from './views/code/own.ts';
+import { learnt } from './views/learn/own.ts';
 import { measuring } from './views/measure/own.ts';
 import { looked } from './views/pieces/own.ts';
 import { sized } from './views/sizes/own.ts';
@@ -19,6 +21,8 @@ const table = {
   sizes: sized,
   take: taking,
   worn: wearing,
+  learn: learnt,
+  code: coded,
 };
 
 type Table = typeof table;

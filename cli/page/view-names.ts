@@ -20,6 +20,8 @@ export const viewEntries = [
   { name: 'worn', title: 'Worn', wants: [] },
   { name: 'sizes', title: 'Sizes', wants: [] },
   { name: 'cloth', title: 'Cloth', wants: ['cautions'] },
+  { name: 'learn', title: 'Learn', wants: ['lesson'] },
+  { name: 'code', title: 'Change the code', wants: [] },
   { name: 'take', title: 'Take', wants: ['files', 'cautions'] },
 ] as const satisfies readonly ViewEntry[];
 

@@ -15,7 +15,7 @@ import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
 import { garmentCalled, readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
-import { told } from './told.ts';
+import { toldIssues } from './told-issues.ts';
 
 /**
  * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
@@ -28,18 +28,23 @@ export async function drafted({ number, body, garment, choices, parts }: DraftRe
   const made = evaluate(draft, body, choices);
   if (!made.ok) {
     const read = readBody(body);
-    if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
-    return { kind: 'drafted', number, sizes: sizesOf(read.value, own), issues: told(made.issues, units) };
+    if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
+    return {
+      kind: 'drafted',
+      number,
+      sizes: sizesOf(read.value, own),
+      issues: toldIssues(made.issues, units),
+    };
   }
   const evaluation = made.value;
-  const { parts: wanted, report, holds } = await draftParts(evaluation, units, parts);
+  const { parts: wanted, report, holds } = await draftParts(evaluation, draft.choices, units, parts);
   // While something moves there is no time to look for what would do.
   const { issues } = holds ? onlyTrue(draft, evaluation, report, holds) : report;
   return {
     kind: 'drafted',
     number,
     sizes: sizesOf(evaluation.body, own),
-    issues: told(issues, units),
+    issues: toldIssues(issues, units),
     made: {
       ok: report.ok,
       proven: holds !== undefined,

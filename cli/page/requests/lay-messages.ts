@@ -1,7 +1,7 @@
 import type { WordTable } from '../../../engine/materials/words.ts';
 import type { ClothTexts } from '../../cloth-asked.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 import type { TakenBytes } from '../taken-file.ts';
 
 /** What is asked about laying a garment; `number` is told again with every answer. A new search ends the one before. */

@@ -25,7 +25,7 @@ import { breathe } from './breathe.ts';
 import { readFonts } from './fonts.ts';
 import type { BuyShown, LayAnswer, LayRequest, PlanShown } from './lay-messages.ts';
 import { type MadeDraft, madeDraft, refusal } from './made-draft.ts';
-import { told } from './told.ts';
+import { toldIssues } from './told-issues.ts';
 import { zipFile } from './zip-file.ts';
 
 type Tell = (answer: LayAnswer) => void;
@@ -113,7 +113,7 @@ async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
       plans: plans.map((planned) => planShown(planned, units)),
       table: layTable(plans, units),
       stripes: stripeLines(plans),
-      issues: told(issues, units),
+      issues: toldIssues(issues, units),
     });
     await breathe();
     if (search === own) tell({ kind: 'to buy', number, buy: toBuy(drafted, 'planned') });

@@ -7,8 +7,8 @@ import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { BodyFields } from '../body-form.ts';
-import type { PageIssue } from '../messages.ts';
-import { told } from './told.ts';
+import type { PageIssue } from '../page-issue.ts';
+import { toldIssues } from './told-issues.ts';
 
 /** A garment drafted as it was asked for, and in which unit whoever asked has lengths. */
 export interface MadeDraft {
@@ -37,6 +37,6 @@ export function madeDraft({ body, garment, choices }: AskedDraft): MadeDraft {
 
 /** Why something comes to nothing, gravest first; a fault of the program is thrown on. */
 export function refusal(error: unknown): readonly PageIssue[] {
-  if (error instanceof Unusable) return told(error.issues, error.units);
+  if (error instanceof Unusable) return toldIssues(error.issues, error.units);
   throw error;
 }

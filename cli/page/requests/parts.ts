@@ -1,9 +1,14 @@
-import { type Evaluation, notchesOf, type Report, screenPieces } from '../../../drafts/index.ts';
+import { type Choice, type Evaluation, notchesOf, type Report, screenPieces } from '../../../drafts/index.ts';
 import type { DraftPart, DraftParts } from '../draft-parts.ts';
+import { lessonOf } from '../views/learn/lesson.ts';
 import { screenSeams } from './screen-seams.ts';
 
 type Makers = {
-  readonly [Part in DraftPart]: (evaluation: Evaluation, units: 'mm' | 'in') => DraftParts[Part];
+  readonly [Part in DraftPart]: (
+    evaluation: Evaluation,
+    units: 'mm' | 'in',
+    choices: readonly Choice[],
+  ) => DraftParts[Part];
 };
 
 /** What is made of a drafted garment in the time of a frame. */
@@ -11,11 +16,13 @@ const makers: Omit<Makers, 'proof' | 'files'> = {
   lines: ({ garment, cutLines, styling }) => screenPieces(garment, cutLines, notchesOf(styling)),
   seams: ({ garment }, units) => screenSeams(garment, units),
   cautions: ({ garment }) => [...new Set(garment.sewing?.flatMap(({ cautions = [] }) => cautions))],
+  lesson: (evaluation, units, choices) => lessonOf(evaluation, choices, units),
 };
 
 /** Those parts that are wanted, and the report as it is then: of the written sheet, where that was walked too. */
 export async function draftParts(
   evaluation: Evaluation,
+  choices: readonly Choice[],
   units: 'mm' | 'in',
   wanted: readonly DraftPart[],
 ): Promise<{
@@ -25,9 +32,9 @@ export async function draftParts(
   readonly holds?: (other: Evaluation) => boolean;
 }> {
   const quick = wanted.filter((part) => part !== 'proof' && part !== 'files');
-  const parts = Object.fromEntries(quick.map((part) => [part, makers[part](evaluation, units)]));
+  const parts = Object.fromEntries(quick.map((part) => [part, makers[part](evaluation, units, choices)]));
   if (quick.length === wanted.length) return { parts, report: evaluation.report };
-  // Takeable and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
+  // Writing and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
   const { written, writtenFiles } = await import('./written-files.ts');
   const sheet = written(evaluation, units);
   const files = wanted.includes('files') ? { files: writtenFiles(evaluation, sheet) } : {};

@@ -1,7 +1,7 @@
 import type { NestLine } from '../../../engine/grading/nest/nest.ts';
 import type { WordTable } from '../../../engine/materials/words.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 import type { TakenBytes } from '../taken-file.ts';
 
 /** A size chart as its file holds it. */

@@ -36,7 +36,7 @@ import type {
   SizesAnswer,
   SizesRequest,
 } from './sizes-messages.ts';
-import { told } from './told.ts';
+import { toldIssues } from './told-issues.ts';
 import { zipFile } from './zip-file.ts';
 
 type Tell = (answer: SizesAnswer) => void;
@@ -85,7 +85,7 @@ async function gradeAnswer(
     if (failed.length > 0) throw new Unusable(failed, units);
     const grade = used(gradeOf(draft, chart, made), units);
     graded = { grade, units };
-    const said = told([...issues, ...grade.issues], units);
+    const said = toldIssues([...issues, ...grade.issues], units);
     tell({ kind: 'graded', number, grade: gradeShown(grade, units), issues: said });
   } catch (error) {
     tell({ kind: 'graded', number, grade: undefined, issues: refusal(error) });
@@ -159,7 +159,7 @@ function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly 
       changes: homeChanges(found, units),
       left: leftWords(found, units),
     };
-    return { near, issues: told([...issues, ...said], units) };
+    return { near, issues: toldIssues([...issues, ...said], units) };
   } catch (error) {
     return { near: undefined, issues: refusal(error) };
   }

@@ -6,6 +6,8 @@ import type { PageRequest } from '../messages.ts';
  */
 export const slowKinds: ReadonlySet<PageRequest['kind']> = new Set([
   'lay',
+  'lesson',
+  'link',
   'pictures',
   'sizes',
   'study',

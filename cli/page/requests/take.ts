@@ -1,6 +1,6 @@
 import type { AskedDraft } from '../asked-draft.ts';
 import { fileWord } from '../file-word.ts';
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 import { type Takeable, takeables } from '../takeables.ts';
 import { type TakenBytes, takenBytes } from '../taken-file.ts';
 import { madeDraft, refusal } from './made-draft.ts';

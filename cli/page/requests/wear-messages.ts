@@ -1,7 +1,7 @@
 import type { FittingChange } from '../../../engine/body/fitting.ts';
 import type { WordTable } from '../../../engine/materials/words.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 import type { WornScene } from '../worn/scene.ts';
 
 /** What is asked about wearing a garment; `number` is told again with every answer. A new garment ends the one before. */

@@ -22,7 +22,7 @@ import { wornScene } from '../../worn-scene.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { breathe } from './breathe.ts';
 import { type MadeDraft, madeDraft, refusal } from './made-draft.ts';
-import { told } from './told.ts';
+import { toldIssues } from './told-issues.ts';
 import type { Finding, WearAnswer, WearRequest, WornShown } from './wear-messages.ts';
 
 /** The garment that hangs, or hung last. */
@@ -48,7 +48,7 @@ export async function wear(request: WearRequest, tell: (answer: WearAnswer) => v
       enough: () => own.enough,
     });
     if (hangs !== own) return;
-    const issues = told(
+    const issues = toldIssues(
       made.report.issues.filter(({ severity }) => severity === 'error'),
       units,
     );

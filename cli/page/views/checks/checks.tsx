@@ -1,5 +1,6 @@
 import { measurementNames, unitLabel } from '../../../../drafts/index.ts';
-import type { CheckRow, DrawnPlace, PageIssue } from '../../messages.ts';
+import type { CheckRow, DrawnPlace } from '../../messages.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { type Lit, lineKey } from '../drawing/drawn-piece.tsx';
 import { AllSaid } from '../said.tsx';

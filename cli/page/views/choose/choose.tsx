@@ -1,5 +1,5 @@
 import { type Choice, capital, lengthFigure, writtenLength } from '../../../../drafts/index.ts';
-import type { PageIssue } from '../../messages.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import { choicesOf } from '../../state.ts';
 import { Said } from '../said.tsx';
 import { sameIn, unlessSame } from '../unless-same.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { ScreenPiece } from '../../../../drafts/index.ts';
-import type { PageIssue } from '../../messages.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import { isUntouched, type PageState } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import type { ViewProps } from '../view.ts';

@@ -9,7 +9,7 @@ import {
   unitLabel,
   unitNames,
 } from '../../../../drafts/index.ts';
-import type { PageIssue } from '../../messages.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import { AllSaid, Said } from '../said.tsx';
 import type { FileViewProps, ViewProps } from '../view.ts';
 import { Figure } from './figure.tsx';

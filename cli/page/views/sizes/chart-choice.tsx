@@ -1,4 +1,4 @@
-import type { Sizes, SizesAction } from './own.ts';
+import type { GradedSizes, SizesAction } from './own.ts';
 
 const shipped = [
   ['workshop-stock.yaml', 'stock of the workshop, in cups (invented)'],
@@ -11,7 +11,7 @@ const shipped = [
 const largest = 400_000;
 
 interface ChartChoiceProps {
-  readonly own: Sizes;
+  readonly own: GradedSizes;
   readonly act: (what: SizesAction) => void;
   readonly note: (notice: string) => void;
 }

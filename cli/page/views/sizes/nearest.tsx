@@ -1,9 +1,9 @@
 import { AllSaid } from '../said.tsx';
 import { WordedTable } from '../worded-table.tsx';
-import type { Sizes } from './own.ts';
+import type { GradedSizes } from './own.ts';
 
 interface NearestProps {
-  readonly own: Sizes;
+  readonly own: GradedSizes;
   readonly unmeasured: boolean;
   readonly seek: () => void;
 }

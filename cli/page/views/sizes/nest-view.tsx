@@ -1,10 +1,10 @@
 import type { GradeShown, NestAsked } from '../../requests/sizes-messages.ts';
 import { SvgPicture } from '../svg-picture.tsx';
 import { WordedTable } from '../worded-table.tsx';
-import type { Sizes, SizesAction } from './own.ts';
+import type { GradedSizes, SizesAction } from './own.ts';
 
 interface NestViewProps {
-  readonly own: Sizes;
+  readonly own: GradedSizes;
   readonly grade: GradeShown;
   readonly act: (what: SizesAction) => void;
 }

@@ -1,7 +1,7 @@
 import type { NestLine } from '../../../../engine/grading/nest/nest.ts';
 import type { AskedDraft } from '../../asked-draft.ts';
-import type { PageIssue } from '../../messages.ts';
 import type { OwnState } from '../../own-state.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import type {
   ChartFile,
   GradeShown,
@@ -11,7 +11,7 @@ import type {
 } from '../../requests/sizes-messages.ts';
 
 /** A chart, what was graded by it, and what is looked at of that. */
-export interface Sizes {
+export interface GradedSizes {
   readonly chart: ChartFile | undefined;
   /** Counts the grades that were asked for. */
   readonly number: number;
@@ -44,7 +44,7 @@ export type SizesAction =
 
 const nowhere: NestAsked = { piece: '', size: '', cup: '', along: 'sizes', line: 'stitching' as NestLine };
 
-const empty: Sizes = {
+const empty: GradedSizes = {
   chart: undefined,
   number: 0,
   of: undefined,
@@ -59,7 +59,7 @@ const empty: Sizes = {
   writing: false,
 };
 
-export const sized: OwnState<Sizes, SizesAction> = {
+export const sized: OwnState<GradedSizes, SizesAction> = {
   empty,
   reduce: (own, action) => {
     switch (action.does) {

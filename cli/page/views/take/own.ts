@@ -1,5 +1,5 @@
-import type { PageIssue } from '../../messages.ts';
 import type { OwnState } from '../../own-state.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import type { Takeable } from '../../takeables.ts';
 
 /** What is asked for of files, and what came of it. */

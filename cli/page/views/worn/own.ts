@@ -1,6 +1,6 @@
 import type { AskedDraft } from '../../asked-draft.ts';
-import type { PageIssue } from '../../messages.ts';
 import type { OwnState } from '../../own-state.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import type { WornShown } from '../../requests/wear-messages.ts';
 
 /** A garment that is put on, and how. */
