@@ -1,4 +1,4 @@
-import { garments } from '../../drafts/garments-by-name.ts';
+import { garments } from '../../drafts/index.ts';
 import { Unusable } from '../unusable.ts';
 import type { GarmentChoices, PageAnswer, PageRequest } from './messages.ts';
 import { drafted } from './requests/draft.ts';

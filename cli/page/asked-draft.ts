@@ -1,5 +1,4 @@
-import { type BodyFields, bodyData } from './body-form.ts';
-import { choicesOf, type PageState } from './state.ts';
+import type { BodyFields } from './body-form.ts';
 
 /** A garment as it is asked for: whose measurements, which garment, and its choices as they were typed. */
 export interface AskedDraft {
@@ -7,10 +6,3 @@ export interface AskedDraft {
   readonly garment: string;
   readonly choices: Readonly<Record<string, string>>;
 }
-
-/** What the page stands for now. */
-export const askedDraft = (state: PageState): AskedDraft => ({
-  body: bodyData(state.form),
-  garment: state.garment,
-  choices: choicesOf(state),
-});

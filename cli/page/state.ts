@@ -1,4 +1,5 @@
 import type { ScreenPiece } from '../../drafts/index.ts';
+import type { AskedDraft } from './asked-draft.ts';
 import { bodyData, emptyForm } from './body-form.ts';
 import type { DraftPart } from './draft-parts.ts';
 import { type History, noHistory, type TypedChoices, type Work } from './history.ts';
@@ -98,3 +99,10 @@ export function taken(
   const made = ready(state);
   return made?.parts.files ? { ...made, files: made.parts.files } : undefined;
 }
+
+/** The garment that the page stands for now. */
+export const askedDraft = (state: PageState): AskedDraft => ({
+  body: bodyData(state.form),
+  garment: state.garment,
+  choices: choicesOf(state),
+});

@@ -1,7 +1,4 @@
-import type { FittingChange } from '../../../engine/body/fitting.ts';
-import { readBody } from '../../../engine/body/read.ts';
-import { unitNames } from '../../../engine/text/units.ts';
-import { fittedFurther } from '../../../engine/wear/proposed.ts';
+import { type FittingChange, fittedFurther, readBody, unitNames } from '../../../drafts/index.ts';
 import { fittingEntries } from '../../fitting-entries.ts';
 import { used } from '../../used.ts';
 import type { BodyFields } from '../body-form.ts';

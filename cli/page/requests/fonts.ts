@@ -1,4 +1,4 @@
-import type { Fonts } from '../../../engine/render/pdf/new-pdf.ts';
+import type { Fonts } from '../../../drafts/index.ts';
 
 const face = async (name: string): Promise<Uint8Array> => {
   const answer = await fetch(new URL(`fonts/${name}.ttf`, import.meta.url));

@@ -1,4 +1,4 @@
-import type { WordTable } from '../../../engine/materials/words.ts';
+import type { WordTable } from '../../../drafts/index.ts';
 import type { ClothTexts } from '../../cloth-asked.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';

@@ -1,12 +1,18 @@
-import type { Issue } from '../../../engine/issue.ts';
-import type { Lay } from '../../../engine/lay/problem.ts';
-import { layTasks } from '../../../engine/lay-plan/lay-plan.ts';
-import { materialsFor } from '../../../engine/materials/materials.ts';
-import { besidesTable, clothTable, cutTable, threadNote } from '../../../engine/materials/words.ts';
-import type { Garment } from '../../../engine/pattern/garment.ts';
-import { fixed } from '../../../engine/text/figure.ts';
-import { lengthCell } from '../../../engine/text/length.ts';
-import { type Unit, unitLabel } from '../../../engine/text/units.ts';
+import {
+  besidesTable,
+  clothTable,
+  cutTable,
+  fixed,
+  type Garment,
+  type Issue,
+  type Lay,
+  layTasks,
+  lengthCell,
+  materialsFor,
+  threadNote,
+  type Unit,
+  unitLabel,
+} from '../../../drafts/index.ts';
 import { type ClothWords, clothTold } from '../../cloth-asked.ts';
 import {
   layFaults,

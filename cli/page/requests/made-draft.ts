@@ -1,8 +1,11 @@
-import { garments } from '../../../drafts/garments-by-name.ts';
-import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
-import { onlyTrue } from '../../../engine/only-true.ts';
-import type { Draft } from '../../../engine/pattern/draft.ts';
-import { unitNames } from '../../../engine/text/units.ts';
+import {
+  type Draft,
+  type Evaluation,
+  evaluate,
+  garments,
+  onlyTrue,
+  unitNames,
+} from '../../../drafts/index.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';

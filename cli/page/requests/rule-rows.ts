@@ -1,8 +1,10 @@
-import type { Uneven } from '../../../engine/grading/evenness.ts';
-import type { AxisGrade } from '../../../engine/grading/rule-table.ts';
-import type { WordTable } from '../../../engine/materials/words.ts';
-import { decimalCell } from '../../../engine/text/length.ts';
-import type { Unit } from '../../../engine/text/units.ts';
+import {
+  type AxisGrade,
+  decimalCell,
+  type Uneven,
+  type Unit,
+  type WordTable,
+} from '../../../drafts/index.ts';
 
 /** The rule table of one piece along an axis, and which of its rows have an uneven step. */
 export function ruleRows(

@@ -1,5 +1,4 @@
-import type { NestLine } from '../../../engine/grading/nest/nest.ts';
-import type { WordTable } from '../../../engine/materials/words.ts';
+import type { NestLine, WordTable } from '../../../drafts/index.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { TakenBytes } from '../taken-file.ts';

@@ -1,12 +1,15 @@
-import { measurementWords } from '../../../engine/body/measurement-words.ts';
-import type { Evaluation } from '../../../engine/evaluate.ts';
-import type { Chart } from '../../../engine/grading/chart.ts';
-import { draftSizes } from '../../../engine/grading/draft-sizes.ts';
-import { type Grade, gradeOf } from '../../../engine/grading/grade.ts';
-import { pieceNest } from '../../../engine/grading/nest/nest-papers.ts';
-import { readChart } from '../../../engine/grading/read-chart.ts';
-import type { Issue } from '../../../engine/issue.ts';
-import type { WordTable } from '../../../engine/materials/words.ts';
+import {
+  type Chart,
+  draftSizes,
+  type Evaluation,
+  type Grade,
+  gradeOf,
+  type Issue,
+  measurementWords,
+  pieceNest,
+  readChart,
+  type WordTable,
+} from '../../../drafts/index.ts';
 import { chartIn } from '../../chart-in.ts';
 import { gradeFiles, nestBook } from '../../grade-files.ts';
 import { evenTable, sizesTable } from '../../grade-rows.ts';

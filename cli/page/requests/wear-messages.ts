@@ -1,5 +1,4 @@
-import type { FittingChange } from '../../../engine/body/fitting.ts';
-import type { WordTable } from '../../../engine/materials/words.ts';
+import type { FittingChange, WordTable } from '../../../drafts/index.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { WornScene } from '../worn/scene.ts';

@@ -1,17 +1,20 @@
-import { garments } from '../../../drafts/garments-by-name.ts';
-import { cloths } from '../../../engine/cloth/cloths.ts';
-import type { Evaluation } from '../../../engine/evaluate.ts';
-import { evaluate } from '../../../engine/evaluate.ts';
-import type { Draft } from '../../../engine/pattern/draft.ts';
-import { fixed } from '../../../engine/text/figure.ts';
-import { lengthIn } from '../../../engine/text/length.ts';
-import type { Unit } from '../../../engine/text/units.ts';
-import { cannotKnow } from '../../../engine/wear/cannot-know.ts';
-import { type Judged, judged } from '../../../engine/wear/judged.ts';
-import { notWorn } from '../../../engine/wear/place.ts';
-import { proposed } from '../../../engine/wear/proposed.ts';
-import { wornMaps } from '../../../engine/wear/shown/maps.ts';
-import { shownWorn } from '../../../engine/wear/shown/shown-worn.ts';
+import {
+  cannotKnow,
+  cloths,
+  type Draft,
+  type Evaluation,
+  evaluate,
+  fixed,
+  garments,
+  type Judged,
+  judged,
+  lengthIn,
+  notWorn,
+  proposed,
+  shownWorn,
+  type Unit,
+  wornMaps,
+} from '../../../drafts/index.ts';
 import { hanging, type PutOn } from '../../hanging.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';

@@ -1,12 +1,14 @@
-import type { Evaluation } from '../../../engine/evaluate.ts';
-import { notchesOf } from '../../../engine/finishing/notches.ts';
-import { onlyTrue } from '../../../engine/only-true.ts';
-import { provenCuttingFile } from '../../../engine/proven-cutting-file.ts';
-import { pdfFaults } from '../../../engine/proven-pdf.ts';
-import { provenSheet } from '../../../engine/proven-sheet.ts';
-import { pdfOf } from '../../../engine/render/pdf/write-pdf.ts';
-import type { PrintOptions } from '../../../engine/render/print-options.ts';
-import { readPaper } from '../../../engine/render/tiles/papers.ts';
+import {
+  type Evaluation,
+  notchesOf,
+  onlyTrue,
+  type PrintOptions,
+  pdfFaults,
+  pdfOf,
+  provenCuttingFile,
+  provenSheet,
+  readPaper,
+} from '../../../drafts/index.ts';
 import { alsoWritten } from '../../cutting-files.ts';
 import { drawnStepByStep, type StepPages, sewnStepByStep } from '../../made-step-by-step.ts';
 import { patternPdf } from '../../pattern-pdf.ts';

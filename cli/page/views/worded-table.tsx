@@ -1,4 +1,4 @@
-import type { WordTable } from '../../../engine/materials/words.ts';
+import type { WordTable } from '../../../drafts/index.ts';
 
 interface WordedTableProps {
   /** What it is of, for who cannot see it. */

@@ -1,6 +1,5 @@
-import { askedDraft } from '../../asked-draft.ts';
 import type { LayRequest } from '../../requests/lay-messages.ts';
-import { ready } from '../../state.ts';
+import { askedDraft, ready } from '../../state.ts';
 import { Cautions } from '../cautions.tsx';
 import { AllSaid } from '../said.tsx';
 import { SvgPicture } from '../svg-picture.tsx';

@@ -1,4 +1,4 @@
-import type { NestLine } from '../../../../engine/grading/nest/nest.ts';
+import type { NestLine } from '../../../../drafts/index.ts';
 import type { AskedDraft } from '../../asked-draft.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { PageIssue } from '../../page-issue.ts';

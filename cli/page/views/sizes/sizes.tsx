@@ -1,5 +1,4 @@
-import { askedDraft } from '../../asked-draft.ts';
-import { isUntouched } from '../../state.ts';
+import { askedDraft, isUntouched } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import { useLater } from '../use-later.ts';
 import type { FileViewProps } from '../view.ts';

@@ -1,6 +1,5 @@
-import { askedDraft } from '../../asked-draft.ts';
 import { saveFile } from '../../save-file.ts';
-import { isUntouched, taken } from '../../state.ts';
+import { askedDraft, isUntouched, taken } from '../../state.ts';
 import { patternName, type Takeable, takeableNames } from '../../takeables.ts';
 import type { TakenFile } from '../../taken-file.ts';
 import { Cautions } from '../cautions.tsx';

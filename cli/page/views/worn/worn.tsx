@@ -1,6 +1,5 @@
-import { cloths } from '../../../../engine/cloth/cloths.ts';
-import { askedDraft } from '../../asked-draft.ts';
-import { ready } from '../../state.ts';
+import { cloths } from '../../../../drafts/index.ts';
+import { askedDraft, ready } from '../../state.ts';
 import { WornStage } from '../../worn/worn-stage.tsx';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
