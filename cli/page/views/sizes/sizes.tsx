@@ -71,7 +71,7 @@ export function Sizes({ state, send, ask }: FileViewProps) {
             >
               Take nests and rule tables as one ZIP
             </button>{' '}
-            {own.writing ? 'Takeable …' : ''}
+            {own.writing ? 'Writing …' : ''}
           </p>
           <Nearest
             own={own}

@@ -54,7 +54,7 @@ export const taking: OwnState<Taking, TakeAction> = {
     if (answer.number !== own.number || own.busy === undefined) return own;
     if (answer.kind === 'taking') {
       const place = answer.of > 1 ? ` (${answer.done + 1} of ${answer.of})` : '';
-      return { ...own, busy: `Takeable ${answer.what}${place} …` };
+      return { ...own, busy: `Writing ${answer.what}${place} …` };
     }
     const last = answer.handed.length > 0 ? `Handed to the browser: ${namesOf(answer.handed)}.` : undefined;
     return { ...own, busy: undefined, last, issues: answer.issues };
