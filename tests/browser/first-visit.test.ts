@@ -1,29 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
-import { browsed, built, drawn, inBrowser, invented, view } from './opened-page.ts';
+import { browsed, built, inBrowser, invented, view } from './opened-page.ts';
 
 const { opened, address, stop } = browsed();
 
 inBrowser('a visit', () => {
-  test('loads less than 300 kB, compressed, until the first dress is drawn beside its choices', async () => {
+  test('loads less than 300 kB, compressed, until the form stands there with a figure', async () => {
     const { page } = await opened();
     const asked = new Set<string>();
     // All that came before the first look at the page is counted too.
     page.on('request', (request) => asked.add(request.url()));
     await page.reload();
     await page.getByText('Nothing is measured yet.').waitFor();
-    const sizes: Readonly<Record<string, string>> = {
-      'Bust girth': '92',
-      'Waist girth': '74',
-      'Hip girth': '99',
-      'Back neck point to waist': '40.5',
-    };
-    for (const [label, text] of Object.entries(sizes))
-      await page.getByLabel(label, { exact: true }).fill(text);
-    await drawn(page, 'dress');
-    await view(page, 'Choose');
-    await page.getByLabel('Strap width', { exact: true }).waitFor();
+    await page.getByRole('img').first().waitFor();
     const paths = [...asked].map((url) => new URL(url).pathname.slice(1) || 'index.html');
     expect(paths).toContain('worker.js');
     const size = paths.reduce((sum, path) => sum + gzipSync(readFileSync(new URL(path, built))).length, 0);
