@@ -76,8 +76,9 @@ function assumption(
   function taken(): readonly [value: number, usual: number, spread: number] {
     const own = assumedSpread[name] ?? 0;
     switch (name) {
-      case 'backHollow':
       case 'lean':
+        return [unknowns.lean, given.usualLean, formChoices.lean.spread];
+      case 'backHollow':
       case 'napeForward':
       case 'sideNeckBelow':
         return [unknowns[name], formChoices[name].usual, formChoices[name].spread];

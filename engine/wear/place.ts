@@ -192,11 +192,11 @@ const outlineEnds = (curves: SewnPanel['panel']['piece']['edges'][number]['curve
 ];
 
 /** Moves what lies in the body, or too near to it, straight out of it. */
-function pushOut(x: Float64Array, { obstacle }: Stand): void {
+function pushOut(x: Float64Array, { torso }: Stand): void {
   const out = new Float64Array(4);
   for (let i = 0; i < x.length; i += 3)
     for (let round = 0; round < 4; round++) {
-      obstacle(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
+      torso(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
       const short = CLEAR - (out[0] as number);
       if (short <= 0) break;
       for (let k = 0; k < 3; k++) x[i + k] = (x[i + k] as number) + short * (out[k + 1] as number);

@@ -8,9 +8,11 @@ const GRID = 8;
 /** The torso of a form, to put on what has no sleeves: arms hang free of it. */
 export function standOfForm(form: Pick<Form, 'surface' | 'levels' | 'landmarks'>): Stand {
   const field = distanceField(form, { spacing: GRID, parts: ['torso'] });
+  const whole = distanceField(form, { spacing: GRID, parts: ['torso', 'left arm', 'right arm'] });
   const { waist, underBust, bust, underarm } = form.levels;
   return {
-    obstacle: (x, y, z, out) => distanceAt(field, x, y, z, out),
+    obstacle: (x, y, z, out) => distanceAt(whole, x, y, z, out),
+    torso: (x, y, z, out) => distanceAt(field, x, y, z, out),
     levels: { waist, 'under-bust': underBust, bust },
     underarm,
     bustPoint: form.landmarks.bustPoint,
