@@ -42,7 +42,7 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
     ? table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop}, at most bust level ${bust} - ${rules.underarmAboveBust}`
     : table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop} - ${rules.sleevelessRaise}, at most bust level ${bust} - ${rules.underarmAboveBust}; without sleeves`;
 
-  const along = table.mm`Lower edge of the breast along the cloth: root of (square of ${edge} + square of ${standsOut}), at most ${rules.foldLimit}, at most ${rules.mostAlong} of bust point to waist ${bustToWaist}`;
+  const along = table.mm`Lower edge of the breast along the cloth: root of (square of ${edge} + square of ${standsOut}), at most ${rules.foldLimit}, at most ${rules.mostFold} of bust point to waist ${bustToWaist}`;
   const below =
     choice.underBustDrop === 'auto'
       ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}, at least ${along}`

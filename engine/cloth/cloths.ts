@@ -13,7 +13,7 @@ const thread = (extension: number, rigidity: number): Thread => ({
   bending: rigidity * 1e-3,
 });
 
-const figures = { coupling: 0, pressed: 0.02, friction: 0.3 };
+const figures = { coupling: 0, pressed: 0.003, friction: 0.3 };
 
 export const cloths: readonly WovenCloth[] = [
   {

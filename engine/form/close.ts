@@ -89,11 +89,7 @@ const tapeErrors = [2, 0.05];
 const againErrors = [0.5, 0.05, 0.2, 0.02];
 
 /** What is likely of the form besides, for the tapes leave it open. */
-function leaningsOf(
-  frame: Frame,
-  u: Unknowns,
-  given: FormGiven,
-): readonly Leaning[] {
+function leaningsOf(frame: Frame, u: Unknowns, given: FormGiven): readonly Leaning[] {
   const { likely, posture } = given;
   const { levels, halfBreadth, back, side } = frame;
   const breadthAtBust = 2 * at(halfBreadth, levels.bust);

@@ -136,7 +136,14 @@ export function starts({ size, likely, posture }: FormGiven): Readonly<Record<Un
 
 /** A thing that is likely of a form, as far as the tapes leave it open: its value, what is likely, one standard deviation. */
 export interface Leaning {
-  readonly name: FormChoiceName | keyof LikelyShape | 'chestDepth' | 'chestBreadth' | 'armForward' | 'plate' | 'plumb';
+  readonly name:
+    | FormChoiceName
+    | keyof LikelyShape
+    | 'chestDepth'
+    | 'chestBreadth'
+    | 'armForward'
+    | 'plate'
+    | 'plumb';
   readonly value: number;
   readonly mean: number;
   readonly spread: number;

@@ -6,9 +6,11 @@ import type { Stand } from './stand.ts';
 const GRID = 8;
 
 /** The torso of a form, to put on what has no sleeves: arms hang free of it. */
-export function standOfForm(form: Pick<Form, 'surface' | 'levels' | 'landmarks'>): Stand {
+export function standOfForm(form: Pick<Form, 'surface' | 'levels' | 'landmarks'>, arms = false): Stand {
   const field = distanceField(form, { spacing: GRID, parts: ['torso'] });
-  const whole = distanceField(form, { spacing: GRID, parts: ['torso', 'left arm', 'right arm'] });
+  const whole = arms
+    ? distanceField(form, { spacing: GRID, parts: ['torso', 'left arm', 'right arm'] })
+    : field;
   const { waist, underBust, bust, underarm } = form.levels;
   return {
     obstacle: (x, y, z, out) => distanceAt(whole, x, y, z, out),
