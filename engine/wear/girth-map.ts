@@ -6,7 +6,7 @@ import type { Stand } from './stand.ts';
 
 export type LevelName = keyof Stand['levels'];
 
-export const levelNames: readonly LevelName[] = ['bust', 'under-bust', 'waist'];
+export const levelNames: readonly LevelName[] = ['bust', 'under-bust', 'waist', 'hip'];
 
 /** Where a panel crosses a level: at which y, between which x, and which stretch of half the girth it covers, from the back. */
 export interface LevelCrossing {

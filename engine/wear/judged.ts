@@ -88,7 +88,7 @@ function possible(change: FittingChange | undefined): FittingChange | undefined 
 }
 
 /** What a tape round cloth loses to its folds, and to being level, where the owner wears it: medians over the invented bodies, mm. */
-const lost: Readonly<Record<LevelName, number>> = { bust: 20, 'under-bust': 5, waist: 5 };
+const lost: Readonly<Record<LevelName, number>> = { bust: 20, 'under-bust': 5, waist: 5, hip: 10 };
 
 /** Stitching lines that a girth grows or shrinks by: two layers, left and right. */
 const LAYERS = 4;

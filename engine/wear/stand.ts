@@ -1,16 +1,23 @@
 import type { Obstacle } from '../cloth/obstacle.ts';
 
+/** The left arm that a sleeve is laid round: where it begins, the way it goes, and how long it is. */
+export interface StandArm {
+  readonly from: readonly [number, number, number];
+  readonly way: readonly [number, number, number];
+}
+
 /** A body that a garment is put on: x to the wearer's left, y up from the floor, z forward, mm; left and right alike. */
 export interface Stand {
   readonly obstacle: Obstacle;
   /** The same without arms: what girths are taken of, and cloth is laid round. */
   readonly torso: Obstacle;
   /** Heights of the levels. */
-  readonly levels: Readonly<Record<'waist' | 'under-bust' | 'bust', number>>;
+  readonly levels: Readonly<Record<'hip' | 'waist' | 'under-bust' | 'bust', number>>;
   /** Height at which the arms begin: above, there is no girth to be had. */
   readonly underarm: number;
   /** The left bust point. */
   readonly bustPoint: readonly [number, number, number];
+  readonly arm: StandArm;
   /** Height above all that is dressed. */
   readonly top: number;
 }
