@@ -9,6 +9,7 @@ import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
+import type { SideLine } from './side-lines.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the back's lines in the sketch, each along its panel's outline. */
@@ -36,7 +37,7 @@ export function planBack(
   foundation: Foundation,
   lines: StyleLines,
   armhole: ArmholeCurves,
-  side: readonly string[],
+  side: SideLine,
 ): BackLines {
   const { back } = foundation;
   const levels = planLevels(sketch, foundation);
@@ -49,7 +50,9 @@ export function planBack(
       centre: princess.centrePrincess[0],
       side: princess.sidePrincess[2],
     });
-  const sideWaist = sketch.curve('side back waist', 'back side at waist', levels.waist.side);
+  const sideWaist = sketch.curve('side back waist', 'back side at waist', levels.waist.side, {
+    start: { angle: side.waistLeaves },
+  });
   const centreWaist = sketch.curve(
     'centre back waist',
     levels.waist.centre,
@@ -64,7 +67,7 @@ export function planBack(
       [princess.centrePrincess[2], centreWaist],
     ),
   );
-  return { ...princess, centreWaist, armhole, side, sideWaist };
+  return { ...princess, centreWaist, armhole, side: side.curves, sideWaist };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { isLong, runsAcross } from '../../engine/constraints/statements.ts';
+import { isLong } from '../../engine/constraints/statements.ts';
 import { point } from '../../engine/geometry/point.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import type { Foundation } from '../foundation/foundation.ts';
@@ -38,8 +38,8 @@ export function planBodice(
   const armhole = (part: 'front' | 'back') => planArmhole(sketch, part, foundation, lines, allowance.armhole);
   const armholes = { front: armhole('front'), back: armhole('back') };
   const sides = planSides(sketch, foundation);
-  const back = planBack(sketch, foundation, lines, armholes.back, sides.back.curves);
-  const front = planFront(sketch, foundation, lines, armholes.front, sides.front.curves, allowance.seam);
+  const back = planBack(sketch, foundation, lines, armholes.back, sides.back);
+  const front = planFront(sketch, foundation, lines, armholes.front, sides.front, allowance.seam);
   const necklines = {
     front: style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines, allowance.neckline),
     back: planBackNeckline(sketch, foundation, lines, allowance.neckline),
@@ -53,11 +53,6 @@ export function planBodice(
       'the front waist measures the rest of half the girth and its ease',
       [front.sideWaist, front.centreWaist],
       halfWaist.value - backWaist,
-    ),
-    runsAcross(
-      'waist across the side seam',
-      [sides.front.foot, front.sideWaist],
-      [sides.back.foot, back.sideWaist],
     ),
   );
   table.say`Curves of the back: the princess edges equal from level to level, the armhole square to the shoulder and to the side seam, the neckline square to the centre back; every curve as fair as these allow`;

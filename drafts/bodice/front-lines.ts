@@ -15,6 +15,7 @@ import { type ArmholeCurves, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules, turnable } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
+import type { SideLine } from './side-lines.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -51,7 +52,7 @@ export function planFront(
   foundation: Foundation,
   lines: StyleLines,
   armhole: ArmholeCurves,
-  side: readonly string[],
+  side: SideLine,
   allowance: number,
 ): FrontLines {
   const { front } = foundation;
@@ -74,8 +75,11 @@ export function planFront(
     runsOn(sketch, 'front', armhole, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
   if (lines.style.princess.front === 'shoulder' && overBust)
     runsOverShoulder(sketch, 'front', lines.front, { centre: overBust[0], side: upper });
-  const waist = planWaist(sketch, foundation, ends.waist, sidePrincess[0], centrePrincess.below);
-  return { ...waist, centrePrincess, sidePrincess, armhole, side };
+  const waist = planWaist(sketch, foundation, ends.waist, side.waistLeaves, [
+    sidePrincess[0],
+    centrePrincess.below,
+  ]);
+  return { ...waist, centrePrincess, sidePrincess, armhole, side: side.curves };
 }
 
 /** Where the princess line begins: at the fold of the arm, or where the style has it. */
@@ -208,17 +212,19 @@ function sewTogether(
   );
 }
 
-/** The waist of the front: square to the fold, and without a corner over the princess seam. */
+/** The waist of the front: square to side seam and fold, and without a corner over the princess seam. */
 function planWaist(
   sketch: SketchBuilder,
   { front, levels }: Foundation,
   ends: PrincessEnds['waist'],
-  sideEdge: string,
-  centreEdge: string,
+  waistLeaves: string,
+  [sideEdge, centreEdge]: readonly [side: string, centre: string],
 ): Pick<FrontLines, 'centreWaist' | 'sideWaist'> {
   const level = levels.waist.value;
   const fold = sketch.point('centre front fold at waist', point(0, level), 'y');
-  const sideWaist = sketch.curve('side front waist', 'front side at waist', ends.side);
+  const sideWaist = sketch.curve('side front waist', 'front side at waist', ends.side, {
+    start: { angle: waistLeaves },
+  });
   const centreWaist = sketch.curve('centre front waist', ends.centre, fold, {
     end: { angle: sketch.fixedAngle('waist square to the centre front', Math.PI) },
   });

@@ -4,12 +4,13 @@ import { vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
+import type { SideSeam } from '../foundation/side-seam.ts';
 import { sideHeading } from './armholes.ts';
 
-/** A side seam in the sketch, from underarm to waist, and the curve of it that ends at the waist. */
+/** A side seam in the sketch, from underarm to waist, and the heading with which the waist leaves it there. */
 export interface SideLine {
   readonly curves: readonly string[];
-  readonly foot: string;
+  readonly waistLeaves: string;
 }
 
 export interface SideLines {
@@ -17,12 +18,18 @@ export interface SideLines {
   readonly back: SideLine;
 }
 
-/** Asks for the side seams: straight, or where they give in under the bust, bent there, front and back alike. */
+/**
+ * Asks for the side seams: straight, or where they give in under the bust, bent there, front and back alike. The waist
+ * leaves both square, so that it runs on over the seam, and neither half feels the curves of the other.
+ */
 export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLines {
+  const squareTo = (part: 'front' | 'back', arriving: number): string =>
+    sketch.fixedAngle(`waist square to the ${part} side seam`, arriving + Math.PI / 2);
   const straight = (part: 'front' | 'back'): SideLine => {
-    const waist = sketch.fixed(`${part} side at waist`, foundation[part].side.waist);
+    const { side } = foundation[part];
+    const waist = sketch.fixed(`${part} side at waist`, side.waist);
     const line = sketch.line(`${part} side`, `${part} underarm`, waist);
-    return { curves: [line], foot: line };
+    return { curves: [line], waistLeaves: squareTo(part, sideHeading(side)) };
   };
   if (!foundation.front.side.bent) return { front: straight('front'), back: straight('back') };
   const front = planBent(sketch, foundation, 'front');
@@ -31,8 +38,15 @@ export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLi
     sewnEqual('side seams equal above the under-bust level', [front[1]], [back[1]]),
     sewnEqual('side seams equal below the under-bust level', [front[2]], [back[2]]),
   );
-  return { front: { curves: front, foot: front[2] }, back: { curves: back, foot: back[2] } };
+  const waistLeaves = (part: 'front' | 'back'): string => squareTo(part, opens(foundation[part].side));
+  return {
+    front: { curves: front, waistLeaves: waistLeaves('front') },
+    back: { curves: back, waistLeaves: waistLeaves('back') },
+  };
 }
+
+/** The heading with which a bent side seam reaches the waist. */
+const opens = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
 
 /** Straight down to the bust level, in to the under-bust level, and out again to the waist. */
 function planBent(
@@ -45,11 +59,10 @@ function planBent(
   const bend = sketch.fixed(`${part} side under bust`, side.underBust);
   const waist = sketch.fixed(`${part} side at waist`, side.waist);
   const along = { angle: sketch.fixedAngle(`${part} side runs`, sideHeading(side)) };
-  const out = angleOf(vectorBetween(side.underBust, side.waist));
   const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });
   const below = sketch.curve(`${part} side 3`, bend, waist, {
     start: along,
-    end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, out) },
+    end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, opens(side)) },
   });
   fairLines(sketch, [above, below]);
   return [sketch.line(`${part} side 1`, `${part} underarm`, bust), above, below];

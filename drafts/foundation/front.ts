@@ -69,7 +69,7 @@ export function drawFront(
     roundBack.value === 0
       ? table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise}`
       : table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise} - round back ${roundBack}; which the front does not share`;
-  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} + hollow under the breast ${levels.hollow} - back length ${backLength} + ${rules.frontHang}`;
+  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} - back length ${backLength} + ${rules.frontHang}`;
   const leg = table.mm`Bust dart, from bust point to side seam: front width ${widths.front} - princess line ${princess}`;
   const dart = table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
 

@@ -9,8 +9,6 @@ export interface Levels {
   readonly bust: Mm;
   readonly underBust: Mm;
   readonly waist: Mm;
-  /** How much longer the front is than the tape over the bust, for the hollow under the breast. */
-  readonly hollow: Mm;
 }
 
 /**
@@ -21,11 +19,7 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
   const { size, choice } = table;
   const waist = table.mm`Waist level: back neck point to waist ${size.backNeckPointToWaist}; measured down the centre back`;
   const bustToWaist = table.mm`Bust point to waist: neck over bust to waist ${size.neckShoulderPointToWaist} - neck to bust point ${size.neckShoulderPointToBustPoint}`;
-  const standsOut = table.mm`Breast in front of the ribs below it: ${rules.breastShare} of (bust girth ${size.bustGirth} - under-bust girth ${size.underBustGirth}), at least 0`;
-  const edge = table.mm`Lower edge of the breast below the bust point: ${rules.breastFold} + ${rules.breastFoldShare} of (bust girth ${size.bustGirth} - under-bust girth ${size.underBustGirth}), at least ${rules.leastFold}, at most ${rules.mostFold} of bust point to waist ${bustToWaist}`;
-  const room = table.mm`Room for a higher bust level: waist level ${waist} - ${bustToWaist} - ${rules.underarmAboveBust} - scye depth ${size.scyeDepth}`;
-  const hollow = table.mm`Into the hollow under the breast, which the tape bridges: ${rules.hollowShare} of ${standsOut} x ${standsOut} x (bust point to waist ${bustToWaist} - edge ${edge}) / (2 x ${edge} x ${bustToWaist}), at most ${rules.mostHollow}, at most ${room}, at least 0`;
-  const bust = table.mm`Bust level: waist level ${waist} - ${bustToWaist} - ${hollow}`;
+  const bust = table.mm`Bust level: waist level ${waist} - ${bustToWaist}`;
   const roundBack = table.fitted('round back');
   const isRound = roundBack.value !== 0;
   const depth = isRound
@@ -42,11 +36,10 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
     ? table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop}, at most bust level ${bust} - ${rules.underarmAboveBust}`
     : table.mm`Underarm level: scye depth ${size.scyeDepth} + drop ${drop} - ${rules.sleevelessRaise}, at most bust level ${bust} - ${rules.underarmAboveBust}; without sleeves`;
 
-  const along = table.mm`Lower edge of the breast along the cloth: root of (square of ${edge} + square of ${standsOut}), at most ${rules.foldLimit}, at most ${rules.mostFold} of bust point to waist ${bustToWaist}`;
   const below =
     choice.underBustDrop === 'auto'
-      ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}, at least ${along}`
+      ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}`
       : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
   const underBust = table.mm`Under-bust level: bust level ${bust} + drop ${below}`;
-  return { across, underarm, bust, underBust, waist, hollow };
+  return { across, underarm, bust, underBust, waist };
 }

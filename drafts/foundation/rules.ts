@@ -50,39 +50,6 @@ export const foundationRules = ruleTable('F', {
     'without sleeves the underarm lies this much higher, so that nothing shows',
     commonPractice,
   ],
-  breastShare: [
-    0.4,
-    'share',
-    'of bust girth over under-bust girth, the bust point stands so far in front of the ribs below the breast',
-    'half a girth more is a radius more by two thirds of that, as on half a circle; from memory',
-  ],
-  breastFold: [
-    44,
-    'mm',
-    'the lower edge of the breast lies this far below the bust point, ...',
-    commonPractice,
-  ],
-  breastFoldShare: [
-    0.17,
-    'share',
-    '... and lower by this share of bust girth over under-bust girth',
-    commonPractice,
-  ],
-  leastFold: [50, 'mm', 'it lies no higher than this below the bust point', commonPractice],
-  mostFold: [0.62, 'share', 'nor lower than at this share of the way to the waist', commonPractice],
-  hollowShare: [
-    0.6,
-    'share',
-    'the cloth goes so much of the way into the hollow under the breast; its ease bridges the rest',
-    'worn on forms: strain under the bust falls from 9 % to under 4 %',
-  ],
-  mostHollow: [20, 'mm', 'and the front is longer for it by no more than this', commonPractice],
-  foldLimit: [
-    110,
-    'mm',
-    'the lower edge of the breast is followed no further than this below the bust point',
-    commonPractice,
-  ],
   underarmAboveBust: [
     underarmAboveBust,
     'mm',
@@ -103,12 +70,7 @@ export const foundationRules = ruleTable('F', {
     'the under-bust seam lies at this share of the way from bust point to waist',
     commonPractice,
   ],
-  underBustLimit: [
-    95,
-    'mm',
-    'so reckoned the under-bust seam lies no further below the bust point',
-    commonPractice,
-  ],
+  underBustLimit: [95, 'mm', 'the under-bust seam lies no further below the bust point', commonPractice],
   frontLarger: [
     5,
     'mm',

@@ -65,8 +65,7 @@ export const skirtJoins: readonly Join[] = ['waist', 'hem'].flatMap((line): Join
   { kind: 'mirror', name: `skirt ${line} at centre back`, a: corner('centre back', line, 'centre back') },
 ]);
 
-/** From the back to the front, as girths are listed. */
-const gores = goreNames.map((name) => `skirt ${name}`).toReversed();
+const gores = goreNames.map((name) => `skirt ${name}`);
 
 /** The hips measured straight across the gores, and the hem along its edge. */
 export const skirtGirths = (hipGirth: number, { hipEase, sweep }: GoreSizes): readonly Girth[] => [

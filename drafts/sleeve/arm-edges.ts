@@ -56,8 +56,20 @@ function frontSeam({ width, elbow }: Arm, end: Point, turnUp: number): readonly 
   const last = straight(upright, end);
   if (!elbow) return [leaning(underarm, down, upright, down), ...last];
   const at = point(elbow.width.value / 2, elbow.below.value);
-  const along = unit(vectorBetween(underarm, upright));
+  const along = unit(vector(tapersAtElbow(underarm, at, upright), 1));
   return [leaning(underarm, down, at, along), leaning(at, along, upright, down), ...last];
+}
+
+/**
+ * What a seam that is upright at both ends tapers by at the elbow, for each mm down: so that it bends alike above and
+ * below, as a cubic spline does (de Boor, A Practical Guide to Splines, 1978; from memory), but by no more than three
+ * times what it tapers by on average above or below, or it would stand out beyond its ends (Fritsch & Carlson, 1980).
+ */
+function tapersAtElbow(underarm: Point, elbow: Point, wrist: Point): number {
+  const [upper, lower] = [vectorBetween(underarm, elbow), vectorBetween(elbow, wrist)];
+  const [above, below] = [upper.x / upper.y, lower.x / lower.y];
+  const even = (1.5 * (above * lower.y + below * upper.y)) / (upper.y + lower.y);
+  return Math.max(even, 3 * above, 3 * below);
 }
 
 /** A cubic between two places with its headings at both. */

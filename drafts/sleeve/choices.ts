@@ -13,13 +13,13 @@ const sleeve = {
 /** What every sleeve leaves to taste. */
 const everySleeveChoices = [
   {
-    kind: 'number',
+    kind: 'number or auto',
     name: 'upperArmEase',
     unit: 'mm',
-    default: 50,
+    default: 'auto',
     min: 20,
     max: 120,
-    help: 'room around the upper arm before the sleeve is made full',
+    help: 'room around the upper arm before the sleeve is made full; by itself 50 mm, and less where the crown of a plain cap could not span it',
   },
   {
     kind: 'number or auto',

@@ -23,7 +23,7 @@ export const capFigures = ({ body }: SleeveTable, cap: FittedCap, raised = 0): r
     unit: 'mm',
     low: 40,
     high: 70,
-    outside: 'as chosen',
+    outside: 'as chosen, or a full arm in a small armhole leaves room for no more',
   },
 ];
 

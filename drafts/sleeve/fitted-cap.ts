@@ -18,14 +18,22 @@ export interface FittedCap {
   readonly lines: CapLines;
   readonly solution: Solution;
   readonly armhole: Armhole;
-  /** Width of the sleeve at the underarm, before anything is spread. */
+  /** Width of the sleeve at the underarm, before anything is spread, and its room around the arm. */
   readonly width: Mm;
+  readonly ease: Mm;
   /** What it is spread by, mm; nothing in a plain sleeve. */
   readonly spread: number;
   /** From the underarm to its top. */
   readonly height: Mm;
   /** Along the crown from the back notch to the shoulder, mm. */
   readonly toShoulder: number;
+}
+
+/** What a cap is asked for: crown for each mm of armhole, its height (mm) where it is spread, and room around the arm. */
+interface AskedOfCap {
+  readonly fullness: number;
+  readonly height?: number;
+  readonly easeOf: (table: SleeveTable) => Mm;
 }
 
 /**
@@ -37,11 +45,11 @@ export function fitCap(
   table: SleeveTable,
   armhole: Armhole,
   cut: PanelCut,
-  { fullness, height }: { readonly fullness: number; readonly height?: number },
+  { fullness, height, easeOf }: AskedOfCap,
   solver: Solver = solve,
 ): Result<FittedCap> {
-  const { size, choice } = table;
-  const width = table.mm`Sleeve width, fitted: upper arm girth ${size.upperArmGirth} + ease ${choice.upperArmEase}`;
+  const ease = easeOf(table);
+  const width = table.mm`Sleeve width, fitted: upper arm girth ${table.size.upperArmGirth} + ease ${ease}`;
   const shape: CapShape = {
     width: width.value,
     fullness,
@@ -58,7 +66,7 @@ export function fitCap(
   const solution = solver(sketch);
   if (solution.status !== 'solved') {
     const sketchOf = (other: SleeveTable) =>
-      planned({ width: other.size.upperArmGirth.value + other.choice.upperArmEase.value }).sketch;
+      planned({ width: other.size.upperArmGirth.value + easeOf(other).value }).sketch;
     const drawn = [
       drawnBefore('armhole', (times) => planned({}, scaledArmhole(armhole, times)).sketch),
       drawnBefore('crown for each mm of armhole', (times) => planned({ fullness: fullness * times }).sketch),
@@ -74,6 +82,7 @@ export function fitCap(
     solution,
     armhole,
     width,
+    ease,
     spread: solution.scalars[lines.spread] ?? 0,
     height: table.measured('Cap height', 'on the drawing', -solvedPoint(solution, lines.top).y, width),
     toShoulder: armhole.back.upper * fullness,

@@ -1,13 +1,15 @@
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
 import type { Issue, Result } from '../../engine/issue.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/text/figure.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
 import { drawEdges } from '../piece-edges.ts';
 import { drawArm } from './arm.ts';
+import { plainArmEase } from './arm-ease.ts';
 import { belowPlainCap, turnUpOf } from './arm-edges.ts';
 import { laidDown } from './armhole.ts';
-import type { PlainSleeveTable } from './choices.ts';
+import type { PlainSleeveTable, SleeveTable } from './choices.ts';
 import { capFigures } from './figures.ts';
 import { fitCap } from './fitted-cap.ts';
 import { sleeveRules as rules } from './rules.ts';
@@ -31,8 +33,10 @@ export function drawPlainSleeve(
     armhole.front.upper + armhole.back.upper,
     cut.plan.foundation.levels.underarm,
   );
-  const fullness = table.ratio`Crown for each mm of armhole: (armhole ${above} + ease ${choice.capEase}) / armhole ${above}`;
-  const fitted = fitCap(table, armhole, cut, { fullness: fullness.value }, solver);
+  const crown = table.mm`Crown from notch to notch: armhole ${above} + ease ${choice.capEase}`;
+  const fullness = table.ratio`Crown for each mm of armhole: crown ${crown} / armhole ${above}`;
+  const easeOf = (of: SleeveTable): Mm => plainArmEase(of, armhole, crown);
+  const fitted = fitCap(table, armhole, cut, { fullness: fullness.value, easeOf }, solver);
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
   const arm = drawArm(table, cap);
@@ -48,7 +52,7 @@ export function drawPlainSleeve(
     pieces: [piece],
     seams,
     joins: sleeveJoins(piece),
-    girths: sleeveGirths(table),
+    girths: sleeveGirths(table, cap),
     notions: [],
     shapes: [...capFigures(table, cap), ...sleeveShapes(cut)],
     sewing: plainSewing(seams, styling),

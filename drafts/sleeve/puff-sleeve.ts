@@ -6,6 +6,7 @@ import type { BodiceAllowances } from '../allowances.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../draw-garment.ts';
 import { drawEdges, straight } from '../piece-edges.ts';
+import { usualArmEase } from './arm-ease.ts';
 import { laidDown } from './armhole.ts';
 import type { PuffSleeveTable } from './choices.ts';
 import { puffFigures } from './figures.ts';
@@ -31,7 +32,13 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
   );
   const fullness = table.ratio`Crown for each mm of armhole: ${choice.sleeveFullness}`;
   const height = table.mm`Cap height, puffed: ${rules.capShare} of armhole ${girth} + ${choice.puffHeight}`;
-  const fitted = fitCap(table, armhole, cut, { fullness: fullness.value, height: height.value }, solver);
+  const fitted = fitCap(
+    table,
+    armhole,
+    cut,
+    { fullness: fullness.value, height: height.value, easeOf: usualArmEase },
+    solver,
+  );
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
   const usual = styling.sleeve === 'long puff' ? rules.longPuffLength : rules.puffLength;
@@ -58,7 +65,7 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
     pieces: [sleeve],
     seams: sleeveSeams(armholeRefs(cut), crown, piece),
     joins: sleeveJoins(sleeve),
-    girths: sleeveGirths(table),
+    girths: sleeveGirths(table, cap),
     notions: [elastic.notion],
     shapes: [...puffFigures(table, cap, elastic), ...sleeveShapes(cut)],
     sewing: puffSewing(styling),

@@ -54,4 +54,17 @@ export const sleeveRules = ruleTable('S', {
     'a quarter inch: Sewing & Craft Alliance, guideline 12.150',
   ],
   aboveHem: [40, 'mm', 'a plain sleeve tapers over this at least above its hem', commonPractice],
+  armEase: [50, 'mm', 'room around the upper arm', commonPractice],
+  crownToSpan: [
+    1.05,
+    'ratio',
+    'the crown of a plain cap is at least this many times as long as its notches lie apart, or it could not rise between them',
+    'found on 194 women of the survey: none under 1.04 can be drawn, all over 1.05 can',
+  ],
+  leastArmEase: [
+    20,
+    'mm',
+    'for that a full arm in a small armhole is given less room, but no less than this',
+    commonPractice,
+  ],
 });

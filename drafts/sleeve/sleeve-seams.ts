@@ -6,6 +6,7 @@ import type { PanelCut } from '../bodice/panel-cut.ts';
 import { edgeNamed } from '../piece-edges.ts';
 import { backwards, easedSeam, edge, gatheredSeam, plainSeam } from '../seams.ts';
 import type { SleeveTable } from './choices.ts';
+import type { FittedCap } from './fitted-cap.ts';
 
 /** The armhole's edges that a sleeve is sewn to: above its notches from back to front, and below each to the underarm. */
 export interface ArmholeRefs {
@@ -124,11 +125,11 @@ const capJoins: readonly Join[] = [
 ];
 
 /** The sleeve fits the arm once its fullness is gathered away. */
-export const sleeveGirths = ({ body, choice }: SleeveTable): readonly Girth[] => [
+export const sleeveGirths = ({ body }: SleeveTable, { ease }: FittedCap): readonly Girth[] => [
   {
     level: 'upper arm',
     body: body.size.upperArmGirth,
-    ease: choice.upperArmEase.value,
+    ease: ease.value,
     limb: true,
     parts: [{ kind: 'line', piece: 'sleeve', line: 'upper arm level', times: 1 }],
   },
