@@ -44,7 +44,7 @@ export interface Findings {
   readonly pressure: number;
   readonly gaps: readonly Gap[];
   /** Height of the hem above the floor; none where it hangs from no waist. */
-  readonly hem: { readonly lowest: number; readonly highest: number; readonly mean: number } | undefined;
+  readonly hem?: { readonly lowest: number; readonly highest: number; readonly mean: number } | undefined;
 }
 
 /** Everything that is found on a worn garment. */
