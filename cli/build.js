@@ -1,12 +1,12 @@
-import { mkdir, rm } from 'node:fs/promises';
+import { cp, mkdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { buildPage } from './page/build.js';
+import { buildPage, buildWornPage } from './page/build.js';
 
 /*
  * Builds what is installed: the program with its libraries as one file, and its threads; the library that others import,
- * its own libraries left to be installed beside it; the page. Types are written by tsc (`npm run build`).
+ * its own libraries left to be installed beside it; the pages. Types are written by tsc (`npm run build`).
  */
 
 const root = fileURLToPath(new URL('../', import.meta.url));
@@ -56,3 +56,6 @@ await build({
   packages: 'external',
 });
 await buildPage(join(outdir, 'page'));
+await buildWornPage(join(outdir, 'worn'));
+// What makes a PNG of a drawing is not code that could be bundled.
+await cp(fileURLToPath(import.meta.resolve('@resvg/resvg-wasm/index_bg.wasm')), join(outdir, 'resvg.wasm'));

@@ -22,6 +22,7 @@ import {
 } from './drafted-garment.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { earlierPieces } from './earlier-pieces.ts';
+import { finishedPicture } from './finished-picture.ts';
 import { cutListResult, leastLines, materialsResult } from './materials-words.ts';
 import { dateOption } from './options.ts';
 import { bodyIn } from './read-body.ts';
@@ -43,6 +44,7 @@ interface DraftOptions extends GarmentOptions {
   readonly why?: string;
   readonly before?: string;
   readonly also?: readonly Also[];
+  readonly finished?: true;
 }
 
 /** `bodkin draft`: pieces, sheet and report for one body, written whole or not at all. */
@@ -56,11 +58,12 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
         new Option(
           '--bodies <file>',
           'many bodies, one JSON object a line or one row of a CSV table each; each gets a folder of its own',
-        ).conflicts(['body', 'steps', 'why', 'before']),
+        ).conflicts(['body', 'steps', 'why', 'before', 'finished']),
       )
       .requiredOption('--out <folder>', 'where to write; made if it is not there')
       .addOption(alsoOption())
       .addOption(dateOption())
+      .option('--finished', 'also draw it as it is worn, in black line: finished.svg, front and back')
       .option('--steps', 'print the construction, step by step, with the numbers of this body')
       .option('--why <step>', 'print what the step of this title rests on, down to the tape measure')
       .option(
@@ -88,10 +91,11 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const walked = walkResult(report, drafted);
   const materials = materialsFor(garment, drafted.cutLines, units, 'least');
   const pieces = svgs();
+  const finished = options.finished ? await finishedPicture(session, drafted) : new Map<string, string>();
   const also = alsoWritten(options.also, 'cutting', (flavour) => cuttingFile(drafted, flavour, print));
   await writeFiles(
     options.out,
-    new Map([...pieces, ...also, ['sheet.svg', sheet], ['report.json', json(walked)]]),
+    new Map([...pieces, ...also, ...finished, ['sheet.svg', sheet], ['report.json', json(walked)]]),
   );
   const left = await earlierPieces(options.out, [...pieces.keys(), ...also.keys()]);
   if (!options.json) {
@@ -115,7 +119,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
       await say(session, `\n${leastLines(garment, materials, reader)}`);
       tell(
         session,
-        `wrote ${counted(pieces.size, 'piece')}${alsoWords(also)}, sheet.svg and report.json into ${options.out}\n`,
+        `wrote ${counted(pieces.size, 'piece')}${alsoWords(also)}, ${finished.size > 0 ? 'finished.svg, ' : ''}sheet.svg and report.json into ${options.out}\n`,
       );
     },
     remarks: [

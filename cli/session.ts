@@ -15,6 +15,11 @@ export interface Session {
   readonly colour: boolean;
   /** How many columns the reader's terminal has. */
   readonly columns: number;
+  /**
+   * Has Ctrl-C told to `told` instead of ending the program, the next one only; returns what ends that. It is heard while the
+   * program waits.
+   */
+  readonly onInterrupt: (told: () => void) => () => void;
   /** Milliseconds since some fixed moment. */
   readonly clock: () => number;
 }
@@ -60,6 +65,10 @@ export function processSession(garments: readonly Draft[]): Session {
     live: stderr.isTTY === true && env.TERM !== 'dumb',
     colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
     columns: columnsOf(process),
+    onInterrupt: (told) => {
+      process.once('SIGINT', told);
+      return () => process.off('SIGINT', told);
+    },
     clock: () => performance.now(),
   };
 }

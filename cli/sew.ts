@@ -11,9 +11,11 @@ import { say, tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { writeStepPages } from './step-pages.ts';
 import { unusable } from './unusable.ts';
+import { wornLines } from './worn-lines.ts';
 
 interface SewOptions extends GarmentOptions {
   readonly out: string;
+  readonly worn?: string;
 }
 
 /** `bodkin sew`: how the garment is sewn, step by step, as a page to print. */
@@ -24,6 +26,7 @@ export const sewCommand = (session: Session, finish: (code: ExitCode) => void): 
       .argument('<garment>', 'what to sew (see “bodkin list”)')
       .requiredOption('--body <file>', 'measurements, YAML or JSON')
       .requiredOption('--out <folder>', 'where to write; made if it is not there')
+      .option('--worn <folder>', 'show the finished garment, from the folder that “bodkin wear” wrote of it')
       .addOption(dateOption()),
   ).action(async (name: string, options: SewOptions) => finish(await sew(session, name, options)));
 
@@ -33,6 +36,7 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
   const { garment, cutLines, reader } = drafted;
   const steps = garment.sewing;
   if (!steps) throw unusable('no-sewing-order', 'garment', `There is no sewing order for “${garment.name}”.`);
+  const finished = options.worn === undefined ? [] : await wornLines(options.worn, garment);
   const as = { date: asked.date, units: reader.units };
   const materials = materialsFor(garment, cutLines, reader.units, 'planned');
   const toBuy = toBuyWords(materials, reader.units);
@@ -43,8 +47,8 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
   return writeStepPages(session, drafted, options, {
     file: 'sewing',
     title: `Sewing the ${garment.name} for ${garment.body}`,
-    html: sewingSheet(garment, cutLines, as, toBuy),
-    pages: sewingPages(garment, cutLines, as, toBuy),
+    html: sewingSheet(garment, cutLines, as, toBuy, finished),
+    pages: sewingPages(garment, cutLines, as, toBuy, finished),
     steps,
     more,
     words: async () => {

@@ -5,10 +5,16 @@ import type { Unit } from '../engine/text/units.ts';
 import type { Findings } from '../engine/wear/findings.ts';
 import type { Judged } from '../engine/wear/judged.ts';
 import type { Reader } from './reader.ts';
-import { table } from './table.ts';
+import { type Column, table } from './table.ts';
 
-/** Every figure of a worn garment. */
-export function findingsTable(found: Findings, { units, columns }: Reader): string {
+/** A table in words: its columns, and its rows. */
+export interface WornRows {
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Every figure of a worn garment, lengths in the reader's unit. */
+export function findingsRows(found: Findings, units: Unit): WornRows {
   const mm = (length: number): string => lengthCell(length, units);
   const rows: (readonly string[])[] = [
     ...found.ease.map(({ level, worn: now, drafted }) => [
@@ -39,37 +45,53 @@ export function findingsTable(found: Findings, { units, columns }: Reader): stri
       fixed(100 * most, 1),
       `${fixed(100 * over, 1)} % of the cloth by more than 1 %`,
     ]),
+    ...(found.hem
+      ? [
+          ['hem above the floor, on average', mm(found.hem.mean), ''],
+          ['hem lower in one place than in another', mm(found.hem.highest - found.hem.lowest), ''],
+        ]
+      : []),
     ['pressure, kPa', fixed(found.pressure, 2), ''],
   ];
-  return table([{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows, columns);
+  return { columns: [{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows };
 }
 
 /** What is not as it should be, how sure that is, and what a fitter would alter. */
-export function judgedTable(findings: readonly Judged[], { units, columns }: Reader): string {
-  const wrong = findings.filter(({ verdict }) => verdict !== 'well');
-  if (wrong.length === 0) return 'nothing is outside its band: nothing to alter\n';
+export function judgedRows(findings: readonly Judged[], units: Unit): WornRows {
   const cell = (value: number, { unit }: Judged): string =>
     unit === 'mm' ? lengthCell(value, units) : fixed(value, 1);
-  const rows = wrong.map((each) => [
-    each.unit === 'mm' ? each.finding : `${each.finding}, ${each.unit}`,
-    cell(each.worn, each),
-    cell(each.should, each),
-    `± ${cell(each.band, each)}`,
-    `± ${cell(each.within, each)}`,
-    `${each.verdict}${each.change ? `: ${alteration(each.change, units)}` : ''}${each.restsOn === 'measurements' ? '' : ` (rests on an ${each.restsOn})`}`,
-  ]);
-  return table(
-    [
-      { title: 'outside its band' },
-      { title: 'worn', right: true },
-      { title: 'should be', right: true },
-      { title: 'band', right: true },
-      { title: 'sure to', right: true },
-      { title: 'what to do' },
-    ],
-    rows,
-    columns,
-  );
+  const rows = findings
+    .filter(({ verdict }) => verdict !== 'well')
+    .map((each) => [
+      each.unit === 'mm' ? each.finding : `${each.finding}, ${each.unit}`,
+      cell(each.worn, each),
+      cell(each.should, each),
+      `± ${cell(each.band, each)}`,
+      `± ${cell(each.within, each)}`,
+      `${each.verdict}${each.change ? `: ${alteration(each.change, units)}` : ''}${each.restsOn === 'measurements' ? '' : ` (rests on an ${each.restsOn})`}`,
+    ]);
+  const columns: readonly Column[] = [
+    { title: 'outside its band' },
+    { title: 'worn', right: true },
+    { title: 'should be', right: true },
+    { title: 'band', right: true },
+    { title: 'sure to', right: true },
+    { title: 'what to do' },
+  ];
+  return { columns, rows };
+}
+
+/** What is said where nothing is outside its band. */
+export const nothingOff = 'nothing is outside its band: nothing to alter';
+
+export function findingsTable(found: Findings, { units, columns: width }: Reader): string {
+  const { columns, rows } = findingsRows(found, units);
+  return table(columns, rows, width);
+}
+
+export function judgedTable(findings: readonly Judged[], { units, columns: width }: Reader): string {
+  const { columns, rows } = judgedRows(findings, units);
+  return rows.length === 0 ? `${nothingOff}\n` : table(columns, rows, width);
 }
 
 /** A change of a fitting with its amount: `take in the side seam at the waist by 9 mm on each layer`. */

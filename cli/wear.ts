@@ -1,49 +1,50 @@
 import { Command, Option } from 'commander';
-import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
+import type { FittingChange } from '../engine/body/fitting.ts';
 import { readBody } from '../engine/body/read.ts';
-import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
-import { bodyForm } from '../engine/form/body-form.ts';
-import type { Form } from '../engine/form/form.ts';
-import type { Garment } from '../engine/pattern/garment.ts';
-import { viewNames } from '../engine/render/form/view.ts';
-import { fixed } from '../engine/text/figure.ts';
+import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { cannotKnow } from '../engine/wear/cannot-know.ts';
-import { type Findings, findingsOf } from '../engine/wear/findings.ts';
 import { judged } from '../engine/wear/judged.ts';
-import { easeMap, strainMap } from '../engine/wear/map.ts';
-import { wornPicture } from '../engine/wear/picture.ts';
 import { notWorn } from '../engine/wear/place.ts';
 import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
-import type { Stand } from '../engine/wear/stand.ts';
-import { standOfForm } from '../engine/wear/stand-of-form.ts';
-import { type Worn, worn } from '../engine/wear/worn.ts';
-import { wornGltf } from '../engine/wear/worn-gltf.ts';
 import { answer } from './answer.ts';
 import { largest } from './data-in.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { workersOption } from './options.ts';
+import { putOn } from './put-on.ts';
 import { readBodyFile } from './read-body.ts';
+import { clothCalled, usualCloth } from './read-cloth.ts';
 import { readTextFile } from './read-data.ts';
 import { lengthsLine, readerOf, unitsWritten } from './reader.ts';
 import type { WornResult } from './results/wear.ts';
 import { say, tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
-import { unusable } from './unusable.ts';
+import { Unusable, unusable } from './unusable.ts';
 import { used } from './used.ts';
 import { issuesResult, json } from './walk-result.ts';
+import { wearBodies } from './wear-bodies.ts';
+import { wearFiles } from './wear-files.ts';
+import { notYet } from './wear-line.ts';
 import { findingsTable, judgedTable } from './wear-table.ts';
+import { foundResult } from './worn-result.ts';
+import { quickLine, restLine, wornSaid } from './worn-said.ts';
 import { writeFiles } from './write-files.ts';
 import { refuseOverInput, writeFitting } from './write-fitting.ts';
 
 interface WearOptions extends GarmentOptions {
-  readonly body: string;
-  readonly out: string;
+  readonly bodies?: string;
+  readonly workers: number;
+  readonly out?: string;
   readonly cloth: string;
-  readonly mesh: string;
+  readonly mesh?: string;
+  readonly quick?: true;
   readonly draftedFor?: string;
   readonly writeFitting?: string;
   readonly maps?: true;
 }
+
+/** Size of triangles, mm: where nothing is said, and the largest, of a first answer. */
+const [USUAL, COARSEST] = [12, 20];
 
 const help = `
 The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Garments that reach below the waist or have sleeves cannot be put on yet.
@@ -57,8 +58,15 @@ export const wearCommand = (session: Session, finish: (code: ExitCode) => void):
     new Command('wear')
       .description('sew a garment on a form of the body, hang it, and say how it sits and what to alter')
       .argument('<garment>', 'what to put on (see “bodkin list”)')
-      .requiredOption('--body <file>', 'measurements of her who wears it, YAML or JSON')
-      .requiredOption('--out <folder>', 'where to write pictures and figures; made if it is not there')
+      .option('--body <file>', 'measurements of her who wears it, YAML or JSON')
+      .addOption(
+        new Option(
+          '--bodies <file>',
+          'many bodies, one JSON object a line or one row of a CSV table each; prints one JSON line each, and draws nothing',
+        ).conflicts(['body', 'out', 'draftedFor', 'writeFitting', 'maps', 'json']),
+      )
+      .addOption(workersOption('threads for --bodies', 1))
+      .option('--out <folder>', 'where to write pictures and figures; made if it is not there')
       .option(
         '--drafted-for <file>',
         'measurements that the garment is drafted from, where they are not hers',
@@ -69,54 +77,53 @@ export const wearCommand = (session: Session, finish: (code: ExitCode) => void):
       )
       .option(
         '--maps',
-        'also draw how far the cloth stands off the body and how far it is stretched, in colours',
+        'also draw how far the cloth stands off the body, how far it is stretched and how hard it presses, in colours',
       )
-      .addOption(
-        new Option('--cloth <name>', 'what it is made of')
-          .choices(cloths.map(({ name }) => name))
-          .default('cotton'),
+      .option(
+        '--cloth <name or file>',
+        `what it is made of: ${cloths.map(({ name }) => name).join(', ')}, or a file of a cloth’s figures`,
+        usualCloth,
       )
-      .option('--mesh <mm>', 'size of the triangles, 7 to 20; smaller is slower', '12'),
+      .option('--mesh <mm>', `size of the triangles, 7 to ${COARSEST}; smaller is slower (default: ${USUAL})`)
+      .option('--quick', `a first answer in about a second: triangles of ${COARSEST} mm, fewer pictures`),
   )
     .addHelpText('after', help)
     .action(async (name: string, options: WearOptions) => finish(await wear(session, name, options)));
 
+const missing =
+  'Say who wears it and where to write what is drawn: --body FILE --out FOLDER; or --bodies FILE.';
+
 async function wear(session: Session, name: string, options: WearOptions): Promise<ExitCode> {
-  const { draftedFor, writeFitting: rewritten } = options;
-  const spacing = Number(options.mesh);
-  if (!(spacing >= 7 && spacing <= 20))
-    throw unusable('number-not-understood', '--mesh', '--mesh takes a number from 7 to 20.');
-  const owner = draftedFor ?? options.body;
-  if (rewritten !== undefined) await refuseOverInput(rewritten, [...new Set([options.body, owner])]);
+  const { body, out, draftedFor, writeFitting: rewritten } = options;
+  const spacing = Number(options.mesh ?? (options.quick ? COARSEST : USUAL));
+  if (!(spacing >= 7 && spacing <= COARSEST))
+    throw unusable('number-not-understood', '--mesh', `--mesh takes a number from 7 to ${COARSEST}.`);
+  const cloth = await clothCalled(options.cloth);
   const asked = await askedGarment(session, name, options);
+  if (options.bodies !== undefined)
+    return wearBodies(session, asked, options.bodies, { ...options, cloth, spacing });
+  if (body === undefined || out === undefined)
+    throw unusable('option-missing', body === undefined ? '--body' : '--out', missing);
+  const owner = draftedFor ?? body;
+  if (rewritten !== undefined) await refuseOverInput(rewritten, [...new Set([body, owner])]);
   const drafted = await draftedGarment(session, asked, { ...options, body: owner });
   const { garment, report } = drafted;
-  const data = draftedFor === undefined ? undefined : await readBodyFile(options.body);
+  const data = draftedFor === undefined ? undefined : await readBodyFile(body);
   const reader = data === undefined ? drafted.reader : readerOf(session, options.units, data);
   const read = data === undefined ? undefined : readBody(data);
   const wearer = read ? used(read, reader.units) : drafted.body;
-  const unworn = notWorn(garment);
-  if (unworn.length > 0)
-    throw unusable(
-      'not-worn-yet',
-      unworn[0] ?? '',
-      `It is not known yet how this is put on: ${unworn.join(', ')}. Put on the bodice or the trial, without a fitting for one side.`,
-    );
-  const cloth = cloths.find((each) => each.name === options.cloth) as WovenCloth;
-  const { form, stand, hung, findings } = putOn(garment, cloth, bodyForm(wearer), spacing);
-  const own = read ? putOn(garment, cloth, bodyForm(drafted.body), spacing).findings : undefined;
+  const [unworn] = notWorn(garment);
+  if (unworn !== undefined) throw new Unusable([notYet(unworn)]);
+  const worn = await putOn(session, garment, cloth, wearer, spacing);
+  const { hung, findings } = worn;
+  const own = read ? (await putOn(session, garment, cloth, drafted.body, spacing)).findings : undefined;
   const verdicts = judged(garment, findings, wearer, own);
   const alterations = proposed(verdicts);
   const fitting = fittedFurther(drafted.body.fitting, alterations);
   const title = `${garment.name}${read ? ` for ${garment.body}` : ''} worn by ${wearer.name}`;
-  const maps = options.maps ? { ease: easeMap(hung, stand, reader.units), strain: strainMap(hung) } : {};
-  const drawn = new Map<string, string | Uint8Array>([
-    ...viewNames.map((view) => [`${view}.svg`, wornPicture(form, hung, view, title)] as const),
-    ...Object.entries(maps).flatMap(([of, map]) =>
-      viewNames.map((view) => [`${view}-${of}.svg`, wornPicture(form, hung, view, title, map)] as const),
-    ),
-    ['worn.glb', wornGltf(form, hung, title)],
-  ]);
+  const said = wornSaid(worn, verdicts, read && garment.body, reader, options.quick ?? false);
+  const drawing = { maps: options.maps ?? false, quick: options.quick ?? false };
+  const drawn = await wearFiles(worn, title, reader, said, drawing);
   const files = [...drawn.keys(), 'worn.json'];
   const result = (): WornResult => ({
     ok: report.ok,
@@ -125,20 +132,13 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
     draftedFor: garment.body,
     files,
     cloth: { name: cloth.name, weight: cloth.weight, source: cloth.source },
-    mesh: { spacing, points: hung.sewn.sheet.count, triangles: hung.sewn.sheet.triangles.length / 3 },
-    rest: { reached: hung.settled.atRest, steps: hung.settled.steps, residual: hung.settled.residual },
-    ...withoutNothing(findings),
-    judged: verdicts.map(({ change, ...figures }) => ({
-      ...figures,
-      alter: change ? changeWords(change) : null,
-      by: change?.mm ?? null,
-    })),
-    fitting: fitting.map((change) => ({ alter: changeWords(change), by: change.mm })),
+    ...foundResult(hung, findings, verdicts, fitting),
     cannotKnow,
     issues: issuesResult([...report.issues, ...(read?.issues ?? [])]),
   });
-  await writeFiles(options.out, new Map([...drawn, ['worn.json', json(result())]]));
-  const remarks = [`wrote ${files.join(', ')} into ${options.out}\n`];
+  await writeFiles(out, new Map([...drawn, ['worn.json', json(result())]]));
+  const remarks = [`wrote ${files.join(', ')} into ${out}\n`];
+  if (!drawn.has('worn.html')) remarks.push('worn.html is not written: run “npm run build” first\n');
   if (rewritten !== undefined) remarks.push(await rewrite(rewritten, owner, alterations, fitting));
   return answer(session, options.json, {
     report,
@@ -149,26 +149,15 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
       const whose = read ? `${garment.name} for ${garment.body}, worn by ${wearer.name}` : title;
       await say(session, `${whose} in ${cloth.name}; ${lengthsLine(reader)}`);
       await say(session, findingsTable(findings, reader));
-      await say(session, `${restLine(hung)}\n\n`);
+      await say(session, `${restLine(hung)}\n`);
+      if (options.quick) await say(session, `${withLengthsIn(quickLine, reader.units)}\n`);
+      await say(session, '\n');
       await say(session, judgedTable(verdicts, reader));
       if (read) await say(session, `“should be” is how the same sits on ${garment.body}\n`);
       await say(session, `\nWhat this cannot know:\n${cannotKnow.map((each) => `- ${each}\n`).join('')}`);
       for (const remark of remarks) tell(session, remark);
     },
   });
-}
-
-interface PutOn {
-  readonly form: Form;
-  readonly stand: Stand;
-  readonly hung: Worn;
-  readonly findings: Findings;
-}
-
-function putOn(garment: Garment, cloth: WovenCloth, form: Form, spacing: number): PutOn {
-  const stand = standOfForm(form);
-  const hung = worn(garment, cloth, stand, spacing);
-  return { form, stand, hung, findings: findingsOf(garment, hung, stand) };
 }
 
 /** Writes the measurements again with their new fitting, if anything is to be altered; says what was done. */
@@ -184,15 +173,3 @@ async function rewrite(
   await writeFitting(to, text, fitting, unitsWritten(data) ?? 'mm');
   return `wrote ${to}: measurements with ${alterations.length} more of a fitting\n`;
 }
-
-/** What was not found is left out. */
-const withoutNothing = ({ bustPoint, side, ...rest }: Findings) => ({
-  ...rest,
-  ...(bustPoint && { bustPoint }),
-  ...(side && { side }),
-});
-
-const restLine = ({ settled: { atRest, residual, steps } }: Worn): string =>
-  atRest
-    ? `at rest after ${steps} steps`
-    : `small folds were still shifting after ${steps} steps, by forces up to ${fixed(1000 * residual, 1)} mN`;

@@ -27,6 +27,11 @@ async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
       const draft = findGarment(garments, task.garment);
       return (line) => walkLine(draft, task.styling, line as FileLine, () => performance.now(), task.lengths);
     }
+    case 'wear': {
+      const { wearLine } = await import('./wear-line.ts');
+      const draft = findGarment(garments, task.garment);
+      return (line) => wearLine(draft, task, line as FileLine, () => performance.now());
+    }
     case 'prove': {
       const draft = task.file === undefined ? findGarment(garments, task.garment) : await ownDraft(task.file);
       return (trial) => verdictOf(draft, trial as TrialCase);

@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads';
+import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import { reason } from './write-files.ts';
 
 /** What a worker is told once, when it starts: what to do, with which garment; `file` where that is a draft of one's own. */
@@ -9,6 +10,14 @@ export type WorkerTask =
       readonly styling: unknown;
       /** Whether girths and lengths of edges are told too. */
       readonly lengths: boolean;
+    }
+  | {
+      readonly does: 'wear';
+      readonly garment: string;
+      readonly styling: unknown;
+      readonly cloth: WovenCloth;
+      /** Size of triangles, mm. */
+      readonly spacing: number;
     }
   | { readonly does: 'prove'; readonly garment: string; readonly file: string | undefined }
   | { readonly does: 'orders' };

@@ -1,7 +1,7 @@
 import { garments } from '../../drafts/index.ts';
 import { Unusable } from '../unusable.ts';
-import { drafted } from './drafted.ts';
 import type { GarmentChoices, PageAnswer, PageRequest } from './messages.ts';
+import { drafted } from './requests/draft.ts';
 
 /** What can be drafted, told first of all. */
 export const garmentsAnswer = (): PageAnswer => ({
@@ -11,18 +11,37 @@ export const garmentsAnswer = (): PageAnswer => ({
   ),
 });
 
-/** The answer to a request. Never fails: a fault of the program is told as well. */
-export async function answerTo(request: PageRequest): Promise<PageAnswer> {
+/** Tells the page something, once or on the way more often. */
+export type Tell = (answer: PageAnswer) => void;
+
+type Answering = {
+  readonly [Kind in PageRequest['kind']]: (
+    request: Extract<PageRequest, { readonly kind: Kind }>,
+    tell: Tell,
+  ) => void | Promise<void>;
+};
+
+/** Who answers which kind. But for drafting, code is loaded when it is first wanted (YAML is a tenth of all the code). */
+const answering: Answering = {
+  draft: (request, tell) => tell(drafted(request)),
+  open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
+  write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
+};
+
+/** Answers a request. Never fails: a fault of the program is told as well. */
+export async function answer(request: PageRequest, tell: Tell): Promise<void> {
   try {
-    if (request.kind === 'draft') return drafted(request);
-    // Files are read and written seldom, and YAML is a tenth of all the code: it is loaded when it is first wanted.
-    const { opened, written } = await import('./body-text.ts');
-    return request.kind === 'open' ? opened(request) : written(request);
+    await answerOf(request, tell);
   } catch (error) {
-    if (error instanceof Unusable) return { kind: 'refused', message: error.message };
+    if (error instanceof Unusable) return tell({ kind: 'refused', message: error.message });
     const message = `The program itself failed: ${error instanceof Error ? error.message : String(error)}`;
-    if (request.kind !== 'draft') return { kind: 'refused', message };
+    if (request.kind !== 'draft') return tell({ kind: 'refused', message });
     const issue = { code: 'program-fault', severity: 'error', path: '', message } as const;
-    return { kind: 'drafted', number: request.number, issues: [issue] };
+    tell({ kind: 'drafted', number: request.number, issues: [issue] });
   }
 }
+
+const answerOf = <Kind extends PageRequest['kind']>(
+  request: Extract<PageRequest, { readonly kind: Kind }>,
+  tell: Tell,
+): void | Promise<void> => answering[request.kind as Kind](request, tell);

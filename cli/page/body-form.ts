@@ -6,6 +6,9 @@ import {
   unitNames,
 } from '../../drafts/index.ts';
 
+/** Data of a file of measurements, as it was read or is to be written. */
+export type BodyFields = Readonly<Record<string, unknown>>;
+
 /** One person's measurements as they stand in the form: texts as they were typed, empty where nothing was. */
 export interface BodyForm {
   readonly name: string;
@@ -33,7 +36,7 @@ export const emptyForm: BodyForm = {
 };
 
 /** The form as the data of a file, in the order in which such files are written. */
-export function bodyData(form: BodyForm): Readonly<Record<string, unknown>> {
+export function bodyData(form: BodyForm): BodyFields {
   const typed = {
     name: form.name.trim() || undefined,
     age: written(form.age),
@@ -55,7 +58,7 @@ function written(text: string): number | string | undefined {
 }
 
 /** The form that shows the data of a file; what is not as the form could have it is kept, for its reader to judge. */
-export function formFrom(data: Readonly<Record<string, unknown>>): BodyForm {
+export function formFrom(data: BodyFields): BodyForm {
   const rest: Record<string, unknown> = { ...data };
   const take = <Value>(name: string, read: (value: unknown) => Value | undefined): Value | undefined => {
     const value = Object.hasOwn(data, name) ? read(data[name]) : undefined;

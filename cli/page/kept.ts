@@ -1,5 +1,7 @@
 import { bodyData, formFrom } from './body-form.ts';
-import { type PageState, pageViews, type TypedChoices } from './state.ts';
+import type { TypedChoices } from './history.ts';
+import type { PageState } from './state.ts';
+import { isView } from './view-names.ts';
 
 /** What is kept in the browser until tomorrow, as a text. */
 export const keptText = ({ form, garment, choices, view }: PageState): string =>
@@ -14,7 +16,7 @@ export function withKept(state: PageState, text: string | null): PageState {
     ...(isGroup(body) ? { form: formFrom(body) } : {}),
     ...(typeof garment === 'string' ? { garment } : {}),
     ...(isGroup(choices) ? { choices: choicesIn(choices) } : {}),
-    view: pageViews.find((each) => each === view) ?? state.view,
+    view: isView(view) ? view : state.view,
   };
 }
 

@@ -1,10 +1,13 @@
 import { render } from 'preact';
 import { newestFirst } from './drafter.ts';
 import { keptText, withKept } from './kept.ts';
+import { keyedWay } from './keyed-way.ts';
 import type { PageAnswer, PageRequest } from './messages.ts';
 import { type PageAction, reduce } from './reducer.ts';
+import { slowKinds } from './requests/slow.ts';
 import { saveFile } from './save-file.ts';
-import { draftRequest, emptyState, type PageState, pageViews } from './state.ts';
+import { draftRequest, emptyState, type PageState, partsShown } from './state.ts';
+import { isView, viewEntry } from './view-names.ts';
 import { App } from './views/app.tsx';
 
 /*
@@ -15,11 +18,26 @@ import { App } from './views/app.tsx';
 const store = 'bodkin';
 const wide = matchMedia('(min-width: 70rem)');
 const root = document.getElementById('page') ?? document.body;
-const worker = new Worker('worker.js', { type: 'module' });
-const ask = (request: PageRequest): void => worker.postMessage(request);
-const drafter = newestFirst({ postMessage: ask });
+const drafting = newWorker();
+const slow = new Map<PageRequest['kind'], Worker>();
+const drafter = newestFirst(drafting);
 
-let state: PageState = { ...withKept(emptyState, stored()), wide: wide.matches, asked: 1 };
+/** Asks a worker: the one that drafts, or one that is kept for what takes long. */
+function ask(request: PageRequest): void {
+  const { kind } = request;
+  const worker = slowKinds.has(kind) ? (slow.get(kind) ?? newWorker()) : drafting;
+  if (worker !== drafting) slow.set(kind, worker);
+  worker.postMessage(request);
+}
+
+let state: PageState = begun({ ...withKept(emptyState, stored()), wide: wide.matches });
+
+/** The state with its first draft asked for. */
+function begun(kept: PageState): PageState {
+  const view = location.hash.slice(1);
+  const shown = isView(view) ? { ...kept, view } : kept;
+  return { ...shown, asked: 1, wanted: partsShown(shown) };
+}
 
 function send(action: PageAction): void {
   const before = state;
@@ -27,19 +45,12 @@ function send(action: PageAction): void {
   if (state.asked !== before.asked) drafter.want(draftRequest(state));
   keep(action);
   show();
-  if (state.view !== before.view) begin();
 }
 
 const show = (): void => {
-  document.title = `${state.view[0]?.toUpperCase()}${state.view.slice(1)} · Bodkin`;
+  document.title = `${viewEntry(state.view).title} · Bodkin`;
   render(<App state={state} send={send} ask={ask} open={open} />, root);
 };
-
-/** A view begins at its heading, for whoever sees it and whoever hears it. */
-function begin(): void {
-  scrollTo(0, 0);
-  document.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
-}
 
 /** What was kept; none where the browser keeps nothing. */
 function stored(): string | null {
@@ -73,19 +84,24 @@ async function open(file: File): Promise<void> {
     }
 }
 
-worker.addEventListener('message', ({ data }: MessageEvent<PageAnswer>) => {
-  drafter.hear(data);
-  if (data.kind === 'written') saveFile(data.file);
-  send({ does: 'hear', answer: data });
-});
-worker.addEventListener('error', () =>
-  send({ does: 'note', notice: 'The program that drafts could not be loaded. Load the page again.' }),
-);
+function newWorker(): Worker {
+  const worker = new Worker('worker.js', { type: 'module' });
+  worker.addEventListener('message', ({ data }: MessageEvent<PageAnswer>) => {
+    drafter.hear(data);
+    if (data.kind === 'written') saveFile(data.file);
+    send({ does: 'hear', answer: data });
+  });
+  worker.addEventListener('error', () =>
+    send({ does: 'note', notice: 'The program that drafts could not be loaded. Load the page again.' }),
+  );
+  return worker;
+}
+
 wide.addEventListener('change', ({ matches }) => send({ does: 'widen', wide: matches }));
 
 const viewed = (): void => {
-  const view = pageViews.find((each) => `#${each}` === location.hash);
-  if (view && view !== state.view) send({ does: 'view', view });
+  const view = location.hash.slice(1);
+  if (isView(view) && view !== state.view) send({ does: 'view', view });
 };
 addEventListener('hashchange', viewed);
 addEventListener('dragover', (event) => event.preventDefault());
@@ -95,6 +111,16 @@ addEventListener('drop', (event) => {
   if (file) void open(file);
 });
 
-viewed();
+/** Undo and redo by keys, wherever no text is edited that has its own. */
+addEventListener('keydown', (event) => {
+  const way = keyedWay(event);
+  if (!way || event.defaultPrevented) return;
+  if (event.target instanceof HTMLElement && event.target.isContentEditable) return;
+  event.preventDefault();
+  send({ does: way });
+});
+// Leaving a field or letting a slider go ends a step that can be undone.
+addEventListener('change', () => send({ does: 'settle' }));
+
 show();
 drafter.want(draftRequest(state));

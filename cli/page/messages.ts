@@ -1,12 +1,20 @@
 import type { Choice, Issue, MeasurementName, Styling } from '../../drafts/index.ts';
+import type { BodyFields } from './body-form.ts';
+import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { OpenAnswer, OpenRequest } from './requests/open.ts';
+import type { WriteAnswer, WriteRequest } from './requests/write.ts';
+import type { TakenFile } from './taken-file.ts';
 
-/** What the page asks of its worker. Plain data, as everything that passes between them. */
-export type PageRequest =
-  | DraftRequest
-  | { readonly kind: 'open'; readonly file: string; readonly text: string }
-  | { readonly kind: 'write'; readonly as: 'yaml' | 'json'; readonly body: BodyFields };
+/** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
+export type PageRequest = DraftRequest | OpenRequest | WriteRequest;
 
-type BodyFields = Readonly<Record<string, unknown>>;
+/** What a worker answers; lengths are texts in the reader's unit. */
+export type PageAnswer =
+  | { readonly kind: 'garments'; readonly garments: readonly GarmentChoices[] }
+  | DraftAnswer
+  | OpenAnswer
+  | WriteAnswer
+  | RefusedAnswer;
 
 export interface DraftRequest {
   readonly kind: 'draft';
@@ -15,17 +23,15 @@ export interface DraftRequest {
   readonly body: BodyFields;
   readonly garment: string;
   readonly choices: Readonly<Record<string, string>>;
-  /** Whether each piece is wanted as a file of its own too. */
-  readonly pieces: boolean;
+  /** What is wanted beyond the figures. */
+  readonly parts: readonly DraftPart[];
 }
 
-/** What the worker answers; lengths are texts in the reader's unit. */
-export type PageAnswer =
-  | { readonly kind: 'garments'; readonly garments: readonly GarmentChoices[] }
-  | DraftAnswer
-  | { readonly kind: 'opened'; readonly file: string; readonly body: BodyFields }
-  | { readonly kind: 'written'; readonly file: TakenFile }
-  | { readonly kind: 'refused'; readonly message: string };
+/** Said where a request of any kind comes to nothing. */
+export interface RefusedAnswer {
+  readonly kind: 'refused';
+  readonly message: string;
+}
 
 /** A garment that can be chosen, and what it leaves open. */
 export interface GarmentChoices {
@@ -64,19 +70,16 @@ export interface MadeGarment {
   readonly styling: Styling;
   readonly pieces: readonly MadePiece[];
   readonly checks: CheckRows;
-  /** `sheet.svg`, `report.json`, and the pieces where they were wanted. */
+  /** `sheet.svg` and `report.json`. */
   readonly files: readonly TakenFile[];
+  /** What else was wanted. */
+  readonly parts: Partial<DraftParts>;
 }
 
 export interface MadePiece {
   readonly number: number;
   readonly name: string;
   readonly cut: string;
-}
-
-export interface TakenFile {
-  readonly name: string;
-  readonly text: string;
 }
 
 /** The figures of the report as rows of a table, each ending with whether it is as it should be. */

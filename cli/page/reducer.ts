@@ -1,18 +1,14 @@
 import type { MeasurementName } from '../../drafts/index.ts';
 import { type BodyForm, emptyForm, formFrom } from './body-form.ts';
+import { noHistory, remembered, stepped, type TypedChoices, type Work } from './history.ts';
 import type { PageAnswer } from './messages.ts';
-import {
-  choicesOf,
-  emptyState,
-  isUntouched,
-  type PageState,
-  type PageView,
-  type TypedChoices,
-  wantsPieces,
-} from './state.ts';
+import { type OwnAction, ownAfter, ownHeard } from './own-states.ts';
+import { choicesOf, emptyState, isUntouched, type PageState, partsShown, workOf } from './state.ts';
+import type { PageView } from './view-names.ts';
 
 /** Everything that can happen to the page. */
 export type PageAction =
+  | OwnAction
   | { readonly does: 'view'; readonly view: PageView }
   | { readonly does: 'widen'; readonly wide: boolean }
   | { readonly does: 'measure'; readonly name: MeasurementName; readonly text: string }
@@ -21,39 +17,60 @@ export type PageAction =
       readonly about: Partial<Pick<BodyForm, 'name' | 'age' | 'units' | 'cup' | 'reconcile'>>;
     }
   | { readonly does: 'be sure'; readonly name: MeasurementName; readonly sure: boolean }
-  /** What was in the form before a file was opened stands in it again. */
+  /** What was there before a file was opened is there again. */
   | { readonly does: 'take back' }
   | { readonly does: 'leave out the rest' }
   | { readonly does: 'choose garment'; readonly garment: string }
   /** Without a text: as the draft has it by itself. */
   | { readonly does: 'choose'; readonly name: string; readonly text: string | undefined }
   | { readonly does: 'choose nothing' }
+  /** What was being changed is left: what comes next can be undone apart. */
+  | { readonly does: 'settle' }
+  | { readonly does: 'undo' | 'redo' }
   | { readonly does: 'seek'; readonly sought: string }
-  | { readonly does: 'show piece'; readonly piece: string | undefined }
-  | { readonly does: 'zoom'; readonly zoom: number }
   | { readonly does: 'note'; readonly notice: string | undefined }
   | { readonly does: 'forget' }
   | { readonly does: 'hear'; readonly answer: PageAnswer };
 
-/** How far the drawing can be enlarged. */
-export const largestZoom = 16;
-
-/** The state after an action. A new draft is asked for, by its number, where what it would be of has changed. */
+/**
+ * The state after an action. Where the work has changed it can be undone, and a new draft is asked for, by its number; one is
+ * asked for too where a view wants more of it than is there.
+ */
 export function reduce(state: PageState, action: PageAction): PageState {
-  const next = after(state, action);
-  const drawsAnew =
-    next.form !== state.form ||
-    next.garment !== state.garment ||
-    next.choices !== state.choices ||
-    (wantsPieces(next) && !wantsPieces(state));
-  return drawsAnew ? { ...next, asked: state.asked + 1 } : next;
+  const changed = after(state, action);
+  const next = { ...changed, history: historyAfter(state, changed, action) };
+  const parts = partsShown(next);
+  if (!isSameWork(next, state)) return { ...next, asked: state.asked + 1, wanted: parts };
+  if (parts.every((part) => state.wanted.includes(part))) return next;
+  return { ...next, asked: state.asked + 1, wanted: [...new Set([...state.wanted, ...parts])] };
+}
+
+const isSameWork = (a: Work, b: Work): boolean =>
+  a.form === b.form && a.garment === b.garment && a.choices === b.choices;
+
+/** Typing and sliding at one thing is one step. */
+const changing = (action: PageAction): string | undefined => {
+  switch (action.does) {
+    case 'measure':
+    case 'choose':
+      return `${action.does} ${action.name}`;
+    case 'say':
+      return `say ${Object.keys(action.about).join()}`;
+    default:
+      return undefined;
+  }
+};
+
+function historyAfter(state: PageState, next: PageState, action: PageAction): PageState['history'] {
+  if (next.history !== state.history || isSameWork(next, state)) return next.history;
+  return remembered(state.history, workOf(state), changing(action));
 }
 
 function after(state: PageState, action: PageAction): PageState {
   const { form } = state;
   switch (action.does) {
     case 'view':
-      return { ...state, view: action.view, notice: undefined, before: undefined };
+      return { ...state, view: action.view, notice: undefined, before: undefined, history: settled(state) };
     case 'widen':
       return { ...state, wide: action.wide };
     case 'measure': {
@@ -68,13 +85,13 @@ function after(state: PageState, action: PageAction): PageState {
       return { ...state, form: { ...form, sure: action.sure ? [...others, action.name] : others } };
     }
     case 'take back':
-      return { ...state, form: state.before ?? form, before: undefined, notice: undefined };
+      return { ...state, ...state.before, before: undefined, notice: undefined };
     case 'leave out the rest': {
       const { fitting } = form.rest;
       return { ...state, form: { ...form, rest: fitting === undefined ? {} : { fitting } } };
     }
     case 'choose garment':
-      return { ...state, garment: action.garment, piece: undefined, zoom: 1 };
+      return { ...state, garment: action.garment };
     case 'choose': {
       const { [action.name]: _, ...others } = choicesOf(state);
       return withChoices(
@@ -84,29 +101,42 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'choose nothing':
       return withChoices(state, {});
+    case 'settle':
+      return { ...state, history: settled(state) };
+    case 'undo':
+    case 'redo': {
+      const step = stepped(state.history, workOf(state), action.does);
+      return step
+        ? { ...state, ...step.work, history: step.history, notice: undefined, before: undefined }
+        : state;
+    }
+    case 'within':
+      return { ...state, own: ownAfter(state.own, action) };
     case 'seek':
       return { ...state, sought: action.sought };
-    case 'show piece':
-      return { ...state, piece: action.piece, zoom: 1 };
-    case 'zoom':
-      return { ...state, zoom: Math.min(largestZoom, Math.max(1, action.zoom)) };
     case 'note':
-      return { ...state, notice: action.notice };
+      return { ...state, notice: action.notice, before: undefined };
     case 'forget':
       return {
         ...emptyState,
         view: state.view,
         wide: state.wide,
+        // Another than it was, so that nothing is remembered of what is deleted.
+        history: { ...noHistory },
         garments: state.garments,
         asked: state.asked,
+        wanted: state.wanted,
         deleted: state.asked,
         form: { ...emptyForm },
         notice: 'All that was kept is deleted.',
       };
     case 'hear':
-      return heard(state, action.answer);
+      return heard({ ...state, own: ownHeard(state.own, action.answer) }, action.answer);
   }
 }
+
+const settled = ({ history }: PageState): PageState['history'] =>
+  history.changing === undefined ? history : { ...history, changing: undefined };
 
 const withChoices = (state: PageState, choices: TypedChoices): PageState => ({
   ...state,
@@ -123,12 +153,12 @@ function heard(state: PageState, answer: PageAnswer): PageState {
       return {
         ...state,
         form: formFrom(answer.body),
-        before: isUntouched(state) ? undefined : state.form,
+        before: isUntouched(state) ? undefined : workOf(state),
         notice: `${answer.file} is open.`,
       };
     case 'refused':
-      return { ...state, notice: answer.message };
-    case 'written':
+      return { ...state, notice: answer.message, before: undefined };
+    default:
       return state;
   }
 }

@@ -1,4 +1,4 @@
-import type { TakenFile } from './messages.ts';
+import type { TakenFile } from './taken-file.ts';
 
 /** Hands a file to the browser, which puts it where it puts downloads. */
 export function saveFile({ name, text }: TakenFile): void {

@@ -1,32 +1,25 @@
-import { type BodyForm, bodyData, emptyForm } from './body-form.ts';
+import { bodyData, emptyForm } from './body-form.ts';
+import type { DraftPart } from './draft-parts.ts';
+import { type History, noHistory, type TypedChoices, type Work } from './history.ts';
 import type { DraftAnswer, DraftRequest, GarmentChoices, MadeGarment } from './messages.ts';
-
-export const pageViews = ['measure', 'choose', 'pieces', 'checks', 'take'] as const;
-
-export type PageView = (typeof pageViews)[number];
-
-/** Choices that were made, as they were typed, by name. */
-export type TypedChoices = Readonly<Record<string, string>>;
+import { emptyOwn, type OwnStates } from './own-states.ts';
+import { type PageView, viewEntry } from './view-names.ts';
 
 /** All that the page shows is a function of this. */
-export interface PageState {
+export interface PageState extends Work {
   readonly view: PageView;
   /** Whether there is room for the drawing beside a form. */
   readonly wide: boolean;
-  readonly form: BodyForm;
-  /** What was in the form before a file was opened over it. */
-  readonly before: BodyForm | undefined;
-  readonly garment: string;
-  /** By garment: each keeps its own. */
-  readonly choices: Readonly<Record<string, TypedChoices>>;
-  /** The piece that is shown alone, by its file. */
-  readonly piece: string | undefined;
-  readonly zoom: number;
+  readonly history: History;
+  /** What each view keeps for itself. */
+  readonly own: OwnStates;
   /** What is looked for among the choices. */
   readonly sought: string;
   readonly garments: readonly GarmentChoices[];
   /** The number of the newest draft that is wanted. */
   readonly asked: number;
+  /** What that draft is to bring beyond its figures. */
+  readonly wanted: readonly DraftPart[];
   /** Answers up to this number are of what has been deleted since. */
   readonly deleted: number;
   readonly answer: DraftAnswer | undefined;
@@ -34,34 +27,40 @@ export interface PageState {
   readonly made: MadeGarment | undefined;
   /** What became of a file, in a sentence. */
   readonly notice: string | undefined;
+  /** What that file has taken the place of. */
+  readonly before: Work | undefined;
 }
 
 export const emptyState: PageState = {
   view: 'measure',
   wide: false,
   form: emptyForm,
-  before: undefined,
   garment: 'dress',
   choices: {},
-  piece: undefined,
-  zoom: 1,
+  history: noHistory,
+  own: emptyOwn,
   sought: '',
   garments: [],
   asked: 0,
+  wanted: [],
   deleted: 0,
   answer: undefined,
   made: undefined,
   notice: undefined,
+  before: undefined,
 };
 
 export const choicesOf = ({ choices, garment }: PageState): TypedChoices => choices[garment] ?? {};
 
+/** What can be undone. */
+export const workOf = ({ form, garment, choices }: PageState): Work => ({ form, garment, choices });
+
+/** What the view that is shown needs of a draft. */
+export const partsShown = ({ view }: PageState): readonly DraftPart[] => viewEntry(view).wants;
+
 /** Whether nothing has been said about her yet. */
 export const isUntouched = ({ form }: PageState): boolean =>
   Object.keys(form.sizes).length === 0 && Object.keys(form.rest).length === 0;
-
-/** Whether each piece is wanted as a file of its own. */
-export const wantsPieces = ({ view }: PageState): boolean => view === 'pieces' || view === 'take';
 
 /** The draft that this state wants. */
 export const draftRequest = (state: PageState): DraftRequest => ({
@@ -70,7 +69,7 @@ export const draftRequest = (state: PageState): DraftRequest => ({
   body: bodyData(state.form),
   garment: state.garment,
   choices: choicesOf(state),
-  pieces: wantsPieces(state),
+  parts: state.wanted,
 });
 
 /** Whether what is shown is the newest that was asked for. */

@@ -13,7 +13,7 @@ import { collected, order, orderAnswer, orderResult, sent, workedOff } from './o
 import { proof } from './proof.ts';
 import { report, walkedLine } from './report.ts';
 import { walked } from './walked.ts';
-import { wornResult } from './wear.ts';
+import { wornLine, wornResult } from './wear.ts';
 
 /** Everything printed with --json, by the name of its schema, and what a reader of the schema is told it is. */
 const results = {
@@ -37,6 +37,7 @@ const results = {
   teach: ['What “bodkin teach --json” prints', z.union([written, refusal])],
   lay: ['What “bodkin lay --json” prints of a garment, or of --shapes', z.union([laid, laidShapes, refusal])],
   wear: ['What “bodkin wear --json” prints, and worn.json holds', z.union([wornResult, refusal])],
+  'wear-line': ['What “bodkin wear --bodies” prints on each line', wornLine],
   prove: ['What “bodkin prove --json” prints', z.union([proof, refusal])],
   grade: [
     'What “bodkin grade --json” prints, and with --nearest; grade.json holds the first of these',

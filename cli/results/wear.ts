@@ -21,8 +21,10 @@ export const wornResult = z.strictObject({
       .describe(
         'Every point is in balance; else small folds were still shifting, and no figure that is told.',
       ),
+    stopped: z.boolean().describe('Ctrl-C ended the hanging; what is told is the best so far.'),
     steps: z.number(),
     residual: z.number().describe('The greatest force left at a point, N.'),
+    net: z.number().describe('The root of the sum of squares of all forces left, N.'),
   }),
   ease: z.array(
     z.strictObject({
@@ -46,6 +48,10 @@ export const wornResult = z.strictObject({
       atWaist: z.number().describe('The side seam forward of the body’s side.'),
       lean: z.number().describe('Forward from the waist up, degrees.'),
     })
+    .optional(),
+  hem: z
+    .strictObject({ lowest: z.number(), highest: z.number(), mean: z.number() })
+    .describe('Height of the hem above the floor.')
     .optional(),
   strain: z.array(
     z.strictObject({
@@ -91,5 +97,32 @@ export const wornResult = z.strictObject({
   cannotKnow: z.array(z.string()),
   issues,
 });
+
+/** What `bodkin wear --bodies` prints on each line; without the figures where nothing could be put on. */
+export const wornLine = z.strictObject({
+  id: z
+    .union([z.string(), z.number()])
+    .describe('The body’s own id, or its name, or the number of its line.'),
+  ok: z.boolean(),
+  ...wornResult
+    .pick({
+      mesh: true,
+      rest: true,
+      ease: true,
+      waistLevel: true,
+      bustPoint: true,
+      side: true,
+      strain: true,
+      pressure: true,
+      gaps: true,
+      judged: true,
+      fitting: true,
+    })
+    .partial().shape,
+  issues,
+  milliseconds: z.number(),
+});
+
+export type WornLineResult = Printed<typeof wornLine>;
 
 export type WornResult = Printed<typeof wornResult>;

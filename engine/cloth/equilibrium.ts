@@ -25,6 +25,9 @@ export interface Settled {
   readonly energy: number;
 }
 
+/** Whether whoever looks on has seen enough; nothing where nobody does. */
+export type Enough = boolean | undefined;
+
 /** A step moves no point further than this at once, mm: beyond, the forces at the start of the step say nothing. */
 const LONGEST_STEP = 40;
 
@@ -73,18 +76,32 @@ export class Equilibrium {
   }
 
   /** Moves `x` to rest; coordinates whose `held` is 1 stay where they are. */
-  settle(
+  settle(x: Float64Array, held: Uint8Array, rest: Rest): Settled {
+    const steps = this.settling(x, held, rest);
+    for (;;) {
+      const { done, value } = steps.next();
+      if (done) return value;
+    }
+  }
+
+  /**
+   * The same step by step, so that whoever waits can look on: yields the number of each step, `x` then being the best so far.
+   * Told that it is enough, it stays there.
+   */
+  *settling(
     x: Float64Array,
     held: Uint8Array,
     { residual, steps, share, damping: first = 1e-5 }: Rest,
-  ): Settled {
+  ): Generator<number, Settled, Enough> {
     let damping = first;
     let energy = this.energy(x);
     let left = Infinity;
     for (let step = 0; step < steps; step++) {
+      const enough = yield step;
       left = this.#assemble(x, held);
       if (left <= residual || (share && this.#net <= share.of * share.acting(x)))
         return { atRest: true, residual: left, net: this.#net, steps: step, energy };
+      if (enough) return { atRest: false, residual: left, net: this.#net, steps: step, energy };
       let shortening = 0;
       for (;;) {
         if (this.#solve(held, damping)) {

@@ -32,7 +32,15 @@ export const commandCodes = {
   'report-damaged': 'The report is not as it was written. Put right what is named, or draft again.',
   'report-empty': 'The report is of a draft that could not be made. Name another.',
   'not-worn-yet':
-    'Only what hangs from the shoulders and ends at the waist can be put on, both sides alike. Put on the bodice or the trial.',
+    'Only what hangs from the shoulders can be put on, both sides alike. Put on the bodice, the trial or the dress.',
+  'unknown-cloth': 'No cloth of this name ships. Take the one suggested, or name a file of its figures.',
+  'no-cloth': 'The file holds no figures of a cloth. Write each on a line, as cli/wear.md shows.',
+  'cloth-figure-missing': 'A figure of the cloth is missing. Write it, in the unit that is named.',
+  'cloth-figure-unusable':
+    'A figure of the cloth is no number, or none that a woven cloth can have. See its unit.',
+  'cloth-field-unknown': 'The file of a cloth has a field that no cloth has. Take the one suggested.',
+  'worn-of-another':
+    'What was worn is of another garment or another body. Wear this one, or name its folder.',
   'fitting-over-input':
     'A fitting that is proposed is written into a file of its own, never over what was read. Name another file.',
   'no-sewing-order': 'There is no sewing order for this garment. Sew it as its own draft says.',

@@ -19,7 +19,7 @@ export function carriedOver(coarse: Sewn, x: Float64Array, fine: Sewn): Float64A
 }
 
 /** Adds the place in space of a place on a flat panel. Just outside it, the nearest triangle is prolonged. */
-function carry(
+export function carry(
   { mesh, points }: SewnPanel,
   x: Float64Array,
   u: number,

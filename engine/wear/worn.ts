@@ -1,7 +1,7 @@
 import { Bending } from '../cloth/bending.ts';
 import type { WovenCloth } from '../cloth/cloth.ts';
 import { Contact } from '../cloth/contact.ts';
-import { Equilibrium, type Settled } from '../cloth/equilibrium.ts';
+import { type Enough, Equilibrium, type Settled } from '../cloth/equilibrium.ts';
 import { Membrane } from '../cloth/membrane.ts';
 import { pointAreas } from '../cloth/sheet.ts';
 import { Strings } from '../cloth/strings.ts';
@@ -19,6 +19,10 @@ export interface Worn {
   /** x, y, z of every point of the sheet, mm. */
   readonly x: Float64Array;
   readonly settled: Settled;
+  /** Whoever looked on had seen enough before it was at rest. */
+  readonly stopped: boolean;
+  /** Size of its triangles, mm. */
+  readonly spacing: number;
   /** Green's strain along weft and warp and the shear angle, of every triangle. */
   readonly strains: Float64Array;
   /** Force of the body on every point, N, and the cloth that each stands for, mm^2. */
@@ -47,16 +51,51 @@ const COARSE = 20;
  * been pulled straight. Triangles are about `spacing` mm.
  */
 export function worn(garment: Garment, cloth: WovenCloth, stand: Stand, spacing: number): Worn {
-  if (spacing > 0.8 * COARSE) {
-    const made = sewn(garment, cloth, spacing);
-    return hung(garment, made, laidRound(garment, made, stand), stand, FIRST_DAMPING);
+  const steps = wearing(garment, cloth, stand, spacing);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
   }
-  const coarse = worn(garment, cloth, stand, COARSE);
-  const made = sewn(garment, cloth, spacing);
-  return hung(garment, made, carriedOver(coarse.sewn, coarse.x, made), stand, NEAR_DAMPING);
 }
 
-function hung(garment: Garment, made: Sewn, x: Float64Array, stand: Stand, damping: number): Worn {
+/** A step of putting on: which mesh hangs, by the size of its triangles (mm), and how many steps it has hung. */
+export interface WearingStep {
+  readonly spacing: number;
+  readonly step: number;
+}
+
+/** The same step by step. Told that it is enough, it keeps the best so far: of a mesh that is finer, where it has got to it. */
+export function* wearing(
+  garment: Garment,
+  cloth: WovenCloth,
+  stand: Stand,
+  spacing: number,
+): Generator<WearingStep, Worn, Enough> {
+  if (spacing > 0.8 * COARSE) {
+    const made = sewn(garment, cloth, spacing);
+    return yield* hanging(garment, made, laidRound(garment, made, stand), stand, FIRST_DAMPING, spacing);
+  }
+  const coarse = yield* wearing(garment, cloth, stand, COARSE);
+  if (coarse.stopped) return coarse;
+  const made = sewn(garment, cloth, spacing);
+  return yield* hanging(
+    garment,
+    made,
+    carriedOver(coarse.sewn, coarse.x, made),
+    stand,
+    NEAR_DAMPING,
+    spacing,
+  );
+}
+
+function* hanging(
+  garment: Garment,
+  made: Sewn,
+  x: Float64Array,
+  stand: Stand,
+  damping: number,
+  spacing: number,
+): Generator<WearingStep, Worn, Enough> {
   const { sheet } = made;
   const { cloth } = sheet;
   const areas = pointAreas(sheet, false);
@@ -66,13 +105,29 @@ function hung(garment: Garment, made: Sewn, x: Float64Array, stand: Stand, dampi
   const cord = new Strings(drawnCord(garment, made));
   const forces = [membrane, new Bending(sheet), weight, contact, cord];
   const balance = new Equilibrium(forces, areas, x.slice());
-  const settled = balance.settle(x, new Uint8Array(x.length), {
+  const steps = balance.settling(x, new Uint8Array(x.length), {
     residual: 0,
     share: { of: REST, acting: (at) => norm(contact.forces(at), weight.loads) },
     steps: MOST_STEPS,
     damping,
   });
-  return { sewn: made, x, settled, strains: membrane.strains(x), forces: contact.forces(x), areas };
+  let stopped = false;
+  let next = steps.next();
+  while (!next.done) {
+    if (yield { spacing, step: next.value }) stopped = true;
+    next = steps.next(stopped);
+  }
+  const settled = next.value;
+  return {
+    sewn: made,
+    x,
+    settled,
+    stopped,
+    spacing,
+    strains: membrane.strains(x),
+    forces: contact.forces(x),
+    areas,
+  };
 }
 
 /** The root of the sum of squares of both. */

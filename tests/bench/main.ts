@@ -8,6 +8,7 @@ import { offsetBench } from './offset.ts';
 import { benchPrint } from './print.ts';
 import { benchSheet } from './sheet.ts';
 import { benchSolve } from './solve.ts';
+import { benchWear } from './wear.ts';
 
 /** Every topic that is measured; each returns its table as text. */
 const topics: readonly (() => string | Promise<string>)[] = [
@@ -18,6 +19,7 @@ const topics: readonly (() => string | Promise<string>)[] = [
   benchGrade,
   benchSheet,
   benchPrint,
+  benchWear,
   benchBodies,
 ];
 

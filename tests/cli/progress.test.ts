@@ -15,6 +15,7 @@ function drawn(live: boolean): string {
     live,
     colour: false,
     columns: 80,
+    onInterrupt: () => () => undefined,
     clock: () => now,
   };
   const bar = progress(session, 'walking');

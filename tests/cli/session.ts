@@ -23,6 +23,7 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
     live: false,
     colour: false,
     columns: 2000,
+    onInterrupt: () => () => undefined,
     clock: () => 0,
     ...given,
   };

@@ -60,3 +60,10 @@ export function figureOf({ report }: Evaluation, name: string): number {
   if (!shape) throw new Error(`no shape ${name}`);
   return shape.value;
 }
+
+/** What a step of the construction came to, in mm or radians. */
+export function stepOf({ garment }: Evaluation, title: string): number {
+  const value = garment.steps.find((step) => step.title === title)?.value;
+  if (value === undefined) throw new Error(`no number in step ${title}`);
+  return value;
+}

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { ShapeReport } from '../../engine/checks/report.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
-import { edgeLength } from '../../engine/geometry/edge.ts';
+import { edgeLength, endDirection, startDirection } from '../../engine/geometry/edge.ts';
+import { edgeCrossings } from '../../engine/geometry/intersect.ts';
+import { point } from '../../engine/geometry/point.ts';
+import { heading } from '../../engine/geometry/vector.ts';
 import { bodyGrid } from '../plausible-bodies.ts';
-import { drafted, edgeOf, shippedBodies, shippedBody } from './drafted.ts';
+import { drafted, edgeOf, shippedBodies, shippedBody, stepOf } from './drafted.ts';
 
 // What a cutter looks at on the written pieces, and what right would be. Each of these was once found wrong on bodies that
 // walked true; the figure it had then for the leading lady stands beside it.
@@ -172,7 +175,40 @@ describe('the princess seams', () => {
   );
 });
 
+describe('a plain front', () => {
+  // Its angle over the bust is more than two cones ask for, since both edges bend round: in cloth that is little.
+  it('is hardly wider or narrower between bust and under-bust than straight princess edges would make it', () => {
+    for (const { garment, of, made: evaluation } of made) {
+      if (garment === 'dress') continue;
+      const [bust, underBust, takesIn] = [
+        'Bust level',
+        'Under-bust level',
+        'Front princess takes in under the bust',
+      ].map((title) => stepOf(evaluation, title)) as [number, number, number];
+      for (let share = 0.05; share < 1; share += 0.05) {
+        const through = point(0, bust + share * (underBust - bust));
+        const [side, centre] = ['side front', 'centre front'].map(
+          (panel) =>
+            edgeCrossings(edgeOf(evaluation, panel, 'princess upper'), { through, heading: heading(0) })[0]
+              ?.point.x ?? Number.NaN,
+        ) as [number, number];
+        const wider = share * takesIn - (side - centre);
+        within(-6, 0.15 * takesIn)(wider, `${of}, ${share}`);
+      }
+    }
+  });
+});
+
 describe('the waist', () => {
+  it('leaves the side seam square, front and back', () => {
+    for (const { of, made: evaluation } of made)
+      for (const panel of ['side front', 'side back']) {
+        const side = endDirection(edgeOf(evaluation, panel, 'side'));
+        const waist = startDirection(edgeOf(evaluation, panel, 'waist'));
+        expect(Math.abs(side.x * waist.x + side.y * waist.y), `${panel}: ${of}`).toBeLessThan(1e-6);
+      }
+  });
+
   it('dips at centre front by no more than 6 mm where it is smaller than the ribs, 15 elsewhere (13 mm)', () => {
     everyFigure(/^waist at centre front below/, 2, (value, of, { body: { size } }) => {
       const most = size.waistGirth < size.underBustGirth ? 6 : 15;

@@ -29,8 +29,9 @@ describe('the sketch of a garment', () => {
       const steps = plausibleBodies(80).flatMap((body) => stepsFor(garment, body));
       expect(Math.max(...steps)).toBeLessThan(100);
       const mean = steps.reduce((sum, each) => sum + each, 0) / steps.length;
-      // From where the lines usually lie it is 20 and 13; from where the drafts put them first, 27 and 16.
-      expect(mean).toBeLessThan(23);
+      // From where the lines usually lie it is 27 and 12. Parts that are solved apart count apart: front and back in one,
+      // of twice the unknowns, took 20 and 13, and from where the drafts put them first 27 and 16.
+      expect(mean).toBeLessThan(28);
     },
   );
 });

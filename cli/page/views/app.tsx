@@ -1,17 +1,13 @@
-import { capital } from '../../../drafts/index.ts';
-import { isUntouched, isUpToDate, type PageState, pageViews } from '../state.ts';
-import { Checks } from './checks.tsx';
-import { Choose } from './choose.tsx';
+import { isUntouched, isUpToDate, type PageState } from '../state.ts';
+import { viewEntries, viewEntry } from '../view-names.ts';
 import { Drawing } from './drawing.tsx';
-import { Measure } from './measure.tsx';
-import { Pieces } from './pieces.tsx';
-import { Take } from './take.tsx';
+import { LoadedView } from './loaded-view.tsx';
 import type { FileViewProps } from './view.ts';
 
 /** The whole page. */
 export function App(props: FileViewProps) {
   const { state, send } = props;
-  const beside = state.wide && (state.view === 'measure' || state.view === 'choose');
+  const beside = state.wide && viewEntry(state.view).beside;
   return (
     <>
       <header class="top">
@@ -20,12 +16,13 @@ export function App(props: FileViewProps) {
         </a>
         <p class="mark">Bodkin</p>
         <nav aria-label="Views">
-          {pageViews.map((view) => (
-            <a key={view} href={`#${view}`} aria-current={view === state.view ? 'page' : undefined}>
-              {capital(view)}
+          {viewEntries.map(({ name, title }) => (
+            <a key={name} href={`#${name}`} aria-current={name === state.view ? 'page' : undefined}>
+              {title}
             </a>
           ))}
         </nav>
+        <Steps {...props} />
         <p class="standing" role="status">
           {standing(state)}
         </p>
@@ -45,7 +42,7 @@ export function App(props: FileViewProps) {
               </button>
             </p>
           )}
-          <View {...props} />
+          <LoadedView {...props} />
         </main>
         {beside && (
           <aside aria-label="The drawing">
@@ -65,20 +62,17 @@ export function App(props: FileViewProps) {
   );
 }
 
-function View(props: FileViewProps) {
-  switch (props.state.view) {
-    case 'measure':
-      return <Measure {...props} />;
-    case 'choose':
-      return <Choose {...props} />;
-    case 'pieces':
-      return <Pieces {...props} />;
-    case 'checks':
-      return <Checks {...props} />;
-    case 'take':
-      return <Take {...props} />;
-  }
-}
+/** One step back or on. */
+const Steps = ({ state: { history }, send }: FileViewProps) => (
+  <p class="steps">
+    <button type="button" disabled={history.past.length === 0} onClick={() => send({ does: 'undo' })}>
+      Undo
+    </button>
+    <button type="button" disabled={history.future.length === 0} onClick={() => send({ does: 'redo' })}>
+      Redo
+    </button>
+  </p>
+);
 
 /** How it stands, in one sentence. */
 function standing(state: PageState): string {

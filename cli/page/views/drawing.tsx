@@ -15,8 +15,9 @@ const step = 1.3;
  * under what stands in the way.
  */
 export function Drawing({ state, send }: ViewProps) {
-  const { made, zoom, piece, answer } = state;
-  const shown = made?.files.find(({ name }) => name === piece) ?? made?.files[0];
+  const { made, answer } = state;
+  const { zoom, piece } = state.own.pieces;
+  const shown = made?.parts.files?.find(({ name }) => name === piece) ?? made?.files[0];
   const url = useUrl(shown?.text);
   const pane = useRef<HTMLElement>(null);
   const held = useHeldPlace(pane.current, zoom);
@@ -28,9 +29,11 @@ export function Drawing({ state, send }: ViewProps) {
           : 'Nothing could be drawn yet.'}
       </p>
     );
-  const larger = (): void => send({ does: 'zoom', zoom: zoom * step });
-  const smaller = (): void => send({ does: 'zoom', zoom: zoom / step });
-  const whole = (): void => send({ does: 'zoom', zoom: 1 });
+  const enlarge = (to: number): void =>
+    send({ does: 'within', view: 'pieces', what: { does: 'zoom', zoom: to } });
+  const larger = (): void => enlarge(zoom * step);
+  const smaller = (): void => enlarge(zoom / step);
+  const whole = (): void => enlarge(1);
   const keys: Readonly<Record<string, () => void>> = { '+': larger, '=': larger, '-': smaller, '0': whole };
   const errors = answer?.made ? [] : (answer?.issues.filter(({ severity }) => severity === 'error') ?? []);
   const what = shown.name === 'sheet.svg' ? `${made.pieces.length} pieces on one sheet` : shown.name;

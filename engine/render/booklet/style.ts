@@ -33,6 +33,8 @@ figure { margin: 0; text-align: center; }
 .wide figure { display: inline-block; margin-right: 4mm; }
 .place { font-size: 9pt; }
 .wide figure { margin-top: 2mm; }
+.finished { margin: 0 0 4mm; }
+.finished svg { margin: 0 4mm; }
 svg { max-width: 100%; }
 path { fill: none; stroke: #000; stroke-linejoin: round; stroke-linecap: round; }
 .cut { stroke-width: 0.22; }

@@ -1,11 +1,13 @@
 import type { Surface } from '../../form/form.ts';
 import { type Seen, seenFrom, type ViewName } from './view.ts';
 
-/** mm from one place of the depth map to the next. */
-const STEP = 4;
-
-/** What is this far behind the nearest thing counts as hidden, mm: more than the map is off on a steep flank. */
-const HIDDEN = 9;
+/** How finely it is found what hides what. */
+export interface Depth {
+  /** From one place of the depth map to the next, mm. */
+  readonly step: number;
+  /** What is this far behind the nearest thing counts as hidden, mm: more than the map is off on a steep flank. */
+  readonly hidden: number;
+}
 
 /** Whether a place of a view is seen, or hidden behind a nearer part of the body. */
 export type IsSeen = (place: Seen) => boolean;
@@ -16,11 +18,16 @@ export interface SeenSurface {
   readonly isSeen: IsSeen;
 }
 
-export function seenSurface({ points, triangles }: Surface, view: ViewName): SeenSurface {
+/** A surface as it is seen. Triangles whose corners run clockwise to the eye are the far side of something, and hide nothing. */
+export function seenSurface(
+  { points, triangles }: Pick<Surface, 'points' | 'triangles'>,
+  view: ViewName,
+  { step, hidden }: Depth,
+): SeenSurface {
   const seen: Seen[] = [];
   for (let i = 0; i < points.length; i += 3)
     seen.push(seenFrom(view, [points[i] as number, points[i + 1] as number, points[i + 2] as number]));
-  const cell = (value: number): number => Math.round(value / STEP);
+  const cell = (value: number): number => Math.round(value / step);
   const [left, low, wide, tall] = boxOf(seen, cell);
   const nearest = new Float64Array(wide * tall).fill(Number.NEGATIVE_INFINITY);
   for (let t = 0; t < triangles.length; t += 3) {
@@ -34,7 +41,7 @@ export function seenSurface({ points, triangles }: Surface, view: ViewName): See
     if (whole <= 1e-9) continue;
     for (let i = cell(Math.min(a[0], b[0], c[0])); i <= cell(Math.max(a[0], b[0], c[0])); i++)
       for (let j = cell(Math.min(a[1], b[1], c[1])); j <= cell(Math.max(a[1], b[1], c[1])); j++) {
-        const [x, y] = [i * STEP, j * STEP];
+        const [x, y] = [i * step, j * step];
         const u = ((x - a[0]) * (c[1] - a[1]) - (y - a[1]) * (c[0] - a[0])) / whole;
         const v = ((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) / whole;
         if (u < -0.01 || v < -0.01 || u + v > 1.01) continue;
@@ -48,7 +55,7 @@ export function seenSurface({ points, triangles }: Surface, view: ViewName): See
     isSeen: ([right, up, near]) => {
       const [i, j] = [cell(right) - left, cell(up) - low];
       return (
-        i < 0 || i >= wide || j < 0 || near > (nearest[j * wide + i] ?? Number.NEGATIVE_INFINITY) - HIDDEN
+        i < 0 || i >= wide || j < 0 || near > (nearest[j * wide + i] ?? Number.NEGATIVE_INFINITY) - hidden
       );
     },
   };

@@ -3,12 +3,14 @@ import type { Form } from '../../form/form.ts';
 import { lengthIn } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 import { document, element, type Node, words } from '../markup.ts';
-import { seenSurface } from './depth.ts';
+import { type Depth, seenSurface } from './depth.ts';
 import { drawnFaces, tenths } from './faces.ts';
 import { drawnTape, type SeenTape, seenTape } from './tape-lines.ts';
 import { seenFrom, type ViewName } from './view.ts';
 
 const tapeColour = '#8c1d5a';
+/** Steep flanks are off by more than a mm from one place of the map to the next. */
+const tapesSeen: Depth = { step: 4, hidden: 9 };
 const letters = 26;
 const apart = 36;
 
@@ -16,6 +18,7 @@ const titles: Readonly<Record<ViewName, string>> = {
   front: 'from the front',
   side: 'from her left side',
   back: 'from the back',
+  'three-quarter': 'from the front and her left',
 };
 
 /**
@@ -23,7 +26,7 @@ const titles: Readonly<Record<ViewName, string>> = {
  * read in the reader's unit.
  */
 export function formView(form: Form, view: ViewName, unit: Unit): string {
-  const seen = seenSurface(form.surface, view);
+  const seen = seenSurface(form.surface, view, tapesSeen);
   const tapes = form.tapes.flatMap((tape) => seenTape(tape, view, seen.isSeen) ?? []);
   const [left, right, bottom, top] = seen.points.reduce(
     ([l, r, b, t], [x, y]) => [Math.min(l, x), Math.max(r, x), Math.min(b, y), Math.max(t, y)],

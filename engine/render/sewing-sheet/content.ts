@@ -20,6 +20,8 @@ export interface SheetContent {
   readonly lead: string;
   /** Why nobody should sew by this order; none when it is proved. */
   readonly faults: readonly string[];
+  /** The finished garment as it is worn, from several sides; none where that is not known. */
+  readonly finished: readonly Picture[];
   readonly cut: readonly ListRow[];
   readonly notions: readonly ListRow[];
   /** What cloth to buy by width; none where it is not known. */
@@ -47,13 +49,14 @@ const mostBeside = 5;
 
 /**
  * What the sheet of a garment says and shows. `cutLines` holds the cutting lines by piece name; `toBuy` what to
- * buy, where that was found.
+ * buy, where that was found; `finished` the garment as it is worn.
  */
 export function sheetContent(
   garment: Garment,
   cutLines: ReadonlyMap<string, Edge>,
   { date, units = 'mm' }: ReadAs,
   toBuy?: ToBuy,
+  finished: readonly Picture[] = [],
 ): SheetContent {
   const { sewing = [] } = garment;
   const tape = tapeFor(garment);
@@ -64,6 +67,7 @@ export function sheetContent(
     title: `Sewing the ${garment.name} for ${garment.body}`,
     lead: [date, lead].filter(Boolean).join('. '),
     faults: sewingFaults(garment, tape).map(({ message }) => withLengthsIn(message, units)),
+    finished,
     cut: cutList(garment),
     notions: notionList(garment, units, toBuy),
     cloth: toBuy?.cloth,
@@ -80,6 +84,10 @@ export function sheetContent(
     notes: [classes, ...(toBuy ? [toBuy.threadNote] : []), withLengthsIn(sourceWords(sources), units)],
   };
 }
+
+/** What stands under the picture of the finished garment. */
+export const finishedSays =
+  'The finished garment from the front and the back, as it hangs on a form that has her measurements.';
 
 /** What stands above faults, and above edges that are left open. */
 export const faultsSay = 'Do not sew by this sheet yet.';

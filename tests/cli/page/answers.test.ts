@@ -1,13 +1,18 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
-import { answerTo } from '../../../cli/page/answers.ts';
-import type { DraftAnswer, DraftRequest, PageAnswer } from '../../../cli/page/messages.ts';
+import { answer } from '../../../cli/page/answers.ts';
+import type { DraftAnswer, DraftRequest, PageAnswer, PageRequest } from '../../../cli/page/messages.ts';
 import { garments } from '../../../drafts/index.ts';
 import { bodkin } from '../session.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const folder = temporaryFolder();
 const lady = new URL('../../../measurements/leading-lady.yaml', import.meta.url);
+
+const answerTo = (request: PageRequest): Promise<PageAnswer> =>
+  new Promise((resolve) => {
+    void answer(request, resolve);
+  });
 
 const opened = async (text: string, file = 'leading-lady.yaml'): Promise<PageAnswer> =>
   answerTo({ kind: 'open', file, text });
@@ -20,7 +25,7 @@ const ladyData = async (): Promise<Readonly<Record<string, unknown>>> => {
 
 const draft = async (wanted: Partial<DraftRequest>): Promise<DraftAnswer> => {
   const answer = await answerTo({
-    ...{ kind: 'draft', number: 7, body: {}, garment: 'bodice', choices: {}, pieces: false },
+    ...{ kind: 'draft', number: 7, body: {}, garment: 'bodice', choices: {}, parts: [] },
     ...wanted,
   });
   if (answer.kind !== 'drafted') throw new Error('not drafted');
@@ -51,9 +56,10 @@ describe('a draft on the page', () => {
       garments: Object.values(garments),
     });
     expect(code, err).toBe(0);
-    const { made } = await draft({ body, choices, pieces: true });
-    expect(made?.files.length).toBeGreaterThan(5);
-    for (const { name, text } of made?.files ?? [])
+    const { made } = await draft({ body, choices, parts: ['files'] });
+    const files = [...(made?.files ?? []), ...(made?.parts.files ?? [])];
+    expect(files.length).toBeGreaterThan(5);
+    for (const { name, text } of files)
       expect(text === (await readFile(`${out}/${name}`, 'utf8')), name).toBe(true);
   });
 

@@ -4,11 +4,12 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { bodyData, emptyForm, formFrom } from '../../../cli/page/body-form.ts';
 import { newestFirst } from '../../../cli/page/drafter.ts';
+import { noHistory } from '../../../cli/page/history.ts';
 import { keptText, withKept } from '../../../cli/page/kept.ts';
 import type { DraftRequest, PageRequest } from '../../../cli/page/messages.ts';
 import { reduce } from '../../../cli/page/reducer.ts';
-import { sliderOf } from '../../../cli/page/slider.ts';
 import { draftRequest, emptyState } from '../../../cli/page/state.ts';
+import { sliderOf } from '../../../cli/page/views/choose/slider.ts';
 import { garments } from '../../../drafts/index.ts';
 import { shippedBodies } from '../../drafts/drafted.ts';
 
@@ -62,7 +63,7 @@ describe('what is kept in the browser', () => {
       { does: 'view', view: 'checks' },
     ] as const;
     const state = typed.reduce(reduce, emptyState);
-    expect(withKept(emptyState, keptText(state))).toEqual({ ...state, asked: 0 });
+    expect(withKept(emptyState, keptText(state))).toEqual({ ...state, asked: 0, history: noHistory });
   });
 
   test.each([

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { emptyForm } from '../../../cli/page/body-form.ts';
 import type { DraftAnswer, MadeGarment } from '../../../cli/page/messages.ts';
-import { largestZoom, type PageAction, reduce } from '../../../cli/page/reducer.ts';
+import { type PageAction, reduce } from '../../../cli/page/reducer.ts';
 import { draftRequest, emptyState, isUpToDate, type PageState, taken } from '../../../cli/page/state.ts';
+import { largestZoom } from '../../../cli/page/views/pieces/own.ts';
 
 const did = (actions: readonly PageAction[], from: PageState = emptyState): PageState =>
   actions.reduce(reduce, from);
@@ -19,6 +20,7 @@ const made: MadeGarment = {
   pieces: [],
   checks: { girths: [], seams: [], joins: [], shapes: [], notches: 0 },
   files: [{ name: 'sheet.svg', text: '<svg/>' }],
+  parts: {},
 };
 
 const hear = (number: number, rest: Partial<DraftAnswer> = {}): PageAction => ({
@@ -62,14 +64,23 @@ describe('what is typed', () => {
 describe('a view', () => {
   test('asks for no draft of its own, but pieces as files where they are to be shown', () => {
     const state = did([{ does: 'view', view: 'choose' }]);
-    expect([state.asked, draftRequest(state).pieces]).toEqual([0, false]);
+    expect([state.asked, draftRequest(state).parts]).toEqual([0, []]);
     const pieces = did([{ does: 'view', view: 'pieces' }], state);
-    expect([pieces.asked, draftRequest(pieces).pieces]).toEqual([1, true]);
+    expect([pieces.asked, draftRequest(pieces).parts]).toEqual([1, ['files']]);
+    const back = did(
+      [
+        { does: 'view', view: 'checks' },
+        { does: 'view', view: 'take' },
+      ],
+      pieces,
+    );
+    expect(back.asked).toBe(1);
   });
 
   test('cannot be made smaller than the whole, nor larger than is of use', () => {
-    expect(did([{ does: 'zoom', zoom: 0.2 }]).zoom).toBe(1);
-    expect(did([{ does: 'zoom', zoom: 99 }]).zoom).toBe(largestZoom);
+    const zoomed = (zoom: number) =>
+      did([{ does: 'within', view: 'pieces', what: { does: 'zoom', zoom } }]).own.pieces.zoom;
+    expect([zoomed(0.2), zoomed(99)]).toEqual([1, largestZoom]);
   });
 });
 
@@ -109,5 +120,48 @@ describe('a file', () => {
       waistGirth: 70,
       fitting: [],
     });
+  });
+});
+
+describe('a step back', () => {
+  const waist = (text: string): PageAction => ({ does: 'measure', name: 'waistGirth', text });
+  const slid = (text: string): PageAction => ({ does: 'choose', name: 'strapWidth', text });
+
+  test('takes back all that was typed at one thing, and can be taken back itself', () => {
+    const state = did([bust, waist('7'), waist('74'), slid('30'), slid('31'), slid('32')]);
+    const back = did([{ does: 'undo' }], state);
+    expect(draftRequest(back)).toMatchObject({ choices: {}, body: { waistGirth: 74 } });
+    const further = did([{ does: 'undo' }], back);
+    expect(further.form.sizes).toEqual({ bustGirth: '36 1/4' });
+    const on = did([{ does: 'redo' }, { does: 'redo' }, { does: 'redo' }], further);
+    expect([on.form, on.choices]).toEqual([state.form, state.choices]);
+    expect(on.asked).toBe(state.asked + 4);
+  });
+
+  test('is one for each time that a slider was let go', () => {
+    const state = did([slid('30'), slid('31'), { does: 'settle' }, slid('40'), { does: 'undo' }]);
+    expect(draftRequest(state).choices).toEqual({ strapWidth: '31' });
+  });
+
+  test('gives a fitting back that a file brought', () => {
+    const fitting = [{ at: 'waist' }];
+    const opened: PageAction = {
+      does: 'hear',
+      answer: { kind: 'opened', file: 'a.yaml', body: { units: 'cm', fitting } },
+    };
+    const state = did([opened, { does: 'undo' }]);
+    expect(draftRequest(state).body).not.toHaveProperty('fitting');
+    expect(draftRequest(did([{ does: 'redo' }], state)).body).toMatchObject({ fitting });
+  });
+
+  test('leads nowhere once all is deleted, and holds no more than is of use', () => {
+    const gone = did([bust, { does: 'forget' }, { does: 'undo' }, { does: 'redo' }]);
+    expect(gone.form).toEqual(emptyForm);
+    const many = did(
+      Array.from({ length: 1000 }, (_, i): PageAction => (i % 2 ? waist(`${i}`) : slid(`${i}`))),
+    );
+    expect(many.history.past.length).toBe(200);
+    const long = did(Array.from({ length: 1000 }, (_, i): PageAction => slid(`${i}`)));
+    expect(long.history.past.length).toBe(1);
   });
 });

@@ -1,5 +1,6 @@
 import { schemaNames, schemaOf } from '../../../cli/results/schemas.ts';
 import { bodyJsonSchema } from '../../../engine/body/body-file.ts';
+import { clothJsonSchema } from '../../../engine/cloth/cloth-file.ts';
 import { codesByTopic } from '../../../engine/issue-codes/issue-codes.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 import { overview } from '../../drafts/pages/overview.ts';
@@ -10,6 +11,7 @@ export const writtenFiles = (): ReadonlyMap<string, string> =>
     ['cli/issues.md', issuesPage()],
     ...schemaNames.map((name): [string, string] => [`cli/schemas/${name}.json`, json(schemaOf(name))]),
     ['measurements/body.schema.json', json(bodyJsonSchema())],
+    ['measurements/cloth.schema.json', json(clothJsonSchema())],
     ['drafts/dress.svg', dressPicture()],
   ]);
 

@@ -3,9 +3,11 @@ import type { Garment } from '../../../pattern/garment.ts';
 import { type Block, besideEachOther, rule, space, stack } from '../../booklet/block.ts';
 import { bookletPages, bookletSizes, bookletWidth as width } from '../../booklet/pages.ts';
 import { paragraph } from '../../booklet/paragraph.ts';
+import type { Picture } from '../../booklet/picture.ts';
+import { pictureBlock } from '../../booklet/picture-block.ts';
 import type { ReadAs } from '../../print-options.ts';
 import type { Page } from '../../tiles/page.ts';
-import { faultsSay, openSays, type SheetContent, sheetContent } from '../content.ts';
+import { faultsSay, finishedSays, openSays, type SheetContent, sheetContent } from '../content.ts';
 import type { ListRow } from '../lists.ts';
 import type { ToBuy } from '../to-buy.ts';
 import { stepBlock } from './step-block.ts';
@@ -18,10 +20,11 @@ export const sewingPages = (
   cutLines: ReadonlyMap<string, Edge>,
   as: ReadAs = {},
   toBuy?: ToBuy,
-): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, as, toBuy)));
+  finished: readonly Picture[] = [],
+): readonly Page[] => bookletPages(blocksOf(sheetContent(garment, cutLines, as, toBuy, finished)));
 
 function blocksOf(content: SheetContent): readonly Block[] {
-  const { title, lead, faults, cut, notions, cloth, steps, open, notes } = content;
+  const { title, lead, faults, finished, cut, notions, cloth, steps, open, notes } = content;
   const text = (said: string): Block => paragraph(said, width, { size: textSize });
   const item = (said: string): Block => paragraph(said, width, { size: textSize, sign: '•', indent: 4.5 });
   const bold = (said: string, size: number): Block => paragraph(said, width, { size, bold: true });
@@ -29,6 +32,7 @@ function blocksOf(content: SheetContent): readonly Block[] {
   return [
     bold(title, titleSize),
     text(lead),
+    ...(finished.length > 0 ? shown(finished) : []),
     ...(faults.length > 0 ? [bold(faultsSay, headingSize), ...faults.map(item)] : []),
     space(3),
     besideEachOther(
@@ -44,6 +48,17 @@ function blocksOf(content: SheetContent): readonly Block[] {
     ...notes.map((note) => paragraph(note, width, { size: smallSize })),
   ];
 }
+
+/** The finished garment, its sides beside each other. */
+const shown = (finished: readonly Picture[]): readonly Block[] => [
+  space(2),
+  finished.reduceRight<Block>(
+    (right, picture) => besideEachOther(pictureBlock(picture), picture.width + 12, right),
+    space(0),
+  ),
+  space(2),
+  paragraph(finishedSays, width, { size: smallSize }),
+];
 
 /** Lengths of cloth by width, in columns of one width behind the names. */
 function clothToBuy({ titles, rows, note }: ToBuy['cloth']): readonly Block[] {

@@ -1,4 +1,4 @@
-import { type Choice, millimetres } from '../../drafts/index.ts';
+import { type Choice, millimetres } from '../../../../drafts/index.ts';
 
 /** Where a slider begins and ends, and how far apart its places lie. */
 export interface Slider {

@@ -8,10 +8,10 @@ import {
   measurementWords,
   unitLabel,
   unitNames,
-} from '../../../drafts/index.ts';
-import type { PageIssue } from '../messages.ts';
-import { AllSaid, Said } from './said.tsx';
-import type { FileViewProps, ViewProps } from './view.ts';
+} from '../../../../drafts/index.ts';
+import type { PageIssue } from '../../messages.ts';
+import { AllSaid, Said } from '../said.tsx';
+import type { FileViewProps, ViewProps } from '../view.ts';
 
 const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);
 

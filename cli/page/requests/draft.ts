@@ -15,13 +15,15 @@ import {
   type Unit,
   unitNames,
   withLengthsIn,
-} from '../../drafts/index.ts';
-import { json, walkResult } from '../walk-result.ts';
+} from '../../../drafts/index.ts';
+import { json, walkResult } from '../../walk-result.ts';
+import type { DraftPart } from '../draft-parts.ts';
+import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment, PageIssue } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment, PageIssue } from './messages.ts';
+import { draftParts } from './parts.ts';
 
 /** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
-export function drafted({ number, body, garment, choices, pieces }: DraftRequest): DraftAnswer {
+export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
   const units = own === 'in' ? 'in' : 'mm';
   const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
@@ -30,7 +32,7 @@ export function drafted({ number, body, garment, choices, pieces }: DraftRequest
   const sizes = sizesOf(read.value, own);
   const made = evaluate(draft, body, choices);
   if (!made.ok) return { kind: 'drafted', number, sizes, issues: told(made.issues, units) };
-  const { report, ...written } = writtenGarment(made.value, units, pieces);
+  const { report, ...written } = writtenGarment(made.value, units, parts);
   return {
     kind: 'drafted',
     number,
@@ -43,19 +45,15 @@ export function drafted({ number, body, garment, choices, pieces }: DraftRequest
 function writtenGarment(
   evaluation: Evaluation,
   units: 'mm' | 'in',
-  wanted: boolean,
+  wanted: readonly DraftPart[],
 ): Omit<MadeGarment, 'title'> & Pick<Evaluation, 'report'> {
   const { garment, styling, body } = evaluation;
-  const { sheet, pieces, report } = provenSheet(evaluation, {
+  const proven = provenSheet(evaluation, {
     date: undefined,
     units,
     notches: notchesOf(styling),
   });
-  const files = new Map([
-    ['sheet.svg', sheet],
-    ['report.json', json(walkResult(report, evaluation))],
-    ...(wanted ? pieces() : []),
-  ]);
+  const { sheet, report } = proven;
   return {
     ok: report.ok,
     garment: report.garment,
@@ -68,7 +66,11 @@ function writtenGarment(
       cut: cut.map(cutWords).join('; '),
     })),
     checks: checkRows(report, units),
-    files: [...files].map(([name, text]) => ({ name, text })),
+    files: [
+      { name: 'sheet.svg', text: sheet },
+      { name: 'report.json', text: json(walkResult(report, evaluation)) },
+    ],
+    parts: draftParts({ evaluation, proven, units }, wanted),
     report,
   };
 }

@@ -1,8 +1,8 @@
-import { type Choice, capital, lengthFigure, writtenLength } from '../../../drafts/index.ts';
-import { sliderOf } from '../slider.ts';
-import { choicesOf } from '../state.ts';
-import { Said } from './said.tsx';
-import type { ViewProps } from './view.ts';
+import { type Choice, capital, lengthFigure, writtenLength } from '../../../../drafts/index.ts';
+import { choicesOf } from '../../state.ts';
+import { Said } from '../said.tsx';
+import type { ViewProps } from '../view.ts';
+import { sliderOf } from './slider.ts';
 
 type NumberChoice = Exclude<Choice, { kind: 'word' }>;
 

@@ -1,6 +1,6 @@
-import { decimalCell, fixed, lengthCell, type Report, type Unit } from '../../drafts/index.ts';
-import { bandWords, shapeFigure } from '../shape-table.ts';
-import type { CheckRow, CheckRows } from './messages.ts';
+import { decimalCell, fixed, lengthCell, type Report, type Unit } from '../../../drafts/index.ts';
+import { bandWords, shapeFigure } from '../../shape-table.ts';
+import type { CheckRow, CheckRows } from '../messages.ts';
 
 /** The figures of a report as rows of tables; lengths in the reader's unit. */
 export function checkRows(report: Report, units: Unit): CheckRows {

@@ -1,7 +1,7 @@
-import { measurementNames, unitLabel } from '../../../drafts/index.ts';
-import type { CheckRow, PageIssue } from '../messages.ts';
-import { AllSaid } from './said.tsx';
-import type { ViewProps } from './view.ts';
+import { measurementNames, unitLabel } from '../../../../drafts/index.ts';
+import type { CheckRow, PageIssue } from '../../messages.ts';
+import { AllSaid } from '../said.tsx';
+import type { ViewProps } from '../view.ts';
 
 /** The figures of the report. */
 export function Checks({ state }: ViewProps) {

@@ -1,16 +1,16 @@
-import { bodyData } from '../body-form.ts';
-import type { TakenFile } from '../messages.ts';
-import { saveFile } from '../save-file.ts';
-import { isUntouched, taken } from '../state.ts';
-import { AllSaid } from './said.tsx';
-import type { FileViewProps } from './view.ts';
+import { bodyData } from '../../body-form.ts';
+import { saveFile } from '../../save-file.ts';
+import { isUntouched, taken } from '../../state.ts';
+import type { TakenFile } from '../../taken-file.ts';
+import { AllSaid } from '../said.tsx';
+import type { FileViewProps } from '../view.ts';
 
 /** What is to be carried away, file by file. */
 export function Take({ state, ask }: FileViewProps) {
   const made = taken(state);
   const body = bodyData(state.form);
   const file = (name: string): TakenFile | undefined => made?.files.find((each) => each.name === name);
-  const pieces = (made?.files ?? []).filter(({ name }) => name.endsWith('.svg') && name !== 'sheet.svg');
+  const pieces = made?.parts.files ?? [];
   const errors = state.answer?.issues.filter(({ severity }) => severity === 'error') ?? [];
   return (
     <>

@@ -1,9 +1,10 @@
-import type { Form } from '../form/form.ts';
-import { placeAt } from '../geometry/space.ts';
-import { bodyMaterial, formSolids } from '../render/form/gltf.ts';
-import { gltf, type Material, type Solid } from '../render/gltf.ts';
-import { alongChain, type SewnPanel } from './sewn.ts';
-import type { Worn } from './worn.ts';
+import type { Form } from '../../form/form.ts';
+import { placeAt } from '../../geometry/space.ts';
+import { bodyMaterial, formSolids } from '../../render/form/gltf.ts';
+import { gltf, type Material, type Solid } from '../../render/gltf.ts';
+import { alongChain, type SewnPanel } from '../sewn.ts';
+import type { Worn } from '../worn.ts';
+import { panelTitle } from './grain-lines.ts';
 
 const seam: Material = { name: 'seam', colour: [0.1, 0.1, 0.1] };
 
@@ -35,10 +36,11 @@ export function wornGltf(form: Pick<Form, 'surface'>, { x, sewn }: Worn, title: 
 }
 
 /** Drawn y downward, a panel's triangles are seen from the wrong side on the left; on the right their mirror image is not. */
-function panelSolid({ panel, mesh, points }: SewnPanel, x: Float64Array, number: number): Solid {
+function panelSolid(sewnPanel: SewnPanel, x: Float64Array, number: number): Solid {
+  const { mesh, points } = sewnPanel;
   return {
     kind: 'surface',
-    name: panel.side === 'whole' ? panel.name : `${panel.side} ${panel.name}`,
+    name: panelTitle(sewnPanel),
     material: (cloths[number % cloths.length] as Material).name,
     points: Float64Array.from([...points].flatMap((p) => placeAt(x, p))),
     triangles: mesh.triangles,

@@ -1,10 +1,11 @@
-import { Drawing } from './drawing.tsx';
-import type { ViewProps } from './view.ts';
+import { Drawing } from '../drawing.tsx';
+import type { ViewProps } from '../view.ts';
 
 /** The sheet, or one piece alone, and what there is to cut. */
 export function Pieces({ state, send }: ViewProps) {
-  const { made, piece } = state;
-  const files = made?.files.filter(({ name }) => name.endsWith('.svg') && name !== 'sheet.svg') ?? [];
+  const { made } = state;
+  const { piece } = state.own.pieces;
+  const files = made?.parts.files ?? [];
   return (
     <>
       <h1 tabIndex={-1}>Pieces</h1>
@@ -15,7 +16,11 @@ export function Pieces({ state, send }: ViewProps) {
             id="piece"
             value={piece ?? ''}
             onChange={({ currentTarget }) =>
-              send({ does: 'show piece', piece: currentTarget.value || undefined })
+              send({
+                does: 'within',
+                view: 'pieces',
+                what: { does: 'show piece', piece: currentTarget.value || undefined },
+              })
             }
           >
             <option value="">all on one sheet</option>

@@ -1,0 +1,45 @@
+import type { PageAnswer } from './messages.ts';
+import type { OwnState } from './own-state.ts';
+import { looked } from './views/pieces/own.ts';
+
+/** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
+const table = {
+  pieces: looked,
+};
+
+type Table = typeof table;
+type OwnOf<Entry> = Entry extends OwnState<infer Own, never> ? Own : never;
+type ActionOf<Entry> = Entry extends { readonly reduce: (own: never, action: infer Action) => unknown }
+  ? Action
+  : never;
+
+export type OwnStates = { readonly [View in keyof Table]: OwnOf<Table[View]> };
+
+/** Something that happens within one view. */
+export type OwnAction = {
+  readonly [View in keyof Table]: {
+    readonly does: 'within';
+    readonly view: View;
+    readonly what: ActionOf<Table[View]>;
+  };
+}[keyof Table];
+
+/** Of any one entry, once its own types are out of sight. */
+type Entry = OwnState<unknown, unknown>;
+
+const entries = Object.entries(table) as unknown as readonly (readonly [keyof Table, Entry])[];
+
+const each = (change: (entry: Entry, view: keyof Table) => unknown): OwnStates =>
+  Object.fromEntries(entries.map(([view, entry]) => [view, change(entry, view)])) as unknown as OwnStates;
+
+export const emptyOwn: OwnStates = each(({ empty }) => empty);
+
+export function ownAfter(own: OwnStates, { view, what }: OwnAction): OwnStates {
+  const next = (table[view] as Entry).reduce(own[view], what);
+  return next === own[view] ? own : each((_, name) => (name === view ? next : own[name]));
+}
+
+export function ownHeard(own: OwnStates, answer: PageAnswer): OwnStates {
+  const next = each(({ hear }, view) => hear?.(own[view], answer) ?? own[view]);
+  return entries.some(([view]) => next[view] !== own[view]) ? next : own;
+}

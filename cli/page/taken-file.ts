@@ -1,0 +1,5 @@
+/** A file that can be taken away. */
+export interface TakenFile {
+  readonly name: string;
+  readonly text: string;
+}

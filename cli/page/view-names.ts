@@ -1,0 +1,29 @@
+import type { DraftPart } from './draft-parts.ts';
+
+/** What is known of a view before its code is loaded. */
+interface ViewEntry {
+  /** Behind the `#` of the address. */
+  readonly name: string;
+  readonly title: string;
+  /** The drawing stands beside it where there is room. */
+  readonly beside?: true;
+  /** What it shows of a draft beyond its figures. */
+  readonly wants: readonly DraftPart[];
+}
+
+/** The views in the order in which they are offered. A new one has a line here and one in `views/table.ts`. */
+export const viewEntries = [
+  { name: 'measure', title: 'Measure', beside: true, wants: [] },
+  { name: 'choose', title: 'Choose', beside: true, wants: [] },
+  { name: 'pieces', title: 'Pieces', wants: ['files'] },
+  { name: 'checks', title: 'Checks', wants: [] },
+  { name: 'take', title: 'Take', wants: ['files'] },
+] as const satisfies readonly ViewEntry[];
+
+export type PageView = (typeof viewEntries)[number]['name'];
+
+const entries: ReadonlyMap<string, ViewEntry> = new Map(viewEntries.map((entry) => [entry.name, entry]));
+
+export const isView = (name: unknown): name is PageView => typeof name === 'string' && entries.has(name);
+
+export const viewEntry = (view: PageView): ViewEntry => entries.get(view) ?? viewEntries[0];
