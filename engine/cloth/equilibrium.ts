@@ -8,8 +8,8 @@ export interface Rest {
   /** The greatest force left at any free point, N. */
   readonly residual: number;
   readonly steps: number;
-  /** Also enough: forces left over that are no more than this share of those that act (roots of sums of squares), N. */
-  readonly share?: { readonly of: number; readonly acting: (x: Float64Array) => number };
+  /** Also enough: forces left over whose root of the sum of squares is no more than this, N. */
+  readonly net?: number;
   /** Damping to begin with, N/mm for each unit of the weights; small where the start is near to rest. */
   readonly damping?: number;
 }
@@ -91,7 +91,7 @@ export class Equilibrium {
   *settling(
     x: Float64Array,
     held: Uint8Array,
-    { residual, steps, share, damping: first = 1e-5 }: Rest,
+    { residual, steps, net = 0, damping: first = 1e-5 }: Rest,
   ): Generator<number, Settled, Enough> {
     let damping = first;
     let energy = this.energy(x);
@@ -99,7 +99,7 @@ export class Equilibrium {
     for (let step = 0; step < steps; step++) {
       const enough = yield step;
       left = this.#assemble(x, held);
-      if (left <= residual || (share && this.#net <= share.of * share.acting(x)))
+      if (left <= residual || this.#net <= net)
         return { atRest: true, residual: left, net: this.#net, steps: step, energy };
       if (enough) return { atRest: false, residual: left, net: this.#net, steps: step, energy };
       let shortening = 0;

@@ -87,12 +87,13 @@ function alongGirth(
   });
 }
 
-/** Whether a piece is sewn to one that lies in front. */
+/** Whether a piece that crosses no level above is sewn to one that lies in front. */
 function goesOnInFront(
   { seams }: Garment,
   piece: string,
   above: ReadonlyMap<string, readonly LevelCrossing[]>,
 ): boolean {
+  if (above.has(piece)) return false;
   const beside = seams.flatMap(({ a, b }) => {
     const pieces = [...a, ...b].map((ref) => ref.piece);
     return pieces.includes(piece) ? pieces : [];

@@ -1,3 +1,4 @@
+import type { Obstacle } from '../cloth/obstacle.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { distance } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
@@ -104,7 +105,7 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
     }
   }
   for (let k = 0; k < sums.length; k++) sums[k] = (sums[k] as number) / (times[Math.floor(k / 3)] as number);
-  pushOut(sums, stand);
+  pushOut(sums, metBy(garment, { panels, sheet }, stand));
   return sums;
 }
 
@@ -115,6 +116,19 @@ export const sleevesOf = ({ girths }: Garment): ReadonlySet<string> =>
       .filter(({ level }) => level === 'upper arm')
       .flatMap(({ parts }) => parts.map(({ piece }) => piece)),
   );
+
+/** What each point of a sewn garment meets: a sleeve the arm, all else, the armhole with it, the trunk. */
+export function metBy(
+  garment: Garment,
+  { panels, sheet }: Pick<Sewn, 'panels' | 'sheet'>,
+  { obstacle, trunk }: Stand,
+): readonly Obstacle[] {
+  const sleeves = sleevesOf(garment);
+  const met: Obstacle[] = Array.from({ length: sheet.count }, () => obstacle);
+  for (const { panel, points } of panels)
+    if (!sleeves.has(panel.name)) for (const p of points) met[p] = trunk;
+  return met;
+}
 
 /** Whether a garment reaches below the waist. */
 export const reachesBelow = ({ girths }: Garment): boolean => girths.some(({ level }) => level === 'hip');
@@ -244,11 +258,11 @@ const outlineEnds = (curves: SewnPanel['panel']['piece']['edges'][number]['curve
 ];
 
 /** Moves what lies in the body, or too near to it, straight out of it. */
-function pushOut(x: Float64Array, { obstacle }: Stand): void {
+function pushOut(x: Float64Array, obstacles: readonly Obstacle[]): void {
   const out = new Float64Array(4);
   for (let i = 0; i < x.length; i += 3)
     for (let round = 0; round < 4; round++) {
-      obstacle(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
+      (obstacles[i / 3] as Obstacle)(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
       const short = CLEAR - (out[0] as number);
       if (short <= 0) break;
       for (let k = 0; k < 3; k++) x[i + k] = (x[i + k] as number) + short * (out[k + 1] as number);

@@ -1,3 +1,4 @@
+import type { Obstacle } from '../cloth/obstacle.ts';
 import { distanceAt, distanceField } from '../form/distance-field.ts';
 import type { Form, PartName } from '../form/form.ts';
 import { minus, unit } from '../geometry/space.ts';
@@ -17,18 +18,19 @@ export function standOfForm(
   form: Pick<Form, 'surface' | 'levels' | 'landmarks'>,
   { arms = false, legs = false }: StandParts = {},
 ): Stand {
-  const torso = distanceField(form, { spacing: GRID, parts: ['torso'] });
-  const parts: readonly PartName[] = [
-    'torso',
-    ...(arms ? (['left arm', 'right arm'] as const) : []),
-    ...(legs ? (['left leg', 'right leg'] as const) : []),
-  ];
-  const whole = parts.length > 1 ? distanceField(form, { spacing: GRID, parts }) : torso;
+  const only = distanceField(form, { spacing: GRID, parts: ['torso'] });
+  const torso: Obstacle = (x, y, z, out) => distanceAt(only, x, y, z, out);
+  const grown = (more: readonly PartName[]): Obstacle => {
+    if (more.length === 0) return torso;
+    const field = distanceField(form, { spacing: GRID, parts: ['torso', ...more] });
+    return (x, y, z, out) => distanceAt(field, x, y, z, out);
+  };
   const { hip, waist, underBust, bust, underarm } = form.levels;
   const { shoulderPoint, wristPoint, bustPoint, backNeckPoint } = form.landmarks;
   return {
-    obstacle: (x, y, z, out) => distanceAt(whole, x, y, z, out),
-    torso: (x, y, z, out) => distanceAt(torso, x, y, z, out),
+    obstacle: arms ? grown(['left arm', 'right arm']) : torso,
+    trunk: legs ? grown(['left leg', 'right leg']) : torso,
+    torso,
     levels: { hip, waist, 'under-bust': underBust, bust },
     underarm,
     bustPoint,

@@ -8,8 +8,11 @@ export interface StandArm {
 
 /** A body that a garment is put on: x to the wearer's left, y up from the floor, z forward, mm; left and right alike. */
 export interface Stand {
+  /** Torso and, under sleeves, arms. */
   readonly obstacle: Obstacle;
-  /** The same without arms: what girths are taken of, and cloth is laid round. */
+  /** Torso and, under a skirt, legs, for what is no sleeve: arms hang free of it. */
+  readonly trunk: Obstacle;
+  /** The torso alone: what girths are taken of, and cloth is laid round. */
   readonly torso: Obstacle;
   /** Heights of the levels. */
   readonly levels: Readonly<Record<'hip' | 'waist' | 'under-bust' | 'bust', number>>;

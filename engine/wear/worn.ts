@@ -9,7 +9,7 @@ import { Weight } from '../cloth/weight.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { carriedOver } from './carried.ts';
 import { drawnCord } from './cord.ts';
-import { laidRound } from './place.ts';
+import { laidRound, metBy } from './place.ts';
 import { type Sewn, sewn } from './sewn.ts';
 import type { Stand } from './stand.ts';
 
@@ -31,10 +31,10 @@ export interface Worn {
 }
 
 /**
- * Rest is when the forces left over are this share of those with which body and weight act on the cloth (roots of sums of
- * squares over all points). Going on until a hundredth of that is left moves no figure by more than a millimetre.
+ * Rest is when the forces left over are this share of the cloth's weight (roots of sums of squares over all points). Going on
+ * until a hundredth of that is left moves no figure by more than a millimetre.
  */
-const REST = 0.03;
+const REST = 0.5;
 
 /** Steps enough for any garment tried, so that the search ends. */
 const MOST_STEPS = 300;
@@ -101,13 +101,13 @@ function* hanging(
   const areas = pointAreas(sheet, false);
   const membrane = new Membrane(sheet);
   const weight = new Weight(sheet);
-  const contact = new Contact(stand.obstacle, areas, cloth.thickness / 2, cloth.friction);
+  const contact = new Contact(metBy(garment, made, stand), areas, cloth.thickness / 2, cloth.friction);
   const cord = new Strings(drawnCord(garment, made));
   const forces = [membrane, new Bending(sheet), weight, contact, cord];
   const balance = new Equilibrium(forces, areas, x.slice());
   const steps = balance.settling(x, new Uint8Array(x.length), {
     residual: 0,
-    share: { of: REST, acting: (at) => norm(contact.forces(at), weight.loads) },
+    net: REST * norm(weight.loads),
     steps: MOST_STEPS,
     damping,
   });
@@ -130,6 +130,6 @@ function* hanging(
   };
 }
 
-/** The root of the sum of squares of both. */
-const norm = (one: Float64Array, other: Float64Array): number =>
-  Math.sqrt(one.reduce((sum, force, i) => sum + force * force + (other[i] as number) ** 2, 0));
+/** The root of the sum of squares. */
+const norm = (forces: Float64Array): number =>
+  Math.sqrt(forces.reduce((sum, force) => sum + force * force, 0));
