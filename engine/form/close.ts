@@ -127,12 +127,12 @@ function leaningsOf(frame: Frame, u: Unknowns, given: FormGiven): readonly Leani
     { name: 'chestBreadth', value: u.chestHalfBreadth / u.ribHalfBreadth, mean: 1.06, spread: 0.05 },
     // A plumb line by the shoulder joint passes midway through the trunk and by the hip joint (F. P. Kendall et al., Muscles:
     // Testing and Function, ideal alignment; from memory; spread judged).
-    { name: 'plumb', value: at(side, levels.underarm) - at(side, levels.hip), mean: 0, spread: 12 },
-    { name: 'armForward', value: u.armForward / u.chestDepth, mean: 0.48, spread: 0.06 },
+    { name: 'plumb', value: at(side, levels.underarm) - at(side, levels.hip), mean: 0, spread: 30 },
+    { name: 'armForward', value: u.armForward / u.chestDepth, mean: 0.42, spread: 0.06 },
     { name: 'plate', value: u.plateHalfBreadth / u.chestHalfBreadth, mean: 1.1, spread: 0.08 },
     own('backHollow'),
     { ...own('lean'), mean: given.usualLean },
-    own('napeForward'),
+    { ...own('napeForward'), mean: given.usualNape },
     own('sideNeckBelow'),
   ];
 }

@@ -168,7 +168,7 @@ export function frameOf(given: FormGiven, unknowns: Unknowns): Frame {
     [top, backNeck + 20],
   ]);
   const hipSide = between(plumb, hipFront, 0.48);
-  const underarmSide = between(blades + u.armForward, between(blades, chestFront, 0.52), 0.5);
+  const underarmSide = between(blades + u.armForward, between(blades, chestFront, 0.48), 0.5);
   const upright = between(hipSide, underarmSide, (waist - hip) / (underarm - hip));
   const side = profileThrough([
     [base, hipSide],

@@ -78,8 +78,9 @@ function assumption(
     switch (name) {
       case 'lean':
         return [unknowns.lean, given.usualLean, formChoices.lean.spread];
-      case 'backHollow':
       case 'napeForward':
+        return [unknowns.napeForward, given.usualNape, formChoices.napeForward.spread];
+      case 'backHollow':
       case 'sideNeckBelow':
         return [unknowns[name], formChoices[name].usual, formChoices[name].spread];
       case 'ribDepth':

@@ -50,11 +50,13 @@ export interface FormGiven {
   readonly usualUnderBustBelow: number;
   /** How far the shoulder blades of so deep a hip stand in front of the seat: the middles lie above each other. */
   readonly usualLean: number;
+  /** How far the neck of one so deep lies in front of the blades, on which there is flesh. */
+  readonly usualNape: number;
   readonly crotchHeight: number;
 }
 
 /** The hip depth of a woman whose blades stand where they usually do, mm, and what a deeper one adds; judged. */
-const [usualHipDepth, deeper] = [225, 0.4];
+const [usualHipDepth, deeper, fleshBehind] = [225, 0.3, 0.1];
 
 export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, posture: BodyPosture): FormGiven {
   const cup = size.bustGirth - size.underBustGirth;
@@ -70,6 +72,7 @@ export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, postu
     underBustBelow: posture.underBustBelow ?? below,
     usualUnderBustBelow: below,
     usualLean: formChoices.lean.usual + deeper * (likely.hipDepth.mean - usualHipDepth),
+    usualNape: formChoices.napeForward.usual + fleshBehind * (likely.hipDepth.mean - usualHipDepth),
     crotchHeight: Math.min(likely.crotchHeight.mean, size.waistHeight - size.waistToHip - 35),
   };
 }
