@@ -1,58 +1,52 @@
 import { garments } from '../../drafts/garments.ts';
 import { cloths } from '../../engine/cloth/cloths.ts';
 import { evaluate } from '../../engine/evaluate.ts';
-import { bodyForm } from '../../engine/form/body-form.ts';
+import { fixed } from '../../engine/text/figure.ts';
 import { findingsOf } from '../../engine/wear/findings.ts';
-import { standOfForm } from '../../engine/wear/stand-of-form.ts';
+import { standFor } from '../../engine/wear/stand-for.ts';
 import { worn } from '../../engine/wear/worn.ts';
 import { shippedBodies, shippedBody } from '../drafts/drafted.ts';
 
-const only = process.argv[3];
-const spacing = Number(process.argv[2] ?? 20);
-const styling = JSON.parse(process.argv[4] ?? '{}');
-const cotton = cloths.find(({ name }) => name === 'cotton');
-if (!cotton) throw new Error();
-const draft = garments.find(({ name }) => name === 'bodice');
-const f = (v: number | undefined, d = 0): string => (v ?? Number.NaN).toFixed(d).padStart(5);
+/*
+ * What is found on a garment worn by each body that ships, mm, one line a body:
+ * `tsx tests/bench/worn-table.ts [garment] [mesh] [styling as JSON]`.
+ */
+
+const [, , name = 'bodice', mesh = '20', styling = '{}'] = process.argv;
+const draft = garments.find((each) => each.name === name);
+const cotton = cloths.find((cloth) => cloth.name === 'cotton');
+if (!draft || !cotton) throw new Error('no such garment');
+const places = ['centre front', 'front princess seam', 'side seam', 'back princess seam', 'centre back'];
+const row = (values: readonly (number | undefined)[], digits = 0): string =>
+  values.map((value) => fixed(value ?? Number.NaN, digits).padStart(5)).join('');
 console.log(
-  'body            ease bust ub waist | waist cf fp ss bp cb | bp across up | side lean | strain | gaps neck back arm | rest',
+  'body | ease: bust, under-bust, waist | waist above hers: CF, princess, side, princess, CB | bust point: across, up | side: at waist, lean | strain % weft, warp | gaps: neck, back, armhole | steps, net mN, s of processor',
 );
-for (const name of shippedBodies) {
-  if (only && only !== 'all' && name !== only) continue;
-  const made = draft && evaluate(draft, shippedBody(name), styling);
-  if (!made?.ok) {
-    console.log(name, 'not drafted');
+for (const body of shippedBodies) {
+  const made = evaluate(draft, shippedBody(body), JSON.parse(styling));
+  if (!made.ok) {
+    console.log(`${body}: not drafted`);
     continue;
   }
+  const { garment } = made.value;
   const from = process.cpuUsage();
-  const form = bodyForm(made.value.body, { armRise: Number(process.argv[5] ?? 30) });
-  const stand = standOfForm(form);
-  const hung = worn(made.value.garment, cotton, stand, spacing);
-  const found = findingsOf(made.value.garment, hung, stand);
+  const { stand } = standFor(garment, made.value.body);
+  const hung = worn(garment, cotton, stand, Number(mesh));
+  const found = findingsOf(garment, hung, stand);
   const { user, system } = process.cpuUsage(from);
-  const level = (at: string) => found.waistLevel.find((l) => l.at === at)?.above;
   console.log(
-    name.padEnd(18),
-    found.ease.map((e) => f(e.worn)).join(''),
-    '|',
-    ['centre front', 'front princess seam', 'side seam', 'back princess seam', 'centre back']
-      .map((a) => f(level(a)))
-      .join(''),
-    '|',
-    f(found.bustPoint?.across),
-    f(found.bustPoint?.up),
-    '|',
-    f(found.side?.atWaist),
-    f(found.side?.lean, 1),
-    '|',
-    found.strain.map((s) => f(100 * s.most, 1)).join(''),
-    '|',
-    found.gaps.map((g) => f(g.most)).join(''),
-    '|',
-    hung.settled.steps,
-    (1000 * hung.settled.residual).toFixed(1),
-    'mN',
-    ((user + system) / 1e6).toFixed(1),
-    's',
+    [
+      body.padEnd(17),
+      row(found.ease.map((ease) => ease.worn)),
+      row(places.map((place) => found.waistLevel.find(({ at }) => at === place)?.above)),
+      row([found.bustPoint?.across, found.bustPoint?.up]),
+      row([found.side?.atWaist, found.side?.lean]),
+      row(
+        found.strain.map(({ most }) => 100 * most),
+        1,
+      ),
+      row(found.gaps.map(({ most }) => most)),
+      `${hung.settled.steps} ${fixed(1000 * hung.settled.net, 1)} ${fixed((user + system) / 1e6, 1)}`,
+    ].join(' | '),
   );
 }
