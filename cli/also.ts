@@ -1,5 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { Flavour } from '../engine/cutting-file/flavour.ts';
+import type { Issue } from '../engine/issue.ts';
+import type { ProvenCuttingFile } from '../engine/proven-cutting-file.ts';
 
 /** The cutting files there are, by what they are asked for with, and what their names end in. */
 const cuttingFiles = {
@@ -11,6 +13,8 @@ const cuttingFiles = {
 export type Also = keyof typeof cuttingFiles;
 
 const known = Object.keys(cuttingFiles) as readonly Also[];
+
+export const isAlso = (word: string): word is Also => known.some((kind) => kind === word);
 
 /** `--also KIND`, as often as wanted. */
 export const alsoOption = (): Option =>
@@ -25,23 +29,36 @@ export const alsoOption = (): Option =>
       return [...new Set([...before, kind])];
     });
 
-/** The cutting files asked for, by file name, each of them written by `write`. */
-export const alsoWritten = (
+/** Cutting files by file name, and what is wrong with them. */
+export interface AlsoWritten {
+  readonly files: ReadonlyMap<string, string>;
+  readonly issues: readonly Issue[];
+}
+
+/** The cutting files asked for, each of them written and proven by `write`. */
+export function alsoWritten(
   also: readonly Also[] = [],
   name: string,
-  write: (flavour: Flavour) => string,
-): ReadonlyMap<string, string> =>
-  new Map(
-    also.map((kind) => {
-      const { flavour, end } = cuttingFiles[kind];
-      return [`${name}${end}`, write(flavour)];
-    }),
-  );
+  write: (flavour: Flavour) => ProvenCuttingFile,
+): AlsoWritten {
+  const written = also.map((kind) => {
+    const { flavour, end } = cuttingFiles[kind];
+    return { name: `${name}${end}`, ...write(flavour) };
+  });
+  return {
+    files: new Map(written.map((file) => [file.name, file.text])),
+    issues: written.flatMap(({ issues }) => issues),
+  };
+}
+
+/** What cutting files after this name may be called. */
+export const cuttingFileNames = (name: string): readonly string[] =>
+  known.map((kind) => `${name}${cuttingFiles[kind].end}`);
 
 /** What a result says of them; nothing where none were asked for. */
-export const alsoResult = (files: ReadonlyMap<string, string>): { readonly cuttingFiles?: string[] } =>
+export const alsoResult = ({ files }: AlsoWritten): { readonly cuttingFiles?: string[] } =>
   files.size > 0 ? { cuttingFiles: [...files.keys()] } : {};
 
 /** The same in words, after others that were written. */
-export const alsoWords = (files: ReadonlyMap<string, string>): string =>
+export const alsoWords = ({ files }: AlsoWritten): string =>
   [...files.keys()].map((name) => `, ${name}`).join('');

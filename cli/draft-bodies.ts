@@ -1,12 +1,15 @@
 import { join } from 'node:path';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Result } from '../engine/issue.ts';
+import { onlyTrue } from '../engine/only-true.ts';
 import { counted } from '../engine/text/counted.ts';
+import type { Unit } from '../engine/text/units.ts';
 import type { Also } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
-import { bodyFiles, namedBody } from './body-files.ts';
+import { type BodyFiles, bodyFiles, namedBody } from './body-files.ts';
 import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
+import { unitsShown } from './reader.ts';
 import type { DraftedBodiesResult } from './results/drafted-bodies.ts';
 import { say, tell } from './say.ts';
 import { countIssues, sayIssues } from './say-issues.ts';
@@ -23,7 +26,6 @@ interface DraftedBody {
   /** Where it was written; none where it could not be drafted. */
   readonly folder: string | undefined;
   readonly made: Result<Evaluation>;
-  readonly ok: boolean;
 }
 
 const columns: readonly Column[] = [
@@ -35,7 +37,7 @@ const columns: readonly Column[] = [
 
 /**
  * Drafts every body of a file and writes each into a folder of its own. One that cannot be drafted keeps no other from it.
- * The answer is the gravest exit code of all.
+ * The answer is 2 where any cannot be.
  */
 export async function draftBodies(
   session: Session,
@@ -44,10 +46,12 @@ export async function draftBodies(
   {
     out,
     also,
+    units,
     json: asJson,
   }: {
     readonly out: string;
     readonly also?: readonly Also[] | undefined;
+    readonly units?: Unit | undefined;
     readonly json?: true | undefined;
   },
 ): Promise<ExitCode> {
@@ -58,13 +62,18 @@ export async function draftBodies(
   try {
     for await (const line of bodyLines(file)) {
       const { id, body, issue } = readLine(line.number, line.text);
-      const made = issue
-        ? { ok: false as const, issues: [issue] }
+      const found: Result<Evaluation> = issue
+        ? { ok: false, issues: [issue] }
         : evaluate(draft, namedBody(body, id), styling);
+      const as = { date, units: units ?? unitsShown(body) };
+      const files = found.ok ? bodyFiles(found.value, { ...as, also }) : undefined;
+      const made =
+        found.ok && files
+          ? onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, as).report.ok)
+          : found;
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      const ok =
-        made.ok && folder !== undefined && (await written(join(out, folder), made.value, date, also));
-      all.push({ id, folder, made, ok });
+      if (files && folder !== undefined) await write(join(out, folder), files);
+      all.push({ id, folder, made });
       bar.reached(size > 0 ? line.end / size : 0);
     }
   } finally {
@@ -86,20 +95,12 @@ export async function draftBodies(
     session,
     `wrote ${counted(all.filter(({ folder }) => folder !== undefined).length, 'folder')} into ${out}\n`,
   );
-  return all.some(({ made }) => !made.ok) ? 2 : all.some(({ ok }) => !ok) ? 1 : 0;
+  return all.every(({ made }) => made.ok) ? 0 : 2;
 }
 
-/** Pieces, sheet and report of one body, as for a body alone; whether what was written is true. */
-async function written(
-  folder: string,
-  made: Evaluation,
-  date: string | undefined,
-  also: readonly Also[] | undefined,
-): Promise<boolean> {
-  const { report, reportFile, drawings, cuttingFiles } = bodyFiles(made, date);
-  await writeFiles(folder, new Map([...drawings(), ...cuttingFiles(also), ...reportFile()]));
-  return report.ok;
-}
+/** Pieces, sheet and report of one body, as for a body alone. */
+const write = (folder: string, { drawings, cuttingFiles, reportFile }: BodyFiles): Promise<void> =>
+  writeFiles(folder, new Map([...drawings(), ...cuttingFiles, ...reportFile()]));
 
 /** The longest name of a folder. */
 const longest = 60;
@@ -117,16 +118,16 @@ function folderFor(name: string, taken: Set<string>): string {
   return folder;
 }
 
-const rowOf = ({ id, folder, made, ok }: DraftedBody): readonly string[] => [
+const rowOf = ({ id, folder, made }: DraftedBody): readonly string[] => [
   String(id),
   folder ?? '',
-  folder === undefined ? 'not drafted' : ok ? 'yes' : 'NO',
-  countIssues(made.ok ? made.value.report.issues : made.issues),
+  made.ok ? 'yes' : 'not written',
+  countIssues(made.issues),
 ];
 
-const resultOf = ({ id, folder, made, ok }: DraftedBody) => ({
+const resultOf = ({ id, folder, made }: DraftedBody) => ({
   id,
-  ok,
+  ok: made.ok,
   folder: folder ?? null,
-  issues: issuesResult(made.ok ? made.value.report.issues : made.issues),
+  issues: issuesResult(made.issues),
 });

@@ -1,6 +1,8 @@
 import type { Command } from 'commander';
+import type { Report } from '../engine/checks/report.ts';
 import { type Evaluation, evaluate } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
+import { onlyTrue } from '../engine/only-true.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { findGarment, jsonOption, readDate, readStyling, setOption, stylingOption } from './options.ts';
@@ -45,20 +47,27 @@ export const askedGarment = async (
 
 /** A garment drafted and checked for one body. */
 export interface DraftedGarment extends Evaluation {
+  readonly draft: Draft;
   readonly reader: Reader;
   /** The same garment for another body, unchecked as a file holds it. */
   readonly forAnother: (body: unknown) => Promise<Evaluation>;
 }
 
+/** Told of what stands in the way of a garment, before the command ends. */
+type Refused = (issues: readonly Issue[]) => Promise<void>;
+
+const untold: Refused = async () => undefined;
+
 /**
- * Drafts what is asked for, for the body that the options name. Throws `Unusable` where the body cannot be read or nothing
- * can be drafted for it; of this the command is told first (`refused`), if it has more to print than the issues.
+ * Drafts what is asked for, for the body that the options name, and checks it. Throws `Unusable` where the body cannot be
+ * read or nothing can be drafted for it; of this the command is told first, if it has more to print than the issues.
+ * Whether every check holds is for whoever asks to see.
  */
-export async function draftedGarment(
+export async function checkedGarment(
   session: Session,
   { draft, styling }: AskedGarment,
   { body, units }: GarmentOptions,
-  refused: (issues: readonly Issue[]) => Promise<void> = async () => undefined,
+  refused: Refused = untold,
 ): Promise<DraftedGarment> {
   if (body === undefined)
     throw unusable('body-missing', '--body', 'Say whose measurements to use: --body FILE, or --bodies FILE.');
@@ -69,5 +78,32 @@ export async function draftedGarment(
     if (!made.ok) await refused(made.issues);
     return used(made, reader.units);
   };
-  return { ...(await forAnother(data)), reader, forAnother };
+  return { ...(await forAnother(data)), draft, reader, forAnother };
+}
+
+/** The same for whoever writes or makes something of it: a garment that fails a check of its own is refused as well. */
+export async function draftedGarment(
+  session: Session,
+  asked: AskedGarment,
+  options: GarmentOptions,
+  refused: Refused = untold,
+): Promise<DraftedGarment> {
+  const drafted = await checkedGarment(session, asked, options, refused);
+  await refuseUntrue(drafted, drafted.report, undefined, refused);
+  return drafted;
+}
+
+/**
+ * Refuses a garment of which `report` says that it is not true, once there is more to go by than its pieces: the text of its
+ * file. `holds` looks at another as closely.
+ */
+export async function refuseUntrue(
+  drafted: DraftedGarment,
+  report: Report,
+  holds: ((other: Evaluation) => boolean) | undefined,
+  refused: Refused = untold,
+): Promise<void> {
+  const made = onlyTrue(drafted.draft, drafted, report, holds);
+  if (!made.ok) await refused(made.issues);
+  used(made, drafted.reader.units);
 }

@@ -1,41 +1,29 @@
-import { readdir, readFile, rename, rm } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { settle } from './file-set.ts';
 
-/** A file under its passing name, and the list of a set that is about to change names, while process `pid` is at work. */
-export const passingName = (name: string, pid: number): string => `.${name}.${pid}.part`;
-export const swapName = (pid: number): string => `.bodkin.${pid}.swap`;
+/** The folder in which process `pid` makes a set of files. */
+export const setName = (pid: number): string => `.bodkin.${pid}.set`;
 
-const passing = /^\..+\.(\d+)\.part$/;
-const swap = /^\.bodkin\.(\d+)\.swap$/;
+const sets = /^\.bodkin\.(\d+)\.set$/;
 
 /**
- * Puts a folder in order after runs that were killed: a set that was whole, and had begun to take its names, takes the rest
- * of them; what was written of any other is taken away. Files of runs still at work stay.
+ * Puts a folder in order after runs that were killed: a set that had become the new one takes the rest of its names, and of any
+ * other nothing is left. What runs still at work have begun stays.
  */
 export async function clearLeftBehind(folder: string): Promise<void> {
-  const names = await readdir(folder).catch(() => []);
-  for (const name of names) {
-    const pid = Number(swap.exec(name)?.[1]);
-    if (Number.isNaN(pid) || isAtWork(pid)) continue;
-    for (const own of await listed(join(folder, name)))
-      await rename(join(folder, passingName(own, pid)), join(folder, own)).catch(() => undefined);
-    await rm(join(folder, name), { force: true });
-  }
-  for (const name of names) {
-    const pid = Number(passing.exec(name)?.[1]);
-    if (!Number.isNaN(pid) && !isAtWork(pid))
-      await rm(join(folder, name), { force: true }).catch(() => undefined);
+  for (const name of await readdir(folder)) {
+    const pid = Number(sets.exec(name)?.[1]);
+    if (!Number.isNaN(pid) && !isAtWork(pid)) settle({ folder, work: join(folder, name) });
   }
 }
 
-/** The plain names in a list, one a line; none where it cannot be read. */
-async function listed(file: string): Promise<readonly string[]> {
-  const text = await readFile(file, 'utf8').catch(() => '');
-  return text.split('\n').filter((name) => name !== '' && basename(name) === name);
-}
-
-/** Whether a process of this number is at work: signal 0 asks, and only someone else's may not be asked. */
+/**
+ * Whether another process of this number is at work: signal 0 asks, and only someone else's may not be asked. What bears this
+ * process's own number when it begins was left by one before it.
+ */
 function isAtWork(pid: number): boolean {
+  if (pid === process.pid) return false;
   try {
     return process.kill(pid, 0);
   } catch (error) {

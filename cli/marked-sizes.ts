@@ -1,5 +1,5 @@
 import { chosenSizes, shownSizes } from '../engine/grading/chosen-sizes.ts';
-import { draftSize } from '../engine/grading/draft-sizes.ts';
+import { draftSize, sizeToMake } from '../engine/grading/draft-sizes.ts';
 import type { Issue } from '../engine/issue.ts';
 import { type MarkedSize, type Marker, markerOf } from '../engine/lay-plan/marker.ts';
 import type { Unit } from '../engine/text/units.ts';
@@ -24,7 +24,7 @@ export interface MarkedSizes extends Marker {
   readonly reader: Reader;
 }
 
-/** Drafts the sizes of a chart that are asked for, each once, and puts them together. Throws `Unusable` where one cannot be. */
+/** Drafts the sizes of a chart that are asked for, each once, and puts them together. Throws `Unusable` where one cannot be, or is not true. */
 export async function markedSizes(
   session: Session,
   { draft, styling }: AskedGarment,
@@ -34,7 +34,8 @@ export async function markedSizes(
   const rows = only === undefined ? shownSizes(chart) : used(chosenSizes(chart, only));
   const reader = readerOf(session, units, rows[0]?.body);
   const made = [...new Set(rows)].map((row) => {
-    const drafted = draftSize(draft, row, styling);
+    const size = draftSize(draft, row, styling);
+    const drafted = size.ok ? sizeToMake(draft, row, size.value) : size;
     if (!drafted.ok) throw new Unusable(drafted.issues, reader.units);
     return { row, made: drafted.value };
   });

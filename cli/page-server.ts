@@ -15,12 +15,17 @@ const types: Readonly<Record<string, string>> = {
   '.js': 'text/javascript; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.yaml': 'text/plain; charset=utf-8',
+  '.json': 'application/json',
 };
 
-/** Said with every answer: nothing from elsewhere, no script in the page itself, and no other site may show or read it. */
+/**
+ * Said with every answer: nothing from elsewhere, no script in the page itself, and no other site may show or read it. The hash
+ * is that of the script of the frame in which edited code is run apart, which begins its worker from a text
+ * (`page/views/code/frame.ts`).
+ */
 const headers = {
   'content-security-policy':
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; worker-src 'self'; " +
+    "default-src 'none'; script-src 'self' 'sha256-GxQFA4bqhaq5PlZRzGLlA6g+qFTmf3mpIzsUs7/H+EM='; style-src 'self'; img-src 'self' blob:; worker-src 'self' blob:; " +
     "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',

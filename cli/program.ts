@@ -1,41 +1,61 @@
 import { Command, CommanderError } from 'commander';
 import type { Issue } from '../engine/issue.ts';
 import packed from '../package.json' with { type: 'json' };
-import { alterCommand } from './alter.ts';
-import { bodyCommand } from './body.ts';
-import { completionCommand } from './completion/completion.ts';
-import { draftCommand } from './draft.ts';
-import { explainCommand } from './explain.ts';
-import { gradeCommand } from './grade.ts';
-import { layCommand } from './lay.ts';
-import { listCommand } from './list.ts';
 import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
-import { openCommand } from './open.ts';
-import { collectCommand } from './orders/collect.ts';
-import { sendCommand } from './orders/send.ts';
-import { workCommand } from './orders/work.ts';
 import { withOwnDrafts } from './own-draft.ts';
-import { printCommand } from './print.ts';
 import { programFault } from './program-fault.ts';
-import { proveCommand } from './prove.ts';
 import type { RefusalResult } from './results/issue.ts';
 import { say, tell } from './say.ts';
 import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { sewCommand } from './sew.ts';
-import { teachCommand } from './teach.ts';
 import { Unusable } from './unusable.ts';
-import { walkCommand } from './walk.ts';
 import { issuesResult, json } from './walk-result.ts';
-import { wearCommand } from './wear.ts';
 
 const { version } = packed;
 
 const help = `
 With --draft FILE, anywhere on the line, a garment drafted in a file of your own is one more of those in “bodkin list”.
 
-Exit codes: 0 all true, 1 a check failed, 2 the input cannot be used, 70 a fault of the program.
+Exit codes: 0 all true, 1 a check failed, 2 the input cannot be used or makes nothing true, 70 a fault of the program.
 Results go to standard output, words to standard error.`;
+
+const everyday = () => import('./everyday-commands.ts');
+const further = () => import('./further-commands.ts');
+
+/** Every command, in the order in which they are listed, and how it is loaded once it is asked for. */
+const commands = {
+  draft: async () => (await everyday()).draft,
+  print: async () => (await everyday()).print,
+  sew: async () => (await everyday()).sew,
+  teach: async () => (await everyday()).teach,
+  walk: async () => (await everyday()).walk,
+  wear: async () => (await further()).wear,
+  grade: async () => (await further()).grade,
+  prove: async () => (await further()).prove,
+  alter: async () => (await further()).alter,
+  lay: async () => (await further()).lay,
+  send: async () => (await further()).send,
+  work: async () => (await further()).work,
+  collect: async () => (await further()).collect,
+  body: async () => (await everyday()).body,
+  open: async () => (await further()).open,
+  list: async () => (await everyday()).list,
+  explain: async () => (await everyday()).explain,
+  completion: async () => (await further()).completion,
+} as const satisfies Readonly<Record<string, () => Promise<MakeCommand>>>;
+
+type MakeCommand = (session: Session, finish: (code: ExitCode) => void) => Command;
+
+type CommandName = keyof typeof commands;
+
+const isCommand = (word: string | undefined): word is CommandName =>
+  word !== undefined && Object.hasOwn(commands, word);
+
+/** The commands that a line needs: its own, but for the version none, and all where it is of all of them or of none. */
+function namedIn([first]: readonly string[]): readonly CommandName[] {
+  if (first === '--version') return [];
+  return isCommand(first) && first !== 'completion' ? [first] : (Object.keys(commands) as CommandName[]);
+}
 
 /** Runs one command line (without the program's own name). Only bugs throw. */
 export async function run(given: readonly string[], session: Session): Promise<ExitCode> {
@@ -71,31 +91,12 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
   const finish = (result: ExitCode): void => {
     code = result;
   };
+  const words = helpAsked(given);
   const program = new Command('bodkin')
     .description('Drafts a fitted dress from one person’s measurements and proves that its pieces fit.')
     .addHelpText('after', help)
     .version(version, '--version', 'print the version');
-  for (const command of [
-    draftCommand,
-    printCommand,
-    sewCommand,
-    teachCommand,
-    walkCommand,
-    wearCommand,
-    gradeCommand,
-    proveCommand,
-    alterCommand,
-    layCommand,
-    sendCommand,
-    workCommand,
-    collectCommand,
-    bodyCommand,
-    openCommand,
-    listCommand,
-    explainCommand,
-    completionCommand,
-  ])
-    program.addCommand(command(session, finish));
+  for (const name of namedIn(words)) program.addCommand((await commands[name]())(session, finish));
   let said = '';
   for (const command of [program, ...program.commands])
     command.exitOverride().configureOutput({
@@ -108,7 +109,6 @@ async function runCommand(given: readonly string[], session: Session): Promise<E
       getOutHelpWidth: () => session.columns,
       getErrHelpWidth: () => session.columns,
     });
-  const words = helpAsked(given);
   refuseUnknown(program, words);
   try {
     await program.parseAsync(words, { from: 'user' });

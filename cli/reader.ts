@@ -21,9 +21,12 @@ export function unitsWritten(data: unknown): Unit | undefined {
   return unitNames.find((unit) => unit === units);
 }
 
+/** The unit in which lengths are shown where nobody asks for another: inches where the measurements are in inches, else mm. */
+export const unitsShown = (data: unknown): Unit => (unitsWritten(data) === 'in' ? 'in' : 'mm');
+
 /** The reader of what comes of measurements as a file holds them: the unit she asked for, else inches if hers are, else mm. */
 export const readerOf = ({ columns }: Session, asked: Unit | undefined, data?: unknown): Reader => ({
-  units: asked ?? (unitsWritten(data) === 'in' ? 'in' : 'mm'),
+  units: asked ?? unitsShown(data),
   columns,
 });
 

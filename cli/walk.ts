@@ -1,14 +1,14 @@
 import { Command, Option } from 'commander';
+import { walkSheet } from '../drafts/walk-sheet.ts';
 import type { Report } from '../engine/checks/report.ts';
 import { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
 import { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
 import { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
-import { walkSheet } from '../engine/reading/walk-sheet.ts';
 import { answer } from './answer.ts';
 import { comparisonTables } from './comparison-table.ts';
-import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { askedGarment, checkedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { workersOption } from './options.ts';
 import { bodyIn } from './read-body.ts';
@@ -79,7 +79,7 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
     throw unusable('garment-missing', 'garment', 'Say which garment to walk, or --file SVG.');
   const asked = await askedGarment(session, name, options);
   if (options.bodies !== undefined) return walkBodies(session, asked, options.bodies, options);
-  const now = await draftedGarment(session, asked, options, async (issues) => {
+  const now = await checkedGarment(session, asked, options, async (issues) => {
     if (options.json) await session.write(json(nothingWalked(name, issues)));
   });
   const earlier = await earlierThan(options, now.forAnother);
@@ -87,9 +87,9 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
-  const reader = readerOf(session, options.units);
   const text = await readTextFile(file, largestSheet);
-  const walked = walkSheet(text);
+  const walked = walkSheet(text, session.garments);
+  const reader = readerOf(session, options.units, walked.ok ? walked.value : undefined);
   if (!walked.ok) {
     if (options.json) await session.write(json(nothingWalked('', walked.issues)));
     throw new Unusable(walked.issues, reader.units);

@@ -1,35 +1,29 @@
-import { lstat, mkdir, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { clearLeftBehind, passingName, swapName } from './left-behind.ts';
+import { beginSet, type FileSet, placeOfNew, settle, swapIn } from './file-set.ts';
+import { clearLeftBehind, setName } from './left-behind.ts';
 import { unusable } from './unusable.ts';
 
 /**
- * Writes a set of files into one folder, each whole or not at all: every file is written under a passing name
- * first, and only when all are there do they take their own names. A run that is killed leaves the old set, or the new one
- * once the next run has put the folder in order (`clearLeftBehind`). Names lead nowhere but into the folder.
+ * Writes a set of files into one folder, all or none (`file-set.ts`): a run that is killed at any moment leaves the old set or
+ * the new one to read, and what is left to tidy the next run tidies. Names lead nowhere but into the folder.
  */
 export async function writeFiles(
   folder: string,
   files: ReadonlyMap<string, string | Uint8Array>,
 ): Promise<void> {
-  const passing: { readonly from: string; readonly to: string }[] = [];
+  let set: FileSet | undefined;
   try {
     await makeFolder(folder);
     await clearLeftBehind(folder);
-    for (const [name, content] of files) {
+    for (const name of files.keys())
       if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
-      const from = join(folder, passingName(name, process.pid));
-      passing.push({ from, to: join(folder, name) });
-      await writeFile(from, content, { flag: 'wx' });
-    }
-    for (const { to } of passing) await refuseFolder(to);
-    const swap = join(folder, swapName(process.pid));
-    await writeFile(swap, [...files.keys()].join('\n'));
-    for (const { from, to } of passing) await rename(from, to);
-    await rm(swap);
+    set = beginSet(folder, setName(process.pid));
+    for (const [name, content] of files) await writeFile(placeOfNew(set, name), content, { flag: 'wx' });
+    for (const name of files.keys()) await refuseFolder(join(folder, name));
+    swapIn(set);
   } catch (error) {
-    for (const { from } of passing) await rm(from, { force: true }).catch(() => undefined);
-    await rm(join(folder, swapName(process.pid)), { force: true }).catch(() => undefined);
+    if (set) settle(set);
     throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
   }
 }

@@ -15,7 +15,7 @@ import { bothSides } from '../engine/excluded-words.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Choice } from '../engine/pattern/styling.ts';
-import { NUDGE, type SketchOf, type Suspect, suspectsOf } from './suspects.ts';
+import { type ChosenWord, chosenWords, NUDGE, type SketchOf, type Suspect, suspectsOf } from './suspects.ts';
 
 /** So many measurements, and so many choices, are named to be looked at again. */
 const NAMED = 3;
@@ -44,7 +44,7 @@ export function conflictIssue<Choices extends readonly Choice[]>(
   const { solution } = attempt;
   if (solution.residuals.length === 0) return unexplained;
   const pulls = [...suspectsOf(table, sketchOf), ...drawn].flatMap((suspect) => pullOf(suspect, attempt));
-  const relations = excluded(attempt, pulls);
+  const relations = excluded(attempt, pulls, chosenWords(table, sketchOf));
   const [worst] = relations;
   if (!worst) return unexplained;
   const found = {
@@ -110,11 +110,24 @@ function pullOf({ from, way: nudged, sketch }: Suspect, attempt: Attempt): reado
 }
 
 /** A smallest set that cannot hold together, what misses most first; the worst alone where none smaller was found. */
-function excluded(attempt: Attempt, pulls: readonly Pull[]): readonly ExcludedRelation[] {
+function excluded(
+  attempt: Attempt,
+  pulls: readonly Pull[],
+  chosen: readonly ChosenWord[],
+): readonly ExcludedRelation[] {
   const { sketch, solution } = attempt;
   const sorted = solution.residuals.map(asMiss).toSorted((a, b) => inTolerances(b) - inTolerances(a));
   const names = new Set(smallestConflict(sketch, solution));
   const members = names.size > 0 ? sorted.filter(({ name }) => names.has(name)) : sorted.slice(0, 1);
+  const otherwise = chosen.flatMap(({ from, isUsual, sketch: planned }) => {
+    const other = planned();
+    return other ? [{ from, isUsual, changes: changedDemands(attempt, other) }] : [];
+  });
+  // A word that is as usual is behind half of a draft: it is named only where there is nothing else to name.
+  const wordsBehind = (name: string, explained: boolean): readonly FoundFrom[] =>
+    otherwise
+      .filter(({ isUsual, changes }) => changes.has(name) && !(isUsual && explained))
+      .map(({ from }) => from);
   return members.map(({ name, value, unit }) => {
     const from = pulls
       .flatMap(({ from: suspect, changes }) => {
@@ -123,7 +136,15 @@ function excluded(attempt: Attempt, pulls: readonly Pull[]): readonly ExcludedRe
       })
       .toSorted((a, b) => b.by - a.by)
       .map(({ suspect }) => suspect);
-    return { name, value, unit, limits: limitsOf(unit), whose: from[0]?.kind ?? 'draft', from };
+    const words = wordsBehind(name, from.length > 0);
+    return {
+      name,
+      value,
+      unit,
+      limits: limitsOf(unit),
+      whose: [...from, ...words][0]?.kind ?? 'draft',
+      from: [...from, ...words],
+    };
   });
 }
 

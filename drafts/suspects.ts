@@ -1,5 +1,6 @@
 import { measurementNames } from '../engine/body/body.ts';
 import { withSize } from '../engine/body/with-size.ts';
+import { chosenFrom } from '../engine/chosen-from.ts';
 import type { Sketch } from '../engine/constraints/sketch.ts';
 import type { FoundFrom } from '../engine/excluded-relation.ts';
 import type { DraftingTable } from '../engine/pattern/drafting-table.ts';
@@ -54,6 +55,40 @@ export function suspectsOf<Choices extends readonly Choice[]>(
     ];
   });
   return [...measurements, ...chosen];
+}
+
+/** A word that was chosen, and the sketch there would be with another. */
+export interface ChosenWord {
+  readonly from: FoundFrom;
+  readonly isUsual: boolean;
+  /** With the usual word, or where that was chosen the first other with which one can be planned; nothing where none can. */
+  readonly sketch: () => Sketch | undefined;
+}
+
+/** Every choice among words: it cannot be moved a little, so what it is behind shows by what another word asks otherwise. */
+export function chosenWords<Choices extends readonly Choice[]>(
+  table: DraftingTable<Choices>,
+  sketchOf: SketchOf<Choices>,
+): readonly ChosenWord[] {
+  const styling: Readonly<Record<string, number | string>> = table.styling;
+  return table.choices.flatMap((choice): readonly ChosenWord[] => {
+    if (choice.kind !== 'word') return [];
+    const made = styling[choice.name];
+    const others = [choice.default, ...choice.words].filter((word) => word !== made);
+    return [
+      {
+        from: chosenFrom(choice, made),
+        isUsual: made === choice.default,
+        sketch: () => {
+          for (const word of others) {
+            const sketch = sketchOf(table.afresh({ styling: { [choice.name]: word } }));
+            if (sketch) return sketch;
+          }
+          return undefined;
+        },
+      },
+    ];
+  });
 }
 
 /** A length on what was drawn before, and the sketch there would be were it longer by the nudge. */

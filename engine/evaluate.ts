@@ -16,7 +16,7 @@ import type { Issue, Result } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
 import type { Styling } from './pattern/styling.ts';
-import { resolveStyling } from './pattern/styling-values.ts';
+import { madeOtherwise, resolveStyling } from './pattern/styling-values.ts';
 import { isUnsolved, stylingToBlame } from './styling-to-blame.ts';
 
 /** One garment drafted for one body, with everything that was found out on the way. */
@@ -48,16 +48,27 @@ export function evaluate(
   const styling = resolveStyling(draft.choices, stylingData);
   const read = [...body.issues, ...styling.issues];
   if (!body.ok || !styling.ok) return { ok: false, issues: read };
+  return evaluateRead(draft, body.value, styling.value, read, solver);
+}
+
+/** The same for what has been read; `read` is what its readers had to say. */
+export function evaluateRead(
+  draft: Draft,
+  body: Body,
+  styling: Styling,
+  read: readonly Issue[] = [],
+  solver: Solver = solve,
+): Result<Evaluation> {
   // Reasons take long to find, and which are to be found is known only when the draft has failed.
   const { solver: noting, attempts } = noted(solver);
-  const drawn = draft.draw(body.value, styling.value, noting);
+  const drawn = draft.draw(body, styling, noting);
   if (!drawn.ok) {
-    const issues = refusal(draft, body.value, styling.value, drawn.issues, attempts);
-    const offered = isContradictory(body.value) ? [reconcileOffered] : [];
+    const issues = refusal(draft, body, styling, drawn.issues, attempts);
+    const offered = isContradictory(body) ? [reconcileOffered] : [];
     return { ok: false, issues: [...read, ...issues, ...offered].map((issue) => placed(issue, draft)) };
   }
   try {
-    return checked(draft, body.value, styling.value, drawn, read);
+    return checked(draft, body, styling, drawn, read);
   } catch (error) {
     // The pieces of the program's own drafts are as the types say; what else a draft hands back only its writer knows.
     if (!draft.placeOf || !(error instanceof Error)) throw error;
@@ -81,7 +92,7 @@ function checked(
   drawn: Extract<Result<Garment>, { readonly ok: true }>,
   read: readonly Issue[],
 ): Result<Evaluation> {
-  const garment = drawn.value;
+  const garment = { ...drawn.value, choices: madeOtherwise(draft.choices, styling) };
   const cutLines = cuttingLines(garment, PARALLEL);
   const walked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);

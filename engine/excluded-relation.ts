@@ -6,6 +6,8 @@ export interface FoundFrom {
   /** `drawing`: a length on what was drawn before, such as the armhole that a sleeve is fitted into. */
   readonly kind: 'measurement' | 'choice' | 'drawing';
   readonly name: string;
+  /** The word that was chosen, of a choice among words. */
+  readonly word?: string;
 }
 
 /** One of a few things asked of a drawing that exclude each other. */
@@ -19,7 +21,7 @@ export interface ExcludedRelation {
   readonly limits: { readonly min: number; readonly max: number; readonly unit: ResidualUnit };
   /** Whose it is: that of what it depends on most, or the draft's own; none where that was not looked for. */
   readonly whose?: FoundFrom['kind'] | 'draft';
-  /** All that it depends on, what moves it most first. */
+  /** All that it depends on, what moves it most first; last the words but for which it would not be asked so. */
   readonly from: readonly FoundFrom[];
 }
 

@@ -39,9 +39,11 @@ function called({ name, whose, from }: ExcludedRelation): string {
 }
 
 function foundFrom(from: readonly FoundFrom[]): string {
-  const said = from.slice(0, SAID).map(({ kind, name }) => {
+  const said = from.slice(0, SAID).map(({ kind, name, word }) => {
     if (kind === 'measurement') return measurementWords(name as MeasurementName);
-    return kind === 'choice' ? `the choice ${name}` : `the ${name} as drawn`;
+    return kind === 'choice'
+      ? `the choice ${name}${word === undefined ? '' : `: ${word}`}`
+      : `the ${name} as drawn`;
   });
   const rest = from.length - said.length;
   return `from ${listed(rest > 0 ? [...said, `${rest} more`] : said)}`;

@@ -1,4 +1,5 @@
 import type { Body } from './body/body.ts';
+import { chosenFrom } from './chosen-from.ts';
 import { type Attempt, noted } from './constraints/attempts.ts';
 import { smallestConflict } from './constraints/conflict.ts';
 import { changedDemands } from './constraints/demands.ts';
@@ -36,17 +37,14 @@ export function stylingToBlame(
   let helped: readonly Attempt[] = [];
   const draws = (choices: readonly Choice[]): boolean => {
     const { solver, attempts } = noted();
-    const { ok } = draft.draw(body, { ...styling, ...usual(choices) }, solver);
+    const { ok } = draft.draw(body, { ...styling, ...usualValues(choices) }, solver);
     if (ok) helped = attempts;
     return ok;
   };
   if (changed.length === 0 || !draws(changed)) return undefined;
   const blamed = smallestThatHelps(changed, draws, ATTEMPTS);
-  const named = blamed.map(
-    (choice) =>
-      `${choice.name} ${worded(choice, choice.default)} instead of ${worded(choice, styling[choice.name])}`,
-  );
-  const relations = excluded(failed, helped, blamed);
+  const named = usualInstead(blamed, styling);
+  const relations = excluded(failed, helped, blamed, styling);
   const why = relations.length > 0 ? ` With them ${bothSides(relations)}.` : '';
   const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;
   return {
@@ -66,6 +64,7 @@ function excluded(
   failed: readonly Attempt[],
   helped: readonly Attempt[],
   choices: readonly Choice[],
+  styling: Styling,
 ): readonly ExcludedRelation[] {
   const place = failed.findIndex(({ solution }) => solution.status !== 'solved');
   const [attempt, other] = [failed[place], helped[place]];
@@ -80,7 +79,7 @@ function excluded(
       return {
         ...found,
         whose: 'choice',
-        from: choices.map((choice) => ({ kind: 'choice', name: choice.name })),
+        from: choices.map((choice) => chosenFrom(choice, styling[choice.name])),
       };
     })
     .toSorted((a, b) => inTolerances(b) - inTolerances(a));
@@ -89,8 +88,16 @@ function excluded(
 /** Whether an issue says that a draft's lines cannot all hold, whatever the reason. */
 export const isUnsolved = ({ code }: Issue): boolean => unsolved.includes(code);
 
-const usual = (choices: readonly Choice[]): Styling =>
+/** The usual values of choices. */
+export const usualValues = (choices: readonly Choice[]): Styling =>
   Object.fromEntries(choices.map((choice) => [choice.name, choice.default]));
+
+/** For each of these choices, in words, its usual value instead of the one that was chosen. */
+export const usualInstead = (choices: readonly Choice[], styling: Styling): readonly string[] =>
+  choices.map(
+    (choice) =>
+      `${choice.name} ${worded(choice, choice.default)} instead of ${worded(choice, styling[choice.name])}`,
+  );
 
 /** What was chosen, lengths with their unit. */
 function worded(choice: Choice, value: number | string | undefined): string {

@@ -4,7 +4,7 @@ import { cupDifference } from '../engine/body/cup.ts';
 import { completed } from '../engine/body/estimate.ts';
 import { essentialNames, measured } from '../engine/body/found.ts';
 import { type BodyData, gridCups } from '../engine/body/grid.ts';
-import { randomFrom } from '../engine/proof/random.ts';
+import { randomFrom } from '../engine/numeric/random.ts';
 import survey from '../measurements/women-survey-2012.json' with { type: 'json' };
 import { uniform } from './uniform.ts';
 

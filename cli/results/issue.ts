@@ -18,7 +18,13 @@ const excluded = z.strictObject({
   unit,
   limits: z.strictObject({ min: z.number(), max: z.number(), unit }),
   whose: z.enum(['measurement', 'choice', 'drawing', 'draft']).optional(),
-  from: z.array(z.strictObject({ kind: z.enum(['measurement', 'choice', 'drawing']), name: z.string() })),
+  from: z.array(
+    z.strictObject({
+      kind: z.enum(['measurement', 'choice', 'drawing']),
+      name: z.string(),
+      word: z.string().optional().describe('The word that was chosen, of a choice among words.'),
+    }),
+  ),
 });
 
 /** Something a dressmaker should know. */

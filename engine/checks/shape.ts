@@ -22,7 +22,6 @@ export function shapeFigures(
   const issues: Issue[] = [];
   const on = measuredOn(garment, tape);
   for (const claim of garment.shapes) {
-    const [piece = ''] = piecesOf(claim);
     const measured = measureShape(claim, on);
     if (!measured) {
       issues.push(namesNothing(claim));
@@ -33,7 +32,7 @@ export function shapeFigures(
     const ok = inBand(value, claim, unit === 'mm' ? bounds.seam : bounds.kink);
     const report = {
       name,
-      piece: measured.piece ?? piece,
+      piece: measured.piece ?? piecesOf(claim)[0] ?? '',
       value,
       unit,
       low: claim.low,

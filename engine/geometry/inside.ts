@@ -1,10 +1,10 @@
-import { orient2d } from 'robust-predicates';
 import { flatMapped } from '../flat-mapped.ts';
 import { boundsMeet, controlBox, turningParameters } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
-import { crossings, level } from './intersect.ts';
+import { levelPasses, metByRay } from './in-polygon.ts';
+import { crossings, levelAt } from './intersect.ts';
 import { runOneWay } from './one-way.ts';
 import { outlineCurves } from './outline.ts';
 import { distance, type Point } from './point.ts';
@@ -21,8 +21,7 @@ export function contains(outline: Outline, p: Point): boolean {
   for (const curve of outlineCurves(outline)) {
     if (rightmost(curve) < p.x) continue;
     for (const piece of monotone(curve, ['y'])) {
-      // Half-open, so that a ray through a joint meets exactly one of the two pieces, or both, or neither.
-      if (piece.from.y > p.y === piece.to.y > p.y) continue;
+      if (!levelPasses(piece.from, piece.to, p)) continue;
       if (passesRightOf(piece, p)) inside = !inside;
     }
   }
@@ -32,11 +31,8 @@ export function contains(outline: Outline, p: Point): boolean {
 /** Whether a piece that runs one way past the level of a point passes on its right: of a line that is told exactly. */
 function passesRightOf(piece: Curve, p: Point): boolean {
   const { from, to } = piece;
-  if (piece.kind === 'line') {
-    const side = orient2d(from.x, from.y, to.x, to.y, p.x, p.y);
-    return from.y < to.y ? side < 0 : side > 0;
-  }
-  return (crossings(piece, level(p.y))[0]?.point.x ?? to.x) > p.x;
+  if (piece.kind === 'line') return metByRay(from, to, p);
+  return (crossings(piece, levelAt(p.y))[0]?.point.x ?? to.x) > p.x;
 }
 
 /**

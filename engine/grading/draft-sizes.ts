@@ -3,6 +3,7 @@ import type { Found, Solution } from '../constraints/solution.ts';
 import { type Solver, solve, solveNear } from '../constraints/solve.ts';
 import { type Evaluation, evaluate } from '../evaluate.ts';
 import type { Result } from '../issue.ts';
+import { onlyTrue } from '../only-true.ts';
 import type { Draft } from '../pattern/draft.ts';
 import { atSize } from './at-size.ts';
 import type { Chart, ChartSize } from './chart.ts';
@@ -19,6 +20,12 @@ export function draftSize(
 ): Result<Evaluation> {
   const made = evaluate(draft, size.body, { ...styling, ...size.styling }, solver);
   return made.ok ? made : { ok: false, issues: made.issues.map((issue) => atSize(size.name, issue)) };
+}
+
+/** A drafted size that is true, or why it is refused, each issue at its size. */
+export function sizeToMake(draft: Draft, { name }: ChartSize, made: Evaluation): Result<Evaluation> {
+  const kept = onlyTrue(draft, made);
+  return kept.ok ? kept : { ok: false, issues: kept.issues.map((issue) => atSize(name, issue)) };
 }
 
 /**

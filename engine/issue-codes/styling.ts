@@ -8,6 +8,8 @@ export const stylingCodes = {
   'styling-out-of-range': 'The value lies outside what this draft can make. Choose one within the limits.',
   'styling-cannot-agree':
     'Some of the choices cannot go together, or not on this body. Take the values that are named, or others between.',
+  'draft-not-true':
+    'A garment fails checks of its own, so it is not written. Change what it names; “bodkin walk” shows every figure.',
   'cannot-agree':
     'The lines of the draft cannot all hold for these measurements. Take again the ones it names, in the direction it says.',
   'strap-beyond-armhole':

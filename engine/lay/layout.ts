@@ -1,7 +1,7 @@
+import type { Random } from '../numeric/random.ts';
 import type { NoFitTable } from './no-fit-table.ts';
 import type { Posture } from './postures.ts';
 import { doubledArea, type LayProblem } from './problem.ts';
-import type { Random } from './random.ts';
 import type { Readied } from './readied.ts';
 import { Slabs } from './slabs.ts';
 

@@ -139,19 +139,18 @@ function profileOf(outline: LayShape['outline']): Profile {
   return profile;
 }
 
-/** The area of a shape below a level. */
-function areaBelow({ levels, below, chords, slopes }: Profile, level: number): number {
-  if (level <= 0) return 0;
+/** The area of a shape below a level; asked of levels near each other in turn, it need not look for the place. */
+function areasBelow({ levels, below, chords, slopes }: Profile): (level: number) => number {
   const last = levels.length - 1;
-  if (level >= (levels[last] ?? 0)) return below[last] ?? 0;
-  let [low, high] = [0, last];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if ((levels[middle] ?? 0) <= level) low = middle;
-    else high = middle;
-  }
-  const up = level - (levels[low] ?? 0);
-  return (below[low] ?? 0) + up * ((chords[low] ?? 0) + (up * (slopes[low] ?? 0)) / 2);
+  let low = 0;
+  return (level) => {
+    if (level <= 0) return 0;
+    if (level >= (levels[last] ?? 0)) return below[last] ?? 0;
+    while ((levels[low] ?? 0) > level) low -= 1;
+    while ((levels[low + 1] ?? 0) <= level) low += 1;
+    const up = level - (levels[low] ?? 0);
+    return (below[low] ?? 0) + up * ((chords[low] ?? 0) + (up * (slopes[low] ?? 0)) / 2);
+  };
 }
 
 /**
@@ -159,7 +158,8 @@ function areaBelow({ levels, below, chords, slopes }: Profile, level: number): n
  * of the band the area is a quadratic of the place, so three of its values tell its least.
  */
 function leastWithin(profile: Profile, width: number, onFold: boolean, from: number, to: number): number {
-  const within = (place: number): number => areaBelow(profile, to - place) - areaBelow(profile, from - place);
+  const [belowUpper, belowLower] = [areasBelow(profile), areasBelow(profile)];
+  const within = (place: number): number => belowUpper(to - place) - belowLower(from - place);
   const most = onFold ? 0 : Math.max(0, width - (profile.levels.at(-1) ?? 0));
   if (most === 0) return within(0);
   // A shape that has room on one side of the band need not enter it.
@@ -167,15 +167,16 @@ function leastWithin(profile: Profile, width: number, onFold: boolean, from: num
   const turns = profile.levels
     .flatMap((level) => [from - level, to - level])
     .filter((place) => place > 0 && place < most);
-  const places = [0, ...turns.toSorted((a, b) => a - b), most];
-  let least = Infinity;
-  for (const [i, start] of places.entries()) {
-    const end = places[i + 1] ?? start;
-    const [first, middle, last] = [within(start), within((start + end) / 2), within(end)];
-    least = Math.min(least, first, last);
+  const places = [...turns.toSorted((a, b) => a - b), most];
+  let [start, first] = [0, within(0)];
+  let least = first;
+  for (const end of places) {
+    const [middle, last] = [within((start + end) / 2), within(end)];
+    least = Math.min(least, last);
     const bend = first - 2 * middle + last;
     const at = (3 * first - 4 * middle + last) / (4 * bend);
     if (bend > 0 && at > 0 && at < 1) least = Math.min(least, within(start + at * (end - start)));
+    [start, first] = [end, last];
   }
   return Math.max(0, least);
 }

@@ -1,8 +1,8 @@
+import { type Random, randomFrom } from '../numeric/random.ts';
 import { Layout, type Remembered } from './layout.ts';
 import { leastLength } from './least-length.ts';
 import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './problem.ts';
 import { faultsOf } from './proof.ts';
-import { type Random, randomFrom } from './random.ts';
 import { onStrip, type Readied, readiedFor } from './readied.ts';
 import { type Patience, separate } from './separate.ts';
 

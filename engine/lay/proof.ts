@@ -1,4 +1,5 @@
 import { orient2d } from 'robust-predicates';
+import { placeInPolygon } from '../geometry/in-polygon.ts';
 import type { Point } from '../geometry/point.ts';
 import { type Lay, type LayProblem, offRepeat, placedOutline } from './problem.ts';
 
@@ -64,8 +65,8 @@ export function overlap(a: readonly Point[], b: readonly Point[]): boolean {
     edgesCross(first, second) ||
     cornersShare(first, second) ||
     cornersShare(second, first) ||
-    first.some((corner) => isInside(corner, second)) ||
-    second.some((corner) => isInside(corner, first))
+    first.some((corner) => placeInPolygon(corner, second) === 'inside') ||
+    second.some((corner) => placeInPolygon(corner, first) === 'inside')
   );
 }
 
@@ -164,24 +165,6 @@ function within(at: Point, first: Point, second: Point, ray: Point): boolean {
   const afterFirst = side(at, first, ray) > 0;
   const beforeSecond = side(at, ray, second) > 0;
   return turn > 0 ? afterFirst && beforeSecond : turn < 0 ? afterFirst || beforeSecond : afterFirst;
-}
-
-/** Whether a point lies strictly inside a polygon: an upright ray upwards from it crosses the boundary an odd number of times. */
-function isInside(p: Point, outline: readonly Point[]): boolean {
-  let inside = false;
-  for (const [a, b] of pairs(outline)) {
-    const turn = side(a, b, p);
-    if (
-      turn === 0 &&
-      Math.min(a.x, b.x) <= p.x &&
-      p.x <= Math.max(a.x, b.x) &&
-      Math.min(a.y, b.y) <= p.y &&
-      p.y <= Math.max(a.y, b.y)
-    )
-      return false;
-    if (a.x > p.x !== b.x > p.x && turn > 0 === b.x > a.x) inside = !inside;
-  }
-  return inside;
 }
 
 interface Box {

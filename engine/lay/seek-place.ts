@@ -1,5 +1,5 @@
+import type { Random } from '../numeric/random.ts';
 import type { Layout } from './layout.ts';
-import type { Random } from './random.ts';
 
 /** Places tried all over the strip, and near the copy's own. */
 const anywhere = 20;

@@ -1,5 +1,5 @@
+import type { Random } from '../numeric/random.ts';
 import type { Layout, Remembered } from './layout.ts';
-import type { Random } from './random.ts';
 import { PlaceSeeker } from './seek-place.ts';
 
 /** How a try to separate ended: with no overlap left, or with the least found. */

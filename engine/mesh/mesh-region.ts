@@ -1,6 +1,7 @@
 import Delaunator from 'delaunator';
 import Constrainautor from '#constrainautor';
-import { insideBorder } from './inside-border.ts';
+import { placeInPolygon } from '../geometry/in-polygon.ts';
+import { point } from '../geometry/point.ts';
 import { smoothed } from './smooth.ts';
 import type { TriangleMesh } from './triangle-mesh.ts';
 
@@ -22,7 +23,10 @@ const ROUNDS = 6;
 export function meshRegion(border: Float64Array, spacing: number): TriangleMesh {
   const borderCount = border.length / 2;
   if (borderCount < 3) throw new RangeError('A border needs at least three points.');
-  const inside = insideBorder(border);
+  const polygon = Array.from({ length: borderCount }, (_, i) =>
+    point(border[2 * i] as number, border[2 * i + 1] as number),
+  );
+  const inside = (x: number, y: number): boolean => placeInPolygon(point(x, y), polygon) === 'inside';
   let points = withLattice(border, spacing, inside);
   const fence = fenceAbout(border, inside);
   let triangles = triangulated(points, borderCount, fence, inside);

@@ -6,6 +6,7 @@ import type { Ground, QuantityUnit } from './quantity.ts';
 import type { Girth, Join, Seam } from './seam.ts';
 import type { SewingStep } from './sewing.ts';
 import type { ShapeClaim } from './shape.ts';
+import type { Styling } from './styling.ts';
 
 /**
  * Everything a draft makes: pieces, how they are sewn together, what must come out, and the construction log.
@@ -16,6 +17,8 @@ export interface Garment {
   readonly body: string;
   /** Whose measurements it was drawn for; none on a garment of unknown size. */
   readonly wearer?: Wearer;
+  /** The choices that were made otherwise than usual; none where nobody knows, as on one read from an earlier sheet. */
+  readonly choices?: Styling;
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];
   readonly joins: readonly Join[];

@@ -69,6 +69,10 @@ export function piecesOf(measure: ShapeMeasure): readonly string[] {
     names.add(name);
     return name;
   };
-  renamed(measure, { edge: (ref) => ({ ...ref, piece: noted(ref.piece) }), piece: noted });
+  const edge = (ref: EdgeRef): EdgeRef => {
+    noted(ref.piece);
+    return ref;
+  };
+  renamed(measure, { edge, piece: noted });
   return [...names];
 }

@@ -3,6 +3,15 @@ import { nearestWord } from '../text/nearest-word.ts';
 import { writtenLength } from '../text/written-length.ts';
 import type { Choice, Styling } from './styling.ts';
 
+/** The choices that are not as usual. */
+export const madeOtherwise = (choices: readonly Choice[], styling: Styling): Styling =>
+  Object.fromEntries(
+    choices.flatMap(({ name, default: usual }) => {
+      const made = styling[name];
+      return made === undefined || made === usual ? [] : [[name, made]];
+    }),
+  );
+
 /**
  * The choices made for one garment, from whatever was given in a file or on the command line: defaults where
  * nothing was said, numbers within their range. Numbers may be written as text, lengths in mm, cm or inches: `1/2 in`.

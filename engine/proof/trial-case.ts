@@ -1,12 +1,14 @@
 import { type BodyData, gridOf } from '../body/grid.ts';
+import { randomFrom } from '../numeric/random.ts';
 import type { Choice, Styling } from '../pattern/styling.ts';
 import { significant } from '../text/figure.ts';
-import { randomFrom } from './random.ts';
 
 /** One thing that a draft is held to: a body as a file has it, and the choices that are not as usual. */
 export interface TrialCase {
   readonly body: BodyData;
   readonly styling: Styling;
+  /** Whether its sheet is written too and read back, which takes as long as the draft. */
+  readonly readBack?: true;
 }
 
 /** Bodies between which everybody lies: five busts, three cups, three statures. */
@@ -17,7 +19,8 @@ const likely = [0.08, 0.15, 0.3, 0.7] as const;
 
 /**
  * What a draft is held to: every given body and the grid, as usual; both ends and every word of each choice alone, on the
- * bodies in turn; and so many random combinations of choices, on any of these bodies.
+ * bodies in turn; and so many random combinations of choices, on any of these bodies. The sheet of each given body, and of each
+ * choice alone, is read back.
  */
 export function trialCases(
   choices: readonly Choice[],
@@ -25,10 +28,19 @@ export function trialCases(
   { tries, seed }: { readonly tries: number; readonly seed: number },
 ): readonly TrialCase[] {
   const everybody = [...bodies, ...grid];
-  const asUsual = everybody.map((body): TrialCase => ({ body, styling: {} }));
+  const asUsual = [
+    ...bodies.map((body): TrialCase => ({ body, styling: {}, readBack: true })),
+    ...grid.map((body): TrialCase => ({ body, styling: {} })),
+  ];
   const ends = choices
     .flatMap((choice) => endsOf(choice).map((end) => ({ [choice.name]: end })))
-    .map((styling, i): TrialCase => ({ body: oneOf(bodies.length > 0 ? bodies : grid, i), styling }));
+    .map(
+      (styling, i): TrialCase => ({
+        body: oneOf(bodies.length > 0 ? bodies : grid, i),
+        styling,
+        readBack: true,
+      }),
+    );
   const random = randomFrom(seed);
   const combined = Array.from({ length: tries }, (_, i): TrialCase => {
     const body = oneOf(everybody, Math.floor(random() * everybody.length));

@@ -1,6 +1,9 @@
-import { evaluate } from '../evaluate.ts';
+import type { Report } from '../checks/report.ts';
+import { type Evaluation, evaluate } from '../evaluate.ts';
+import { notchesOf } from '../finishing/notches.ts';
 import type { Issue } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
+import { provenSheet } from '../proven-sheet.ts';
 import type { TrialCase } from './trial-case.ts';
 
 /** What came of one case: a garment that passes every check, none and why, one that fails, or no answer at all. */
@@ -22,11 +25,11 @@ const faults = ['draft-cannot-agree'];
 export const isFailure = (outcome: TrialOutcome, code: string): boolean =>
   outcome === 'not true' || outcome === 'thrown' || faults.includes(code);
 
-/** Drafts one case and checks it. Never throws. */
-export function verdictOf(draft: Draft, { body, styling }: TrialCase): Verdict {
+/** Drafts one case and checks it, its written sheet too where the case asks for that. Never throws. */
+export function verdictOf(draft: Draft, { body, styling, readBack }: TrialCase): Verdict {
   try {
     const evaluated = evaluate(draft, body, styling);
-    const all = evaluated.ok ? evaluated.value.report.issues : evaluated.issues;
+    const all = evaluated.ok ? reportOf(evaluated.value, readBack).issues : evaluated.issues;
     const issues = all.filter(({ severity }) => severity === 'error');
     if (evaluated.ok) return { outcome: issues.length === 0 ? 'true' : 'not true', issues };
     return { outcome: issues.some(({ code }) => mistakes.includes(code)) ? 'thrown' : 'refused', issues };
@@ -34,6 +37,10 @@ export function verdictOf(draft: Draft, { body, styling }: TrialCase): Verdict {
     return thrownVerdict(error);
   }
 }
+
+/** What was found of a garment, and on its written sheet where that is read back. */
+const reportOf = (made: Evaluation, readBack: true | undefined): Report =>
+  readBack ? provenSheet(made, { notches: notchesOf(made.styling) }).report : made.report;
 
 /** The verdict where the program itself came to an end over a case. */
 export const thrownVerdict = (error: unknown): Verdict => ({

@@ -6,6 +6,7 @@ import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { isAsSealed, type Metadata, metadataSchema } from '../render/metadata.ts';
+import type { Unit } from '../text/units.ts';
 import { NamedLines } from './drawn.ts';
 import { drawnOtherwise, type KnownStyle, ownStyle, styleOfAnyVersion } from './drawn-otherwise.ts';
 import { readLabels } from './read-labels.ts';
@@ -24,6 +25,8 @@ export interface Sheet {
   readonly labels: readonly Rectangle[];
   /** Whether what it says of itself was changed since it was written. */
   readonly edited: boolean;
+  /** The unit in which its lengths are told to whom it was written for. */
+  readonly units: Unit;
   /** How large it is on paper, mm. */
   readonly page: { readonly width: number; readonly height: number };
   /** What is wrong with its test squares. */
@@ -71,6 +74,7 @@ function readStyled(svg: string, isKnown: KnownStyle): Result<Sheet> {
       notches,
       labels,
       edited,
+      units: said.units ?? 'mm',
       page: pageOf(root, scale.value),
       squares: squareFaults(elements, scale.value),
     },
@@ -91,6 +95,7 @@ const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
   name: said.garment,
   body: said.body,
   ...(said.wearer && { wearer: said.wearer }),
+  ...(said.choices && { choices: said.choices }),
   pieces,
   seams: said.seams,
   joins: said.joins,

@@ -5,8 +5,10 @@ import { cutReady, labelFaults } from '../checks/cut-ready.ts';
 import { notchDepthFaults } from '../checks/notch-depth.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
+import { type ShapesOf, unclaimedShapes } from '../checks/unclaimed-shapes.ts';
 import { FILE } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
+import type { Unit } from '../text/units.ts';
 import { offPage } from './off-page.ts';
 import { readSheet } from './read-sheet.ts';
 
@@ -15,6 +17,11 @@ import { readSheet } from './read-sheet.ts';
  * them, move a handle of 1 mm by an angle of 0.001; a kink of that, 0.06 degrees, is still not seen.
  */
 const fileBounds: CheckBounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
+
+/** What was found, and in which unit its lengths are told to whom the sheet was written for. */
+export interface WalkedSheet extends Report {
+  readonly units: Unit;
+}
 
 const editedSince: Issue = {
   code: 'edited-since-written',
@@ -27,18 +34,19 @@ const editedSince: Issue = {
 /**
  * Walks a written sheet again from its paths alone: every check of a garment, each cutting line measured
  * against its stitching line, no piece on another, and no label over a line. Fails when the file cannot be read
- * as a sheet; `readSheet` names the issues.
+ * as a sheet; `readSheet` names the issues. `shapesOf` knows which shapes such a garment must claim.
  */
-export function walkSheet(svg: string): Result<Report> {
+export function walkSheet(svg: string, shapesOf?: ShapesOf): Result<WalkedSheet> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
-  const { garment, cutLines, notches, labels, edited, page, squares } = sheet.value;
+  const { garment, cutLines, notches, labels, edited, page, squares, units } = sheet.value;
   const walked = checkGarment(garment, fileBounds);
   const issues = [
     ...(edited ? [editedSince] : []),
     ...squares,
     ...offPage(page, cutLines, labels),
     ...walked.issues,
+    ...(shapesOf ? unclaimedShapes(garment, shapesOf(garment)) : []),
     ...cutReady(garment, cutLines, fileBounds.cutLine),
     ...cutAsMade(garment, cutLines),
     ...garment.pieces.flatMap((piece) =>
@@ -47,5 +55,6 @@ export function walkSheet(svg: string): Result<Report> {
     ...overlapFaults(cutLines),
     ...garment.pieces.flatMap((piece) => labelFaults(piece, labels)),
   ];
-  return { ok: true, value: { ...walked, issues, ok: issues.length === 0 }, issues };
+  const ok = issues.every(({ severity }) => severity !== 'error');
+  return { ok: true, value: { ...walked, issues, ok, units }, issues };
 }

@@ -35,12 +35,9 @@ export const document = (root: Node): string =>
  * (`withoutTurns`).
  */
 export const printable = (text: string): string =>
-  Array.from(withoutTurns(text), (character) =>
-    isPrintable(character.codePointAt(0) ?? 0) ? character : ' ',
-  ).join('');
+  plain.test(text) ? text : withoutTurns(text).replace(unprintable, ' ');
 
-const isPrintable = (code: number): boolean =>
-  (code >= 0x20 && code <= 0x7e) ||
-  (code >= 0xa0 && code <= 0xd7ff) ||
-  (code >= 0xe000 && code <= 0xfffd) ||
-  code >= 0x10000;
+/** Nearly all that is drawn is numbers. */
+const plain = /^[ -~]*$/;
+
+const unprintable = /[^ -~\u{a0}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu;

@@ -3,9 +3,11 @@ import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { ShapeClaim } from '../pattern/shape.ts';
 import { writtenNotions } from '../pattern/written-notions.ts';
+import { unitNames } from '../text/units.ts';
 import { digestOf } from './digest.ts';
 import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-parts.ts';
 import { shape } from './metadata-shapes.ts';
+import type { ReadAs } from './print-options.ts';
 
 const seam = z.strictObject({
   name,
@@ -84,6 +86,10 @@ export const metadataSchema = z.strictObject({
   garment: text,
   body: text,
   wearer: z.strictObject({ cup: text, bust: mm, underBust: mm, waist: mm, hip: mm }).exactOptional(),
+  /** Made otherwise than usual; not said in a sheet written before choices were noted. */
+  choices: z.record(name, z.union([text, z.number()])).exactOptional(),
+  /** In which its lengths are told; mm where nothing is said. */
+  units: z.enum(unitNames).exactOptional(),
   date: text.exactOptional(),
   seams: list(seam),
   joins: list(join),
@@ -104,7 +110,7 @@ export function metadataOf(
   garment: Garment,
   pieces: readonly Piece[],
   holds: Metadata['holds'],
-  date: string | undefined,
+  { date, units = 'mm' }: ReadAs,
 ): Metadata {
   const whole = holds === 'sheet';
   return {
@@ -112,6 +118,8 @@ export function metadataOf(
     garment: garment.name,
     body: garment.body,
     ...(garment.wearer && { wearer: garment.wearer }),
+    ...(garment.choices && { choices: garment.choices }),
+    ...(units === 'mm' ? {} : { units }),
     ...(date === undefined ? {} : { date }),
     seams: whole ? garment.seams.map(({ side: _, ...seam }) => seam) : [],
     joins: whole ? garment.joins : [],

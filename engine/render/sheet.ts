@@ -21,7 +21,7 @@ const gap = 20;
 const rollWidth = 914;
 
 /** All pieces on one paper, side by side and upright on their grain, with test squares and key; SVG, 1:1. */
-export function sheetOf(garment: Garment, pieces: readonly FinishedPiece[], { date }: PrintOptions): string {
+export function sheetOf(garment: Garment, pieces: readonly FinishedPiece[], options: PrintOptions): string {
   const boxes = pieces.map(boxOf);
   const earlier = pieces.some((piece) => piece.earlier !== undefined);
   const sizes = [...boxes, testSquaresSize, keySize(earlier)];
@@ -38,7 +38,7 @@ export function sheetOf(garment: Garment, pieces: readonly FinishedPiece[], { da
     ...testSquares(cornerOf(drawn.length)).map(svgInk),
     ...lineKey(cornerOf(drawn.length + 1), earlier).map(svgInk),
   ];
-  const metadata = metadataOf(garment, garment.pieces, 'sheet', date);
+  const metadata = metadataOf(garment, garment.pieces, 'sheet', options);
   return paper(title, size, metadata, content, earlier ? earlierStyleSheet : styleSheet);
 }
 

@@ -20,7 +20,7 @@ const margin = 10;
  * One piece on a paper of its own, upright on its grain, with its test squares below; a whole SVG file, 1:1. It has no
  * key, and so shows nothing of an earlier draft.
  */
-function pieceSvg(garment: Garment, lettered: FinishedPiece, { date }: PrintOptions): string {
+function pieceSvg(garment: Garment, lettered: FinishedPiece, options: PrintOptions): string {
   const { earlier: _, ...finished } = lettered;
   const { piece } = finished;
   const box = boxOf(finished);
@@ -34,7 +34,7 @@ function pieceSvg(garment: Garment, lettered: FinishedPiece, { date }: PrintOpti
     svgPiece(piece.name, drawing(placed)),
     ...testSquares(point(margin, box.height + 2 * margin)).map(svgInk),
   ];
-  return paper(title, size, metadataOf(garment, [piece], 'piece', date), content, styleSheet);
+  return paper(title, size, metadataOf(garment, [piece], 'piece', options), content, styleSheet);
 }
 
 /** One SVG file a piece: its name and its text. */

@@ -76,6 +76,57 @@ process.stdout.write(
   `${table([heading, ...[10, 20].flatMap((mm) => [0.7, 1].map((variety) => reconciledRow(mm, variety)))])}\n`,
 );
 
+/**
+ * Sets of which every length is off by a random amount (mm), and one in turn by a blunder more: how many contradict
+ * themselves, and of those how often the blunder is called misread, or first to blame, and how often another is.
+ */
+function blunderRow(mm: number, blunder: number): readonly string[] {
+  const told = fullSets(count).flatMap((truth, i) => {
+    const off = misreadBy(mm, truth, 90_000 + i);
+    const own = blunder === 0 ? undefined : lengths[i % lengths.length];
+    const set = own ? { ...off, [own]: off[own] + (i % 2 === 0 ? blunder : -blunder) } : off;
+    const read = readBody({ units: 'mm', ...set, reconcile: true });
+    if (!read.ok) return [];
+    const known = Object.entries(read.value.known);
+    const named = (suspicion: string): readonly string[] =>
+      known.flatMap(([name, from]) =>
+        from.from === 'reconciled' && from.suspicion === suspicion ? [name] : [],
+      );
+    const moved = known.some(([, from]) => from.from === 'reconciled');
+    return [{ own, moved, misread: named('misread'), first: named('first to blame') }];
+  });
+  const share = (of: readonly boolean[]): string =>
+    `${of.filter(Boolean).length} of ${told.filter(({ moved }) => moved).length}`;
+  const right = (of: 'misread' | 'first') =>
+    share(told.map((each) => each[of].some((name) => name === each.own)));
+  const wrong = (of: 'misread' | 'first') =>
+    share(told.map((each) => each[of].some((name) => name !== each.own)));
+  return [
+    `${mm}`,
+    `${blunder}`,
+    `${told.length}`,
+    right('misread'),
+    wrong('misread'),
+    right('first'),
+    wrong('first'),
+  ];
+}
+
+process.stdout.write(
+  `${table([
+    [
+      'off by, mm',
+      'one more by',
+      'sets',
+      'it is misread',
+      'another is',
+      'it is first to blame',
+      'another is',
+    ],
+    ...[5, 10].flatMap((mm) => [0, 30, 50, 80].map((blunder) => blunderRow(mm, blunder))),
+  ])}\n`,
+);
+
 /** How many of those that were written down right are stopped. */
 const codes = ['measurements-exchanged', 'unit-mistaken', 'digits-exchanged', 'girth-halved'];
 const right = [

@@ -1,49 +1,123 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { execFile } from 'node:child_process';
+import { lstat, mkdir, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterEach, describe, expect, it } from 'vitest';
+import { promisify } from 'node:util';
+import { build } from 'esbuild';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { clearLeftBehind, setName } from '../../cli/left-behind.ts';
 import { writeFiles } from '../../cli/write-files.ts';
+import { temporaryFolder } from './temporary-folder.ts';
 
-const folders: string[] = [];
+const place = temporaryFolder();
+let made = 0;
 const folder = async (): Promise<string> => {
-  const made = await mkdtemp(join(tmpdir(), 'bodkin-'));
-  folders.push(made);
-  return made;
+  const at = place.at(`out-${++made}`);
+  await mkdir(at);
+  return at;
 };
-afterEach(async () => {
-  for (const made of folders.splice(0)) await rm(made, { recursive: true });
+
+const before = { 'a.svg': 'old a', 'b.svg': 'old b' };
+const after = { 'a.svg': 'new a', 'b.svg': 'new b', 'c.svg': 'new c' };
+
+/** What a reader finds under the names of both sets; nothing where there is nothing to read. */
+const read = async (at: string): Promise<Record<string, string>> => {
+  const found = await Promise.all(
+    Object.keys(after).map(async (name) => [name, await readFile(join(at, name), 'utf8').catch(() => '')]),
+  );
+  return Object.fromEntries(found.filter(([, text]) => text !== ''));
+};
+
+const program = (): string => place.at('killed-while-writing.mjs');
+beforeAll(async () => {
+  await build({
+    entryPoints: [new URL('killed-while-writing.ts', import.meta.url).pathname],
+    outfile: program(),
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    logLevel: 'silent',
+  });
+});
+
+/** Runs the writer, killed before that step; how many steps there were, if it came to its end. */
+const killedAt = async (at: string, step: number, links: string): Promise<number | undefined> => {
+  const files = await place.file('after.json', JSON.stringify(after));
+  const ran = promisify(execFile)(process.execPath, [program(), at, files, String(step), links]);
+  return ran.then(
+    ({ stdout }) => Number(stdout),
+    () => undefined,
+  );
+};
+
+describe('a set of files that takes the place of another', () => {
+  it.each([['links'], ['none']])(
+    'is the old one or the new one wherever the run is killed, and in order after the next (links: %s)',
+    { timeout: 120_000 },
+    async (links) => {
+      let [steps, turned] = [Number.POSITIVE_INFINITY, false];
+      for (let step = 1; step <= steps; step++) {
+        const at = await folder();
+        await writeFile(join(at, 'notes.txt'), 'mine');
+        await writeFiles(at, new Map(Object.entries(before)));
+        const ended = await killedAt(at, step, links);
+        if (ended !== undefined) steps = ended;
+        const found = await read(at);
+        // Where there are no links names are taken one by one, and only the next run makes the set whole.
+        if (links === 'links') expect([before, after], `killed at step ${step}`).toContainEqual(found);
+        await clearLeftBehind(at);
+        const settled = await read(at);
+        expect([before, after], `put in order after step ${step}`).toContainEqual(settled);
+        if (links === 'links') expect(settled).toEqual(found);
+        expect(await readFile(join(at, 'notes.txt'), 'utf8')).toBe('mine');
+        expect((await readdir(at)).toSorted()).toEqual([...Object.keys(settled), 'notes.txt']);
+        for (const name of await readdir(at)) expect((await lstat(join(at, name))).isFile()).toBe(true);
+        // Once it is the new set it is never the old one again.
+        const isNew = 'c.svg' in settled;
+        expect(isNew || !turned).toBe(true);
+        turned = isNew;
+      }
+      expect(steps).toBeGreaterThan(10);
+      expect(turned).toBe(true);
+    },
+  );
+
+  it('keeps what a link that lay there leads to', async () => {
+    const at = await folder();
+    await place.file('elsewhere', 'theirs');
+    await symlink('../elsewhere', join(at, 'a.svg'));
+    await writeFiles(at, new Map(Object.entries(after)));
+    expect(await read(at)).toEqual(after);
+    expect(await readFile(place.at('elsewhere'), 'utf8')).toBe('theirs');
+  });
 });
 
 /** No process has this number. */
 const dead = 2 ** 22 + 1;
 
 describe('a folder after a run that was killed', () => {
-  it('keeps the old set where the new one was not whole', async () => {
+  it('is put in order by the next run that writes there', async () => {
     const out = await folder();
     await writeFile(join(out, 'sheet.svg'), 'old');
-    await writeFile(join(out, `.sheet.svg.${dead}.part`), 'ne');
+    await mkdir(join(out, setName(dead), 'new'), { recursive: true });
+    await writeFile(join(out, setName(dead), 'new', 'sheet.svg'), 'ne');
     await writeFiles(out, new Map([['other.txt', 'x']]));
     expect((await readdir(out)).toSorted()).toEqual(['other.txt', 'sheet.svg']);
     expect(await readFile(join(out, 'sheet.svg'), 'utf8')).toBe('old');
   });
 
-  it('has the whole new set where that had begun to take its names', async () => {
-    const out = await folder();
-    await writeFile(join(out, 'sheet.svg'), 'new');
-    await writeFile(join(out, 'report.json'), 'old');
-    await writeFile(join(out, `.report.json.${dead}.part`), 'new');
-    await writeFile(join(out, `.bodkin.${dead}.swap`), 'sheet.svg\nreport.json\n../up');
-    await writeFiles(out, new Map([['other.txt', 'x']]));
-    expect((await readdir(out)).toSorted()).toEqual(['other.txt', 'report.json', 'sheet.svg']);
-    expect(await readFile(join(out, 'report.json'), 'utf8')).toBe('new');
-  });
-
   it('keeps what a run still at work has written', async () => {
     const out = await folder();
-    const name = `.sheet.svg.${process.ppid}.part`;
-    await writeFile(join(out, name), 'half');
+    const name = setName(process.ppid);
+    await mkdir(join(out, name, 'new'), { recursive: true });
     await writeFiles(out, new Map([['other.txt', 'x']]));
     expect(await readdir(out)).toContain(name);
+  });
+
+  it('is put in order where one of the same number was killed before', async () => {
+    const out = await folder();
+    await mkdir(join(out, setName(process.pid), 'new'), { recursive: true });
+    await writeFiles(out, new Map([['other.txt', 'x']]));
+    expect(await readdir(out)).toEqual(['other.txt']);
   });
 });
 

@@ -95,3 +95,23 @@ describe('a bodice that cannot be drafted', () => {
     expect(issue?.value).toBe(issue?.relations?.[0]?.value);
   });
 });
+
+describe('what is asked with one word of a choice alone', () => {
+  it('is that choice’s, by its word', async () => {
+    const { file } = await belt(
+      'worded',
+      [
+        'const choices = [waistEase, depth,',
+        "const cutChoice = { kind: 'word', name: 'cutOf', default: 'two', words: ['two', 'one'], help: 'of how many parts' } as const;\nconst choices = [cutChoice, waistEase, depth,",
+      ],
+      also("...(styling.cutOf === 'one' ? [isLong('it is cut of one', [upper], 400)] : [])"),
+    );
+    const words = ['walk', 'belt', '--draft', file, '--body', leadingLady, '--set', 'cutOf=one', '--json'];
+    const ran = await bodkin(words);
+    expect(ran.code).toBe(2);
+    const [issue] = JSON.parse(ran.out).issues;
+    expect(issue.message).toContain('from the choice cutOf: one');
+    const one = issue.relations.find(({ name }: { name: string }) => name === 'it is cut of one');
+    expect(one).toMatchObject({ whose: 'choice', from: [{ kind: 'choice', name: 'cutOf', word: 'one' }] });
+  });
+});

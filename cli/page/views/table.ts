@@ -11,5 +11,7 @@ export const viewTable: Readonly<Record<PageView, () => Promise<ComponentType<Fi
   choose: async () => (await import('./choose/choose.tsx')).Choose,
   pieces: async () => (await import('./pieces/pieces.tsx')).Pieces,
   checks: async () => (await import('./checks/checks.tsx')).Checks,
+  learn: async () => (await import('./learn/learn.tsx')).Learn,
+  code: async () => (await import('./code/code.tsx')).Code,
   take: async () => (await import('./take/take.tsx')).Take,
 };

@@ -9,7 +9,7 @@ import type { Model } from './model.ts';
  * makes up for a curvature that the others do not, so that steps go on to converge quadratically: far away it would keep
  * them on relations that are still bent.
  */
-const WEIGHTS = [0, 0.01, 1, 100];
+const WEIGHTS = [0, 0.01, 1, 100, 10000];
 const FAR_WEIGHTS = 3;
 
 /**

@@ -125,7 +125,7 @@ function paperOf(title: string, set: NestSet, nests: readonly Nest[]): NestPaper
       { ink: [{ kind: 'words', ...heading }] },
       ...nests.map((nest, i) => ({ piece: nest.piece, ink: nestInk(nest, cornerOf(i)) })),
       { ink: sizeKey(sizes, cornerOf(nests.length)) },
-      { ink: testSquares(cornerOf(nests.length + 1)) },
+      { isScale: true, ink: testSquares(cornerOf(nests.length + 1)) },
     ],
   };
 }

@@ -24,11 +24,7 @@ export function sheetOfLines(lines: readonly JoinedLine[], garment: Garment): st
   });
   return document(
     element('svg', { width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` }, [
-      element(
-        'metadata',
-        {},
-        words(metadataText(sealed(metadataOf(garment, garment.pieces, 'sheet', undefined)))),
-      ),
+      element('metadata', {}, words(metadataText(sealed(metadataOf(garment, garment.pieces, 'sheet', {}))))),
       ...withCorners(lines).map(beside).map(nodeOf),
       ...testSquares(point(0, 0)).map(svgInk),
     ]),

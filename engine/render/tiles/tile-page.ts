@@ -1,7 +1,7 @@
-import { boundsMeet } from '../../geometry/bounds.ts';
-import { between, moved, point } from '../../geometry/point.ts';
+import { boundsMeet, grown } from '../../geometry/bounds.ts';
+import { between, moved, type Point, point } from '../../geometry/point.ts';
 import { type Ink, type InkWords, stroke } from '../ink.ts';
-import type { BoundedInk } from '../ink-bounds.ts';
+import { type BoundedInk, inkBounds } from '../ink-bounds.ts';
 import { textSizes } from '../line-types.ts';
 import { crossingMarks, type TileJoin } from './joins.ts';
 import type { Page } from './page.ts';
@@ -17,8 +17,11 @@ export const overlap = 10;
 /** Beside its cell a page shows the other half of a line that runs on its very edge, mm. */
 const bleed = 0.4;
 
-/** Size of a tile's name, mm. */
-const nameSize = 8;
+/** Sizes of a tile's name, mm, the one it has where there is room first. */
+const nameSizes = [8, 5, 3.5] as const;
+
+/** A name stands so far from the left edge of its tile, so clear of what else is drawn, and is tried in such steps, mm. */
+const [nameBeside, nameClear, nameStep] = [4, 1, 6];
 
 /**
  * A tile as it is printed: its share of the joined sheet with a strip more to the right and below where a tile is
@@ -50,16 +53,10 @@ export function tilePage(
   const shown = drawn.flatMap(({ ink, bounds }) =>
     boundsMeet(bounds, window) && reaches(ink, window) ? [ink] : [],
   );
+  const joints = joins.flatMap((join) => joint(join, tile));
   const around: readonly Ink[] = [
-    ...joins.flatMap((join) => joint(join, tile)),
-    {
-      kind: 'words',
-      text: tile.name,
-      at: point(left + 4, top + nameSize + 2),
-      size: nameSize,
-      bold: true,
-      pale: true,
-    },
+    ...joints,
+    nameOf(tile, [...shown, ...joints]),
     {
       kind: 'words',
       text: footer,
@@ -77,6 +74,36 @@ export function tilePage(
       { ink: shown, clip, shift },
     ],
   };
+}
+
+/** A tile's name where it lies on nothing that the page shows, as near to the upper left as can be; smaller where it must. */
+function nameOf({ name, cell }: Tile, shown: readonly Ink[]): InkWords {
+  const drawn = shown.map((ink): BoundedInk => ({ ink, bounds: inkBounds(ink) }));
+  const words = (x: number, y: number, size: number): InkWords => ({
+    kind: 'words',
+    text: name,
+    at: point(x, y),
+    size,
+    bold: true,
+    pale: true,
+  });
+  for (const size of nameSizes)
+    for (const { x, y } of placesIn(cell, size)) {
+      const placed = words(x, y, size);
+      const room = grown(inkBounds(placed), nameClear);
+      if (room.right > cell.right) continue;
+      if (!drawn.some(({ ink, bounds }) => boundsMeet(bounds, room) && reaches(ink, room))) return placed;
+    }
+  return words(cell.left + nameBeside, cell.top + nameSizes[0] + 2, nameSizes[0]);
+}
+
+/** Where words of a size may begin in a cell, the nearest to its upper left corner first. */
+function placesIn({ left, top, right, bottom }: Tile['cell'], size: number): readonly Point[] {
+  const places: Point[] = [];
+  for (let y = top + size + 2; y < bottom - 2; y += nameStep)
+    for (let x = left + nameBeside; x < right - size; x += nameStep) places.push(point(x, y));
+  const away = ({ x, y }: Point): number => x - left + (y - top);
+  return places.toSorted((a, b) => away(a) - away(b));
 }
 
 /** What one of two joined tiles shows of their join. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { distanceAt, distanceField } from '../../../engine/form/distance-field.ts';
 import type { Form } from '../../../engine/form/form.ts';
 import { nearestOnTriangle } from '../../../engine/form/triangle.ts';
-import { randomFrom } from '../../../engine/proof/random.ts';
+import { randomFrom } from '../../../engine/numeric/random.ts';
 import { formOf, trianglesOf } from './people.ts';
 
 /** The distance to the nearest of all triangles, one by one. */

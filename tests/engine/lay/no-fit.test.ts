@@ -5,7 +5,7 @@ import { noFit } from '../../../engine/lay/no-fit.ts';
 import { posturesOf } from '../../../engine/lay/postures.ts';
 import { doubledArea } from '../../../engine/lay/problem.ts';
 import { overlap } from '../../../engine/lay/proof.ts';
-import { randomFrom } from '../../../engine/lay/random.ts';
+import { randomFrom } from '../../../engine/numeric/random.ts';
 import { shapesOf } from './instances.ts';
 import { eitherWayUp, rectangle, shape } from './shapes.ts';
 

@@ -36,6 +36,16 @@ describe('the cases that a draft is held to', () => {
     expect(cases.filter(({ styling }) => Object.keys(styling).length > 1).length).toBeGreaterThan(80);
   });
 
+  it('have their sheets read back: those of every given body, and of each choice alone', () => {
+    const read = cases.filter(({ readBack }) => readBack);
+    expect(read.length).toBe(bodies.length + 12 * 2 + 2);
+    expect(read.every(({ styling }) => Object.keys(styling).length <= 1)).toBe(true);
+    expect(verdictOf(bib, { body: measurements, styling: {}, readBack: true }).outcome).toBe('true');
+    expect(verdictOf(bib, { body: measurements, styling: { misfit: 2 }, readBack: true }).outcome).toBe(
+      'not true',
+    );
+  });
+
   it('are all allowed by the choices', () => {
     for (const { styling } of cases) expect(resolveStyling(choices, styling).issues).toEqual([]);
   });

@@ -10,7 +10,7 @@ export function Take({ state, ask }: FileViewProps) {
   const made = taken(state);
   const body = bodyData(state.form);
   const file = (name: string): TakenFile | undefined => made?.files.find((each) => each.name === name);
-  const pieces = made?.parts.files ?? [];
+  const pieces = (made?.files ?? []).filter(({ name }) => name.endsWith('.svg') && name !== 'sheet.svg');
   const errors = state.answer?.issues.filter(({ severity }) => severity === 'error') ?? [];
   return (
     <>

@@ -1,5 +1,8 @@
-/** Numbers from 0 to 1, always the same for a seed (mulberry32, T. Ettinger, 2017). */
-export function randomFrom(seed: number): () => number {
+/** Even numbers from 0 up to 1. */
+export type Random = () => number;
+
+/** Numbers from 0 to 1, always the same for a seed (mulberry32, T. Ettinger, 2017); plenty for choosing places, not for secrets. */
+export function randomFrom(seed: number): Random {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

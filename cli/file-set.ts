@@ -1,0 +1,135 @@
+import {
+  linkSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, join } from 'node:path';
+
+/*
+ * How a set of files in a folder becomes another at once, whatever else lies there. The new files are written into a folder
+ * of the set's own; the old ones are linked into it too. Each name in the folder is made to lead to where `now` leads, which
+ * is the old set, and nothing has changed for a reader; `now` is made to lead to the new set, in one step of the file system,
+ * and all names have changed; then the new files take their names themselves. Where it is killed before that step the old
+ * set is there to read, after it the new one, and what is left to tidy is tidied by the next run.
+ */
+
+/** Where a set is made, beside the names that it is to take. */
+export interface FileSet {
+  readonly folder: string;
+  /** A folder in it. */
+  readonly work: string;
+}
+
+const [oldFiles, newFiles, now] = ['old', 'new', 'now'];
+
+/** The place of a new file of the set. */
+export const placeOfNew = ({ work }: FileSet, name: string): string => join(work, newFiles, name);
+
+export function beginSet(folder: string, name: string): FileSet {
+  const set = { folder, work: join(folder, name) };
+  mkdirSync(set.work);
+  mkdirSync(join(set.work, newFiles));
+  return set;
+}
+
+/** Gives all new files of a set their names. */
+export function swapIn(set: FileSet): void {
+  const names = readdirSync(join(set.work, newFiles));
+  if (names.length > 1) {
+    const linked = leadByLinks(set, names);
+    turn(set, linked);
+  }
+  takeNames(set, names);
+  rmSync(set.work, { recursive: true, force: true });
+}
+
+/**
+ * Ends what was begun of a set: where it had been turned to the new files they take the rest of their names, else the old ones
+ * are as they were. May be done, or begun, any number of times.
+ */
+export function settle(set: FileSet): void {
+  if (isTurned(set)) takeNames(set, namesIn(join(set.work, newFiles)));
+  else for (const name of namesIn(set.folder)) takeBack(set, name);
+  rmSync(set.work, { recursive: true, force: true });
+}
+
+/** Where each name leads while it is a link. */
+const leadsTo = ({ work }: FileSet, name: string): string => join(basename(work), now, name);
+
+/** Makes the names lead to the old files by way of `now`; false, and nothing done, where the file system has no links. */
+function leadByLinks(set: FileSet, names: readonly string[]): boolean {
+  const { folder, work } = set;
+  mkdirSync(join(work, oldFiles));
+  try {
+    for (const name of names) keepOld(join(folder, name), join(work, oldFiles, name));
+    symlinkSync(oldFiles, join(work, now), 'dir');
+    for (const [i, name] of names.entries()) symlinkSync(leadsTo(set, name), join(work, `link-${i}`));
+  } catch (error) {
+    if (!hasNoLinks(error)) throw error;
+    rmSync(join(work, now), { force: true });
+    return false;
+  }
+  for (const [i, name] of names.entries()) renameSync(join(work, `link-${i}`), join(folder, name));
+  return true;
+}
+
+/** A link that lay there leads where it led; nothing where there was nothing. */
+function keepOld(file: string, kept: string): void {
+  const there = lstatSync(file, { throwIfNoEntry: false });
+  if (there?.isSymbolicLink()) symlinkSync(targetOf(file), kept);
+  else if (there) linkSync(file, kept);
+}
+
+function targetOf(link: string): string {
+  try {
+    return realpathSync(link);
+  } catch {
+    return readlinkSync(link);
+  }
+}
+
+/** The one step: from here on it is the new set. Without links it is only noted, for whoever has to end what was begun. */
+function turn({ work }: FileSet, linked: boolean): void {
+  const turned = join(work, 'turned');
+  if (linked) symlinkSync(newFiles, turned, 'dir');
+  else writeFileSync(turned, newFiles);
+  renameSync(turned, join(work, now));
+}
+
+function isTurned({ work }: FileSet): boolean {
+  const at = join(work, now);
+  const there = lstatSync(at, { throwIfNoEntry: false });
+  if (!there) return false;
+  return (there.isSymbolicLink() ? readlinkSync(at) : readFileSync(at, 'utf8')) === newFiles;
+}
+
+function takeNames(set: FileSet, names: readonly string[]): void {
+  for (const name of names) renameSync(placeOfNew(set, name), join(set.folder, name));
+}
+
+function takeBack(set: FileSet, name: string): void {
+  const at = join(set.folder, name);
+  const isOurs =
+    lstatSync(at, { throwIfNoEntry: false })?.isSymbolicLink() && readlinkSync(at) === leadsTo(set, name);
+  if (!isOurs) return;
+  const kept = join(set.work, oldFiles, name);
+  if (lstatSync(kept, { throwIfNoEntry: false })) renameSync(kept, at);
+  else rmSync(at);
+}
+
+const namesIn = (folder: string): readonly string[] =>
+  lstatSync(folder, { throwIfNoEntry: false })?.isDirectory() ? readdirSync(folder) : [];
+
+/** Some file systems, and Windows for most, make no links. */
+const hasNoLinks = (error: unknown): boolean =>
+  ['EPERM', 'ENOSYS', 'ENOTSUP', 'EOPNOTSUPP', 'EMLINK'].includes(
+    String((error as NodeJS.ErrnoException).code),
+  );

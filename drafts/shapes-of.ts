@@ -1,0 +1,44 @@
+import { type BodyData, gridOf, middleBody } from '../engine/body/grid.ts';
+import { readBody } from '../engine/body/read.ts';
+import type { Claimable, ShapesOf } from '../engine/checks/unclaimed-shapes.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
+import type { Garment, Wearer } from '../engine/pattern/garment.ts';
+import { resolveStyling } from '../engine/pattern/styling-values.ts';
+
+/** The drafts by which a garment that was read from a file is known: its own makes the same once more, for a like body. */
+export const shapesOf =
+  (known: readonly Draft[]): ShapesOf =>
+  ({ name, choices, wearer }) => {
+    const draft = known.find((one) => one.name === name);
+    if (!draft) return { kind: 'unknown' };
+    const styling = choices && resolveStyling(draft.choices, choices);
+    if (!styling?.ok) return { kind: 'no choices' };
+    for (const data of [...(wearer ? [like(wearer)] : []), middleBody, ...others]) {
+      const body = readBody(data);
+      const drawn = body.ok ? draft.draw(body.value, styling.value) : body;
+      if (drawn.ok) return claimsOf(drawn.value);
+    }
+    return { kind: 'unknown' };
+  };
+
+/** Which figures are measured on paper hangs on the pieces there are, and so on the choices; the body moves their bands alone. */
+const claimsOf = ({ shapes }: Garment): Claimable => ({
+  kind: 'claims',
+  names: shapes.filter(({ kind }) => kind !== 'drafted').map(({ name }) => name),
+});
+
+/** A back of middle length, mm; a sheet says her girths alone. */
+const BACK = 405;
+
+const like = ({ bust, underBust, waist, hip }: Wearer): BodyData => ({
+  name: 'wearer',
+  units: 'mm',
+  bustGirth: bust,
+  underBustGirth: underBust,
+  waistGirth: waist,
+  hipGirth: hip,
+  backNeckPointToWaist: BACK,
+});
+
+/** Where choices are too much for a woman of middle size, another may carry them. */
+const others = gridOf([800, 1100], ['A', 'D'], [1650]);
