@@ -1,11 +1,10 @@
 import type { Body } from '../engine/body/body.ts';
 import type { WovenCloth } from '../engine/cloth/cloth.ts';
-import { bodyForm } from '../engine/form/body-form.ts';
 import type { Form } from '../engine/form/form.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { type Findings, findingsOf } from '../engine/wear/findings.ts';
 import type { Stand } from '../engine/wear/stand.ts';
-import { standOfForm } from '../engine/wear/stand-of-form.ts';
+import { standFor } from '../engine/wear/stand-for.ts';
 import { type WearingStep, type Worn, wearing } from '../engine/wear/worn.ts';
 
 /** A garment on a body, and what is found there. */
@@ -38,8 +37,7 @@ export async function hanging(
   spacing: number,
   { reached, enough }: Waiting,
 ): Promise<PutOn> {
-  const form = bodyForm(body);
-  const stand = standOfForm(form);
+  const { form, stand } = standFor(garment, body);
   const steps = wearing(garment, cloth, stand, spacing);
   let next = steps.next();
   while (!next.done) {

@@ -45,6 +45,12 @@ export function findingsRows(found: Findings, units: Unit): WornRows {
       fixed(100 * most, 1),
       `${fixed(100 * over, 1)} % of the cloth by more than 1 %`,
     ]),
+    ...(found.hem
+      ? [
+          ['hem above the floor, on average', mm(found.hem.mean), ''],
+          ['hem lower in one place than in another', mm(found.hem.highest - found.hem.lowest), ''],
+        ]
+      : []),
     ['pressure, kPa', fixed(found.pressure, 2), ''],
   ];
   return { columns: [{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows };
