@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { capital, measurementWords } from '../../../../drafts/index.ts';
 import { choicesOf, draftRequest } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
+import { essential } from './field.tsx';
 import { Figure, Held } from './figure.tsx';
 
 /** So long nothing must have been typed before a body is looked at closely, ms. */
@@ -36,8 +37,11 @@ export function Beside({ state }: Pick<FileViewProps, 'state'>) {
       ) : (
         <p class="quiet">
           {studied.figure.hers
-            ? 'Her form, computed from her measurements. In a field the tape shows where it lies.'
-            : 'A usual form: hers is drawn once the four that are needed are there. In a field the tape shows where it lies.'}
+            ? 'Her form, computed from her measurements.'
+            : [...essential].every((name) => state.form.sizes[name])
+              ? 'A usual form, until hers can be computed.'
+              : 'A usual form: hers is drawn once the four that are needed are there.'}{' '}
+          In a field the tape shows where it lies.
         </p>
       )}
       <Figure figure={studied.figure} at={at} />

@@ -1,0 +1,137 @@
+import { useMemo } from 'preact/hooks';
+import { Construction, drawingNames, drawingOf } from './construction.tsx';
+import { Contents } from './contents.tsx';
+import { DrawingNames } from './drawing-names.tsx';
+import type { Lesson, TaughtStep } from './lesson.ts';
+import { litSteps } from './lit-steps.ts';
+import { numberSeen } from './number-seen.ts';
+import type { PointedNumber, ShownLesson } from './own.ts';
+import { Sentence } from './sentence.tsx';
+import type { Teach } from './teach.ts';
+import { Whence } from './whence.tsx';
+
+interface TaughtProps {
+  readonly shown: ShownLesson;
+  readonly step: TaughtStep;
+  readonly pointed: PointedNumber | undefined;
+  /** The drawing that she chose to see. */
+  readonly chosen: string | undefined;
+  readonly teach: Teach;
+  readonly takeOver: () => void;
+}
+
+/** A step with its sentence, what is pointed at in it, the drawing it stands on, and all steps beside. */
+export function Taught({ shown, step, pointed, chosen, teach, takeOver }: TaughtProps) {
+  const { lesson, plain, turned, moved } = shown;
+  const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
+  const seen = useMemo(() => numberSeen(lesson, step, pointed), [lesson, step, pointed]);
+  const dimension = seen?.dimension;
+  // Many lines, which stay the same while a number is pointed at.
+  const contents = useMemo(
+    () => <Contents lesson={lesson} at={step.number} moved={moved.steps} teach={teach} />,
+    [lesson, step.number, moved],
+  );
+  const turnedIds = Object.keys(turned);
+  const isTurned = ground?.rule !== undefined && ground.rule.id in turned;
+  // Where a rule is turned all that moves is to be seen, be it drawn later.
+  const on =
+    chosen ??
+    (isTurned ? [...moved.drawings][0] : undefined) ??
+    dimension?.on ??
+    drawingOf(lesson, step.number);
+  const go = (number: number): void => teach({ does: 'go to step', step: number });
+  return (
+    <div class="lesson">
+      <section
+        class="step"
+        aria-label="The step: arrow keys go to the next and the one before"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys step the lesson wherever one is in it.
+        tabIndex={0}
+        onKeyDown={(event) => {
+          const to =
+            event.ctrlKey || event.metaKey || event.altKey ? undefined : keyed(event.key, step, lesson);
+          if (to === undefined || event.target instanceof HTMLInputElement) return;
+          event.preventDefault();
+          go(to);
+        }}
+      >
+        <p class="quiet">
+          {step.heading} · step {step.number} of {lesson.steps.length}
+        </p>
+        <div aria-live="polite">
+          <h2>{step.title}</h2>
+          <Sentence step={step} pointed={pointed} point={(at) => teach({ does: 'point at', pointed: at })} />
+        </div>
+        {step.places.map((place) => (
+          <p key={place} class="quiet">
+            {place}
+          </p>
+        ))}
+        <p class="quiet">On the word of: {step.source}</p>
+        <p class="row">
+          <button type="button" onClick={() => go(step.number - 1)} disabled={step.number === 1}>
+            ← Before
+          </button>
+          <button
+            type="button"
+            onClick={() => go(step.number + 1)}
+            disabled={step.number === lesson.steps.length}
+          >
+            Next →
+          </button>
+          <button type="button" onClick={() => print()}>
+            Print the lesson
+          </button>
+        </p>
+        <Whence
+          shown={shown}
+          step={step}
+          pointed={pointed}
+          seen={seen?.by ? 'by' : dimension?.half ? 'half' : dimension ? 'whole' : 'nowhere'}
+          teach={teach}
+          takeOver={takeOver}
+        />
+        {turnedIds.length > 0 && (
+          <p class="turned">
+            {turnedIds.length === 1 ? `Rule ${turnedIds[0]} is` : `Rules ${turnedIds.join(', ')} are`} turned,
+            here alone: what you take away is drawn as the draft has it.{' '}
+            <button type="button" onClick={() => teach({ does: 'turn no rule' })}>
+              All as in the draft
+            </button>
+          </p>
+        )}
+      </section>
+      <div class="sheet">
+        {on === undefined ? (
+          <p class="empty">This draft draws nothing step by step. Its pieces are under Pieces.</p>
+        ) : (
+          <>
+            <Construction
+              lesson={lesson}
+              under={lesson === plain ? undefined : plain}
+              on={on}
+              step={isTurned ? lesson.steps.length : step.number}
+              lit={litSteps(shown, step, pointed, dimension !== undefined)}
+              dimension={dimension}
+              amount={seen?.amount}
+              goTo={go}
+            />
+            <DrawingNames
+              names={drawingNames(lesson)}
+              on={on}
+              moved={moved.drawings}
+              choose={(name) => teach({ does: 'show drawing', on: name })}
+            />
+          </>
+        )}
+      </div>
+      {contents}
+    </div>
+  );
+}
+
+/** The step that a key leads to. */
+function keyed(key: string, { number }: TaughtStep, { steps }: Lesson): number | undefined {
+  const to = { ArrowRight: number + 1, ArrowLeft: number - 1, Home: 1, End: steps.length }[key];
+  return to === undefined ? undefined : Math.min(Math.max(1, to), steps.length);
+}
