@@ -36,7 +36,7 @@ describe.each(bodies)('the dress of the %s, in a cutting file read by dxf-parser
   const { garment, cutLines, report } = made;
 
   it('walks with exact curves as it was drafted, to 0.1 mm, and can be cut', () => {
-    const { drawn, whole, cut } = garmentIn(garment, readCuttingFile(cuttingFile(made, 'splines')).blocks);
+    const { drawn, whole, cut } = garmentIn(garment, cuttingFile(made, 'splines'), 'splines');
     const bounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
     const walked = checkGarment(drawn, bounds);
     expect(walked.issues).toEqual([]);
@@ -51,7 +51,7 @@ describe.each(bodies)('the dress of the %s, in a cutting file read by dxf-parser
   });
 
   it('walks as polylines to 0.1 mm: every seam, every stretch between notches, every girth', () => {
-    const { drawn } = garmentIn(garment, readCuttingFile(cuttingFile(made, 'polylines')).blocks);
+    const { drawn } = garmentIn(garment, cuttingFile(made, 'polylines'), 'polylines');
     const walked = checkGarment(drawn, draftBounds);
     for (const [i, { name, lengthA, lengthB }] of report.seams.entries()) {
       const back = walked.seams[i];
@@ -66,8 +66,8 @@ describe.each(bodies)('the dress of the %s, in a cutting file read by dxf-parser
   it('covers the area of the same piece in the SVG: with exact curves as much, as polylines up to 0.05 mm all round more', () => {
     const sheet = readSheet(sheetSvg(garment, cutLines));
     if (!sheet.ok) throw new Error('not read');
-    const exact = garmentIn(garment, readCuttingFile(cuttingFile(made, 'splines')).blocks).cut;
-    const flat = garmentIn(garment, readCuttingFile(cuttingFile(made, 'polylines')).blocks).cut;
+    const exact = garmentIn(garment, cuttingFile(made, 'splines'), 'splines').cut;
+    const flat = garmentIn(garment, cuttingFile(made, 'polylines'), 'polylines').cut;
     for (const { name, edges } of garment.pieces) {
       const inSvg = isWhole(edges) * area(sheet.value.cutLines.get(name)?.curves ?? []);
       const round = (flat.get(name) ?? []).reduce(
@@ -108,8 +108,10 @@ describe.each(['polylines', 'splines'] as const)('a cutting file of %s', (flavou
   });
 
   it('inserts no piece on another, and none below zero', () => {
-    const boxes = read.inserts.map(({ name, position }) => {
-      const curves = read.blocks.get(name)?.lines.get('CUT')?.get('') ?? [];
+    const { cut } = garmentIn(made.garment, text, flavour);
+    const cutting = [...cut.values()];
+    const boxes = read.inserts.map(({ position }, i) => {
+      const curves = cutting[i] ?? [];
       const [xs, ys] = [curves.map(({ from }) => from.x), curves.map(({ from }) => -from.y)];
       return {
         left: position.x + Math.min(...xs),
@@ -128,11 +130,16 @@ describe.each(['polylines', 'splines'] as const)('a cutting file of %s', (flavou
   it('has every line of a piece on a layer of its own', () => {
     const bib = cuttingFile({ garment: smallGarment, cutLines: made.cutLines }, flavour);
     const [front] = readCuttingFile(bib).blocks.values();
-    expect([...(front?.lines.keys() ?? [])].sort()).toEqual(
-      ['FOLD', 'GATHER', 'GRAIN', 'LEVEL', 'MARK', 'NOTCH', 'STITCH']
-        .concat(flavour === 'polylines' ? ['CUT'] : ['CUT'])
-        .sort(),
-    );
+    expect([...(front?.layers ?? [])].sort()).toEqual([
+      'CUT',
+      'FOLD',
+      'GATHER',
+      'GRAIN',
+      'LEVEL',
+      'MARK',
+      'NOTCH',
+      'STITCH',
+    ]);
     expect(front?.words).toContain('1 centre front');
   });
 });
