@@ -1,6 +1,8 @@
+import { messageOf } from '../engine/text/message-of.ts';
+
 /** What the system says went wrong, in one line. */
 export const reason = (error: unknown): string => {
-  const text = error instanceof Error ? error.message : String(error);
+  const text = messageOf(error);
   const plain: Readonly<Record<string, string>> = {
     ENOENT: 'there is no such file or folder.',
     EACCES: 'you may not.',

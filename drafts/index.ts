@@ -112,6 +112,7 @@ export { commonPractice } from '../engine/sources.ts';
 export { capital } from '../engine/text/capital.ts';
 export { fixed } from '../engine/text/figure.ts';
 export { decimalCell, lengthCell, lengthFigure, lengthIn } from '../engine/text/length.ts';
+export { messageOf } from '../engine/text/message-of.ts';
 export { millimetres, type Unit, unitLabel, unitNames } from '../engine/text/units.ts';
 export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { writtenLength } from '../engine/text/written-length.ts';
@@ -130,6 +131,5 @@ export { grainline } from './grainline.ts';
 export { keepNear } from './keep-near.ts';
 export { makingChoices, waistEase } from './making-choices.ts';
 export * from './piece-edges.ts';
-
 export * from './seams.ts';
 export { walkSheet } from './walk-sheet.ts';

@@ -1,4 +1,4 @@
-import { garments } from '../../drafts/index.ts';
+import { garments, messageOf } from '../../drafts/index.ts';
 import { Unusable } from '../unusable.ts';
 import type { GarmentChoices, PageAnswer, PageRequest } from './messages.ts';
 import { drafted } from './requests/draft.ts';
@@ -43,7 +43,7 @@ export async function answer(request: PageRequest, tell: Tell): Promise<void> {
     await answerOf(request, tell);
   } catch (error) {
     if (error instanceof Unusable) return tell({ kind: 'refused', message: error.message });
-    const message = `The program itself failed: ${error instanceof Error ? error.message : String(error)}`;
+    const message = `The program itself failed: ${messageOf(error)}`;
     if (request.kind !== 'draft') return tell({ kind: 'refused', message });
     const issue = { code: 'program-fault', severity: 'error', path: '', message } as const;
     tell({ kind: 'drafted', number: request.number, issues: [issue] });

@@ -38,7 +38,8 @@ export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLi
     sewnEqual('side seams equal above the under-bust level', [front[1]], [back[1]]),
     sewnEqual('side seams equal below the under-bust level', [front[2]], [back[2]]),
   );
-  const waistLeaves = (part: 'front' | 'back'): string => squareTo(part, opens(foundation[part].side));
+  const waistLeaves = (part: 'front' | 'back'): string =>
+    squareTo(part, headingAtWaist(foundation[part].side));
   return {
     front: { curves: front, waistLeaves: waistLeaves('front') },
     back: { curves: back, waistLeaves: waistLeaves('back') },
@@ -46,7 +47,7 @@ export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLi
 }
 
 /** The heading with which a bent side seam reaches the waist. */
-const opens = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
+const headingAtWaist = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
 
 /** Straight down to the bust level, in to the under-bust level, and out again to the waist. */
 function planBent(
@@ -62,7 +63,7 @@ function planBent(
   const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });
   const below = sketch.curve(`${part} side 3`, bend, waist, {
     start: along,
-    end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, opens(side)) },
+    end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, headingAtWaist(side)) },
   });
   fairLines(sketch, [above, below]);
   return [sketch.line(`${part} side 1`, `${part} underarm`, bust), above, below];

@@ -4,6 +4,7 @@ import { notchesOf } from '../finishing/notches.ts';
 import type { Issue } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import { provenSheet } from '../proven-sheet.ts';
+import { messageOf } from '../text/message-of.ts';
 import type { TrialCase } from './trial-case.ts';
 
 /** What came of one case: a garment that passes every check, none and why, one that fails, or no answer at all. */
@@ -50,7 +51,7 @@ export const thrownVerdict = (error: unknown): Verdict => ({
       code: 'program-fault',
       severity: 'error',
       path: '',
-      message: error instanceof Error ? error.message : String(error),
+      message: messageOf(error),
     },
   ],
 });

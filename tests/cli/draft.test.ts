@@ -9,9 +9,13 @@ import { commandFolder } from './temporary-folder.ts';
 
 const given = commandFolder();
 
+/** Drafts the bib for the given body into the given folder. */
+const draftBib = (...more: readonly string[]) =>
+  bodkin(['draft', 'bib', '--body', given.body, '--out', given.out, ...more]);
+
 describe('draft', () => {
   test('writes a file a piece, the sheet and the report, and nothing else', async () => {
-    const ran = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
+    const ran = await draftBib();
     expect(ran.err).toContain('wrote 2 pieces');
     expect(ran.code).toBe(0);
     expect((await readdir(given.out)).sort()).toEqual([
@@ -27,7 +31,7 @@ describe('draft', () => {
     await mkdir(given.out);
     await writeFile(join(given.out, '7-sleeve.svg'), '');
     await writeFile(join(given.out, 'notes.svg'), '');
-    const ran = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
+    const ran = await draftBib();
     expect(ran.err).toContain('left from an earlier one: 7-sleeve.svg\n');
     expect(await readdir(given.out)).toContain('7-sleeve.svg');
   });
@@ -38,16 +42,7 @@ describe('draft', () => {
       const [old, earlier] = [join(given.folder, 'old'), join(given.folder, 'earlier.yaml')];
       await writeFile(earlier, stringify({ ...measurements, name: 'understudy' }));
       await bodkin(['draft', 'bib', '--body', earlier, '--out', old]);
-      const ran = await bodkin([
-        'draft',
-        'bib',
-        '--body',
-        given.body,
-        '--out',
-        given.out,
-        '--before',
-        join(old, name),
-      ]);
+      const ran = await draftBib('--before', join(old, name));
       expect(ran.code).toBe(0);
       expect(ran.err).toContain('drew the stitching line before, grey, under 2 pieces\n');
       const sheet = await readFile(join(given.out, 'sheet.svg'), 'utf8');
@@ -60,36 +55,18 @@ describe('draft', () => {
   );
 
   test('draws over its own earlier draft in the same folder, and says so of a report without a sheet', async () => {
-    await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
-    const again = await bodkin([
-      'draft',
-      'bib',
-      '--body',
-      given.body,
-      '--out',
-      given.out,
-      '--before',
-      given.out,
-    ]);
+    await draftBib();
+    const again = await draftBib('--before', given.out);
     expect(again.code).toBe(0);
     expect(await readFile(join(given.out, 'sheet.svg'), 'utf8')).toContain('class="earlier"');
     await rm(join(given.out, 'sheet.svg'));
-    const without = await bodkin([
-      'draft',
-      'bib',
-      '--body',
-      given.body,
-      '--out',
-      given.out,
-      '--before',
-      given.out,
-    ]);
+    const without = await draftBib('--before', given.out);
     expect(without.code).toBe(2);
     expect(without.err).toContain('holds no outlines');
   });
 
   test('prints the short table', async () => {
-    const { out: table } = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
+    const { out: table } = await draftBib();
     expect(table).toMatch(/^bib for prompter: all true\n/);
     expect(table).toMatch(/pieces +2: 1 centre front, 2 side front\n/);
     expect(table).toMatch(/seams walked +1\n/);
@@ -100,7 +77,7 @@ describe('draft', () => {
   });
 
   test('writes the report that walk prints, and prints it with the cut list when JSON is asked for', async () => {
-    const drafted = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out, '--json']);
+    const drafted = await draftBib('--json');
     const walked = await bodkin(['walk', 'bib', '--body', given.body, '--json']);
     const { cutList, materials, ...report } = JSON.parse(drafted.out);
     expect(report).toEqual(JSON.parse(walked.out));
@@ -110,36 +87,17 @@ describe('draft', () => {
   });
 
   test('prints the cut list, and below which length no lay of the cloth goes, in the reader’s unit', async () => {
-    const { out: said } = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
+    const { out: said } = await draftBib();
     expect(said).toMatch(
       /to cut +self +lining\n1 centre front +1 on the fold +1 on the fold\n2 side front +2, a pair/,
     );
     expect(said).toMatch(/no lay under +90 cm +115 cm +140 cm +150 cm\nself +0\.\d\d m/);
-    const { out: inches } = await bodkin([
-      'draft',
-      'bib',
-      '--body',
-      given.body,
-      '--out',
-      given.out,
-      '--units',
-      'in',
-    ]);
+    const { out: inches } = await draftBib('--units', 'in');
     expect(inches).toMatch(/no lay under +36 in +45 in +54 in +60 in\nself +0\.\d\d yd/);
   });
 
   test('prints the date it is given on every drawing, and the construction log when asked', async () => {
-    const ran = await bodkin([
-      'draft',
-      'bib',
-      '--body',
-      given.body,
-      '--out',
-      given.out,
-      '--date',
-      '4 May',
-      '--steps',
-    ]);
+    const ran = await draftBib('--date', '4 May', '--steps');
     for (const file of ['1-centre-front.svg', '2-side-front.svg', 'sheet.svg'])
       expect(await readFile(join(given.out, file), 'utf8')).toContain('bib for prompter, 4 May');
     expect(ran.out).toContain('1. Fold: the cloth [common practice, no source]');
@@ -173,7 +131,7 @@ describe('draft', () => {
     [['--set', 'misfit=10'], '0 to 9 mm'],
     [['--date', 'x'.repeat(41)], 'at most 40'],
   ])('that cannot be made (%j) ends with 2 and writes nothing', async (more, said) => {
-    const ran = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out, ...more]);
+    const ran = await draftBib(...more);
     expect(ran.code).toBe(2);
     expect(ran.err).toContain(said);
     expect(await readdir(given.folder)).toEqual(['body.yaml']);
@@ -188,7 +146,7 @@ describe('draft', () => {
     [`a: &a [x, x]\nb: &b [*a, *a]\n${'c: [*b, *b]\n'.repeat(200)}`, ''],
   ])('for measurements that read %j ends with 2', async (text, said) => {
     await writeFile(given.body, text);
-    const ran = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
+    const ran = await draftBib();
     expect(ran.err).toContain(said);
     expect(ran.err).not.toMatch(/\n\s+at |NaN|undefined/);
     expect(ran.err).not.toBe('');
@@ -197,7 +155,7 @@ describe('draft', () => {
 
   test('shows names from a file without their control characters', async () => {
     await writeFile(given.body, JSON.stringify({ ...measurements, name: 'up\u001b[2Jset' }));
-    const ran = await bodkin(['draft', 'bib', '--body', given.body, '--out', given.out]);
+    const ran = await draftBib();
     expect(ran.out + ran.err).not.toContain('\u001b');
   });
 

@@ -1,4 +1,5 @@
 import { transform } from 'sucrase';
+import { messageOf } from '../../../drafts/index.ts';
 import { type DraftFiles, importedBy } from '../../draft-files.ts';
 import type { FileStarts } from '../views/code/script-lines.ts';
 
@@ -86,7 +87,7 @@ function strayImport(file: string, text: string, names: ReadonlySet<string>): Co
 
 /** Sucrase says where in its message, behind the file: “Error transforming skirt.ts: Unexpected token (3:7)”. */
 function syntaxProblem(file: string, error: unknown): CodeProblem {
-  const said = error instanceof Error ? error.message : String(error);
+  const said = messageOf(error);
   const [, what = said, line] = /^(?:Error transforming [^:]*: )?(.*?)(?: \((\d+):\d+\))?$/s.exec(said) ?? [];
   return { message: `${what.replace(/\.?$/, '.')}`, file, ...(line ? { line: Number(line) } : {}) };
 }

@@ -15,6 +15,7 @@ import type { IssueCode } from '../../issue-codes/issue-codes.ts';
 import type { Garment } from '../../pattern/garment.ts';
 import { squares } from '../../render/test-squares.ts';
 import { fixedMm, inMm } from '../../text/figure.ts';
+import { messageOf } from '../../text/message-of.ts';
 import { pieceAsCut } from './piece-as-cut.ts';
 import { type ReadBlock, type ReadCuttingFile, readBlocks } from './read-blocks.ts';
 
@@ -170,5 +171,5 @@ const damaged = (error: unknown): Issue => ({
   code: 'cutting-file-damaged',
   severity: 'error',
   path: 'file',
-  message: `The cutting file cannot be read back: ${error instanceof Error ? error.message : String(error)}.`,
+  message: `The cutting file cannot be read back: ${messageOf(error)}.`,
 });

@@ -10,6 +10,7 @@ import { type FileStarts, placeOfLine } from './script-lines.ts';
 const {
   engineParts,
   evaluate,
+  messageOf,
   notchesOf,
   provenSheet,
   trialCases,
@@ -147,6 +148,6 @@ function sourceOf(files: Readonly<Record<string, FileFunction>>, starts: FileSta
       }
       return undefined;
     },
-    reason: (error) => (error instanceof Error ? error.message : String(error)),
+    reason: messageOf,
   });
 }

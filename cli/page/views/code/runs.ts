@@ -1,17 +1,16 @@
+import { messageOf } from '../../../../drafts/index.ts';
 import { bodyData } from '../../body-form.ts';
 import { choicesOf, isUntouched, type PageState } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
-import { type Coding, filesNow, type HeldCase } from './own.ts';
-import type { RunQuestion, Trial } from './questions.ts';
+import { Holding } from './holding.ts';
+import { type Coding, filesNow } from './own.ts';
+import type { RunQuestion } from './questions.ts';
 import { openSandbox, RunFault, type Sandbox } from './sandbox.ts';
 import { placeOfLine } from './script-lines.ts';
 import { runner, shippedBodies } from './sources.ts';
 
 /** Code is run once nobody has typed for so long, ms. */
 const pause = 500;
-
-/** So many workers hold a draft to everybody, at the most; one processor is left to the page. */
-const workers = (): number => Math.max(1, Math.min(4, (navigator.hardwareConcurrency ?? 2) - 1));
 
 /** What is to be run changes a name each time. */
 let runs = 0;
@@ -26,7 +25,7 @@ export class Runs {
   #sandbox: Sandbox | undefined;
   #asking = false;
   #asked = '';
-  #holders: readonly Sandbox[] = [];
+  readonly #holding = new Holding((what) => this.#tell(what));
   #wasHeld = false;
   /** Asked to be held, as soon as what is written now is linked; with both ends of every choice or without. */
   #toHold: { readonly ends: boolean } | undefined;
@@ -45,14 +44,15 @@ export class Runs {
       this.#files = files;
       this.#plan(first ? 0 : pause);
     }
-    if (this.#wasHeld && !held) this.#release();
+    if (this.#wasHeld && !held) this.#holding.end();
     this.#wasHeld = held !== undefined;
     if (linked?.key !== this.#key || this.#timer !== 0) return;
     if (this.#linkedKey !== this.#key) void this.#begin();
     else void this.#ask();
     const hold = this.#toHold;
     this.#toHold = undefined;
-    if (hold) void this.#hold(hold.ends);
+    if (hold && linked.script !== undefined) void this.#holding.begin(linked.script, hold.ends);
+    else if (hold) this.#holding.end();
   }
 
   /** Runs the code now, be it as it was. */
@@ -64,7 +64,7 @@ export class Runs {
     clearTimeout(this.#timer);
     this.#timer = 0;
     this.#sandbox?.end();
-    this.#release();
+    this.#holding.end();
     this.#key = '';
   }
 
@@ -124,7 +124,7 @@ export class Runs {
   }
 
   #problem(error: unknown) {
-    const message = error instanceof Error ? error.message : String(error);
+    const message = messageOf(error);
     const { starts } = this.#props.state.own.code.linked ?? {};
     const line = error instanceof RunFault ? error.line : undefined;
     return { message, ...(line === undefined ? {} : placeOfLine(line, starts ?? [])) };
@@ -135,51 +135,6 @@ export class Runs {
     this.#toHold = { ends };
     if (this.#timer !== 0) this.#plan(0);
     else this.update(this.#props);
-  }
-
-  /** In several sandboxes at once. */
-  async #hold(ends: boolean): Promise<void> {
-    this.#release();
-    const { script } = this.#props.state.own.code.linked ?? {};
-    if (script === undefined) return;
-    const program = await runner();
-    const open = (): Sandbox => openSandbox(script, program);
-    const first = open();
-    this.#holders = [first];
-    const asked = await first.ask({ kind: 'cases', bodies: await shippedBodies() }).catch(() => undefined);
-    if (asked?.kind !== 'cases' || this.#holders[0] !== first) return;
-    const cases = asked.cases.filter(({ styling }) => ends || Object.keys(styling).length === 0);
-    this.#tell({ does: 'hold', ends, cases: cases.map(heldCase) });
-    const others = Array.from({ length: Math.min(workers(), cases.length) - 1 }, open);
-    this.#holders = [first, ...others];
-    const holding = this.#holders;
-    let next = 0;
-    const work = async (begun: Sandbox): Promise<void> => {
-      let sandbox = begun;
-      while (next < cases.length && holding === this.#holders) {
-        const at = next++;
-        const trial = cases[at];
-        if (!trial) return;
-        try {
-          const came = await sandbox.ask({ kind: 'try', ...trial });
-          if (holding === this.#holders && came.kind === 'tried') this.#tell({ does: 'held', at, came });
-        } catch (error) {
-          if (holding !== this.#holders) return;
-          const { message } = this.#problem(error);
-          const issue = { code: 'program-fault', severity: 'error', path: '', message } as const;
-          this.#tell({ does: 'held', at, came: { kind: 'tried', outcome: 'thrown', issues: [issue] } });
-          // Ended code is begun again for the next.
-          sandbox = open();
-        }
-      }
-      sandbox.end();
-    };
-    await Promise.all(holding.map(work));
-  }
-
-  #release(): void {
-    for (const sandbox of this.#holders) sandbox.end();
-    this.#holders = [];
   }
 
   #tell(what: Coding): void {
@@ -193,11 +148,3 @@ async function drawingOf(state: PageState): Promise<RunQuestion> {
   const body = isUntouched(state) ? someone : bodyData(state.form);
   return { kind: 'draft', body, choices: choicesOf(state), turned: {} };
 }
-
-const heldCase = ({ body, styling }: Trial): HeldCase => ({
-  name: String(body.name ?? ''),
-  choices: Object.entries(styling)
-    .map(([name, value]) => `${name} ${value}`)
-    .join(', '),
-  came: undefined,
-});
