@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { type Html, html, page } from '../engine/render/booklet/html.ts';
+import { capital } from '../engine/text/capital.ts';
 import type { WornScene } from './page/worn/scene.ts';
 import { sceneText } from './page/worn/scene-text.ts';
 
@@ -73,8 +74,6 @@ const read = (name: string): Promise<string> =>
 
 /** What a policy knows a script or a style by (Content Security Policy Level 3). */
 const digest = (text: string): string => `sha256-${createHash('sha256').update(text).digest('base64')}`;
-
-const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 const table = ({ caption, heads, figures, rows }: PageTable): readonly Html[] => [
   html('h2', {}, caption),

@@ -63,5 +63,3 @@ const TakeOver = ({ words, done, take }: { words: string; done: boolean; take: (
     {done ? 'taken into her fitting' : ''}
   </p>
 );
-
-const capital = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
