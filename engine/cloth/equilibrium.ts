@@ -96,10 +96,11 @@ export class Equilibrium {
     let damping = first;
     let energy = this.energy(x);
     let left = Infinity;
+    const isRest = (): boolean => left <= residual || this.#net <= net;
     for (let step = 0; step < steps; step++) {
       const enough = yield step;
       left = this.#assemble(x, held);
-      if (left <= residual || this.#net <= net)
+      if (isRest())
         return { atRest: true, residual: left, net: this.#net, steps: step, energy };
       if (enough) return { atRest: false, residual: left, net: this.#net, steps: step, energy };
       let shortening = 0;
@@ -117,7 +118,7 @@ export class Equilibrium {
       else if (shortening < 0.3) damping = Math.max(3 * damping, 1e-9);
     }
     left = this.#assemble(x, held);
-    return { atRest: left <= residual, residual: left, net: this.#net, steps, energy };
+    return { atRest: isRest(), residual: left, net: this.#net, steps, energy };
   }
 
   /** Finds forces and stiffness; returns the greatest force at a point. */

@@ -45,7 +45,7 @@ export function browsed(): {
       const page = await context.newPage();
       const faults: string[] = [];
       context.on('request', (request) => {
-        if (!request.url().startsWith(served.address) && !request.url().startsWith('blob:'))
+        if (!request.url().startsWith(served.address) && !/^(?:blob:|about:srcdoc)/.test(request.url()))
           faults.push(`asked elsewhere: ${request.url()}`);
       });
       page.on('pageerror', (error) => faults.push(error.message));

@@ -1,0 +1,168 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { expect, test } from 'vitest';
+import { drawing, openDraft, telling, withSkirt, write } from './draft-page.ts';
+import { browsed, inBrowser, view } from './opened-page.ts';
+
+/* What a draft does that somebody has edited, and what it is kept from. */
+
+const browser = browsed();
+
+inBrowser('edited code', () => {
+  test('that cannot be read says so on its line, and the last drawing stays', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await write(page, 'export default {\n  name: \n};;; const const\n');
+    await drawing(page).getByText('What is drawn below is the last that could be.').waitFor();
+    await drawing(page)
+      .getByRole('button', { name: /, line \d$/ })
+      .waitFor();
+    await page.locator('.cm-lint-marker-error').first().waitFor();
+    await drawing(page).getByRole('img').waitFor();
+    await page.getByRole('button', { name: 'All as it was' }).click();
+    await drawing(page)
+      .getByText('What is drawn below is the last that could be.')
+      .waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  });
+
+  test('that never ends is ended, and the page goes on', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await openDraft(page, 'loop.ts', telling('for (;;);'));
+    await page.getByRole('button', { name: 'Run it', exact: true }).click();
+    // The page itself is not held up meanwhile.
+    await page.waitForTimeout(1500);
+    const began = Date.now();
+    await page.evaluate('1 + 1');
+    expect(Date.now() - began).toBeLessThan(1000);
+    await drawing(page)
+      .getByText(/it ran longer than \d seconds/)
+      .waitFor({ timeout: 15_000 });
+    expect(await page.locator('iframe').count()).toBe(0);
+    await write(page, telling(''));
+    await drawing(page)
+      .getByText(/it ran longer than/)
+      .waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test('reaches no network, nothing that is kept, and makes no code from text', async () => {
+    const { page } = await withSkirt(browser);
+    // What comes to this server has got out; it lets everybody in.
+    const asked: string[] = [];
+    const elsewhere = createServer(({ url = '' }, response) => {
+      asked.push(url);
+      response.writeHead(200, { 'access-control-allow-origin': '*', 'content-type': 'text/javascript' });
+      response.end('');
+    });
+    await new Promise<void>((done) => elsewhere.listen(0, '127.0.0.1', done));
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    const address = `http://localhost:${(elsewhere.address() as AddressInfo).port}/`;
+    await openDraft(
+      page,
+      'spy.ts',
+      telling(`
+        const all = globalThis as any;
+        tries('importScripts', () => all.importScripts('${address}page.js'));
+        tries('synchronous request', () => { const r = new all.XMLHttpRequest(); r.open('GET', '${address}page.js', false); r.send(); });
+        tries('eval', () => all.eval('1 + 1'));
+        tries('Function', () => new all.Function('return 1')());
+        tries('localStorage', () => all.localStorage.length);
+        tries('the page', () => all.parent.document);
+        tries('document', () => all.document.body);
+        const later = (name: string, attempt: () => Promise<unknown>) => {
+          try { attempt().then(() => said.push(name + ' went through'), () => said.push(name + ' failed')); } catch { said.push(name + ' failed'); }
+        };
+        later('fetch', () => all.fetch('${address}page.js'));
+        later('fetch elsewhere', () => all.fetch('http://127.0.0.1:9/', { mode: 'no-cors' }));
+        later('import', () => import('${address}page.js' as string));
+        later('indexedDB', () => new Promise((done, fail) => { const r = all.indexedDB.open('x'); r.onsuccess = done; r.onerror = fail; }));
+        later('caches', () => all.caches.open('x'));
+        later('storage', () => all.navigator.storage.getDirectory());
+        later('socket', () => new Promise((done, fail) => { const s = new all.WebSocket('${address.replace('http', 'ws')}'); s.onopen = done; s.onerror = fail; }));
+        later('nested worker', () => new Promise((done, fail) => {
+          const inner = new all.Worker(all.URL.createObjectURL(new all.Blob(["fetch('${address}page.js').then(() => postMessage(1), () => postMessage(0))"])));
+          inner.onmessage = ({ data }: any) => data ? done(1) : fail();
+          inner.onerror = fail;
+        }));
+      `),
+    );
+    await page.getByRole('button', { name: 'Run it', exact: true }).click();
+    await drawing(page)
+      .getByText(/importScripts/)
+      .waitFor();
+    await page.waitForTimeout(1500);
+    // Asked for another drawing, it tells what came meanwhile.
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await drawing(page)
+      .getByText(/nested worker/)
+      .waitFor();
+    const said =
+      (await drawing(page)
+        .getByText(/importScripts/)
+        .textContent()) ?? '';
+    for (const name of [
+      'importScripts',
+      'synchronous request',
+      'eval',
+      'Function',
+      'localStorage',
+      'the page',
+      'document',
+      'fetch',
+      'fetch elsewhere',
+      'import',
+      'indexedDB',
+      'caches',
+      'storage',
+      'socket',
+      'nested worker',
+    ])
+      expect(said).toContain(`${name} failed`);
+    expect(said).not.toContain('went through');
+    expect(asked).toEqual([]);
+    elsewhere.close();
+  }, 60_000);
+
+  test('that answers what is no answer is ended, and what it says is text, never markup', async () => {
+    const { page } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await openDraft(
+      page,
+      'liar.ts',
+      telling(
+        `const post = MessagePort.prototype.postMessage;
+        MessagePort.prototype.postMessage = function () { post.call(this, { kind: 'drafted', lesson: 7 }); };`,
+      ),
+    );
+    await page.getByRole('button', { name: 'Run it', exact: true }).click();
+    await drawing(page).getByText('The code answered what is no answer, and was ended.').waitFor();
+    await openDraft(page, 'markup.ts', telling(`said.push('<img src=x onerror=alert(1)>');`));
+    await page.getByRole('button', { name: 'Run it', exact: true }).click();
+    await drawing(page).getByText('<img src=x onerror=alert(1)>').waitFor();
+    expect(await page.locator('img[src="x"]').count()).toBe(0);
+  }, 60_000);
+
+  test('is left with Tab, and run with a key', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await page.locator('.cm-content').focus();
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(`document.activeElement?.closest('.editor') ?? null`)).toBeNull();
+    await page.keyboard.press('Shift+Tab');
+    await page.keyboard.press('Control+Home');
+    await page.keyboard.type('nonsense ');
+    await page.keyboard.press('Control+Enter');
+    await drawing(page).getByText('Not so:').first().waitFor();
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+Enter');
+    await drawing(page).getByText('Not so:').first().waitFor({ state: 'detached' });
+    expect(faults).toEqual([]);
+  });
+});
