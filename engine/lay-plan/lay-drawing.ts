@@ -1,6 +1,4 @@
-import { labelPlace } from '../finishing/label.ts';
-import type { Curve } from '../geometry/curve.ts';
-import { between, moved, type Point, point } from '../geometry/point.ts';
+import { moved, point } from '../geometry/point.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { arrowheads } from '../render/arrows.ts';
 import { type Ink, type InkWords, stroke } from '../render/ink.ts';
@@ -14,7 +12,8 @@ import { fixed, plainFigure } from '../text/figure.ts';
 import { lengthIn } from '../text/length.ts';
 import type { Unit } from '../text/units.ts';
 import { type Cloth, stripStart, stripWidth, washedRepeat, washedWidth } from './cloth.ts';
-import type { LaidCopy, LayPlan } from './lay-plan.ts';
+import { copyInk, type DrawnCopy, keyInk, keyStep, labelOf, plainSize } from './copy-drawing.ts';
+import type { LayPlan } from './lay-plan.ts';
 
 /** The plan is drawn so many times smaller than the cloth. */
 export const layScale = 10;
@@ -23,19 +22,8 @@ export const layScale = 10;
 const margin = 12;
 const headRoom = 26;
 
-/** Of the words on pieces: as large as there is room for. */
-const textSize = { heading: 4.5, plain: 3, piece: [2.6, 2.2, 1.8] } as const;
-
-/** Smaller figures nobody reads, mm. */
-const leastFigure = 1;
-
-/** How far letters stand above their line and hang below it, as a share of their size. */
-const [ascent, descent] = [0.8, 0.25];
-
-/** From line to line of a label, as a share of its size; white round it; from row to row of the key; a stroke at a repeat, mm. */
-const leading = 1.2;
-const clearance = 1.2;
-const keyStep = 4.5;
+/** Size of the heading and of words beside the cloth; a stroke at a repeat, mm. */
+const headingSize = 4.5;
 const tick = 2;
 
 /** What is drawn and how large the paper is, mm of paper. */
@@ -74,13 +62,13 @@ function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
     ...(plan.matched ? [stripeWords(plan, say)] : []),
   ];
   const heading: InkWords[] = [
-    { kind: 'words', text: title, at: point(margin, margin), size: textSize.heading, bold: true },
+    { kind: 'words', text: title, at: point(margin, margin), size: headingSize, bold: true },
     ...lines.map(
       (text, i): InkWords => ({
         kind: 'words',
         text,
         at: point(margin, margin + 6 + 5 * i),
-        size: textSize.plain,
+        size: plainSize,
       }),
     ),
   ];
@@ -131,7 +119,7 @@ function dimension(from: number, to: number, y: number, text: string): Ink[] {
   return [
     stroke('level', a, b),
     ...arrowheads(a, b),
-    { kind: 'words', text, at: point((from + to) / 2, y - 1), size: textSize.plain, centred: true },
+    { kind: 'words', text, at: point((from + to) / 2, y - 1), size: plainSize, centred: true },
   ];
 }
 
@@ -141,102 +129,8 @@ function upright(from: number, to: number, x: number, text: string): Ink[] {
   return [
     stroke('level', a, b),
     ...arrowheads(a, b),
-    { kind: 'words', text, at, size: textSize.plain, centred: true, turnedAbout: at },
+    { kind: 'words', text, at, size: plainSize, centred: true, turnedAbout: at },
   ];
-}
-
-/** A copy: its cutting line, its grain, and its label. */
-function copyInk(drawn: DrawnCopy, label: Label): Ink[] {
-  const { of, copy, curves, from, to } = drawn;
-  return [
-    {
-      kind: 'chain',
-      class: 'outline',
-      curves,
-      closed: true,
-      names: { piece: of.piece, line: `copy ${copy}` },
-    },
-    stroke('level', from, to, { piece: of.piece, line: `grain ${copy}` }),
-    ...headInk(to, from.x < to.x ? -1 : 1),
-    ...label.ink,
-  ];
-}
-
-/** A copy where it lies on the paper. */
-interface DrawnCopy extends LaidCopy {
-  readonly curves: readonly Curve[];
-  readonly from: Point;
-  readonly to: Point;
-}
-
-/** What stands on a copy; only its number where no more has room, and then the words stand in the key. */
-interface Label {
-  readonly ink: readonly InkWords[];
-  readonly inKey: boolean;
-}
-
-function labelOf(drawn: DrawnCopy, folded: boolean): Label {
-  const { of } = drawn;
-  const words = [`${of.number} ${of.piece}`, manner(of, folded)].filter(Boolean);
-  for (const size of textSize.piece) {
-    const ink = block(drawn, words, size, clearance);
-    if (ink) return { ink, inKey: false };
-  }
-  const number = [String(of.number)];
-  for (const size of textSize.piece) {
-    const ink = block(drawn, number, size, clearance / 2);
-    if (ink) return { ink, inKey: true };
-  }
-  // Hardly larger than the figure itself: it stands across the grain, smaller and smaller until it is inside the piece.
-  let size: number = textSize.piece[textSize.piece.length - 1] ?? 1;
-  const corner = drawn.curves[0]?.from ?? drawn.from;
-  const bare = { ...drawn, from: corner, to: corner };
-  let ink = block(bare, number, size, 0);
-  while (!ink && size > leastFigure) {
-    size *= 0.8;
-    ink = block(bare, number, size, 0);
-  }
-  const at = moved(between(drawn.from, drawn.to, 0.5), { x: 0, y: (ascent * size) / 2 });
-  return {
-    ink: ink ?? [{ kind: 'words', text: number.join(''), at, size, centred: true }],
-    inKey: true,
-  };
-}
-
-/** Lines of words inside a copy, clear of its line and its grain; none where they have no room. */
-function block(
-  { curves, from, to }: DrawnCopy,
-  lines: readonly string[],
-  size: number,
-  clear: number,
-): InkWords[] | undefined {
-  const width = Math.max(...lines.map((text) => textWidth(text, size)));
-  const height = size * (ascent + leading * (lines.length - 1) + descent);
-  const outline = { edges: [{ name: '', curves }], lines: [], marks: [], grain: { from, to } };
-  const place = labelPlace(outline, { width, height }, clear);
-  if (!place) return undefined;
-  const { middle, rotation } = place;
-  return lines.map((text, i) => ({
-    kind: 'words',
-    text,
-    at: moved(middle, { x: 0, y: size * (ascent + leading * i) - height / 2 }),
-    size,
-    centred: true,
-    ...(rotation === 90 && { turnedAbout: middle }),
-  }));
-}
-
-/** What the numbers of small pieces stand for, a line each below the cloth. */
-function keyInk(plan: LayPlan, numbered: readonly LaidCopy['of'][], at: Point): InkWords[] {
-  const texts = numbered.map((of) =>
-    [`${of.number} ${of.piece}`, manner(of, plan.cloth.folded)].filter(Boolean).join(', '),
-  );
-  return [...new Set(texts)].map((text, i) => ({
-    kind: 'words',
-    text,
-    at: moved(at, { x: 0, y: keyStep * i }),
-    size: textSize.plain,
-  }));
 }
 
 /** Where a repeat of stripes begins: a short stroke at either edge of the cloth. */
@@ -250,20 +144,6 @@ function repeatInk({ cloth, length }: LayPlan, put: Transform, layerWidth: numbe
       return stroke('join', from, moved(from, { x: 0, y: y === 0 ? -tick : tick }));
     }),
   );
-}
-
-/** A small head at the foot of the grain, which is where all point on cloth with nap. */
-const headInk = (tip: Point, back: number): Ink[] => [
-  stroke('level', tip, moved(tip, { x: 2 * back, y: 0.8 })),
-  stroke('level', tip, moved(tip, { x: 2 * back, y: -0.8 })),
-];
-
-/** How a copy is cut, where that does not go without saying. */
-function manner({ gives, onFold, turnedOver }: LaidCopy['of'], folded: boolean): string {
-  if (onFold) return 'on the fold';
-  if (gives === 2) return 'both layers';
-  if (turnedOver) return folded ? 'upper layer, turned over' : 'turned over';
-  return folded ? 'upper layer only' : '';
 }
 
 /** What a written plan says about itself, so that it can be proven by itself. */
