@@ -16,7 +16,8 @@ const { version } = packed;
 const help = `
 With --draft FILE, anywhere on the line, a garment drafted in a file of your own is one more of those in “bodkin list”.
 
-Exit codes: 0 all true, 1 a check failed, 2 the input cannot be used or makes nothing true, 70 a fault of the program.
+Exit codes: 0 all true, 1 a check failed, 2 the input cannot be used or makes nothing true, 70 a fault of the program,
+74 the results cannot be written to standard output.
 Results go to standard output, words to standard error.`;
 
 const everyday = () => import('./everyday-commands.ts');
