@@ -4,9 +4,9 @@ import type { Result } from '../engine/issue.ts';
 import { onlyTrue } from '../engine/only-true.ts';
 import { counted } from '../engine/text/counted.ts';
 import type { Unit } from '../engine/text/units.ts';
-import type { Also } from './also.ts';
 import { bodyLines, sizeOf } from './bodies-file.ts';
 import { type BodyFiles, bodyFiles, namedBody } from './body-files.ts';
+import type { Also } from './cutting-files.ts';
 import type { AskedGarment } from './drafted-garment.ts';
 import { progress } from './progress.ts';
 import { unitsShown } from './reader.ts';
@@ -66,13 +66,13 @@ export async function draftBodies(
         ? { ok: false, issues: [issue] }
         : evaluate(draft, namedBody(body, id), styling);
       const as = { date, units: units ?? unitsShown(body) };
-      const files = found.ok ? bodyFiles(found.value, as) : undefined;
+      const files = found.ok ? bodyFiles(found.value, { ...as, also }) : undefined;
       const made =
         found.ok && files
           ? onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, as).report.ok)
           : found;
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      if (files && folder !== undefined) await write(join(out, folder), files, also);
+      if (files && folder !== undefined) await write(join(out, folder), files);
       all.push({ id, folder, made });
       bar.reached(size > 0 ? line.end / size : 0);
     }
@@ -99,11 +99,8 @@ export async function draftBodies(
 }
 
 /** Pieces, sheet and report of one body, as for a body alone. */
-const write = (
-  folder: string,
-  { drawings, cuttingFiles, reportFile }: BodyFiles,
-  also: readonly Also[] | undefined,
-): Promise<void> => writeFiles(folder, new Map([...drawings(), ...cuttingFiles(also), ...reportFile()]));
+const write = (folder: string, { drawings, cuttingFiles, reportFile }: BodyFiles): Promise<void> =>
+  writeFiles(folder, new Map([...drawings(), ...cuttingFiles, ...reportFile()]));
 
 /** The longest name of a folder. */
 const longest = 60;

@@ -1,17 +1,19 @@
 import { Command, Option } from 'commander';
+import { withIssues } from '../engine/checks/with-issues.ts';
 import { type EarlierOutlines, earlierOutlines } from '../engine/comparison/earlier-outlines.ts';
 import { draftedNow } from '../engine/comparison/known-draft.ts';
-import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
 import type { Issue } from '../engine/issue.ts';
 import { materialsFor } from '../engine/materials/materials.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { stepText } from '../engine/pattern/step-text.ts';
+import { provenCuttingFile } from '../engine/proven-cutting-file.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { counted } from '../engine/text/counted.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
-import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
+import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { answer } from './answer.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import { draftBodies } from './draft-bodies.ts';
 import {
   askedGarment,
@@ -22,8 +24,8 @@ import {
   takesGarment,
 } from './drafted-garment.ts';
 import { beforeWords, readEarlier } from './earlier-draft.ts';
-import { earlierPieces } from './earlier-pieces.ts';
 import { finishedPicture } from './finished-picture.ts';
+import { leftFromEarlier, ofDraft } from './left-from-earlier.ts';
 import { cutListResult, leastLines, materialsResult } from './materials-words.ts';
 import { dateOption } from './options.ts';
 import { bodyIn } from './read-body.ts';
@@ -87,20 +89,21 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const {
     sheet,
     pieces: svgs,
-    report,
+    report: ofSheet,
   } = provenSheet(drafted, { ...print, ...(earlier && { earlier: earlier.outlines.on }) });
-  await refuseUntrue(drafted, report, (other) => provenSheet(other, print).report.ok, refused);
   const reasons = options.why === undefined ? [] : reasonsFor(garment.steps, options.why);
+  const also = alsoWritten(options.also, 'cutting', (flavour) => provenCuttingFile(drafted, flavour, print));
+  const report = withIssues(ofSheet, also.issues);
+  await refuseUntrue(drafted, report, (other) => provenSheet(other, print).report.ok, refused);
   const walked = walkResult(report, drafted);
   const materials = materialsFor(garment, drafted.cutLines, units, 'least');
   const pieces = svgs();
   const finished = options.finished ? await finishedPicture(session, drafted) : new Map<string, string>();
-  const also = alsoWritten(options.also, 'cutting', (flavour) => cuttingFile(drafted, flavour, print));
   await writeFiles(
     options.out,
-    new Map([...pieces, ...also, ...finished, ['sheet.svg', sheet], ['report.json', json(walked)]]),
+    new Map([...pieces, ...also.files, ...finished, ['sheet.svg', sheet], ['report.json', json(walked)]]),
   );
-  const left = await earlierPieces(options.out, [...pieces.keys(), ...also.keys()]);
+  const left = await leftFromEarlier(options.out, ofDraft, [...pieces.keys(), ...also.files.keys()]);
   if (!options.json) {
     const known = { ...drafted, choices: asked.draft.choices, units };
     if (options.steps) await say(session, construction(garment, reader));
@@ -125,10 +128,7 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
         `wrote ${counted(pieces.size, 'piece')}${alsoWords(also)}, ${finished.size > 0 ? 'finished.svg, ' : ''}sheet.svg and report.json into ${options.out}\n`,
       );
     },
-    remarks: [
-      ...(earlier ? [drawnWords(earlier.outlines)] : []),
-      ...(left.length > 0 ? [`note: not of this draft, left from an earlier one: ${left.join(', ')}\n`] : []),
-    ],
+    remarks: [...(earlier ? [drawnWords(earlier.outlines)] : []), ...left],
     issues: earlier?.issues,
   });
 }

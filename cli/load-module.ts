@@ -1,9 +1,11 @@
 import { existsSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { SourcePlace } from '../engine/issue.ts';
+import { isJoined } from './draft-files.ts';
+import { severalFiles } from './several-files.ts';
 
 /** A module that cannot be read, and where. */
 export class NotReadable extends Error {
@@ -44,6 +46,7 @@ export async function loadModule(file: string): Promise<{ readonly default?: unk
 async function bundled(file: string, made: string): Promise<Uint8Array> {
   // Only a draft written elsewhere needs it.
   const { build } = await import('esbuild');
+  const text = await readFile(file, 'utf8').catch(() => '');
   try {
     const { outputFiles } = await build({
       entryPoints: [resolve(file)],
@@ -57,6 +60,7 @@ async function bundled(file: string, made: string): Promise<Uint8Array> {
       sourcesContent: false,
       write: false,
       logLevel: 'silent',
+      plugins: isJoined(text) ? [severalFiles(resolve(file), text)] : [],
     });
     const [output] = outputFiles;
     if (!output) throw new NotReadable('There is nothing in it.', undefined);

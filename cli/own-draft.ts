@@ -1,14 +1,11 @@
 import { resolve } from 'node:path';
-import { defineDraft } from '../drafts/define-draft.ts';
-import { garmentFaults } from '../engine/checks/garment-faults.ts';
-import { DraftMistake } from '../engine/draft-mistake.ts';
-import type { Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import type { Garment } from '../engine/pattern/garment.ts';
-import { type DraftSource, draftSource } from './draft-source.ts';
+import { checkedDraft } from './checked-draft.ts';
+import { draftSource } from './draft-source.ts';
 import { loadModule, NotReadable } from './load-module.ts';
+import { reason } from './reason.ts';
+import type { DraftSource } from './source-places.ts';
 import { Unusable, unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /**
  * Takes `--draft FILE` out of a command line, wherever it stands and as often as it does: garments drafted elsewhere, each
@@ -37,19 +34,7 @@ export async function ownDraft(file: string | undefined): Promise<Draft> {
     throw unusable('draft-missing', '--draft', 'Say which file holds the draft: --draft ./my-apron.ts.');
   Error.stackTraceLimit = Math.max(Error.stackTraceLimit, deepest);
   const source = draftSource(file, resolve(file));
-  const draft = defaultOf(await loaded(file, source));
-  if (!isDraft(draft))
-    throw unusable(
-      'no-draft',
-      file,
-      `${file} exports no draft${lackOf(draft)}: write “export default defineDraft({ name, title, choices, shapedBy, draw })”.`,
-    );
-  try {
-    defineDraft(draft);
-  } catch (error) {
-    throw new Unusable([source.mistake(error)]);
-  }
-  return placed(draft, source);
+  return checkedDraft(await loaded(file, source), file, source);
 }
 
 async function loaded(file: string, source: DraftSource): Promise<{ readonly default?: unknown }> {
@@ -69,54 +54,3 @@ async function loaded(file: string, source: DraftSource): Promise<{ readonly def
     ]);
   }
 }
-
-/** A draft that answers with an issue where it would throw, or hands back what is no garment. */
-const placed = (draft: Draft, source: DraftSource): Draft => ({
-  ...draft,
-  placeOf: source.placeOf,
-  draw: (...given) => {
-    try {
-      return asGarment(draft.draw(...given), source);
-    } catch (error) {
-      return { ok: false, issues: [source.mistake(error)] };
-    }
-  },
-});
-
-/** What a draft answers, or what is not as a garment should be in it. */
-function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment> {
-  if (drawn?.ok === false && Array.isArray(drawn.issues)) return drawn;
-  if (drawn?.ok !== true) throw new DraftMistake('draw should return what drawGarment does.', ['draw']);
-  const faults = garmentFaults(drawn.value);
-  if (faults.length === 0) return drawn;
-  const issues = faults.map((issue) => {
-    const place = source.placeOf(issue.path.split('/')) ?? source.placeOf(['draw']);
-    return place ? { ...issue, source: place } : issue;
-  });
-  return { ok: false, issues };
-}
-
-/** A module's default export, once more where the module was taken for one of the older kind. */
-function defaultOf(found: { readonly default?: unknown }): unknown {
-  const own = found.default;
-  return typeof own === 'object' && own !== null && 'default' in own ? own.default : own;
-}
-
-/** What something that may have been meant for a draft lacks, as an afterthought. */
-function lackOf(value: unknown): string {
-  if (typeof value !== 'object' || value === null) return '';
-  const lacks = ['name', 'title', 'choices', 'shapedBy', 'draw'].filter((field) => !(field in value));
-  return lacks.length > 0 && lacks.length < 5 ? `, for what it exports lacks ${lacks.join(', ')}` : '';
-}
-
-const isDraft = (value: unknown): value is Draft =>
-  typeof value === 'object' &&
-  value !== null &&
-  'name' in value &&
-  typeof value.name === 'string' &&
-  'choices' in value &&
-  Array.isArray(value.choices) &&
-  'shapedBy' in value &&
-  Array.isArray(value.shapedBy) &&
-  'draw' in value &&
-  typeof value.draw === 'function';

@@ -15,12 +15,19 @@ const types: Readonly<Record<string, string>> = {
   '.js': 'text/javascript; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.yaml': 'text/plain; charset=utf-8',
+  '.json': 'application/json',
+  '.csv': 'text/plain; charset=utf-8',
+  '.ttf': 'font/ttf',
 };
 
-/** Said with every answer: nothing from elsewhere, no script in the page itself, and no other site may show or read it. */
+/**
+ * Said with every answer: nothing from elsewhere, no script in the page itself, and no other site may show or read it. The hash
+ * is that of the script of the frame in which edited code is run apart, which begins its worker from a text
+ * (`page/views/code/frame.ts`).
+ */
 const headers = {
   'content-security-policy':
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; worker-src 'self'; " +
+    "default-src 'none'; script-src 'self' 'sha256-GxQFA4bqhaq5PlZRzGLlA6g+qFTmf3mpIzsUs7/H+EM='; style-src 'self'; img-src 'self' blob:; worker-src 'self' blob:; " +
     "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
@@ -28,6 +35,15 @@ const headers = {
   'cross-origin-resource-policy': 'same-origin',
   'cache-control': 'no-cache',
 } as const;
+
+/**
+ * What the worker’s script is served under: it may compile WebAssembly besides, the kilobyte that hangs cloth, which lets no text
+ * be run as script. The page itself may not.
+ */
+const workerPolicy = headers['content-security-policy'].replace(
+  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+);
 
 /**
  * The files of the built page by the path that is asked for, read once: a path that is not one of these leads nowhere, so
@@ -89,7 +105,8 @@ function answer(
     response.writeHead(status, { ...headers, ...more, 'content-type': 'text/plain; charset=utf-8' });
     response.end(method === 'HEAD' ? undefined : `${words}\n`);
   };
-  const file = files.get(url.replace(/\?.*$/s, ''));
+  const path = url.replace(/\?.*$/s, '');
+  const file = files.get(path);
   if (asked.host !== `localhost:${port}` && asked.host !== `127.0.0.1:${port}`)
     refuse(421, 'Nothing is served under this name.');
   else if (method !== 'GET' && method !== 'HEAD')
@@ -98,6 +115,7 @@ function answer(
   else {
     response.writeHead(200, {
       ...headers,
+      ...(path === '/worker.js' && { 'content-security-policy': workerPolicy }),
       'content-type': file.type,
       'content-length': file.content.length,
     });

@@ -1,14 +1,14 @@
 import { basename, dirname } from 'node:path';
 import { Command } from 'commander';
-import type { Report } from '../engine/checks/report.ts';
-import { cuttingFile } from '../engine/cutting-file/cutting-file.ts';
+import { withIssues } from '../engine/checks/with-issues.ts';
 import { notchesOf } from '../engine/finishing/notches.ts';
-import type { Issue } from '../engine/issue.ts';
+import { provenCuttingFile } from '../engine/proven-cutting-file.ts';
 import { pdfFaults } from '../engine/proven-pdf.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
-import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
+import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { answer } from './answer.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import {
   askedGarment,
   draftedGarment,
@@ -16,6 +16,8 @@ import {
   refuseUntrue,
   takesGarment,
 } from './drafted-garment.ts';
+import { readFonts } from './fonts.ts';
+import { leftFromEarlier, ofPrint } from './left-from-earlier.ts';
 import { dateOption } from './options.ts';
 import { patternPdf } from './pattern-pdf.ts';
 import { printResult, printSummary } from './print-summary.ts';
@@ -61,18 +63,16 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const drafted = await draftedGarment(session, garmentAsked, asked);
   const { styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
-  const { printed, pdf } = used(await patternPdf(drafted, paper, options), reader.units);
-  const { report } = provenSheet(drafted, options);
-  await refuseUntrue(
-    drafted,
-    withIssues(report, pdfFaults(drafted, pdf)),
-    (other) => provenSheet(other, options).report.ok,
-  );
+  const { printed, pdf } = used(await patternPdf(drafted, paper, options, await readFonts()), reader.units);
   const file = basename(asked.out);
-  const also = alsoWritten(asked.also, file.replace(/\.pdf$/i, ''), (flavour) =>
-    cuttingFile(drafted, flavour, options),
-  );
-  await writeFiles(dirname(asked.out), new Map<string, string | Uint8Array>([[file, pdf], ...also]));
+  const bare = file.replace(/\.pdf$/i, '');
+  const also = alsoWritten(asked.also, bare, (flavour) => provenCuttingFile(drafted, flavour, options));
+  const { report: ofSheet } = provenSheet(drafted, options);
+  const report = withIssues(ofSheet, [...pdfFaults(drafted, pdf), ...also.issues]);
+  await refuseUntrue(drafted, report, (other) => provenSheet(other, options).report.ok);
+  const folder = dirname(asked.out);
+  await writeFiles(folder, new Map<string, string | Uint8Array>([[file, pdf], ...also.files]));
+  const left = await leftFromEarlier(folder, ofPrint(bare), also.files.keys());
   return answer(session, asked.json, {
     report,
     reader,
@@ -81,11 +81,6 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
       await say(session, printSummary(paper, printed, reader));
       tell(session, `wrote ${asked.out}${alsoWords(also)}\n`);
     },
+    remarks: left,
   });
 }
-
-const withIssues = (report: Report, issues: readonly Issue[]): Report => ({
-  ...report,
-  ok: report.ok && issues.length === 0,
-  issues: [...report.issues, ...issues],
-});

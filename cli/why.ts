@@ -45,21 +45,29 @@ function words({ ground, step, told }: Reason, known: Known): string {
   if (step)
     return `${said(step.title)}: ${told ? `${amount}, as above` : `${stepText(step, units)} [${said(step.source)}]`}`;
   const { origin, name } = ground;
+  if (origin.kind === 'step') return name;
+  return `${origin.kind === 'rule' ? origin.id : name} ${amount}: ${whence(ground, known)}`;
+}
+
+/** Where a number came from that no step found: how it was measured, what was chosen, which rule says so. */
+export function whence({ origin, name }: Ground, known: Known): string {
+  const said = (text: string): string => withLengthsIn(text, known.units);
   switch (origin.kind) {
     case 'measurement':
-      return `${name} ${amount}: ${said(fromTape(origin.measurement, known.body))}`;
+      return said(fromTape(origin.measurement, known.body));
     case 'rule':
-      return `${origin.id} ${amount}: ${said(name)} (${said(origin.source)})`;
+      return `${said(name)} (${said(origin.source)})`;
     case 'choice':
-      return `${name} ${amount}: ${said(chosen(name, known))}`;
+      return said(chosen(name, known));
     case 'fitting':
-      return `${name} ${amount}: found at the fitting`;
+      return 'found at the fitting';
     case 'step':
-      return name;
+      return `found in step ${origin.number}`;
   }
 }
 
-const amountText = (ground: Ground, units: Unit): string =>
+/** A number that something rests on, with its unit. */
+export const amountText = (ground: Ground, units: Unit): string =>
   `${groundText(ground, units)}${ground.unit === 'mm' ? ` ${units}` : ''}`;
 
 function fromTape(name: MeasurementName, { known }: Body): string {

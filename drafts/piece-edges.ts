@@ -68,7 +68,7 @@ export const seamEdge = (
 const CROSS = 8;
 
 /** A cross at a place that is looked for on the cloth, such as a bust point. */
-export const cross = (name: string, at: Point): Mark => ({
+export const crossMark = (name: string, at: Point): Mark => ({
   name,
   kind: 'cross',
   at,

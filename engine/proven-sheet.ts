@@ -1,4 +1,5 @@
 import type { Report } from './checks/report.ts';
+import { withIssues } from './checks/with-issues.ts';
 import type { Edge } from './geometry/curve.ts';
 import type { Issue } from './issue.ts';
 import type { Garment } from './pattern/garment.ts';
@@ -38,7 +39,7 @@ export function provenSheet({ garment, cutLines, report }: Checked, options: Pri
   return {
     sheet,
     pieces: () => svgsOf(garment, lettered, options),
-    report: { ...report, ok: report.ok && found.length === 0, issues: [...report.issues, ...found] },
+    report: withIssues(report, found),
   };
 }
 

@@ -7,7 +7,7 @@ import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
 import { codeOf, drafted, faultOnBody, verdict } from '../walk-line.ts';
 import { type Order, readOrder } from './order.ts';
-import { writers } from './writers.ts';
+import { writtenOf } from './writings.ts';
 
 /** The answer to one line, as it is written, and what it means for the exit code. */
 export interface AnsweredLine {
@@ -43,20 +43,13 @@ export async function answerOrder({ id, body, draft, styling, write, paper }: Or
   if (!made.ok) return { id, garment, drafted: false, ...verdict(undefined, made.issues), files: {} };
   const { report } = made.value;
   if (write.length === 0) return { id, garment, drafted: true, ...verdict(report, report.issues), files: {} };
-  // Wherever anything is written the sheet is, and read back: what a draft says must hold for the file.
   const as = { units: unitsShown(body) };
-  const files = bodyFiles(made.value, as);
-  const kept = onlyTrue(draft, made.value, files.report, (other) => bodyFiles(other, as).report.ok);
+  const { files, report: found, unwritten } = await writtenOf(made.value, write, { ...as, paper });
+  const kept = onlyTrue(draft, made.value, found, (other) => bodyFiles(other, as).report.ok);
   if (!kept.ok) return { id, garment, drafted: false, ...verdict(undefined, kept.issues), files: {} };
-  const written: [string, OrderAnswer['files'][string]][] = [];
-  const unwritten: Issue[] = [];
-  for (const what of write) {
-    const answer = await writers[what]({ made: made.value, files, paper, as });
-    if (answer.ok) for (const [name, content] of answer.value) written.push([name, stored(content)]);
-    else unwritten.push(...answer.issues);
-  }
-  const told = verdict(files.report, [...unwritten, ...files.report.issues]);
+  const told = verdict(found, [...unwritten, ...found.issues]);
   const ok = told.ok && unwritten.length === 0;
+  const written = Array.from(files, ([name, content]) => [name, stored(content)] as const);
   return { id, garment, drafted: true, ...told, ok, files: Object.fromEntries(written) };
 }
 

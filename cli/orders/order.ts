@@ -6,7 +6,7 @@ import { nearestWord } from '../../engine/text/nearest-word.ts';
 import { readJsonLine } from '../json-line.ts';
 import { order as schema } from '../results/orders.ts';
 import { isSafeId, longestId } from './order-id.ts';
-import { type Writing, writings } from './writers.ts';
+import { type Writing, writings } from './writings.ts';
 
 /** One body to be drafted, in what, and what is to be written of it. */
 export interface Order {
@@ -14,7 +14,7 @@ export interface Order {
   readonly body: unknown;
   readonly draft: Draft;
   readonly styling: unknown;
-  /** Each once, in the order of the table of writers. */
+  /** Each once, in the order in which they are written. */
   readonly write: readonly Writing[];
   readonly paper: string;
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Writing, writings } from '../orders/writers.ts';
+import { type Writing, writings } from '../orders/writings.ts';
 import { issues } from './issue.ts';
 import type { Printed } from './printed.ts';
 import { walkedLine } from './report.ts';

@@ -1,6 +1,6 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeOf, lengthUpTo, splitEdgeAt } from '../../engine/geometry/edge.ts';
-import { edgeCrossings, level } from '../../engine/geometry/intersect.ts';
+import { edgeCrossings, levelAt } from '../../engine/geometry/intersect.ts';
 import type { Point } from '../../engine/geometry/point.ts';
 import { type Transform, transformedCurve } from '../../engine/geometry/transform.ts';
 import type { EdgeRef } from '../../engine/pattern/seam.ts';
@@ -74,7 +74,7 @@ function notchPlace(curves: readonly Curve[], stretches: readonly ArmholeStretch
   const whole = edgeOf('armhole', curves);
   const top = curves[0]?.from.y ?? 0;
   const foot = curves.at(-1)?.to.y ?? 0;
-  const [crossing] = edgeCrossings(whole, level(foot - share * (foot - top)));
+  const [crossing] = edgeCrossings(whole, levelAt(foot - share * (foot - top)));
   if (!crossing) throw new Error('An armhole does not reach from the shoulder to the underarm.');
   const at = lengthUpTo(whole, crossing);
   const seam = stretches.slice(0, -1).find(({ upTo }) => Math.abs(upTo - at) < rules.notchClear.value);

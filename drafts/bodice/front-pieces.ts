@@ -4,7 +4,7 @@ import { type Point, point } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { cross, cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
+import { crossMark, cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
 import { easedLine } from './eased-line.ts';
 import { hasNoCorner } from './front-neckline.ts';
@@ -182,7 +182,7 @@ const princessNotches = (princess: PieceEdge): readonly Notch[] => [
 const bustPointMark = ({ plan }: PanelCut, panel: 'centre' | 'side'): readonly Mark[] => {
   const { bustPoint, pivot } = plan.foundation.front;
   const beyond = bustPoint.value - pivot.x;
-  return (panel === 'side') === beyond > 0 ? [cross('bust point', point(bustPoint.value, pivot.y))] : [];
+  return (panel === 'side') === beyond > 0 ? [crossMark('bust point', point(bustPoint.value, pivot.y))] : [];
 };
 
 const upperPrincess = (cut: PanelCut): PieceEdge =>

@@ -1,7 +1,7 @@
 import type { Solution } from '../../engine/constraints/solution.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf, lengthUpTo } from '../../engine/geometry/edge.ts';
-import { edgeCrossings, level } from '../../engine/geometry/intersect.ts';
+import { edgeCrossings, levelAt } from '../../engine/geometry/intersect.ts';
 import { between, distance, moved, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { outward, scaled, unit } from '../../engine/geometry/vector.ts';
 import type { Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
@@ -86,7 +86,7 @@ export function sideAtLevel(
   y: number,
 ): { readonly point: Point; readonly at: number } {
   const edge = edgeOf('side', side);
-  const [crossing] = edgeCrossings(edge, level(y));
+  const [crossing] = edgeCrossings(edge, levelAt(y));
   if (!crossing) throw new Error('A side seam does not cross its levels.');
   return { point: crossing.point, at: lengthUpTo(edge, crossing) };
 }

@@ -10,7 +10,7 @@ import type { Mark, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { gatheringRows } from '../gathering-rows.ts';
 import { grainThrough } from '../grainline.ts';
 import {
-  cross,
+  crossMark,
   cutOnFold,
   levelLine,
   seamEdge,
@@ -179,7 +179,7 @@ function bustPoints(
 ): readonly Mark[] {
   if (bustPointInside < 0) return [];
   const left = between(point(0, atBust.y), atBust, 1 - bustPointInside / place.bust.value);
-  return [cross('right bust point', flip(left)), cross('left bust point', left)];
+  return [crossMark('right bust point', flip(left)), crossMark('left bust point', left)];
 }
 
 /** Two buttonholes in the outer layer, through which the drawstrings come out either side of centre front. */

@@ -3,8 +3,6 @@ import { COINCIDENCE } from '../geometry/tolerance.ts';
 import type { Body } from './body.ts';
 import { cupLetters } from './cup-letters.ts';
 
-export type CupLetter = keyof typeof tables.cupsAbove;
-
 /** Cup, band and how the bust sits on the frame. Lengths in mm. */
 export interface Cup {
   /** `AA` to `J`, or `less than AA`, or `more than J`. */

@@ -25,6 +25,18 @@ const tableWidth = 1500;
 
 const note = 'Units are millimetres. Measure both squares first.';
 
+/** A garment with its cutting lines by piece name. */
+interface Laid {
+  readonly garment: Garment;
+  readonly cutLines: ReadonlyMap<string, Edge>;
+}
+
+/** A cutting file, and the names of its blocks in the order of the pieces. */
+export interface NamedBlocks {
+  readonly text: string;
+  readonly blocks: readonly string[];
+}
+
 /** A piece of a garment, in one size of it. */
 interface SizedPiece {
   readonly finished: FinishedPiece;
@@ -38,11 +50,15 @@ interface SizedPiece {
  * all lines, marks and words that a sheet shows and with its cutting list as attributes; beside them the test squares.
  * `cutLines` holds the cutting lines by piece name.
  */
-export function cuttingFile(
-  { garment, cutLines }: { readonly garment: Garment; readonly cutLines: ReadonlyMap<string, Edge> },
+export const cuttingFile = (made: Laid, flavour: Flavour, options: PrintOptions = {}): string =>
+  cutGarment(made, flavour, options).text;
+
+/** The same, with what its blocks are called. */
+export function cutGarment(
+  { garment, cutLines }: Laid,
   flavour: Flavour,
   options: PrintOptions = {},
-): string {
+): NamedBlocks {
   const pieces = finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) => ({
     finished,
     garment,
@@ -59,7 +75,14 @@ export const gradedCuttingFile = (
   sizes: readonly GradedSize[],
   flavour: Flavour,
   options: PrintOptions = {},
-): string =>
+): string => cutSizes(sizes, flavour, options).text;
+
+/** The same, with what its blocks are called, size by size. */
+export const cutSizes = (
+  sizes: readonly GradedSize[],
+  flavour: Flavour,
+  options: PrintOptions = {},
+): NamedBlocks =>
   fileOf(
     sizes.flatMap(({ of, made: { garment }, pieces }) =>
       [...pieces.values()].map(({ finished }) => ({ finished, garment, size: of.name })),
@@ -68,7 +91,7 @@ export const gradedCuttingFile = (
     options,
   );
 
-function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintOptions): string {
+function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintOptions): NamedBlocks {
   const whole = pieces.map((one) => ({
     ...one,
     finished: lettered(wholePiece(one.finished), one.garment, options),
@@ -93,10 +116,11 @@ function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintO
     };
   });
   const squares = testSquares(cornerOf(whole.length), note);
-  return writeDxf(
+  const text = writeDxf(
     { blocks, beside: drawnInk(squares, flavour, onTable), width: paper.width, height: paper.height },
     versionOf[flavour],
   );
+  return { text, blocks: names };
 }
 
 /** Where each rectangle stands: in rows, those of one size together, sizes one below the other. */

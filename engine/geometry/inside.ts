@@ -4,7 +4,7 @@ import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
 import { levelPasses, metByRay } from './in-polygon.ts';
-import { crossings, level } from './intersect.ts';
+import { crossings, levelAt } from './intersect.ts';
 import { runOneWay } from './one-way.ts';
 import { outlineCurves } from './outline.ts';
 import { distance, type Point } from './point.ts';
@@ -32,7 +32,7 @@ export function contains(outline: Outline, p: Point): boolean {
 function passesRightOf(piece: Curve, p: Point): boolean {
   const { from, to } = piece;
   if (piece.kind === 'line') return metByRay(from, to, p);
-  return (crossings(piece, level(p.y))[0]?.point.x ?? to.x) > p.x;
+  return (crossings(piece, levelAt(p.y))[0]?.point.x ?? to.x) > p.x;
 }
 
 /**

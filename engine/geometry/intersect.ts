@@ -32,7 +32,7 @@ export interface OutlineCrossing extends EdgeCrossing {
 }
 
 /** The level line at y. */
-export const level = (y: number): StraightLine => ({ through: { x: 0, y }, heading: { x: 1, y: 0 } });
+export const levelAt = (y: number): StraightLine => ({ through: { x: 0, y }, heading: { x: 1, y: 0 } });
 
 /** The upright line at x. */
 export const upright = (x: number): StraightLine => ({ through: { x, y: 0 }, heading: { x: 0, y: 1 } });

@@ -24,6 +24,10 @@ export const sheetCodes = {
   'path-twice': 'A line is drawn twice. Take one of them away.',
   'path-unknown': 'A line is drawn of which the sheet says nothing. Take it away, or write the sheet again.',
   'path-unreadable': 'A line is written in a way that cannot be read. Draw it again as a plain path.',
+  'cutting-file-damaged':
+    'A line of a piece is not in the cutting file as it was written. Do not cut by it; write it again.',
+  'cutting-file-off':
+    'A length in the cutting file is another than in the draft. Do not cut by it; write it again.',
   'left-out':
     'Pictures, copies and other things that are no lines were left alone. Save them as lines, if they belong to the piece.',
   'outline-missing': 'The drawing has no line that could be a piece. Trace the piece as one closed line.',

@@ -26,6 +26,9 @@ const headRoom = 26;
 /** Of the words on pieces: as large as there is room for. */
 const textSize = { heading: 4.5, plain: 3, piece: [2.6, 2.2, 1.8] } as const;
 
+/** Smaller figures nobody reads, mm. */
+const leastFigure = 1;
+
 /** How far letters stand above their line and hang below it, as a share of their size. */
 const [ascent, descent] = [0.8, 0.25];
 
@@ -184,11 +187,18 @@ function labelOf(drawn: DrawnCopy, folded: boolean): Label {
     const ink = block(drawn, number, size, clearance / 2);
     if (ink) return { ink, inKey: true };
   }
-  // Hardly larger than the figure itself: it stands beside the grain, where the eye looks for it.
-  const at = moved(between(drawn.from, drawn.to, 0.5), { x: 0, y: -clearance });
-  const [least] = textSize.piece.slice(-1);
+  // Hardly larger than the figure itself: it stands across the grain, smaller and smaller until it is inside the piece.
+  let size: number = textSize.piece[textSize.piece.length - 1] ?? 1;
+  const corner = drawn.curves[0]?.from ?? drawn.from;
+  const bare = { ...drawn, from: corner, to: corner };
+  let ink = block(bare, number, size, 0);
+  while (!ink && size > leastFigure) {
+    size *= 0.8;
+    ink = block(bare, number, size, 0);
+  }
+  const at = moved(between(drawn.from, drawn.to, 0.5), { x: 0, y: (ascent * size) / 2 });
   return {
-    ink: [{ kind: 'words', text: number.join(''), at, size: least ?? 1, centred: true }],
+    ink: ink ?? [{ kind: 'words', text: number.join(''), at, size, centred: true }],
     inKey: true,
   };
 }

@@ -15,26 +15,48 @@ export interface ThreadNeed {
   readonly thread: number;
 }
 
-/** A usual stitch through two layers of dress cloth: its length, and how thick the layers are together; mm. */
-const usual = { stitch: 2.5, thickness: 0.6 } as const;
+/**
+ * A usual stitch through two layers of dress cloth: its length, and how thick the layers are together; zigzag to overcast with, its
+ * advance and width; overedge, its length and how far it reaches in from the edge; by hand, its length; mm (common practice, no source).
+ */
+const usual = {
+  thickness: 0.6,
+  straight: { stitch: 2.5 },
+  zigzag: { stitch: 2, width: 5 },
+  overedge: { stitch: 2.5, bite: 5 },
+  hand: { stitch: 5, lost: 1 / 3 },
+} as const;
 
 /**
  * Thread in a balanced lockstitch for each length of seam: either thread runs once along each stitch and once through the
- * cloth, half of it down and half of it up again. Geometry; at 2.5 mm through 0.6 mm it comes to the 2.5 that tables of the
- * sewing trade give.
+ * cloth, half of it down and half of it up again. Geometry, the threads drawn tight and without thickness of their own.
  */
 export const lockstitchThread = (stitch: number, thickness: number): number => 2 * (1 + thickness / stitch);
 
+/** The same of zigzag, each of whose stitches runs aslant over its width while the cloth moves on by its advance. */
+export const zigzagThread = (stitch: number, width: number, thickness: number): number =>
+  (2 * (Math.hypot(stitch, width) + thickness)) / stitch;
+
 /**
- * Thread for each length of seam, all threads together. 301 by its geometry; 304 and 504 as tables of the sewing trade have
- * them (from memory: 7 and 14; common practice, no source); by hand one thread and the ends of its many lengths (common
- * practice, no source).
+ * Thread in a three-thread overedge for each length of edge, all threads together: the needle's runs along each stitch and twice
+ * through the cloth; either looper's goes from the needle's line out to the edge and back to the next stitch, and one of
+ * them round the edge each way. Geometry, the threads drawn tight.
+ */
+export const overedgeThread = (stitch: number, bite: number, thickness: number): number =>
+  (stitch + 2 * thickness + 4 * Math.hypot(bite, stitch / 2) + 2 * thickness) / stitch;
+
+/** Thread in a running stitch for each length of seam: along each stitch and once through the cloth. Geometry. */
+export const runningThread = (stitch: number, thickness: number): number => 1 + thickness / stitch;
+
+/**
+ * Thread for each length of seam, all threads together, each by the geometry of its stitch; by hand, where every length of thread
+ * begins with a knot and ends before it is used up, a third of it is lost (common practice, no source).
  */
 export const threadFactors: Readonly<Record<StitchType, number>> = {
-  '200': 2,
-  '301': lockstitchThread(usual.stitch, usual.thickness),
-  '304': 7,
-  '504': 14,
+  '200': runningThread(usual.hand.stitch, usual.thickness) / (1 - usual.hand.lost),
+  '301': lockstitchThread(usual.straight.stitch, usual.thickness),
+  '304': zigzagThread(usual.zigzag.stitch, usual.zigzag.width, usual.thickness),
+  '504': overedgeThread(usual.overedge.stitch, usual.overedge.bite, usual.thickness),
 };
 
 /** What is lost at ends, in bobbins and by unpicking, as a share of what is sewn (common practice, no source). */
@@ -42,7 +64,7 @@ export const threadLost = 0.25;
 
 /** Where the factors come from, in the words of a list. */
 export const threadSource =
-  'lockstitch by its geometry (2.5 mm stitches through 0.6 mm), other stitches and a quarter more for ends: common practice, no source';
+  'each stitch by its geometry (lockstitch: 2.5 mm long through 0.6 mm); a quarter more for ends, common practice, no source';
 
 /** In which stitch raw edges are overcast on a machine that has no overedge stitch. */
 const overcastStitch: StitchType = '304';

@@ -13,6 +13,25 @@ export interface Rule {
   readonly quantity: Quantity;
 }
 
+/** Values that rules have for the time being, as they are written (an angle in degrees), by the rules' numbers. */
+export type TurnedRules = Readonly<Record<string, number>>;
+
+let turned: TurnedRules = {};
+
+/**
+ * What comes of a drawing in which some rules have other values than the draft gives them. Only a rule that is read while
+ * `draw` runs is turned; what a file worked out of one when it was loaded stays.
+ */
+export function withRulesTurned<T>(values: TurnedRules, draw: () => T): T {
+  const before = turned;
+  turned = values;
+  try {
+    return draw();
+  } finally {
+    turned = before;
+  }
+}
+
 type RuleRow = readonly [value: number, unit: Rule['unit'], says: string, source: string];
 
 /**
@@ -27,17 +46,33 @@ export function ruleTable<Name extends string>(
     const id = `${letter}${index + 1}`;
     const lacks = lacking(value, unit, says, source);
     if (lacks) throw new DraftMistake(`The rule “${name}” (${id}) ${lacks}.`, [name]);
-    const rule: Rule = {
-      id,
-      value,
-      unit,
-      says,
-      source,
-      quantity: quantity(value, unit, says, { kind: 'rule', id, source }),
-    };
-    return [name, rule];
+    return [name, ruleOf(id, value, unit, says, source)];
   });
   return Object.fromEntries(entries) as Record<Name, Rule>;
+}
+
+/** A rule whose value is asked for again whenever it is used, for it may be turned. */
+function ruleOf(id: string, value: number, unit: Rule['unit'], says: string, source: string): Rule {
+  const quantityOf = (written: number): Quantity =>
+    quantity(written, unit, says, { kind: 'rule', id, source });
+  const own = quantityOf(value);
+  // One quantity as long as the value is the same: a sentence tells by it what is put in twice.
+  let latest = { written: value, quantity: own };
+  return {
+    id,
+    unit,
+    says,
+    source,
+    get value() {
+      return turned[id] ?? value;
+    },
+    get quantity() {
+      const written = turned[id];
+      if (written === undefined) return own;
+      if (latest.written !== written) latest = { written, quantity: quantityOf(written) };
+      return latest.quantity;
+    },
+  };
 }
 
 /** What a row of a table lacks, where it lacks anything: plain JavaScript tells nobody. */

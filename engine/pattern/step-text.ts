@@ -25,19 +25,36 @@ const filled = (
   return text;
 };
 
+/** A stretch of a step as it is read: words, a number with its place in `from`, or what the step comes to. */
+export interface StepWord {
+  readonly text: string;
+  readonly is: 'words' | 'outcome' | { readonly from: number };
+}
+
 /**
  * A step as a dressmaker reads it who measures in `lengths`: its sentence with the numbers of this body, what it comes
  * to, and the words behind it. Inches are in sixteenths; each number is rounded by itself, after everything was reckoned.
  */
-export function stepText(step: Omit<Step, 'title' | 'source' | 'number'>, lengths: Unit): string {
+export const stepText = (step: StepSaid, lengths: Unit): string => textOf(stepWords(step, lengths));
+
+type StepSaid = Omit<Step, 'title' | 'source' | 'number'>;
+
+/** The same stretch by stretch, so that each number can be asked where it came from. */
+export function stepWords(step: StepSaid, lengths: Unit): readonly StepWord[] {
   const { says, from, value, unit } = step;
   const end = says.indexOf(BEHIND);
   const body = worded(end < 0 ? says : says.slice(0, end), from, lengths);
-  const behind = end < 0 ? '' : `${BEHIND}${worded(says.slice(end + 1), from, lengths)}`;
-  if (value === undefined || unit === undefined) return body + behind;
-  const outcome = isBare(step, body) ? suffix(unit, lengths) : ` = ${outcomeIn(value, unit, lengths)}`;
-  return body + outcome + behind;
+  const behind = end < 0 ? [] : [words(BEHIND), ...worded(says.slice(end + 1), from, lengths)];
+  if (value === undefined || unit === undefined) return [...body, ...behind];
+  const outcome = isBare(step, textOf(body))
+    ? [words(suffix(unit, lengths))]
+    : [words(' = '), { text: outcomeIn(value, unit, lengths), is: 'outcome' } as const];
+  return [...body, ...outcome, ...behind];
 }
+
+const words = (text: string): StepWord => ({ text, is: 'words' });
+
+const textOf = (said: readonly StepWord[]): string => said.map(({ text }) => text).join('');
 
 /** What stands between a formula and the words behind it. */
 export const BEHIND = '; ';
@@ -48,16 +65,15 @@ const isBare = ({ says, formula }: Pick<Step, 'says' | 'formula'>, body: string)
   !formula.includes(' ') &&
   (says.some((part) => typeof part === 'number') || body.endsWith(formula));
 
-function worded(says: SentenceParts, from: readonly Ground[], lengths: Unit): string {
-  let text = '';
+function worded(says: SentenceParts, from: readonly Ground[], lengths: Unit): readonly StepWord[] {
   let before: Ground | undefined;
-  for (const part of says) {
+  return says.flatMap((part): readonly StepWord[] => {
     const ground = typeof part === 'number' ? from[part] : undefined;
-    if (typeof part === 'string') text += wordsBehind(before, part, lengths);
-    else if (ground) text += groundText(ground, lengths);
+    const behind = before;
     before = ground;
-  }
-  return text;
+    if (typeof part === 'string') return [words(wordsBehind(behind, part, lengths))];
+    return ground ? [{ text: groundText(ground, lengths), is: { from: part } }] : [];
+  });
 }
 
 /** Words of a sentence, that may begin with the unit of the length before them. */

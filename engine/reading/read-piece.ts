@@ -1,14 +1,12 @@
-import { notchDepth } from '../finishing/notch-depth.ts';
-import { amidStrokes, footOf, whereItPoints } from '../finishing/notch-place.ts';
 import type { NotchStrokes } from '../finishing/notches.ts';
 import type { Curve } from '../geometry/curve.ts';
-import { lengthUpTo } from '../geometry/edge.ts';
 import { between, distance, vectorBetween } from '../geometry/point.ts';
 import { angleOf } from '../geometry/vector.ts';
 import type { InsideLine, Mark, Notch, Piece, PieceEdge } from '../pattern/piece.ts';
 import { insideClass } from '../render/drawing.ts';
 import type { PieceMetadata } from '../render/metadata.ts';
 import { type NamedLines, notchName } from './drawn.ts';
+import { notchAsDrawn } from './notch-as-drawn.ts';
 
 /** A piece with its cutting line and the strokes of its notches, all as drawn. Whatever is not drawn becomes an issue of the drawing. */
 export function readPiece(
@@ -40,21 +38,13 @@ export function readPiece(
   return { piece, cut: drawn.loop({ kind: 'cut', piece: name }), notches };
 }
 
-/**
- * A notch points straight away from its edge, and stands where its line meets the edge. The two strokes of a double notch
- * stand on either side of its place, unless it lies at the end of the edge.
- */
-function readNotch(said: Notch, edges: readonly PieceEdge[], piece: string, drawn: NamedLines): NotchStrokes {
-  const strokes = drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) });
-  const edge = edges.find(({ name }) => name === said.edge);
-  if (!edge || edge.curves.length === 0 || strokes.length === 0) return { notch: said, strokes };
-  const placeOf = (stroke: readonly Curve[]): number =>
-    said.mark === 'dart'
-      ? lengthUpTo(edge, whereItPoints(edge, stroke))
-      : footOf(edge, stroke, said.at).along;
-  const at = amidStrokes(edge, strokes.map(placeOf), said.mark);
-  return { notch: { ...said, at, depth: notchDepth(strokes) }, strokes };
-}
+const readNotch = (
+  said: Notch,
+  edges: readonly PieceEdge[],
+  piece: string,
+  drawn: NamedLines,
+): NotchStrokes =>
+  notchAsDrawn(said, edges, drawn.strokes({ kind: 'notch', piece, own: notchName(said.edge, said.name) }));
 
 function readMark({ name, kind }: PieceMetadata['marks'][number], piece: string, drawn: NamedLines): Mark {
   if (kind === 'drill')

@@ -1,6 +1,6 @@
 import type { Outline } from '../geometry/curve.ts';
 import { edgeLength, lengthUpTo } from '../geometry/edge.ts';
-import { level, type OutlineCrossing, outlineCrossings } from '../geometry/intersect.ts';
+import { levelAt, type OutlineCrossing, outlineCrossings } from '../geometry/intersect.ts';
 import { outlineBounds } from '../geometry/outline.ts';
 import type { Result } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
@@ -28,7 +28,7 @@ const SLIVER = 1;
 export function lengthen(piece: Piece, { amount, at }: Lengthening): Result<Altered> {
   const { top, bottom } = outlineBounds(piece.edges);
   const limits = { min: 0, max: bottom - top, unit: 'mm' };
-  const found = outlineCrossings(piece.edges, level(at));
+  const found = outlineCrossings(piece.edges, levelAt(at));
   if (found.length < 2 || found.length % 2 === 1)
     return refused(
       'level-misses-piece',

@@ -1,6 +1,6 @@
 import { edgeLength } from '../geometry/edge.ts';
 import { inflectionCount } from '../geometry/inflections.ts';
-import { level, outlineCrossings } from '../geometry/intersect.ts';
+import { levelAt, outlineCrossings } from '../geometry/intersect.ts';
 import { outlineBounds } from '../geometry/outline.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Notch, Piece, PieceEdge } from '../pattern/piece.ts';
@@ -99,7 +99,7 @@ function fairedNote(edge: string, { deviation, kink }: Faired): Issue {
 
 /** Where a piece is widest across at a level, mm; nothing where it does not reach. */
 export function widthAt(piece: Piece, y: number): number {
-  const found = outlineCrossings(piece.edges, level(y));
+  const found = outlineCrossings(piece.edges, levelAt(y));
   const [left, right] = [found[0]?.point, found.at(-1)?.point];
   return left && right ? right.x - left.x : 0;
 }

@@ -1,7 +1,7 @@
 import type { Outline } from '../geometry/curve.ts';
 import { lengthUpTo, pointAlong } from '../geometry/edge.ts';
 import { isStraight } from '../geometry/inflections.ts';
-import { level, outlineCrossings } from '../geometry/intersect.ts';
+import { levelAt, outlineCrossings } from '../geometry/intersect.ts';
 import { nearestOnEdge } from '../geometry/nearest.ts';
 import { between } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
@@ -98,7 +98,7 @@ function lineAgain(
 
 /** A level line at y right across an outline; none where the outline does not reach. */
 export function levelLine(line: InsideLine, outline: Outline, y: number): readonly InsideLine[] {
-  const found = outlineCrossings(outline, level(y));
+  const found = outlineCrossings(outline, levelAt(y));
   const [left, right] = [found[0]?.point, found.at(-1)?.point];
   if (!left || !right || left === right) return [];
   return [{ ...line, curves: [{ kind: 'line', from: { x: left.x, y }, to: { x: right.x, y } }] }];

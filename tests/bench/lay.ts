@@ -14,7 +14,7 @@ const processorTime = (): number => {
   return (user + system) / 1e6;
 };
 
-/** Density against processor time. `npx tsx tests/bench/lay.ts SECONDS SEED`; 60 and 1 unless said otherwise. */
+/** Density against processor time. `npx tsx tests/bench/lay.ts SECONDS SEED NAME`; 60, 1 and both unless said otherwise. */
 function benchLay(name: 'shirts' | 'trousers', seconds: number, seed: number): string {
   const problem = shapesOf(name);
   const start = processorTime();
@@ -37,6 +37,6 @@ function benchLay(name: 'shirts' | 'trousers', seconds: number, seed: number): s
   return `${name}, seed ${seed}\n${table(rows)}`;
 }
 
-const [seconds = '60', seed = '1'] = process.argv.slice(2);
+const [seconds = '60', seed = '1', only] = process.argv.slice(2);
 for (const name of ['shirts', 'trousers'] as const)
-  console.log(`${benchLay(name, Number(seconds), Number(seed))}\n`);
+  if (only === undefined || only === name) console.log(`${benchLay(name, Number(seconds), Number(seed))}\n`);

@@ -122,3 +122,11 @@ describe('a file that is no text in UTF-8', () => {
     expect(err.replace(/\s+/g, ' ')).toContain('Save it with that encoding');
   });
 });
+
+test('what stands in a text of several lines is no slip', async () => {
+  const { code, err } = await told(
+    `name: >-\n  EN 13402-3:2005, from\n  memory\nunits: cm\nbustGirth: 92\n${rest}`,
+  );
+  expect([code, err]).toEqual([0, '']);
+  expect((await told(`name: |\n  any\nunits: cm\nbustGirth:92\n${rest}`)).err).toContain('line 4');
+});

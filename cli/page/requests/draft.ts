@@ -1,89 +1,68 @@
 import {
   type Body,
   cutWords,
-  type Evaluation,
   evaluate,
   fixed,
-  garments,
-  type Issue,
   lengthCell,
   type MeasurementName,
   measurementNames,
-  notchesOf,
   onlyTrue,
-  provenSheet,
   readBody,
   type Unit,
   unitNames,
-  withLengthsIn,
 } from '../../../drafts/index.ts';
-import { json, walkResult } from '../../walk-result.ts';
-import type { DraftPart } from '../draft-parts.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment, PageIssue } from '../messages.ts';
+import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
+import { garmentCalled, readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
+import { toldIssues } from './told-issues.ts';
 
-/** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
-export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
+/**
+ * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
+ * again, where that is asked for: it takes three times as long as all the rest.
+ */
+export async function drafted({ number, body, garment, choices, parts }: DraftRequest): Promise<DraftAnswer> {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
-  const units = own === 'in' ? 'in' : 'mm';
-  const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
-  const read = readBody(body);
-  if (!read.ok) return { kind: 'drafted', number, issues: told(read.issues, units) };
-  const sizes = sizesOf(read.value, own);
+  const units = readerUnits(body);
+  const draft = garmentCalled(garment);
   const made = evaluate(draft, body, choices);
-  if (!made.ok) return { kind: 'drafted', number, sizes, issues: told(made.issues, units) };
-  const { report, ...written } = writtenGarment(made.value, units, parts);
-  const kept = onlyTrue(draft, made.value, report, (other) => provenSheet(other, {}).report.ok);
+  if (!made.ok) {
+    const read = readBody(body);
+    if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
+    return {
+      kind: 'drafted',
+      number,
+      sizes: sizesOf(read.value, own),
+      issues: toldIssues(made.issues, units),
+    };
+  }
+  const evaluation = made.value;
+  const { parts: wanted, report, holds } = await draftParts(evaluation, draft.choices, units, parts);
+  // While something moves there is no time to look for what would do.
+  const { issues } = holds ? onlyTrue(draft, evaluation, report, holds) : report;
   return {
     kind: 'drafted',
     number,
-    sizes,
-    issues: told(kept.issues, units),
-    made: { ...written, title: draft.title },
+    sizes: sizesOf(evaluation.body, own),
+    issues: toldIssues(issues, units),
+    made: {
+      ok: report.ok,
+      proven: holds !== undefined,
+      garment: report.garment,
+      title: draft.title,
+      body: evaluation.body.name,
+      units,
+      styling: evaluation.styling,
+      pieces: evaluation.garment.pieces.map(({ number, name, cut }) => ({
+        number,
+        name,
+        cut: cut.map(cutWords).join('; '),
+      })),
+      checks: checkRows(report, evaluation.garment, units),
+      parts: wanted,
+    },
   };
 }
-
-function writtenGarment(
-  evaluation: Evaluation,
-  units: 'mm' | 'in',
-  wanted: readonly DraftPart[],
-): Omit<MadeGarment, 'title'> & Pick<Evaluation, 'report'> {
-  const { garment, styling, body } = evaluation;
-  const proven = provenSheet(evaluation, {
-    date: undefined,
-    units,
-    notches: notchesOf(styling),
-  });
-  const { sheet, report } = proven;
-  return {
-    ok: report.ok,
-    garment: report.garment,
-    body: body.name,
-    units,
-    styling,
-    pieces: garment.pieces.map(({ number, name, cut }) => ({
-      number,
-      name,
-      cut: cut.map(cutWords).join('; '),
-    })),
-    checks: checkRows(report, units),
-    files: [
-      { name: 'sheet.svg', text: sheet },
-      { name: 'report.json', text: json(walkResult(report, evaluation)) },
-    ],
-    parts: draftParts({ evaluation, proven, units }, wanted),
-    report,
-  };
-}
-
-/** Issues with their lengths in the reader's unit, gravest first. */
-const told = (issues: readonly Issue[], units: Unit): readonly PageIssue[] =>
-  (['error', 'warning', 'note'] as const).flatMap((severity) =>
-    issues
-      .filter((issue) => issue.severity === severity)
-      .map(({ code, path, message }) => ({ code, severity, path, message: withLengthsIn(message, units) })),
-  );
 
 /** Every measurement as a tape shows it in her own unit. */
 const sizesOf = (body: Body, units: Unit): Readonly<Record<MeasurementName, KnownSize>> =>

@@ -1,4 +1,4 @@
-import type { PageIssue } from '../messages.ts';
+import type { PageIssue } from '../page-issue.ts';
 
 const heading = { error: 'Not so', warning: 'Look again', note: 'Note' } as const;
 

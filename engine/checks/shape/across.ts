@@ -1,6 +1,6 @@
 import type { Edge } from '../../geometry/curve.ts';
 import { edgeEnd, edgeLength, edgeStart, lengthUpTo, pointAlong } from '../../geometry/edge.ts';
-import { edgeCrossings, level, type StraightLine } from '../../geometry/intersect.ts';
+import { edgeCrossings, levelAt, type StraightLine } from '../../geometry/intersect.ts';
 import { distance, moved, type Point, point, turnedAbout, vectorBetween } from '../../geometry/point.ts';
 import { STRAIGHTNESS } from '../../geometry/tolerance.ts';
 import { type Transform, transformedEdge } from '../../geometry/transform.ts';
@@ -66,7 +66,7 @@ function placeUp(
   tape: Tape,
 ): { readonly piece: string; readonly point: Point } | undefined {
   const whole = laidOut(armhole, tape);
-  const met = whole && edgeCrossings(whole, level(share * edgeEnd(whole).y))[0];
+  const met = whole && edgeCrossings(whole, levelAt(share * edgeEnd(whole).y))[0];
   if (!met) return undefined;
   let left = lengthUpTo(whole, met);
   const panels = [side.edges[0]?.piece, middle.piece];

@@ -38,5 +38,12 @@ export interface NestPaper {
   /** The names of the sizes, in their places. */
   readonly sizes: readonly string[];
   /** What is drawn, that of each piece together. */
-  readonly groups: readonly { readonly piece?: string; readonly ink: readonly NestInk[] }[];
+  readonly groups: readonly NestGroup[];
+}
+
+export interface NestGroup {
+  readonly piece?: string;
+  /** Only there to be measured. */
+  readonly isScale?: true;
+  readonly ink: readonly NestInk[];
 }

@@ -45,7 +45,8 @@ export const onOnePage = ({ along, sizes, width, height, groups }: NestPaper): N
 export function inTiles({ title, along, sizes, width, height, groups }: NestPaper, paper: Paper): NestBook {
   const cell = { width: paper.width - 2 * margin - overlap, height: paper.height - 2 * margin - overlap };
   const grid = { columns: Math.ceil(width / cell.width), rows: Math.ceil(height / cell.height) };
-  const all = groups.flatMap(({ ink }) => ink);
+  // The squares to measure by stand on the first page.
+  const all = groups.filter(({ isScale }) => !isScale).flatMap(({ ink }) => ink);
   const inks = new Map(all.map((ink) => [asPlain(ink), ink] as const));
   const drawn: readonly BoundedInk[] = bounded([...inks.keys()]);
   const tiles = tilesOf(drawn, cell, grid);

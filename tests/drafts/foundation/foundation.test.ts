@@ -3,7 +3,7 @@ import { foundationRules as rules } from '../../../drafts/foundation/rules.ts';
 import { measurementNames } from '../../../engine/body/body.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import { edgeLength, edgeStart, joinedEdges } from '../../../engine/geometry/edge.ts';
-import { edgeCrossings, level } from '../../../engine/geometry/intersect.ts';
+import { edgeCrossings, levelAt } from '../../../engine/geometry/intersect.ts';
 import { turnedAbout, vectorBetween } from '../../../engine/geometry/point.ts';
 import { transformedEdge } from '../../../engine/geometry/transform.ts';
 import { cross } from '../../../engine/geometry/vector.ts';
@@ -31,7 +31,7 @@ function armholeAt(block: Evaluation, half: 'front' | 'back', y: number): number
   const dart = half === 'front' ? stepOf(block, 'Bust dart angle') : 0;
   const pivot = placedOn(block, half, 'princess line at bust level');
   const open = transformedEdge(whole, (p) => turnedAbout(p, pivot, -dart));
-  return edgeCrossings(open, level(y))[0]?.point.x ?? Number.NaN;
+  return edgeCrossings(open, levelAt(y))[0]?.point.x ?? Number.NaN;
 }
 
 describe('the foundation', () => {

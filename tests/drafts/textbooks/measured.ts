@@ -2,7 +2,7 @@ import { levelWidth } from '../../../engine/checks/close.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import type { Edge } from '../../../engine/geometry/curve.ts';
 import { edgeLength, joinedEdges, pointAlong } from '../../../engine/geometry/edge.ts';
-import { edgeCrossings, level } from '../../../engine/geometry/intersect.ts';
+import { edgeCrossings, levelAt } from '../../../engine/geometry/intersect.ts';
 import type { PieceEdge } from '../../../engine/pattern/piece.ts';
 import { writtenValue } from '../../../engine/pattern/quantity.ts';
 import { drafted, edgeOf, pieceOf, shippedBodies, shippedBody } from '../drafted.ts';
@@ -39,7 +39,7 @@ export function acrossAtMidArmhole(evaluation: Evaluation): number {
 
 /** How far from the centre back it lies at a level, mm below the back neck point. */
 export function acrossBackAt(evaluation: Evaluation, y: number): number {
-  const [crossing] = edgeCrossings(backArmhole(evaluation), level(y));
+  const [crossing] = edgeCrossings(backArmhole(evaluation), levelAt(y));
   if (!crossing) throw new Error(`the armhole does not come to ${y}`);
   return crossing.point.x;
 }

@@ -7,7 +7,7 @@ import { headingAt, pointAt } from '../../../engine/geometry/evaluate.ts';
 import {
   crossings,
   edgeCrossings,
-  level,
+  levelAt,
   outlineCrossings,
   throughPoints,
   upright,
@@ -42,17 +42,17 @@ describe('crossings with a straight line', () => {
   });
 
   it('count a touch once and a curve within the line not at all', () => {
-    expect(crossings(cubic(0, 0, 0, 4, 4, 4, 4, 0), level(3)).map(({ t }) => t)).toEqual([
+    expect(crossings(cubic(0, 0, 0, 4, 4, 4, 4, 0), levelAt(3)).map(({ t }) => t)).toEqual([
       expect.closeTo(0.5, 7),
     ]);
-    expect(crossings(line(0, 3, 10, 3), level(3))).toEqual([]);
+    expect(crossings(line(0, 3, 10, 3), levelAt(3))).toEqual([]);
   });
 
   it('count the middle of a wave whose ends lie on the line, whichever way it goes through', () => {
     for (const y of [30, -30])
-      expect(crossings(cubic(0, 0, 30, y, 60, -y, 90, 0), level(0)).map(({ t }) => t)).toEqual([0, 0.5, 1]);
+      expect(crossings(cubic(0, 0, 30, y, 60, -y, 90, 0), levelAt(0)).map(({ t }) => t)).toEqual([0, 0.5, 1]);
     for (const y of [30, -30])
-      expect(crossings(cubic(0, 0, 30, y, 60, -2 * y, 90, 0), level(0)).map(({ t }) => t)).toEqual([
+      expect(crossings(cubic(0, 0, 30, y, 60, -2 * y, 90, 0), levelAt(0)).map(({ t }) => t)).toEqual([
         0,
         expect.closeTo(1 / 3, 12),
         1,
@@ -61,9 +61,9 @@ describe('crossings with a straight line', () => {
 
   it('count the joint of an edge, and the corner of an outline, once', () => {
     const edge = { name: 'e', curves: [line(0, 0, 10, 10), line(10, 10, 20, 20)] };
-    expect(edgeCrossings(edge, level(10)).map(({ curve, point: at }) => [curve, at.x])).toEqual([[0, 10]]);
+    expect(edgeCrossings(edge, levelAt(10)).map(({ curve, point: at }) => [curve, at.x])).toEqual([[0, 10]]);
     const diamond = polygon([0, -10], [10, 0], [0, 10], [-10, 0]);
-    expect(outlineCrossings(diamond, level(0)).map(({ along }) => along)).toEqual([-10, 10]);
+    expect(outlineCrossings(diamond, levelAt(0)).map(({ along }) => along)).toEqual([-10, 10]);
     expect(outlineCrossings(diamond, upright(5)).map(({ along }) => along)).toEqual([-5, 5]);
   });
 });

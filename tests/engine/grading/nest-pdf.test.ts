@@ -73,6 +73,15 @@ describe('nests as a PDF', async () => {
       await task.destroy();
     });
 
+    it('have the squares to measure by on the first page, and nowhere again', () => {
+      const said = book.pages.map(
+        ({ parts }) =>
+          parts.flatMap(({ ink }) => ink).filter((one) => one.kind === 'words' && one.text === '50 mm')
+            .length,
+      );
+      expect(said).toEqual([1, ...said.slice(1).map(() => 0)]);
+    });
+
     it('show every place of every outline on some tile', () => {
       const shownOn = book.pages
         .slice(1)

@@ -1,16 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { cuttingLines } from '../../../engine/finishing/cut-lines.ts';
+import { contains } from '../../../engine/geometry/inside.ts';
 import { nearestOnEdge } from '../../../engine/geometry/nearest.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
+import { point } from '../../../engine/geometry/point.ts';
 import { polygonOf } from '../../../engine/geometry/polygon.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
+import { scaledFrom, transformedEdge } from '../../../engine/geometry/transform.ts';
 import { doubledArea } from '../../../engine/lay/problem.ts';
 import { type Cloth, lengthNeeded, stripWidth } from '../../../engine/lay-plan/cloth.ts';
-import { laySvg } from '../../../engine/lay-plan/lay-drawing.ts';
+import { layPage, laySvg } from '../../../engine/lay-plan/lay-drawing.ts';
 import { type LayTask, layPlan, layTasks, piecesAsked } from '../../../engine/lay-plan/lay-plan.ts';
 import { clear, flatness, outwardPolygon } from '../../../engine/lay-plan/outward.ts';
 import { provePlan } from '../../../engine/lay-plan/prove-plan.ts';
 import type { CutCount } from '../../../engine/pattern/piece.ts';
+import { textWidth } from '../../../engine/render/text-size.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 import { laid } from '../lay/shapes.ts';
 
@@ -172,6 +176,38 @@ describe('a written plan', () => {
     expect(drawing).toContain('>7 back strap, both layers<');
     expect(drawing).not.toContain('>7 back strap<');
     expect(drawing).toContain('>5 side back<');
+  });
+
+  test('has the number of the smallest piece inside its line', () => {
+    const small = selfOn({});
+    const whole = layPlan(small, laid(small.problem, 60), bodice);
+    // A doll's back straps: a fifth as large, where they lie.
+    const copies = whole.copies.map((copy) => {
+      if (copy.of.piece !== 'back strap') return copy;
+      const shrunk = scaledFrom(copy.grain.from, 0.2);
+      const grain = { from: copy.grain.from, to: shrunk(copy.grain.to) };
+      return { ...copy, line: transformedEdge(copy.line, shrunk), grain };
+    });
+    const ink = layPage({ ...whole, copies }, '0.7 m').parts.flatMap((part) => part.ink);
+    const lines = ink.flatMap((one) =>
+      one.kind === 'chain' && one.class === 'outline' && one.names?.piece === 'back strap'
+        ? [one.curves]
+        : [],
+    );
+    const numbers = ink.flatMap((one) => (one.kind === 'words' && one.text === '7' ? [one] : []));
+    expect(lines.length).toBeGreaterThan(0);
+    expect(numbers).toHaveLength(lines.length);
+    for (const { at, size, turnedAbout } of numbers) {
+      // Turned a quarter to read upwards.
+      const put = (x: number, y: number) =>
+        turnedAbout
+          ? point(turnedAbout.x + (y - turnedAbout.y), turnedAbout.y - (x - turnedAbout.x))
+          : point(x, y);
+      const half = textWidth('7', size) / 2;
+      const corners = [-half, half].flatMap((x) => [0, -0.7 * size].map((y) => put(at.x + x, at.y + y)));
+      const round = lines.find((curves) => contains([{ name: '', curves }], corners[0] ?? at)) ?? [];
+      for (const corner of corners) expect(contains([{ name: '', curves: round }], corner)).toBe(true);
+    }
   });
 
   test('says its lengths in the reader’s unit', () => {

@@ -2,9 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import {
   lockstitchThread,
+  overedgeThread,
+  runningThread,
   threadFactors,
   threadLost,
   threadNeeds,
+  zigzagThread,
 } from '../../../engine/materials/thread.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 
@@ -26,6 +29,55 @@ describe('thread', () => {
 
   test('of a usual lockstitch is what tables of the trade give (2.5; from memory, common practice, no source)', () => {
     expect(threadFactors['301']).toBeCloseTo(2.5, 1);
+  });
+
+  /** The length of a line through places in space. */
+  const path = (places: readonly (readonly [number, number, number])[]): number =>
+    places.slice(1).reduce((sum, [x, y, z], i) => {
+      const [a = 0, b = 0, c = 0] = places[i] ?? [];
+      return sum + Math.hypot(x - a, y - b, z - c);
+    }, 0);
+
+  test('of a zigzag and of an overedge is the length of the way that their threads take', () => {
+    const [s, w, t] = [2, 5, 0.6];
+    const needle = path([
+      [0, 0, 0],
+      [s, w, 0],
+      [s, w, t / 2],
+      [s, w, 0],
+    ]);
+    expect(zigzagThread(s, w, t)).toBeCloseTo((2 * needle) / s, 12);
+    const through = path([
+      [0, 0, 0],
+      [s, 0, 0],
+      [s, 0, t],
+      [s, 0, 0],
+    ]);
+    // Each looper: from the needle's line to the edge and back to the line a stitch on; one of them round the edge and back.
+    const looper = path([
+      [0, 0, 0],
+      [s / 2, w, 0],
+      [s, 0, 0],
+    ]);
+    expect(overedgeThread(s, w, t)).toBeCloseTo((through + 2 * looper + 2 * t) / s, 12);
+    expect(runningThread(s, t)).toBeCloseTo(
+      path([
+        [0, 0, 0],
+        [s, 0, 0],
+        [s, 0, t],
+      ]) / s,
+      12,
+    );
+  });
+
+  test('of an overedge and a zigzag, drawn tight, is less than tables of the trade give for soft ones (14 and 7; from memory)', () => {
+    for (const [stitch, soft] of [
+      ['504', 14],
+      ['304', 7],
+    ] as const) {
+      expect(threadFactors[stitch]).toBeLessThan(soft);
+      expect(threadFactors[stitch]).toBeGreaterThan(0.7 * soft);
+    }
   });
 
   test('of a skirt is that of its seams on all gores, overcast on both edges', () => {

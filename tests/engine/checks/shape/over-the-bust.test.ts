@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { angleOverBust } from '../../../../engine/body/bust.ts';
-import { crossings, level } from '../../../../engine/geometry/intersect.ts';
+import { crossings, levelAt } from '../../../../engine/geometry/intersect.ts';
 import { point, turnedAbout } from '../../../../engine/geometry/point.ts';
 import { reversed } from '../../../../engine/geometry/split.ts';
 import { transformedCurve, turnedBy } from '../../../../engine/geometry/transform.ts';
@@ -102,7 +102,7 @@ describe('the width across sewn panels', () => {
     middle: along('centre', 'middle'),
     plus: -100,
   });
-  const [halfWay] = crossings(armhole, level(-45));
+  const [halfWay] = crossings(armhole, levelAt(-45));
   const beyond = (halfWay?.point.x ?? 0) - 100;
 
   it('is that of the cloth that they were cut from, wherever the side panel lies or is mirrored', () => {

@@ -1,0 +1,190 @@
+import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
+import { javascript } from '@codemirror/lang-javascript';
+import { bracketMatching, HighlightStyle, indentOnInput, syntaxHighlighting } from '@codemirror/language';
+import { type Diagnostic, lintGutter, setDiagnostics } from '@codemirror/lint';
+import { getChunks, unifiedMergeView } from '@codemirror/merge';
+import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/search';
+import { EditorState, type Extension, StateEffect, StateField } from '@codemirror/state';
+import {
+  Decoration,
+  type DecorationSet,
+  drawSelection,
+  EditorView,
+  highlightActiveLine,
+  keymap,
+  lineNumbers,
+} from '@codemirror/view';
+import { tags } from '@lezer/highlight';
+import type { CodeIssue } from './questions.ts';
+
+/** What an editor tells. */
+export interface EditorEvents {
+  readonly write: (text: string) => void;
+  /** The line that the cursor has come to, from 1. */
+  readonly at: (line: number) => void;
+  /** The key that runs the code was pressed. */
+  readonly run: () => void;
+}
+
+/** An editor of one file. */
+export interface CodeEditor {
+  /** Puts another file, or another text, into it; with `original` what differs from that is marked. */
+  readonly show: (file: string, text: string, original: string | undefined) => void;
+  readonly tell: (issues: readonly CodeIssue[]) => void;
+  /** Lights lines, and brings the first into sight where `reveal` says so; none without lines. */
+  readonly light: (
+    lines: { readonly from: number; readonly to: number } | undefined,
+    reveal: boolean,
+  ) => void;
+  readonly end: () => void;
+}
+
+/** Black on paper: what is said, what is computed and what is only a word of the language are told apart by weight and slant. */
+const highlighting = HighlightStyle.define([
+  { tag: [tags.keyword, tags.modifier, tags.operatorKeyword], fontWeight: '600' },
+  { tag: [tags.string, tags.special(tags.string)], color: 'var(--string)' },
+  { tag: [tags.comment], color: 'var(--quiet)', fontStyle: 'italic' },
+  { tag: [tags.number, tags.bool], color: 'var(--number)' },
+  { tag: [tags.typeName], color: 'var(--quiet)' },
+]);
+
+const look = EditorView.theme({
+  '&': { fontSize: '0.875rem', backgroundColor: 'var(--paper)', color: 'var(--ink)', height: '100%' },
+  '.cm-content': {
+    fontFamily: 'ui-monospace, "DejaVu Sans Mono", Menlo, Consolas, monospace',
+    caretColor: 'var(--ink)',
+  },
+  '.cm-cursor': { borderLeftColor: 'var(--ink)' },
+  '.cm-scroller': { overflow: 'auto' },
+  '.cm-gutters': {
+    backgroundColor: 'var(--paper)',
+    color: 'var(--quiet)',
+    borderRight: '1px solid var(--hair)',
+  },
+  '.cm-activeLine, .cm-activeLineGutter': { backgroundColor: 'transparent' },
+  '.cm-lit': { backgroundColor: 'var(--lit-ground)' },
+  '&.cm-focused': { outline: '3px solid var(--focus)', outlineOffset: '-3px' },
+  '.cm-selectionBackground, &.cm-focused > .cm-scroller > .cm-selectionLayer .cm-selectionBackground': {
+    backgroundColor: 'var(--hair)',
+  },
+  '.cm-panels': { backgroundColor: 'var(--paper)', color: 'var(--ink)' },
+  '.cm-tooltip': { backgroundColor: 'var(--paper)', color: 'var(--ink)', border: '1px solid var(--ink)' },
+  // The marks of the library are pictures in the style sheet, which the page's security policy does not load.
+  '.cm-lint-marker-error, .cm-lint-marker-warning, .cm-lint-marker-info': {
+    content: '"▸"',
+    color: 'var(--wrong)',
+  },
+  '.cm-lintRange-error, .cm-lintRange-warning, .cm-lintRange-info': {
+    backgroundImage: 'none',
+    textDecoration: 'underline wavy var(--wrong)',
+  },
+  '.cm-changedLine': { backgroundColor: 'var(--lit-ground) !important' },
+  '.cm-changedText': { background: 'none !important', textDecoration: 'underline' },
+  '.cm-deletedChunk': { backgroundColor: 'transparent', color: 'var(--quiet)' },
+});
+
+const lighten = StateEffect.define<{ readonly from: number; readonly to: number } | undefined>();
+
+/** The lines that are lit: those of the step that is shown. */
+const lit = StateField.define<DecorationSet>({
+  create: () => Decoration.none,
+  update: (before, { changes, effects, state }) => {
+    let now = before.map(changes);
+    for (const effect of effects) {
+      if (!effect.is(lighten)) continue;
+      const { from, to } = effect.value ?? { from: 1, to: 0 };
+      const marks = [];
+      for (let line = from; line <= Math.min(to, state.doc.lines); line++)
+        marks.push(Decoration.line({ class: 'cm-lit' }).range(state.doc.line(line).from));
+      now = Decoration.set(marks);
+    }
+    return now;
+  },
+  provide: (field) => EditorView.decorations.from(field),
+});
+
+/**
+ * An editor in a shadow root, where its styles are no style element, which the page's security policy forbids. Tab is the
+ * keyboard user's: it leaves.
+ */
+export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
+  let silent = false;
+  const extensions = (file: string, original: string | undefined): Extension => [
+    lineNumbers(),
+    history(),
+    drawSelection(),
+    highlightActiveLine(),
+    bracketMatching(),
+    indentOnInput(),
+    highlightSelectionMatches(),
+    search(),
+    lintGutter(),
+    lit,
+    javascript({ typescript: true }),
+    syntaxHighlighting(highlighting),
+    look,
+    EditorState.tabSize.of(2),
+    EditorView.lineWrapping,
+    EditorView.contentAttributes.of({
+      tabindex: '0',
+      'aria-label': `${file}: Tab leaves the editor, Ctrl+Enter runs the code`,
+    }),
+    keymap.of([
+      {
+        key: 'Mod-Enter',
+        run: () => {
+          events.run();
+          return true;
+        },
+      },
+      ...searchKeymap,
+      ...historyKeymap,
+      ...defaultKeymap,
+    ]),
+    EditorView.updateListener.of(({ docChanged, selectionSet, state }) => {
+      if (silent) return;
+      if (docChanged) events.write(state.doc.toString());
+      if (docChanged || selectionSet) events.at(state.doc.lineAt(state.selection.main.head).number);
+    }),
+    ...(original === undefined ? [] : [unifiedMergeView({ original, mergeControls: false, gutter: true })]),
+  ];
+  const view = new EditorView({ root, parent: root });
+  let shown = { file: '', original: undefined as string | undefined };
+  return {
+    show: (file, text, original) => {
+      if (shown.file === file && shown.original === original && view.state.doc.toString() === text) return;
+      silent = true;
+      if (shown.file === file && shown.original === original)
+        view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: text } });
+      else view.setState(EditorState.create({ doc: text, extensions: extensions(file, original) }));
+      const [chunk] = original === undefined ? [] : (getChunks(view.state)?.chunks ?? []);
+      if (chunk && (shown.file !== file || shown.original === undefined))
+        view.dispatch({ effects: EditorView.scrollIntoView(chunk.fromB, { y: 'center' }) });
+      silent = false;
+      shown = { file, original };
+    },
+    tell: (issues) =>
+      view.dispatch(
+        setDiagnostics(
+          view.state,
+          issues.flatMap((issue) => diagnosticOf(issue, view.state)),
+        ),
+      ),
+    light: (lines, reveal) => {
+      const first = lines && lines.from <= view.state.doc.lines ? view.state.doc.line(lines.from) : undefined;
+      view.dispatch({
+        effects: [
+          lighten.of(lines),
+          ...(reveal && first ? [EditorView.scrollIntoView(first.from, { y: 'center' })] : []),
+        ],
+      });
+    },
+    end: () => view.destroy(),
+  };
+}
+
+function diagnosticOf({ source, severity, message }: CodeIssue, { doc }: EditorState): readonly Diagnostic[] {
+  if (!source) return [];
+  const { from, to } = doc.line(Math.min(Math.max(1, source.line), doc.lines));
+  return [{ from, to, severity: severity === 'note' ? 'info' : severity, message }];
+}

@@ -1,0 +1,119 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { isUntouched } from '../../state.ts';
+import type { FileViewProps } from '../view.ts';
+import { Drawn } from './drawn.tsx';
+import { Editor } from './editor.tsx';
+import { Hold } from './hold.tsx';
+import { type Coding, codeIssues, filesNow } from './own.ts';
+import { Problems } from './problems.tsx';
+import type { CodeIssue } from './questions.ts';
+import { withRulesWritten } from './rule-in-code.ts';
+import { Runs } from './runs.ts';
+import { beginning } from './sources.ts';
+import { placeOfStep, stepAt, stepPlaces } from './step-places.ts';
+import { Tools } from './tools.tsx';
+
+/** The draft's own files beside what they draw. */
+export function Code(props: FileViewProps) {
+  const { state, send } = props;
+  const { code } = state.own;
+  const { original, changed, file, strange, shows, of } = code;
+  const tell = (what: Coding): void => send({ does: 'within', view: 'code', what });
+  const failed = useSources(props, tell);
+  const runs = useRuns(props);
+  const files = useMemo(() => filesNow({ original, changed }), [original, changed]);
+  const places = useMemo(() => stepPlaces(files), [files]);
+  const issues = useMemo(() => codeIssues(code), [code.linked, code.ran, code.problem]);
+  const lesson = code.drawn?.lesson;
+  const place = lesson && code.step !== undefined ? placeOfStep(places, code.step, lesson) : undefined;
+  const goTo = ({ source }: CodeIssue): void => {
+    if (source && source.file in files) tell({ does: 'show file', file: source.file });
+  };
+  const goToStep = (step: number): void => {
+    const found = lesson && placeOfStep(places, step, lesson);
+    if (found && found.file !== file) tell({ does: 'show file', file: found.file });
+    tell({ does: 'go to step', step });
+  };
+  return (
+    <>
+      <h1 tabIndex={-1}>Change the code</h1>
+      {failed && <p class="said error">The source of the drafts could not be loaded. Load the page again.</p>}
+      <Tools code={code} garments={state.garments} tell={tell} run={() => runs.now()} />
+      {strange && (
+        <div class="notice strange" role="alert">
+          <p>
+            {of?.name} came in a file: it may be a stranger’s. What it says is done in this browser, though
+            apart: it reaches no network, nothing that this page keeps, and it is ended when it runs too long.
+            Nothing of it has been run yet; it can be read below.
+          </p>
+          <button type="button" onClick={() => tell({ does: 'allow' })}>
+            Run it
+          </button>
+        </div>
+      )}
+      {file !== '' && (
+        <div class="bench">
+          <section aria-label="The code" class="written">
+            <Editor
+              file={file}
+              text={files[file] ?? ''}
+              original={shows === 'difference' ? (original[file] ?? '') : undefined}
+              issues={issues.filter(({ source }) => source?.file === file)}
+              lit={place?.file === file ? place : undefined}
+              write={(text) => tell({ does: 'write', file, text })}
+              at={(line) => {
+                if (lesson) tell({ does: 'go to step', step: stepAt(places, file, line, lesson) });
+              }}
+              run={() => runs.now()}
+            />
+          </section>
+          <section aria-label="What it draws" class="drawn">
+            {isUntouched(state) && (
+              <p class="quiet">Nothing is measured yet: this is drawn for an invented body.</p>
+            )}
+            <Problems issues={issues} isLast={code.drawn !== undefined} goTo={goTo} />
+            <Drawn ran={code.drawn} step={code.step} goTo={goToStep} strange={strange} />
+          </section>
+        </div>
+      )}
+      <Hold
+        held={code.held}
+        ready={code.linked?.script !== undefined && !strange}
+        hold={(ends) => runs.hold(ends)}
+        stop={() => tell({ does: 'let go' })}
+        goTo={goTo}
+      />
+    </>
+  );
+}
+
+/** Loads the source of the garment whose code is to be shown, and writes into it the rules that were turned; whether that failed. */
+function useSources({ state }: FileViewProps, tell: (what: Coding) => void): boolean {
+  const [failed, fail] = useState(false);
+  const { of, original, changed, turned } = state.own.code;
+  const name = of?.kind === 'garment' && Object.keys(changed).length > 0 ? of.name : state.garment;
+  const isThere = Object.keys(original).length > 0;
+  useEffect(() => {
+    if (of?.kind === 'own' || (isThere && of?.name === name)) return;
+    beginning(name).then(tell, () => fail(true));
+  }, [of, name, isThere]);
+  useEffect(() => {
+    if (!turned || !isThere) return;
+    const what = {
+      does: 'rules are taken over',
+      ...withRulesWritten(filesNow({ original, changed }), turned),
+    } as const;
+    // An effect that changes the state at once would be run again by the drawing that follows from it.
+    queueMicrotask(() => tell(what));
+  }, [turned, isThere]);
+  return failed;
+}
+
+function useRuns(props: FileViewProps): Runs {
+  const runs = useRef<Runs>(null);
+  runs.current ??= new Runs(props);
+  const { current } = runs;
+  useEffect(() => current.update(props));
+  useEffect(() => () => current.end(), []);
+  return current;
+}

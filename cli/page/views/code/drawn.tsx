@@ -1,0 +1,65 @@
+import { useState } from 'preact/hooks';
+import { useUrl } from '../drawing/use-url.ts';
+import { Construction, drawingNames, drawingOf } from '../learn/construction.tsx';
+import { DrawingNames } from '../learn/drawing-names.tsx';
+import type { RanDraft } from './questions.ts';
+
+interface DrawnProps {
+  readonly ran: RanDraft | undefined;
+  /** The step whose line the cursor is in. */
+  readonly step: number | undefined;
+  readonly goTo: (step: number) => void;
+  readonly strange: boolean;
+}
+
+/** What the code draws: the construction, in which a step leads to its line, or the sheet of pieces. */
+export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
+  const [shows, show] = useState<'construction' | 'pieces'>('construction');
+  const [chosen, choose] = useState<{ readonly on: string; readonly step: number | undefined }>();
+  const lesson = ran?.lesson;
+  const at = step ?? 0;
+  const own = lesson && drawingOf(lesson, at);
+  const names = lesson ? drawingNames(lesson) : [];
+  const on = chosen !== undefined && chosen.step === step && names.includes(chosen.on) ? chosen.on : own;
+  const url = useUrl(ran?.sheet);
+  if (!ran) return <p class="empty">{strange ? 'Nothing of it has been run yet.' : 'Drafting …'}</p>;
+  const shown = lesson?.steps.find(({ number }) => number === step);
+  const isConstruction = shows === 'construction' && lesson !== undefined && on !== undefined;
+  return (
+    <>
+      <p class="row">
+        <button type="button" aria-pressed={isConstruction} onClick={() => show('construction')}>
+          The construction
+        </button>
+        <button type="button" aria-pressed={!isConstruction} onClick={() => show('pieces')}>
+          The pieces
+        </button>
+      </p>
+      {shown && (
+        <p>
+          <strong>
+            {shown.number}. {shown.title}:
+          </strong>{' '}
+          {shown.words.map(({ text }) => text).join('')}
+        </p>
+      )}
+      <div class="sheet">
+        {isConstruction ? (
+          <Construction
+            lesson={lesson}
+            on={on}
+            step={lesson.steps.length}
+            lit={new Set(step === undefined ? [] : [step])}
+            goTo={goTo}
+          />
+        ) : (
+          url && <img src={url} alt={`${ran.title}: its pieces on one sheet.`} />
+        )}
+      </div>
+      {isConstruction && <DrawingNames names={names} on={on} choose={(name) => choose({ on: name, step })} />}
+      {shows === 'construction' && on === undefined && (
+        <p class="quiet">This draft draws nothing step by step, so its pieces are shown.</p>
+      )}
+    </>
+  );
+}

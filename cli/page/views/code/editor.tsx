@@ -1,0 +1,49 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts';
+import type { CodeIssue } from './questions.ts';
+
+interface EditorProps extends EditorEvents {
+  readonly file: string;
+  readonly text: string;
+  /** What it differs from, where that is to be seen. */
+  readonly original: string | undefined;
+  readonly issues: readonly CodeIssue[];
+  readonly lit: { readonly from: number; readonly to: number } | undefined;
+}
+
+/** Whoever typed or moved the cursor so lately chose the step by it (ms). */
+const justNow = 500;
+
+/** The file that is edited. */
+export function Editor(props: EditorProps) {
+  const place = useRef<HTMLDivElement>(null);
+  const editor = useRef<CodeEditor>(null);
+  const events = useRef<EditorEvents>(props);
+  events.current = props;
+  const typed = useRef(0);
+  useEffect(() => {
+    const host = place.current;
+    if (!host) return;
+    const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
+    editor.current = codeEditor(root, {
+      write: (text) => {
+        typed.current = Date.now();
+        events.current.write(text);
+      },
+      at: (line) => {
+        typed.current = Date.now();
+        events.current.at(line);
+      },
+      run: () => events.current.run(),
+    });
+    return () => editor.current?.end();
+  }, []);
+  const { file, text, original, issues, lit } = props;
+  useEffect(() => editor.current?.show(file, text, original), [file, text, original]);
+  useEffect(() => editor.current?.tell(issues), [file, original, issues]);
+  useEffect(() => {
+    // Where the cursor itself chose the step, it is in sight already.
+    editor.current?.light(lit, Date.now() - typed.current > justNow);
+  }, [file, original, lit?.from, lit?.to]);
+  return <div class="editor" ref={place} />;
+}

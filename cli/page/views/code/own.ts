@@ -1,0 +1,194 @@
+import type { TurnedRules } from '../../../../drafts/index.ts';
+import type { DraftFiles } from '../../../draft-files.ts';
+import type { OwnState } from '../../own-state.ts';
+import type { CodeProblem, LinkAnswer } from '../../requests/link.ts';
+import type { CodeIssue, RanDraft, TriedCase } from './questions.ts';
+
+/** Whose code it is: a garment's of the program, or a draft of one's own, by its file. */
+export type CodeOf =
+  | { readonly kind: 'garment'; readonly name: string }
+  | { readonly kind: 'own'; readonly name: string };
+
+/** How an edited draft stands. */
+export interface Coded {
+  readonly of: CodeOf | undefined;
+  /** The files as they were, the first exporting the draft. */
+  readonly original: DraftFiles;
+  /** Those that are otherwise now. */
+  readonly changed: DraftFiles;
+  /** The file that is in the editor. */
+  readonly file: string;
+  /** It came in a file, and nobody has said yet that it may be run. */
+  readonly strange: boolean;
+  /** Rules that were turned in the lesson and are to be written into the code. */
+  readonly turned: TurnedRules | undefined;
+  readonly shows: 'code' | 'difference';
+  /** The step whose line the cursor is in, by its number. */
+  readonly step: number | undefined;
+  /** The files as one script, as far as they could be read. */
+  readonly linked: LinkAnswer | undefined;
+  /** What the script was answered for that was run last. */
+  readonly ranKey: string;
+  readonly ran: RanDraft | undefined;
+  /** The last that could be drawn. */
+  readonly drawn: RanDraft | undefined;
+  /** What ended it, where it was ended. */
+  readonly problem: CodeProblem | undefined;
+  readonly held: Held | undefined;
+}
+
+/** A draft that is held to everybody: the bodies, and what came of each so far. */
+export interface Held {
+  readonly ends: boolean;
+  readonly cases: readonly HeldCase[];
+}
+
+export interface HeldCase {
+  readonly name: string;
+  /** The choices that are not as usual, in words; empty where all are. */
+  readonly choices: string;
+  readonly came: TriedCase | undefined;
+}
+
+export type Coding =
+  /** The code of a garment or of a draft of one's own is there; what was changed of the same stays. */
+  | {
+      readonly does: 'begin';
+      readonly of: CodeOf;
+      readonly original: DraftFiles;
+      readonly file: string;
+      readonly strange: boolean;
+    }
+  | { readonly does: 'leave' }
+  | { readonly does: 'take over rules'; readonly garment: string; readonly turned: TurnedRules }
+  | { readonly does: 'rules are taken over'; readonly files: DraftFiles; readonly file: string | undefined }
+  | { readonly does: 'write'; readonly file: string; readonly text: string }
+  | { readonly does: 'show file'; readonly file: string }
+  /** Without a file: all of them. */
+  | { readonly does: 'back to the original'; readonly file: string | undefined }
+  | { readonly does: 'show'; readonly shows: Coded['shows'] }
+  | { readonly does: 'allow' }
+  | { readonly does: 'go to step'; readonly step: number | undefined }
+  | { readonly does: 'ran'; readonly key: string; readonly ran: RanDraft }
+  | { readonly does: 'ended'; readonly key: string; readonly problem: CodeProblem }
+  | { readonly does: 'hold'; readonly ends: boolean; readonly cases: readonly HeldCase[] }
+  | { readonly does: 'held'; readonly at: number; readonly came: TriedCase }
+  | { readonly does: 'let go' };
+
+const noCode: Coded = {
+  of: undefined,
+  original: {},
+  changed: {},
+  file: '',
+  strange: false,
+  turned: undefined,
+  shows: 'code',
+  step: undefined,
+  linked: undefined,
+  ranKey: '',
+  ran: undefined,
+  drawn: undefined,
+  problem: undefined,
+  held: undefined,
+};
+
+export const coded: OwnState<Coded, Coding> = {
+  empty: noCode,
+  reduce: after,
+  hear: (own, answer) => (answer.kind === 'linked' ? { ...own, linked: answer } : own),
+};
+
+function after(own: Coded, action: Coding): Coded {
+  switch (action.does) {
+    case 'begin': {
+      const same = isSame(own.of, action.of);
+      const kept = same ? onlyChanged(own.changed, action.original) : {};
+      const file = same && own.file in action.original ? own.file : action.file;
+      const { of, original } = action;
+      return same
+        ? { ...own, of, original, changed: kept, file }
+        : { ...noCode, of, original, file, strange: action.strange, turned: own.turned };
+    }
+    case 'leave':
+      return noCode;
+    case 'take over rules': {
+      const of = { kind: 'garment', name: action.garment } as const;
+      return isSame(own.of, of)
+        ? { ...own, turned: action.turned }
+        : { ...noCode, of, turned: action.turned };
+    }
+    case 'rules are taken over':
+      return written(
+        { ...own, turned: undefined, file: action.file ?? own.file, shows: 'difference' },
+        action.files,
+      );
+    case 'write':
+      return written(own, { [action.file]: action.text });
+    case 'show file':
+      return { ...own, file: action.file, step: undefined };
+    case 'back to the original': {
+      if (action.file === undefined) return { ...own, changed: {}, held: undefined };
+      const { [action.file]: _, ...changed } = own.changed;
+      return { ...own, changed, held: undefined };
+    }
+    case 'show':
+      return { ...own, shows: action.shows };
+    case 'allow':
+      return { ...own, strange: false };
+    case 'go to step':
+      return { ...own, step: action.step };
+    case 'ran': {
+      const { key, ran } = action;
+      return {
+        ...own,
+        ranKey: key,
+        ran,
+        problem: undefined,
+        drawn: ran.sheet === undefined ? own.drawn : ran,
+      };
+    }
+    case 'ended':
+      return { ...own, ranKey: action.key, ran: undefined, problem: action.problem };
+    case 'hold':
+      return { ...own, held: { ends: action.ends, cases: action.cases } };
+    case 'held': {
+      const cases = own.held?.cases.map((each, i) =>
+        i === action.at ? { ...each, came: action.came } : each,
+      );
+      return own.held && cases ? { ...own, held: { ...own.held, cases } } : own;
+    }
+    case 'let go':
+      return { ...own, held: undefined };
+  }
+}
+
+const isSame = (a: CodeOf | undefined, b: CodeOf): boolean => a?.kind === b.kind && a.name === b.name;
+
+/** Files as they are written now; what is as it was counts as unchanged. What they were held to before says no more. */
+const written = (own: Coded, files: DraftFiles): Coded => ({
+  ...own,
+  changed: onlyChanged({ ...own.changed, ...files }, own.original),
+  held: undefined,
+});
+
+const onlyChanged = (changed: DraftFiles, original: DraftFiles): DraftFiles =>
+  Object.fromEntries(
+    Object.entries(changed).filter(([file, text]) => file in original && original[file] !== text),
+  );
+
+/** The files as they are now. */
+export const filesNow = ({ original, changed }: Pick<Coded, 'original' | 'changed'>): DraftFiles => ({
+  ...original,
+  ...changed,
+});
+
+/** All that is wrong with the code as it was run last, gravest first, each with its place where that is known. */
+export function codeIssues({ linked, ran, problem }: Coded): readonly CodeIssue[] {
+  const found = linked?.problem ?? problem;
+  if (found) {
+    const { message, file, line } = found;
+    const source = file !== undefined && line !== undefined ? { source: { file, line } } : {};
+    return [{ code: 'draft-not-loaded', severity: 'error', path: '', message, ...source }];
+  }
+  return ran?.issues.filter(({ severity }) => severity === 'error') ?? [];
+}

@@ -1,0 +1,199 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { answer } from '../../../cli/page/answers.ts';
+import type { DraftAnswer, PageAnswer } from '../../../cli/page/messages.ts';
+import { reduce } from '../../../cli/page/reducer.ts';
+import type { LessonAnswer } from '../../../cli/page/requests/lesson.ts';
+import { emptyState } from '../../../cli/page/state.ts';
+import { dimensionBy, dimensionOf } from '../../../cli/page/views/learn/dimension.ts';
+import type { Lesson, TaughtStep } from '../../../cli/page/views/learn/lesson.ts';
+import { litSteps } from '../../../cli/page/views/learn/lit-steps.ts';
+import {
+  type Learning,
+  type Learnt,
+  movedBetween,
+  restingOn,
+  type ShownLesson,
+} from '../../../cli/page/views/learn/own.ts';
+import { ruleSlider } from '../../../cli/page/views/learn/rule-slider.ts';
+import { stepWords } from '../../../drafts/index.ts';
+import { stepText } from '../../../engine/pattern/step-text.ts';
+import { drafted } from '../../drafts/drafted.ts';
+
+const lady = new URL('../../../measurements/leading-lady.yaml', import.meta.url);
+const body = parse(readFileSync(lady, 'utf8'));
+
+async function answered(request: Parameters<typeof answer>[0]): Promise<PageAnswer> {
+  const heard: PageAnswer[] = [];
+  await answer(request, (each) => heard.push(each));
+  const [only] = heard;
+  if (!only) throw new Error('nothing was answered');
+  return only;
+}
+
+/** The lesson of a garment, as it comes with a draft. */
+async function lessonFor(garment: string): Promise<Lesson> {
+  const request = { kind: 'draft', number: 1, body, garment, choices: {}, parts: ['lesson'] } as const;
+  const { made } = (await answered(request)) as DraftAnswer;
+  if (!made?.parts.lesson) throw new Error('no lesson');
+  return made.parts.lesson;
+}
+
+const turnedLesson = async (
+  turned: Readonly<Record<string, number>>,
+  garment = 'skirt',
+): Promise<LessonAnswer> =>
+  (await answered({ kind: 'lesson', key: 'k', body, garment, choices: {}, turned })) as LessonAnswer;
+
+const called = ({ steps }: Lesson, title: string): TaughtStep => {
+  const step = steps.find((each) => each.title === title);
+  if (!step) throw new Error(`no step is called ${title}`);
+  return step;
+};
+
+const did = (actions: readonly Learning[]): Learnt =>
+  actions.reduce((state, what) => reduce(state, { does: 'within', view: 'learn', what }), emptyState).own
+    .learn;
+
+describe('a lesson', () => {
+  test('says each step as the construction does, number by number', async () => {
+    const { steps } = await lessonFor('dress');
+    expect(steps.length).toBeGreaterThan(150);
+    for (const step of drafted('dress', body).garment.steps)
+      for (const units of ['mm', 'in'] as const)
+        expect(
+          stepWords(step, units)
+            .map(({ text }) => text)
+            .join(''),
+        ).toBe(stepText(step, units));
+    for (const { words, grounds } of steps)
+      for (const { is } of words) if (typeof is === 'object') expect(grounds[is.from]).toBeDefined();
+  });
+
+  test('tells where a number came from: the tape, a choice, a rule with its source, or an earlier step', async () => {
+    const lesson = await lessonFor('skirt');
+    const half = called(lesson, 'Half waist');
+    expect(half.grounds).toMatchObject([
+      { from: 'measurement', name: 'waist girth', mm: 740, says: expect.stringMatching(/^measured\. /) },
+      { from: 'choice', name: 'waistEase', mm: 30 },
+    ]);
+    const front = called(lesson, 'Waist of the front half');
+    expect(front.grounds).toMatchObject([
+      { from: 'step', step: half.number },
+      {
+        from: 'rule',
+        rule: { id: 'K8', value: 10, unit: 'mm' },
+        says: expect.stringContaining('common practice'),
+      },
+    ]);
+  });
+
+  test('shows a number where it lies on the drawing', async () => {
+    const lesson = await lessonFor('bodice');
+    // The back neck point to waist runs down the centre back from where the lines of the drawing cross.
+    const waist = called(lesson, 'Waist level');
+    const down = dimensionOf(405, waist, lesson);
+    expect(down).toMatchObject({ kind: 'straight', half: false });
+    if (down?.kind !== 'straight') throw new Error('not straight');
+    expect(Math.hypot(down.to.x - down.from.x, down.to.y - down.from.y)).toBeCloseTo(405, 4);
+    const girth = waist.grounds[0];
+    expect(girth?.mm).toBe(405);
+    // A girth is no length of it, but what was found from it is.
+    const half = called(lesson, 'Half bust');
+    expect(dimensionOf(920, half, lesson)).toBeUndefined();
+    expect(dimensionBy([half], lesson)?.by.number).toBeGreaterThan(half.number);
+    expect(dimensionOf(0.2, half, lesson)).toBeUndefined();
+  });
+
+  test('knows what rests on a step, down the whole way', async () => {
+    const lesson = await lessonFor('skirt');
+    const half = called(lesson, 'Half waist');
+    const resting = restingOn(half.number, lesson);
+    expect(resting.has(called(lesson, 'Waist of the front half').number)).toBe(true);
+    expect(resting.has(called(lesson, 'Waist of the side front gore').number)).toBe(true);
+    const shown = { lesson, plain: lesson, turned: {}, moved: movedBetween(lesson, lesson) };
+    expect(litSteps(shown, half, 'outcome', true)).toEqual(resting);
+    expect(litSteps(shown, half, undefined, false).size).toBe(0);
+  });
+});
+
+describe('a turned rule', () => {
+  test('moves what rests on it, and nothing else', async () => {
+    const kept = await lessonFor('skirt');
+    const { lesson } = await turnedLesson({ K8: 14 });
+    if (!lesson) throw new Error('no lesson');
+    const shown: ShownLesson = {
+      lesson,
+      plain: kept,
+      turned: { K8: 14 },
+      moved: movedBetween(kept, lesson),
+    };
+    const moved = shown.moved.steps.map(({ step, before }) => [step.title, before, step.amount]);
+    expect(moved).toContainEqual(['Waist of the front half', '197.5 mm', '199.5 mm']);
+    expect(moved.map(([title]) => title)).not.toContain('Half waist');
+    expect(shown.moved.drawings.size).toBe(4);
+    const front = called(lesson, 'Waist of the front half');
+    expect(litSteps(shown, front, 1, true)).toEqual(shown.moved.drawn);
+    // And it is as it was again, for everybody.
+    expect(await lessonFor('skirt')).toEqual(kept);
+  });
+
+  test('to what cannot be drawn is refused in words', async () => {
+    const { lesson, issues } = await turnedLesson({ K9: 3 });
+    expect(lesson).toBeUndefined();
+    expect(issues[0]?.severity).toBe('error');
+  });
+
+  test('is turned back, and what was drawn with it is let go', () => {
+    const turned = did([
+      { does: 'turn rule', id: 'K8', value: 14 },
+      { does: 'turn rule', id: 'K2', value: 5 },
+    ]);
+    expect(turned.turned).toEqual({ K8: 14, K2: 5 });
+    expect(
+      did([
+        { does: 'turn rule', id: 'K8', value: 14 },
+        { does: 'turn rule', id: 'K8', value: undefined },
+      ]).turned,
+    ).toEqual({});
+    expect(did([{ does: 'turn rule', id: 'K8', value: 14 }, { does: 'turn no rule' }])).toMatchObject({
+      turned: {},
+      lesson: undefined,
+    });
+  });
+
+  test.each([
+    [0.05, 'ratio'],
+    [4, 'mm'],
+    [20, 'mm'],
+    [-2, 'degrees'],
+    [0.9, 'ratio'],
+    [0, 'mm'],
+    [3.175, 'mm'],
+  ] as const)('of %d has a slider that it stands on, with places to either side', (own, unit) => {
+    const { min, max, step } = ruleSlider(own, unit);
+    expect(min).toBeLessThanOrEqual(own);
+    expect(max).toBeGreaterThan(own);
+    expect((max - min) / step).toBeGreaterThan(20);
+    expect((max - min) / step).toBeLessThan(1200);
+    if (unit === 'ratio') expect(max).toBeLessThanOrEqual(1);
+  });
+});
+
+describe('stepping', () => {
+  test('lets go of what was pointed at, and never goes before the first', () => {
+    const pointed = did([
+      { does: 'go to step', step: 7 },
+      { does: 'point at', pointed: 'outcome' },
+    ]);
+    expect(pointed).toMatchObject({ step: 7, pointed: 'outcome' });
+    expect(
+      did([
+        { does: 'go to step', step: 7 },
+        { does: 'point at', pointed: 1 },
+        { does: 'go to step', step: -3 },
+      ]),
+    ).toMatchObject({ step: 1, pointed: undefined });
+  });
+});
