@@ -89,6 +89,8 @@ inBrowser('on the page', () => {
     async (screen) => {
       const { page, faults } = await opened(screen);
       await invented(page, 'Understudy');
+      await view(page, 'Choose');
+      await page.getByRole('radio', { name: /^Bodice/ }).check();
       await view(page, 'Worn');
       await page.getByRole('button', { name: 'Put it on' }).click();
       await page.getByText('It is no substitute for a trial bodice in cloth.').waitFor({ timeout: 120_000 });
