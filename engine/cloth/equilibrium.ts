@@ -100,8 +100,7 @@ export class Equilibrium {
     for (let step = 0; step < steps; step++) {
       const enough = yield step;
       left = this.#assemble(x, held);
-      if (isRest())
-        return { atRest: true, residual: left, net: this.#net, steps: step, energy };
+      if (isRest()) return { atRest: true, residual: left, net: this.#net, steps: step, energy };
       if (enough) return { atRest: false, residual: left, net: this.#net, steps: step, energy };
       let shortening = 0;
       for (;;) {

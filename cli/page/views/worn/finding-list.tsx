@@ -1,4 +1,4 @@
-import type { FittingChange } from '../../../../drafts/index.ts';
+import { capital, type FittingChange } from '../../../../drafts/index.ts';
 import type { Finding, WornShown } from '../../requests/wear-messages.ts';
 
 interface FindingListProps {
