@@ -23,15 +23,18 @@ function stepsFor(garment: string, data: unknown): readonly number[] {
 
 describe('the sketch of a garment', () => {
   // With a penalty that never came down again, trial bodices among these took up to 114 steps.
-  it.each(['trial', 'dress'])(
-    'of the %s is solved in fewer than a hundred steps for everybody',
-    (garment) => {
+  it.each([
+    ['trial', 28],
+    ['dress', 13],
+  ])(
+    'of the %s is solved in fewer than a hundred steps for everybody, and in %i on average',
+    (garment, most) => {
       const steps = plausibleBodies(80).flatMap((body) => stepsFor(garment, body));
       expect(Math.max(...steps)).toBeLessThan(100);
       const mean = steps.reduce((sum, each) => sum + each, 0) / steps.length;
       // From where the lines usually lie it is 27 and 12. Parts that are solved apart count apart: front and back in one,
       // of twice the unknowns, took 20 and 13, and from where the drafts put them first 27 and 16.
-      expect(mean).toBeLessThan(28);
+      expect(mean).toBeLessThan(most);
     },
   );
 });

@@ -1,6 +1,6 @@
 import type { ScreenPiece } from '../../../../drafts/index.ts';
 import { before } from '../drawing/drawing.tsx';
-import { DrawnPiece } from '../drawing/drawn-piece.tsx';
+import { DrawnPiece, type Lit } from '../drawing/drawn-piece.tsx';
 import { Pane } from '../drawing/pane.tsx';
 import type { ViewProps } from '../view.ts';
 import { headingAt, walkedLine } from './edge-path.ts';
@@ -13,7 +13,7 @@ interface AloneProps extends ViewProps {
   readonly piece: ScreenPiece;
   readonly pieces: readonly ScreenPiece[];
   readonly sewn: SewnEdge | undefined;
-  readonly lit: ReadonlyMap<string, 'touched' | 'partner'>;
+  readonly lit: Lit;
   readonly onTouch: (piece: string, edge: string) => void;
   readonly says: string;
 }
@@ -57,7 +57,7 @@ interface RollingProps {
   readonly sewn: SewnEdge;
   readonly share: number;
   readonly pieces: readonly ScreenPiece[];
-  readonly lit: ReadonlyMap<string, 'touched' | 'partner'>;
+  readonly lit: Lit;
   readonly letters: number;
 }
 

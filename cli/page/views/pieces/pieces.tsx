@@ -1,5 +1,6 @@
+import { lengthIn, type ScreenPiece } from '../../../../drafts/index.ts';
 import { Drawing, Hindered, NothingDrawn } from '../drawing/drawing.tsx';
-import { lineKey } from '../drawing/drawn-piece.tsx';
+import { type Lit, lineKey } from '../drawing/drawn-piece.tsx';
 import type { ViewProps } from '../view.ts';
 import { Alone } from './alone.tsx';
 import { EdgeList } from './edge-list.tsx';
@@ -74,7 +75,7 @@ export function Pieces({ state, send }: ViewProps) {
                 sewn={sewn}
                 lit={lit}
                 onTouch={onTouch}
-                says={`Piece ${piece.number}, ${piece.name}, for ${made.body}: ${sizeWords(piece)}, ${piece.cut}.`}
+                says={`Piece ${piece.number}, ${piece.name}, for ${made.body}: ${sizeWords(piece, state.form.units === 'in' ? 'in' : 'cm')}, ${piece.cut}.`}
               />
             </>
           ) : (
@@ -118,14 +119,17 @@ export function Pieces({ state, send }: ViewProps) {
   );
 }
 
-const sizeWords = ({ width, height }: { readonly width: number; readonly height: number }): string =>
-  `${Math.round(width / 10)} by ${Math.round(height / 10)} cm`;
+/** To whole centimetres, or as inches are written. */
+function sizeWords({ width, height }: ScreenPiece, unit: 'cm' | 'in'): string {
+  const said = (mm: number): string => lengthIn(unit === 'in' ? mm : Math.round(mm / 10) * 10, unit);
+  return `${said(width)} by ${said(height)}`;
+}
 
 /** The edges that are lit: the one that is touched with those beside it in its seam, and their partners. */
 function litBy(
   touched: { readonly piece: string; readonly edge: string } | undefined,
   sewn: SewnEdge | undefined,
-): ReadonlyMap<string, 'touched' | 'partner'> {
+): Lit {
   const lit = new Map<string, 'touched' | 'partner'>();
   for (const { piece, edge } of sewn?.other.edges ?? []) lit.set(lineKey(piece, edge), 'partner');
   if (touched) lit.set(lineKey(touched.piece, touched.edge), 'touched');
