@@ -115,11 +115,15 @@ function layTable(plans: readonly Planned[], { units, columns: width }: Reader):
 
 /** At which seams stripes meet, where the cloth has any. */
 function stripeLines(plans: readonly Planned[]): string {
-  const matched = plans.find(({ plan }) => plan.matched)?.plan.matched;
-  if (!matched) return '';
-  const named = (what: string, seams: readonly string[]): string =>
+  const plan = plans[0]?.plan;
+  const named = (what: string, seams: readonly string[] = []): string =>
     seams.length > 0 ? `${what}: ${seams.join('; ')}\n` : '';
-  return `${named('stripes meet at', matched.matched)}${named('they cannot also meet at', matched.unmatched)}`;
+  return [
+    named('stripes meet at', plan?.matched?.matched),
+    named('they cannot also meet at', plan?.matched?.unmatched),
+    named('stripes along the cloth meet at', plan?.matchedAlong?.matched),
+    named('they do not meet at', plan?.matchedAlong?.unmatched),
+  ].join('');
 }
 
 /** What `lay --json` prints of a garment: lengths in mm. */
@@ -140,6 +144,9 @@ const layResult = (
     used: plan.used,
     leastLength: plan.leastLength,
     ...(plan.matched && { stripes: { matched: plan.matched.matched, unmatched: plan.matched.unmatched } }),
+    ...(plan.matchedAlong && {
+      stripesAlong: { matched: plan.matchedAlong.matched, unmatched: plan.matchedAlong.unmatched },
+    }),
     pieces: plan.copies.map(({ of, copy }) => ({
       piece: of.piece,
       copy,
