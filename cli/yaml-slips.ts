@@ -68,9 +68,16 @@ const longest = 200;
 
 const withoutComment = (line: string): string => line.replace(/(?:^|\s)#.*$/, '').trimEnd();
 
+/** A name whose value is text over the lines below, as far as they begin further right. */
+const opensText = /:\s+[|>][+-]?\d?$/;
+
+const indentOf = (line: string): number => line.length - line.trimStart().length;
+
 function slipsOf(text: string, known: readonly Kind[]): readonly Slip[] {
+  let textUnder = Number.POSITIVE_INFINITY;
   return text.split(/\r?\n/).flatMap((whole, i): readonly Slip[] => {
-    if (whole.length > longest) return [];
+    if (whole.length > longest || whole.trim() === '' || indentOf(whole) > textUnder) return [];
+    textUnder = opensText.test(withoutComment(whole)) ? indentOf(whole) : Number.POSITIVE_INFINITY;
     const line = withoutComment(whole);
     for (const { wrong, slip, meant } of known) {
       const found = slip.exec(line);
@@ -109,8 +116,7 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
 function furtherRight(lines: readonly string[], stopped: number): Slip {
   const [above = '', below = ''] = [lines[stopped - 1], lines[stopped]];
   const text = withoutComment(above.slice(0, longest)).trim();
-  const indent = (line: string): number => line.length - line.trimStart().length;
-  if (below.trim() !== '' && indent(below) > indent(above))
+  if (below.trim() !== '' && indentOf(below) > indentOf(above))
     return {
       line: stopped + 1,
       text: withoutComment(below.slice(0, longest)).trim(),
