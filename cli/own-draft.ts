@@ -3,9 +3,9 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import { checkedDraft } from './checked-draft.ts';
 import { draftSource } from './draft-source.ts';
 import { loadModule, NotReadable } from './load-module.ts';
+import { reason } from './reason.ts';
 import type { DraftSource } from './source-places.ts';
 import { Unusable, unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /**
  * Takes `--draft FILE` out of a command line, wherever it stands and as often as it does: garments drafted elsewhere, each

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { dataIn, largest } from './data-in.ts';
+import { reason } from './reason.ts';
 import { unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /** The text of a file, or of standard input for `-`, no larger than `most` bytes; nothing beyond that is ever read. */
 export async function readTextFile(file: string, most: number): Promise<string> {

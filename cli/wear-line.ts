@@ -1,6 +1,5 @@
 import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
-import { bodyForm } from '../engine/form/body-form.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { rounded } from '../engine/text/figure.ts';
@@ -8,7 +7,7 @@ import { findingsOf } from '../engine/wear/findings.ts';
 import { judged } from '../engine/wear/judged.ts';
 import { notWorn } from '../engine/wear/place.ts';
 import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
-import { standOfForm } from '../engine/wear/stand-of-form.ts';
+import { standFor } from '../engine/wear/stand-for.ts';
 import { worn } from '../engine/wear/worn.ts';
 import type { FileLine } from './lines.ts';
 import type { WornLineResult } from './results/wear.ts';
@@ -47,7 +46,7 @@ function wornOn({ garment, body }: Evaluation, { cloth, spacing }: LineWorn) {
   try {
     const [unworn] = notWorn(garment);
     if (unworn !== undefined) return { issues: [notYet(unworn)] };
-    const stand = standOfForm(bodyForm(body));
+    const { stand } = standFor(garment, body);
     const hung = worn(garment, cloth, stand, spacing);
     const findings = findingsOf(garment, hung, stand);
     const verdicts = judged(garment, findings, body, undefined);
@@ -63,5 +62,5 @@ export const notYet = (what: string): Issue => ({
   code: 'not-worn-yet',
   severity: 'error',
   path: what,
-  message: `It is not known yet how this is put on: ${what}. Put on the bodice or the trial, without a fitting for one side.`,
+  message: `It is not known yet how this is put on: ${what}. Put on the bodice, the trial or the dress, without a fitting for one side.`,
 });

@@ -45,6 +45,12 @@ export function findingsRows(found: Findings, units: Unit): WornRows {
       fixed(100 * most, 1),
       `${fixed(100 * over, 1)} % of the cloth by more than 1 %`,
     ]),
+    ...(found.hem
+      ? [
+          ['hem above the floor, on average', mm(found.hem.mean), ''],
+          ['hem lower in one place than in another', mm(found.hem.highest - found.hem.lowest), ''],
+        ]
+      : []),
     ['pressure, kPa', fixed(found.pressure, 2), ''],
   ];
   return { columns: [{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows };
@@ -89,5 +95,5 @@ export function judgedTable(findings: readonly Judged[], { units, columns: width
 }
 
 /** A change of a fitting with its amount: `take in the side seam at the waist by 9 mm on each layer`. */
-const alteration = (change: FittingChange, unit: Unit): string =>
+export const alteration = (change: FittingChange, unit: Unit): string =>
   `${changeWords(change)} by ${lengthIn(change.mm, unit)}${'seam' in change ? ' on each layer' : ''}`;

@@ -47,7 +47,7 @@ interface WearOptions extends GarmentOptions {
 const [USUAL, COARSEST] = [12, 20];
 
 const help = `
-The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Garments that reach below the waist or have sleeves cannot be put on yet.
+The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. A skirt alone, or a fitting for one side, cannot be put on yet.
 
   bodkin wear bodice --body leading-lady.yaml --out worn
   bodkin wear bodice --body understudy.yaml --drafted-for leading-lady.yaml --out worn --write-fitting altered.yaml`;

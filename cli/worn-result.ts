@@ -6,7 +6,7 @@ import type { Worn } from '../engine/wear/worn.ts';
 /** What was found on a worn garment and what is made of it, as data. */
 export const foundResult = (
   hung: Worn,
-  { bustPoint, side, ...findings }: Findings,
+  { bustPoint, side, hem, ...findings }: Findings,
   verdicts: readonly Judged[],
   fitting: readonly FittingChange[],
 ) => ({
@@ -20,11 +20,13 @@ export const foundResult = (
     stopped: hung.stopped,
     steps: hung.settled.steps,
     residual: hung.settled.residual,
+    net: hung.settled.net,
   },
   ...findings,
   // What was not found is left out.
   ...(bustPoint && { bustPoint }),
   ...(side && { side }),
+  ...(hem && { hem }),
   judged: verdicts.map(({ change, ...figures }) => ({
     ...figures,
     alter: change ? changeWords(change) : null,

@@ -2,6 +2,7 @@ import { lstat, mkdir, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { beginSet, type FileSet, placeOfNew, settle, swapIn } from './file-set.ts';
 import { clearLeftBehind, setName } from './left-behind.ts';
+import { reason } from './reason.ts';
 import { unusable } from './unusable.ts';
 
 /**
@@ -45,19 +46,3 @@ async function refuseFolder(path: string): Promise<void> {
   const there = await lstat(path).catch(() => undefined);
   if (there?.isDirectory()) throw new Error(`${path} is a folder.`);
 }
-
-/** What the system says went wrong, in one line. */
-export const reason = (error: unknown): string => {
-  const text = error instanceof Error ? error.message : String(error);
-  const plain: Readonly<Record<string, string>> = {
-    ENOENT: 'there is no such file or folder.',
-    EACCES: 'you may not.',
-    EISDIR: 'it is a folder.',
-    ENOTDIR: 'part of the way to it is a file, not a folder.',
-    EEXIST: 'there is something of that name already.',
-    ENOSPC: 'the disk is full.',
-    EROFS: 'the disk can only be read.',
-  };
-  const code = typeof error === 'object' && error !== null && 'code' in error ? String(error.code) : '';
-  return plain[code] ?? text.split('\n')[0] ?? '';
-};

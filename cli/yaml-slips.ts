@@ -68,16 +68,17 @@ const longest = 200;
 
 const withoutComment = (line: string): string => line.replace(/(?:^|\s)#.*$/, '').trimEnd();
 
-/** A name whose value is text over the lines below, as far as they begin further right. */
-const opensText = /:\s+[|>][+-]?\d?$/;
-
 const indentOf = (line: string): number => line.length - line.trimStart().length;
 
+/** How a line ends below which a text of several lines stands, each further right than it. */
+const opensText = /:\s+[>|][+-]?$/;
+
 function slipsOf(text: string, known: readonly Kind[]): readonly Slip[] {
-  let textUnder = Number.POSITIVE_INFINITY;
+  let textBelow: number | undefined;
   return text.split(/\r?\n/).flatMap((whole, i): readonly Slip[] => {
-    if (whole.length > longest || whole.trim() === '' || indentOf(whole) > textUnder) return [];
-    textUnder = opensText.test(withoutComment(whole)) ? indentOf(whole) : Number.POSITIVE_INFINITY;
+    if (textBelow !== undefined && (whole.trim() === '' || indentOf(whole) > textBelow)) return [];
+    textBelow = opensText.test(whole) ? indentOf(whole) : undefined;
+    if (whole.length > longest) return [];
     const line = withoutComment(whole);
     for (const { wrong, slip, meant } of known) {
       const found = slip.exec(line);

@@ -9,11 +9,13 @@
  * | draft a garment and check it | `garments`, `evaluate` |
  * | refuse one that fails a check, with what would do | `onlyTrue` |
  * | write it | `sheetSvg`, `pieceSvgs`, `provenSheet` |
+ * | show it on a screen, again and again | `screenPieces` |
  * | write it for a cutting machine | `cuttingFile`, `gradedCuttingFile`, and read back `provenCuttingFile`, `provenGradedCuttingFile` |
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
  * | ask for measurements | `measurementNames`, `measurementWords`, `howTaken`, `essentialNames` |
+ * | draw the body itself, and say which measurements matter | `bodyForm`, `lineFigure`, `sensitivities`, `takeAgain` |
  * | tell lengths, and an issue's message, in inches | `lengthCell`, `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
  * | read a traced piece and alter it | `readOutline`, `ownPiece`, `alter` |
@@ -27,11 +29,15 @@ export { type AlteredPiece, alter } from '../engine/alter.ts';
 export type { Body, MeasurementName, Provenance } from '../engine/body/body.ts';
 export { measurementNames } from '../engine/body/body.ts';
 export { cupLetters } from '../engine/body/cup-letters.ts';
+export type { FittingChange } from '../engine/body/fitting.ts';
 export { essentialNames } from '../engine/body/found.ts';
 export { howTaken } from '../engine/body/how-taken.ts';
 export { measurementWords } from '../engine/body/measurement-words.ts';
 export { readBody } from '../engine/body/read.ts';
 export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';
+export { tapeFor } from '../engine/checks/tape.ts';
+export { walkSeam } from '../engine/checks/walk.ts';
+export { cloths } from '../engine/cloth/cloths.ts';
 export { type Comparison, compareDrafts } from '../engine/comparison/compare.ts';
 export { draftedNow, type KnownDraft } from '../engine/comparison/known-draft.ts';
 export { sheetDraft } from '../engine/comparison/sheet-draft.ts';
@@ -46,25 +52,34 @@ export { DraftMistake } from '../engine/draft-mistake.ts';
 export { type Evaluation, evaluate } from '../engine/evaluate.ts';
 export type { ExcludedRelation } from '../engine/excluded-relation.ts';
 export { notchesOf } from '../engine/finishing/notches.ts';
+export { bodyForm } from '../engine/form/body-form.ts';
 export type { Curve, Edge } from '../engine/geometry/curve.ts';
 export { edgeLength } from '../engine/geometry/edge.ts';
 export { type Point, point } from '../engine/geometry/point.ts';
 export type { Chart, ChartSize } from '../engine/grading/chart.ts';
 export { draftSize, draftSizes } from '../engine/grading/draft-sizes.ts';
+export type { Uneven } from '../engine/grading/evenness.ts';
 export { type Grade, gradeOf } from '../engine/grading/grade.ts';
 export { type NearSize, nearestSizes } from '../engine/grading/nearest.ts';
-export { nestFiles } from '../engine/grading/nest/nest-papers.ts';
+export type { NestLine } from '../engine/grading/nest/nest.ts';
+export { nestFiles, pieceNest } from '../engine/grading/nest/nest-papers.ts';
 export { readChart } from '../engine/grading/read-chart.ts';
+export type { AxisGrade } from '../engine/grading/rule-table.ts';
 export type { Issue, Result } from '../engine/issue.ts';
 export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';
+export type { Lay } from '../engine/lay/problem.ts';
+export { layTasks } from '../engine/lay-plan/lay-plan.ts';
+export { materialsFor } from '../engine/materials/materials.ts';
+export { besidesTable, clothTable, cutTable, threadNote, type WordTable } from '../engine/materials/words.ts';
 export { onlyTrue } from '../engine/only-true.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
 export type { Garment, Step } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
 export { type Rule, ruleTable, type TurnedRules, withRulesTurned } from '../engine/pattern/rule.ts';
-export type { Girth, Join, Seam } from '../engine/pattern/seam.ts';
+export type { EdgeRef, Girth, Join, Seam } from '../engine/pattern/seam.ts';
 export { type StepWord, stepWords } from '../engine/pattern/step-text.ts';
 export type { Choice, Styling, StylingOf } from '../engine/pattern/styling.ts';
+export { resolveStyling } from '../engine/pattern/styling-values.ts';
 export { type TrialCase, trialCases } from '../engine/proof/trial-case.ts';
 export { type Verdict, verdictOf } from '../engine/proof/verdict.ts';
 export {
@@ -72,24 +87,40 @@ export {
   provenCuttingFile,
   provenGradedCuttingFile,
 } from '../engine/proven-cutting-file.ts';
+export { pdfFaults } from '../engine/proven-pdf.ts';
 export { type ProvenSheet, provenSheet } from '../engine/proven-sheet.ts';
 export { readOutline, type TracingOptions } from '../engine/reading/read-outline.ts';
+export { type LineFigure, lineFigure } from '../engine/render/form/line-figure.ts';
 export { cutWords } from '../engine/render/label-words.ts';
+export { standInRows } from '../engine/render/layout.ts';
 export { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 export { placesOf } from '../engine/render/lesson-sheet/places.ts';
+export { lineTypes } from '../engine/render/line-types.ts';
 export { pathData } from '../engine/render/path-data.ts';
+export type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+export { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
+export { type ScreenLine, type ScreenPiece, screenPieces } from '../engine/render/screen-pieces.ts';
 export { sheetSvg } from '../engine/render/sheet.ts';
 export { pieceSvgs } from '../engine/render/svg.ts';
+export { readPaper } from '../engine/render/tiles/papers.ts';
+export { sensitivities } from '../engine/sensitivity/sensitivity.ts';
+export { byImportance, takeAgain } from '../engine/sensitivity/take-again.ts';
 export type { Alteration } from '../engine/shaping/alteration.ts';
 export { type OwnPiece, ownPiece } from '../engine/shaping/own-piece.ts';
 export { commonPractice } from '../engine/sources.ts';
 export { capital } from '../engine/text/capital.ts';
 export { fixed } from '../engine/text/figure.ts';
-export { decimalCell, lengthCell, lengthFigure } from '../engine/text/length.ts';
+export { decimalCell, lengthCell, lengthFigure, lengthIn } from '../engine/text/length.ts';
 export { millimetres, type Unit, unitLabel, unitNames } from '../engine/text/units.ts';
 export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { writtenLength } from '../engine/text/written-length.ts';
+export { cannotKnow } from '../engine/wear/cannot-know.ts';
+export { type Judged, judged } from '../engine/wear/judged.ts';
+export { notWorn } from '../engine/wear/place.ts';
+export { fittedFurther, proposed } from '../engine/wear/proposed.ts';
+export { wornMaps } from '../engine/wear/shown/maps.ts';
+export { shownWorn } from '../engine/wear/shown/shown-worn.ts';
 export { defineDraft } from './define-draft.ts';
 export { drawGarment, inOrder, type Parts, together } from './draw-garment.ts';
 export * as engineParts from './engine-parts.ts';

@@ -1,8 +1,11 @@
+import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
+import { withoutWoff2 } from '../without-woff2.js';
+import { directImports } from './direct-imports.js';
 
 /*
  * Builds the page: its views and its worker, beside the files that are served as they are and the invented
@@ -14,14 +17,35 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 const page = join(root, 'cli/page');
 const served = ['index.html', 'icon.svg'];
 
+/** Everything that is served, and a version of it all, for the worker that keeps the page for when there is no network. */
+async function offline(outdir) {
+  const entries = await readdir(outdir, { recursive: true, withFileTypes: true });
+  const files = entries
+    .filter((entry) => entry.isFile() && !entry.name.endsWith('.txt'))
+    .map((entry) => relative(outdir, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+    .sort();
+  const digest = createHash('sha256');
+  for (const file of files) digest.update(file).update(await readFile(join(outdir, file)));
+  const version = digest.digest('hex').slice(0, 16);
+  const keeper = await readFile(join(page, 'offline.js'), 'utf8');
+  return `const files = ${JSON.stringify(['./', ...files])};\nconst version = ${JSON.stringify(version)};\n${keeper}`;
+}
+
 /** The style sheet: that of the page, then those of single views, which lie in their folders. */
 async function styles() {
   const own = (await readdir(join(page, 'views'), { recursive: true })).filter((file) =>
     file.endsWith('.css'),
   );
-  const files = ['page.css', ...own.sort().map((file) => join('views', file))];
+  const files = ['page.css', 'worn/stage.css', ...own.sort().map((file) => join('views', file))];
   return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
 }
+
+/** The font of PDFs, and what each face is called there. */
+const faces = { 'regular.ttf': '400Regular', 'bold.ttf': '700Bold' };
+
+/** The file of a face, as the package ships it. */
+const faceFile = (weight) =>
+  fileURLToPath(import.meta.resolve(`@expo-google-fonts/source-sans-3/${weight}/SourceSans3_${weight}.ttf`));
 
 /** Builds the page into a folder, which is emptied first. */
 export async function buildPage(outdir = join(root, '.dist/page')) {
@@ -37,6 +61,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
+    plugins: [directImports(root)],
   };
   await build({
     ...common,
@@ -51,15 +76,21 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     entryPoints: { worker: 'cli/page/worker.ts' },
     splitting: true,
     chunkNames: 'part-[hash]',
+    // Tables are read by what the library has for browsers; its other code takes much of Node along.
+    alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
+    plugins: [...common.plugins, withoutWoff2],
   });
   // What edited code is run by: one script, for nothing can be imported where it is run.
   await build({ ...common, format: 'iife', entryPoints: { runner: 'cli/page/runner.ts' } });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   await writeFile(join(outdir, 'page.css'), await styles());
+  for (const [name, weight] of Object.entries(faces)) await cp(faceFile(weight), join(outdir, 'fonts', name));
+  await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   await writeFile(join(outdir, 'bodies.json'), JSON.stringify(await bodies()));
   await writeFile(join(outdir, 'drafts.json'), JSON.stringify(await sources()));
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
+  await writeFile(join(outdir, 'offline.js'), await offline(outdir));
 }
 
 /** The bodies that edited code is held to, as data. */

@@ -2,13 +2,15 @@ import { render } from 'preact';
 import { newestFirst } from './drafter.ts';
 import { keptText, withKept } from './kept.ts';
 import { keyedWay } from './keyed-way.ts';
+import { type Linked, linkedIn } from './link.ts';
 import type { PageAnswer, PageRequest } from './messages.ts';
 import { type PageAction, reduce } from './reducer.ts';
 import { slowKinds } from './requests/slow.ts';
 import { saveFile } from './save-file.ts';
-import { draftRequest, emptyState, type PageState, partsShown } from './state.ts';
+import { draftRequest, emptyState, isUntouched, isUpToDate, type PageState, partsShown } from './state.ts';
 import { isView, viewEntry } from './view-names.ts';
 import { App } from './views/app.tsx';
+import { whenQuiet } from './when-quiet.ts';
 
 /*
  * The page put together: the state changes by the reducer alone; after each change the views are drawn, a new draft is
@@ -35,16 +37,41 @@ let state: PageState = begun({ ...withKept(emptyState, stored()), wide: wide.mat
 /** The state with its first draft asked for. */
 function begun(kept: PageState): PageState {
   const view = location.hash.slice(1);
+  const linked = followed();
   const shown = isView(view) ? { ...kept, view } : kept;
-  return { ...shown, asked: 1, wanted: partsShown(shown) };
+  const next = linked ? reduce(shown, { does: 'follow', linked }) : shown;
+  return { ...next, asked: 1, wanted: partsShown(next) };
+}
+
+/** What the address says, once: a reload shows what has been made of it since. */
+function followed(): Linked | undefined {
+  const linked = linkedIn(location.hash);
+  if (linked) history.replaceState(undefined, '', '#choose');
+  return linked;
 }
 
 function send(action: PageAction): void {
   const before = state;
   state = reduce(state, action);
   if (state.asked !== before.asked) drafter.want(draftRequest(state));
-  keep(action);
+  tidy(action);
   show();
+}
+
+/**
+ * Once nothing has been changed for a while, and no slider is held, what was typed is kept, and the sheet is written and
+ * walked. While the drawing follows a slider there is no time for either.
+ */
+const rest = whenQuiet(() => {
+  if (!isUpToDate(state)) return 'wait on';
+  keep();
+  if (state.made && (!state.made.proven || state.earlier)) send({ does: 'pause' });
+  return 'done';
+});
+
+function tidy({ does }: PageAction): void {
+  if (does === 'forget') forget();
+  if (does !== 'pause') rest.stir();
 }
 
 const show = (): void => {
@@ -61,12 +88,20 @@ function stored(): string | null {
   }
 }
 
-function keep({ does }: PageAction): void {
+function keep(): void {
   try {
-    if (does === 'forget') localStorage.removeItem(store);
-    else if (does !== 'hear' || state.notice !== undefined) localStorage.setItem(store, keptText(state));
+    if (isUntouched(state) && Object.keys(state.choices).length === 0) localStorage.removeItem(store);
+    else localStorage.setItem(store, keptText(state));
   } catch {
     // A browser that keeps nothing still drafts.
+  }
+}
+
+function forget(): void {
+  try {
+    localStorage.removeItem(store);
+  } catch {
+    // Nothing was kept.
   }
 }
 
@@ -89,6 +124,7 @@ function newWorker(): Worker {
   worker.addEventListener('message', ({ data }: MessageEvent<PageAnswer>) => {
     drafter.hear(data);
     if (data.kind === 'written') saveFile(data.file);
+    if ('handed' in data) data.handed.forEach(saveFile);
     send({ does: 'hear', answer: data });
   });
   worker.addEventListener('error', () =>
@@ -97,11 +133,14 @@ function newWorker(): Worker {
   return worker;
 }
 
+addEventListener('pagehide', keep);
 wide.addEventListener('change', ({ matches }) => send({ does: 'widen', wide: matches }));
 
 const viewed = (): void => {
+  const linked = followed();
   const view = location.hash.slice(1);
-  if (isView(view) && view !== state.view) send({ does: 'view', view });
+  if (linked) send({ does: 'follow', linked });
+  else if (isView(view) && view !== state.view) send({ does: 'view', view });
 };
 addEventListener('hashchange', viewed);
 addEventListener('dragover', (event) => event.preventDefault());
@@ -121,6 +160,15 @@ addEventListener('keydown', (event) => {
 });
 // Leaving a field or letting a slider go ends a step that can be undone.
 addEventListener('change', () => send({ does: 'settle' }));
+
+// Laid up for when there is no network, once there is nothing better to do.
+addEventListener('load', () =>
+  setTimeout(() => {
+    navigator.serviceWorker?.register('offline.js').catch(() => {
+      // A browser that lays nothing up still drafts.
+    });
+  }, 2000),
+);
 
 show();
 drafter.want(draftRequest(state));

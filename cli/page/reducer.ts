@@ -1,7 +1,8 @@
 import type { MeasurementName } from '../../drafts/index.ts';
 import { type BodyForm, emptyForm, formFrom } from './body-form.ts';
 import { noHistory, remembered, stepped, type TypedChoices, type Work } from './history.ts';
-import type { PageAnswer } from './messages.ts';
+import type { Linked } from './link.ts';
+import type { DraftAnswer, MadeGarment, PageAnswer } from './messages.ts';
 import { type OwnAction, ownAfter, ownHeard } from './own-states.ts';
 import { choicesOf, emptyState, isUntouched, type PageState, partsShown, workOf } from './state.ts';
 import type { PageView } from './view-names.ts';
@@ -24,8 +25,12 @@ export type PageAction =
   /** Without a text: as the draft has it by itself. */
   | { readonly does: 'choose'; readonly name: string; readonly text: string | undefined }
   | { readonly does: 'choose nothing' }
+  /** A link was opened: what it says takes the place of what is there. */
+  | { readonly does: 'follow'; readonly linked: Linked }
   /** What was being changed is left: what comes next can be undone apart. */
   | { readonly does: 'settle' }
+  /** Nothing has been changed for a while: there is time to write the sheet and walk it. */
+  | { readonly does: 'pause' }
   | { readonly does: 'undo' | 'redo' }
   | { readonly does: 'seek'; readonly sought: string }
   | { readonly does: 'note'; readonly notice: string | undefined }
@@ -39,10 +44,19 @@ export type PageAction =
 export function reduce(state: PageState, action: PageAction): PageState {
   const changed = after(state, action);
   const next = { ...changed, history: historyAfter(state, changed, action) };
-  const parts = partsShown(next);
-  if (!isSameWork(next, state)) return { ...next, asked: state.asked + 1, wanted: parts };
+  const parts = [...partsShown(next), ...(action.does === 'pause' && next.made ? (['proof'] as const) : [])];
+  if (!isSameWork(next, state))
+    return { ...next, asked: state.asked + 1, wanted: parts, earlier: earlierOf(state, next) };
   if (parts.every((part) => state.wanted.includes(part))) return next;
   return { ...next, asked: state.asked + 1, wanted: [...new Set([...state.wanted, ...parts])] };
+}
+
+/** What is drawn in grey under the new: what was there when the change began. */
+function earlierOf(state: PageState, next: PageState): PageState['earlier'] {
+  if (next.garment !== state.garment) return undefined;
+  const { changing } = next.history;
+  const goesOn = changing !== undefined && changing === state.history.changing;
+  return (goesOn ? state.earlier : undefined) ?? state.made?.parts.lines;
 }
 
 const isSameWork = (a: Work, b: Work): boolean =>
@@ -101,8 +115,24 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'choose nothing':
       return withChoices(state, {});
+    case 'follow': {
+      const { garment, choices, form: body } = action.linked;
+      const before =
+        isUntouched(state) && Object.keys(state.choices).length === 0 ? undefined : workOf(state);
+      return {
+        ...state,
+        ...(body ? { form: body } : {}),
+        garment,
+        choices: { ...state.choices, [garment]: choices },
+        view: 'choose',
+        before,
+        notice: 'The choices of the link are open.',
+      };
+    }
     case 'settle':
       return { ...state, history: settled(state) };
+    case 'pause':
+      return state.earlier ? { ...state, earlier: undefined } : state;
     case 'undo':
     case 'redo': {
       const step = stepped(state.history, workOf(state), action.does);
@@ -138,6 +168,12 @@ function after(state: PageState, action: PageAction): PageState {
 const settled = ({ history }: PageState): PageState['history'] =>
   history.changing === undefined ? history : { ...history, changing: undefined };
 
+/** The garment that is shown: the newest, with the lines of the one before where it came without. */
+const shownOf = ({ made }: PageState, { made: newest }: DraftAnswer): MadeGarment | undefined =>
+  newest && made?.parts.lines
+    ? { ...newest, parts: { lines: made.parts.lines, ...newest.parts } }
+    : (newest ?? made);
+
 const withChoices = (state: PageState, choices: TypedChoices): PageState => ({
   ...state,
   choices: { ...state.choices, [state.garment]: choices },
@@ -148,7 +184,7 @@ function heard(state: PageState, answer: PageAnswer): PageState {
     case 'garments':
       return { ...state, garments: answer.garments };
     case 'drafted':
-      return answer.number <= state.deleted ? state : { ...state, answer, made: answer.made ?? state.made };
+      return answer.number <= state.deleted ? state : { ...state, answer, made: shownOf(state, answer) };
     case 'opened':
       return {
         ...state,
@@ -156,6 +192,15 @@ function heard(state: PageState, answer: PageAnswer): PageState {
         before: isUntouched(state) ? undefined : workOf(state),
         notice: `${answer.file} is open.`,
       };
+    case 'fitted': {
+      const { fitting: _, ...others } = state.form.rest;
+      const rest = answer.fitting.length > 0 ? { ...others, fitting: answer.fitting } : others;
+      return {
+        ...state,
+        form: { ...state.form, rest },
+        notice: 'The fitting has it now, and the pieces follow. Undo takes it back.',
+      };
+    }
     case 'refused':
       return { ...state, notice: answer.message, before: undefined };
     default:

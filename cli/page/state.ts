@@ -1,8 +1,11 @@
+import type { ScreenPiece } from '../../drafts/index.ts';
+import type { AskedDraft } from './asked-draft.ts';
 import { bodyData, emptyForm } from './body-form.ts';
 import type { DraftPart } from './draft-parts.ts';
 import { type History, noHistory, type TypedChoices, type Work } from './history.ts';
 import type { DraftAnswer, DraftRequest, GarmentChoices, MadeGarment } from './messages.ts';
 import { emptyOwn, type OwnStates } from './own-states.ts';
+import type { TakenFile } from './taken-file.ts';
 import { type PageView, viewEntry } from './view-names.ts';
 
 /** All that the page shows is a function of this. */
@@ -25,6 +28,8 @@ export interface PageState extends Work {
   readonly answer: DraftAnswer | undefined;
   /** The last garment that could be drawn: it stays in sight while something stands in the way of the next. */
   readonly made: MadeGarment | undefined;
+  /** The pieces as they were before what is being changed: drawn in grey under the new. */
+  readonly earlier: readonly ScreenPiece[] | undefined;
   /** What became of a file, in a sentence. */
   readonly notice: string | undefined;
   /** What that file has taken the place of. */
@@ -46,6 +51,7 @@ export const emptyState: PageState = {
   deleted: 0,
   answer: undefined,
   made: undefined,
+  earlier: undefined,
   notice: undefined,
   before: undefined,
 };
@@ -55,8 +61,13 @@ export const choicesOf = ({ choices, garment }: PageState): TypedChoices => choi
 /** What can be undone. */
 export const workOf = ({ form, garment, choices }: PageState): Work => ({ form, garment, choices });
 
+/** Whether the drawing stands beside the view that is shown. */
+export const hasDrawingBeside = ({ view, wide }: PageState): boolean =>
+  wide && viewEntry(view).beside === true;
+
 /** What the view that is shown needs of a draft. */
-export const partsShown = ({ view }: PageState): readonly DraftPart[] => viewEntry(view).wants;
+export const partsShown = (state: PageState): readonly DraftPart[] =>
+  hasDrawingBeside(state) ? ['lines', ...viewEntry(state.view).wants] : viewEntry(state.view).wants;
 
 /** Whether nothing has been said about her yet. */
 export const isUntouched = ({ form }: PageState): boolean =>
@@ -75,6 +86,23 @@ export const draftRequest = (state: PageState): DraftRequest => ({
 /** Whether what is shown is the newest that was asked for. */
 export const isUpToDate = ({ answer, asked }: PageState): boolean => answer?.number === asked;
 
-/** The garment of the newest draft, with its files, if every check holds: what may be taken. */
-export const taken = (state: PageState): MadeGarment | undefined =>
-  isUpToDate(state) && state.answer?.made?.ok ? state.answer.made : undefined;
+/** The garment of the newest draft, if every check holds. */
+export function ready(state: PageState): MadeGarment | undefined {
+  const made = isUpToDate(state) ? state.answer?.made : undefined;
+  return made?.ok ? made : undefined;
+}
+
+/** The same once its files are written: what may be taken. */
+export function taken(
+  state: PageState,
+): (MadeGarment & { readonly files: readonly TakenFile[] }) | undefined {
+  const made = ready(state);
+  return made?.parts.files ? { ...made, files: made.parts.files } : undefined;
+}
+
+/** The garment that the page stands for now. */
+export const askedDraft = (state: PageState): AskedDraft => ({
+  body: bodyData(state.form),
+  garment: state.garment,
+  choices: choicesOf(state),
+});

@@ -5,7 +5,7 @@ interface ViewEntry {
   /** Behind the `#` of the address. */
   readonly name: string;
   readonly title: string;
-  /** The drawing stands beside it where there is room. */
+  /** The drawing stands beside it where there is room, and is then wanted of a draft too. */
   readonly beside?: true;
   /** What it shows of a draft beyond its figures. */
   readonly wants: readonly DraftPart[];
@@ -13,13 +13,16 @@ interface ViewEntry {
 
 /** The views in the order in which they are offered. A new one has a line here and one in `views/table.ts`. */
 export const viewEntries = [
-  { name: 'measure', title: 'Measure', beside: true, wants: [] },
+  { name: 'measure', title: 'Measure', wants: [] },
   { name: 'choose', title: 'Choose', beside: true, wants: [] },
-  { name: 'pieces', title: 'Pieces', wants: ['files'] },
-  { name: 'checks', title: 'Checks', wants: [] },
+  { name: 'pieces', title: 'Pieces', wants: ['lines', 'seams'] },
+  { name: 'checks', title: 'Checks', wants: ['lines'] },
+  { name: 'worn', title: 'Worn', wants: [] },
+  { name: 'sizes', title: 'Sizes', wants: [] },
+  { name: 'cloth', title: 'Cloth', wants: ['cautions'] },
   { name: 'learn', title: 'Learn', wants: ['lesson'] },
   { name: 'code', title: 'Change the code', wants: [] },
-  { name: 'take', title: 'Take', wants: ['files'] },
+  { name: 'take', title: 'Take', wants: ['files', 'cautions'] },
 ] as const satisfies readonly ViewEntry[];
 
 export type PageView = (typeof viewEntries)[number]['name'];

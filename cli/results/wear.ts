@@ -24,6 +24,7 @@ export const wornResult = z.strictObject({
     stopped: z.boolean().describe('Ctrl-C ended the hanging; what is told is the best so far.'),
     steps: z.number(),
     residual: z.number().describe('The greatest force left at a point, N.'),
+    net: z.number().describe('The root of the sum of squares of all forces left, N.'),
   }),
   ease: z.array(
     z.strictObject({
@@ -47,6 +48,10 @@ export const wornResult = z.strictObject({
       atWaist: z.number().describe('The side seam forward of the body’s side.'),
       lean: z.number().describe('Forward from the waist up, degrees.'),
     })
+    .optional(),
+  hem: z
+    .strictObject({ lowest: z.number(), highest: z.number(), mean: z.number() })
+    .describe('Height of the hem above the floor.')
     .optional(),
   strain: z.array(
     z.strictObject({

@@ -51,7 +51,7 @@ const ofCloth = {
  * What no simple test tells, the same of every cloth: threads do not crimp each other; a share of a thread's stiffness is left
  * where it is pressed together and buckles; friction on a covered body (common practice, no source).
  */
-export const untested = { coupling: 0, pressed: 0.02, friction: 0.3 } as const;
+export const untested = { coupling: 0, pressed: 0.003, friction: 0.3 } as const;
 
 const figure = ({ min, max, says, unit }: ClothFigure) =>
   z

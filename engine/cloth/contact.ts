@@ -15,7 +15,7 @@ const CREEP = 0.5;
  */
 export class Contact implements Force {
   readonly pairs: readonly number[] = [];
-  readonly #obstacle: Obstacle;
+  readonly #obstacle: (point: number) => Obstacle;
   readonly #areas: Float64Array;
   readonly #off: number;
   readonly #friction: number;
@@ -25,8 +25,9 @@ export class Contact implements Force {
   #places: Float64Array | undefined;
   readonly #anchors: Float64Array;
 
-  constructor(obstacle: Obstacle, areas: Float64Array, off: number, friction: number) {
-    this.#obstacle = obstacle;
+  /** `obstacle`: what all points meet, or what each meets. */
+  constructor(obstacle: Obstacle | readonly Obstacle[], areas: Float64Array, off: number, friction: number) {
+    this.#obstacle = typeof obstacle === 'function' ? () => obstacle : (point) => obstacle[point] as Obstacle;
     this.#areas = areas;
     this.#off = off;
     this.#friction = friction;
@@ -53,7 +54,7 @@ export class Contact implements Force {
     const clear = (found[4 * i] as number) - this.#off;
     if (clear > 0 && moved < clear * clear) return 0;
     if (moved !== 0) {
-      this.#obstacle(px, py, pz, found.subarray(4 * i, 4 * i + 4));
+      this.#obstacle(i)(px, py, pz, found.subarray(4 * i, 4 * i + 4));
       asked[3 * i] = px;
       asked[3 * i + 1] = py;
       asked[3 * i + 2] = pz;

@@ -8,8 +8,8 @@ export interface Rest {
   /** The greatest force left at any free point, N. */
   readonly residual: number;
   readonly steps: number;
-  /** Also enough: when five steps together bring less than this, N mm. */
-  readonly fall?: number;
+  /** Also enough: forces left over whose root of the sum of squares is no more than this, N. */
+  readonly net?: number;
   /** Damping to begin with, N/mm for each unit of the weights; small where the start is near to rest. */
   readonly damping?: number;
 }
@@ -19,6 +19,8 @@ export interface Settled {
   readonly atRest: boolean;
   /** The greatest force left at any free point, N. */
   readonly residual: number;
+  /** The root of the sum of squares of all that are left, N. */
+  readonly net: number;
   readonly steps: number;
   readonly energy: number;
 }
@@ -49,6 +51,7 @@ export class Equilibrium {
   readonly #step: Float64Array;
   readonly #tried: Float64Array;
   readonly #diagonal: Float64Array;
+  #net = 0;
 
   /** `weights`: how much damping each point takes, its area say. `places`: where points are, roughly, for the order of solving. */
   constructor(forces: readonly Force[], weights: Float64Array, places: Float64Array) {
@@ -88,20 +91,17 @@ export class Equilibrium {
   *settling(
     x: Float64Array,
     held: Uint8Array,
-    { residual, steps, fall = 0, damping: first = 1e-5 }: Rest,
+    { residual, steps, net = 0, damping: first = 1e-5 }: Rest,
   ): Generator<number, Settled, Enough> {
     let damping = first;
     let energy = this.energy(x);
     let left = Infinity;
-    const before: number[] = [];
     for (let step = 0; step < steps; step++) {
       const enough = yield step;
       left = this.#assemble(x, held);
-      if (enough) return { atRest: left <= residual, residual: left, steps: step, energy };
-      before.push(energy);
-      const earlier = before[before.length - 6] ?? Infinity;
-      if (left <= residual || earlier - energy < fall)
-        return { atRest: left <= residual, residual: left, steps: step, energy };
+      if (left <= residual || this.#net <= net)
+        return { atRest: true, residual: left, net: this.#net, steps: step, energy };
+      if (enough) return { atRest: false, residual: left, net: this.#net, steps: step, energy };
       let shortening = 0;
       for (;;) {
         if (this.#solve(held, damping)) {
@@ -109,14 +109,15 @@ export class Equilibrium {
           if (shortening > 0) break;
         }
         damping = Math.max(4 * damping, 1e-9);
-        if (damping > MOST_DAMPING) return { atRest: false, residual: left, steps: step, energy };
+        if (damping > MOST_DAMPING)
+          return { atRest: false, residual: left, net: this.#net, steps: step, energy };
       }
       energy = this.energy(x);
       if (shortening > 0.9) damping /= 5;
       else if (shortening < 0.3) damping = Math.max(3 * damping, 1e-9);
     }
     left = this.#assemble(x, held);
-    return { atRest: left <= residual, residual: left, steps, energy };
+    return { atRest: left <= residual, residual: left, net: this.#net, steps, energy };
   }
 
   /** Finds forces and stiffness; returns the greatest force at a point. */
@@ -126,6 +127,7 @@ export class Equilibrium {
     values.fill(0);
     for (const force of this.#forces) force.add(x, gradient, values);
     let most = 0;
+    let sum = 0;
     for (let i = 0; i < gradient.length; i += 3) {
       let square = 0;
       for (let k = i; k < i + 3; k++) {
@@ -134,7 +136,9 @@ export class Equilibrium {
         this.#diagonal[k] = values[3 * i + 4 * (k - i)] as number;
       }
       most = Math.max(most, square);
+      sum += square;
     }
+    this.#net = Math.sqrt(sum);
     return Math.sqrt(most);
   }
 

@@ -2,7 +2,6 @@ import type { Body } from '../body/body.ts';
 import { leastSquares } from '../numeric/least-squares.ts';
 import { type BodyPosture, formChoices } from './choices.ts';
 import { type Frame, frameOf } from './frame.ts';
-import type { LikelyShape } from './likely.ts';
 import { likelyShape } from './likely.ts';
 import { at } from './profile.ts';
 import { type Rings, tapeRings } from './rings.ts';
@@ -90,13 +89,9 @@ const tapeErrors = [2, 0.05];
 const againErrors = [0.5, 0.05, 0.2, 0.02];
 
 /** What is likely of the form besides, for the tapes leave it open. */
-function leaningsOf(
-  frame: Frame,
-  u: Unknowns,
-  likely: LikelyShape,
-  posture: BodyPosture,
-): readonly Leaning[] {
-  const { levels, halfBreadth, back } = frame;
+function leaningsOf(frame: Frame, u: Unknowns, given: FormGiven): readonly Leaning[] {
+  const { likely, posture } = given;
+  const { levels, halfBreadth, back, side } = frame;
   const breadthAtBust = 2 * at(halfBreadth, levels.bust);
   const [, , tip] = bustPoint(frame);
   const ribDepth = posture.ribDepth ?? formChoices.ribDepth.usual;
@@ -130,11 +125,14 @@ function leaningsOf(
     },
     { name: 'chestDepth', value: u.chestDepth / u.ribDepth, mean: 0.96, spread: 0.05 },
     { name: 'chestBreadth', value: u.chestHalfBreadth / u.ribHalfBreadth, mean: 1.06, spread: 0.05 },
-    { name: 'armForward', value: u.armForward / u.chestDepth, mean: 0.4, spread: 0.06 },
+    // A plumb line by the shoulder joint passes midway through the trunk and by the hip joint (F. P. Kendall et al., Muscles:
+    // Testing and Function, ideal alignment; from memory; spread judged).
+    { name: 'plumb', value: at(side, levels.underarm) - at(side, levels.hip), mean: 0, spread: 30 },
+    { name: 'armForward', value: u.armForward / u.chestDepth, mean: 0.42, spread: 0.06 },
     { name: 'plate', value: u.plateHalfBreadth / u.chestHalfBreadth, mean: 1.1, spread: 0.08 },
     own('backHollow'),
-    own('lean'),
-    own('napeForward'),
+    { ...own('lean'), mean: given.usualLean },
+    { ...own('napeForward'), mean: given.usualNape },
     own('sideNeckBelow'),
   ];
 }
@@ -169,7 +167,7 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: BodyPosture)
   const at0 = starts(given);
   const column = (of: 'from' | 'scale' | 'least' | 'most'): Float64Array =>
     Float64Array.from(unknownNames, (name) => at0[name][of]);
-  const leaningCount = 15;
+  const leaningCount = 16;
   let unknowns = column('from');
   let steps = 0;
   const approach = (tapeError: number): void => {
@@ -186,7 +184,7 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: BodyPosture)
           const tapes = layTapes(frame, tapeRings(frame));
           let i = 0;
           for (const name of tapeNames) into[i++] = (tapes[name].length - size[name]) / tapeError;
-          for (const { value, mean, spread } of leaningsOf(frame, tried, likely, posture))
+          for (const { value, mean, spread } of leaningsOf(frame, tried, given))
             into[i++] = (value - mean) / spread;
         },
       },
@@ -204,5 +202,5 @@ export function closed(body: Pick<Body, 'size' | 'known'>, posture: BodyPosture)
   for (const tapeError of againErrors) if (misses()) approach(tapeError);
   const found = named(unknowns);
   const frame = frameOf(given, found);
-  return { given, unknowns: found, frame, leanings: leaningsOf(frame, found, likely, posture), steps };
+  return { given, unknowns: found, frame, leanings: leaningsOf(frame, found, given), steps };
 }

@@ -73,6 +73,12 @@ const full = 110;
 /** Seat and shoulder blades stand out by shares of the depths there; judged by eye. */
 const [seatShare, bladeShare] = [0.07, 0.035];
 
+/**
+ * A belly stands out in front of a waist that is widest where hip and chest are: so much of the way from the middle of its
+ * depth to the line between those; judged.
+ */
+const sideUpright = 0.25;
+
 /** How much of the way from the front neck point to the underarm level the shoulder's section lies down the front and back. */
 const shoulderDown = { front: 0.45, back: 0.5 } as const;
 
@@ -161,12 +167,15 @@ export function frameOf(given: FormGiven, unknowns: Unknowns): Frame {
     [middle, backNeck + 10],
     [top, backNeck + 20],
   ]);
+  const hipSide = between(plumb, hipFront, 0.48);
+  const underarmSide = between(blades + u.armForward, between(blades, chestFront, 0.48), 0.5);
+  const upright = between(hipSide, underarmSide, (waist - hip) / (underarm - hip));
   const side = profileThrough([
-    [base, between(plumb, hipFront, 0.48)],
-    [hip, between(plumb, hipFront, 0.48)],
-    [waist, between(waistBack, waistFront, 0.5)],
+    [base, hipSide],
+    [hip, hipSide],
+    [waist, between(between(waistBack, waistFront, 0.5), upright, sideUpright)],
     [underBust, between(ribBack, ribFront, 0.48)],
-    [underarm, between(blades + u.armForward, between(blades, chestFront, 0.46), 0.5)],
+    [underarm, underarmSide],
     [between(underarm, shoulder, 0.55), blades + u.armForward],
     [shoulder, shoulderSide],
     [neck, sideNeck],

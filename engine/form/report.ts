@@ -76,9 +76,11 @@ function assumption(
   function taken(): readonly [value: number, usual: number, spread: number] {
     const own = assumedSpread[name] ?? 0;
     switch (name) {
-      case 'backHollow':
       case 'lean':
+        return [unknowns.lean, given.usualLean, formChoices.lean.spread];
       case 'napeForward':
+        return [unknowns.napeForward, given.usualNape, formChoices.napeForward.spread];
+      case 'backHollow':
       case 'sideNeckBelow':
         return [unknowns[name], formChoices[name].usual, formChoices[name].spread];
       case 'ribDepth':

@@ -48,8 +48,15 @@ export interface FormGiven {
   readonly shoulderForward: number;
   readonly underBustBelow: number;
   readonly usualUnderBustBelow: number;
+  /** How far the shoulder blades of so deep a hip stand in front of the seat: the middles lie above each other. */
+  readonly usualLean: number;
+  /** How far the neck of one so deep lies in front of the blades, on which there is flesh. */
+  readonly usualNape: number;
   readonly crotchHeight: number;
 }
+
+/** The hip depth of a woman whose blades stand where they usually do, mm, and what a deeper one adds; judged. */
+const [usualHipDepth, deeper, fleshBehind] = [225, 0.3, 0.1];
 
 export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, posture: BodyPosture): FormGiven {
   const cup = size.bustGirth - size.underBustGirth;
@@ -64,6 +71,8 @@ export function givenOf({ size }: Pick<Body, 'size'>, likely: LikelyShape, postu
     shoulderForward: posture.shoulderForward ?? formChoices.shoulderForward.usual,
     underBustBelow: posture.underBustBelow ?? below,
     usualUnderBustBelow: below,
+    usualLean: formChoices.lean.usual + deeper * (likely.hipDepth.mean - usualHipDepth),
+    usualNape: formChoices.napeForward.usual + fleshBehind * (likely.hipDepth.mean - usualHipDepth),
     crotchHeight: Math.min(likely.crotchHeight.mean, size.waistHeight - size.waistToHip - 35),
   };
 }
@@ -130,7 +139,14 @@ export function starts({ size, likely, posture }: FormGiven): Readonly<Record<Un
 
 /** A thing that is likely of a form, as far as the tapes leave it open: its value, what is likely, one standard deviation. */
 export interface Leaning {
-  readonly name: FormChoiceName | keyof LikelyShape | 'chestDepth' | 'chestBreadth' | 'armForward' | 'plate';
+  readonly name:
+    | FormChoiceName
+    | keyof LikelyShape
+    | 'chestDepth'
+    | 'chestBreadth'
+    | 'armForward'
+    | 'plate'
+    | 'plumb';
   readonly value: number;
   readonly mean: number;
   readonly spread: number;

@@ -9,19 +9,19 @@ import { type Pen, trace } from './pen.ts';
 const digits = 6;
 
 /** A number as SVG reads it: no exponent, no trailing zeros, no negative zero. */
-export const numeral = (value: number): string => {
-  const text = value.toFixed(digits).replace(/\.?0+$/, '');
+export const numeral = (value: number, places = digits): string => {
+  const text = value.toFixed(places).replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
 };
 
 /**
- * The `d` attribute of one chain of curves (mm, absolute commands, so that rounding does not add up). A line too
- * short to be seen in the digits is left out.
+ * The `d` attribute of one chain of curves (mm, absolute commands, so that rounding does not add up), with so many digits
+ * behind the point. A line too short to be seen in the digits is left out.
  */
-export function pathData(curves: readonly Curve[], closed = false): string {
+export function pathData(curves: readonly Curve[], closed = false, places = digits): string {
   const commands: string[] = [];
   let here = '';
-  const at = (p: Point): string => `${numeral(p.x)} ${numeral(p.y)}`;
+  const at = (p: Point): string => `${numeral(p.x, places)} ${numeral(p.y, places)}`;
   const go = (letter: string, ...points: readonly Point[]): void => {
     const stops = points.map(at);
     if (stops.every((stop) => stop === here)) return;

@@ -2,6 +2,7 @@ import { Membrane } from '../cloth/membrane.ts';
 import { triangleAreas } from '../cloth/sheet.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type LevelName, levelNames } from './girth-map.ts';
+import { sleevesOf } from './place.ts';
 import { alongChain, type Sewn } from './sewn.ts';
 import { type Stand, sectionAt } from './stand.ts';
 import { cutAt, tapeLength } from './tape-round.ts';
@@ -42,6 +43,8 @@ export interface Findings {
   /** The greatest pressure of the cloth on the body, kPa. */
   readonly pressure: number;
   readonly gaps: readonly Gap[];
+  /** Height of the hem above the floor; none where it hangs from no waist. */
+  readonly hem?: { readonly lowest: number; readonly highest: number; readonly mean: number } | undefined;
 }
 
 /** Everything that is found on a worn garment. */
@@ -53,6 +56,7 @@ export const findingsOf = (garment: Garment, worn: Worn, stand: Stand): Findings
   strain: strainOf(worn),
   pressure: pressureOf(worn),
   gaps: gapsOf(worn, stand),
+  hem: hemOf(garment, worn),
 });
 
 function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Ease[] {
@@ -68,9 +72,20 @@ function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Eas
       : stand.levels[level];
     const cloth = edges
       ? rim.flatMap((p) => [x[3 * p] as number, x[3 * p + 2] as number])
-      : cutAt(x, sewn.sheet.triangles, height);
+      : cutAt(x, bodyTriangles(garment, sewn), height);
     return [{ level, worn: tapeLength(cloth) + thickness - bodyTape(stand, height), drafted: girth.ease }];
   });
+}
+
+/** The triangles of what goes round the body, and not round an arm. */
+function bodyTriangles(garment: Garment, { sheet, panels }: Sewn): Int32Array {
+  const sleeves = sleevesOf(garment);
+  if (sleeves.size === 0) return sheet.triangles;
+  return Int32Array.from(
+    panels.flatMap(({ panel, triangles: [first, count] }) =>
+      sleeves.has(panel.name) ? [] : [...sheet.triangles.subarray(3 * first, 3 * (first + count))],
+    ),
+  );
 }
 
 /** A tape round the body at a height, mm. */
@@ -93,9 +108,26 @@ const waistRim = (sewn: Sewn): readonly number[] => [
   ),
 ];
 
+function hemOf({ girths }: Garment, { x, sewn }: Worn): Findings['hem'] {
+  const edges = girths.filter(({ level }) => level === 'hem').flatMap(({ parts }) => parts);
+  const heights = sewn.panels.flatMap(({ panel }, i) =>
+    edges.flatMap((part) =>
+      part.kind === 'edge' && part.piece === panel.name
+        ? edgeChain(sewn, i, part.edge).map((p) => x[3 * p + 1] as number)
+        : [],
+    ),
+  );
+  if (heights.length === 0) return undefined;
+  return {
+    lowest: Math.min(...heights),
+    highest: Math.max(...heights),
+    mean: heights.reduce((sum, height) => sum + height, 0) / heights.length,
+  };
+}
+
 function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand): Findings['waistLevel'] {
   return joins.flatMap((join) => {
-    if (join.kind === 'along' || join.a.edge !== 'waist') return [];
+    if (join.kind === 'along' || join.a.edge !== 'waist' || /^skirt/.test(join.a.piece)) return [];
     const index = sewn.panels.findIndex(({ panel }) => panel.name === join.a.piece && panel.side !== 'right');
     const found = sewn.panels[index];
     if (!found) return [];

@@ -6,7 +6,7 @@ import type { Stand } from './stand.ts';
 
 export type LevelName = keyof Stand['levels'];
 
-export const levelNames: readonly LevelName[] = ['bust', 'under-bust', 'waist'];
+export const levelNames: readonly LevelName[] = ['bust', 'under-bust', 'waist', 'hip'];
 
 /** Where a panel crosses a level: at which y, between which x, and which stretch of half the girth it covers, from the back. */
 export interface LevelCrossing {
@@ -25,7 +25,7 @@ export function crossingsOf(garment: Garment): ReadonlyMap<string, readonly Leve
   for (const level of levelNames) {
     const girth = garment.girths.find((each) => each.level === level);
     if (!girth) continue;
-    for (const [piece, crossing] of alongGirth(garment, level, girth)) {
+    for (const [piece, crossing] of alongGirth(garment, level, girth, found)) {
       const known = found.get(piece);
       if (known) known.push(crossing);
       else found.set(piece, [crossing]);
@@ -48,6 +48,7 @@ function alongGirth(
   garment: Garment,
   level: LevelName,
   { parts }: Girth,
+  above: ReadonlyMap<string, readonly LevelCrossing[]>,
 ): readonly (readonly [string, LevelCrossing])[] {
   const stretches = new Map<string, Stretch>();
   for (const part of parts) {
@@ -68,10 +69,14 @@ function alongGirth(
       right: Math.max(right, known?.right ?? -Infinity),
     });
   }
-  const total = [...stretches.values()].reduce((sum, { length }) => sum + length, 0);
+  // Girths are listed from the back to the front, but for one that goes on from the front of what is above it.
+  const [first] = stretches.keys();
+  const listed = [...stretches.values()];
+  if (first !== undefined && goesOnInFront(garment, first, above)) listed.reverse();
+  const total = listed.reduce((sum, { length }) => sum + length, 0);
   let walked = 0;
-  return [...stretches.values()].map(({ piece, length, y, left, right }) => {
-    // Girths are listed from the back to the front; behind, pieces are drawn from the centre outward, in front the other way.
+  return listed.map(({ piece, length, y, left, right }) => {
+    // Behind, pieces are drawn from the centre outward, in front the other way.
     const behind = walked + length / 2 < total / 2;
     const [from, to] = [walked / total, (walked + length) / total];
     walked += length;
@@ -79,5 +84,22 @@ function alongGirth(
       piece,
       { level, y, left, right, atLeft: behind ? from : to, atRight: behind ? to : from },
     ] as const;
+  });
+}
+
+/** Whether a piece that crosses no level above is sewn to one that lies in front. */
+function goesOnInFront(
+  { seams }: Garment,
+  piece: string,
+  above: ReadonlyMap<string, readonly LevelCrossing[]>,
+): boolean {
+  if (above.has(piece)) return false;
+  const beside = seams.flatMap(({ a, b }) => {
+    const pieces = [...a, ...b].map((ref) => ref.piece);
+    return pieces.includes(piece) ? pieces : [];
+  });
+  return beside.some((name) => {
+    const last = above.get(name)?.at(-1);
+    return last !== undefined && last.atLeft + last.atRight > 1;
   });
 }

@@ -1,8 +1,11 @@
+import type { Obstacle } from '../cloth/obstacle.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import { distance } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { crossingsOf, type LevelCrossing } from './girth-map.ts';
 import { edgeOfPanel, type Panel, panelsOf } from './panel.ts';
+import { goreHeight, goresLaid, onCone } from './place-skirt.ts';
+import { roundArm } from './place-sleeve.ts';
 import type { Sewn, SewnPanel } from './sewn.ts';
 import { type HalfSection, placeOn, type Stand, sectionAt, shoulderAt } from './stand.ts';
 import { type PanelEdge, wornSeams } from './worn-seam.ts';
@@ -39,10 +42,33 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
     return known;
   };
   const tops = topsOf(panels, crossings);
+  const gore = goresLaid(
+    panels.flatMap((panel) => {
+      const [hip] = crossings.get(panel.panel.name) ?? [];
+      return hip?.level === 'hip' && panel.panel.side !== 'right' ? [{ panel, hip }] : [];
+    }),
+  );
   const sums = new Float64Array(3 * sheet.count);
   const times = new Float64Array(sheet.count);
-  for (const { panel, mesh, points } of panels) {
+  const put = (p: number, x: number, y: number, z: number): void => {
+    for (const [k, value] of [x, y, z].entries()) sums[3 * p + k] = (sums[3 * p + k] as number) + value;
+    times[p] = (times[p] as number) + 1;
+  };
+  const sleeves = sleevesOf(garment);
+  for (const made of panels) {
+    const { panel, mesh, points } = made;
+    if (sleeves.has(panel.name)) continue;
     const own = crossings.get(panel.name);
+    const laid = gore(made);
+    if (laid && own?.[0]) {
+      for (const [i, p] of points.entries()) {
+        const [x, y] = [mesh.points[2 * i] as number, mesh.points[2 * i + 1] as number];
+        const height = goreHeight(stand, own[0], y);
+        const [cx, cz] = onCone(laid, x, y, section(Math.max(height, stand.levels.hip)));
+        put(p, panel.side === 'right' ? -cx : cx, height, cz);
+      }
+      continue;
+    }
     if (!own) throw new RangeError(`“${panel.name}” crosses no level of the body.`);
     const top = isBehind(own) ? tops.behind : tops.before;
     for (const [i, p] of points.entries()) {
@@ -59,23 +85,63 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
       const [ridgeY, ridgeZ] = ridge(ridgeX);
       const rising = stand.levels.bust + (ridgeY - stand.levels.bust) * risen;
       const lean = over * over;
-      sums[3 * p] = (sums[3 * p] as number) + sign * (sx * (1 - over) + ridgeX * over);
-      sums[3 * p + 1] = (sums[3 * p + 1] as number) + (risen > 0 ? rising : height);
-      sums[3 * p + 2] = (sums[3 * p + 2] as number) + sz * (1 - lean) + ridgeZ * lean;
-      times[p] = (times[p] as number) + 1;
+      put(
+        p,
+        sign * (sx * (1 - over) + ridgeX * over),
+        risen > 0 ? rising : height,
+        sz * (1 - lean) + ridgeZ * lean,
+      );
+    }
+  }
+  // Round the arms last: where a sleeve is sewn in, the armhole says where it lies.
+  const sewnIn = times.map((count) => (count > 0 ? 1 : 0));
+  for (const made of panels) {
+    if (!sleeves.has(made.panel.name)) continue;
+    const laid = roundArm(made, stand);
+    for (const [i, p] of made.points.entries()) {
+      if (sewnIn[p] === 1) continue;
+      const [x, y, z] = laid(made.mesh.points[2 * i] as number, made.mesh.points[2 * i + 1] as number);
+      put(p, made.panel.side === 'right' ? -x : x, y, z);
     }
   }
   for (let k = 0; k < sums.length; k++) sums[k] = (sums[k] as number) / (times[Math.floor(k / 3)] as number);
-  pushOut(sums, stand);
+  pushOut(sums, metBy(garment, { panels, sheet }, stand));
   return sums;
 }
+
+/** The pieces that go round an arm. */
+export const sleevesOf = ({ girths }: Garment): ReadonlySet<string> =>
+  new Set(
+    girths
+      .filter(({ level }) => level === 'upper arm')
+      .flatMap(({ parts }) => parts.map(({ piece }) => piece)),
+  );
+
+/** What each point of a sewn garment meets: a sleeve the arm, all else, the armhole with it, the trunk. */
+export function metBy(
+  garment: Garment,
+  { panels, sheet }: Pick<Sewn, 'panels' | 'sheet'>,
+  { obstacle, trunk }: Stand,
+): readonly Obstacle[] {
+  const sleeves = sleevesOf(garment);
+  const met: Obstacle[] = Array.from({ length: sheet.count }, () => obstacle);
+  for (const { panel, points } of panels)
+    if (!sleeves.has(panel.name)) for (const p of points) met[p] = trunk;
+  return met;
+}
+
+/** Whether a garment reaches below the waist. */
+export const reachesBelow = ({ girths }: Garment): boolean => girths.some(({ level }) => level === 'hip');
 
 /** The pieces of a garment's outside that this does not know how to lay round a body. */
 export function notWorn(garment: Garment): readonly string[] {
   const panels = panelsOf(garment);
   const known = borrowed(crossingsOf(garment), panels, wornSeams(garment, panels));
   const hangs = [...known.values()].some(([first]) => first?.level === 'bust');
-  const unplaced = panels.filter(({ name, piece }) => !hangs || !known.has(name) || piece.oneOf);
+  const sleeves = sleevesOf(garment);
+  const unplaced = panels.filter(
+    ({ name, piece }) => !hangs || (!known.has(name) && !sleeves.has(name)) || piece.oneOf,
+  );
   return [...new Set(unplaced.map(({ name }) => name))];
 }
 
@@ -192,11 +258,11 @@ const outlineEnds = (curves: SewnPanel['panel']['piece']['edges'][number]['curve
 ];
 
 /** Moves what lies in the body, or too near to it, straight out of it. */
-function pushOut(x: Float64Array, { obstacle }: Stand): void {
+function pushOut(x: Float64Array, obstacles: readonly Obstacle[]): void {
   const out = new Float64Array(4);
   for (let i = 0; i < x.length; i += 3)
     for (let round = 0; round < 4; round++) {
-      obstacle(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
+      (obstacles[i / 3] as Obstacle)(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
       const short = CLEAR - (out[0] as number);
       if (short <= 0) break;
       for (let k = 0; k < 3; k++) x[i + k] = (x[i + k] as number) + short * (out[k + 1] as number);

@@ -30,16 +30,25 @@ export interface Sewn {
   readonly mirror: Int32Array;
 }
 
+/** Below the waist, where cloth hangs, triangles need be no smaller than this, mm. */
+const HANGING = 20;
+
+const spacingOf = ({ girths }: Garment, { name }: Panel, spacing: number): number =>
+  girths.some(({ level, parts }) => level === 'hip' && parts.some(({ piece }) => piece === name))
+    ? Math.max(HANGING, spacing)
+    : spacing;
+
 /** Meshes a garment's outside at `spacing` (mm) and sews it: where seams meet, panels share points. */
 export function sewn(garment: Garment, cloth: WovenCloth, spacing: number): Sewn {
   const panels = panelsOf(garment);
   const seams = wornSeams(garment, panels);
-  const stations = stationsOf(panels, seams, spacing);
+  const spacings = panels.map((panel) => spacingOf(garment, panel, spacing));
+  const stations = stationsOf(panels, seams, spacings);
   const meshes = new Map<string, Meshed>();
-  const meshed = panels.map((panel): Meshed => {
+  const meshed = panels.map((panel, i): Meshed => {
     const known = meshes.get(panel.name);
     if (known) return known;
-    const made = meshedPanel(panel, stations, spacing);
+    const made = meshedPanel(panel, stations, spacings[i] ?? spacing);
     meshes.set(panel.name, made);
     return made;
   });

@@ -1,14 +1,26 @@
 import type { Obstacle } from '../cloth/obstacle.ts';
 
+/** The left arm that a sleeve is laid round: where it begins, the way it goes, and how long it is. */
+export interface StandArm {
+  readonly from: readonly [number, number, number];
+  readonly way: readonly [number, number, number];
+}
+
 /** A body that a garment is put on: x to the wearer's left, y up from the floor, z forward, mm; left and right alike. */
 export interface Stand {
+  /** Torso and, under sleeves, arms. */
   readonly obstacle: Obstacle;
+  /** Torso and, under a skirt, legs, for what is no sleeve: arms hang free of it. */
+  readonly trunk: Obstacle;
+  /** The torso alone: what girths are taken of, and cloth is laid round. */
+  readonly torso: Obstacle;
   /** Heights of the levels. */
-  readonly levels: Readonly<Record<'waist' | 'under-bust' | 'bust', number>>;
+  readonly levels: Readonly<Record<'hip' | 'waist' | 'under-bust' | 'bust', number>>;
   /** Height at which the arms begin: above, there is no girth to be had. */
   readonly underarm: number;
   /** The left bust point. */
   readonly bustPoint: readonly [number, number, number];
+  readonly arm: StandArm;
   /** Height above all that is dressed. */
   readonly top: number;
 }
@@ -30,15 +42,15 @@ const ARRIVED = 0.02;
 
 /** The half section of a stand at a height, met by rays from all around towards its middle. */
 export function sectionAt(stand: Stand, height: number): HalfSection {
-  const front = met(stand.obstacle, [0, height, OUTSIDE], [0, 0, -1]);
-  const back = met(stand.obstacle, [0, height, -OUTSIDE], [0, 0, 1]);
+  const front = met(stand.torso, [0, height, OUTSIDE], [0, 0, -1]);
+  const back = met(stand.torso, [0, height, -OUTSIDE], [0, 0, 1]);
   const middle = (-OUTSIDE + back + OUTSIDE - front) / 2;
   const points = new Float64Array(2 * (STEPS + 1));
   const along = new Float64Array(STEPS + 1);
   for (let i = 0; i <= STEPS; i++) {
     const turn = (Math.PI * i) / STEPS;
     const [sx, sz] = [Math.sin(turn), -Math.cos(turn)];
-    const way = met(stand.obstacle, [OUTSIDE * sx, height, middle + OUTSIDE * sz], [-sx, 0, -sz]);
+    const way = met(stand.torso, [OUTSIDE * sx, height, middle + OUTSIDE * sz], [-sx, 0, -sz]);
     points[2 * i] = Math.max(0, (OUTSIDE - way) * sx);
     points[2 * i + 1] = middle + (OUTSIDE - way) * sz;
     if (i > 0)
@@ -69,7 +81,7 @@ export function placeOn({ points, along }: HalfSection, share: number): readonly
 export function shoulderAt(stand: Stand, x: number): readonly [height: number, z: number] {
   let best: readonly [number, number] = [-Infinity, 0];
   for (let z = -110; z <= 70; z += 6) {
-    const way = met(stand.obstacle, [x, stand.top, z], [0, -1, 0]);
+    const way = met(stand.torso, [x, stand.top, z], [0, -1, 0]);
     if (stand.top - way > best[0]) best = [stand.top - way, z];
   }
   return best;

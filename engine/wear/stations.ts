@@ -12,23 +12,28 @@ const keyOf = (panel: Panel, edge: string): string => `${panel.name}/${edge}`;
 
 /**
  * Divides every edge so that seams can be sewn point to point: between the ends of edges and the notches that both sides of a
- * seam have, as many steps on one side as on the other, about `spacing` mm long on the average of both. What has no partner
+ * seam have, as many steps on one side as on the other, as long on the average of both as the finer of them asks (mm, one a panel). What has no partner
  * is divided evenly.
  */
-export function stationsOf(panels: readonly Panel[], seams: readonly WornSeam[], spacing: number): Stations {
+export function stationsOf(
+  panels: readonly Panel[],
+  seams: readonly WornSeam[],
+  spacings: readonly number[],
+): Stations {
   const stations = new Map<string, readonly number[]>();
   for (const { a, b } of seams) {
+    const spacing = Math.min(...[...a, ...b].map(({ panel }) => spacings[panel] ?? Infinity));
     const stops = sharedStops(a, b, panels, spacing);
     const [onA, onB] = divided(stops, spacing);
     put(stations, a, onA, panels);
     put(stations, b, onB, panels);
   }
-  for (const panel of panels)
+  for (const [i, panel] of panels.entries())
     for (const edge of panel.piece.edges) {
       const key = keyOf(panel, edge.name);
       if (stations.has(key)) continue;
       const length = edgeLength(edge);
-      const count = Math.max(1, Math.round(length / spacing));
+      const count = Math.max(1, Math.round(length / (spacings[i] ?? length)));
       stations.set(
         key,
         Array.from({ length: count + 1 }, (_, i) => (length * i) / count),

@@ -9,7 +9,7 @@ import { Weight } from '../cloth/weight.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { carriedOver } from './carried.ts';
 import { drawnCord } from './cord.ts';
-import { laidRound } from './place.ts';
+import { laidRound, metBy } from './place.ts';
 import { type Sewn, sewn } from './sewn.ts';
 import type { Stand } from './stand.ts';
 
@@ -30,17 +30,14 @@ export interface Worn {
   readonly areas: Float64Array;
 }
 
-/** Rest is when no point is pulled by more than this share of the mean weight of one, ... */
-const REST = 0.01;
-
 /**
- * ... or when five steps bring no more than its weight sinking by this, mm: small folds are still shifting then, and no
- * figure that is told. The force that is left is told too.
+ * Rest is when the forces left over are this share of the cloth's weight (roots of sums of squares over all points). Going on
+ * until a hundredth of that is left moves no figure by more than a millimetre.
  */
-const SINKS = 0.05;
+const REST = 0.5;
 
 /** Steps enough for any garment tried, so that the search ends. */
-const MOST_STEPS = 150;
+const MOST_STEPS = 300;
 
 /** Damping to begin with, N/mm^3: pieces laid round are some centimetres from where they will hang, those carried over near. */
 const FIRST_DAMPING = 1e-4;
@@ -104,15 +101,14 @@ function* hanging(
   const areas = pointAreas(sheet, false);
   const membrane = new Membrane(sheet);
   const weight = new Weight(sheet);
-  const contact = new Contact(stand.obstacle, areas, cloth.thickness / 2, cloth.friction);
+  const contact = new Contact(metBy(garment, made, stand), areas, cloth.thickness / 2, cloth.friction);
   const cord = new Strings(drawnCord(garment, made));
   const forces = [membrane, new Bending(sheet), weight, contact, cord];
   const balance = new Equilibrium(forces, areas, x.slice());
-  const mean = weight.loads.reduce((sum, load) => sum + load, 0) / sheet.count;
   const steps = balance.settling(x, new Uint8Array(x.length), {
-    residual: REST * mean,
+    residual: 0,
+    net: REST * norm(weight.loads),
     steps: MOST_STEPS,
-    fall: SINKS * mean * sheet.count,
     damping,
   });
   let stopped = false;
@@ -133,3 +129,7 @@ function* hanging(
     areas,
   };
 }
+
+/** The root of the sum of squares. */
+const norm = (forces: Float64Array): number =>
+  Math.sqrt(forces.reduce((sum, force) => sum + force * force, 0));

@@ -1,65 +1,15 @@
-import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
-import { type Browser, type BrowserContextOptions, chromium as driven, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { pageFiles, type ServedPage, servePage } from '../../cli/page-server.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { garments } from '../../drafts/index.ts';
 import { bodkin } from '../cli/session.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
-import { chromium } from './chromium.ts';
+import { barriers, beyondSide, browsed, download, drawn, inBrowser, invented, view } from './opened-page.ts';
 
-/* The page as `npm run build` leaves it, in a real browser. */
-
-const program = chromium();
-const built = new URL('../../.dist/page/', import.meta.url);
-const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
 const folder = temporaryFolder();
 const views = ['Measure', 'Choose', 'Pieces', 'Checks', 'Take'];
-
-let served: ServedPage;
-let browser: Browser;
-
-beforeAll(async () => {
-  if (program === undefined) return;
-  served = await servePage(await pageFiles(built), 0);
-  browser = await driven.launch({ executablePath: program, args: ['--no-sandbox'] });
-}, 60_000);
-afterAll(async () => {
-  await browser?.close();
-  await served?.close();
-});
-
-/** A page in a browser of its own, and all that went wrong or elsewhere meanwhile. */
-async function opened(options: BrowserContextOptions = {}): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-  const page = await context.newPage();
-  const faults: string[] = [];
-  context.on('request', (request) => {
-    if (!request.url().startsWith(served.address) && !request.url().startsWith('blob:'))
-      faults.push(`asked elsewhere: ${request.url()}`);
-  });
-  page.on('pageerror', (error) => faults.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
-  });
-  await page.goto(served.address);
-  return { page, faults };
-}
-
-const view = (page: Page, name: string) => page.getByRole('link', { name, exact: true }).click();
-const drawn = (page: Page, garment: string) =>
-  page.getByText(`The ${garment} is drawn, and every check is true.`).waitFor();
-
-async function download(page: Page, button: string): Promise<{ name: string; text: string }> {
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: button, exact: true }).click(),
-  ]);
-  return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
-}
+const { opened } = browsed();
 
 async function measure(page: Page, sizes: Readonly<Record<string, string>>): Promise<void> {
   for (const [label, text] of Object.entries(sizes)) await page.getByLabel(label, { exact: true }).fill(text);
@@ -73,8 +23,6 @@ const four = {
 };
 
 const command = (words: readonly string[]) => bodkin(words, { garments: Object.values(garments) });
-
-const inBrowser = describe.skipIf(program === undefined);
 
 inBrowser('a dressmaker', () => {
   test('comes from the empty form to the very files that the command line writes', async () => {
@@ -145,9 +93,7 @@ inBrowser('a dressmaker', () => {
       page
         .locator('input[type=file]')
         .setInputFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
-    await page.getByText('Open a file').click();
-    await page.getByRole('button', { name: 'Prompter' }).click();
-    await drawn(page, 'dress');
+    await invented(page, 'Prompter');
     const waist = await page.getByLabel('Waist girth', { exact: true }).inputValue();
     await file('slip.yaml', 'units: cm\nbustGirth:92');
     await page.getByText('slip.yaml, line 2').waitFor();
@@ -163,9 +109,7 @@ inBrowser('a dressmaker', () => {
 
   test('has the last drawing still in sight while something stands in the way of the next', async () => {
     const { page } = await opened();
-    await page.getByText('Open a file').click();
-    await page.getByRole('button', { name: 'Understudy' }).click();
-    await drawn(page, 'dress');
+    await invented(page, 'Understudy');
     await view(page, 'Choose');
     await page.getByLabel('Strap width', { exact: true }).fill('900');
     await page
@@ -203,14 +147,26 @@ inBrowser('a dressmaker', () => {
     await page.reload();
     await reach('Pieces');
     await page.keyboard.press('Enter');
-    const pane = page.getByRole('region', { name: /^Drawing/ });
-    await pane.focus();
-    const width = async (): Promise<number> => (await page.getByRole('img').boundingBox())?.width ?? 0;
-    const before = await width();
+    await page.getByLabel('Show', { exact: true }).focus();
+    await page.keyboard.type('2 side front');
+    await reach('Larger');
+    await page.keyboard.press('Tab');
+    const seen = async (): Promise<number[]> =>
+      (await page.locator('.pane svg').getAttribute('viewBox'))?.split(' ').map(Number) ?? [];
+    const [left = 0, , width = 0] = await seen();
     await page.keyboard.press('+');
-    await expect.poll(width).toBeGreaterThan(before * 1.2);
+    await expect.poll(async () => (await seen())[2]).toBeCloseTo(width / 1.3, 1);
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(async () => (await seen())[0]).toBeGreaterThan(left + width * 0.2);
     await page.keyboard.press('0');
-    await expect.poll(width).toBeCloseTo(before, 0);
+    await expect.poll(async () => (await seen())[2]).toBeCloseTo(width, 1);
+    await reach('armhole underarm');
+    await page.keyboard.press('Enter');
+    await reach('Walk it');
+    await page.keyboard.press('Enter');
+    await page.getByRole('slider', { name: 'Walked' }).focus();
+    for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
+    await page.locator('.rolling').waitFor();
   });
 });
 
@@ -221,22 +177,15 @@ inBrowser.each([
   test('has nothing that axe-core finds, and nothing beside the screen', async () => {
     const { page, faults } = await opened({ viewport: { width, height: 800 }, colorScheme });
     const look = async (name: string): Promise<void> => {
-      // Run by the debugger, it is not held to the page's security policy.
-      await page.evaluate(axe);
-      const found = await page.evaluate<string[]>(
-        'axe.run().then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => id + html)))',
-      );
-      expect([name, ...found]).toEqual([name]);
-      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      expect([name, ...(await barriers(page))]).toEqual([name]);
+      expect(await beyondSide(page)).toBeLessThanOrEqual(0);
     };
     for (const name of views) {
       await view(page, name);
       await look(`empty ${name}`);
     }
     await view(page, 'Measure');
-    await page.getByText('Open a file').click();
-    await page.getByRole('button', { name: 'Scene painter' }).click();
-    await drawn(page, 'dress');
+    await invented(page, 'Scene painter');
     for (const name of views) {
       await view(page, name);
       await page.waitForTimeout(300);
@@ -253,25 +202,5 @@ inBrowser.each([
       await look(`refused ${name}`);
     }
     expect(faults).toEqual([]);
-  });
-});
-
-inBrowser('a first visit', () => {
-  test('loads less than 300 kB, compressed', async () => {
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    const loaded = new Set<string>();
-    context.on('request', (request) => loaded.add(new URL(request.url()).pathname));
-    await page.goto(served.address);
-    await page.getByText('Open a file').click();
-    await page.getByText('Nothing is measured yet.').waitFor();
-    await page.waitForLoadState('networkidle');
-    const files = [...loaded].map((path) => (path === '/' ? 'index.html' : path.slice(1)));
-    expect(files).toContain('worker.js');
-    const size = files.reduce(
-      (sum, name) => sum + gzipSync(readFileSync(join(fileURLToPath(built), name))).length,
-      0,
-    );
-    expect(size).toBeLessThan(300_000);
   });
 });

@@ -112,3 +112,11 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
     expect(issue.message).toContain('line 2');
   });
 });
+
+test('what stands in a text of several lines is no slip', async () => {
+  const { code, err } = await told(
+    `name: >-\n  EN 13402-3:2005, from\n  memory\nunits: cm\nbustGirth: 92\n${rest}`,
+  );
+  expect([code, err]).toEqual([0, '']);
+  expect((await told(`name: |\n  any\nunits: cm\nbustGirth:92\n${rest}`)).err).toContain('line 4');
+});

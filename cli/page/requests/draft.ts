@@ -1,80 +1,66 @@
 import {
   type Body,
-  type Choice,
   cutWords,
-  type Evaluation,
   evaluate,
   fixed,
-  garments,
   lengthCell,
   type MeasurementName,
   measurementNames,
-  notchesOf,
   onlyTrue,
-  provenSheet,
   readBody,
   type Unit,
   unitNames,
 } from '../../../drafts/index.ts';
-import { json, walkResult } from '../../walk-result.ts';
-import type { DraftPart } from '../draft-parts.ts';
-import type { DraftAnswer, DraftRequest, KnownSize, MadeGarment } from '../messages.ts';
+import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
+import { garmentCalled, readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
 import { toldIssues } from './told-issues.ts';
 
-/** Drafts, checks and writes a garment, as `bodkin draft` does with the same measurements and choices. */
-export function drafted({ number, body, garment, choices, parts }: DraftRequest): DraftAnswer {
+/**
+ * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
+ * again, where that is asked for: it takes three times as long as all the rest.
+ */
+export async function drafted({ number, body, garment, choices, parts }: DraftRequest): Promise<DraftAnswer> {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
-  const units = own === 'in' ? 'in' : 'mm';
-  const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
-  const read = readBody(body);
-  if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
-  const sizes = sizesOf(read.value, own);
+  const units = readerUnits(body);
+  const draft = garmentCalled(garment);
   const made = evaluate(draft, body, choices);
-  if (!made.ok) return { kind: 'drafted', number, sizes, issues: toldIssues(made.issues, units) };
-  const { report, ...written } = writtenGarment(made.value, draft.choices, units, parts);
-  const kept = onlyTrue(draft, made.value, report, (other) => provenSheet(other, {}).report.ok);
+  if (!made.ok) {
+    const read = readBody(body);
+    if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
+    return {
+      kind: 'drafted',
+      number,
+      sizes: sizesOf(read.value, own),
+      issues: toldIssues(made.issues, units),
+    };
+  }
+  const evaluation = made.value;
+  const { parts: wanted, report, holds } = await draftParts(evaluation, draft.choices, units, parts);
+  // While something moves there is no time to look for what would do.
+  const { issues } = holds ? onlyTrue(draft, evaluation, report, holds) : report;
   return {
     kind: 'drafted',
     number,
-    sizes,
-    issues: toldIssues(kept.issues, units),
-    made: { ...written, title: draft.title },
-  };
-}
-
-function writtenGarment(
-  evaluation: Evaluation,
-  choices: readonly Choice[],
-  units: 'mm' | 'in',
-  wanted: readonly DraftPart[],
-): Omit<MadeGarment, 'title'> & Pick<Evaluation, 'report'> {
-  const { garment, styling, body } = evaluation;
-  const proven = provenSheet(evaluation, {
-    date: undefined,
-    units,
-    notches: notchesOf(styling),
-  });
-  const { sheet, report } = proven;
-  return {
-    ok: report.ok,
-    garment: report.garment,
-    body: body.name,
-    units,
-    styling,
-    pieces: garment.pieces.map(({ number, name, cut }) => ({
-      number,
-      name,
-      cut: cut.map(cutWords).join('; '),
-    })),
-    checks: checkRows(report, units),
-    files: [
-      { name: 'sheet.svg', text: sheet },
-      { name: 'report.json', text: json(walkResult(report, evaluation)) },
-    ],
-    parts: draftParts({ evaluation, proven, units, choices }, wanted),
-    report,
+    sizes: sizesOf(evaluation.body, own),
+    issues: toldIssues(issues, units),
+    made: {
+      ok: report.ok,
+      proven: holds !== undefined,
+      garment: report.garment,
+      title: draft.title,
+      body: evaluation.body.name,
+      units,
+      styling: evaluation.styling,
+      pieces: evaluation.garment.pieces.map(({ number, name, cut }) => ({
+        number,
+        name,
+        cut: cut.map(cutWords).join('; '),
+      })),
+      checks: checkRows(report, evaluation.garment, units),
+      parts: wanted,
+    },
   };
 }
 

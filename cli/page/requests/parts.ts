@@ -1,23 +1,46 @@
-import type { Choice, Evaluation, ProvenSheet } from '../../../drafts/index.ts';
+import { type Choice, type Evaluation, notchesOf, type Report, screenPieces } from '../../../drafts/index.ts';
 import type { DraftPart, DraftParts } from '../draft-parts.ts';
 import { lessonOf } from '../views/learn/lesson.ts';
+import { screenSeams } from './screen-seams.ts';
 
-/** A garment as it was drafted and written: what its parts are made of. */
-export interface WrittenGarment {
-  readonly evaluation: Evaluation;
-  readonly proven: ProvenSheet;
-  readonly units: 'mm' | 'in';
-  /** What the draft leaves open. */
-  readonly choices: readonly Choice[];
-}
-
-type Makers = { readonly [Part in DraftPart]: (made: WrittenGarment) => DraftParts[Part] };
-
-const makers: Makers = {
-  files: ({ proven }) => [...proven.pieces()].map(([name, text]) => ({ name, text })),
-  lesson: ({ evaluation, choices, units }) => lessonOf(evaluation, choices, units),
+type Makers = {
+  readonly [Part in DraftPart]: (
+    evaluation: Evaluation,
+    units: 'mm' | 'in',
+    choices: readonly Choice[],
+  ) => DraftParts[Part];
 };
 
-/** Those parts that are wanted. */
-export const draftParts = (made: WrittenGarment, wanted: readonly DraftPart[]): Partial<DraftParts> =>
-  Object.fromEntries(wanted.map((part) => [part, makers[part](made)]));
+/** What is made of a drafted garment in the time of a frame. */
+const makers: Omit<Makers, 'proof' | 'files'> = {
+  lines: ({ garment, cutLines, styling }) => screenPieces(garment, cutLines, notchesOf(styling)),
+  seams: ({ garment }, units) => screenSeams(garment, units),
+  cautions: ({ garment }) => [...new Set(garment.sewing?.flatMap(({ cautions = [] }) => cautions))],
+  lesson: (evaluation, units, choices) => lessonOf(evaluation, choices, units),
+};
+
+/** Those parts that are wanted, and the report as it is then: of the written sheet, where that was walked too. */
+export async function draftParts(
+  evaluation: Evaluation,
+  choices: readonly Choice[],
+  units: 'mm' | 'in',
+  wanted: readonly DraftPart[],
+): Promise<{
+  readonly parts: Partial<DraftParts>;
+  readonly report: Report;
+  /** Whether all holds of another garment as well, its sheet written and walked too; only where this one's was. */
+  readonly holds?: (other: Evaluation) => boolean;
+}> {
+  const quick = wanted.filter((part) => part !== 'proof' && part !== 'files');
+  const parts = Object.fromEntries(quick.map((part) => [part, makers[part](evaluation, units, choices)]));
+  if (quick.length === wanted.length) return { parts, report: evaluation.report };
+  // Writing and reading take three times as long as all the rest, and an eighth of all the code, loaded when first wanted.
+  const { written, writtenFiles } = await import('./written-files.ts');
+  const sheet = written(evaluation, units);
+  const files = wanted.includes('files') ? { files: writtenFiles(evaluation, sheet) } : {};
+  return {
+    parts: { ...parts, proof: true, ...files },
+    report: sheet.report,
+    holds: (other) => written(other, units).report.ok,
+  };
+}

@@ -1,13 +1,13 @@
-import { isUntouched, isUpToDate, type PageState } from '../state.ts';
-import { viewEntries, viewEntry } from '../view-names.ts';
-import { Drawing } from './drawing.tsx';
+import { hasDrawingBeside, isUntouched, isUpToDate, type PageState } from '../state.ts';
+import { viewEntries } from '../view-names.ts';
+import { Drawing } from './drawing/drawing.tsx';
 import { LoadedView } from './loaded-view.tsx';
 import type { FileViewProps } from './view.ts';
 
 /** The whole page. */
 export function App(props: FileViewProps) {
   const { state, send } = props;
-  const beside = state.wide && viewEntry(state.view).beside;
+  const beside = hasDrawingBeside(state);
   return (
     <>
       <header class="top">
@@ -46,7 +46,7 @@ export function App(props: FileViewProps) {
         </main>
         {beside && (
           <aside aria-label="The drawing">
-            <Drawing state={state} send={send} />
+            <Drawing state={state} send={send} aspect={1} />
           </aside>
         )}
       </div>

@@ -12,6 +12,9 @@ export interface Depth {
 /** Whether a place of a view is seen, or hidden behind a nearer part of the body. */
 export type IsSeen = (place: Seen) => boolean;
 
+/** Steep flanks are off by more than a mm from one place of the map to the next. */
+export const tapesSeen: Depth = { step: 4, hidden: 9 };
+
 /** The surface's points and triangles as they are seen, and which places nothing hides. */
 export interface SeenSurface {
   readonly points: readonly Seen[];

@@ -3,14 +3,12 @@ import type { Form } from '../../form/form.ts';
 import { lengthIn } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 import { document, element, type Node, words } from '../markup.ts';
-import { type Depth, seenSurface } from './depth.ts';
+import { seenSurface, tapesSeen } from './depth.ts';
 import { drawnFaces, tenths } from './faces.ts';
 import { drawnTape, type SeenTape, seenTape } from './tape-lines.ts';
 import { seenFrom, type ViewName } from './view.ts';
 
 const tapeColour = '#8c1d5a';
-/** Steep flanks are off by more than a mm from one place of the map to the next. */
-const tapesSeen: Depth = { step: 4, hidden: 9 };
 const letters = 26;
 const apart = 36;
 

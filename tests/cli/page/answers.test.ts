@@ -57,7 +57,7 @@ describe('a draft on the page', () => {
     });
     expect(code, err).toBe(0);
     const { made } = await draft({ body, choices, parts: ['files'] });
-    const files = [...(made?.files ?? []), ...(made?.parts.files ?? [])];
+    const files = made?.parts.files ?? [];
     expect(files.length).toBeGreaterThan(5);
     for (const { name, text } of files)
       expect(text === (await readFile(`${out}/${name}`, 'utf8')), name).toBe(true);

@@ -63,7 +63,12 @@ describe('what is kept in the browser', () => {
       { does: 'view', view: 'checks' },
     ] as const;
     const state = typed.reduce(reduce, emptyState);
-    expect(withKept(emptyState, keptText(state))).toEqual({ ...state, asked: 0, history: noHistory });
+    expect(withKept(emptyState, keptText(state))).toEqual({
+      ...state,
+      asked: 0,
+      wanted: [],
+      history: noHistory,
+    });
   });
 
   test.each([

@@ -3,7 +3,8 @@ import { emptyForm } from '../../../cli/page/body-form.ts';
 import type { DraftAnswer, MadeGarment } from '../../../cli/page/messages.ts';
 import { type PageAction, reduce } from '../../../cli/page/reducer.ts';
 import { draftRequest, emptyState, isUpToDate, type PageState, taken } from '../../../cli/page/state.ts';
-import { largestZoom } from '../../../cli/page/views/pieces/own.ts';
+import { enlarged, type LookedAt, largestZoom, whole } from '../../../cli/page/views/drawing/looked-at.ts';
+import type { ScreenPiece } from '../../../drafts/index.ts';
 
 const did = (actions: readonly PageAction[], from: PageState = emptyState): PageState =>
   actions.reduce(reduce, from);
@@ -19,8 +20,8 @@ const made: MadeGarment = {
   styling: {},
   pieces: [],
   checks: { girths: [], seams: [], joins: [], shapes: [], notches: 0 },
-  files: [{ name: 'sheet.svg', text: '<svg/>' }],
-  parts: {},
+  proven: true,
+  parts: { files: [{ name: 'sheet.svg', text: '<svg/>' }] },
 };
 
 const hear = (number: number, rest: Partial<DraftAnswer> = {}): PageAction => ({
@@ -66,21 +67,31 @@ describe('a view', () => {
     const state = did([{ does: 'view', view: 'choose' }]);
     expect([state.asked, draftRequest(state).parts]).toEqual([0, []]);
     const pieces = did([{ does: 'view', view: 'pieces' }], state);
-    expect([pieces.asked, draftRequest(pieces).parts]).toEqual([1, ['files']]);
+    expect([pieces.asked, draftRequest(pieces).parts]).toEqual([1, ['lines', 'seams']]);
     const back = did(
       [
         { does: 'view', view: 'checks' },
-        { does: 'view', view: 'take' },
+        { does: 'view', view: 'pieces' },
       ],
       pieces,
     );
     expect(back.asked).toBe(1);
+    const take = did([{ does: 'view', view: 'take' }], back);
+    expect([take.asked, draftRequest(take).parts]).toEqual([2, ['lines', 'seams', 'files', 'cautions']]);
   });
 
-  test('cannot be made smaller than the whole, nor larger than is of use', () => {
-    const zoomed = (zoom: number) =>
-      did([{ does: 'within', view: 'pieces', what: { does: 'zoom', zoom } }]).own.pieces.zoom;
-    expect([zoomed(0.2), zoomed(99)]).toEqual([1, largestZoom]);
+  test('cannot be made smaller than the whole, nor larger than is of use, nor looked beside', () => {
+    const seen = (look: LookedAt) =>
+      did([{ does: 'within', view: 'pieces', what: { does: 'look at sheet', look } }]).own.pieces.sheet;
+    expect(seen({ zoom: 0.2, x: 0, y: 9 })).toEqual(whole);
+    expect(seen({ zoom: 99, x: 0.3, y: 0.3 }).zoom).toBe(largestZoom);
+    expect(seen({ zoom: 2, x: -1, y: 0.6 })).toEqual({ zoom: 2, x: 0.25, y: 0.6 });
+  });
+
+  test('keeps the place under the pointer where it is while it is enlarged', () => {
+    const look = { zoom: 2, x: 0.5, y: 0.5 };
+    const placeAt = ({ zoom, x }: LookedAt, share: number): number => x + (share - 0.5) / zoom;
+    expect(placeAt(enlarged(look, 1.3, 0.2, 0.7), 0.2)).toBeCloseTo(placeAt(look, 0.2), 12);
   });
 });
 
@@ -90,7 +101,7 @@ describe('an answer', () => {
     expect(state.made).toBe(made);
     expect([isUpToDate(state), taken(state)]).toEqual([false, undefined]);
     const newest = did([hear(2, { made })], state);
-    expect([isUpToDate(newest), taken(newest)]).toEqual([true, made]);
+    expect([isUpToDate(newest), taken(newest)]).toEqual([true, { ...made, files: made.parts.files }]);
   });
 
   test('without a drawing leaves the last in sight, and nothing to take', () => {
@@ -163,5 +174,37 @@ describe('a step back', () => {
     expect(many.history.past.length).toBe(200);
     const long = did(Array.from({ length: 1000 }, (_, i): PageAction => slid(`${i}`)));
     expect(long.history.past.length).toBe(1);
+  });
+});
+
+describe('a drawing', () => {
+  const piece = (d: string): ScreenPiece => ({
+    ...{ name: 'sleeve', number: 1, cut: '', left: 0, top: 0, width: 1, height: 1, middle: [0, 0] },
+    lines: [{ class: 'cut', name: '', d }],
+  });
+  const lines = (d: string) => ({ made: { ...made, proven: false, parts: { lines: [piece(d)] } } });
+  const slid = (text: string): PageAction => ({ does: 'choose', name: 'strapWidth', text });
+
+  test('is seen as it was when a slider began to move, until it rests', () => {
+    const state = did([bust, hear(1, lines('M0')), slid('30'), hear(2, lines('M1')), slid('31')]);
+    expect(state.earlier?.[0]?.lines[0]?.d).toBe('M0');
+    const other = did([hear(3, lines('M2')), bust], state);
+    expect(other.earlier?.[0]?.lines[0]?.d).toBe('M2');
+    expect(did([{ does: 'pause' }], other).earlier).toBeUndefined();
+    expect(did([{ does: 'choose garment', garment: 'skirt' }], other).earlier).toBeUndefined();
+  });
+
+  test('is written and walked once all is quiet, and only then', () => {
+    const state = did([bust, hear(1, lines('M0'))]);
+    expect(draftRequest(state).parts).not.toContain('proof');
+    const quiet = did([{ does: 'pause' }], state);
+    expect([quiet.asked, draftRequest(quiet).parts]).toEqual([2, ['proof']]);
+    expect(draftRequest(did([slid('30')], quiet)).parts).not.toContain('proof');
+  });
+
+  test('stays in sight when an answer comes without one', () => {
+    const state = did([bust, hear(1, lines('M0')), bust, hear(2, { made: { ...made, parts: {} } })]);
+    expect(state.made?.parts.lines).toHaveLength(1);
+    expect(taken(state)).toBeUndefined();
   });
 });

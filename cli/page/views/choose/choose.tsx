@@ -1,20 +1,40 @@
 import { type Choice, capital, lengthFigure, writtenLength } from '../../../../drafts/index.ts';
+import type { PageIssue } from '../../page-issue.ts';
 import { choicesOf } from '../../state.ts';
 import { Said } from '../said.tsx';
-import type { ViewProps } from '../view.ts';
+import { sameIn, unlessSame } from '../unless-same.ts';
+import type { FileViewProps } from '../view.ts';
+import { Link } from './link.tsx';
+import type { Pictures } from './own.ts';
+import { Picture, scaleOf, usePictures } from './pictures.tsx';
 import { sliderOf } from './slider.ts';
 
 type NumberChoice = Exclude<Choice, { kind: 'word' }>;
 
 /** The garment and what it leaves open. */
-export function Choose({ state, send }: ViewProps) {
+export function Choose(props: FileViewProps) {
+  const { state, send } = props;
+  usePictures(props);
   const { garments, garment, sought } = state;
   const of = garments.find(({ name }) => name === garment);
   const made = choicesOf(state);
   const words = sought.trim().toLowerCase().split(/\s+/);
-  const shown = (of?.choices ?? []).filter(({ name, help }) => {
+  const found = (of?.choices ?? []).filter(({ name, help }) => {
     const said = `${spoken(name)} ${help}`.toLowerCase();
     return words.every((word) => said.includes(word));
+  });
+  // What has pictures leads; figures follow.
+  const shown = [
+    ...found.filter(({ kind }) => kind === 'word'),
+    ...found.filter(({ kind }) => kind !== 'word'),
+  ];
+  const asked = <Kind extends Choice>(choice: Kind): Asked<Kind> => ({
+    choice,
+    send,
+    text: made[choice.name],
+    inches: state.form.units === 'in',
+    pictures: state.own.choose.pictures[choice.name],
+    issues: (state.answer?.issues ?? []).filter(({ path }) => path === choice.name),
   });
   return (
     <>
@@ -50,12 +70,13 @@ export function Choose({ state, send }: ViewProps) {
           All as usual again
         </button>
       </div>
+      <Link state={state} send={send} />
       <div class="fields">
         {shown.map((choice) =>
           choice.kind === 'word' ? (
-            <Words key={choice.name} choice={choice} state={state} send={send} />
+            <Words key={choice.name} {...asked(choice)} />
           ) : (
-            <Figure key={choice.name} choice={choice} state={state} send={send} />
+            <Figure key={choice.name} {...asked(choice)} />
           ),
         )}
       </div>
@@ -70,16 +91,30 @@ const spoken = (name: string): string =>
     .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
     .replace(/^(under|upper) (bust|arm)/, '$1-$2');
 
+/** One choice as it is asked for. */
+interface Asked<Kind extends Choice = Choice> extends Pick<FileViewProps, 'send'> {
+  readonly choice: Kind;
+  /** What was chosen or typed; nothing where it is left to the draft. */
+  readonly text: string | undefined;
+  readonly inches: boolean;
+  readonly pictures: Pictures[string] | undefined;
+  readonly issues: readonly PageIssue[];
+}
+
+const sameAsked = (before: Asked, now: Asked): boolean =>
+  sameIn<Asked>(['choice', 'text', 'inches', 'pictures'])(before, now) &&
+  before.issues.length === now.issues.length &&
+  before.issues.every(({ message }, i) => message === now.issues[i]?.message);
+
 /** What was found of a choice, and the way back to what is usual. */
-function Below({ choice: { name, help }, state, send }: ViewProps & { choice: Choice }) {
-  const issues = (state.answer?.issues ?? []).filter(({ path }) => path === name);
+function Below({ choice: { name, help }, text, issues, send }: Asked) {
   return (
     <div id={`${name}-said`}>
       <p class="quiet">{capital(help)}.</p>
       {issues.map((issue) => (
         <Said key={`${issue.code} ${issue.message}`} issue={issue} />
       ))}
-      {name in choicesOf(state) && (
+      {text !== undefined && (
         <button type="button" class="back" onClick={() => send({ does: 'choose', name, text: undefined })}>
           As usual again<span class="unseen">: {spoken(name)}</span>
         </button>
@@ -88,11 +123,14 @@ function Below({ choice: { name, help }, state, send }: ViewProps & { choice: Ch
   );
 }
 
-function Words({ choice, state, send }: ViewProps & { choice: Extract<Choice, { kind: 'word' }> }) {
+const Words = unlessSame<Asked<Extract<Choice, { kind: 'word' }>>>((asked) => {
+  const { choice, text, pictures = {}, send } = asked;
   const { name, words } = choice;
-  const made = choicesOf(state)[name] ?? choice.default;
+  const made = text ?? choice.default;
+  const drawn = Object.keys(pictures).length > 0;
+  const scale = scaleOf(pictures);
   return (
-    <fieldset class="field words" aria-describedby={`${name}-said`}>
+    <fieldset class={drawn ? 'field words drawn' : 'field words'} aria-describedby={`${name}-said`}>
       <legend>{capital(spoken(name))}</legend>
       {words.map((word) => (
         <label key={word}>
@@ -103,12 +141,13 @@ function Words({ choice, state, send }: ViewProps & { choice: Extract<Choice, { 
             onChange={() => send({ does: 'choose', name, text: word })}
           />{' '}
           {word === 'auto' ? 'by itself' : word}
+          {pictures[word] && <Picture picture={pictures[word]} scale={scale} />}
         </label>
       ))}
-      <Below choice={choice} state={state} send={send} />
+      <Below {...asked} />
     </fieldset>
   );
-}
+}, sameAsked);
 
 /** Parts of an inch in which the shortest sliders move. */
 const finest = 64;
@@ -116,16 +155,21 @@ const finest = 64;
 /** How units are written behind a figure; a share or a number of things has none. */
 const unitSigns = { mm: 'mm', degrees: '°', ratio: '×', share: '', count: '' } as const;
 
-function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
+const Figure = unlessSame<Asked<NumberChoice>>((asked) => {
+  const { choice, text, issues, send } = asked;
   const { name, unit } = choice;
-  const inches = unit === 'mm' && state.form.units === 'in';
-  const text = choicesOf(state)[name];
+  const inches = unit === 'mm' && asked.inches;
   const shownIn = (value: number): string => (inches ? lengthFigure(value, 'in') : String(value));
   const usual = choice.default === 'auto' ? 'by itself' : shownIn(choice.default);
   const slider = sliderOf(choice, inches);
   const at = text === undefined ? choice.default : (writtenLength(text)?.value ?? Number.NaN);
-  const wrong = state.answer?.issues.some(({ path, severity }) => path === name && severity === 'error');
+  const wrong = issues.some(({ severity }) => severity === 'error');
   const label = capital(spoken(name));
+  // The nearest that the draft takes, where it takes what was typed not at all.
+  const beyond = wrong && typeof at === 'number' && (at < choice.min || at > choice.max);
+  const nearest = beyond ? (at < choice.min ? slider.min : slider.max) : undefined;
+  const asText = (value: number): string =>
+    inches ? `${lengthFigure(value, 'in', finest)} in` : String(value);
   const sign = inches ? 'in' : unitSigns[unit];
   const typed = (typing: string): string | undefined => {
     if (typing.trim() === '') return undefined;
@@ -143,7 +187,7 @@ function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
           maxLength={40}
           value={text === undefined ? '' : inches ? text.replace(/ in$/, '') : text}
           placeholder={usual}
-          aria-invalid={wrong ?? false}
+          aria-invalid={wrong}
           aria-describedby={`${name}-said`}
           onInput={({ currentTarget }) => send({ does: 'choose', name, text: typed(currentTarget.value) })}
         />
@@ -163,16 +207,21 @@ function Figure({ choice, state, send }: ViewProps & { choice: NumberChoice }) {
             text === undefined ? `${usual}, as usual` : `${inches ? text.replace(/ in$/, '') : text} ${sign}`
           }
           onInput={({ currentTarget: { value, valueAsNumber } }) =>
-            send({
-              does: 'choose',
-              name,
-              text: inches ? `${lengthFigure(valueAsNumber, 'in', finest)} in` : value,
-            })
+            send({ does: 'choose', name, text: inches ? asText(valueAsNumber) : value })
           }
         />
         <span aria-hidden="true">{shownIn(choice.max)}</span>
       </span>
-      <Below choice={choice} state={state} send={send} />
+      {nearest !== undefined && (
+        <button
+          type="button"
+          class="back"
+          onClick={() => send({ does: 'choose', name, text: asText(nearest) })}
+        >
+          Take {shownIn(nearest)} {sign}
+        </button>
+      )}
+      <Below {...asked} />
     </div>
   );
-}
+}, sameAsked);

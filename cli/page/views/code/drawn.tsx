@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { useUrl } from '../drawing.tsx';
+import { useUrl } from '../drawing/use-url.ts';
 import { Construction, drawingNames, drawingOf } from '../learn/construction.tsx';
 import { DrawingNames } from '../learn/drawing-names.tsx';
 import type { RanDraft } from './questions.ts';

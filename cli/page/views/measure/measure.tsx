@@ -12,6 +12,8 @@ import {
 import type { PageIssue } from '../../page-issue.ts';
 import { AllSaid, Said } from '../said.tsx';
 import type { FileViewProps, ViewProps } from '../view.ts';
+import { Figure } from './figure.tsx';
+import { Beside, TakeAgain, useStudy } from './study.tsx';
 
 const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);
 
@@ -67,35 +69,40 @@ export function Measure(props: FileViewProps) {
       (path in form.rest || code.includes('reconcile') || (severity === 'error' && !answer?.made)),
   );
   const unread = Object.keys(form.rest).filter((name) => name !== 'fitting');
+  useStudy(props);
   return (
-    <>
-      <h1 tabIndex={-1}>Measure</h1>
-      <Files {...props} />
-      <div class="found">
-        <AllSaid issues={others} />
-        {unread.length > 0 && (
-          <button type="button" onClick={() => send({ does: 'leave out the rest' })}>
-            Leave out what cannot be read ({unread.join(', ')})
-          </button>
-        )}
-        {form.rest.fitting !== undefined && (
-          <p>The file also says what was pinned at a fitting. It is drafted in, and saved again.</p>
-        )}
-        <Reconcile {...props} />
+    <div class={state.wide ? 'measuring wide' : 'measuring'}>
+      <div>
+        <h1 tabIndex={-1}>Measure</h1>
+        <Files {...props} />
+        <div class="found">
+          <AllSaid issues={others} />
+          {unread.length > 0 && (
+            <button type="button" onClick={() => send({ does: 'leave out the rest' })}>
+              Leave out what cannot be read ({unread.join(', ')})
+            </button>
+          )}
+          {form.rest.fitting !== undefined && (
+            <p>The file also says what was pinned at a fitting. It is drafted in, and saved again.</p>
+          )}
+          <Reconcile {...props} />
+        </div>
+        <Person {...props} />
+        {groups.map(({ title, says, names }) => (
+          <section key={title} aria-label={title}>
+            <h2>{title}</h2>
+            <p class="quiet">{says}</p>
+            <div class="fields">
+              {names.map((name) => (
+                <Field key={name} name={name} state={state} send={send} />
+              ))}
+            </div>
+          </section>
+        ))}
+        {!state.wide && <TakeAgain state={state} />}
       </div>
-      <Person {...props} />
-      {groups.map(({ title, says, names }) => (
-        <section key={title} aria-label={title}>
-          <h2>{title}</h2>
-          <p class="quiet">{says}</p>
-          <div class="fields">
-            {names.map((name) => (
-              <Field key={name} name={name} state={state} send={send} />
-            ))}
-          </div>
-        </section>
-      ))}
-    </>
+      {state.wide && <Beside state={state} />}
+    </div>
   );
 }
 
@@ -242,6 +249,7 @@ const canBeSure = ({ severity, code }: PageIssue): boolean =>
 
 function Field({ name, state, send }: ViewProps & { name: MeasurementName }) {
   const { form, answer, garments, garment } = state;
+  const { studied, at } = state.own.measure;
   const value = form.sizes[name] ?? '';
   const known = answer?.sizes?.[name];
   const issues = (answer?.issues ?? []).filter(
@@ -267,6 +275,7 @@ function Field({ name, state, send }: ViewProps & { name: MeasurementName }) {
           required={essential.has(name)}
           aria-invalid={wrong}
           aria-describedby={`${name}-said`}
+          onFocus={() => send({ does: 'within', view: 'measure', what: { does: 'attend', at: name } })}
           onInput={({ currentTarget }) => send({ does: 'measure', name, text: currentTarget.value })}
         />
         <span class="unit">{unit}</span>
@@ -291,6 +300,7 @@ function Field({ name, state, send }: ViewProps & { name: MeasurementName }) {
           <Said key={`${issue.code} ${issue.message}`} issue={issue} />
         ))}
       </div>
+      {!state.wide && studied && at === name && <Figure figure={studied.figure} at={name} best />}
       {(sure || (value !== '' && issues.some(canBeSure))) && (
         <label class="tick">
           <input

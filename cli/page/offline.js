@@ -1,0 +1,32 @@
+/*
+ * Keeps the page for when there is no network: all its files are laid up at the first visit, and served from there. The build
+ * writes before this which files there are, and a version that changes with any of them; a new version takes over once no
+ * page of the old is open, so that no page is ever made of both. What is typed is not here.
+ */
+
+/* global files, version */
+const mine = `bodkin ${self.registration.scope}`;
+const cache = `${mine} ${version}`;
+
+const layUp = async () => {
+  const store = await caches.open(cache);
+  await store.addAll(files.map((file) => new Request(file, { cache: 'no-cache' })));
+};
+
+const clearOut = async () => {
+  const old = (await caches.keys()).filter((name) => name.startsWith(mine) && name !== cache);
+  await Promise.all(old.map((name) => caches.delete(name)));
+  await self.clients.claim();
+};
+
+const found = async (request) => {
+  const store = await caches.open(cache);
+  return (await store.match(request, { ignoreSearch: true })) ?? fetch(request);
+};
+
+self.addEventListener('install', (event) => event.waitUntil(layUp()));
+self.addEventListener('activate', (event) => event.waitUntil(clearOut()));
+self.addEventListener('fetch', (event) => {
+  const { method, url } = event.request;
+  if (method === 'GET' && url.startsWith(self.registration.scope)) event.respondWith(found(event.request));
+});

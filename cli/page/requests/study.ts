@@ -1,0 +1,83 @@
+import {
+  type Body,
+  bodyForm,
+  byImportance,
+  garments,
+  type LineFigure,
+  lengthIn,
+  lineFigure,
+  type MeasurementName,
+  resolveStyling,
+  sensitivities,
+  takeAgain,
+  type Unit,
+  unitNames,
+} from '../../../drafts/index.ts';
+import type { BodyFields } from '../body-form.ts';
+import { bodyOrUsual } from './usual-body.ts';
+
+/** A body looked at more closely than a draft has time for. */
+export interface StudyRequest {
+  readonly kind: 'study';
+  readonly body: BodyFields;
+  readonly garment: string;
+  readonly choices: Readonly<Record<string, string>>;
+  /** What this is a study of, so that its answer can be known. */
+  readonly of: string;
+}
+
+export interface StudyAnswer {
+  readonly kind: 'studied';
+  readonly of: string;
+  readonly figure: BodyFigure;
+  /** Which it is best to take again, the first first. */
+  readonly again: readonly TakenAgain[];
+}
+
+/** Her form in lines, or a usual one where hers is not known yet. */
+export interface BodyFigure {
+  readonly hers: boolean;
+  readonly front: LineFigure;
+  readonly side: LineFigure;
+  readonly back: LineFigure;
+}
+
+export interface TakenAgain {
+  readonly name: MeasurementName;
+  readonly because: string;
+}
+
+export function studied({ body, garment, choices, of }: StudyRequest): StudyAnswer {
+  const shown = bodyOrUsual(body);
+  const form = bodyForm(shown.body);
+  const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
+  return {
+    kind: 'studied',
+    of,
+    figure: {
+      hers: shown.hers,
+      front: lineFigure(form, 'front'),
+      side: lineFigure(form, 'side'),
+      back: lineFigure(form, 'back'),
+    },
+    again: shown.hers ? againFor(shown.body, garment, choices, own) : [],
+  };
+}
+
+function againFor(
+  body: Body,
+  garment: string,
+  choices: StudyRequest['choices'],
+  units: Unit,
+): readonly TakenAgain[] {
+  const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
+  const styling = resolveStyling(draft.choices, choices);
+  const found = styling.ok ? sensitivities(draft, body, styling.value) : styling;
+  if (!found.ok) return [];
+  return takeAgain(byImportance(body, found.value)).map(({ measurement, from, likelyError, most }) => ({
+    name: measurement,
+    because: `${from === 'estimated' ? 'It is estimated, and' : 'A tape'} may well be off by ${lengthIn(likelyError, units)}${
+      most ? `: that puts ${most.place.name} out by ${lengthIn(most.likelyOff, units)}` : ''
+    }.`,
+  }));
+}

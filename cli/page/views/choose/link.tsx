@@ -1,0 +1,54 @@
+import { useState } from 'preact/hooks';
+import { linkTo } from '../../link.ts';
+import { workOf } from '../../state.ts';
+import type { ViewProps } from '../view.ts';
+
+/** A link that opens the page with these choices, and with her measurements only if she asks for that. */
+export function Link({ state, send }: ViewProps) {
+  const { linksBody } = state.own.choose;
+  const [copied, copy] = useState<string>();
+  const [address = ''] = location.href.split('#');
+  const link = `${address}#${linkTo(workOf(state), linksBody)}`;
+  return (
+    <details class="files">
+      <summary>A link to these choices</summary>
+      <p class="row">
+        <label for="link" class="unseen">
+          The link
+        </label>
+        <input
+          id="link"
+          type="text"
+          readOnly
+          value={link}
+          onFocus={({ currentTarget }) => currentTarget.select()}
+        />
+        <button
+          type="button"
+          onClick={() =>
+            navigator.clipboard.writeText(link).then(
+              () => copy(link),
+              () => document.getElementById('link')?.focus(),
+            )
+          }
+        >
+          {copied === link ? 'Copied' : 'Copy'}
+        </button>
+      </p>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={linksBody}
+          onChange={({ currentTarget }) =>
+            send({
+              does: 'within',
+              view: 'choose',
+              what: { does: 'link body', linksBody: currentTarget.checked },
+            })
+          }
+        />{' '}
+        Her measurements too. Whoever has the link can read them.
+      </label>
+    </details>
+  );
+}

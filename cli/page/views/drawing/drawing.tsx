@@ -1,0 +1,93 @@
+import { useMemo } from 'preact/hooks';
+import type { ScreenPiece } from '../../../../drafts/index.ts';
+import type { PageIssue } from '../../page-issue.ts';
+import { isUntouched, type PageState } from '../../state.ts';
+import { AllSaid } from '../said.tsx';
+import type { ViewProps } from '../view.ts';
+import { arranged } from './arranged.ts';
+import { DrawnPiece, type Lit } from './drawn-piece.tsx';
+import { Pane } from './pane.tsx';
+
+/** So many things that stand in the way are told over the drawing. */
+const most = 5;
+
+/** About how high the room for a drawing is, in pixels: letters are sized by it. */
+const [roomy, narrow] = [900, 400];
+
+interface DrawingProps extends ViewProps {
+  /** Width to height of the room it has. */
+  readonly aspect: number;
+  readonly lit?: Lit;
+  readonly onTouch?: (piece: string, edge: string) => void;
+  readonly wheel?: boolean;
+}
+
+/**
+ * All pieces on one paper. Where the newest draft could not be drawn the last stays, under what stands in the way; while
+ * something is changed, what it was before is seen in grey under it.
+ */
+export function Drawing({ state, send, aspect, lit, onTouch, wheel }: DrawingProps) {
+  const pieces = state.made?.parts.lines;
+  const { earlier } = state;
+  // While something is changed all stays where it stood, so that only what is changed is seen to move.
+  const placed = earlier ?? pieces;
+  const paper = useMemo(() => arranged(placed ?? [], aspect), [placed, aspect]);
+  if (!state.made || !pieces) return <NothingDrawn state={state} />;
+  const seen = state.wide ? roomy : narrow;
+  const scale = Math.max(paper.width / (seen * aspect), paper.height / seen);
+  return (
+    <div class="drawing">
+      <Hindered state={state} />
+      <p class="on-paper">Not to scale: what is to be cut is printed from the files under Take.</p>
+      <Pane
+        look={state.own.pieces.sheet}
+        onLook={(look) => send({ does: 'within', view: 'pieces', what: { does: 'look at sheet', look } })}
+        box={{ x: 0, y: 0, width: paper.width, height: paper.height }}
+        says={`${state.made.title}, for ${state.made.body}: ${pieces.length} pieces. They are listed under Pieces.`}
+        wheel={wheel ?? false}
+      >
+        {pieces.map((piece) => (
+          <DrawnPiece
+            key={piece.name}
+            piece={piece}
+            earlier={before(earlier, piece)}
+            transform={`translate(${paper.moves.get(piece.name)?.join(' ') ?? '0 0'})`}
+            letters={17 * scale}
+            {...(lit ? { lit } : {})}
+            {...(onTouch ? { onTouch } : {})}
+          />
+        ))}
+      </Pane>
+    </div>
+  );
+}
+
+/** The piece as it was before, where it was another. */
+export const before = (
+  earlier: readonly ScreenPiece[] | undefined,
+  { name }: ScreenPiece,
+): ScreenPiece | undefined => earlier?.find((piece) => piece.name === name);
+
+export const NothingDrawn = ({ state }: { state: PageState }) => (
+  <p class="empty">
+    {isUntouched(state)
+      ? 'The pieces are drawn here as soon as bust, waist and hip girth and the back neck point to waist are known.'
+      : 'Nothing could be drawn yet.'}
+  </p>
+);
+
+/** What stands in the way of the next drawing. */
+export function Hindered({ state: { answer, view } }: { state: PageState }) {
+  const errors = answer && !answer.made ? answer.issues.filter(isError) : [];
+  if (errors.length === 0) return null;
+  // Beside a form it stands in the form.
+  const said = view === 'pieces';
+  return (
+    <div class="hinders">
+      <p>This is the last that could be drawn.{said ? ' What stands in the way of the next:' : ''}</p>
+      {said && <AllSaid issues={errors.slice(0, most)} />}
+    </div>
+  );
+}
+
+const isError = ({ severity }: PageIssue): boolean => severity === 'error';
