@@ -5,7 +5,7 @@ import type { Garment } from '../pattern/garment.ts';
 import type { Seam } from '../pattern/seam.ts';
 import { hung, type Matching, type Meeting, unseen } from './hung.ts';
 import { alongX } from './laid-piece.ts';
-import { notchPairs, placeOn, type SeamPlace } from './seam-places.ts';
+import { notchPairs, type PlaceOnSeam, placeOn } from './seam-places.ts';
 
 /** Shorter seams are not looked at, mm (common practice, no source). */
 const leastSeam = { across: 50, aslant: 100 };
@@ -100,8 +100,8 @@ function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>):
 
 /** The same place of a seam on both its sides. */
 interface Pair {
-  readonly a: SeamPlace;
-  readonly b: SeamPlace;
+  readonly a: PlaceOnSeam;
+  readonly b: PlaceOnSeam;
 }
 
 function pairAt(seam: Seam, tape: Tape, onA: number, onB: number): Pair | undefined {
@@ -109,7 +109,7 @@ function pairAt(seam: Seam, tape: Tape, onA: number, onB: number): Pair | undefi
   return a && b && { a, b };
 }
 
-const turned = (from: SeamPlace, to: SeamPlace) => ({ x: to.x - from.x, y: to.y - from.y });
+const turned = (from: PlaceOnSeam, to: PlaceOnSeam) => ({ x: to.x - from.x, y: to.y - from.y });
 
 const isOnCentre = ({ a, b }: Pair, centres: ReadonlyMap<string, number>): boolean =>
   [a, b].every(({ piece, y }) => Math.abs(y - (centres.get(piece) ?? Number.POSITIVE_INFINITY)) <= unseen);

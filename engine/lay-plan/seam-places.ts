@@ -5,7 +5,7 @@ import type { EdgeRef } from '../pattern/seam.ts';
 import { alongX } from './laid-piece.ts';
 
 /** A place on a piece, its grain along x, the top first. mm. */
-export interface SeamPlace {
+export interface PlaceOnSeam {
   readonly piece: string;
   readonly x: number;
   readonly y: number;
@@ -24,7 +24,7 @@ export function notchPairs({ stretches }: Walk): readonly (readonly [number, num
 }
 
 /** The place so far (mm) along a side of a seam; none where the side has no such edge. */
-export function placeOn(side: readonly EdgeRef[], at: number, tape: Tape): SeamPlace | undefined {
+export function placeOn(side: readonly EdgeRef[], at: number, tape: Tape): PlaceOnSeam | undefined {
   let left = at;
   for (const [i, ref] of side.entries()) {
     const [piece, edge] = [tape.piece(ref.piece), tape.edge(ref.piece, ref.edge)];
