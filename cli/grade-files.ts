@@ -4,7 +4,7 @@ import { inTiles, onOnePage } from '../engine/grading/nest/nest-pages.ts';
 import { type NestOptions, nestFiles, nestSheets } from '../engine/grading/nest/nest-papers.ts';
 import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { AxisGrade } from '../engine/grading/rule-table.ts';
-import type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+import type { Fonts } from '../engine/render/pdf/fonts.ts';
 import type { Paper } from '../engine/render/tiles/papers.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { csv } from './csv.ts';

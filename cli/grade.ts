@@ -175,7 +175,12 @@ async function show(
 function gradeHeading(session: Session, { garment, chart, sizes, axes, ok }: Grade): string {
   const uneven = axes.reduce((sum, axis) => sum + axis.uneven.length, 0);
   const verdict = ok ? 'all true' : 'NOT TRUE';
-  const shown = session.colour ? styleText(['bold', ok ? 'green' : 'red'], verdict) : verdict;
   const even = uneven === 0 ? 'even' : `${uneven} uneven step${uneven === 1 ? '' : 's'}`;
-  return `${plain(`${garment} in ${sizes.length} sizes of ${chart.name}`)}: ${shown}, ${even}\n\n`;
+  const graded = plain(`${garment} in ${sizes.length} sizes of ${chart.name}`);
+  const words = `${wrapped(`${graded}: ${verdict}, ${even}`, session.columns)}\n\n`;
+  const at = words.lastIndexOf(verdict);
+  // Broken in two, it stays as it is.
+  if (!session.colour || at < 0) return words;
+  const shown = styleText(['bold', ok ? 'green' : 'red'], verdict);
+  return words.slice(0, at) + shown + words.slice(at + verdict.length);
 }

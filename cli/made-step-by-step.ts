@@ -4,7 +4,7 @@ import { toBuyWords } from '../engine/materials/words.ts';
 import type { Picture } from '../engine/render/booklet/picture.ts';
 import { lessonPages } from '../engine/render/lesson-sheet/lesson-pages.ts';
 import { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
-import type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+import type { Fonts } from '../engine/render/pdf/fonts.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { sewingPages } from '../engine/render/sewing-sheet/pdf/sewing-pages.ts';
 import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';

@@ -25,10 +25,14 @@ export async function withOwnDrafts(
   return { words: left, drafts };
 }
 
+/** So many calls may lie between a line of the draft and what is thrown over it: a sentence is read bracket in bracket. */
+const deepest = 200;
+
 /** The draft in a file of one's own, checked as far as it can be unread; what it throws later is told with its line. */
 export async function ownDraft(file: string | undefined): Promise<Draft> {
   if (file === undefined || file === '')
     throw unusable('draft-missing', '--draft', 'Say which file holds the draft: --draft ./my-apron.ts.');
+  Error.stackTraceLimit = Math.max(Error.stackTraceLimit, deepest);
   const source = draftSource(file, resolve(file));
   return checkedDraft(await loaded(file, source), file, source);
 }

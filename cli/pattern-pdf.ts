@@ -1,6 +1,6 @@
 import type { Evaluation } from '../engine/evaluate.ts';
 import type { Result } from '../engine/issue.ts';
-import type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+import type { Fonts } from '../engine/render/pdf/fonts.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import type { PrintOptions } from '../engine/render/print-options.ts';
 import type { Paper } from '../engine/render/tiles/papers.ts';

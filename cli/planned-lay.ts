@@ -5,7 +5,7 @@ import { type LayPlan, type LayTask, layPlan, piecesAsked } from '../engine/lay-
 import { provePlan } from '../engine/lay-plan/prove-plan.ts';
 import type { WordTable } from '../engine/materials/words.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+import type { Fonts } from '../engine/render/pdf/fonts.ts';
 import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { lengthCell } from '../engine/text/length.ts';

@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { beginSet, type FileSet, placeOfNew, settle, swapIn } from './file-set.ts';
 import { clearLeftBehind, setName } from './left-behind.ts';
 import { reason } from './reason.ts';
+import { takingTurns } from './taking-turns.ts';
 import { unusable } from './unusable.ts';
 
 /**
@@ -13,9 +14,17 @@ export async function writeFiles(
   folder: string,
   files: ReadonlyMap<string, string | Uint8Array>,
 ): Promise<void> {
-  let set: FileSet | undefined;
   try {
     await makeFolder(folder);
+    await takingTurns(folder, () => changeSet(folder, files));
+  } catch (error) {
+    throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
+  }
+}
+
+async function changeSet(folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> {
+  let set: FileSet | undefined;
+  try {
     await clearLeftBehind(folder);
     for (const name of files.keys())
       if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
@@ -25,7 +34,7 @@ export async function writeFiles(
     swapIn(set);
   } catch (error) {
     if (set) settle(set);
-    throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
+    throw error;
   }
 }
 
@@ -33,6 +42,7 @@ export async function writeFiles(
 async function makeFolder(folder: string): Promise<void> {
   const there = await stat(folder).catch(() => undefined);
   if (there?.isDirectory()) return;
+  if (there) throw Object.assign(new Error(`${folder} is no folder.`), { code: 'ENOTDIR' });
   const above = dirname(resolve(folder));
   if (above !== resolve(folder)) await makeFolder(above);
   await mkdir(folder).catch(async (error: unknown) => {

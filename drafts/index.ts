@@ -97,7 +97,7 @@ export { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 export { placesOf } from '../engine/render/lesson-sheet/places.ts';
 export { lineTypes } from '../engine/render/line-types.ts';
 export { pathData } from '../engine/render/path-data.ts';
-export type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+export type { Fonts } from '../engine/render/pdf/fonts.ts';
 export { pdfOf } from '../engine/render/pdf/write-pdf.ts';
 export type { PrintOptions } from '../engine/render/print-options.ts';
 export { type ScreenLine, type ScreenPiece, screenPieces } from '../engine/render/screen-pieces.ts';

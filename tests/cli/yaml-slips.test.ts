@@ -113,6 +113,20 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
   });
 });
 
+describe('a file that is no text in UTF-8', () => {
+  const text = `name: Zoë\nunits: cm\nbustGirth: 92\n${rest}`;
+  test.each([
+    ['Latin-1', Buffer.from(text, 'latin1')],
+    ['UTF-16', Buffer.from(`\uFEFF${text}`, 'utf16le')],
+  ])('is told, and no name drawn with what it cannot hold: %s', async (_, bytes) => {
+    const file = join(folder, 'encoded.yaml');
+    await writeFile(file, bytes);
+    const { code, err } = await bodkin(['body', file]);
+    expect(code).toBe(2);
+    expect(err.replace(/\s+/g, ' ')).toContain('Save it with that encoding');
+  });
+});
+
 test('what stands in a text of several lines is no slip', async () => {
   const { code, err } = await told(
     `name: >-\n  EN 13402-3:2005, from\n  memory\nunits: cm\nbustGirth: 92\n${rest}`,

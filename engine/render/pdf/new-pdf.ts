@@ -1,11 +1,6 @@
 import { printable } from '../markup.ts';
+import type { Fonts } from './fonts.ts';
 import { lettersOf } from './letters.ts';
-
-/** The two faces of one font family, as TrueType or OpenType files. Only the letters used go into the PDF. */
-export interface Fonts {
-  readonly regular: Uint8Array;
-  readonly bold: Uint8Array;
-}
 
 /** A PDF that is being written. */
 export interface NewPdf {
