@@ -11,13 +11,23 @@ export interface ClothTexts {
   readonly gap: string;
   readonly shrink: string;
   readonly stripe: string;
+  readonly stripeAlong: string;
 }
 
 /** What is told of a cloth that nothing is told of but its width. */
-export const usualCloth = { cloth: 'folded', selvedge: '10', gap: '0', shrink: '0', stripe: '0' } as const;
+export const usualCloth = {
+  cloth: 'folded',
+  selvedge: '10',
+  gap: '0',
+  shrink: '0',
+  stripe: '0',
+  stripeAlong: '0',
+} as const;
 
 /** What its figures are called where they are asked for. */
-export type ClothWords = Readonly<Record<'width' | 'selvedge' | 'gap' | 'shrink' | 'stripe', string>>;
+export type ClothWords = Readonly<
+  Record<'width' | 'selvedge' | 'gap' | 'shrink' | 'stripe' | 'stripeAlong', string>
+>;
 
 /** The cloth that is told. Throws `Unusable` where a figure is none, or lies outside what there is. */
 export const clothTold = (told: ClothTexts, called: ClothWords): Cloth => ({
@@ -28,6 +38,7 @@ export const clothTold = (told: ClothTexts, called: ClothWords): Cloth => ({
   gap: lengthOf(called.gap, told.gap, 0, 100),
   shrink: numberOf(called.shrink, told.shrink, 0, 25) / 100,
   stripe: lengthOf(called.stripe, told.stripe, 0, 1000),
+  stripeAlong: lengthOf(called.stripeAlong, told.stripeAlong, 0, 1000),
 });
 
 /** A number within limits. Throws `Unusable` where it is none. */

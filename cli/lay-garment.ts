@@ -114,6 +114,9 @@ const layResult = (
     used: plan.used,
     leastLength: plan.leastLength,
     ...(plan.matched && { stripes: { matched: plan.matched.matched, unmatched: plan.matched.unmatched } }),
+    ...(plan.matchedAlong && {
+      stripesAlong: { matched: plan.matchedAlong.matched, unmatched: plan.matchedAlong.unmatched },
+    }),
     pieces: plan.copies.map(({ of, copy }) => ({
       piece: of.piece,
       copy,

@@ -23,6 +23,7 @@ interface LayOptions extends GarmentOptions {
   readonly gap: string;
   readonly shrink: string;
   readonly stripe: string;
+  readonly stripeAlong: string;
   readonly seconds: string;
   readonly rounds?: string;
   readonly seed: string;
@@ -34,7 +35,7 @@ interface LayOptions extends GarmentOptions {
 const help = `
 Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on open cloth; with its grain along the cloth, and without --nap or --stripe either way up. A single piece is cut of the upper layer.
 
-Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
+Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. Stripes along the cloth (--stripe-along) lie on the centre lines and meet at the seams across the grain; a repeat of the width is kept for that. Both together are a check. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
 
   bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
   bodkin lay dress --sizes stock.yaml --only "40 C, 42 C, 42 C" --width 1400 --out lay
@@ -76,6 +77,11 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
         'after so much of its length stripes across the cloth repeat: pieces lie so that they meet',
         usualCloth.stripe,
       )
+      .option(
+        '--stripe-along <length>',
+        'after so much of its width stripes along the cloth repeat; with --stripe a check',
+        usualCloth.stripeAlong,
+      )
       .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
       .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
       .option('--seconds <number>', 'how long to seek', '60')
@@ -104,6 +110,7 @@ const called: ClothWords = {
   gap: '--gap',
   shrink: '--shrink',
   stripe: '--stripe',
+  stripeAlong: '--stripe-along',
 };
 
 function clothAsked(options: LayOptions): Cloth {

@@ -66,13 +66,14 @@ export const layTable = (plans: readonly Pick<PlannedLay, 'plan' | 'toBuy'>[], u
 
 /** At which seams stripes meet, and at which they cannot, where the cloth has any. */
 export function stripeLines(plans: readonly Pick<PlannedLay, 'plan'>[]): readonly string[] {
-  const matched = plans.find(({ plan }) => plan.matched)?.plan.matched;
-  if (!matched) return [];
-  const named = (what: string, seams: readonly string[]): readonly string[] =>
+  const plan = plans[0]?.plan;
+  const named = (what: string, seams: readonly string[] = []): readonly string[] =>
     seams.length > 0 ? [`${what}: ${seams.join('; ')}`] : [];
   return [
-    ...named('stripes meet at', matched.matched),
-    ...named('they cannot also meet at', matched.unmatched),
+    ...named('stripes meet at', plan?.matched?.matched),
+    ...named('they cannot also meet at', plan?.matched?.unmatched),
+    ...named('stripes along the cloth meet at', plan?.matchedAlong?.matched),
+    ...named('they do not meet at', plan?.matchedAlong?.unmatched),
   ];
 }
 

@@ -97,6 +97,10 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
     expect((await told(good)).code).toBe(0);
     const asJson = '{"units":"cm","bustGirth":92,"waistGirth":74,"hipGirth":98,"backNeckPointToWaist":41}';
     expect((await told(asJson)).code).toBe(0);
+    const inText = `name: >-\n  leading lady\n\n  Act 2:3 and on\nunits: cm\nbustGirth: 92\n${rest}`;
+    expect((await told(inText)).err).not.toContain('blank');
+    const afterIt = inText.replace('bustGirth: 92', 'bustGirth:92');
+    expect((await told(afterIt)).err).toContain('line 6');
   });
 
   test('and for scripts in data', async () => {

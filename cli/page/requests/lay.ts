@@ -51,7 +51,8 @@ const called: ClothWords = {
   selvedge: 'What is kept free along a selvedge',
   gap: 'What is kept free between pieces',
   shrink: 'What the cloth loses in the wash, in %,',
-  stripe: 'The repeat of the stripes',
+  stripe: 'The repeat of the stripes across',
+  stripeAlong: 'The repeat of the stripes along',
 };
 
 /** Answers what is asked about laying. */

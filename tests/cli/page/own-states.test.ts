@@ -107,7 +107,15 @@ describe('the cloth', () => {
   });
 
   test('is told in inches to whoever measures in inches, and the usual in mm', () => {
-    const typed = { width: '45', cloth: 'open', selvedge: '', gap: '1/4', shrink: '', stripe: '' } as const;
+    const typed = {
+      width: '45',
+      cloth: 'open',
+      selvedge: '',
+      gap: '1/4',
+      shrink: '',
+      stripe: '',
+      stripeAlong: '',
+    } as const;
     expect(clothAsked(typed, true)).toMatchObject({
       ...{ width: '45 in', selvedge: '10 mm', gap: '1/4 in', shrink: '0' },
     });

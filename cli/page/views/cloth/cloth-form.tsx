@@ -52,6 +52,14 @@ export function ClothForm({ own: { cloth, effort }, inches, act }: ClothFormProp
         type={(stripe) => act({ does: 'cloth', cloth: { stripe } })}
       />
       <Figure
+        id="cloth-stripe-along"
+        label="Stripes along repeat every"
+        unit={unit}
+        text={cloth.stripeAlong}
+        usual={usual.stripeAlong}
+        type={(stripeAlong) => act({ does: 'cloth', cloth: { stripeAlong } })}
+      />
+      <Figure
         id="cloth-selvedge"
         label="Free along each selvedge"
         unit={unit}

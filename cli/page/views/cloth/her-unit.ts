@@ -7,12 +7,13 @@ export const usualFigures = (inches: boolean) => ({
   gap: usualCloth.gap,
   shrink: usualCloth.shrink,
   stripe: usualCloth.stripe,
+  stripeAlong: usualCloth.stripeAlong,
 });
 
 /** The cloth as the command line is told it: what was typed with its unit behind it, and the usual where nothing was. */
 export function clothAsked(typed: ClothTexts, inches: boolean): ClothTexts {
   const usual = usualFigures(inches);
-  const said = (name: 'width' | 'selvedge' | 'gap' | 'stripe'): string => {
+  const said = (name: 'width' | 'selvedge' | 'gap' | 'stripe' | 'stripeAlong'): string => {
     const text = typed[name].trim() || usual[name];
     return inches && !/[a-z"″]/i.test(text) ? `${text} in` : text;
   };
@@ -22,6 +23,7 @@ export function clothAsked(typed: ClothTexts, inches: boolean): ClothTexts {
     selvedge: said('selvedge'),
     gap: said('gap'),
     stripe: said('stripe'),
+    stripeAlong: said('stripeAlong'),
     shrink: typed.shrink.trim() || usual.shrink,
   };
 }

@@ -38,7 +38,15 @@ export type ClothAction =
 
 export const laidOut: OwnState<OnCloth, ClothAction> = {
   empty: {
-    cloth: { width: '', cloth: usualCloth.cloth, selvedge: '', gap: '', shrink: '', stripe: '' },
+    cloth: {
+      width: '',
+      cloth: usualCloth.cloth,
+      selvedge: '',
+      gap: '',
+      shrink: '',
+      stripe: '',
+      stripeAlong: '',
+    },
     effort: 'usual',
     number: 0,
     of: undefined,
