@@ -1,4 +1,4 @@
-import { moved, point } from '../geometry/point.ts';
+import { point } from '../geometry/point.ts';
 import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { arrowheads } from '../render/arrows.ts';
 import { type Ink, type InkWords, stroke } from '../render/ink.ts';
@@ -20,8 +20,8 @@ import {
   washedWidth,
 } from './cloth.ts';
 import { copyInk, type DrawnCopy, keyInk, keyStep, labelOf, plainSize } from './copy-drawing.ts';
-import type { Matching } from './hung.ts';
 import type { LayPlan } from './lay-plan.ts';
+import { repeatInk, stripeWords } from './stripe-drawing.ts';
 
 /** The plan is drawn so many times smaller than the cloth. */
 export const layScale = 10;
@@ -30,9 +30,8 @@ export const layScale = 10;
 const margin = 12;
 const headRoom = 26;
 
-/** Size of the heading; a stroke at a repeat, mm of paper. */
+/** Size of the heading, mm of paper. */
 const headingSize = 4.5;
-const tick = 2;
 
 /** What is drawn and how large the paper is, mm of paper. */
 interface LayDrawing {
@@ -114,28 +113,6 @@ const clothWords = { self: 'cloth', lining: 'lining', interfacing: 'interfacing'
 const shrinkWords = ({ shrink }: Cloth): string =>
   shrink > 0 ? `; washed before cutting, losing ${plainFigure(100 * shrink, 1)} %` : '';
 
-/** How stripes are matched, and where they cannot be, a line for each way in which they run. */
-function stripeWords({ cloth, matched, matchedAlong }: LayPlan, say: (mm: number) => string): string[] {
-  const first = cloth.folded ? 'fold on one' : 'the upper line on one';
-  return [
-    ...(matched
-      ? [
-          `Stripes across the cloth, a repeat every ${say(washedRepeat(cloth))}, marked at both edges: ${metWords(matched, ' along the grain')}`,
-        ]
-      : []),
-    ...(matchedAlong
-      ? [
-          `Stripes along the cloth, a repeat every ${say(washedRepeatAcross(cloth))}, marked at both ends, ${first}: ${metWords(matchedAlong, '')}`,
-        ]
-      : []),
-  ];
-}
-
-function metWords({ matched, unmatched }: Matching, which: string): string {
-  const not = unmatched.length > 0 ? `, not at ${unmatched.length} more` : '';
-  return `they meet at ${matched.length} ${matched.length === 1 ? 'seam' : 'seams'}${which}${not}.`;
-}
-
 function dimension(from: number, to: number, y: number, text: string): Ink[] {
   const [a, b] = [point(from, y), point(to, y)];
   return [
@@ -154,30 +131,6 @@ function upright(from: number, to: number, x: number, text: string): Ink[] {
     { kind: 'words', text, at, size: plainSize, centred: true, turnedAbout: at },
   ];
 }
-
-/** Where a repeat of stripes begins: a short stroke at either edge of the cloth, or at either end. */
-function repeatInk({ cloth, length }: LayPlan, put: Transform, layerWidth: number): Ink[] {
-  const start = stripStart(cloth);
-  return [
-    ...everyRepeat(washedRepeat(cloth), 0, length).flatMap((x) =>
-      [0, layerWidth].map((y) => {
-        const from = put(point(x, y));
-        return stroke('join', from, moved(from, { x: 0, y: y === 0 ? -tick : tick }));
-      }),
-    ),
-    ...everyRepeat(washedRepeatAcross(cloth), start, layerWidth).flatMap((y) =>
-      [0, length].map((x) => {
-        const from = put(point(x, y));
-        return stroke('join', from, moved(from, { x: x === 0 ? -tick : tick, y: 0 }));
-      }),
-    ),
-  ];
-}
-
-const everyRepeat = (repeat: number, from: number, to: number): number[] =>
-  repeat === 0
-    ? []
-    : Array.from({ length: Math.floor((to - from) / repeat) + 1 }, (_, i) => from + i * repeat);
 
 /** What a written plan says about itself, so that it can be proven by itself. */
 const dataOf = (plan: LayPlan) => ({
