@@ -220,7 +220,8 @@ describe('the stock of the workshop', () => {
 
   it.each([
     ['dress', 5],
-    ['trial', 15],
+    // Where the waist leaves the side seams square, a limit of the princess edges is met at cup B from size 42 up.
+    ['trial', 17],
     ['skirt', 0],
   ] as const)(
     'is graded true and mostly even in the %s, and where it is not the cause is known',
