@@ -45,7 +45,7 @@ const well: Findings = {
     { grain: 'warp', most: 0.01, over: 0.01 },
   ],
   pressure: 1,
-  gaps: [{ edge: 'neckline', most: 8, mean: 3 }],
+  gaps: [{ edge: 'neckline outside the bust points', most: 8, mean: 3, longer: 2 }],
 };
 
 const withEase = (level: string, more: number): Findings => ({
