@@ -1,3 +1,4 @@
+import type { Edge } from '../geometry/curve.ts';
 import { alongChain } from './sewn.ts';
 import type { Stand } from './stand.ts';
 import type { Worn } from './worn.ts';
@@ -10,7 +11,7 @@ export type GapEdge =
   | 'front armhole'
   | 'back armhole';
 
-/** How far a stretch of an edge stands off the body, on the wearer's left, mm. */
+/** How far a stretch of an edge stands off the body, mm: on the wearer's left, or on both sides where its piece is cut whole. */
 export interface Gap {
   readonly edge: GapEdge;
   /** At its worst place, and on the average. */
@@ -21,22 +22,22 @@ export interface Gap {
 }
 
 /** Which edges bound which opening, by the names that the drafts give them. */
-const openings: readonly {
-  readonly edges: RegExp;
-  readonly piece: RegExp;
-  readonly stretchAt: (x: number, bustPoint: number) => GapEdge;
-}[] = [
-  {
-    edges: /neckline|^inner/,
-    piece: /front|insert/,
-    // Between the breasts cloth spans the hollow, whatever its cut.
-    stretchAt: (x, bustPoint) =>
-      x < bustPoint ? 'neckline between the bust points' : 'neckline outside the bust points',
-  },
-  { edges: /neckline|^inner/, piece: /back/, stretchAt: () => 'back neckline' },
-  { edges: /armhole|^outer/, piece: /front/, stretchAt: () => 'front armhole' },
-  { edges: /armhole|^outer/, piece: /back/, stretchAt: () => 'back armhole' },
+const openings: readonly { readonly edge: GapEdge; readonly names: RegExp; readonly piece: RegExp }[] = [
+  { edge: 'neckline outside the bust points', names: /neckline|^inner/, piece: /front|insert/ },
+  { edge: 'back neckline', names: /neckline|^inner/, piece: /back/ },
+  { edge: 'front armhole', names: /armhole|^outer/, piece: /front/ },
+  { edge: 'back armhole', names: /armhole|^outer/, piece: /back/ },
 ];
+
+/**
+ * Whether an edge goes from one side of the front across to the other, and not up to a shoulder: it ends within a finger's
+ * breadth of the princess seams, and spans the hollow between the breasts whatever its cut.
+ */
+function isAcross(edges: readonly Edge[], { name }: Edge): boolean {
+  const i = edges.findIndex((each) => each.name === name);
+  const beside = [edges.at(i - 1), edges[(i + 1) % edges.length]];
+  return name === 'neckline' && beside.every((each) => each?.name !== 'shoulder');
+}
 
 /** How far necklines and armholes stand off the body, the front neckline apart between the bust points and outside them. */
 export function gapsOf({ sewn, x }: Worn, stand: Stand): readonly Gap[] {
@@ -44,17 +45,21 @@ export function gapsOf({ sewn, x }: Worn, stand: Stand): readonly Gap[] {
   const sewnEdges = new Set(
     seams.flatMap(({ a, b }) => [...a, ...b].map(({ panel, edge }) => `${panel}/${edge}`)),
   );
+  const chains = new Map<GapEdge, (readonly number[])[]>();
+  for (const [panel, { panel: own }] of panels.entries()) {
+    const opening = openings.filter(({ piece }) => own.side !== 'right' && piece.test(own.name));
+    for (const edge of own.piece.edges) {
+      const bounds = opening.find(({ names }) => names.test(edge.name));
+      if (!bounds || sewnEdges.has(`${panel}/${edge.name}`)) continue;
+      const inFront = bounds.edge === 'neckline outside the bust points';
+      const stretch =
+        inFront && isAcross(own.piece.edges, edge) ? 'neckline between the bust points' : bounds.edge;
+      const chain = alongChain(sewn, [{ panel, edge: edge.name, reversed: false }]);
+      chains.set(stretch, [...(chains.get(stretch) ?? []), chain]);
+    }
+  }
   const beneath = beneathOf(x, stand, sheet.cloth.thickness / 2);
-  return openings.flatMap(({ edges, piece, stretchAt }): readonly Gap[] => {
-    const chains = panels.flatMap(({ panel }, i) =>
-      panel.side === 'right' || !piece.test(panel.name)
-        ? []
-        : panel.piece.edges
-            .filter(({ name }) => edges.test(name) && !sewnEdges.has(`${i}/${name}`))
-            .map(({ name }) => alongChain(sewn, [{ panel: i, edge: name, reversed: false }])),
-    );
-    return stretches(chains, x, beneath, (p) => stretchAt(x[3 * p] as number, stand.bustPoint[0]));
-  });
+  return [...chains].map(([edge, found]) => ({ edge, ...offBody(found, x, beneath) }));
 }
 
 /** The gap at a point, and the place of the body under it. */
@@ -71,37 +76,23 @@ function beneathOf(x: Float64Array, stand: Stand, off: number): Beneath {
   };
 }
 
-function stretches(
+function offBody(
   chains: readonly (readonly number[])[],
   x: Float64Array,
   beneath: Beneath,
-  stretchOf: (p: number) => GapEdge,
-): readonly Gap[] {
-  const found = new Map<GapEdge, { gaps: Map<number, number>; longer: number }>();
+): Omit<Gap, 'edge'> {
+  const gaps = new Map<number, number>();
+  let longer = 0;
   for (const chain of chains)
     for (const [i, p] of chain.entries()) {
-      // Of a piece cut whole, half is the wearer's right.
-      if ((x[3 * p] as number) < -1) continue;
-      const edge = stretchOf(p);
       const { gap, place } = beneath(p);
-      const known = found.get(edge) ?? { gaps: new Map<number, number>(), longer: 0 };
-      found.set(edge, known);
-      known.gaps.set(p, gap);
+      gaps.set(p, gap);
       const before = chain[i - 1];
-      if (before === undefined || stretchOf(before) !== edge) continue;
+      if (before === undefined) continue;
       const [a, b, c] = beneath(before).place;
-      const step = Math.hypot(
-        ...[0, 1, 2].map((k) => (x[3 * p + k] as number) - (x[3 * before + k] as number)),
-      );
-      known.longer += step - Math.hypot(place[0] - a, place[1] - b, place[2] - c);
+      const step = Math.hypot(...[0, 1, 2].map((k) => (x[3 * p + k] as number) - (x[3 * before + k] as number)));
+      longer += step - Math.hypot(place[0] - a, place[1] - b, place[2] - c);
     }
-  return [...found].map(([edge, { gaps, longer }]) => {
-    const all = [...gaps.values()];
-    return {
-      edge,
-      most: Math.max(...all),
-      mean: all.reduce((sum, gap) => sum + gap, 0) / all.length,
-      longer,
-    };
-  });
+  const all = [...gaps.values()];
+  return { most: Math.max(...all), mean: all.reduce((sum, gap) => sum + gap, 0) / all.length, longer };
 }
