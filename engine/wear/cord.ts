@@ -23,8 +23,7 @@ export function drawnCord(garment: Garment, { panels }: Sewn): readonly Strand[]
     if (!casing || !edge) return [];
     const elastic = garment.notions.find(({ name }) => name.startsWith(panel.name) && /elastic/.test(name));
     const lapped = elastic && (elastic.finished ?? elastic.length);
-    const shorter =
-      drawn?.kind === 'drafted' ? drawn.value : lapped ? edgeLength(edge) / lapped : undefined;
+    const shorter = drawn?.kind === 'drafted' ? drawn.value : lapped ? edgeLength(edge) / lapped : undefined;
     if (shorter === undefined) return [];
     const stretch = elastic ? ELASTIC : CORD;
     const names = panel.piece.edges.map(({ name }) => name);

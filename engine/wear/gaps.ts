@@ -90,7 +90,9 @@ function offBody(
       const before = chain[i - 1];
       if (before === undefined) continue;
       const [a, b, c] = beneath(before).place;
-      const step = Math.hypot(...[0, 1, 2].map((k) => (x[3 * p + k] as number) - (x[3 * before + k] as number)));
+      const step = Math.hypot(
+        ...[0, 1, 2].map((k) => (x[3 * p + k] as number) - (x[3 * before + k] as number)),
+      );
       longer += step - Math.hypot(place[0] - a, place[1] - b, place[2] - c);
     }
   const all = [...gaps.values()];

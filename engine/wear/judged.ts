@@ -208,7 +208,9 @@ function figures(garment: Garment, found: Findings, own: Findings | undefined): 
         within: { beside: 8, alone: 20 },
         restsOn: 'assumed posture',
         onlyMore: true,
-        ...(wedge && { change: () => ({ kind: wedge, mm: longer }) }),
+        // Under a strap a wedge from the armhole leaves it as it was.
+        ...(wedge &&
+          !(strapped && wedge === 'wedge from armhole') && { change: () => ({ kind: wedge, mm: longer }) }),
       };
     }),
     ...(['weft', 'warp'] as const).map(
@@ -226,12 +228,15 @@ function figures(garment: Garment, found: Findings, own: Findings | undefined): 
   ];
 }
 
-/** What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. */
+/**
+ * What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. Behind no wedge
+ * was found that surely makes a gap less.
+ */
 const gapEdges: readonly { readonly edge: GapEdge; readonly wedge?: PlainChange }[] = [
   { edge: 'neckline outside the bust points', wedge: 'wedge from neckline' },
-  { edge: 'back neckline', wedge: 'wedge from back neckline' },
+  { edge: 'back neckline' },
   { edge: 'front armhole', wedge: 'wedge from armhole' },
-  { edge: 'back armhole', wedge: 'wedge from back armhole' },
+  { edge: 'back armhole' },
 ];
 
 const meanOf = (values: readonly number[]): number | undefined =>

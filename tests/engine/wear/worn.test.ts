@@ -169,7 +169,8 @@ describe('a bodice on another body, or with other ease', () => {
 describe('a bodice on a body that is otherwise built', () => {
   const highest = (found: Findings, at: string): number =>
     found.waistLevel.find((each) => each.at === at)?.above ?? Number.NaN;
-  const change = (found: Findings, own: Findings, at: string): number => highest(found, at) - highest(own, at);
+  const change = (found: Findings, own: Findings, at: string): number =>
+    highest(found, at) - highest(own, at);
 
   // Where a cutter looks, common practice, no source: a back that is longer lifts the waist seam.
   it('rides up all round on a back that is 20 mm longer, and comes down again for a round back', () => {
@@ -214,6 +215,17 @@ describe('a bodice on a body that is otherwise built', () => {
     const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1.5 }] })];
     expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 10);
     expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 8);
+  });
+});
+
+describe('a neckline', () => {
+  it('lies nearer to the body outside the bust points after the wedge that is pinned out of it', () => {
+    const outside = (forWhom: object) =>
+      trial(forWhom, lady, {}).found.gaps.find(({ edge }) => edge === 'neckline outside the bust points')
+        ?.most;
+    expect(outside({ ...lady, fitting: [{ 'wedge from neckline': 1 }] }) ?? 99).toBeLessThan(
+      (outside(lady) ?? 0) - 2,
+    );
   });
 });
 
