@@ -1,20 +1,5 @@
 import { InvalidArgumentError, Option } from 'commander';
-import type { Flavour } from '../engine/cutting-file/flavour.ts';
-import type { Issue } from '../engine/issue.ts';
-import type { ProvenCuttingFile } from '../engine/proven-cutting-file.ts';
-
-/** The cutting files there are, by what they are asked for with, and what their names end in. */
-const cuttingFiles = {
-  dxf: { flavour: 'polylines', end: '.dxf' },
-  'dxf-curves': { flavour: 'splines', end: '-curves.dxf' },
-} as const satisfies Readonly<Record<string, { flavour: Flavour; end: string }>>;
-
-/** What can be written besides. */
-export type Also = keyof typeof cuttingFiles;
-
-const known = Object.keys(cuttingFiles) as readonly Also[];
-
-export const isAlso = (word: string): word is Also => known.some((kind) => kind === word);
+import { type Also, type AlsoWritten, alsoKinds } from './cutting-files.ts';
 
 /** `--also KIND`, as often as wanted. */
 export const alsoOption = (): Option =>
@@ -22,38 +7,12 @@ export const alsoOption = (): Option =>
     '--also <kind>',
     'also write a cutting file, every piece a block: dxf with curves as polylines for any machine (DXF R12), dxf-curves with exact curves (DXF R2000); repeat for both',
   )
-    .choices(known)
+    .choices(alsoKinds)
     .argParser((text: string, before: readonly Also[] = []) => {
-      const kind = known.find((one) => one === text);
-      if (!kind) throw new InvalidArgumentError(`Choose ${known.join(' or ')}.`);
+      const kind = alsoKinds.find((one) => one === text);
+      if (!kind) throw new InvalidArgumentError(`Choose ${alsoKinds.join(' or ')}.`);
       return [...new Set([...before, kind])];
     });
-
-/** Cutting files by file name, and what is wrong with them. */
-export interface AlsoWritten {
-  readonly files: ReadonlyMap<string, string>;
-  readonly issues: readonly Issue[];
-}
-
-/** The cutting files asked for, each of them written and proven by `write`. */
-export function alsoWritten(
-  also: readonly Also[] = [],
-  name: string,
-  write: (flavour: Flavour) => ProvenCuttingFile,
-): AlsoWritten {
-  const written = also.map((kind) => {
-    const { flavour, end } = cuttingFiles[kind];
-    return { name: `${name}${end}`, ...write(flavour) };
-  });
-  return {
-    files: new Map(written.map((file) => [file.name, file.text])),
-    issues: written.flatMap(({ issues }) => issues),
-  };
-}
-
-/** What cutting files after this name may be called. */
-export const cuttingFileNames = (name: string): readonly string[] =>
-  known.map((kind) => `${name}${cuttingFiles[kind].end}`);
 
 /** What a result says of them; nothing where none were asked for. */
 export const alsoResult = ({ files }: AlsoWritten): { readonly cuttingFiles?: string[] } =>

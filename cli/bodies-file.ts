@@ -4,9 +4,9 @@ import { parse } from 'csv-parse';
 import { isCsv } from './csv.ts';
 import { longestLine } from './json-line.ts';
 import { type FileLine, lines } from './lines.ts';
+import { reason } from './reason.ts';
 import { type CsvSettings, csvSettings, headOf, rowOf, twiceNamed } from './table-file.ts';
 import { type Unusable, unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /** The size of a file of bodies, bytes; 0 where it tells none, as a pipe does. */
 export async function sizeOf(file: string): Promise<number> {

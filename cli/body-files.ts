@@ -6,7 +6,7 @@ import type { Issue } from '../engine/issue.ts';
 import { provenCuttingFile } from '../engine/proven-cutting-file.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import type { ReadAs } from '../engine/render/print-options.ts';
-import { type Also, alsoWritten } from './also.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import { json, walkResult } from './walk-result.ts';
 
 /** A body as a draft is asked for it: one without a name is called by what the file calls it. */

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildPage, buildWornPage } from './page/build.js';
+import { withoutWoff2 } from './without-woff2.js';
 
 /*
  * Builds what is installed: the program with its libraries as one file, and its threads; the library that others import,
@@ -14,15 +15,6 @@ const outdir = join(root, '.dist');
 
 /** Some of the libraries ask for the parts of Node in the older way, which a module does not know of itself. */
 const requiring = `import { createRequire as requirer } from 'node:module'; const require = requirer(import.meta.url);`;
-
-/** The fonts are TrueType: what unpacks another kind of font is a third of all the code, and is left out. */
-const withoutWoff2 = {
-  name: 'without WOFF2',
-  setup: ({ onLoad }) =>
-    onLoad({ filter: /brotli[\\/]decompress\.js$/ }, () => ({
-      contents: 'module.exports = () => { throw new Error("WOFF2 fonts are not read."); };',
-    })),
-};
 
 const common = {
   absWorkingDir: root,

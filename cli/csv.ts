@@ -1,7 +1,5 @@
-import { extname } from 'node:path';
-
 /** Whether a file is a table by its name. */
-export const isCsv = (file: string): boolean => ['.csv', '.tsv'].includes(extname(file).toLowerCase());
+export const isCsv = (file: string): boolean => /[^/\\]\.[ct]sv$/i.test(file);
 
 /** Rows as a CSV file (RFC 4180): cells with a comma, a quote or a line end in quotes, lines ended by CR LF. */
 export const csv = (rows: readonly (readonly (string | number)[])[]): string =>

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { dirname, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { SourcePlace } from '../engine/issue.ts';
+import { reason } from './reason.ts';
 import { type DraftSource, sourcePlaces } from './source-places.ts';
-import { reason } from './write-files.ts';
 
 /** Reads where things stand in the source of a draft; `file` as it was given on the command line, `path` in full. */
 export function draftSource(file: string, path: string): DraftSource {

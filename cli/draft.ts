@@ -11,8 +11,9 @@ import { provenCuttingFile } from '../engine/proven-cutting-file.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { counted } from '../engine/text/counted.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
-import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
+import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { answer } from './answer.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import { draftBodies } from './draft-bodies.ts';
 import {
   askedGarment,

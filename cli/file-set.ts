@@ -18,7 +18,8 @@ import { basename, join } from 'node:path';
  * of the set's own; the old ones are linked into it too. Each name in the folder is made to lead to where `now` leads, which
  * is the old set, and nothing has changed for a reader; `now` is made to lead to the new set, in one step of the file system,
  * and all names have changed; then the new files take their names themselves. Where it is killed before that step the old
- * set is there to read, after it the new one, and what is left to tidy is tidied by the next run.
+ * set is there to read, after it the new one, and what is left to tidy is tidied by the next run. Where no links can be made
+ * the old files are put away first, so that one which may not be moved is found before a new one has taken its name.
  */
 
 /** Where a set is made, beside the names that it is to take. */
@@ -45,6 +46,7 @@ export function swapIn(set: FileSet): void {
   const names = readdirSync(join(set.work, newFiles));
   if (names.length > 1) {
     const linked = leadByLinks(set, names);
+    if (!linked) for (const name of names) putAway(set, name);
     turn(set, linked);
   }
   takeNames(set, names);
@@ -57,14 +59,16 @@ export function swapIn(set: FileSet): void {
  */
 export function settle(set: FileSet): void {
   if (isTurned(set)) takeNames(set, namesIn(join(set.work, newFiles)));
-  else for (const name of namesIn(set.folder)) takeBack(set, name);
+  else
+    for (const name of new Set([...namesIn(set.folder), ...namesIn(join(set.work, oldFiles))]))
+      takeBack(set, name);
   rmSync(set.work, { recursive: true, force: true });
 }
 
 /** Where each name leads while it is a link. */
 const leadsTo = ({ work }: FileSet, name: string): string => join(basename(work), now, name);
 
-/** Makes the names lead to the old files by way of `now`; false, and nothing done, where the file system has no links. */
+/** Makes the names lead to the old files by way of `now`; false, and nothing done, where no links can be made. */
 function leadByLinks(set: FileSet, names: readonly string[]): boolean {
   const { folder, work } = set;
   mkdirSync(join(work, oldFiles));
@@ -72,9 +76,11 @@ function leadByLinks(set: FileSet, names: readonly string[]): boolean {
     for (const name of names) keepOld(join(folder, name), join(work, oldFiles, name));
     symlinkSync(oldFiles, join(work, now), 'dir');
     for (const [i, name] of names.entries()) symlinkSync(leadsTo(set, name), join(work, `link-${i}`));
-  } catch (error) {
-    if (!hasNoLinks(error)) throw error;
+  } catch {
+    // Each file system without links, and each that keeps them from somebody, has a code of its own for it.
+    rmSync(join(work, oldFiles), { recursive: true });
     rmSync(join(work, now), { force: true });
+    mkdirSync(join(work, oldFiles));
     return false;
   }
   for (const [i, name] of names.entries()) renameSync(join(work, `link-${i}`), join(folder, name));
@@ -86,6 +92,11 @@ function keepOld(file: string, kept: string): void {
   const there = lstatSync(file, { throwIfNoEntry: false });
   if (there?.isSymbolicLink()) symlinkSync(targetOf(file), kept);
   else if (there) linkSync(file, kept);
+}
+
+function putAway({ folder, work }: FileSet, name: string): void {
+  const file = join(folder, name);
+  if (lstatSync(file, { throwIfNoEntry: false })) renameSync(file, join(work, oldFiles, name));
 }
 
 function targetOf(link: string): string {
@@ -115,21 +126,16 @@ function takeNames(set: FileSet, names: readonly string[]): void {
   for (const name of names) renameSync(placeOfNew(set, name), join(set.folder, name));
 }
 
+/** What leads to the old file, or has left its name free for a new one, is the old file again. */
 function takeBack(set: FileSet, name: string): void {
   const at = join(set.folder, name);
-  const isOurs =
-    lstatSync(at, { throwIfNoEntry: false })?.isSymbolicLink() && readlinkSync(at) === leadsTo(set, name);
-  if (!isOurs) return;
+  const there = lstatSync(at, { throwIfNoEntry: false });
+  const isOurs = there?.isSymbolicLink() && readlinkSync(at) === leadsTo(set, name);
+  if (there && !isOurs) return;
   const kept = join(set.work, oldFiles, name);
   if (lstatSync(kept, { throwIfNoEntry: false })) renameSync(kept, at);
-  else rmSync(at);
+  else rmSync(at, { force: true });
 }
 
 const namesIn = (folder: string): readonly string[] =>
   lstatSync(folder, { throwIfNoEntry: false })?.isDirectory() ? readdirSync(folder) : [];
-
-/** Some file systems, and Windows for most, make no links. */
-const hasNoLinks = (error: unknown): boolean =>
-  ['EPERM', 'ENOSYS', 'ENOTSUP', 'EOPNOTSUPP', 'EMLINK'].includes(
-    String((error as NodeJS.ErrnoException).code),
-  );

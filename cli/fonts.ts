@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import type { Fonts } from '../engine/render/pdf/new-pdf.ts';
+import type { Fonts } from '../engine/render/pdf/fonts.ts';
 
 /** Source Sans 3 (SIL Open Font License 1.1), as its package ships it. */
 const face = (weight: string): Promise<Uint8Array> =>

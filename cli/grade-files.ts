@@ -1,7 +1,11 @@
 import { causeWords } from '../engine/grading/cause.ts';
 import type { Grade } from '../engine/grading/grade.ts';
-import { type NestOptions, nestFiles } from '../engine/grading/nest/nest-papers.ts';
+import { inTiles, onOnePage } from '../engine/grading/nest/nest-pages.ts';
+import { type NestOptions, nestFiles, nestSheets } from '../engine/grading/nest/nest-papers.ts';
+import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
 import type { AxisGrade } from '../engine/grading/rule-table.ts';
+import type { Fonts } from '../engine/render/pdf/fonts.ts';
+import type { Paper } from '../engine/render/tiles/papers.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { csv } from './csv.ts';
 import type { GradeResult } from './results/grade.ts';
@@ -17,6 +21,19 @@ export function gradeFiles(grade: Grade, nests: NestOptions): ReadonlyMap<string
   files.set('grade.json', json(gradeResult(grade)));
   return files;
 }
+
+/** All nests as a PDF whose sizes are layers: each on a page as large as it is, or in tiles of a paper. */
+export const nestBook = (
+  grade: Grade,
+  nests: NestOptions,
+  fonts: Fonts,
+  paper?: Paper,
+): Promise<Uint8Array> =>
+  nestPdf(
+    nestSheets(grade, nests).map((sheet) => (paper ? inTiles(sheet, paper) : onOnePage(sheet))),
+    `${grade.garment}, ${grade.chart.name}`,
+    fonts,
+  );
 
 /**
  * The grade rule table: a row for the length of every edge and for x and y of every corner and notch, at the first size and

@@ -1,71 +1,20 @@
-import { cupOf } from '../engine/body/cup.ts';
 import type { Grade } from '../engine/grading/grade.ts';
-import type { GradedSize } from '../engine/grading/laid-size.ts';
-import { decimalCell, EIGHTHS, lengthCell } from '../engine/text/length.ts';
+import type { WordTable } from '../engine/materials/words.ts';
+import { evenTable, sizesTable } from './grade-rows.ts';
 import { lengthsLine, type Reader } from './reader.ts';
-import { type Column, table } from './table.ts';
+import { table } from './table.ts';
 
 /** Every size with its cup, its finished girths and whether it is true; then what is even and what is not. */
-export function gradeTable(grade: Grade, reader: Reader): string {
-  const levels = [
-    ...new Set(grade.sizes.flatMap(({ made }) => made.report.girths.map(({ level }) => level))),
-  ];
-  const columns: readonly Column[] = [
-    { title: 'size' },
-    { title: 'cup' },
-    ...levels.map((title): Column => ({ title, right: true })),
-    { title: 'worst seam', right: true },
-    { title: 'all true' },
-  ];
-  return `${lengthsLine(reader)}${table(
-    columns,
-    grade.sizes.map((size) => sizeRow(size, levels, reader)),
-    reader.columns,
-  )}
+export const gradeTable = (grade: Grade, reader: Reader): string =>
+  `${lengthsLine(reader)}${printed(sizesTable(grade, reader.units), reader, 2, 1)}
 Finished girths, and the worst mismatch of a seam.${grade.chart.source === '' ? '' : ` The chart: ${grade.chart.source}`}
 
-${evenTable(grade, reader)}`;
-}
+${grade.axes.length === 0 ? 'One size alone has no steps.\n' : printed(evenTable(grade, reader.units), reader, 4, 0)}`;
 
-function sizeRow({ of, made }: GradedSize, levels: readonly string[], { units }: Reader): readonly string[] {
-  const { girths, seams, ok } = made.report;
-  const worst = Math.max(0, ...seams.map(({ mismatch }) => mismatch));
-  return [
-    of.name,
-    of.cup || cupOf(made.body).letter,
-    ...levels.map((level) => {
-      const girth = girths.find((one) => one.level === level);
-      return girth ? lengthCell(girth.finished, units, 1, EIGHTHS) : '';
-    }),
-    decimalCell(worst, units, 4),
-    ok ? 'yes' : 'NO',
-  ];
-}
-
-const evenColumns: readonly Column[] = [
-  { title: 'along' },
-  { title: 'in' },
-  { title: 'from' },
-  { title: 'to' },
-  { title: 'steps looked at', right: true },
-  { title: 'uneven', right: true },
-  { title: 'most a step changes', right: true },
-];
-
-/** Axis by axis: steps that change though the chart's own do not; how much one does, where those stay as they are. */
-const evenTable = ({ axes }: Grade, { units, columns }: Reader): string =>
-  axes.length === 0
-    ? 'One size alone has no steps.\n'
-    : table(
-        evenColumns,
-        axes.map(({ along, at, names, looked, greatest, uneven }) => [
-          along,
-          at,
-          names[0] ?? '',
-          names.at(-1) ?? '',
-          String(looked),
-          String(uneven.length),
-          greatest === undefined ? '' : decimalCell(greatest, units, 1),
-        ]),
-        columns,
-      );
+/** A table whose columns hold figures, but for so many at its beginning and its end. */
+const printed = ({ titles, rows }: WordTable, { columns }: Reader, before: number, after: number): string =>
+  table(
+    titles.map((title, i) => (i >= before && i < titles.length - after ? { title, right: true } : { title })),
+    rows,
+    columns,
+  );

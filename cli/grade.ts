@@ -7,17 +7,16 @@ import { chosenSizes } from '../engine/grading/chosen-sizes.ts';
 import { draftSizes, sizeToMake } from '../engine/grading/draft-sizes.ts';
 import { type Grade, gradeOf } from '../engine/grading/grade.ts';
 import { type NestLine, nestLines } from '../engine/grading/nest/nest.ts';
-import { inTiles, type NestBook, onOnePage } from '../engine/grading/nest/nest-pages.ts';
-import { type NestOptions, nestSheets } from '../engine/grading/nest/nest-papers.ts';
-import { nestPdf } from '../engine/grading/nest/nest-pdf.ts';
+import type { NestOptions } from '../engine/grading/nest/nest-papers.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { provenGradedCuttingFile } from '../engine/proven-cutting-file.ts';
 import { type Paper, paperWords, readPaper } from '../engine/render/tiles/papers.ts';
-import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
+import { alsoOption, alsoResult, alsoWords } from './also.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
-import { gradeFiles, gradeResult } from './grade-files.ts';
+import { gradeFiles, gradeResult, nestBook } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
 import { leftFromEarlier, ofGrade } from './left-from-earlier.ts';
 import { sayNearest } from './nearest.ts';
@@ -152,15 +151,9 @@ async function show(
       : new Map<string, string | Uint8Array>([
           ...gradeFiles(graded, nests),
           ...cutting.files,
-          ...(pdf ? [await layered('nest.pdf', graded, nestSheets(graded, nests).map(onOnePage))] : []),
+          ...(pdf ? [['nest.pdf', await nestBook(graded, nests, await readFonts())] as const] : []),
           ...(paper
-            ? [
-                await layered(
-                  'nest-tiles.pdf',
-                  graded,
-                  nestSheets(graded, nests).map((sheet) => inTiles(sheet, paper)),
-                ),
-              ]
+            ? [['nest-tiles.pdf', await nestBook(graded, nests, await readFonts(), paper)] as const]
             : []),
         ]);
   if (out !== undefined) await writeFiles(out, files);
@@ -178,20 +171,16 @@ async function show(
   return graded.ok ? 0 : 1;
 }
 
-/** Nests as a PDF whose sizes are layers. */
-async function layered(
-  name: string,
-  { garment, chart }: Grade,
-  books: readonly NestBook[],
-): Promise<readonly [string, Uint8Array]> {
-  return [name, await nestPdf(books, `${garment}, ${chart.name}`, await readFonts())];
-}
-
 /** The first line: what was graded, by which chart, and how it came out. */
 function gradeHeading(session: Session, { garment, chart, sizes, axes, ok }: Grade): string {
   const uneven = axes.reduce((sum, axis) => sum + axis.uneven.length, 0);
   const verdict = ok ? 'all true' : 'NOT TRUE';
-  const shown = session.colour ? styleText(['bold', ok ? 'green' : 'red'], verdict) : verdict;
   const even = uneven === 0 ? 'even' : `${uneven} uneven step${uneven === 1 ? '' : 's'}`;
-  return `${plain(`${garment} in ${sizes.length} sizes of ${chart.name}`)}: ${shown}, ${even}\n\n`;
+  const graded = plain(`${garment} in ${sizes.length} sizes of ${chart.name}`);
+  const words = `${wrapped(`${graded}: ${verdict}, ${even}`, session.columns)}\n\n`;
+  const at = words.lastIndexOf(verdict);
+  // Broken in two, it stays as it is.
+  if (!session.colour || at < 0) return words;
+  const shown = styleText(['bold', ok ? 'green' : 'red'], verdict);
+  return words.slice(0, at) + shown + words.slice(at + verdict.length);
 }

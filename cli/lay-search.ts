@@ -1,23 +1,13 @@
-import { planLay } from '../engine/lay/plan-lay.ts';
 import type { Lay, LayProblem } from '../engine/lay/problem.ts';
 import { progress } from './progress.ts';
+import { type Effort, soughtLay } from './seek-lay.ts';
 import type { Session } from './session.ts';
 import { unusable } from './unusable.ts';
-
-/** How long to seek: seconds, and rounds where the answer is to be the same every time. */
-export interface Effort {
-  readonly seconds: number;
-  readonly rounds: number | undefined;
-  readonly seed: number;
-}
 
 /** Whether Ctrl-C has come: one search after the other is told, so that once is enough for all. */
 export interface Halt {
   asked: boolean;
 }
-
-/** Milliseconds of seeking before the process looks up, for Ctrl-C. */
-const attention = 50;
 
 /**
  * The best lay found in the time given. Ctrl-C ends the search early and keeps what was found; a search
@@ -28,12 +18,10 @@ const attention = 50;
 export async function seekLay(
   session: Session,
   problem: LayProblem,
-  { seconds, rounds, seed }: Effort,
+  effort: Effort,
   label = 'laying',
   halt: Halt = { asked: false },
 ): Promise<Lay> {
-  const start = session.clock();
-  const elapsed = (): number => (session.clock() - start) / 1000 / seconds;
   const bar = progress(session, label);
   let stopped = false;
   const stop = (): void => {
@@ -42,20 +30,13 @@ export async function seekLay(
   };
   process.once('SIGINT', stop);
   let best: Lay | undefined;
-  let next = session.clock() + attention;
   try {
-    for (const found of planLay(problem, seed, (done) =>
-      rounds === undefined ? elapsed() : done / rounds,
-    )) {
-      best = found.best;
-      const now = session.clock();
-      if (now >= next) {
-        next = now + attention;
-        bar.reached(rounds === undefined ? elapsed() : Math.max(elapsed(), found.rounds / rounds));
-        await new Promise((resolve) => setImmediate(resolve));
-      }
-      if (stopped || (best && (halt.asked || elapsed() >= 1))) break;
-    }
+    best = await soughtLay(problem, effort, {
+      clock: session.clock,
+      breathe: () => new Promise((resolve) => setImmediate(resolve)),
+      seen: (share) => bar.reached(share),
+      ended: () => (stopped ? 'at once' : halt.asked ? 'once there is a lay' : 'no'),
+    });
   } finally {
     process.off('SIGINT', stop);
     bar.done();

@@ -4,9 +4,9 @@ import { densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
 import { refusedShapes } from '../engine/lay/refused-shapes.ts';
 import { withoutMark } from './data-in.ts';
 import { readTextFile } from './read-data.ts';
+import { reason } from './reason.ts';
 import type { LaidShapesResult } from './results/lay.ts';
 import { Unusable, unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /** A file of shapes is some pages of numbers; a file larger than this (bytes) is something else. */
 const largest = 5_000_000;

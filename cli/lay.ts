@@ -3,12 +3,13 @@ import { leastLength } from '../engine/lay/least-length.ts';
 import { densityOf } from '../engine/lay/problem.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
 import { fixed } from '../engine/text/figure.ts';
-import { writtenLength } from '../engine/text/written-length.ts';
+import { type ClothWords, clothTold, numberOf, usualCloth } from './cloth-asked.ts';
 import { type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { layGarment } from './lay-garment.ts';
-import { type Effort, seekLay } from './lay-search.ts';
+import { seekLay } from './lay-search.ts';
 import { layResult, readShapes } from './lay-shapes.ts';
 import { say } from './say.ts';
+import type { Effort } from './seek-lay.ts';
 import type { ExitCode, Session } from './session.ts';
 import { unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
@@ -22,6 +23,7 @@ interface LayOptions extends GarmentOptions {
   readonly gap: string;
   readonly shrink: string;
   readonly stripe: string;
+  readonly stripeAlong: string;
   readonly seconds: string;
   readonly rounds?: string;
   readonly seed: string;
@@ -33,7 +35,7 @@ interface LayOptions extends GarmentOptions {
 const help = `
 Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on open cloth; with its grain along the cloth, and without --nap or --stripe either way up. A single piece is cut of the upper layer.
 
-Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
+Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. Stripes along the cloth (--stripe-along) lie on the centre lines and meet at the seams across the grain; a repeat of the width is kept for that. Both together are a check. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
 
   bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
   bodkin lay dress --sizes stock.yaml --only "40 C, 42 C, 42 C" --width 1400 --out lay
@@ -60,16 +62,25 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
       .addOption(
         new Option('--cloth <how>', 'folded lengthwise, or open in one layer')
           .choices(['folded', 'open'])
-          .default('folded'),
+          .default(usualCloth.cloth),
       )
       .option('--nap', 'all pieces run the same way')
-      .option('--selvedge <length>', 'kept free along each selvedge', '10')
-      .option('--gap <length>', 'kept free between cutting lines', '0')
-      .option('--shrink <percent>', 'what the cloth loses in the wash before it is cut, both ways', '0')
+      .option('--selvedge <length>', 'kept free along each selvedge', usualCloth.selvedge)
+      .option('--gap <length>', 'kept free between cutting lines', usualCloth.gap)
+      .option(
+        '--shrink <percent>',
+        'what the cloth loses in the wash before it is cut, both ways',
+        usualCloth.shrink,
+      )
       .option(
         '--stripe <length>',
         'after so much of its length stripes across the cloth repeat: pieces lie so that they meet',
-        '0',
+        usualCloth.stripe,
+      )
+      .option(
+        '--stripe-along <length>',
+        'after so much of its width stripes along the cloth repeat; with --stripe a check',
+        usualCloth.stripeAlong,
       )
       .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
       .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
@@ -93,6 +104,15 @@ function garmentNamed(name: string | undefined): string {
   return name;
 }
 
+const called: ClothWords = {
+  width: '--width',
+  selvedge: '--selvedge',
+  gap: '--gap',
+  shrink: '--shrink',
+  stripe: '--stripe',
+  stripeAlong: '--stripe-along',
+};
+
 function clothAsked(options: LayOptions): Cloth {
   const { body, sizes, only, width } = options;
   const forWhom = body !== undefined || sizes !== undefined;
@@ -108,15 +128,7 @@ function clothAsked(options: LayOptions): Cloth {
       '--only',
       '--only chooses among the sizes of a chart: give it with --sizes FILE.',
     );
-  return {
-    width: lengthOf('--width', width, 100, 5000),
-    folded: options.cloth === 'folded',
-    nap: options.nap ?? false,
-    selvedge: lengthOf('--selvedge', options.selvedge, 0, 200),
-    gap: lengthOf('--gap', options.gap, 0, 100),
-    shrink: numberOf('--shrink', options.shrink, 0, 25) / 100,
-    stripe: lengthOf('--stripe', options.stripe, 0, 1000),
-  };
+  return clothTold({ ...options, width }, called);
 }
 
 async function layShapes(
@@ -145,19 +157,4 @@ function readEffort({ seconds, rounds, seed }: LayOptions): Effort {
     rounds: rounds === undefined ? undefined : Math.round(numberOf('--rounds', rounds, 1, 1e9)),
     seed: Math.round(numberOf('--seed', seed, 0, 2 ** 31)),
   };
-}
-
-function numberOf(option: string, text: string, min: number, max: number): number {
-  const value = Number(text);
-  if (text.trim() === '' || !(value >= min && value <= max))
-    throw unusable('number-not-understood', option, `${option} takes a number from ${min} to ${max}.`);
-  return value;
-}
-
-/** A length in mm, or with its unit behind it. */
-function lengthOf(option: string, text: string, min: number, max: number): number {
-  const value = writtenLength(text)?.value;
-  if (value === undefined || !(value >= min && value <= max))
-    throw unusable('length-not-understood', option, `${option} takes a length from ${min} to ${max} mm.`);
-  return value;
 }

@@ -1,5 +1,5 @@
 import { readdir } from 'node:fs/promises';
-import { cuttingFileNames } from './also.ts';
+import { cuttingFileNames } from './cutting-files.ts';
 
 /** Whether a file of this name is one that a command writes into its folder. */
 type Writes = (name: string) => boolean;

@@ -1,7 +1,7 @@
 import { garments } from '../drafts/garments.ts';
 import { run } from './program.ts';
+import { reason } from './reason.ts';
 import { FAULT, hasLeft, processSession } from './session.ts';
-import { reason } from './write-files.ts';
 
 /** Results that cannot be put where they should go (EX_IOERR of sysexits.h). */
 const notWritten = 74;

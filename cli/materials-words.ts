@@ -1,15 +1,13 @@
 import type { Materials } from '../engine/materials/materials.ts';
 import {
+  besidesTable,
   clothNote,
   clothTable,
   cutTable,
-  notionToBuy,
   threadNote,
-  threadRows,
   type WordTable,
 } from '../engine/materials/words.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
-import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import type { Reader } from './reader.ts';
 import type { CutListResult, MaterialsResult } from './results/materials.ts';
 import { table } from './table.ts';
@@ -21,14 +19,7 @@ export const leastLines = (garment: Garment, materials: Materials, reader: Reade
 /** The cut list, and what to buy: cloth, notions, thread. */
 export function materialsLines(garment: Garment, materials: Materials, reader: Reader): string {
   const { units, columns: width } = reader;
-  const bought = [
-    ...materials.notions.map((notion) => [
-      notion.name,
-      notionToBuy(notion, units),
-      withLengthsIn(notion.note, units),
-    ]),
-    ...threadRows(materials.thread, units),
-  ];
+  const { rows: bought } = besidesTable(materials, units);
   const notions =
     bought.length > 0
       ? `\n${table([{ title: 'to buy' }, { title: '', right: true }, { title: '' }], bought, width)}`

@@ -1,89 +1,43 @@
-import type { Body, MeasurementName } from '../engine/body/body.ts';
-import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
-import { measurementWords } from '../engine/body/measurement-words.ts';
-import type { BroughtHome } from '../engine/grading/bring-home.ts';
-import type { Chart } from '../engine/grading/chart.ts';
-import type { NearSize, Off } from '../engine/grading/nearest.ts';
+import type { MeasurementName } from '../engine/body/body.ts';
+import type { Off } from '../engine/grading/nearest.ts';
 import type { Issue } from '../engine/issue.ts';
+import type { WordTable } from '../engine/materials/words.ts';
 import { fixed } from '../engine/text/figure.ts';
-import { lengthCell } from '../engine/text/length.ts';
-import type { Unit } from '../engine/text/units.ts';
+import { homeChanges, homeTable, leftWords, type Nearness, nearestWords, offTable } from './nearest-rows.ts';
 import { lengthsLine, type Reader } from './reader.ts';
 import type { NearestResult } from './results/grade.ts';
-import { type Column, table } from './table.ts';
+import { table } from './table.ts';
 import { issuesResult } from './walk-result.ts';
 
-/** The nearest sizes of a chart to one body, and what brings the first of them home. */
-export interface Nearness {
-  readonly her: Body;
-  readonly chart: Chart;
-  readonly near: NearSize;
-  readonly next: readonly NearSize[];
-  readonly home: BroughtHome;
-}
-
 /** Which size is nearest, what it is off, the alterations, and what they leave; in the reader's unit. */
-export function nearestTable({ her, chart, near, next, home }: Nearness, reader: Reader): string {
-  const { units, columns: width } = reader;
-  const size = `size ${near.of.name}`;
-  const others = next.map(({ of, apart }) => `${of.name} (${fixed(apart, 2)})`).join(', ');
-  const columns: readonly Column[] = [
-    { title: 'measurement' },
-    { title: her.name, right: true },
-    { title: size, right: true },
-    { title: 'off by', right: true },
-    { title: '' },
-  ];
-  const rows = near.off.map((off) => [
-    off.measurement,
-    shown(off.measurement, off.hers, units),
-    shown(off.measurement, off.size, units),
-    signed(off, units),
-    off.given ? '' : 'not in the chart, estimated',
-  ]);
-  const girths = table(
-    [
-      { title: 'finished girth' },
-      { title: her.name, right: true },
-      { title: size, right: true },
-      { title: 'off by', right: true },
-      { title: 'altered', right: true },
-      { title: 'off by', right: true },
-    ],
-    home.girths.map(({ level, hers, size: plain, altered }) => [
-      level,
-      ...[hers, plain, plain - hers, altered, altered - hers].map((mm) => lengthCell(mm, units)),
-    ]),
-    width,
-  );
-  return `${her.name}: nearest in ${chart.name} is ${size}, ${fixed(near.apart, 2)} sizes off${others === '' ? '' : `; then ${others}`}
+export function nearestTable(nearness: Nearness, reader: Reader): string {
+  const { units } = reader;
+  return `${nearestWords(nearness)}
 
-${lengthsLine(reader)}${table(columns, rows, width)}
+${lengthsLine(reader)}${printed(offTable(nearness, units), reader)}
 Compared is what was measured of her and shapes the garment.
 
-${girths}
-${alterationLines(home.changes, units)}${leftLines(home.left, units)}`;
+${printed(homeTable(nearness, units), reader)}
+${alterationLines(homeChanges(nearness, units))}${leftLines(leftWords(nearness, units))}`;
 }
 
-const alterationLines = (changes: readonly FittingChange[], units: Unit): string =>
+/** A table whose first column names what its figures are of, and whose words stand in a last column without a heading. */
+const printed = ({ titles, rows }: WordTable, { columns }: Reader): string =>
+  table(
+    titles.map((title, i) => (i === 0 || title === '' ? { title } : { title, right: true })),
+    rows,
+    columns,
+  );
+
+const alterationLines = (changes: readonly string[]): string =>
   changes.length === 0
     ? 'Nothing to alter.\n'
-    : `Alterations, as a fitting says them:\n${changes.map((change) => `  ${changeWords(change)}: ${lengthCell(change.mm, units)}\n`).join('')}`;
+    : `Alterations, as a fitting says them:\n${changes.map((change) => `  ${change}\n`).join('')}`;
 
-const leftLines = (left: readonly Off[], units: Unit): string =>
+const leftLines = (left: readonly string[]): string =>
   left.length === 0
     ? ''
-    : `No alteration of a fitting brings these home; draft from her own measurements instead where they matter:\n  ${left.map((off) => `${measurementWords(off.measurement)} ${signed(off, units)}`).join(', ')}\n`;
-
-const shown = (name: MeasurementName, value: number, units: Unit): string =>
-  name === 'shoulderSlope' ? `${fixed((value * 180) / Math.PI, 1)}°` : lengthCell(value, units);
-
-/** What a size is off, with its sign; of the slope in degrees. */
-function signed({ measurement, by, hers, size }: Off, units: Unit): string {
-  const slope = measurement === 'shoulderSlope';
-  const text = slope ? shown(measurement, size - hers, units) : lengthCell(by, units);
-  return by > 0 && /[1-9]/.test(text) ? `+${text}` : text;
-}
+    : `No alteration of a fitting brings these home; draft from her own measurements instead where they matter:\n  ${left.join(', ')}\n`;
 
 /** The same as data; mm, angles in degrees. */
 export function nearestResult(

@@ -1,10 +1,10 @@
 import { Command } from 'commander';
 import { wholeNumber } from './options.ts';
 import { pageFiles, servePage } from './page-server.ts';
+import { reason } from './reason.ts';
 import { tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /** The same at every start, for a browser keeps what was typed by the address it was typed at. */
 const usualPort = 26341;

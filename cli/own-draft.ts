@@ -3,9 +3,9 @@ import type { Draft } from '../engine/pattern/draft.ts';
 import { checkedDraft } from './checked-draft.ts';
 import { draftSource } from './draft-source.ts';
 import { loadModule, NotReadable } from './load-module.ts';
+import { reason } from './reason.ts';
 import type { DraftSource } from './source-places.ts';
 import { Unusable, unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /**
  * Takes `--draft FILE` out of a command line, wherever it stands and as often as it does: garments drafted elsewhere, each
@@ -25,10 +25,14 @@ export async function withOwnDrafts(
   return { words: left, drafts };
 }
 
+/** So many calls may lie between a line of the draft and what is thrown over it: a sentence is read bracket in bracket. */
+const deepest = 200;
+
 /** The draft in a file of one's own, checked as far as it can be unread; what it throws later is told with its line. */
 export async function ownDraft(file: string | undefined): Promise<Draft> {
   if (file === undefined || file === '')
     throw unusable('draft-missing', '--draft', 'Say which file holds the draft: --draft ./my-apron.ts.');
+  Error.stackTraceLimit = Math.max(Error.stackTraceLimit, deepest);
   const source = draftSource(file, resolve(file));
   return checkedDraft(await loaded(file, source), file, source);
 }

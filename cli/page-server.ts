@@ -16,6 +16,8 @@ const types: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.yaml': 'text/plain; charset=utf-8',
   '.json': 'application/json',
+  '.csv': 'text/plain; charset=utf-8',
+  '.ttf': 'font/ttf',
 };
 
 /**
@@ -33,6 +35,15 @@ const headers = {
   'cross-origin-resource-policy': 'same-origin',
   'cache-control': 'no-cache',
 } as const;
+
+/**
+ * What the worker’s script is served under: it may compile WebAssembly besides, the kilobyte that hangs cloth, which lets no text
+ * be run as script. The page itself may not.
+ */
+const workerPolicy = headers['content-security-policy'].replace(
+  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+);
 
 /**
  * The files of the built page by the path that is asked for, read once: a path that is not one of these leads nowhere, so
@@ -94,7 +105,8 @@ function answer(
     response.writeHead(status, { ...headers, ...more, 'content-type': 'text/plain; charset=utf-8' });
     response.end(method === 'HEAD' ? undefined : `${words}\n`);
   };
-  const file = files.get(url.replace(/\?.*$/s, ''));
+  const path = url.replace(/\?.*$/s, '');
+  const file = files.get(path);
   if (asked.host !== `localhost:${port}` && asked.host !== `127.0.0.1:${port}`)
     refuse(421, 'Nothing is served under this name.');
   else if (method !== 'GET' && method !== 'HEAD')
@@ -103,6 +115,7 @@ function answer(
   else {
     response.writeHead(200, {
       ...headers,
+      ...(path === '/worker.js' && { 'content-security-policy': workerPolicy }),
       'content-type': file.type,
       'content-length': file.content.length,
     });

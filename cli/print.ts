@@ -6,8 +6,9 @@ import { provenCuttingFile } from '../engine/proven-cutting-file.ts';
 import { pdfFaults } from '../engine/proven-pdf.ts';
 import { provenSheet } from '../engine/proven-sheet.ts';
 import { paperWords, readPaper } from '../engine/render/tiles/papers.ts';
-import { type Also, alsoOption, alsoResult, alsoWords, alsoWritten } from './also.ts';
+import { alsoOption, alsoResult, alsoWords } from './also.ts';
 import { answer } from './answer.ts';
+import { type Also, alsoWritten } from './cutting-files.ts';
 import {
   askedGarment,
   draftedGarment,
@@ -15,6 +16,7 @@ import {
   refuseUntrue,
   takesGarment,
 } from './drafted-garment.ts';
+import { readFonts } from './fonts.ts';
 import { leftFromEarlier, ofPrint } from './left-from-earlier.ts';
 import { dateOption } from './options.ts';
 import { patternPdf } from './pattern-pdf.ts';
@@ -61,7 +63,7 @@ async function print(session: Session, name: string, asked: PrintCommandOptions)
   const drafted = await draftedGarment(session, garmentAsked, asked);
   const { styling, reader } = drafted;
   const options = { date: garmentAsked.date, units: reader.units, notches: notchesOf(styling) };
-  const { printed, pdf } = used(await patternPdf(drafted, paper, options), reader.units);
+  const { printed, pdf } = used(await patternPdf(drafted, paper, options, await readFonts()), reader.units);
   const file = basename(asked.out);
   const bare = file.replace(/\.pdf$/i, '');
   const also = alsoWritten(asked.also, bare, (flavour) => provenCuttingFile(drafted, flavour, options));

@@ -1,5 +1,5 @@
 import type { Issue } from '../engine/issue.ts';
-import { reason } from './write-files.ts';
+import { reason } from './reason.ts';
 
 /** What is told of a fault that is the program's own, and where it came about, such as “on this body”. */
 export const programFault = (error: unknown, where = ''): Issue => ({

@@ -14,9 +14,11 @@ import { issuesResult, json } from './walk-result.ts';
 const { version } = packed;
 
 const help = `
-With --draft FILE, anywhere on the line, a garment drafted in a file of your own is one more of those in “bodkin list”.
+With --draft FILE, anywhere on the line, a garment drafted in a file of your own is one more of those in “bodkin list”, or
+takes the place of the one of its name.
 
-Exit codes: 0 all true, 1 a check failed, 2 the input cannot be used or makes nothing true, 70 a fault of the program.
+Exit codes: 0 all true, 1 a check failed, 2 the input cannot be used or makes nothing true, 70 a fault of the program,
+74 the results cannot be written to standard output.
 Results go to standard output, words to standard error.`;
 
 const everyday = () => import('./everyday-commands.ts');
@@ -74,7 +76,9 @@ export async function run(given: readonly string[], session: Session): Promise<E
   };
   try {
     const { words, drafts } = await withOwnDrafts(given);
-    return await runCommand(words, { ...noting, garments: [...drafts, ...session.garments] });
+    const names = drafts.map(({ name }) => name);
+    const others = session.garments.filter(({ name }) => !names.includes(name));
+    return await runCommand(words, { ...noting, garments: [...drafts, ...others] });
   } catch (error) {
     if (!(error instanceof Unusable)) {
       await tellData([programFault(error)]);

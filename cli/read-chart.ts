@@ -3,15 +3,10 @@ import type { Chart } from '../engine/grading/chart.ts';
 import { bodyFilesIn, readChart } from '../engine/grading/read-chart.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import { isCsv } from './csv.ts';
-import { dataIn } from './data-in.ts';
+import { chartIn, largestChart } from './chart-in.ts';
 import { bodyIn } from './read-body.ts';
 import { readDataFile, readTextFile } from './read-data.ts';
-import { tableIn } from './table-file.ts';
 import { Unusable } from './unusable.ts';
-
-/** No size chart is larger, bytes. */
-const largest = 100_000;
 
 /** A size chart from a YAML, JSON or CSV file, and the body files that stand in it, which lie beside it. */
 export async function readChartFile(
@@ -19,8 +14,8 @@ export async function readChartFile(
   draft: Draft,
   units: string | undefined,
 ): Promise<{ readonly chart: Chart; readonly issues: readonly Issue[] }> {
-  const text = await readTextFile(file, largest);
-  const data = isCsv(file) ? { name: nameOf(file), sizes: tableIn(file, text) } : chartIn(file, text);
+  const text = await readTextFile(file, largestChart);
+  const data = chartIn(file, text);
   const bodies = new Map<string, unknown>();
   for (const name of bodyFilesIn(data)) {
     const path = isAbsolute(name) ? name : join(dirname(file), name);
@@ -30,15 +25,3 @@ export async function readChartFile(
   if (!read.ok) throw new Unusable(read.issues);
   return { chart: read.value, issues: read.issues };
 }
-
-function chartIn(file: string, text: string): unknown {
-  const data = dataIn(file, text);
-  if (typeof data !== 'object' || data === null || Array.isArray(data)) return data;
-  return { name: nameOf(file), ...data };
-}
-
-const nameOf = (file: string): string =>
-  file
-    .split(/[\\/]/)
-    .at(-1)
-    ?.replace(/\.[^.]*$/, '') ?? file;

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { dataIn, largest } from './data-in.ts';
+import { reason } from './reason.ts';
 import { unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /** The text of a file, or of standard input for `-`, no larger than `most` bytes; nothing beyond that is ever read. */
 export async function readTextFile(file: string, most: number): Promise<string> {
@@ -17,7 +17,15 @@ export async function readTextFile(file: string, most: number): Promise<string> 
     throw unusable('cannot-read', file, `Cannot read ${file}: ${reason(error)}`);
   }
   if (size > most) throw unusable('file-too-large', file, `${file} is larger than ${most / 1e6} MB.`);
-  return Buffer.concat(parts).toString('utf8');
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(Buffer.concat(parts));
+  } catch {
+    throw unusable(
+      'cannot-read',
+      file,
+      `Cannot read ${file}: it is no text in UTF-8. Save it with that encoding.`,
+    );
+  }
 }
 
 /** What a YAML or JSON file says, unchecked. */

@@ -1,16 +1,12 @@
 import { Command } from 'commander';
-import { materialsFor } from '../engine/materials/materials.ts';
-import { toBuyWords } from '../engine/materials/words.ts';
-import { sewingPages } from '../engine/render/sewing-sheet/pdf/sewing-pages.ts';
-import { sewingSheet } from '../engine/render/sewing-sheet/sewing-sheet.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { sewnStepByStep } from './made-step-by-step.ts';
 import { cutListResult, materialsLines, materialsResult } from './materials-words.ts';
 import { dateOption } from './options.ts';
 import type { SewnResult } from './results/made.ts';
 import { say, tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
 import { writeStepPages } from './step-pages.ts';
-import { unusable } from './unusable.ts';
 import { wornLines } from './worn-lines.ts';
 
 interface SewOptions extends GarmentOptions {
@@ -33,26 +29,18 @@ export const sewCommand = (session: Session, finish: (code: ExitCode) => void): 
 async function sew(session: Session, name: string, options: SewOptions): Promise<ExitCode> {
   const asked = await askedGarment(session, name, options);
   const drafted = await draftedGarment(session, asked, options);
-  const { garment, cutLines, reader } = drafted;
-  const steps = garment.sewing;
-  if (!steps) throw unusable('no-sewing-order', 'garment', `There is no sewing order for “${garment.name}”.`);
+  const { garment, reader } = drafted;
   const finished = options.worn === undefined ? [] : await wornLines(options.worn, garment);
-  const as = { date: asked.date, units: reader.units };
-  const materials = materialsFor(garment, cutLines, reader.units, 'planned');
-  const toBuy = toBuyWords(materials, reader.units);
+  const { materials, ...made } = sewnStepByStep(drafted, { date: asked.date, units: reader.units }, finished);
   const more: Pick<SewnResult, 'cutList' | 'materials'> = {
     cutList: cutListResult(garment),
     materials: materialsResult(materials),
   };
   return writeStepPages(session, drafted, options, {
-    file: 'sewing',
-    title: `Sewing the ${garment.name} for ${garment.body}`,
-    html: sewingSheet(garment, cutLines, as, toBuy, finished),
-    pages: sewingPages(garment, cutLines, as, toBuy, finished),
-    steps,
+    ...made,
     more,
     words: async () => {
-      await say(session, contents(steps));
+      await say(session, contents(made.steps));
       await say(session, `\n${materialsLines(garment, materials, reader)}`);
       tell(session, `wrote sewing.html and sewing.pdf into ${options.out}\n`);
     },

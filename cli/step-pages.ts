@@ -1,20 +1,13 @@
-import { pdfOf } from '../engine/render/pdf/write-pdf.ts';
-import type { Page } from '../engine/render/tiles/page.ts';
 import { answer } from './answer.ts';
 import type { DraftedGarment, GarmentOptions } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
+import { type StepPages, stepFiles } from './made-step-by-step.ts';
 import type { ExitCode, Session } from './session.ts';
 import { writeFiles } from './write-files.ts';
 import { writtenResult } from './written-result.ts';
 
-/** How a garment is made, step by step: the same for a screen and on paper. */
-interface StepPages {
-  /** Of both files, without what is behind the dot. */
-  readonly file: string;
-  readonly title: string;
-  readonly html: string;
-  readonly pages: readonly Page[];
-  readonly steps: readonly { readonly title: string }[];
+/** Steps to be written, and what is said of them. */
+interface WrittenSteps extends StepPages {
   readonly words: () => Promise<void>;
   /** What is printed as data beside the steps. */
   readonly more?: object;
@@ -25,17 +18,14 @@ export async function writeStepPages(
   session: Session,
   { report, reader }: DraftedGarment,
   { out, json }: GarmentOptions & { readonly out: string },
-  { file, title, html, pages, steps, words, more }: StepPages,
+  { words, more, ...made }: WrittenSteps,
 ): Promise<ExitCode> {
-  const files = new Map<string, string | Uint8Array>([
-    [`${file}.html`, html],
-    [`${file}.pdf`, await pdfOf(pages, title, await readFonts())],
-  ]);
+  const files = await stepFiles(made, await readFonts());
   await writeFiles(out, files);
   return answer(session, json, {
     report,
     reader,
-    result: () => ({ ...writtenResult(report, steps, files), ...more }),
+    result: () => ({ ...writtenResult(report, made.steps, files), ...more }),
     words,
   });
 }

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { withoutMark } from './data-in.ts';
+import { reason } from './reason.ts';
 import { Unusable, unusable } from './unusable.ts';
-import { reason } from './write-files.ts';
 
 /** How a table is read. */
 export interface CsvSettings {

@@ -1,7 +1,6 @@
 import { Command } from 'commander';
-import { lessonPages } from '../engine/render/lesson-sheet/lesson-pages.ts';
-import { lessonSheet } from '../engine/render/lesson-sheet/lesson-sheet.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { drawnStepByStep } from './made-step-by-step.ts';
 import { dateOption } from './options.ts';
 import { tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -25,15 +24,10 @@ export const teachCommand = (session: Session, finish: (code: ExitCode) => void)
 async function teach(session: Session, name: string, options: TeachOptions): Promise<ExitCode> {
   const asked = await askedGarment(session, name, options);
   const drafted = await draftedGarment(session, asked, options);
-  const { garment, reader } = drafted;
-  const as = { date: asked.date, units: reader.units };
+  const made = drawnStepByStep(drafted, { date: asked.date, units: drafted.reader.units });
   return writeStepPages(session, drafted, options, {
-    file: 'lesson',
-    title: `Drawing the ${garment.name} for ${garment.body}`,
-    html: lessonSheet(garment, as),
-    pages: lessonPages(garment, as),
-    steps: garment.steps,
+    ...made,
     words: async () =>
-      tell(session, `wrote lesson.html and lesson.pdf, ${garment.steps.length} steps, into ${options.out}\n`),
+      tell(session, `wrote lesson.html and lesson.pdf, ${made.steps.length} steps, into ${options.out}\n`),
   });
 }

@@ -95,5 +95,5 @@ export function judgedTable(findings: readonly Judged[], { units, columns: width
 }
 
 /** A change of a fitting with its amount: `take in the side seam at the waist by 9 mm on each layer`. */
-const alteration = (change: FittingChange, unit: Unit): string =>
+export const alteration = (change: FittingChange, unit: Unit): string =>
   `${changeWords(change)} by ${lengthIn(change.mm, unit)}${'seam' in change ? ' on each layer' : ''}`;

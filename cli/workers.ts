@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { WovenCloth } from '../engine/cloth/cloth.ts';
-import { reason } from './write-files.ts';
+import { reason } from './reason.ts';
 
 /** What a worker is told once, when it starts: what to do, with which garment; `file` where that is a draft of one's own. */
 export type WorkerTask =

@@ -5,7 +5,7 @@ import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 import { cannotKnow } from '../engine/wear/cannot-know.ts';
 import type { Judged } from '../engine/wear/judged.ts';
 import type { Worn } from '../engine/wear/worn.ts';
-import type { PutOn } from './put-on.ts';
+import type { PutOn } from './hanging.ts';
 import type { Reader } from './reader.ts';
 import { findingsRows, judgedRows, nothingOff, type WornRows } from './wear-table.ts';
 import type { PageTable, WornPage } from './worn-page.ts';

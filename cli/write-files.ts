@@ -2,6 +2,8 @@ import { lstat, mkdir, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { beginSet, type FileSet, placeOfNew, settle, swapIn } from './file-set.ts';
 import { clearLeftBehind, setName } from './left-behind.ts';
+import { reason } from './reason.ts';
+import { takingTurns } from './taking-turns.ts';
 import { unusable } from './unusable.ts';
 
 /**
@@ -12,9 +14,17 @@ export async function writeFiles(
   folder: string,
   files: ReadonlyMap<string, string | Uint8Array>,
 ): Promise<void> {
-  let set: FileSet | undefined;
   try {
     await makeFolder(folder);
+    await takingTurns(folder, () => changeSet(folder, files));
+  } catch (error) {
+    throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
+  }
+}
+
+async function changeSet(folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> {
+  let set: FileSet | undefined;
+  try {
     await clearLeftBehind(folder);
     for (const name of files.keys())
       if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
@@ -24,7 +34,7 @@ export async function writeFiles(
     swapIn(set);
   } catch (error) {
     if (set) settle(set);
-    throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
+    throw error;
   }
 }
 
@@ -32,6 +42,7 @@ export async function writeFiles(
 async function makeFolder(folder: string): Promise<void> {
   const there = await stat(folder).catch(() => undefined);
   if (there?.isDirectory()) return;
+  if (there) throw Object.assign(new Error(`${folder} is no folder.`), { code: 'ENOTDIR' });
   const above = dirname(resolve(folder));
   if (above !== resolve(folder)) await makeFolder(above);
   await mkdir(folder).catch(async (error: unknown) => {
@@ -45,19 +56,3 @@ async function refuseFolder(path: string): Promise<void> {
   const there = await lstat(path).catch(() => undefined);
   if (there?.isDirectory()) throw new Error(`${path} is a folder.`);
 }
-
-/** What the system says went wrong, in one line. */
-export const reason = (error: unknown): string => {
-  const text = error instanceof Error ? error.message : String(error);
-  const plain: Readonly<Record<string, string>> = {
-    ENOENT: 'there is no such file or folder.',
-    EACCES: 'you may not.',
-    EISDIR: 'it is a folder.',
-    ENOTDIR: 'part of the way to it is a file, not a folder.',
-    EEXIST: 'there is something of that name already.',
-    ENOSPC: 'the disk is full.',
-    EROFS: 'the disk can only be read.',
-  };
-  const code = typeof error === 'object' && error !== null && 'code' in error ? String(error.code) : '';
-  return plain[code] ?? text.split('\n')[0] ?? '';
-};

@@ -2,8 +2,8 @@ import { stat } from 'node:fs/promises';
 import { basename, dirname, extname } from 'node:path';
 import { parseDocument } from 'yaml';
 import type { FittingChange } from '../engine/body/fitting.ts';
-import { fixed } from '../engine/text/figure.ts';
-import { millimetres, type Unit } from '../engine/text/units.ts';
+import type { Unit } from '../engine/text/units.ts';
+import { fittingEntries } from './fitting-entries.ts';
 import { unusable } from './unusable.ts';
 import { json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
@@ -40,19 +40,10 @@ export async function writeFitting(
   fitting: readonly FittingChange[],
   unit: Unit,
 ): Promise<void> {
-  const entries = fitting.map((change) => entryOf(change, unit));
+  const entries = fittingEntries(fitting, unit);
   const document = parseDocument(text, { logLevel: 'error' });
   document.set('fitting', document.createNode(entries));
   const asJson = extname(to).toLowerCase() === '.json';
   const written = asJson ? json(document.toJS()) : document.toString({ lineWidth: 0 });
   await writeFiles(dirname(to), new Map([[basename(to), written]]));
-}
-
-/** Digits behind the point: no tape is read finer. */
-const digits: Readonly<Record<Unit, number>> = { mm: 1, cm: 2, in: 3 };
-
-function entryOf(change: FittingChange, unit: Unit): Readonly<Record<string, string | number>> {
-  const amount = Number(fixed(change.mm / millimetres[unit], digits[unit]));
-  if ('seam' in change) return { [change.kind]: change.seam, level: change.level, by: amount };
-  return { [change.kind]: amount, ...(change.side && { side: change.side }) };
 }

@@ -68,8 +68,16 @@ const longest = 200;
 
 const withoutComment = (line: string): string => line.replace(/(?:^|\s)#.*$/, '').trimEnd();
 
+const indentOf = (line: string): number => line.length - line.trimStart().length;
+
+/** How a line ends below which a text of several lines stands, each further right than it. */
+const opensText = /:\s+[>|][+-]?$/;
+
 function slipsOf(text: string, known: readonly Kind[]): readonly Slip[] {
+  let textBelow: number | undefined;
   return text.split(/\r?\n/).flatMap((whole, i): readonly Slip[] => {
+    if (textBelow !== undefined && (whole.trim() === '' || indentOf(whole) > textBelow)) return [];
+    textBelow = opensText.test(whole) ? indentOf(whole) : undefined;
     if (whole.length > longest) return [];
     const line = withoutComment(whole);
     for (const { wrong, slip, meant } of known) {
@@ -109,8 +117,7 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
 function furtherRight(lines: readonly string[], stopped: number): Slip {
   const [above = '', below = ''] = [lines[stopped - 1], lines[stopped]];
   const text = withoutComment(above.slice(0, longest)).trim();
-  const indent = (line: string): number => line.length - line.trimStart().length;
-  if (below.trim() !== '' && indent(below) > indent(above))
+  if (below.trim() !== '' && indentOf(below) > indentOf(above))
     return {
       line: stopped + 1,
       text: withoutComment(below.slice(0, longest)).trim(),

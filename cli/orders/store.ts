@@ -2,8 +2,8 @@ import { randomBytes } from 'node:crypto';
 import { access, link, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import * as z from 'zod';
+import { reason } from '../reason.ts';
 import { unusable } from '../unusable.ts';
-import { reason } from '../write-files.ts';
 import { answersName, type Manifest, manifestSchema } from './manifest.ts';
 import { isBeside, writeWhole } from './whole-file.ts';
 

@@ -1,7 +1,7 @@
+import { reason } from '../reason.ts';
 import { tell } from '../say.ts';
 import type { Session } from '../session.ts';
 import { Unusable } from '../unusable.ts';
-import { reason } from '../write-files.ts';
 import { mostTries, type Queue, type Task } from './queue.ts';
 import { knownStore, readManifest, type Store, setAside, setsIn } from './store.ts';
 import { isFull, type OnFull } from './whole-file.ts';

@@ -4,8 +4,9 @@ import type { Issue, Result } from '../../engine/issue.ts';
 import { pdfFaults } from '../../engine/proven-pdf.ts';
 import type { ReadAs } from '../../engine/render/print-options.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
-import { type Also, isAlso } from '../also.ts';
 import { bodyFiles } from '../body-files.ts';
+import { type Also, isAlso } from '../cutting-files.ts';
+import { readFonts } from '../fonts.ts';
 import { patternPdf } from '../pattern-pdf.ts';
 
 /** Everything that an order may ask to be written, in the order in which it is. */
@@ -62,7 +63,8 @@ async function provenPdf(
 ): Promise<Result<{ readonly pdf: Uint8Array; readonly faults: readonly Issue[] }>> {
   const read = readPaper(paper);
   if (!read.ok) return read;
-  const printed = await patternPdf(made, read.value, { ...as, notches: notchesOf(made.styling) });
+  const options = { ...as, notches: notchesOf(made.styling) };
+  const printed = await patternPdf(made, read.value, options, await readFonts());
   if (!printed.ok) return printed;
   const { pdf } = printed.value;
   return { ok: true, value: { pdf, faults: pdfFaults(made, pdf) }, issues: [] };

@@ -24,11 +24,16 @@ type Answering = {
 /** Who answers which kind. But for drafting, code is loaded when it is first wanted (YAML is a tenth of all the code). */
 const answering: Answering = {
   draft: async (request, tell) => tell(await drafted(request)),
+  fit: async (request, tell) => tell((await import('./requests/fit.ts')).fittedWith(request)),
+  lay: async (request, tell) => (await import('./requests/lay.ts')).lay(request, tell),
   lesson: async (request, tell) => tell((await import('./requests/lesson.ts')).turnedLesson(request)),
   link: async (request, tell) => tell((await import('./requests/link.ts')).linked(request)),
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
   pictures: async (request, tell) => (await import('./requests/pictures.ts')).pictured(request, tell),
+  sizes: async (request, tell) => (await import('./requests/sizes.ts')).sizes(request, tell),
   study: async (request, tell) => tell((await import('./requests/study.ts')).studied(request)),
+  take: async (request, tell) => (await import('./requests/take.ts')).take(request, tell),
+  wear: async (request, tell) => (await import('./requests/wear.ts')).wear(request, tell),
   write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
 };
 

@@ -4,6 +4,7 @@ import { join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
+import { withoutWoff2 } from '../without-woff2.js';
 import { directImports } from './direct-imports.js';
 
 /*
@@ -35,9 +36,16 @@ async function styles() {
   const own = (await readdir(join(page, 'views'), { recursive: true })).filter((file) =>
     file.endsWith('.css'),
   );
-  const files = ['page.css', ...own.sort().map((file) => join('views', file))];
+  const files = ['page.css', 'worn/stage.css', ...own.sort().map((file) => join('views', file))];
   return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
 }
+
+/** The font of PDFs, and what each face is called there. */
+const faces = { 'regular.ttf': '400Regular', 'bold.ttf': '700Bold' };
+
+/** The file of a face, as the package ships it. */
+const faceFile = (weight) =>
+  fileURLToPath(import.meta.resolve(`@expo-google-fonts/source-sans-3/${weight}/SourceSans3_${weight}.ttf`));
 
 /** Builds the page into a folder, which is emptied first. */
 export async function buildPage(outdir = join(root, '.dist/page')) {
@@ -68,11 +76,16 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     entryPoints: { worker: 'cli/page/worker.ts' },
     splitting: true,
     chunkNames: 'part-[hash]',
+    // Tables are read by what the library has for browsers; its other code takes much of Node along.
+    alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
+    plugins: [...common.plugins, withoutWoff2],
   });
   // What edited code is run by: one script, for nothing can be imported where it is run.
   await build({ ...common, format: 'iife', entryPoints: { runner: 'cli/page/runner.ts' } });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   await writeFile(join(outdir, 'page.css'), await styles());
+  for (const [name, weight] of Object.entries(faces)) await cp(faceFile(weight), join(outdir, 'fonts', name));
+  await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   await writeFile(join(outdir, 'bodies.json'), JSON.stringify(await bodies()));
   await writeFile(join(outdir, 'drafts.json'), JSON.stringify(await sources()));
   for (const file of await readdir(join(root, 'measurements')))

@@ -12,6 +12,8 @@ export interface DraftParts {
   readonly proof: true;
   /** The sheet, `report.json`, and each piece as a file of its own, to the byte as the command line writes them. */
   readonly files: readonly TakenFile[];
+  /** What its sewing order warns of. */
+  readonly cautions: readonly string[];
   /** Its construction, step by step. */
   readonly lesson: Lesson;
 }

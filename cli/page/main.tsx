@@ -124,6 +124,7 @@ function newWorker(): Worker {
   worker.addEventListener('message', ({ data }: MessageEvent<PageAnswer>) => {
     drafter.hear(data);
     if (data.kind === 'written') saveFile(data.file);
+    if ('handed' in data) data.handed.forEach(saveFile);
     send({ does: 'hear', answer: data });
   });
   worker.addEventListener('error', () =>

@@ -2,30 +2,45 @@ import type { Choice, MeasurementName, Styling } from '../../drafts/index.ts';
 import type { BodyFields } from './body-form.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
 import type { PageIssue } from './page-issue.ts';
+import type { FitAnswer, FitRequest } from './requests/fit.ts';
+import type { LayAnswer, LayRequest } from './requests/lay-messages.ts';
 import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
 import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { PicturesAnswer, PicturesRequest } from './requests/pictures.ts';
+import type { SizesAnswer, SizesRequest } from './requests/sizes-messages.ts';
 import type { StudyAnswer, StudyRequest } from './requests/study.ts';
+import type { TakeAnswer, TakeRequest } from './requests/take.ts';
+import type { WearAnswer, WearRequest } from './requests/wear-messages.ts';
 import type { WriteAnswer, WriteRequest } from './requests/write.ts';
 
 /** What the page asks of a worker: one kind a file of `requests`. Plain data, as everything that passes between them. */
 export type PageRequest =
   | DraftRequest
+  | FitRequest
+  | LayRequest
   | LessonRequest
   | LinkRequest
   | OpenRequest
   | PicturesRequest
+  | SizesRequest
   | StudyRequest
+  | TakeRequest
+  | WearRequest
   | WriteRequest;
 
 /** What a worker answers; lengths are texts in the reader's unit. */
 export type PageAnswer =
   | { readonly kind: 'garments'; readonly garments: readonly GarmentChoices[] }
   | DraftAnswer
+  | FitAnswer
+  | LayAnswer
   | LessonAnswer
   | LinkAnswer
   | OpenAnswer
+  | SizesAnswer
+  | TakeAnswer
+  | WearAnswer
   | WriteAnswer
   | StudyAnswer
   | PicturesAnswer

@@ -2,17 +2,25 @@ import type { PageAnswer } from './messages.ts';
 import type { OwnState } from './own-state.ts';
 import { checking } from './views/checks/own.ts';
 import { choosing } from './views/choose/own.ts';
+import { laidOut } from './views/cloth/own.ts';
 import { coded } from './views/code/own.ts';
 import { learnt } from './views/learn/own.ts';
 import { measuring } from './views/measure/own.ts';
 import { looked } from './views/pieces/own.ts';
+import { sized } from './views/sizes/own.ts';
+import { taking } from './views/take/own.ts';
+import { wearing } from './views/worn/own.ts';
 
 /** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
 const table = {
   checks: checking,
   choose: choosing,
+  cloth: laidOut,
   measure: measuring,
   pieces: looked,
+  sizes: sized,
+  take: taking,
+  worn: wearing,
   learn: learnt,
   code: coded,
 };

@@ -192,6 +192,15 @@ function heard(state: PageState, answer: PageAnswer): PageState {
         before: isUntouched(state) ? undefined : workOf(state),
         notice: `${answer.file} is open.`,
       };
+    case 'fitted': {
+      const { fitting: _, ...others } = state.form.rest;
+      const rest = answer.fitting.length > 0 ? { ...others, fitting: answer.fitting } : others;
+      return {
+        ...state,
+        form: { ...state.form, rest },
+        notice: 'The fitting has it now, and the pieces follow. Undo takes it back.',
+      };
+    }
     case 'refused':
       return { ...state, notice: answer.message, before: undefined };
     default:

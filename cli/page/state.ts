@@ -1,4 +1,5 @@
 import type { ScreenPiece } from '../../drafts/index.ts';
+import type { AskedDraft } from './asked-draft.ts';
 import { bodyData, emptyForm } from './body-form.ts';
 import type { DraftPart } from './draft-parts.ts';
 import { type History, noHistory, type TypedChoices, type Work } from './history.ts';
@@ -85,10 +86,23 @@ export const draftRequest = (state: PageState): DraftRequest => ({
 /** Whether what is shown is the newest that was asked for. */
 export const isUpToDate = ({ answer, asked }: PageState): boolean => answer?.number === asked;
 
-/** The garment of the newest draft, once its files are written, if every check holds: what may be taken. */
+/** The garment of the newest draft, if every check holds. */
+export function ready(state: PageState): MadeGarment | undefined {
+  const made = isUpToDate(state) ? state.answer?.made : undefined;
+  return made?.ok ? made : undefined;
+}
+
+/** The same once its files are written: what may be taken. */
 export function taken(
   state: PageState,
 ): (MadeGarment & { readonly files: readonly TakenFile[] }) | undefined {
-  const made = isUpToDate(state) ? state.answer?.made : undefined;
-  return made?.ok && made.parts.files ? { ...made, files: made.parts.files } : undefined;
+  const made = ready(state);
+  return made?.parts.files ? { ...made, files: made.parts.files } : undefined;
 }
+
+/** The garment that the page stands for now. */
+export const askedDraft = (state: PageState): AskedDraft => ({
+  body: bodyData(state.form),
+  garment: state.garment,
+  choices: choicesOf(state),
+});

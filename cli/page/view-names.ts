@@ -17,9 +17,12 @@ export const viewEntries = [
   { name: 'choose', title: 'Choose', beside: true, wants: [] },
   { name: 'pieces', title: 'Pieces', wants: ['lines', 'seams'] },
   { name: 'checks', title: 'Checks', wants: ['lines'] },
+  { name: 'worn', title: 'Worn', wants: [] },
+  { name: 'sizes', title: 'Sizes', wants: [] },
+  { name: 'cloth', title: 'Cloth', wants: ['cautions'] },
   { name: 'learn', title: 'Learn', wants: ['lesson'] },
   { name: 'code', title: 'Change the code', wants: [] },
-  { name: 'take', title: 'Take', wants: ['files'] },
+  { name: 'take', title: 'Take', wants: ['files', 'cautions'] },
 ] as const satisfies readonly ViewEntry[];
 
 export type PageView = (typeof viewEntries)[number]['name'];

@@ -20,6 +20,10 @@ export const laid = z.strictObject({
         .strictObject({ matched: z.array(z.string()), unmatched: z.array(z.string()) })
         .optional()
         .describe('With --stripe: the seams along the grain at which they meet, or cannot.'),
+      stripesAlong: z
+        .strictObject({ matched: z.array(z.string()), unmatched: z.array(z.string()) })
+        .optional()
+        .describe('With --stripe-along: the seams at which stripes along the cloth meet, or do not.'),
       pieces: z.array(
         z.strictObject({ piece: z.string(), copy: z.number(), gives: z.number(), onFold: z.boolean() }),
       ),

@@ -132,8 +132,9 @@ function planFlat(
   }
   sketch.relation(level(`${part} notch keeps its height`, crownFoot, notch));
   const name = `cap, ${part} underarm`;
-  // Fitted to the end: stopped as soon as it is near enough, it would jump where the armhole only moves.
-  const alike = fitOneCubic(samplesOf(flat), 0).cubic;
+  // One curve is taken as it is: two cubics of other handles may both lie within a hair of it, and a fit would find either.
+  // Several are fitted to the end: stopped as soon as it is near enough, the fit would jump where the armhole only moves.
+  const alike = flat.length === 1 && first.kind === 'cubic' ? first : fitOneCubic(samplesOf(flat), 0).cubic;
   const atNotch = { angle: heading, length: distance(alike.from, alike.handle1) };
   const atFoot = { angle: flatAngle, length: distance(alike.handle2, alike.to) };
   const curve =

@@ -19,22 +19,35 @@ export interface Cloth {
   readonly shrink: number;
   /** After so much of its length stripes across the cloth repeat, as it is bought; 0 for none. */
   readonly stripe: number;
+  /** After so much of its width stripes along the cloth repeat, as it is bought; none on cloth without. */
+  readonly stripeAlong?: number;
 }
 
 /** Width of the cloth when it is cut, mm: washed, from selvedge to selvedge. */
 export const washedWidth = ({ width, shrink }: Cloth): number => width * (1 - shrink);
 
-/** Width of the strip on which pieces may lie, mm: one layer, without the margin at the selvedges. */
-export const stripWidth = (cloth: Cloth): number =>
-  cloth.folded ? washedWidth(cloth) / 2 - cloth.selvedge : washedWidth(cloth) - 2 * cloth.selvedge;
+/**
+ * Width of the strip on which pieces may lie, mm: one layer, without the margin at the selvedges. Stripes along the cloth take a
+ * repeat of it: it is folded on the stripe nearest to its middle, half a repeat from there at most, and open
+ * the first stripe lies a repeat from the margin at most.
+ */
+export const stripWidth = (cloth: Cloth): number => {
+  const repeat = washedRepeatAcross(cloth);
+  return cloth.folded
+    ? (washedWidth(cloth) - repeat) / 2 - cloth.selvedge
+    : washedWidth(cloth) - repeat - 2 * cloth.selvedge;
+};
 
-/** Where the strip begins across the cloth, mm: on the fold, or beside the selvedge. */
+/** Where the strip begins across the cloth, mm: on the fold, or beside the selvedge; with stripes along the cloth on one. */
 export const stripStart = ({ folded, selvedge }: Cloth): number => (folded ? 0 : selvedge);
 
 /** The repeat of stripes once the cloth is washed, mm; 0 for none. */
 export const washedRepeat = ({ stripe, shrink }: Cloth): number => stripe * (1 - shrink);
 
-/** Whether all pieces must run the same way: stripes need not look the same upside down. */
+/** The repeat across the cloth of stripes along it, once it is washed, mm; 0 for none. */
+export const washedRepeatAcross = ({ stripeAlong = 0, shrink }: Cloth): number => stripeAlong * (1 - shrink);
+
+/** Whether all pieces must run the same way: stripes across the cloth need not look the same upside down. */
 export const oneWay = ({ nap, stripe }: Cloth): boolean => nap || stripe > 0;
 
 /** Length to buy for a lay of some length (mm): unwashed, and of stripes a repeat more, so that the lay can begin with one. */

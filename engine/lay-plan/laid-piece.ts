@@ -31,6 +31,8 @@ export interface LaidPiece {
   readonly ways: readonly Way[];
   /** On stripes: how far behind the beginning of a repeat its origin lies; none on cloth without. */
   readonly phase?: number;
+  /** On stripes along the cloth: the same across it, as the line lies here; turned over it lies as far ahead. */
+  readonly phaseAcross?: number;
 }
 
 /** Folds and grain may differ from straight and level by this much, mm over the whole fold. */

@@ -13,7 +13,15 @@ import { onPage, type Page } from '../render/tiles/page.ts';
 import { fixed, plainFigure } from '../text/figure.ts';
 import { lengthIn } from '../text/length.ts';
 import type { Unit } from '../text/units.ts';
-import { type Cloth, stripStart, stripWidth, washedRepeat, washedWidth } from './cloth.ts';
+import {
+  type Cloth,
+  stripStart,
+  stripWidth,
+  washedRepeat,
+  washedRepeatAcross,
+  washedWidth,
+} from './cloth.ts';
+import type { Matching } from './hung.ts';
 import type { LaidCopy, LayPlan } from './lay-plan.ts';
 
 /** The plan is drawn so many times smaller than the cloth. */
@@ -71,7 +79,7 @@ function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
   const lines = [
     `${say(cloth.width)} wide, ${cloth.folded ? 'folded lengthwise, right sides together' : 'open, right side up'}${cloth.nap ? ', all pieces one way' : ''}; kept free: ${say(cloth.selvedge)} along each selvedge, ${say(cloth.gap)} between pieces${shrinkWords(cloth)}`,
     `${say(Math.ceil(length))} long, ${fixed(100 * plan.used, 1)} % used; buy ${toBuy}; no lay is shorter than ${say(units === 'in' ? plan.leastLength : Math.floor(plan.leastLength))}. Drawn at 1:${layScale}.`,
-    ...(plan.matched ? [stripeWords(plan, say)] : []),
+    ...stripeWords(plan, say),
   ];
   const heading: InkWords[] = [
     { kind: 'words', text: title, at: point(margin, margin), size: textSize.heading, bold: true },
@@ -118,12 +126,26 @@ const clothWords = { self: 'cloth', lining: 'lining', interfacing: 'interfacing'
 const shrinkWords = ({ shrink }: Cloth): string =>
   shrink > 0 ? `; washed before cutting, losing ${plainFigure(100 * shrink, 1)} %` : '';
 
-/** How stripes are matched, and where they cannot be. */
-function stripeWords({ cloth, matched }: LayPlan, say: (mm: number) => string): string {
-  const [met, missed] = [matched?.matched.length ?? 0, matched?.unmatched ?? []];
-  const repeat = `Stripes across the cloth, a repeat every ${say(washedRepeat(cloth))}, marked at both edges`;
-  const not = missed.length > 0 ? `, not at ${missed.join('; ')}` : '';
-  return `${repeat}: they meet at ${met} ${met === 1 ? 'seam' : 'seams'} along the grain${not}.`;
+/** How stripes are matched, and where they cannot be, a line for each way in which they run. */
+function stripeWords({ cloth, matched, matchedAlong }: LayPlan, say: (mm: number) => string): string[] {
+  const first = cloth.folded ? 'fold on one' : 'the upper line on one';
+  return [
+    ...(matched
+      ? [
+          `Stripes across the cloth, a repeat every ${say(washedRepeat(cloth))}, marked at both edges: ${metWords(matched, ' along the grain')}`,
+        ]
+      : []),
+    ...(matchedAlong
+      ? [
+          `Stripes along the cloth, a repeat every ${say(washedRepeatAcross(cloth))}, marked at both ends, ${first}: ${metWords(matchedAlong, '')}`,
+        ]
+      : []),
+  ];
+}
+
+function metWords({ matched, unmatched }: Matching, which: string): string {
+  const not = unmatched.length > 0 ? `, not at ${unmatched.length} more` : '';
+  return `they meet at ${matched.length} ${matched.length === 1 ? 'seam' : 'seams'}${which}${not}.`;
 }
 
 function dimension(from: number, to: number, y: number, text: string): Ink[] {
@@ -239,18 +261,29 @@ function keyInk(plan: LayPlan, numbered: readonly LaidCopy['of'][], at: Point): 
   }));
 }
 
-/** Where a repeat of stripes begins: a short stroke at either edge of the cloth. */
+/** Where a repeat of stripes begins: a short stroke at either edge of the cloth, or at either end. */
 function repeatInk({ cloth, length }: LayPlan, put: Transform, layerWidth: number): Ink[] {
-  const repeat = washedRepeat(cloth);
-  if (repeat === 0) return [];
-  const at = Array.from({ length: Math.floor(length / repeat) + 1 }, (_, i) => i * repeat);
-  return at.flatMap((x) =>
-    [0, layerWidth].map((y) => {
-      const from = put(point(x, y));
-      return stroke('join', from, moved(from, { x: 0, y: y === 0 ? -tick : tick }));
-    }),
-  );
+  const start = stripStart(cloth);
+  return [
+    ...everyRepeat(washedRepeat(cloth), 0, length).flatMap((x) =>
+      [0, layerWidth].map((y) => {
+        const from = put(point(x, y));
+        return stroke('join', from, moved(from, { x: 0, y: y === 0 ? -tick : tick }));
+      }),
+    ),
+    ...everyRepeat(washedRepeatAcross(cloth), start, layerWidth).flatMap((y) =>
+      [0, length].map((x) => {
+        const from = put(point(x, y));
+        return stroke('join', from, moved(from, { x: x === 0 ? -tick : tick, y: 0 }));
+      }),
+    ),
+  ];
 }
+
+const everyRepeat = (repeat: number, from: number, to: number): number[] =>
+  repeat === 0
+    ? []
+    : Array.from({ length: Math.floor((to - from) / repeat) + 1 }, (_, i) => from + i * repeat);
 
 /** A small head at the foot of the grain, which is where all point on cloth with nap. */
 const headInk = (tip: Point, back: number): Ink[] => [
@@ -274,6 +307,7 @@ const dataOf = (plan: LayPlan) => ({
   'data-start': numeral(stripStart(plan.cloth)),
   'data-scale': String(layScale),
   ...(plan.matched && { 'data-repeat': numeral(washedRepeat(plan.cloth)) }),
+  ...(plan.matchedAlong && { 'data-repeat-across': numeral(washedRepeatAcross(plan.cloth)) }),
 });
 
 /** The plan as an SVG file, 1:10, with the length to buy in the reader's words and all others in the reader's unit. */

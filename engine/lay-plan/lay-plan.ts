@@ -5,6 +5,7 @@ import type { Issue, Result } from '../issue.ts';
 import { leastLength } from '../lay/least-length.ts';
 import { inWay, type Lay, type LayProblem, type Placement } from '../lay/problem.ts';
 import { refusedShapes } from '../lay/refused-shapes.ts';
+import { hasSeat } from '../lay/room.ts';
 import type { Garment } from '../pattern/garment.ts';
 import {
   type Cloth,
@@ -13,10 +14,13 @@ import {
   stripStart,
   stripWidth,
   washedRepeat,
+  washedRepeatAcross,
   washedWidth,
 } from './cloth.ts';
+import type { Matching } from './hung.ts';
 import { type LaidPiece, laidPieces, type OutlineOf } from './laid-piece.ts';
-import { type Matching, matching } from './matching.ts';
+import { matching } from './matching.ts';
+import { matchingAlong } from './matching-along.ts';
 
 /** What is to be laid of one cloth. The shapes of the problem are the pieces, in order. */
 export interface LayTask {
@@ -24,8 +28,9 @@ export interface LayTask {
   readonly cloth: Cloth;
   readonly pieces: readonly LaidPiece[];
   readonly problem: LayProblem;
-  /** How stripes are matched; none on cloth without. */
+  /** How stripes across the cloth are matched, and stripes along it; none on cloth without. */
   readonly matched?: Matching;
+  readonly matchedAlong?: Matching;
 }
 
 /** A lay drawn up for the cutting table. mm. */
@@ -79,7 +84,14 @@ export function tasksOf(
   const byCloth = new Map<ClothName, LaidPiece[]>();
   const issues: Issue[] = [];
   const repeat = washedRepeat(cloth);
+  const repeatAcross = washedRepeatAcross(cloth);
   const matched = repeat > 0 ? matching(garment, repeat) : undefined;
+  const matchedAlong = repeatAcross > 0 ? matchingAlong(garment, repeatAcross) : undefined;
+  const strip = {
+    width: stripWidth(cloth),
+    ...(matched && { repeat }),
+    ...(matchedAlong && { repeatAcross }),
+  };
   for (const piece of garment.pieces)
     for (const cut of piece.cut) {
       const line = cutLines.get(piece.name);
@@ -87,20 +99,36 @@ export function tasksOf(
       const found = laidPieces(piece, line, cut, cloth, outlineOf);
       issues.push(...found.issues);
       const phase = matched?.phases.get(piece.name);
-      const laid = found.laid.map((each) => (phase === undefined ? each : { ...each, phase }));
+      const phaseAcross = matchedAlong?.phases.get(piece.name);
+      const laid = found.laid.map((each) => ({
+        ...each,
+        ...(phase !== undefined && { phase }),
+        // What lies on the fold of the cloth lies on a stripe with it.
+        ...(phaseAcross !== undefined && { phaseAcross: each.onFold ? 0 : phaseAcross }),
+      }));
       byCloth.set(cut.cloth, [...(byCloth.get(cut.cloth) ?? []), ...laid]);
     }
   const tasks = Array.from(byCloth, ([clothName, laid]): LayTask => {
-    const shapes = laid.map(({ piece, outline, count, ways, onFold, phase }) => ({
-      name: piece,
-      outline,
-      count,
-      ways,
-      onFold,
-      ...(phase === undefined ? {} : { phase }),
-    }));
-    const problem = { width: stripWidth(cloth), shapes, ...(matched && { repeat }) };
-    return { clothName, cloth, pieces: laid, problem, ...(matched && { matched }) };
+    const shapes = laid.map(({ piece, outline, count, ways, onFold, phase, phaseAcross }) => {
+      const shape = {
+        name: piece,
+        outline,
+        count,
+        onFold,
+        ...(phase !== undefined && { phase }),
+        ...(phaseAcross !== undefined && { phaseAcross }),
+      };
+      const seated = ways.filter((way) => hasSeat(strip, shape, way));
+      return { ...shape, ways: seated.length > 0 ? seated : ways };
+    });
+    return {
+      clothName,
+      cloth,
+      pieces: laid,
+      problem: { ...strip, shapes },
+      ...(matched && { matched }),
+      ...(matchedAlong && { matchedAlong }),
+    };
   });
   return { tasks, issues };
 }

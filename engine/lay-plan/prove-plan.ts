@@ -1,11 +1,13 @@
 import { boundingBox } from '../geometry/bounds.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { signedArea } from '../geometry/outline.ts';
-import type { Point } from '../geometry/point.ts';
+import { type Point, vectorBetween } from '../geometry/point.ts';
 import { polygonOf } from '../geometry/polygon.ts';
 import { scaledFrom, transformedEdge } from '../geometry/transform.ts';
+import type { Vector } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
+import { inWay, offRepeat } from '../lay/problem.ts';
 import { overlap } from '../lay/proof.ts';
 import { type FoundElement, readMarkup } from '../reading/read-markup.ts';
 import { readPath } from '../reading/read-path.ts';
@@ -32,7 +34,7 @@ interface DrawnCopy {
 
 /**
  * Proves a written plan from its paths alone: every line is that of its piece, no two have an inner point in common, all lie on
- * the strip and on its stripes, and each piece comes out as often as `asked` (by name, for this cloth). No issues is a proof.
+ * the strip, on its fold and on its stripes, and each piece comes out as often as `asked` (by name, for this cloth). No issues is a proof.
  */
 export function provePlan(
   svg: string,
@@ -60,7 +62,11 @@ export function provePlan(
       ...outside(copy, low, high, number('data-length')),
       ...copies.slice(i + 1).flatMap((other) => crossing(copy, other)),
     ]),
-    ...counted(copies, pieces, asked, Number(group.attributes['data-repeat'] ?? 0)),
+    ...counted(copies, pieces, asked, {
+      start: low,
+      repeat: Number(group.attributes['data-repeat'] ?? 0),
+      repeatAcross: Number(group.attributes['data-repeat-across'] ?? 0),
+    }),
   ];
 }
 
@@ -88,12 +94,19 @@ function crossing(a: DrawnCopy, b: DrawnCopy): Issue[] {
     : [];
 }
 
+/** Where the strip begins across the cloth, and after which lengths its stripes repeat, along it and across; 0 for none. */
+interface Repeats {
+  readonly start: number;
+  readonly repeat: number;
+  readonly repeatAcross: number;
+}
+
 /** Each drawn line is that of one of its piece's kinds, by area, and together they give what is asked for. */
 function counted(
   copies: readonly DrawnCopy[],
   pieces: readonly LaidPiece[],
   asked: ReadonlyMap<string, number>,
-  repeat: number,
+  strip: Repeats,
 ): Issue[] {
   const given = new Map<string, number>();
   const issues: Issue[] = [];
@@ -113,8 +126,10 @@ function counted(
       );
       continue;
     }
-    if (repeat > 0 && offStripe(line, laid, repeat) > written)
+    if (strip.repeat + strip.repeatAcross > 0 && offStripe(line, laid, strip) > written)
       issues.push(issue('lay-off-stripe', piece, `The ${piece} does not lie on its stripe.`));
+    if (laid.onFold && Math.abs(boundingBox(line.curves).top - strip.start) > written)
+      issues.push(issue('lay-off-fold', piece, `The ${piece} does not lie on the fold of the cloth.`));
     left[kind] = (left[kind] ?? 0) - 1;
     given.set(piece, (given.get(piece) ?? 0) + laid.gives);
   }
@@ -130,10 +145,42 @@ function counted(
   return issues;
 }
 
-/** How far a drawn line lies from where its piece meets the stripes, mm: it lies as it was laid, but for a move. */
-function offStripe(line: Edge, { line: own, phase = 0 }: LaidPiece, repeat: number): number {
-  const repeats = (boundingBox(line.curves).left - boundingBox(own.curves).left - phase) / repeat;
-  return Math.abs(repeats - Math.round(repeats)) * repeat;
+/** How far a drawn line lies from where its piece meets the stripes, mm: in any way in which it may lie as it is drawn. */
+function offStripe(
+  line: Edge,
+  { line: own, onFold, ways, phase, phaseAcross }: LaidPiece,
+  strip: Repeats,
+): number {
+  const shape = {
+    name: own.name,
+    outline: [],
+    count: 1,
+    ways,
+    onFold,
+    ...(phase !== undefined && { phase }),
+    ...(phaseAcross !== undefined && { phaseAcross }),
+  };
+  return Math.min(
+    ...ways.flatMap((way) => {
+      const move = moveBetween(
+        transformedEdge(own, (p) => inWay(p, way)),
+        line,
+      );
+      return move
+        ? offRepeat({ ...strip, width: 0, shapes: [] }, shape, { way, x: move.x, y: move.y - strip.start })
+        : [];
+    }),
+  );
+}
+
+/** The move that takes one line to another, corner by corner; none where they are not the same line. */
+function moveBetween(from: Edge, to: Edge): Vector | undefined {
+  const moves = from.curves.map((curve, i) => vectorBetween(curve.from, to.curves[i]?.from ?? curve.from));
+  const [first] = moves;
+  const same =
+    from.curves.length === to.curves.length &&
+    moves.every(({ x, y }) => first && Math.hypot(x - first.x, y - first.y) <= written);
+  return same ? first : undefined;
 }
 
 const issue = (code: IssueCode, path: string, message: string): Issue => ({

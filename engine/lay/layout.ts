@@ -1,7 +1,7 @@
 import type { Random } from '../numeric/random.ts';
 import type { NoFitTable } from './no-fit-table.ts';
 import type { Posture } from './postures.ts';
-import { doubledArea, type LayProblem } from './problem.ts';
+import { doubledArea, type LayProblem, phaseIn } from './problem.ts';
 import type { Readied } from './readied.ts';
 import { Slabs } from './slabs.ts';
 
@@ -23,6 +23,8 @@ export class Layout {
   private readonly repeat: number;
   /** Where on the repeat the middle of each posture lies. */
   private readonly phase: Float64Array;
+  private readonly repeatAcross: number;
+  private readonly phaseAcross: Float64Array;
   /** Where the middle of each copy's box lies, and in which posture. */
   readonly posture: Int32Array;
   readonly x: Float64Array;
@@ -52,6 +54,12 @@ export class Layout {
     this.repeat = problem.repeat ?? 0;
     this.phase = Float64Array.from(
       byShape.flatMap((own, i) => own.map(({ middle }) => middle.x + (problem.shapes[i]?.phase ?? 0))),
+    );
+    this.repeatAcross = problem.repeatAcross ?? 0;
+    this.phaseAcross = Float64Array.from(
+      byShape.flatMap((own, i) =>
+        own.map(({ middle, way }) => middle.y + phaseIn(problem.shapes[i] ?? {}, way)),
+      ),
     );
     this.posture = Int32Array.from(this.firstPosture);
     this.x = new Float64Array(this.count);
@@ -199,14 +207,13 @@ export class Layout {
     return best;
   }
 
-  /** The least and the greatest y of a copy's middle. */
-  lowest(posture: number): number {
-    return this.halfHeight[posture] as number;
-  }
-
-  highest(i: number, posture: number): number {
+  /** The place across the strip nearest to a wanted one that is inside it and on its repeat; on the fold the only one. */
+  seatAcross(i: number, posture: number, wanted: number): number {
     const half = this.halfHeight[posture] as number;
-    return this.onFold[i] ? half : this.width - half;
+    if (this.onFold[i]) return half;
+    const { repeatAcross } = this;
+    if (repeatAcross === 0) return Math.max(half, Math.min(this.width - half, wanted));
+    return onLattice(this.phaseAcross[posture] as number, repeatAcross, half, this.width - half, wanted);
   }
 
   /**
@@ -217,15 +224,17 @@ export class Layout {
     const half = this.halfWidth[posture] as number;
     const { repeat } = this;
     if (repeat === 0) return Math.max(half, Math.min(this.length - half, wanted));
-    const phase = this.phase[posture] as number;
-    const first = Math.ceil((half - phase) / repeat);
-    const last = Math.floor((this.length - half - phase) / repeat);
-    return phase + repeat * Math.max(first, Math.min(last, Math.round((wanted - phase) / repeat)));
+    return onLattice(this.phase[posture] as number, repeat, half, this.length - half, wanted);
   }
 
   /** The least move along the strip from one place to another that is worth a try. */
   stride(wanted: number): number {
     return wanted === 0 ? 0 : Math.max(wanted, this.repeat);
+  }
+
+  /** The same across the strip. */
+  strideAcross(wanted: number): number {
+    return wanted === 0 ? 0 : Math.sign(wanted) * Math.max(Math.abs(wanted), this.repeatAcross);
   }
 
   /** Moves a copy into the strip, and turns one that is too long for it to where it is shortest. */
@@ -234,7 +243,7 @@ export class Layout {
       this.posture[i] = this.shortest(i);
     const posture = this.posture[i] as number;
     this.x[i] = this.seat(posture, this.x[i] as number);
-    this.y[i] = Math.max(this.lowest(posture), Math.min(this.highest(i, posture), this.y[i] as number));
+    this.y[i] = this.seatAcross(i, posture, this.y[i] as number);
   }
 
   /** How far the copies reach. */
@@ -258,6 +267,13 @@ export class Layout {
     this.y.set(y);
     this.measureAll();
   }
+}
+
+/** The place a whole number of repeats behind `phase`, between two bounds, nearest to a wanted one; the first where none lies between. */
+function onLattice(phase: number, repeat: number, least: number, most: number, wanted: number): number {
+  const first = Math.ceil((least - phase) / repeat);
+  const last = Math.floor((most - phase) / repeat);
+  return phase + repeat * Math.max(first, Math.min(last, Math.round((wanted - phase) / repeat)));
 }
 
 /** Places of all copies at some moment. */

@@ -21,6 +21,8 @@ export interface LayShape {
   readonly onFold: boolean;
   /** On a strip with a repeat: how far behind the beginning of one every copy lies (its `x`). */
   readonly phase?: number;
+  /** On a strip with a repeat across it: how far behind the beginning of one a copy lies (its `y`); ahead where its way turns y round. */
+  readonly phaseAcross?: number;
 }
 
 /** Shapes and the strip they are to lie on: y from 0 to `width`, x from 0 to a length that is to be short. */
@@ -28,6 +30,8 @@ export interface LayProblem {
   readonly width: number;
   /** After so much along the strip its look repeats, and shapes may lie only where it is what they ask for. */
   readonly repeat?: number;
+  /** The same from y = 0 across the strip, where it looks the same from either side; shapes on the fold lie as they lie. */
+  readonly repeatAcross?: number;
   readonly shapes: readonly LayShape[];
 }
 
@@ -86,9 +90,22 @@ export const areaOf = ({ shapes }: LayProblem): number =>
 export const densityOf = (problem: LayProblem, length: number): number =>
   areaOf(problem) / (problem.width * length);
 
-/** How far a copy lies from where the repeat of the strip wants it. */
-export function offRepeat({ repeat = 0 }: LayProblem, { phase = 0 }: LayShape, x: number): number {
+/** How far a copy lies from where the repeats of the strip want it, along and across. */
+export function offRepeat(
+  { repeat = 0, repeatAcross = 0 }: LayProblem,
+  shape: LayShape,
+  { way, x, y }: Pick<Placement, 'way' | 'x' | 'y'>,
+): number {
+  const across = shape.onFold ? 0 : offLattice(y - phaseIn(shape, way), repeatAcross);
+  return Math.max(offLattice(x - (shape.phase ?? 0), repeat), across);
+}
+
+/** How far behind the beginning of a repeat across the strip a shape lies in one of its ways: mirrored or turned over, ahead of it. */
+export const phaseIn = ({ phaseAcross = 0 }: Pick<LayShape, 'phaseAcross'>, way: Way): number =>
+  inWay({ x: 0, y: phaseAcross }, way).y;
+
+function offLattice(at: number, repeat: number): number {
   if (repeat === 0) return 0;
-  const repeats = (x - phase) / repeat;
+  const repeats = at / repeat;
   return Math.abs(repeats - Math.round(repeats)) * repeat;
 }

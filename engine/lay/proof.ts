@@ -3,7 +3,7 @@ import { placeInPolygon } from '../geometry/in-polygon.ts';
 import type { Point } from '../geometry/point.ts';
 import { type Lay, type LayProblem, offRepeat, placedOutline } from './problem.ts';
 
-/** Rounding of a place on a repeat, as a share of the lay's length. */
+/** Rounding of a place on a repeat, as a share of the lay's length or width. */
 const rounding = 1e-9;
 
 /** What is wrong with a lay: two copies (their places in the list) that overlap, or one that leaves the strip or its repeat. */
@@ -15,7 +15,7 @@ export type Fault =
 
 /**
  * Proves a lay, by exact arithmetic on the corners as they are: every copy is there once, lies inside the strip (its edge
- * counted) and on its repeat, and no two have a point inside both; touching is allowed. Nothing found is a proof.
+ * counted) and on its repeats, and no two have a point inside both; touching is allowed. Nothing found is a proof.
  */
 export function faultsOf(problem: LayProblem, lay: Lay): Fault[] {
   const faults: Fault[] = [];
@@ -24,9 +24,9 @@ export function faultsOf(problem: LayProblem, lay: Lay): Fault[] {
     const kinds = new Set(copies.map(({ copy }) => copy));
     if (copies.length !== count || kinds.size !== count) faults.push({ kind: 'count', shape });
   }
-  for (const [a, { shape: i, x }] of lay.placements.entries()) {
-    const shape = problem.shapes[i];
-    if (shape && offRepeat(problem, shape, x) > rounding * lay.length)
+  for (const [a, placement] of lay.placements.entries()) {
+    const shape = problem.shapes[placement.shape];
+    if (shape && offRepeat(problem, shape, placement) > rounding * Math.max(lay.length, problem.width))
       faults.push({ kind: 'off the repeat', a });
   }
   const outlines = lay.placements.flatMap((placement) => {

@@ -1,12 +1,15 @@
 import type { Issue } from '../issue.ts';
 import type { IssueCode } from '../issue-codes/issue-codes.ts';
 import { rounded } from '../text/figure.ts';
-import { doubledArea, inWay, type LayProblem, type LayShape } from './problem.ts';
+import { doubledArea, type LayProblem } from './problem.ts';
 import { crossesItself } from './proof.ts';
+import { breadthOf, hasSeat } from './room.ts';
 
-/** Why shapes cannot be laid: an outline without area or that crosses itself, a shape too broad for the strip, none at all. */
-export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
-  const refused: Issue[] = shapes.flatMap(({ name, outline, ways, count }): Issue[] => {
+/** Why shapes cannot be laid: an outline without area or that crosses itself, a shape too broad for the strip or its repeat, none at all. */
+export function refusedShapes(problem: LayProblem): Issue[] {
+  const { shapes, width, repeatAcross = 0 } = problem;
+  const refused: Issue[] = shapes.flatMap((shape): Issue[] => {
+    const { name, outline, ways, count } = shape;
     const error = (code: IssueCode, message: string): Issue[] => [
       { code, severity: 'error', path: name, message },
     ];
@@ -26,6 +29,17 @@ export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
           limits: { max: width, unit: 'mm' },
         },
       ];
+    if (!ways.some((way) => hasSeat(problem, shape, way)))
+      return [
+        {
+          code: 'shape-off-stripe',
+          severity: 'error',
+          path: name,
+          message: `“${name}” has no room on the cloth, ${rounded(width, 1)} wide for it, where its stripes would meet, ${rounded(repeatAcross, 1)} apart.`,
+          value: least,
+          limits: { max: width, unit: 'mm' },
+        },
+      ];
     return [];
   });
   if (shapes.every(({ count }) => count === 0))
@@ -37,15 +51,6 @@ export function refusedShapes({ shapes, width }: LayProblem): Issue[] {
     });
   return refused;
 }
-
-/** How broad a shape is across the strip in its narrowest way. */
-const breadthOf = ({ outline, ways }: Pick<LayShape, 'outline' | 'ways'>): number =>
-  Math.min(
-    ...ways.map((way) => {
-      const ys = outline.map((corner) => inWay(corner, way).y);
-      return Math.max(...ys) - Math.min(...ys);
-    }),
-  );
 
 /** How wide a strip must be so that each shape has room on it in some way. */
 export const broadest = ({ shapes }: Pick<LayProblem, 'shapes'>): number =>

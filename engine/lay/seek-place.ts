@@ -38,13 +38,13 @@ export class PlaceSeeker {
     this.enter(own, x, y, before);
     for (let k = 0; k < anywhere; k++) {
       const posture = layout.somePosture(i, random);
-      const half = layout.halfWidth[posture] as number;
-      const low = layout.lowest(posture);
+      const halfWidth = layout.halfWidth[posture] as number;
+      const halfHeight = layout.halfHeight[posture] as number;
       this.tryPlace(
         i,
         posture,
-        half + random() * (layout.length - 2 * half),
-        low + random() * (layout.highest(i, posture) - low),
+        halfWidth + random() * (layout.length - 2 * halfWidth),
+        halfHeight + random() * (layout.width - 2 * halfHeight),
       );
     }
     for (let k = 0; k < nearby; k++) {
@@ -69,7 +69,7 @@ export class PlaceSeeker {
     const half = layout.halfWidth[posture] as number;
     if (2 * half > layout.length) return;
     const x = layout.seat(posture, wantedX);
-    const y = Math.max(layout.lowest(posture), Math.min(layout.highest(i, posture), wantedY));
+    const y = layout.seatAcross(i, posture, wantedY);
     const worst = (this.best[finalists - 1] as Place).cost;
     const cost = layout.cost(i, posture, x, y, worst);
     if (cost < worst) this.enter(posture, x, y, cost);
@@ -95,16 +95,17 @@ export class PlaceSeeker {
   private descend(i: number, place: Place, start: number, least: number): void {
     const { layout, random } = this;
     const { posture } = place;
-    const [low, high] = [layout.lowest(posture), layout.highest(i, posture)];
     let step = start;
     while (step > least && place.cost > 0) {
       const axis = random() * 4;
       const sx = layout.stride(axis < 1 ? 0 : axis < 2 ? step : Math.SQRT1_2 * step);
-      const sy = axis < 1 ? step : axis < 2 ? 0 : axis < 3 ? Math.SQRT1_2 * step : -Math.SQRT1_2 * step;
+      const sy = layout.strideAcross(
+        axis < 1 ? step : axis < 2 ? 0 : axis < 3 ? Math.SQRT1_2 * step : -Math.SQRT1_2 * step,
+      );
       const { x, y, cost } = place;
       for (let way = -1; way <= 1; way += 2) {
         const nx = layout.seat(posture, x + way * sx);
-        const ny = Math.max(low, Math.min(high, y + way * sy));
+        const ny = layout.seatAcross(i, posture, y + way * sy);
         const found = layout.cost(i, posture, nx, ny, place.cost);
         if (found < place.cost) {
           place.x = nx;

@@ -70,6 +70,15 @@ const leastWords = ({ least, laid }: WidthNeed, units: Unit): string =>
 export const clothNote =
   'Cloth without nap or stripes, folded lengthwise, or open where it says so; lengths of a quick plan. “bodkin lay” seeks a shorter one.';
 
+/** What is bought besides cloth: notions, each with what it is for, and thread. */
+export const besidesTable = ({ notions, thread }: Materials, units: Unit): WordTable => ({
+  titles: ['to buy', '', ''],
+  rows: [
+    ...notions.map((notion) => [notion.name, notionToBuy(notion, units), withLengthsIn(notion.note, units)]),
+    ...threadRows(thread, units),
+  ],
+});
+
 /**
  * How much of a notion is bought: its length in all where it is sold off a reel, each with its own where it is not, or what it is
  * cut off.

@@ -71,12 +71,16 @@ export async function invented(page: Page, name: string): Promise<void> {
 }
 
 /** Presses a button that saves a file, and reads that. */
-export async function download(page: Page, button: string): Promise<{ name: string; text: string }> {
+export async function download(
+  page: Page,
+  button: string,
+): Promise<{ readonly name: string; readonly text: string; readonly bytes: Buffer }> {
   const [file] = await Promise.all([
-    page.waitForEvent('download'),
+    page.waitForEvent('download', { timeout: 60_000 }),
     page.getByRole('button', { name: button, exact: true }).click(),
   ]);
-  return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
+  const bytes = await readFile(await file.path());
+  return { name: file.suggestedFilename(), text: bytes.toString(), bytes };
 }
 
 const axe = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');

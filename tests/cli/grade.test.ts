@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -102,6 +103,16 @@ cups: [B, D]
     expect(await readdir(out)).toContain('nest-cups.svg');
     expect(await readdir(out)).toContain('grade-cups.csv');
   });
+
+  it.each(readdirSync(new URL('../../measurements/charts', import.meta.url)))(
+    'reads %s as it ships, sources of several lines and all',
+    async (name) => {
+      const shipped = new URL(`../../measurements/charts/${name}`, import.meta.url).pathname;
+      const { code, out: said } = await grade('--sizes', shipped, '--out', at(name));
+      expect(code).toBe(0);
+      expect(said).toContain('all true');
+    },
+  );
 
   it('says which size is nearest to a body, and what brings it home', async () => {
     const body = await file(

@@ -1,10 +1,12 @@
 import fs, { readFileSync } from 'node:fs';
 import { syncBuiltinESMExports } from 'node:module';
+import { join } from 'node:path';
 import { writeFiles } from '../../cli/write-files.ts';
 
 /*
  * Writes the set of files that a file of JSON holds into a folder, and is killed before the step of this number that would
- * change the file system: node killed-while-writing.mjs FOLDER FILES STEP LINKS. Without links the file system has none.
+ * change the file system: node killed-while-writing.mjs FOLDER FILES STEP LINKS. With `none` the file system has no links, with
+ * `held` moreover another program has the file b.svg there open, so that it cannot be moved.
  */
 const [folder = '', files = '', step = '0', links = 'links'] = process.argv.slice(2);
 let steps = 0;
@@ -26,8 +28,10 @@ for (const where of [fs, fs.promises])
     if (typeof own !== 'function') continue;
     Reflect.set(where, name, (...given: unknown[]) => {
       killed();
-      if (links === 'none' && /link/.test(name))
-        throw Object.assign(new Error('no links'), { code: 'EPERM' });
+      const [from] = given;
+      const isLink = links !== 'links' && /link/.test(name);
+      const isHeld = links === 'held' && name === 'renameSync' && from === join(folder, 'b.svg');
+      if (isLink || isHeld) throw Object.assign(new Error('not permitted'), { code: 'EPERM' });
       return Reflect.apply(own, where, given);
     });
   }

@@ -1,6 +1,7 @@
 import { execFile } from 'node:child_process';
-import { lstat, mkdir, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -49,6 +50,9 @@ const killedAt = async (at: string, step: number, links: string): Promise<number
   );
 };
 
+/** No process has this number. */
+const dead = 2 ** 22 + 1;
+
 describe('a set of files that takes the place of another', () => {
   it.each([['links'], ['none']])(
     'is the old one or the new one wherever the run is killed, and in order after the next (links: %s)',
@@ -81,6 +85,49 @@ describe('a set of files that takes the place of another', () => {
     },
   );
 
+  it('is told, and the old one kept, where a file is held by another program and there are no links', async () => {
+    const at = await folder();
+    await writeFiles(at, new Map(Object.entries(before)));
+    const files = await place.file('after.json', JSON.stringify(after));
+    await expect(promisify(execFile)(process.execPath, [program(), at, files, '0', 'held'])).rejects.toThrow(
+      'open in another program',
+    );
+    expect(await read(at)).toEqual(before);
+    expect((await readdir(at)).toSorted()).toEqual(Object.keys(before));
+  });
+
+  it('waits for another run that is writing there, and not for one that was killed', async () => {
+    const at = await folder();
+    const theirs = join(at, `.bodkin.${process.ppid}.turn`);
+    await writeFile(theirs, '');
+    await writeFile(join(at, `.bodkin.${dead}.turn`), '');
+    let isDone = false;
+    const written = writeFiles(at, new Map(Object.entries(after))).then(() => {
+      isDone = true;
+    });
+    await setTimeout(100);
+    expect(isDone).toBe(false);
+    expect(await read(at)).toEqual({});
+    await rm(theirs);
+    await written;
+    expect((await readdir(at)).toSorted()).toEqual(Object.keys(after));
+  });
+
+  it('is whole where many runs write theirs into one folder at once', { timeout: 60_000 }, async () => {
+    const at = await folder();
+    const names = Array.from({ length: 40 }, (_, i) => `${i}.svg`);
+    const sets = await Promise.all(
+      ['a', 'b', 'c', 'd'].map((text) =>
+        place.file(`${text}.json`, JSON.stringify(Object.fromEntries(names.map((name) => [name, text])))),
+      ),
+    );
+    await Promise.all(
+      sets.map((set) => promisify(execFile)(process.execPath, [program(), at, set, '0', 'links'])),
+    );
+    expect(new Set(await Promise.all(names.map((name) => readFile(join(at, name), 'utf8')))).size).toBe(1);
+    expect((await readdir(at)).toSorted()).toEqual(names.toSorted());
+  });
+
   it('keeps what a link that lay there leads to', async () => {
     const at = await folder();
     await place.file('elsewhere', 'theirs');
@@ -90,9 +137,6 @@ describe('a set of files that takes the place of another', () => {
     expect(await readFile(place.at('elsewhere'), 'utf8')).toBe('theirs');
   });
 });
-
-/** No process has this number. */
-const dead = 2 ** 22 + 1;
 
 describe('a folder after a run that was killed', () => {
   it('is put in order by the next run that writes there', async () => {

@@ -87,6 +87,11 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: 'Half belt, top',
     says: /bracket is not closed before here.*>>>/,
   },
+  'a word that computes nothing, in brackets': {
+    change: ['of (hip girth', 'of (sqare of hip girth'],
+    at: 'Girth there',
+    says: /“?"?of"? cannot compute here|words name no value/,
+  },
   'a formula that adds a number to a length': {
     change: ['{size.waistGirth} + ease', '{size.waistGirth} + 3 + ease'],
     at: 'Half belt, top',

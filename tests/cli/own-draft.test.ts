@@ -38,6 +38,13 @@ describe('a draft from a file of one’s own', () => {
     expect(names).toEqual(['apron', 'bib']);
   });
 
+  it('takes the place of the one of its name', async () => {
+    const path = await file('my-bib.ts', apron.replace("name: 'apron'", "name: 'bib'"));
+    const { out } = await bodkin(['list', '--json', '--draft', path]);
+    const titles = JSON.parse(out).map(({ title }: { readonly title: string }) => title);
+    expect(titles).toEqual(['Half apron']);
+  });
+
   it('has its codes marked as its own, though no compiler has asked it to', async () => {
     const path = await file('my-apron.ts', apron);
     const body = await file('body.json', JSON.stringify(measurements));

@@ -87,7 +87,7 @@ describe('a garment that can be drawn and fails a check of its own', () => {
     const made = {
       ok: false,
       garment: 'bib',
-      files: [{ name: 'sheet.svg', text: '' }],
+      parts: { files: [{ name: 'sheet.svg', text: '' }] },
     } as unknown as MadeGarment;
     const state: PageState = {
       ...emptyState,

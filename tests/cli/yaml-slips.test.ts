@@ -97,6 +97,10 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
     expect((await told(good)).code).toBe(0);
     const asJson = '{"units":"cm","bustGirth":92,"waistGirth":74,"hipGirth":98,"backNeckPointToWaist":41}';
     expect((await told(asJson)).code).toBe(0);
+    const inText = `name: >-\n  leading lady\n\n  Act 2:3 and on\nunits: cm\nbustGirth: 92\n${rest}`;
+    expect((await told(inText)).err).not.toContain('blank');
+    const afterIt = inText.replace('bustGirth: 92', 'bustGirth:92');
+    expect((await told(afterIt)).err).toContain('line 6');
   });
 
   test('and for scripts in data', async () => {
@@ -107,4 +111,26 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
     expect(issue).toMatchObject({ code: 'yaml-slip', severity: 'error' });
     expect(issue.message).toContain('line 2');
   });
+});
+
+describe('a file that is no text in UTF-8', () => {
+  const text = `name: Zoë\nunits: cm\nbustGirth: 92\n${rest}`;
+  test.each([
+    ['Latin-1', Buffer.from(text, 'latin1')],
+    ['UTF-16', Buffer.from(`\uFEFF${text}`, 'utf16le')],
+  ])('is told, and no name drawn with what it cannot hold: %s', async (_, bytes) => {
+    const file = join(folder, 'encoded.yaml');
+    await writeFile(file, bytes);
+    const { code, err } = await bodkin(['body', file]);
+    expect(code).toBe(2);
+    expect(err.replace(/\s+/g, ' ')).toContain('Save it with that encoding');
+  });
+});
+
+test('what stands in a text of several lines is no slip', async () => {
+  const { code, err } = await told(
+    `name: >-\n  EN 13402-3:2005, from\n  memory\nunits: cm\nbustGirth: 92\n${rest}`,
+  );
+  expect([code, err]).toEqual([0, '']);
+  expect((await told(`name: |\n  any\nunits: cm\nbustGirth:92\n${rest}`)).err).toContain('line 4');
 });

@@ -3,7 +3,6 @@ import {
   cutWords,
   evaluate,
   fixed,
-  garments,
   lengthCell,
   type MeasurementName,
   measurementNames,
@@ -14,6 +13,7 @@ import {
 } from '../../../drafts/index.ts';
 import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { checkRows } from './check-rows.ts';
+import { garmentCalled, readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
 import { toldIssues } from './told-issues.ts';
 
@@ -23,8 +23,8 @@ import { toldIssues } from './told-issues.ts';
  */
 export async function drafted({ number, body, garment, choices, parts }: DraftRequest): Promise<DraftAnswer> {
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
-  const units = own === 'in' ? 'in' : 'mm';
-  const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
+  const units = readerUnits(body);
+  const draft = garmentCalled(garment);
   const made = evaluate(draft, body, choices);
   if (!made.ok) {
     const read = readBody(body);

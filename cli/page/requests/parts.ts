@@ -15,6 +15,7 @@ type Makers = {
 const makers: Omit<Makers, 'proof' | 'files'> = {
   lines: ({ garment, cutLines, styling }) => screenPieces(garment, cutLines, notchesOf(styling)),
   seams: ({ garment }, units) => screenSeams(garment, units),
+  cautions: ({ garment }) => [...new Set(garment.sewing?.flatMap(({ cautions = [] }) => cautions))],
   lesson: (evaluation, units, choices) => lessonOf(evaluation, choices, units),
 };
 

@@ -1,6 +1,7 @@
 import { stringify } from 'yaml';
 import { json } from '../../walk-result.ts';
 import type { BodyFields } from '../body-form.ts';
+import { fileWord } from '../file-word.ts';
 import type { TakenFile } from '../taken-file.ts';
 
 export interface WriteRequest {
@@ -14,13 +15,14 @@ export interface WriteAnswer {
   readonly file: TakenFile;
 }
 
+export const written = ({ as, body }: WriteRequest): WriteAnswer => ({
+  kind: 'written',
+  file: bodyFile(body, as),
+});
+
 /** The measurements as a file that the command line reads as the page does. */
-export function written({ as, body }: WriteRequest): WriteAnswer {
+export function bodyFile(body: BodyFields, as: 'yaml' | 'json'): TakenFile {
   const named = { name: 'unnamed', ...body };
-  const name = String(named.name)
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '');
   const text = as === 'json' ? json(named) : stringify(named);
-  return { kind: 'written', file: { name: `${name || 'body'}.${as}`, text } };
+  return { name: `${fileWord(String(named.name)) || 'body'}.${as}`, text };
 }

@@ -11,7 +11,10 @@ export const viewTable: Readonly<Record<PageView, () => Promise<ComponentType<Fi
   choose: async () => (await import('./choose/choose.tsx')).Choose,
   pieces: async () => (await import('./pieces/pieces.tsx')).Pieces,
   checks: async () => (await import('./checks/checks.tsx')).Checks,
+  cloth: async () => (await import('./cloth/cloth.tsx')).Cloth,
+  sizes: async () => (await import('./sizes/sizes.tsx')).Sizes,
   learn: async () => (await import('./learn/learn.tsx')).Learn,
   code: async () => (await import('./code/code.tsx')).Code,
   take: async () => (await import('./take/take.tsx')).Take,
+  worn: async () => (await import('./worn/worn.tsx')).Worn,
 };

@@ -53,6 +53,28 @@ export function nestFiles(grade: Grade, options: NestOptions = usual): ReadonlyM
   return files;
 }
 
+/**
+ * The nest of one piece in these sizes as a whole SVG file, 1:1, its key beside it, the outline of the one called `marked` in a heavy line;
+ * nothing where none of them has the piece.
+ */
+export function pieceNest(
+  { garment, chart, sizes }: Grade,
+  piece: string,
+  line: NestLine,
+  shown: readonly ChartSize[],
+  marked: string,
+): string | undefined {
+  const chosen = sizes.filter(({ of }) => shown.includes(of));
+  const set: NestSet = {
+    along: 'sizes',
+    title: `${garment}, ${chart.name}: ${piece}`,
+    sizes: chosen.map((graded) => ({ name: graded.of.name, graded })),
+  };
+  const nest = nestsOf(set, line).find((one) => one.piece === piece);
+  const heavy = chosen.findIndex(({ of }) => of.name === marked);
+  return nest && nestSvg(paperOf(set.title, set, [nest], sheetWidth), heavy < 0 ? undefined : heavy);
+}
+
 /** The sheets of all nests, along the sizes and, where the chart has cups, along the cups. */
 export const nestSheets = (grade: Grade, { only, line }: NestOptions = usual): readonly NestPaper[] =>
   setsOf(grade, only).map((set) => paperOf(set.title, set, nestsOf(set, line)));
@@ -106,10 +128,15 @@ function nestsOf({ sizes }: NestSet, line: NestLine): readonly Nest[] {
   });
 }
 
-function paperOf(title: string, set: NestSet, nests: readonly Nest[]): NestPaper {
+function paperOf(
+  title: string,
+  set: NestSet,
+  nests: readonly Nest[],
+  rowWidth = nests.length > 1 ? sheetWidth : 0,
+): NestPaper {
   const sizes = set.sizes.map(({ name }) => name);
   const boxes: readonly Size[] = [...nests.map(nestSize), keySize(sizes), testSquaresSize];
-  const { corners, paper } = standInRows(boxes, nests.length > 1 ? sheetWidth : 0, gap);
+  const { corners, paper } = standInRows(boxes, rowWidth, gap);
   const cornerOf = (i: number): Point => {
     const { x, y } = corners[i] ?? point(gap, gap);
     return point(x, y + textSizes.heading);

@@ -1,5 +1,6 @@
 import { lineStyles, textSizes } from '../../render/line-types.ts';
-import { type Fonts, type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
+import type { Fonts } from '../../render/pdf/fonts.ts';
+import { type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
 import { inPart, pdfPen, points, setDashes } from '../../render/pdf/pdf-pen.ts';
 import { trace } from '../../render/pen.ts';
 import { isOfSize, type NestInk, type SizeInk } from './nest-ink.ts';

@@ -7,8 +7,8 @@ import { nestStyle } from './size-lines.ts';
 
 const degrees = 180 / Math.PI;
 
-/** The paper of some nests as a whole SVG file, 1:1. */
-export function nestSvg({ title, width, height, sizes, groups }: NestPaper): string {
+/** The paper of some nests as a whole SVG file, 1:1; the line of the size in the place `heavy` is drawn in a heavy stroke. */
+export function nestSvg({ title, width, height, sizes, groups }: NestPaper, heavy?: number): string {
   return document(
     element(
       'svg',
@@ -20,7 +20,7 @@ export function nestSvg({ title, width, height, sizes, groups }: NestPaper): str
       },
       [
         element('title', {}, words(title)),
-        element('style', {}, words(nestStyle(sizes.length))),
+        element('style', {}, words(nestStyle(sizes.length, heavy))),
         element('rect', { class: 'paper', width: numeral(width), height: numeral(height) }),
         ...groups.map(({ piece, ink }) =>
           element(

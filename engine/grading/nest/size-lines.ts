@@ -46,8 +46,14 @@ export const sizeLine = (place: number): SizeLine => ({
   width: widths[Math.floor(place / dashes.length) % widths.length] ?? widths[0],
 });
 
-/** The style sheet of a nest of so many sizes: `size-0` and on for outlines, `tick-0` for notches, `name-0` for words. */
-export const nestStyle = (count: number): string =>
+/** Of the one size that is looked at, mm: heavier than any other. */
+const heavyWidth = 1.8;
+
+/**
+ * The style sheet of a nest of so many sizes: `size-0` and on for outlines, `tick-0` for notches, `name-0` for words; the
+ * outline in the place `heavy` in a heavy stroke.
+ */
+export const nestStyle = (count: number, heavy?: number): string =>
   [
     'path,rect{fill:none;stroke:#000;stroke-linejoin:round}',
     '.paper{fill:#fff;stroke:none}',
@@ -65,4 +71,5 @@ export const nestStyle = (count: number): string =>
         `.name-${place}{fill:${colour}}`,
       ].join('\n');
     }),
+    ...(heavy === undefined ? [] : [`.size-${heavy}{stroke-width:${heavyWidth}}`]),
   ].join('\n');

@@ -2,8 +2,9 @@ import type { Ink, InkWords } from '../ink.ts';
 import { type LineStyle, lineStyles } from '../line-types.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
+import type { Fonts } from './fonts.ts';
 import { lineTag } from './line-tag.ts';
-import { type Fonts, newPdf } from './new-pdf.ts';
+import { newPdf } from './new-pdf.ts';
 import { inPart, pdfPen, points, setDashes } from './pdf-pen.ts';
 
 /** The shade of text that is no part of the pattern. */

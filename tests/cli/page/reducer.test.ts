@@ -76,6 +76,8 @@ describe('a view', () => {
       pieces,
     );
     expect(back.asked).toBe(1);
+    const take = did([{ does: 'view', view: 'take' }], back);
+    expect([take.asked, draftRequest(take).parts]).toEqual([2, ['lines', 'seams', 'files', 'cautions']]);
   });
 
   test('cannot be made smaller than the whole, nor larger than is of use, nor looked beside', () => {

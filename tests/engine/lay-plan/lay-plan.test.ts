@@ -153,6 +153,13 @@ describe('a written plan', () => {
     expect(asked.get('side back')).toBe(2);
   });
 
+  test('is refused where a piece that is cut on the fold lies beside it', () => {
+    const beside = (copy: (typeof plan.copies)[number]) =>
+      copy.of.onFold ? { ...copy, line: transformedEdge(copy.line, ({ x, y }) => ({ x, y: y + 5 })) } : copy;
+    const other = laySvg({ ...plan, copies: plan.copies.map(beside) }, '0.7 m');
+    expect(provePlan(other, task.pieces, asked).map(({ code }) => code)).toContain('lay-off-fold');
+  });
+
   test.each([
     ['lay-count', (text: string) => text.replace(/<path class="outline" data-piece="side back"[^>]*\/>/, '')],
     [

@@ -1,0 +1,58 @@
+import type { Cloth } from '../engine/lay-plan/cloth.ts';
+import { writtenLength } from '../engine/text/written-length.ts';
+import { unusable } from './unusable.ts';
+
+/** A cloth as it is told: lengths in mm or with their unit behind them, the loss in the wash in percent. */
+export interface ClothTexts {
+  readonly width: string;
+  readonly cloth: 'folded' | 'open';
+  readonly nap?: boolean | undefined;
+  readonly selvedge: string;
+  readonly gap: string;
+  readonly shrink: string;
+  readonly stripe: string;
+  readonly stripeAlong: string;
+}
+
+/** What is told of a cloth that nothing is told of but its width. */
+export const usualCloth = {
+  cloth: 'folded',
+  selvedge: '10',
+  gap: '0',
+  shrink: '0',
+  stripe: '0',
+  stripeAlong: '0',
+} as const;
+
+/** What its figures are called where they are asked for. */
+export type ClothWords = Readonly<
+  Record<'width' | 'selvedge' | 'gap' | 'shrink' | 'stripe' | 'stripeAlong', string>
+>;
+
+/** The cloth that is told. Throws `Unusable` where a figure is none, or lies outside what there is. */
+export const clothTold = (told: ClothTexts, called: ClothWords): Cloth => ({
+  width: lengthOf(called.width, told.width, 100, 5000),
+  folded: told.cloth === 'folded',
+  nap: told.nap ?? false,
+  selvedge: lengthOf(called.selvedge, told.selvedge, 0, 200),
+  gap: lengthOf(called.gap, told.gap, 0, 100),
+  shrink: numberOf(called.shrink, told.shrink, 0, 25) / 100,
+  stripe: lengthOf(called.stripe, told.stripe, 0, 1000),
+  stripeAlong: lengthOf(called.stripeAlong, told.stripeAlong, 0, 1000),
+});
+
+/** A number within limits. Throws `Unusable` where it is none. */
+export function numberOf(option: string, text: string, min: number, max: number): number {
+  const value = Number(text);
+  if (text.trim() === '' || !(value >= min && value <= max))
+    throw unusable('number-not-understood', option, `${option} takes a number from ${min} to ${max}.`);
+  return value;
+}
+
+/** A length in mm, or with its unit behind it. */
+function lengthOf(option: string, text: string, min: number, max: number): number {
+  const value = writtenLength(text)?.value;
+  if (value === undefined || !(value >= min && value <= max))
+    throw unusable('length-not-understood', option, `${option} takes a length from ${min} to ${max} mm.`);
+  return value;
+}

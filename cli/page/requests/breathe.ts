@@ -1,0 +1,2 @@
+/** Lets the worker hear what came meanwhile. */
+export const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));

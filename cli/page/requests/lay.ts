@@ -1,0 +1,154 @@
+import {
+  besidesTable,
+  clothTable,
+  cutTable,
+  fixed,
+  type Garment,
+  type Issue,
+  type Lay,
+  layTasks,
+  lengthCell,
+  materialsFor,
+  threadNote,
+  type Unit,
+  unitLabel,
+} from '../../../drafts/index.ts';
+import { type ClothWords, clothTold } from '../../cloth-asked.ts';
+import {
+  layFaults,
+  layFiles,
+  layTable,
+  type PlannedLay,
+  plannedLay,
+  shareOf,
+  stripeLines,
+} from '../../planned-lay.ts';
+import { soughtLay } from '../../seek-lay.ts';
+import { used } from '../../used.ts';
+import { fileWord } from '../file-word.ts';
+import { takenBytes } from '../taken-file.ts';
+import { breathe } from './breathe.ts';
+import { readFonts } from './fonts.ts';
+import type { BuyShown, LayAnswer, LayRequest, PlanShown } from './lay-messages.ts';
+import { type MadeDraft, madeDraft, refusal } from './made-draft.ts';
+import { toldIssues } from './told-issues.ts';
+import { zipFile } from './zip-file.ts';
+
+type Tell = (answer: LayAnswer) => void;
+type Begin = Extract<LayRequest, { readonly does: 'begin' }>;
+
+/** The search that goes on, or was the last: whether it is to end, and its plans. */
+interface Search {
+  readonly number: number;
+  ended: boolean;
+  laid?: { readonly garment: Garment; readonly plans: readonly PlannedLay[]; readonly units: Unit };
+}
+
+let search: Search | undefined;
+
+const called: ClothWords = {
+  width: 'The width of the cloth',
+  selvedge: 'What is kept free along a selvedge',
+  gap: 'What is kept free between pieces',
+  shrink: 'What the cloth loses in the wash, in %,',
+  stripe: 'The repeat of the stripes across',
+  stripeAlong: 'The repeat of the stripes along',
+};
+
+/** Answers what is asked about laying. */
+export async function lay(request: LayRequest, tell: Tell): Promise<void> {
+  switch (request.does) {
+    case 'begin': {
+      if (search) search.ended = true;
+      search = { number: request.number, ended: false };
+      return seek(request, search, tell);
+    }
+    case 'stop':
+      if (search) search.ended = true;
+      return;
+    case 'take': {
+      const laid = search?.laid;
+      return tell({ kind: 'lay written', number: request.number, handed: laid ? [await written(laid)] : [] });
+    }
+  }
+}
+
+async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
+  const { number } = request;
+  const plans: PlannedLay[] = [];
+  try {
+    const drafted = madeDraft(request.asked);
+    const { made, units } = drafted;
+    const { garment, cutLines } = made;
+    tell({ kind: 'to buy', number, buy: toBuy(drafted, 'least') });
+    const tasks = used(layTasks(garment, cutLines, clothTold(request.cloth, called)), units);
+    const issues: Issue[] = [];
+    for (const task of tasks) {
+      let shown: Lay | undefined;
+      const look = (share: number, best: Lay | undefined): void => {
+        const better =
+          best && best !== shown ? [...plans, plannedLay(task, best, garment, units)] : undefined;
+        shown = best;
+        tell({
+          kind: 'laying',
+          number,
+          cloth: task.clothName,
+          share,
+          ...(better && { plans: better.map((planned) => planShown(planned, units)) }),
+        });
+      };
+      const seconds = request.seconds * shareOf(task, tasks);
+      const best = await soughtLay(
+        task.problem,
+        { seconds, rounds: request.rounds, seed: 1 },
+        {
+          clock: () => performance.now(),
+          breathe,
+          seen: look,
+          ended: () => (search !== own ? 'at once' : own.ended ? 'once there is a lay' : 'no'),
+        },
+      );
+      if (!best || search !== own) return;
+      const planned = plannedLay(task, best, garment, units);
+      issues.push(...layFaults(planned, garment));
+      plans.push(planned);
+    }
+    own.laid = { garment, plans, units };
+    tell({
+      kind: 'laid',
+      number,
+      plans: plans.map((planned) => planShown(planned, units)),
+      table: layTable(plans, units),
+      stripes: stripeLines(plans),
+      issues: toldIssues(issues, units),
+    });
+    await breathe();
+    if (search === own) tell({ kind: 'to buy', number, buy: toBuy(drafted, 'planned') });
+  } catch (error) {
+    tell({ kind: 'laid', number, plans: [], table: undefined, stripes: [], issues: refusal(error) });
+  }
+}
+
+function planShown({ plan, toBuy: buy, svg }: PlannedLay, units: Unit): PlanShown {
+  const say = (mm: number): string => `${lengthCell(mm, units)} ${unitLabel[units]}`;
+  const called = plan.clothName === 'self' ? 'cloth' : plan.clothName;
+  const words = `${plan.copies.length} pieces on the ${called}: ${say(plan.length)} long, ${fixed(100 * plan.used, 1)} % used; no lay is shorter than ${say(plan.leastLength)}`;
+  return { cloth: called, svg, words, buy };
+}
+
+function toBuy({ made: { garment, cutLines }, units }: MadeDraft, how: 'least' | 'planned'): BuyShown {
+  const materials = materialsFor(garment, cutLines, units, how);
+  return {
+    cut: cutTable(garment),
+    cloth: clothTable(materials.cloths, units),
+    besides: besidesTable(materials, units),
+    threadNote: materials.thread.length > 0 ? threadNote(units) : '',
+    planned: how === 'planned',
+  };
+}
+
+/** The plans as `bodkin lay` writes them, in one ZIP. */
+async function written({ garment, plans, units }: NonNullable<Search['laid']>) {
+  const files = takenBytes(await layFiles(plans, garment, units, await readFonts()));
+  return zipFile(`${[garment.name, fileWord(garment.body)].filter(Boolean).join('-for-')}-lay.zip`, files);
+}

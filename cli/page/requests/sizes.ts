@@ -1,0 +1,187 @@
+import {
+  type Chart,
+  draftSizes,
+  type Evaluation,
+  type Grade,
+  gradeOf,
+  type Issue,
+  measurementWords,
+  pieceNest,
+  readChart,
+  type WordTable,
+} from '../../../drafts/index.ts';
+import { chartIn } from '../../chart-in.ts';
+import { gradeFiles, nestBook } from '../../grade-files.ts';
+import { evenTable, sizesTable } from '../../grade-rows.ts';
+import {
+  homeChanges,
+  homeTable,
+  leftWords,
+  type Nearness,
+  nearestWords,
+  offTable,
+} from '../../nearest-rows.ts';
+import { nearnessOf } from '../../nearness.ts';
+import { Unusable } from '../../unusable.ts';
+import { used } from '../../used.ts';
+import type { AskedDraft } from '../asked-draft.ts';
+import { fileWord } from '../file-word.ts';
+import { takenBytes } from '../taken-file.ts';
+import { breathe } from './breathe.ts';
+import { readFonts } from './fonts.ts';
+import { garmentCalled, type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { ruleRows } from './rule-rows.ts';
+import type {
+  ChartFile,
+  GradeShown,
+  NestAsked,
+  NestShown,
+  SizesAnswer,
+  SizesRequest,
+} from './sizes-messages.ts';
+import { toldIssues } from './told-issues.ts';
+import { zipFile } from './zip-file.ts';
+
+type Tell = (answer: SizesAnswer) => void;
+
+/** The grade made last, which nests are drawn of, and the number of the newest that is wanted. */
+let graded: { readonly grade: Grade; readonly units: ReaderUnits } | undefined;
+let newest = 0;
+
+/** Answers what is asked about the sizes of a chart. */
+export async function sizes(request: SizesRequest, tell: Tell): Promise<void> {
+  const { number } = request;
+  switch (request.does) {
+    case 'grade':
+      newest = number;
+      return gradeAnswer(request, number, tell);
+    case 'nearest':
+      return tell({ kind: 'nearest found', number, ...nearest(request) });
+    case 'nest':
+      return tell({ kind: 'nest drawn', number, nest: graded && nestOf(graded, request) });
+    case 'take': {
+      const handed = graded ? [await written(graded.grade, request)] : [];
+      return tell({ kind: 'sizes written', number, handed });
+    }
+  }
+}
+
+async function gradeAnswer(
+  { asked, chart: file }: { readonly asked: AskedDraft; readonly chart: ChartFile },
+  number: number,
+  tell: Tell,
+): Promise<void> {
+  try {
+    const { chart, issues, units } = chartRead(asked, file);
+    const draft = garmentCalled(asked.garment);
+    const made: Evaluation[] = [];
+    const failed: Issue[] = [];
+    const all = chart.rows.length;
+    let done = 0;
+    for (const size of draftSizes(draft, chart, asked.choices)) {
+      if (size.ok) made.push(size.value);
+      else failed.push(...size.issues);
+      tell({ kind: 'grading', number, done: ++done, of: all });
+      await breathe();
+      if (newest !== number) return;
+    }
+    if (failed.length > 0) throw new Unusable(failed, units);
+    const grade = used(gradeOf(draft, chart, made), units);
+    graded = { grade, units };
+    const said = toldIssues([...issues, ...grade.issues], units);
+    tell({ kind: 'graded', number, grade: gradeShown(grade, units), issues: said });
+  } catch (error) {
+    tell({ kind: 'graded', number, grade: undefined, issues: refusal(error) });
+  }
+}
+
+function chartRead(
+  { garment }: AskedDraft,
+  { file, text, units }: ChartFile,
+): { readonly chart: Chart; readonly issues: readonly Issue[]; readonly units: ReaderUnits } {
+  const draft = garmentCalled(garment);
+  const read = readChart(chartIn(file, text), {
+    choices: draft.choices,
+    units: units === '' ? undefined : units,
+    // Other files do not come with it.
+    bodies: new Map(),
+  });
+  const chart = used(read);
+  return { chart, issues: read.issues, units: readerUnits(chart.rows[0]?.body ?? {}) };
+}
+
+const gradeShown = (grade: Grade, units: ReaderUnits): GradeShown => ({
+  garment: grade.garment,
+  chart: grade.chart.name,
+  source: grade.chart.source,
+  ok: grade.ok,
+  units,
+  sizes: grade.chart.sizes,
+  cups: grade.chart.cups,
+  middle: grade.chart.middle,
+  pieces: [...new Set(grade.sizes.flatMap(({ pieces }) => [...pieces.keys()]))],
+  girths: sizesTable(grade, units),
+  even: evenTable(grade, units),
+});
+
+/** The nest of a piece along an axis, the chosen size in a heavy line, and what each size adds to the one before. */
+function nestOf(
+  { grade, units }: { readonly grade: Grade; readonly units: ReaderUnits },
+  { piece, size, cup, along, line }: NestAsked,
+): NestShown | undefined {
+  const held = along === 'sizes' ? cup : size;
+  const rows = grade.chart.rows.filter((row) =>
+    row.alone ? false : along === 'sizes' ? row.cup === cup : row.size === size,
+  );
+  const chosen = rows.find((row) => row.size === size && row.cup === cup);
+  const svg = pieceNest(grade, piece, line, rows, chosen?.name ?? '');
+  if (svg === undefined) return undefined;
+  const axis = grade.axes.find((one) => one.along === along && one.at === held);
+  const rules = axis ? ruleRows(axis, piece, units) : { rules: { titles: [], rows: [] }, uneven: [] };
+  const shown = rows.map(({ name }) => name).join(', ');
+  const heavy = chosen ? `; ${chosen.name} in a heavy line` : '';
+  return {
+    asked: { piece, size, cup, along, line },
+    svg,
+    words: `${piece} in ${rows.length} sizes laid on each other: ${shown}${heavy}`,
+    ...rules,
+  };
+}
+
+function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly chart: ChartFile }) {
+  try {
+    const { chart, issues } = chartRead(asked, file);
+    const units = readerUnits(asked.body);
+    const draft = garmentCalled(asked.garment);
+    const { found, issues: said } = nearnessOf(draft, chart, asked.body, asked.choices, units);
+    const near = {
+      words: nearestWords(found),
+      units,
+      off: inWords(offTable(found, units), found),
+      home: homeTable(found, units),
+      changes: homeChanges(found, units),
+      left: leftWords(found, units),
+    };
+    return { near, issues: toldIssues([...issues, ...said], units) };
+  } catch (error) {
+    return { near: undefined, issues: refusal(error) };
+  }
+}
+
+/** The table with measurements called as they are spoken of. */
+const inWords = ({ titles, rows }: WordTable, { near }: Nearness): WordTable => ({
+  titles,
+  rows: rows.map(([name = '', ...cells], i) => {
+    const measurement = near.off[i]?.measurement;
+    return [measurement ? measurementWords(measurement) : name, ...cells];
+  }),
+});
+
+/** Nests, rule tables and the grade as data, as `bodkin grade --pdf` writes them, in one ZIP. */
+async function written(grade: Grade, { line }: { readonly line: NestAsked['line'] }) {
+  const files = takenBytes([
+    ...gradeFiles(grade, { line }),
+    ['nest.pdf', await nestBook(grade, { line }, await readFonts())],
+  ]);
+  return zipFile(`${[grade.garment, fileWord(grade.chart.name)].filter(Boolean).join('-')}.zip`, files);
+}

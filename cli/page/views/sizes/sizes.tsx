@@ -1,0 +1,101 @@
+import { askedDraft, isUntouched } from '../../state.ts';
+import { AllSaid } from '../said.tsx';
+import { useLater } from '../use-later.ts';
+import type { FileViewProps } from '../view.ts';
+import { WordedTable } from '../worded-table.tsx';
+import { ChartChoice } from './chart-choice.tsx';
+import { Nearest } from './nearest.tsx';
+import { NestView } from './nest-view.tsx';
+import { isSameGrade, isSameNest, type SizesAction } from './own.ts';
+
+/** The garment in every size of a chart: nests, what each size adds, and which is nearest to her. */
+export function Sizes({ state, send, ask }: FileViewProps) {
+  const own = state.own.sizes;
+  const { chart, grade, busy, looked, number } = own;
+  const asked = askedDraft(state);
+  const act = (what: SizesAction): void => send({ does: 'within', view: 'sizes', what });
+  const current = isSameGrade(own.of, asked);
+  useLater(chart !== undefined && !current, () => {
+    if (!chart) return;
+    act({ does: 'begin', number: number + 1, of: { garment: asked.garment, choices: asked.choices } });
+    ask({ kind: 'sizes', number: number + 1, does: 'grade', asked, chart });
+  }, [chart, asked.garment, asked.choices]);
+  const free = grade !== undefined && !busy && !own.drawing && looked.piece !== '';
+  useLater(free && !isSameNest(own.nest?.asked, looked), () => {
+    act({ does: 'draw', nest: looked });
+    ask({ kind: 'sizes', number, does: 'nest', ...looked });
+  }, [looked]);
+  return (
+    <>
+      <h1 tabIndex={-1}>Sizes</h1>
+      <ChartChoice own={own} act={act} note={(notice) => send({ does: 'note', notice })} />
+      <p role="status">
+        {busy
+          ? `Drafting size by size${busy.of > 0 ? `: ${busy.done} of ${busy.of}` : ''} …`
+          : grade && verdict(grade, own.issues.filter(({ code }) => code === 'uneven-grade').length)}
+      </p>
+      {busy && busy.of > 0 && (
+        <progress max={busy.of} value={busy.done} aria-label="Sizes drafted">
+          {busy.done} of {busy.of}
+        </progress>
+      )}
+      <AllSaid issues={own.issues} />
+      {grade && (
+        <>
+          <NestView own={own} grade={grade} act={act} />
+          <details class="more">
+            <summary>Every size: finished girths, and whether all is true</summary>
+            <p class="quiet">
+              Finished girths, and the worst mismatch of a seam; lengths in{' '}
+              {grade.units === 'in' ? 'inches' : 'mm'}. {grade.source && `The chart: ${grade.source}`}
+            </p>
+            <WordedTable title="Every size" table={grade.girths} />
+          </details>
+          {grade.even.rows.length > 0 && (
+            <details class="more">
+              <summary>Even steps: how many were looked at, and how many are uneven</summary>
+              <p class="quiet">
+                A step is uneven where it changes by more than the chart’s own does; why, is said above.
+              </p>
+              <WordedTable title="Even steps" table={grade.even} />
+            </details>
+          )}
+          <p>
+            <button
+              type="button"
+              disabled={own.writing}
+              onClick={() => {
+                act({ does: 'write' });
+                ask({ kind: 'sizes', number, does: 'take', line: looked.line });
+              }}
+            >
+              Take nests and rule tables as one ZIP
+            </button>{' '}
+            {own.writing ? 'Writing …' : ''}
+          </p>
+          <Nearest
+            own={own}
+            unmeasured={isUntouched(state)}
+            seek={() => {
+              act({ does: 'seek' });
+              if (chart) ask({ kind: 'sizes', number, does: 'nearest', asked, chart });
+            }}
+          />
+        </>
+      )}
+    </>
+  );
+}
+
+const verdict = (
+  {
+    garment,
+    girths,
+    chart,
+    ok,
+  }: { garment: string; girths: { rows: readonly unknown[] }; chart: string; ok: boolean },
+  uneven: number,
+): string =>
+  `The ${garment} in ${girths.rows.length} sizes of ${chart}: ${ok ? 'all true' : 'not all true'}, ${
+    uneven === 0 ? 'every step even' : `steps uneven in ${uneven} ${uneven === 1 ? 'place' : 'places'}`
+  }.`;

@@ -1,0 +1,119 @@
+import { type Tape, tapeFor } from '../checks/tape.ts';
+import { walkSeam } from '../checks/walk.ts';
+import { edgeEnd, edgeStart } from '../geometry/edge.ts';
+import type { Garment } from '../pattern/garment.ts';
+import type { Seam } from '../pattern/seam.ts';
+import { hung, type Matching, type Meeting, unseen } from './hung.ts';
+import { alongX } from './laid-piece.ts';
+import { notchPairs, type PlaceOnSeam, placeOn } from './seam-places.ts';
+
+/** Shorter seams are not looked at, mm (common practice, no source). */
+const leastSeam = { across: 50, aslant: 100 };
+
+/** A seam that turns less from the grain lies beside a stripe rather than across any, mm over all of it. */
+const leastSlant = 10;
+
+/** A seam aslant is compared at the ends of so many stretches, and met where its sides then miss each other least. */
+const stations = 8;
+
+/**
+ * Matches stripes that run along the cloth. A centre line, a fold or a seam to the piece’s own like that lies along the
+ * grain, lies on the middle of a stripe. Then seams across the grain are matched, waists and shoulders, the longest first: at the
+ * end that lies on a centre line, else at the notch that both sides have nearest to the middle, else at the end nearer to the
+ * centre. Then those along the grain whose sides are equally aslant all the way: there stripes meet in a point. Those with unequal
+ * slants are named as unmatched; gathered, eased and short seams are not looked at. A stripe is taken to look the same to
+ * the left and to the right of its middle, so that what is turned over matches as what is drawn does.
+ */
+export function matchingAlong(garment: Garment, repeat: number): Matching {
+  const tape = tapeFor(garment);
+  const centres = centresOf(garment);
+  const looked = garment.seams.flatMap((seam) => lookedAt(seam, tape, centres) ?? []);
+  const meetings = looked
+    .filter(({ how }) => how !== 'unequal')
+    .toSorted((p, q) => (p.how === q.how ? q.length - p.length : p.how === 'across' ? -1 : 1));
+  const placed = new Map(Array.from(centres, ([piece, y]) => [piece, -y]));
+  const names = garment.pieces.map(({ name }) => name);
+  const { phases, matched, unmatched } = hung(names, meetings, repeat, placed);
+  const unequal = looked.filter(({ how }) => how === 'unequal').map(({ name }) => name);
+  return { phases, matched, unmatched: [...unmatched, ...unequal] };
+}
+
+/** A seam as it lies to the stripes: across some, or aslant, its sides equally or not. */
+interface Looked extends Meeting {
+  readonly length: number;
+  readonly how: 'across' | 'aslant' | 'unequal';
+}
+
+/** How far from the origin, across the grain, the centre line of each piece lies that has one along the grain. */
+function centresOf({ pieces, joins }: Garment): ReadonlyMap<string, number> {
+  const mirrored = joins.flatMap((join) => (join.kind === 'mirror' && !join.turns ? [join.a] : []));
+  const found = new Map<string, number>();
+  for (const piece of pieces) {
+    const straight = alongX(piece);
+    const centre = piece.edges
+      .filter(
+        ({ name, turn }) =>
+          turn === 'fold' || mirrored.some((corner) => corner.piece === piece.name && corner.seam === name),
+      )
+      .map((edge) => ({ turn: edge.turn, from: straight(edgeStart(edge)), to: straight(edgeEnd(edge)) }))
+      .filter(({ from, to }) => Math.abs(to.y - from.y) <= unseen)
+      .toSorted((a, b) => Number(b.turn === 'fold') - Number(a.turn === 'fold'))[0];
+    if (centre) found.set(piece.name, centre.from.y);
+  }
+  return found;
+}
+
+/** How a seam lies to the stripes, and where its two sides are to meet on one; nothing where it is not looked at. */
+function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>): Looked | undefined {
+  if (seam.gatherRatio !== 1 || seam.ease !== 0 || seam.felled || toItsLike(seam)) return undefined;
+  const walked = walkSeam(seam, tape);
+  if (!walked) return undefined;
+  const { lengthA, lengthB: length } = walked.seam;
+  const at = (share: number): Pair | undefined => pairAt(seam, tape, share * lengthA, share * length);
+  const [first, last] = [at(0), at(1)];
+  if (!first || !last) return undefined;
+  const [a, b] = [turned(first.a, last.a), turned(first.b, last.b)];
+  const sense = a.y * b.y < 0 ? -1 : 1;
+  const looked = (how: Looked['how'], pair: Pair): Looked => ({
+    name: seam.name,
+    length,
+    how,
+    sense,
+    a: { piece: pair.a.piece, at: pair.a.y },
+    b: { piece: pair.b.piece, at: pair.b.y },
+  });
+  if (Math.abs(a.y) > Math.abs(a.x) && Math.abs(b.y) > Math.abs(b.x)) {
+    if (length < leastSeam.across) return undefined;
+    const onCentre = [first, last].find((pair) => isOnCentre(pair, centres));
+    const fromMiddle = ([onA]: readonly [number, number]): number => Math.abs(onA - lengthA / 2);
+    const [notch] = notchPairs(walked).toSorted((p, q) => fromMiddle(p) - fromMiddle(q));
+    const nearer = first.a.y >= last.a.y ? first : last;
+    return looked('across', onCentre ?? (notch && pairAt(seam, tape, ...notch)) ?? nearer);
+  }
+  if (length < leastSeam.aslant || Math.min(Math.abs(a.y), Math.abs(b.y)) < leastSlant) return undefined;
+  const pairs = Array.from({ length: stations + 1 }, (_, i) => at(i / stations) ?? first);
+  const apart = pairs.map((pair) => pair.b.y - sense * pair.a.y);
+  const misses = apart.map((one) => Math.max(...apart.map((other) => Math.abs(other - one))));
+  const least = Math.min(...misses);
+  return looked(least <= unseen ? 'aslant' : 'unequal', pairs[misses.indexOf(least)] ?? first);
+}
+
+/** The same place of a seam on both its sides. */
+interface Pair {
+  readonly a: PlaceOnSeam;
+  readonly b: PlaceOnSeam;
+}
+
+function pairAt(seam: Seam, tape: Tape, onA: number, onB: number): Pair | undefined {
+  const [a, b] = [placeOn(seam.a, onA, tape), placeOn(seam.b, onB, tape)];
+  return a && b && { a, b };
+}
+
+const turned = (from: PlaceOnSeam, to: PlaceOnSeam) => ({ x: to.x - from.x, y: to.y - from.y });
+
+const isOnCentre = ({ a, b }: Pair, centres: ReadonlyMap<string, number>): boolean =>
+  [a, b].every(({ piece, y }) => Math.abs(y - (centres.get(piece) ?? Number.POSITIVE_INFINITY)) <= unseen);
+
+/** Whether a seam joins a piece to its own like, left to right: what is turned over meets there by itself. */
+const toItsLike = ({ a, b }: Seam): boolean =>
+  a.length === b.length && a.every(({ piece, edge }, i) => piece === b[i]?.piece && edge === b[i]?.edge);
