@@ -35,10 +35,10 @@ export function findingsRows(found: Findings, units: Unit): WornRows {
           ['side seam leans forward, degrees', fixed(found.side.lean, 1), ''],
         ]
       : []),
-    ...found.gaps.map(({ edge, most, mean }) => [
+    ...found.gaps.map(({ edge, most, mean, longer }) => [
       `${edge} off the body, at most`,
       mm(most),
-      `on average ${mm(mean)}`,
+      `on average ${mm(mean)}; ${mm(longer)} longer than the body beneath`,
     ]),
     ...found.strain.map(({ grain, most, over }) => [
       `stretched along the ${grain}, %`,

@@ -62,7 +62,14 @@ export const wornResult = z.strictObject({
   ),
   pressure: z.number().describe('The greatest of the cloth on the body, kPa.'),
   gaps: z.array(
-    z.strictObject({ edge: z.string(), most: z.number(), mean: z.number() }).describe('Off the body.'),
+    z
+      .strictObject({
+        edge: z.string(),
+        most: z.number(),
+        mean: z.number(),
+        longer: z.number().describe('The edge, than the body beneath it: what could be pinned out of it.'),
+      })
+      .describe('Off the body.'),
   ),
   judged: z
     .array(

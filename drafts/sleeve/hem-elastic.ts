@@ -29,6 +29,6 @@ export function hemElastic(table: PuffSleeveTable): HemElastic {
     arm: arm.value,
     finished: finished.value,
     text: `elastic: cut ${figure(length.value)} mm, lapped to ${figure(finished.value)} mm`,
-    notion: { name: 'sleeve elastic', count: 2, length: length.value, note },
+    notion: { name: 'sleeve elastic', count: 2, length: length.value, finished: finished.value, note },
   };
 }

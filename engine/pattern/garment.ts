@@ -47,6 +47,8 @@ export interface Notion {
   readonly count: number;
   /** mm */
   readonly length: number;
+  /** Once its ends are joined, mm: what it draws the cloth up to. As long as it is cut, where it is not said. */
+  readonly finished?: number;
   readonly note: string;
   /** What has a length and is yet not sold off a reel: sold one by one, or cut off a cloth. None on one read from a file. */
   readonly got?: 'singly' | 'off interfacing';

@@ -22,8 +22,8 @@ export function drawnCord(garment: Garment, { panels }: Sewn): readonly Strand[]
     const edge = panel.piece.edges.find(({ turn }) => turn === 'fold' || turn === 'hem');
     if (!casing || !edge) return [];
     const elastic = garment.notions.find(({ name }) => name.startsWith(panel.name) && /elastic/.test(name));
-    const shorter =
-      drawn?.kind === 'drafted' ? drawn.value : elastic ? edgeLength(edge) / elastic.length : undefined;
+    const lapped = elastic && (elastic.finished ?? elastic.length);
+    const shorter = drawn?.kind === 'drafted' ? drawn.value : lapped ? edgeLength(edge) / lapped : undefined;
     if (shorter === undefined) return [];
     const stretch = elastic ? ELASTIC : CORD;
     const names = panel.piece.edges.map(({ name }) => name);

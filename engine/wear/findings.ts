@@ -1,6 +1,7 @@
 import { Membrane } from '../cloth/membrane.ts';
 import { triangleAreas } from '../cloth/sheet.ts';
 import type { Garment } from '../pattern/garment.ts';
+import { type Gap, gapsOf } from './gaps.ts';
 import { type LevelName, levelNames } from './girth-map.ts';
 import { sleevesOf } from './place.ts';
 import { alongChain, type Sewn } from './sewn.ts';
@@ -14,13 +15,6 @@ export interface Ease {
   /** A tape round the cloth, less a tape round the body at the same height. */
   readonly worn: number;
   readonly drafted: number;
-}
-
-/** How far an edge stands off the body, mm: at its worst place, and on the average. */
-export interface Gap {
-  readonly edge: string;
-  readonly most: number;
-  readonly mean: number;
 }
 
 /** How far threads of one direction are stretched: at the tightest hundredth of the cloth, and on how much of it by over 1 %. */
@@ -208,40 +202,4 @@ function pressureOf({ forces, areas }: Worn): number {
   for (let i = 0; i < forces.length; i++)
     most = Math.max(most, (forces[i] as number) / Math.max(1, areas[i] as number));
   return most * 1000;
-}
-
-/** Which edges bound which opening, by the names that the drafts give them. */
-const openings = [
-  { edge: 'neckline', names: /neckline|^inner/, piece: /front|insert/ },
-  { edge: 'back neckline', names: /neckline|^inner/, piece: /back/ },
-  { edge: 'armhole', names: /armhole|^outer/, piece: /./ },
-] as const;
-
-function gapsOf({ sewn, x }: Worn, stand: Stand): readonly Gap[] {
-  const sewnEdges = new Set(
-    sewn.seams.flatMap(({ a, b }) => [...a, ...b].map(({ panel, edge }) => `${panel}/${edge}`)),
-  );
-  const out = new Float64Array(4);
-  const off = sewn.sheet.cloth.thickness / 2;
-  return openings.flatMap(({ edge, names, piece }): readonly Gap[] => {
-    const points = new Set(
-      sewn.panels.flatMap(({ panel }, i) =>
-        panel.side === 'right' || !piece.test(panel.name)
-          ? []
-          : panel.piece.edges
-              .filter(({ name }) => names.test(name) && !sewnEdges.has(`${i}/${name}`))
-              .flatMap(({ name }) => edgeChain(sewn, i, name)),
-      ),
-    );
-    if (points.size === 0) return [];
-    let most = 0;
-    let sum = 0;
-    for (const p of points) {
-      stand.obstacle(x[3 * p] as number, x[3 * p + 1] as number, x[3 * p + 2] as number, out);
-      const gap = Math.max(0, (out[0] as number) - off);
-      most = Math.max(most, gap);
-      sum += gap;
-    }
-    return [{ edge, most, mean: sum / points.size }];
-  });
 }

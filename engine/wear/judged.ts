@@ -1,7 +1,8 @@
 import type { Body, MeasurementName } from '../body/body.ts';
-import { type FittingChange, mostOf } from '../body/fitting.ts';
+import { type FittingChange, mostOf, type PlainChange } from '../body/fitting.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Findings } from './findings.ts';
+import type { Gap, GapEdge } from './gaps.ts';
 import type { LevelName } from './girth-map.ts';
 
 /** One figure of a worn garment beside what it should be, and what a fitter would do about it. */
@@ -58,7 +59,7 @@ export function judged(
   wearer: Body,
   own: Findings | undefined,
 ): readonly Judged[] {
-  return figures(garment, found).flatMap((figure): readonly Judged[] => {
+  return figures(garment, found, own).flatMap((figure): readonly Judged[] => {
     const worn = figure.of(found);
     if (worn === undefined) return [];
     const should = (own && figure.of(own)) ?? figure.should;
@@ -100,7 +101,7 @@ const inOrOut = (
     | { readonly seam: 'front princess seam'; readonly level: 'under-bust' },
 ): FittingChange => ({ kind: off > 0 ? 'take in' : 'let out', ...place, mm: Math.abs(off) / LAYERS });
 
-function figures(garment: Garment, found: Findings): readonly Figure[] {
+function figures(garment: Garment, found: Findings, own: Findings | undefined): readonly Figure[] {
   const strapped = garment.pieces.some(({ name }) => /\bstrap\b/.test(name));
   const drafted = (level: LevelName): number =>
     (found.ease.find((ease) => ease.level === level)?.drafted ?? 0) - lost[level];
@@ -108,10 +109,8 @@ function figures(garment: Garment, found: Findings): readonly Figure[] {
     (level: LevelName) =>
     ({ ease }: Findings): number | undefined =>
       ease.find((each) => each.level === level)?.worn;
-  const gap =
-    (edge: string) =>
-    ({ gaps }: Findings): number | undefined =>
-      gaps.find((each) => each.edge === edge)?.most;
+  const gapAt = (edge: GapEdge, findings: Findings | undefined): Gap | undefined =>
+    findings?.gaps.find((each) => each.edge === edge);
   return [
     {
       finding: 'ease at the bust',
@@ -199,17 +198,21 @@ function figures(garment: Garment, found: Findings): readonly Figure[] {
       within: { beside: 4, alone: 5 },
       restsOn: 'measurements',
     },
-    ...['neckline', 'back neckline', 'armhole'].map(
-      (edge): Figure => ({
+    ...gapEdges.map(({ edge, wedge }): Figure => {
+      const longer = (gapAt(edge, found)?.longer ?? 0) - (gapAt(edge, own)?.longer ?? 0);
+      return {
         finding: `${edge} off the body`,
-        of: gap(edge),
+        of: (findings) => gapAt(edge, findings)?.most,
         should: 0,
         band: 10,
         within: { beside: 8, alone: 20 },
         restsOn: 'assumed posture',
         onlyMore: true,
-      }),
-    ),
+        // Under a strap a wedge from the armhole leaves it as it was.
+        ...(wedge &&
+          !(strapped && wedge === 'wedge from armhole') && { change: () => ({ kind: wedge, mm: longer }) }),
+      };
+    }),
     ...(['weft', 'warp'] as const).map(
       (grain): Figure => ({
         finding: `stretched along the ${grain}`,
@@ -224,6 +227,17 @@ function figures(garment: Garment, found: Findings): readonly Figure[] {
     ),
   ];
 }
+
+/**
+ * What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. Behind no wedge
+ * was found that surely makes a gap less.
+ */
+const gapEdges: readonly { readonly edge: GapEdge; readonly wedge?: PlainChange }[] = [
+  { edge: 'neckline outside the bust points', wedge: 'wedge from neckline' },
+  { edge: 'back neckline' },
+  { edge: 'front armhole', wedge: 'wedge from armhole' },
+  { edge: 'back armhole' },
+];
 
 const meanOf = (values: readonly number[]): number | undefined =>
   values.length === 0 ? undefined : values.reduce((sum, value) => sum + value, 0) / values.length;

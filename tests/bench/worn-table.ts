@@ -17,10 +17,17 @@ const draft = garments.find((each) => each.name === name);
 const cotton = cloths.find((cloth) => cloth.name === 'cotton');
 if (!draft || !cotton) throw new Error('no such garment');
 const places = ['centre front', 'front princess seam', 'side seam', 'back princess seam', 'centre back'];
+const gapEdges = [
+  'neckline between the bust points',
+  'neckline outside the bust points',
+  'back neckline',
+  'front armhole',
+  'back armhole',
+];
 const row = (values: readonly (number | undefined)[], digits = 0): string =>
   values.map((value) => fixed(value ?? Number.NaN, digits).padStart(5)).join('');
 console.log(
-  'body | ease: bust, under-bust, waist | waist above hers: CF, princess, side, princess, CB | bust point: across, up | side: at waist, lean | strain % weft, warp | gaps: neck, back, armhole | steps, net mN, s of processor',
+  'body | ease: bust, under-bust, waist | waist above hers: CF, princess, side, princess, CB | bust point: across, up | side: at waist, lean | strain % weft, warp | gaps: neck between and outside the bust points, back neck, armhole front, back; how much longer each is than the body | steps, net mN, s of processor',
 );
 for (const body of shippedBodies) {
   const made = evaluate(draft, shippedBody(body), JSON.parse(styling));
@@ -45,7 +52,8 @@ for (const body of shippedBodies) {
         found.strain.map(({ most }) => 100 * most),
         1,
       ),
-      row(found.gaps.map(({ most }) => most)),
+      row(gapEdges.map((edge) => found.gaps.find((gap) => gap.edge === edge)?.most)),
+      row(gapEdges.map((edge) => found.gaps.find((gap) => gap.edge === edge)?.longer)),
       `${hung.settled.steps} ${fixed(1000 * hung.settled.net, 1)} ${fixed((user + system) / 1e6, 1)}`,
     ].join(' | '),
   );

@@ -45,7 +45,7 @@ const well: Findings = {
     { grain: 'warp', most: 0.01, over: 0.01 },
   ],
   pressure: 1,
-  gaps: [{ edge: 'neckline', most: 8, mean: 3 }],
+  gaps: [{ edge: 'neckline outside the bust points', most: 8, mean: 3, longer: 2 }],
 };
 
 const withEase = (level: string, more: number): Findings => ({
@@ -122,6 +122,25 @@ describe('a finding in a fitting’s words', () => {
     );
     // Beside nobody it may be the form’s posture as well, however much it is.
     expect([beside, alone]).toEqual(['off', 'perhaps']);
+  });
+
+  // Common practice, no source: what an edge is too long by is pinned out of it.
+  it.each([
+    ['neckline outside the bust points', 'wedge from neckline by 9'],
+    ['front armhole', 'wedge from armhole by 9'],
+  ] as const)('of a %s that stands off is to %s: as much as it is longer', (edge, words) => {
+    const standing = (most: number, longer: number): Findings => ({
+      ...well,
+      gaps: [{ edge, most, mean: most / 2, longer }],
+    });
+    const { garment, body } = bodice({ shoulder: 'whole', front: 'plain' });
+    expect(told(judged(garment, standing(30, 12), body, standing(4, 3)))).toEqual([words]);
+    expect(told(judged(garment, standing(30, 2), body, standing(4, 3)))).toEqual([]);
+  });
+
+  it('is none of a neckline between the bust points, which spans a hollow', () => {
+    const gaps = [{ edge: 'neckline between the bust points', most: 50, mean: 30, longer: 20 }] as const;
+    expect(beside({ ...well, gaps }).every(({ verdict }) => verdict === 'well')).toBe(true);
   });
 
   it('is none of an edge that lies closer than on the owner, nor of less strain', () => {

@@ -166,6 +166,69 @@ describe('a bodice on another body, or with other ease', () => {
   });
 });
 
+describe('a bodice on a body that is otherwise built', () => {
+  const highest = (found: Findings, at: string): number =>
+    found.waistLevel.find((each) => each.at === at)?.above ?? Number.NaN;
+  const change = (found: Findings, own: Findings, at: string): number =>
+    highest(found, at) - highest(own, at);
+
+  // Where a cutter looks, common practice, no source: a back that is longer lifts the waist seam.
+  it('rides up all round on a back that is 20 mm longer, and comes down again for a round back', () => {
+    const longer = { ...lady, backNeckPointToWaist: 42.5, scyeDepth: 20.2 };
+    const [own, other] = [trial(lady, lady, {}).found, trial(lady, longer, {}).found];
+    const again = trial({ ...lady, fitting: [{ 'round back': 2 }] }, longer, {}).found;
+    for (const { at } of own.waistLevel) {
+      expect([at, change(other, own, at) > 5]).toEqual([at, true]);
+      expect([at, change(again, own, at) < change(other, own, at) - 3]).toEqual([at, true]);
+    }
+  });
+
+  it('falls in front on a back that sways and is 20 mm shorter, more than behind', () => {
+    const sways = { ...lady, backNeckPointToWaist: 38.5 };
+    const [own, other] = [trial(lady, lady, {}).found, trial(lady, sways, {}).found];
+    expect(change(other, own, 'centre front')).toBeLessThan(-10);
+    expect(change(other, own, 'centre back')).toBeGreaterThan(change(other, own, 'centre front') + 5);
+  });
+
+  it('whose shoulders fall by 5 degrees more sinks all round, and its bust point with it', () => {
+    const styling = { front: 'plain', shoulder: 'whole' };
+    const fallen = { ...lady, shoulderSlope: 25 };
+    const [own, other] = [trial(lady, lady, styling).found, trial(lady, fallen, styling).found];
+    for (const { at } of own.waistLevel) expect([at, change(other, own, at) < -3]).toEqual([at, true]);
+    expect(other.bustPoint?.up ?? 0).toBeLessThan((own.bustPoint?.up ?? 0) - 8);
+  });
+
+  it('with 60 mm less bust over the same ribs binds under the bust, and its bust point is too high', () => {
+    const flat = { ...lady, bustGirth: 86 };
+    const [own, other] = [trial(fuller, fuller, {}), trial(fuller, flat, {})];
+    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 20);
+    expect(other.found.bustPoint?.up ?? 0).toBeGreaterThan((own.found.bustPoint?.up ?? 0) + 10);
+    const slack = ({ found }: Trial): number =>
+      found.gaps.find(({ edge }) => edge === 'neckline between the bust points')?.longer ?? 0;
+    expect(slack(other)).toBeGreaterThan(slack(own) + 20);
+  });
+
+  it('has an armhole that stands off, and less after the wedge that is pinned out of it', () => {
+    const styling = { front: 'plain', shoulder: 'whole' };
+    const armhole = (forWhom: object) =>
+      trial(forWhom, lady, styling).found.gaps.find(({ edge }) => edge === 'front armhole');
+    const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1.5 }] })];
+    expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 10);
+    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 8);
+  });
+});
+
+describe('a neckline', () => {
+  it('lies nearer to the body outside the bust points after the wedge that is pinned out of it', () => {
+    const outside = (forWhom: object) =>
+      trial(forWhom, lady, {}).found.gaps.find(({ edge }) => edge === 'neckline outside the bust points')
+        ?.most;
+    expect(outside({ ...lady, fitting: [{ 'wedge from neckline': 1 }] }) ?? 99).toBeLessThan(
+      (outside(lady) ?? 0) - 2,
+    );
+  });
+});
+
 describe('what is to be altered', () => {
   const withLessUnderBust = (changes: readonly object[]) => ({ ...lady, fitting: changes });
   const withMoreCup = (changes: readonly object[]) => ({ ...fuller, fitting: changes });
