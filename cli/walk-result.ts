@@ -4,6 +4,7 @@ import type { Evaluation } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import { type IssueCode, knownCodes } from '../engine/issue-codes/issue-codes.ts';
 import type { EdgeRef } from '../engine/pattern/seam.ts';
+import { rounded } from '../engine/text/figure.ts';
 import type { IssueResult } from './results/issue.ts';
 import type { ReportResult } from './results/report.ts';
 
@@ -25,27 +26,27 @@ export function walkResult(report: Report, made?: Pick<Evaluation, 'styling' | '
       name,
       a: a.map(plainRef),
       b: b.map(plainRef),
-      lengthA,
-      lengthB,
-      ease,
-      gatherRatio,
-      mismatch,
+      lengthA: told(lengthA),
+      lengthB: told(lengthB),
+      ease: told(ease),
+      gatherRatio: told(gatherRatio),
+      mismatch: told(mismatch),
     })),
-    joins: report.joins.map(({ name, pieces, angle }) => ({ name, pieces, angle })),
+    joins: report.joins.map(({ name, pieces, angle }) => ({ name, pieces, angle: told(angle) })),
     girths: report.girths.map(({ level, body, ease, target, finished, error }) => ({
       level,
-      body,
-      ease,
-      target,
-      finished,
-      error,
+      body: told(body),
+      ease: told(ease),
+      target: told(target),
+      finished: told(finished),
+      error: told(error),
     })),
     shapes: report.shapes.map(({ name, piece, value, low, high, unit, ok, bound }) => ({
       name,
       piece,
-      value: Number.isFinite(value) ? value : null,
-      low: low ?? null,
-      high: high ?? null,
+      value: Number.isFinite(value) ? told(value) : null,
+      low: low === undefined ? null : told(low),
+      high: high === undefined ? null : told(high),
       unit,
       ok,
       bound,
@@ -54,6 +55,9 @@ export function walkResult(report: Report, made?: Pick<Evaluation, 'styling' | '
     issues: issuesResult(report.issues),
   };
 }
+
+/** A figure without the digits that sines and roots of one JavaScript have otherwise than those of another, as a browser's. */
+const told = (value: number): number => rounded(value, 9);
 
 /** The same shape when nothing could be drafted: no seams, and the issues that say why. */
 export const nothingWalked = (garment: string, issues: readonly Issue[]): ReportResult =>
