@@ -66,7 +66,7 @@ inBrowser('edited code', () => {
       page,
       'spy.ts',
       telling(`
-        const all = globalThis as any;
+        const all = globalThis;
         tries('importScripts', () => all.importScripts('${address}page.js'));
         tries('synchronous request', () => { const r = new all.XMLHttpRequest(); r.open('GET', '${address}page.js', false); r.send(); });
         tries('eval', () => all.eval('1 + 1'));
@@ -86,7 +86,7 @@ inBrowser('edited code', () => {
         later('socket', () => new Promise((done, fail) => { const s = new all.WebSocket('${address.replace('http', 'ws')}'); s.onopen = done; s.onerror = fail; }));
         later('nested worker', () => new Promise((done, fail) => {
           const inner = new all.Worker(all.URL.createObjectURL(new all.Blob(["fetch('${address}page.js').then(() => postMessage(1), () => postMessage(0))"])));
-          inner.onmessage = ({ data }: any) => data ? done(1) : fail();
+          inner.onmessage = ({ data }) => data ? done(1) : fail();
           inner.onerror = fail;
         }));
       `),

@@ -13,7 +13,7 @@ const gap = 30;
 /** Papers are tried so many to the widest piece and to all of them in one row. */
 const tries = 12;
 
-/** Stands pieces in rows on a paper that fills a window of so much width to height as well as any. */
+/** Stands pieces in rows on a paper that best fills a window of so much width to height. */
 export function arranged(pieces: readonly ScreenPiece[], aspect: number): Arranged {
   const narrowest = Math.max(0, ...pieces.map(({ width }) => width)) + 2 * gap;
   const widest = pieces.reduce((sum, { width }) => sum + width + gap, gap);
