@@ -54,7 +54,7 @@ export function Take(props: FileViewProps) {
               </Asked>
             </ul>
             <p class="quiet">
-              Print at 100 %, “actual size”. Measure the test square on the print before you cut.
+              Print at 100 %, “actual size”. Measure both test squares on the print before you cut.
             </p>
           </section>
           <section aria-label="To sew by">
