@@ -16,7 +16,6 @@ const TIGHTEST = 25;
 /** What a cutter looks at on the panels of a bodice, measured as they are written; `plain` where a plain sleeve is set in. */
 export function bodiceShapes(cut: PanelCut, body: Body, plain: boolean): readonly ShapeClaim[] {
   const { size } = body;
-  const { style } = cut.plan.lines;
   return [
     ...armholeGirths(cut, body),
     acrossBack(cut, size.acrossBackWidth),
@@ -53,7 +52,7 @@ export function bodiceShapes(cut: PanelCut, body: Body, plain: boolean): readonl
         'worn, the side seam lies too far back at the waist when it is more, too far forward when it is less',
     },
     ...overTheBust(cut, size.bustGirth - size.underBustGirth),
-    ...waistLevel(style, size.waistGirth < size.underBustGirth),
+    ...waistLevel(cut, size.waistGirth < size.underBustGirth),
     ...leans.map(
       ({ name, at }): ShapeClaim => ({
         kind: 'lean',
@@ -238,9 +237,10 @@ function overTheBust({ plan }: PanelCut, cupDifference: number): readonly ShapeC
 }
 
 /** The waist of the front hangs level: on paper it may dip by this where the waist is smaller than the under-bust, mm. */
-function waistLevel({ front }: Style, tapersIn: boolean): readonly ShapeClaim[] {
+function waistLevel({ plan }: PanelCut, tapersIn: boolean): readonly ShapeClaim[] {
+  const { levels, front } = plan.foundation;
   const level =
-    front === 'plain'
+    plan.lines.style.front === 'plain'
       ? ({ kind: 'line', name: 'under-bust level' } as const)
       : ({ kind: 'edge', name: 'under-bust' } as const);
   const centre = (seam: string) => ({ corner: { piece: 'centre front', edge: 'waist', seam }, level });
@@ -262,8 +262,10 @@ function waistLevel({ front }: Style, tapersIn: boolean): readonly ShapeClaim[] 
       at: centre('centre front'),
       than: {
         corner: { piece: 'side front', edge: 'waist', seam: 'side' },
-        level: { kind: 'line', name: 'under-bust level' },
+        level: { kind: 'line', name: 'bust level' },
       },
+      // The under-bust level slopes on the side front, so it is measured there from the bust level.
+      plus: front.underBust.centre.y - levels.bust.value,
       low: -most,
       high: most,
       outside,

@@ -46,6 +46,9 @@ export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLi
   };
 }
 
+/** The name of a side seam's place at the under-bust level. */
+export const sideUnderBust = (part: 'front' | 'back'): string => `${part} side under bust`;
+
 /** The heading with which a bent side seam reaches the waist. */
 const headingAtWaist = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
 
@@ -57,7 +60,7 @@ function planBent(
 ): readonly [straight: string, above: string, below: string] {
   const { side } = foundation[part];
   const bust = sketch.fixed(`${part} side at bust level`, side.bust);
-  const bend = sketch.fixed(`${part} side under bust`, side.underBust);
+  const bend = sketch.fixed(sideUnderBust(part), side.underBust);
   const waist = sketch.fixed(`${part} side at waist`, side.waist);
   const along = { angle: sketch.fixedAngle(`${part} side runs`, sideHeading(side)) };
   const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });
