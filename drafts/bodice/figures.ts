@@ -36,7 +36,7 @@ export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): rea
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
   const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
   const armhole = style.shoulder === 'strap' ? STRAP_NOT_SHOULDER : THIS_BODY;
-  const { bust, underBust, underarm } = levels;
+  const { bust, underarm } = levels;
   return [
     mm('armhole level below the scye depth', underarm.value - size.scyeDepth, 10, 25),
     mm(
@@ -54,7 +54,7 @@ export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): rea
     ),
     mm('bust point from side neck', size.neckShoulderPointToBustPoint, 240, 280),
     mm('bust point from centre front', size.bustPointWidth / 2, 85, 105),
-    mm('under-bust seam below the bust point', underBust.value - bust.value, 65, 95),
+    mm('under-bust seam below the bust point', front.underBust.side.y - bust.value, 65, 95),
     mm('side seam', distance(front.side.underarm, front.side.waist), 170, 210),
     mm('side seam takes in at the waist, each edge', widths.sideAtWaist.value, 10, 30),
     mm('front princess takes in at the waist', widths.frontPrincess.waist.value, 20, 50),

@@ -1,6 +1,6 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
-import { type Point, point } from '../../engine/geometry/point.ts';
+import { between, type Point, point } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
@@ -12,7 +12,6 @@ import {
   armholeEdges,
   armholeNotches,
   curvesOf,
-  grainSquareToWaist,
   jointNotches,
   type PanelCut,
   panelTop,
@@ -167,6 +166,12 @@ function wholeCentreFront(cut: PanelCut): Piece {
 const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
   levelLine('bust', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
 
+/** The side front's grain: square to the bust level, for its waist may dip towards the princess seam. */
+const grainUpright = ({ plan }: PanelCut, waistIn: Point, waistOut: Point): Piece['grain'] => {
+  const { x, y } = between(waistIn, waistOut, 0.5);
+  return grainline(point(x, plan.foundation.levels.bust.value), point(x, y));
+};
+
 /** The princess line of the centre front at the under-bust level. */
 const underBustAt = ({ solution }: PanelCut): Point => solvedPoint(solution, 'centre front under bust');
 
@@ -259,7 +264,7 @@ function sideFront(cut: PanelCut): Piece {
       princess('princess lower', 0, 1, 1),
       upper,
     ],
-    grain: grainSquareToWaist(cut, waist, foundation.front.side.waist),
+    grain: grainUpright(cut, waist, foundation.front.side.waist),
     notches: [
       { name: 'under-bust seam', edge: upper.name, at: 0, mark: 'single' },
       ...jointNotches(upper, [{ name: 'bust level', mark: 'single' }]),

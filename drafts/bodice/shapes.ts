@@ -196,9 +196,9 @@ const OVER_BUST = 6;
 
 /** Where the princess line is fullest, how full, and what it takes up over the bust. */
 function overTheBust({ plan }: PanelCut, cupDifference: number): readonly ShapeClaim[] {
-  const { levels } = plan.foundation;
+  const { levels, front } = plan.foundation;
   const { turned, turnedIn } = plan.lines.front;
-  const depth = levels.underBust.value - levels.bust.value;
+  const depth = front.underBust.side.y - levels.bust.value;
   const asked = (angleOverBust(turned + turnedIn, cupDifference, depth) * 180) / Math.PI;
   return [
     {

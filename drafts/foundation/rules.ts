@@ -95,13 +95,13 @@ export const foundationRules = ruleTable('F', {
   ],
   hollowFrom: [100, 'mm', 'is more than this', onForms],
   frontDips: [
-    6,
+    4,
     'mm',
     'for that the front waist dips below the side seam by no more than this where it is smaller than the ribs',
     commonPractice,
   ],
   frontDipsPerMm: [0.3, 'share', 'elsewhere by this share of what it is larger, more', commonPractice],
-  frontDipsMost: [15, 'mm', 'and by no more than this', commonPractice],
+  frontDipsMost: [12, 'mm', 'and by no more than this', commonPractice],
   frontLarger: [
     5,
     'mm',
