@@ -189,7 +189,7 @@ function buttonholes(styling: InsertStyling): readonly Mark[] {
     kind: 'buttonhole',
     at: point(x, styling.casingDepth / 2),
     angle: Math.PI / 2,
-    length: Math.min(rules.buttonholeLength.value, styling.casingDepth - 4),
+    length: Math.min(rules.buttonholeLength.value, styling.casingDepth - 2 * rules.holeInCasing.value),
   });
   const x = rules.buttonholeFromCentre.value;
   return [hole('right buttonhole', -x), hole('left buttonhole', x)];
