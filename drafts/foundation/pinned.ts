@@ -3,7 +3,7 @@ import type { Levels } from './levels.ts';
 import type { FoundationTable } from './table.ts';
 
 /** What a fitting took each edge of a seam in, by its level; less than nothing where it let it out. */
-export interface Pinned {
+export interface PinnedSeams {
   readonly side: { readonly bust: Mm; readonly waist: Mm };
   readonly front: { readonly underBust: Mm; readonly waist: Mm };
   readonly back: { readonly bust: Mm; readonly underBust: Mm; readonly waist: Mm };
@@ -13,7 +13,7 @@ export interface Pinned {
 }
 
 /** What was pinned at the seams of the bodice; nothing where none of it was. */
-export function pinned(table: FoundationTable): Pinned | undefined {
+export function pinned(table: FoundationTable): PinnedSeams | undefined {
   const { takenIn, fitted } = table;
   const side = { bust: takenIn('side seam', 'bust'), waist: takenIn('side seam', 'waist') };
   const front = {
@@ -43,7 +43,7 @@ export interface TakenFromHalf {
 /** Adds up what was pinned at each level; a seam runs straight on between the levels where it was. */
 export function takenFromHalf(
   { mm }: FoundationTable,
-  { side, front, back, centreBack, wider }: Pinned,
+  { side, front, back, centreBack, wider }: PinnedSeams,
   { bust, underBust, waist }: Levels,
 ): TakenFromHalf {
   const sideUnderBust = mm`Fitting, side seam taken in under the bust: at the bust ${side.bust} + (at the waist ${side.waist} - at the bust ${side.bust}) x (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust})`;

@@ -2,7 +2,7 @@ import type { FittedLevel } from '../../engine/body/fitting.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { sayPinned, sayTaken } from '../fitting/say-taken.ts';
 import type { Levels } from './levels.ts';
-import { type Pinned, pinned, takenFromHalf } from './pinned.ts';
+import { type PinnedSeams, pinned, takenFromHalf } from './pinned.ts';
 import type { FoundationTable } from './table.ts';
 import type { SharedWidths } from './widths.ts';
 
@@ -57,7 +57,7 @@ function fittedWidths(
   { mm }: FoundationTable,
   shared: SharedWidths,
   levels: Levels,
-  { side, front, back, centreBack, wider }: Pinned,
+  { side, front, back, centreBack, wider }: PinnedSeams,
 ): Omit<SharedWidths, 'halfWaist'> {
   return {
     front: mm`Fitting, front width at bust level: ${shared.front} - side seam ${side.bust}`,
