@@ -8,12 +8,13 @@ import { linked } from '../../../cli/page/requests/link.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
 import { frameDocument, frameHash, frameScript } from '../../../cli/page/views/code/frame.ts';
 import { codeKept, keptCode } from '../../../cli/page/views/code/kept-code.ts';
-import { type Coded, type Coding, codeIssues, filesNow } from '../../../cli/page/views/code/own.ts';
+import { type Coded, type Coding, codeIssues } from '../../../cli/page/views/code/own.ts';
 import { runAnswer } from '../../../cli/page/views/code/questions.ts';
 import { withRulesWritten } from '../../../cli/page/views/code/rule-in-code.ts';
 import { type LinkedDraft, runDraft } from '../../../cli/page/views/code/run-draft.ts';
 import { garmentFiles, type Sources } from '../../../cli/page/views/code/sources.ts';
 import { placeOfStep, stepAt, stepPlaces } from '../../../cli/page/views/code/step-places.ts';
+import { filesNow } from '../../../cli/page/views/code/written-code.ts';
 import { evaluate, garments, notchesOf, provenSheet } from '../../../drafts/index.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
@@ -40,7 +41,7 @@ const skirt = garmentFiles(sources, 'skirt');
 
 /** Runs linked files here, as the worker of the frame does there. */
 function run(files: DraftFiles) {
-  const { script, problem } = linked({ kind: 'link', key: '1', files });
+  const { script, problem } = linked({ kind: 'link', key: '1', asks: 'editor', files });
   if (script === undefined) throw new Error(problem?.message);
   const self: LinkedDraft = {};
   new Function('self', script)(self);
@@ -76,7 +77,7 @@ describe('the code of a garment', () => {
   );
 
   test('keeps its lines when types are left out', () => {
-    const { starts = [] } = linked({ kind: 'link', key: '1', files: skirt });
+    const { starts = [] } = linked({ kind: 'link', key: '1', asks: 'editor', files: skirt });
     for (const [i, [file, line]] of starts.entries()) {
       const next = starts[i + 1]?.[1];
       if (next !== undefined)
@@ -121,11 +122,17 @@ describe('what is wrong with code', () => {
       expect(skirt[name]).toContain(was);
       return { ...skirt, [name]: (skirt[name] ?? '').replace(was, () => is) };
     };
-    const unreadable = linked({ kind: 'link', key: '1', files: { 'a.ts': 'const a = 1;\nconst = 3;\n' } });
+    const unreadable = linked({
+      kind: 'link',
+      key: '1',
+      asks: 'editor',
+      files: { 'a.ts': 'const a = 1;\nconst = 3;\n' },
+    });
     expect(unreadable.problem).toMatchObject({ file: 'a.ts', line: 2 });
     const stray = linked({
       kind: 'link',
       key: '1',
+      asks: 'editor',
       files: { 'a.ts': "\nimport { x } from 'y';\nexport default x;" },
     });
     expect(stray.problem).toMatchObject({ file: 'a.ts', line: 2, message: expect.stringContaining('“y”') });
@@ -178,10 +185,13 @@ describe('an edited draft', () => {
   });
 
   test('takes over turned rules once its source is there, and shows the difference', () => {
-    const wanted = did([{ does: 'take over rules', garment: 'skirt', turned: { K8: 14 } }, begin]);
+    const wanted = did([
+      { does: 'take over rules', of: { kind: 'garment', name: 'skirt' }, turned: { K8: 14 } },
+      begin,
+    ]);
     expect(wanted.turned).toEqual({ K8: 14 });
     const taken = did([
-      { does: 'take over rules', garment: 'skirt', turned: { K8: 14 } },
+      { does: 'take over rules', of: { kind: 'garment', name: 'skirt' }, turned: { K8: 14 } },
       begin,
       { does: 'rules are taken over', files: { 'rules.ts': '14' }, file: 'rules.ts' },
     ]);
