@@ -14,6 +14,16 @@ export interface Standing {
   readonly all: number;
   /** In standard deviations: the Mahalanobis distance, for one measurement its standard score. */
   readonly offOf: (names: readonly MeasurementName[]) => number;
+  readonly expected: (name: MeasurementName) => Expected;
+}
+
+/** What the others make of one measurement, mm. */
+export interface Expected {
+  readonly mean: number;
+  /** One standard deviation of her and of a reading's usual error. */
+  readonly spread: number;
+  /** The mean of all women, whose spread that is. */
+  readonly usual: number;
 }
 
 /**
@@ -39,15 +49,30 @@ export function standingOf(sizes: Sizes): Standing {
   factor(lower);
   const scores = Float64Array.from(off.getColumn(0));
   solveLower(lower, scores);
+  let inverted: { readonly precision: Matrix; readonly weighed: Matrix } | undefined;
+  const partition = () => {
+    const precision = inverted?.precision ?? inverse(Matrix.from1DArray(count, count, covariance));
+    inverted ??= { precision, weighed: precision.mmul(off) };
+    return inverted;
+  };
   return {
     all: Math.sqrt(scores.reduce((sum, score) => sum + score * score, 0)),
     offOf: (set) => {
-      const precision = inverse(Matrix.from1DArray(count, count, covariance));
-      const weighed = precision.mmul(off);
+      const { precision, weighed } = partition();
       const at = set.map((name) => names.indexOf(name));
       const pulled = weighed.selection(at, [0]);
       const among = inverse(precision.selection(at, at));
       return Math.sqrt(pulled.transpose().mmul(among).mmul(pulled).get(0, 0));
+    },
+    expected: (name) => {
+      const { precision, weighed } = partition();
+      const at = names.indexOf(name);
+      const variance = 1 / precision.get(at, at);
+      return {
+        mean: (sizes[name] ?? 0) - variance * weighed.get(at, 0),
+        spread: Math.sqrt(variance),
+        usual: women.mean[women.names.indexOf(name)] ?? 0,
+      };
     },
   };
 }
