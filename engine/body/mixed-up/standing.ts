@@ -14,11 +14,11 @@ export interface Standing {
   readonly all: number;
   /** In standard deviations: the Mahalanobis distance, for one measurement its standard score. */
   readonly offOf: (names: readonly MeasurementName[]) => number;
-  readonly expected: (name: MeasurementName) => Expected;
+  readonly expected: (name: MeasurementName) => Foretold;
 }
 
 /** What the others make of one measurement, mm. */
-export interface Expected {
+export interface Foretold {
   readonly mean: number;
   /** One standard deviation of her and of a reading's usual error. */
   readonly spread: number;
