@@ -49,7 +49,7 @@ export * from '../engine/constraints/statements.ts';
 export { cuttingFile, gradedCuttingFile } from '../engine/cutting-file/cutting-file.ts';
 export type { Flavour } from '../engine/cutting-file/flavour.ts';
 export { DraftMistake } from '../engine/draft-mistake.ts';
-export { type Evaluation, evaluate } from '../engine/evaluate.ts';
+export { type Evaluation, evaluate, evaluateRead } from '../engine/evaluate.ts';
 export type { ExcludedRelation } from '../engine/excluded-relation.ts';
 export { notchesOf } from '../engine/finishing/notches.ts';
 export { bodyForm } from '../engine/form/body-form.ts';

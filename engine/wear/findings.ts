@@ -24,6 +24,15 @@ export interface Strain {
   readonly over: number;
 }
 
+/** What became of the waist seam when both arms were raised, mm and degrees from where they hang. */
+export interface ArmsRaised {
+  readonly to: number;
+  /** How much higher the waist seam then lay, place by place. */
+  readonly lift: readonly { readonly at: string; readonly by: number }[];
+  /** How far they may be raised before it lies higher by 10 mm anywhere; as far as they were raised, where it never did. */
+  readonly free: number;
+}
+
 /** What is found on a worn garment, in a fitting's terms; mm and degrees, the wearer's left where there are two. */
 export interface Findings {
   readonly ease: readonly Ease[];
@@ -39,6 +48,8 @@ export interface Findings {
   readonly gaps: readonly Gap[];
   /** Height of the hem above the floor; none where it hangs from no waist. */
   readonly hem?: { readonly lowest: number; readonly highest: number; readonly mean: number } | undefined;
+  /** None where there are no sleeves, or no arm was raised. */
+  readonly arms?: ArmsRaised | undefined;
 }
 
 /** Everything that is found on a worn garment. */
@@ -119,7 +130,8 @@ function hemOf({ girths }: Garment, { x, sewn }: Worn): Findings['hem'] {
   };
 }
 
-function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand): Findings['waistLevel'] {
+/** Height of the waist seam above the body's waist, place by place. */
+export function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand): Findings['waistLevel'] {
   return joins.flatMap((join) => {
     if (join.kind === 'along' || join.a.edge !== 'waist' || /^skirt/.test(join.a.piece)) return [];
     const index = sewn.panels.findIndex(({ panel }) => panel.name === join.a.piece && panel.side !== 'right');

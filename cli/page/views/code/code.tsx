@@ -1,10 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { isUntouched } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
+import { DrawViews } from './draw-views.tsx';
 import { Drawn } from './drawn.tsx';
 import { Editor } from './editor.tsx';
 import { Hold } from './hold.tsx';
-import { type Coding, codeIssues, filesNow } from './own.ts';
+import { type Coding, codeIssues } from './own.ts';
 import { Problems } from './problems.tsx';
 import type { CodeIssue } from './questions.ts';
 import { withRulesWritten } from './rule-in-code.ts';
@@ -12,6 +13,7 @@ import { Runs } from './runs.ts';
 import { beginning } from './sources.ts';
 import { placeOfStep, stepAt, stepPlaces } from './step-places.ts';
 import { Tools } from './tools.tsx';
+import { filesNow } from './written-code.ts';
 
 /** The draft's own files beside what they draw. */
 export function Code(props: FileViewProps) {
@@ -39,6 +41,7 @@ export function Code(props: FileViewProps) {
       <h1 tabIndex={-1}>Change the code</h1>
       {failed && <p class="said error">The source of the drafts could not be loaded. Load the page again.</p>}
       <Tools code={code} garments={state.garments} tell={tell} run={() => runs.now()} />
+      <DrawViews state={state} send={send} />
       {strange && (
         <div class="notice strange" role="alert">
           <p>

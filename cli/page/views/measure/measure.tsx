@@ -1,4 +1,5 @@
 import { type MeasurementName, measurementNames } from '../../../../drafts/index.ts';
+import { garmentsNow } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps, ViewProps } from '../view.ts';
 import { essential, Field } from './field.tsx';
@@ -38,7 +39,7 @@ export function Measure(props: FileViewProps) {
   const { state, send } = props;
   const { form, answer } = state;
   const known: readonly string[] = [...measurementNames, 'age', 'cup', 'name', 'units'];
-  const choices = state.garments.flatMap((garment) => garment.choices.map(({ name }) => name));
+  const choices = garmentsNow(state).flatMap((garment) => garment.choices.map(({ name }) => name));
   // Of the garment drawn, as against the body, Checks tells.
   const others = (answer?.issues ?? []).filter(
     ({ path, code, severity }) =>
