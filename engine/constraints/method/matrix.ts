@@ -76,13 +76,19 @@ function addLower({ n, hessian }: Model, bent: Float64Array, into: Float64Array)
 /** Mean diagonal of the Gauss-Newton matrix at arm's length. */
 function meanStiffness({ n, part, hessian }: Model): number {
   let sum = 0;
-  for (let k = 0; k < n; k++) sum += (hessian[k * n + k] as number) / (part.arms[k] as number) ** 2;
+  for (let k = 0; k < n; k++) {
+    const arm = part.arms[k] as number;
+    sum += (hessian[k * n + k] as number) / (arm * arm);
+  }
   return sum / n;
 }
 
 function addDamping({ n, part }: Model, damping: number, matrix: Float64Array): void {
-  for (let k = 0; k < n; k++)
-    matrix[k * n + k] = (matrix[k * n + k] as number) + damping * (part.arms[k] as number) ** 2;
+  if (damping === 0) return;
+  for (let k = 0; k < n; k++) {
+    const arm = part.arms[k] as number;
+    matrix[k * n + k] = (matrix[k * n + k] as number) + damping * arm * arm;
+  }
 }
 
 function addSquares({ n, equal }: Model, weight: number, matrix: Float64Array): void {
