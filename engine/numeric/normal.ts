@@ -1,5 +1,5 @@
 /** Where the tail begins that is found by a fraction: before, it would need too many terms. */
-const TAIL = 3;
+const TAIL = 2;
 
 /** Terms of the fraction: at the beginning of the tail they are exact to 1e-9. */
 const TERMS = 60;

@@ -16,7 +16,7 @@ const misreadFrom = 0.5;
 
 /** So likely one reading must be the blunder, if there is one, to be measured first; and two of them to be named together. */
 const firstFrom = 0.6;
-const twoFrom = 0.8;
+const twoFrom = 0.75;
 
 /** A second reading so likely, measured by the first, is worth naming beside it. */
 const besides = 1 / 4;
