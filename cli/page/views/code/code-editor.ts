@@ -15,8 +15,9 @@ import {
   lineNumbers,
 } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
-import { nameAssist, nameAt } from './names/assist.ts';
+import { nameAssist } from './names/assist.ts';
 import type { Known, Meaning } from './names/known.ts';
+import { nameAt } from './names/name-at.ts';
 import { type Slip, slipsIn } from './names/slips.ts';
 import type { CodeIssue } from './questions.ts';
 

@@ -2,14 +2,16 @@ import type { Completion, CompletionContext, CompletionResult } from '@codemirro
 import { syntaxTree } from '@codemirror/language';
 import type { EditorView } from '@codemirror/view';
 import { type Known, type Meaning, type Meanings, partsOf, takenFrom } from './known.ts';
-import { meaningElement } from './meaning-element.ts';
 import { readCode } from './read-code.ts';
+
+/** Shows what a name means beside the list. */
+type Show = (meaning: Meaning) => ReturnType<Exclude<NonNullable<Completion['info']>, string>>;
 
 /** No import goes back further. */
 const reach = 4000;
 
 /** What can be written at a place: names of an import, parts of what stands before a dot, or anything that has a name. */
-export function completionsAt(context: CompletionContext, known: Known): CompletionResult | null {
+export function completionsAt(context: CompletionContext, known: Known, show: Show): CompletionResult | null {
   const { state, pos, explicit } = context;
   const before = state.sliceDoc(Math.max(0, pos - reach), pos);
   const [word = ''] = /[\w$]*$/.exec(before) ?? [];
@@ -18,7 +20,7 @@ export function completionsAt(context: CompletionContext, known: Known): Complet
   if (/(?:^|\n)(?:import|export)\s[^;]*\{[^}'";]*$/.test(before)) {
     const [, source] = /^[^}]*\}\s*from\s*'([^']+)'/.exec(state.sliceDoc(pos, pos + reach)) ?? [];
     const there = source === undefined ? new Map<string, Meaning>() : takenFrom(source, known);
-    return there ? of(optionsOf(there)) : null;
+    return there ? of(optionsOf(there, show)) : null;
   }
   const within = syntaxTree(state).resolveInner(pos, -1).name;
   if (/^(String|TemplateString|LineComment|BlockComment)$/.test(within)) return null;
@@ -27,37 +29,39 @@ export function completionsAt(context: CompletionContext, known: Known): Complet
     const parts = dotted.split(/\s*\.\s*/);
     const name = parts.at(-1) ?? '';
     const found = partsOf({ of: name, parted: true }, known);
-    return found ? of(optionsOf(found.parts)) : null;
+    return found ? of(optionsOf(found.parts, show)) : null;
   }
   if (word === '' && !explicit) return null;
-  return of(allNames(known));
+  return of(allNames(known, show));
 }
 
-const optionsOf = (meanings: Meanings): readonly Completion[] =>
-  [...meanings].map(([name, meaning]) => optionOf(name, meaning));
+const optionsOf = (meanings: Meanings, show: Show): readonly Completion[] =>
+  [...meanings].map(([name, meaning]) => optionOf(name, meaning, show));
 
-const optionOf = (name: string, meaning: Meaning, apply?: Completion['apply']): Completion => ({
+const optionOf = (name: string, meaning: Meaning, show: Show, apply?: Completion['apply']): Completion => ({
   label: name,
   detail: meaning.signature
     .replace(name, '')
     .replace(/^[:\s]+/, '')
     .slice(0, 60),
-  info: () => meaningElement(meaning),
+  info: () => show(meaning),
   ...(apply ? { apply } : {}),
 });
 
 /** What has a name in the file, and what can be imported from the program, which then is. */
-function allNames(known: Known): readonly Completion[] {
+function allNames(known: Known, show: Show): readonly Completion[] {
   const { names, declared, imports } = readCode(known.files[known.file] ?? '');
   const here = [...names].map((name) => {
     const taken = imports.find(({ local }) => local === name);
     const meaning = declared.get(name) ?? (taken && takenFrom(taken.source, known)?.get(taken.name));
-    return { ...optionOf(name, meaning ?? { signature: name, says: '' }), boost: 10 };
+    return { ...optionOf(name, meaning ?? { signature: name, says: '' }, show), boost: 10 };
   });
   const others = Object.entries(known.program)
     .filter(([name]) => !names.has(name))
     .map(([name, meaning]) =>
-      optionOf(name, meaning, (view, _, from, to) => writeImported(view, name, meaning.isType, from, to)),
+      optionOf(name, meaning, show, (view, _, from, to) =>
+        writeImported(view, name, meaning.isType, from, to),
+      ),
     );
   return [...here, ...others];
 }

@@ -51,35 +51,26 @@ export const readCode = (text: string): ReadCode => known(text);
 const known = lately((text: string): ReadCode => {
   const tree = typescriptLanguage.parser.parse(text);
   const cut = ({ from, to }: Stretch): string => text.slice(from, to);
-  const [imports, passed]: [Taken[], Taken[]] = [[], []];
+  const others = takings(text);
+  const imports = others.flatMap(({ passes, taken }) => (passes ? [] : taken));
+  const passed = others.flatMap(({ passes, taken }) => (passes ? taken : []));
   const [uses, members]: [Used[], Used[]] = [[], []];
-  const names = new Set<string>();
+  const names = new Set(imports.map(({ local }) => local));
   const exported = new Set<string>();
   const parted = new Set<string>();
   let whole = true;
   tree.iterate({
     enter: ({ node }) => {
       const { name, from, to } = node;
+      if (others.some((each) => from >= each.from && to <= each.to)) return false;
       switch (name) {
-        case 'ImportDeclaration': {
-          const taken = takenBy(node, text);
-          imports.push(...taken);
-          for (const { local } of taken) names.add(local);
-          return false;
-        }
-        case 'ExportDeclaration': {
-          if (node.getChild('Star') || node.getChild('ExportGroup')) {
-            const taken = takenBy(node, text);
-            if (node.getChild('String')) passed.push(...taken);
-            else {
-              uses.push(...taken.map((each) => ({ name: each.name, from: each.from, to: each.to })));
-              for (const { local } of taken) exported.add(local);
-            }
-            return false;
+        case 'ExportDeclaration':
+          for (const each of node.getChild('ExportGroup')?.getChildren('VariableName') ?? []) {
+            const alias = each.nextSibling?.name === 'as' ? each.nextSibling.nextSibling : each;
+            if (each.prevSibling?.name !== 'as' && alias) exported.add(cut(alias));
           }
           if (node.getChild('default')) exported.add('default');
           break;
-        }
         case 'VariableDefinition':
         case 'TypeDefinition':
           names.add(cut(node));
@@ -119,28 +110,35 @@ const known = lately((text: string): ReadCode => {
   };
 });
 
-/** The names that an import or an export takes from another file. */
-function takenBy(node: CodeNode, text: string): readonly Taken[] {
-  const written = node.getChild('String');
-  const source = written ? text.slice(written.from + 1, written.to - 1) : '';
-  const group = node.getChild('ImportGroup') ?? node.getChild('ExportGroup');
-  const taken: Taken[] = [];
-  const allTypes = /^(?:import|export)\s+type\b/.test(text.slice(node.from, node.to));
-  const star = node.getChild('Star');
-  const own = node.getChild('VariableDefinition');
-  if (own) {
-    const local = text.slice(own.from, own.to);
-    taken.push({ name: star ? '*' : 'default', local, source, isType: allTypes, from: own.from, to: own.to });
-  } else if (star)
-    taken.push({ name: '*', local: '*', source, isType: allTypes, from: star.from, to: star.to });
-  if (!group) return taken;
-  for (const part of text.slice(group.from + 1, group.to - 1).matchAll(/[^,]+/g)) {
-    const found = /^(\s*(?:type\s+)?)([\w$]+)(?:\s+as\s+([\w$]+))?\s*$/.exec(part[0]);
-    const [, before = '', name, local = name] = found ?? [];
-    if (name === undefined || local === undefined) continue;
-    const from = group.from + 1 + part.index + before.length;
-    const isType = allTypes || /type\s/.test(before);
-    taken.push({ name, local, source, isType, from, to: from + name.length });
-  }
-  return taken;
+/** An import, or an export of what another file has, up to its end; the parser knows no `type` within the brackets of an export. */
+const taking =
+  /^[ \t]*(import|export)\s+(type\s+)?(?:([\w$]+)\s*(?:,\s*)?)?(\{[^}]*\}|\*(?:\s+as\s+[\w$]+)?)?\s*from\s*['"]([^'"\n]*)['"]/gm;
+
+interface Taking extends Stretch {
+  readonly passes: boolean;
+  readonly taken: readonly Taken[];
 }
+
+/** What a file takes from others, import by import. */
+const takings = (text: string): readonly Taking[] =>
+  [...text.matchAll(taking)].map(
+    ({ 0: whole, 1: word, 2: types, 3: own, 4: group = '', 5: source = '', index }) => {
+      const isAllTypes = types !== undefined;
+      const at = (part: string): number => index + whole.indexOf(part, word?.length);
+      const taken: Taken[] = [];
+      const add = (name: string, local: string, isType: boolean, from: number): void => {
+        taken.push({ name, local, source, isType: isAllTypes || isType, from, to: from + name.length });
+      };
+      if (own !== undefined) add('default', own, false, at(own));
+      const star = /^\*(?:\s+as\s+([\w$]+))?/.exec(group);
+      if (star) add('*', star[1] ?? '*', false, at('*'));
+      else
+        for (const part of group.slice(1, -1).matchAll(/[^,]+/g)) {
+          const found = /^(\s*(?:type\s+)?)([\w$]+)(?:\s+as\s+([\w$]+))?\s*$/.exec(part[0]);
+          const [, before = '', name, local = name] = found ?? [];
+          if (name !== undefined && local !== undefined)
+            add(name, local, /type\s/.test(before), at(group) + 1 + part.index + before.length);
+        }
+      return { passes: word === 'export', taken, from: index, to: index + whole.length };
+    },
+  );
