@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import type { DraftFiles } from '../../../cli/draft-files.ts';
 import { namesForEditor } from '../../../cli/page/names-for-editor.ts';
 import { completionsAt } from '../../../cli/page/views/code/names/completions.ts';
-import type { Known } from '../../../cli/page/views/code/names/known.ts';
+import type { KnownNames } from '../../../cli/page/views/code/names/known-names.ts';
 import { nameAt } from '../../../cli/page/views/code/names/name-at.ts';
 import { slipsIn } from '../../../cli/page/views/code/names/slips.ts';
 import { garmentFiles } from '../../../cli/page/views/code/sources.ts';
@@ -18,16 +18,16 @@ const names = namesForEditor(new URL('../../../', import.meta.url).pathname);
 const choices = Object.values(program.garments).flatMap((draft) => draft.choices);
 const skirt = garmentFiles(sources, 'skirt');
 
-const known = (file: string, files: DraftFiles): Known => ({ file, files, program: names, choices });
+const known = (file: string, files: DraftFiles): KnownNames => ({ file, files, program: names, choices });
 
 /** A file of the skirt with something else in it. */
-function changed(file: string, was: string | RegExp, is: string): Known {
+function changed(file: string, was: string | RegExp, is: string): KnownNames {
   const text = (skirt[file] ?? '').replace(was, is);
   expect(text).not.toBe(skirt[file]);
   return known(file, { ...skirt, [file]: text });
 }
 
-const said = (of: Known): readonly string[] => slipsIn(of).map(({ message }) => message);
+const said = (of: KnownNames): readonly string[] => slipsIn(of).map(({ message }) => message);
 
 describe('the names of the program', () => {
   test('are all that its modules export, and nothing else', () => {

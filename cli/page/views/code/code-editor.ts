@@ -16,9 +16,10 @@ import {
 } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
 import { nameAssist } from './names/assist.ts';
-import type { Known, Meaning } from './names/known.ts';
+import type { KnownNames } from './names/known-names.ts';
 import { nameAt } from './names/name-at.ts';
-import { type Slip, slipsIn } from './names/slips.ts';
+import type { NameMeaning } from './names/name-meaning.ts';
+import { type NameSlip, slipsIn } from './names/slips.ts';
 import type { CodeIssue } from './questions.ts';
 
 /** What an editor tells. */
@@ -29,9 +30,9 @@ export interface EditorEvents {
   /** The key that runs the code was pressed. */
   readonly run: () => void;
   /** What names may mean in the file, once that is known. */
-  readonly known: () => Known | undefined;
+  readonly known: () => KnownNames | undefined;
   /** What the name means that the cursor is in. */
-  readonly means: (meaning: Meaning | undefined) => void;
+  readonly means: (meaning: NameMeaning | undefined) => void;
 }
 
 /** An editor of one file. */
@@ -133,10 +134,10 @@ const pause = 300;
 export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
   let silent = false;
   let issues: readonly CodeIssue[] = [];
-  let slips: readonly Slip[] = [];
+  let slips: readonly NameSlip[] = [];
   let waiting: ReturnType<typeof setTimeout> | undefined;
   /** What names mean in what is written now. */
-  const knownIn = ({ doc }: EditorState): Known | undefined => {
+  const knownIn = ({ doc }: EditorState): KnownNames | undefined => {
     const known = events.known();
     if (!known || shown.file === '') return undefined;
     return { ...known, file: shown.file, files: { ...known.files, [shown.file]: doc.toString() } };
@@ -250,7 +251,7 @@ function diagnosticOf({ source, severity, message }: CodeIssue, { doc }: EditorS
 }
 
 /** What may be meant instead is written by one press. */
-function slipDiagnostic({ from, to, message, instead }: Slip): Diagnostic {
+function slipDiagnostic({ from, to, message, instead }: NameSlip): Diagnostic {
   const actions =
     instead === undefined
       ? []

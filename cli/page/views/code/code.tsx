@@ -6,7 +6,7 @@ import { DrawViews } from './draw-views.tsx';
 import { Drawn } from './drawn.tsx';
 import { Editor } from './editor.tsx';
 import { Hold } from './hold.tsx';
-import type { Known } from './names/known.ts';
+import type { KnownNames } from './names/known-names.ts';
 import type { ProgramNames } from './names/program-names.ts';
 import { type Coding, codeIssues } from './own.ts';
 import { Problems } from './problems.tsx';
@@ -118,7 +118,7 @@ function useSources({ state }: FileViewProps, tell: (what: Coding) => void): boo
 }
 
 /** What names may mean in a file, once what the program calls its own is loaded. */
-function useKnown({ state }: FileViewProps, file: string, files: DraftFiles): Known | undefined {
+function useKnown({ state }: FileViewProps, file: string, files: DraftFiles): KnownNames | undefined {
   const [program, setProgram] = useState<ProgramNames>();
   const { garments } = state;
   const choices = useMemo(() => garments.flatMap((garment) => garment.choices), [garments]);

@@ -1,11 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts';
-import type { Known, Meaning } from './names/known.ts';
+import type { KnownNames } from './names/known-names.ts';
+import type { NameMeaning } from './names/name-meaning.ts';
 import type { CodeIssue } from './questions.ts';
 
 interface EditorProps extends Omit<EditorEvents, 'known' | 'means'> {
   /** What names may mean, once that is known. */
-  readonly known: Known | undefined;
+  readonly known: KnownNames | undefined;
   readonly file: string;
   readonly text: string;
   /** What it differs from, where that is to be seen. */
@@ -21,7 +22,7 @@ const justNow = 500;
 export function Editor(props: EditorProps) {
   const place = useRef<HTMLDivElement>(null);
   const editor = useRef<CodeEditor>(null);
-  const [meaning, mean] = useState<Meaning>();
+  const [meaning, mean] = useState<NameMeaning>();
   const events = useRef(props);
   events.current = props;
   const typed = useRef(0);

@@ -2,12 +2,12 @@ import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
 import type { EditorState, Extension } from '@codemirror/state';
 import { type EditorView, hoverTooltip, keymap } from '@codemirror/view';
 import { completionsAt } from './completions.ts';
-import type { Known } from './known.ts';
+import type { KnownNames } from './known-names.ts';
 import { meaningElement } from './meaning-element.ts';
 import { nameAt } from './name-at.ts';
 
 /** What helps where names are written: those that there are as one types, and what one means that is pointed at. */
-export const nameAssist = (known: (state: EditorState) => Known | undefined): Extension => [
+export const nameAssist = (known: (state: EditorState) => KnownNames | undefined): Extension => [
   autocompletion({
     override: [
       (context) => {

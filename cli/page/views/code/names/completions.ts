@@ -1,17 +1,22 @@
 import type { Completion, CompletionContext, CompletionResult } from '@codemirror/autocomplete';
 import { syntaxTree } from '@codemirror/language';
 import type { EditorView } from '@codemirror/view';
-import { type Known, type Meaning, type Meanings, partsOf, takenFrom } from './known.ts';
+import { type KnownNames, type NameMeanings, partsOf, takenFrom } from './known-names.ts';
+import type { NameMeaning } from './name-meaning.ts';
 import { readCode } from './read-code.ts';
 
 /** Shows what a name means beside the list. */
-type Show = (meaning: Meaning) => ReturnType<Exclude<NonNullable<Completion['info']>, string>>;
+type Show = (meaning: NameMeaning) => ReturnType<Exclude<NonNullable<Completion['info']>, string>>;
 
 /** No import goes back further. */
 const reach = 4000;
 
 /** What can be written at a place: names of an import, parts of what stands before a dot, or anything that has a name. */
-export function completionsAt(context: CompletionContext, known: Known, show: Show): CompletionResult | null {
+export function completionsAt(
+  context: CompletionContext,
+  known: KnownNames,
+  show: Show,
+): CompletionResult | null {
   const { state, pos, explicit } = context;
   const before = state.sliceDoc(Math.max(0, pos - reach), pos);
   const [word = ''] = /[\w$]*$/.exec(before) ?? [];
@@ -19,7 +24,7 @@ export function completionsAt(context: CompletionContext, known: Known, show: Sh
   const of = (options: readonly Completion[]): CompletionResult => ({ from, options, validFor: /^[\w$]*$/ });
   if (/(?:^|\n)(?:import|export)\s[^;]*\{[^}'";]*$/.test(before)) {
     const [, source] = /^[^}]*\}\s*from\s*'([^']+)'/.exec(state.sliceDoc(pos, pos + reach)) ?? [];
-    const there = source === undefined ? new Map<string, Meaning>() : takenFrom(source, known);
+    const there = source === undefined ? new Map<string, NameMeaning>() : takenFrom(source, known);
     return there ? of(optionsOf(there, show)) : null;
   }
   const within = syntaxTree(state).resolveInner(pos, -1).name;
@@ -35,10 +40,15 @@ export function completionsAt(context: CompletionContext, known: Known, show: Sh
   return of(allNames(known, show));
 }
 
-const optionsOf = (meanings: Meanings, show: Show): readonly Completion[] =>
+const optionsOf = (meanings: NameMeanings, show: Show): readonly Completion[] =>
   [...meanings].map(([name, meaning]) => optionOf(name, meaning, show));
 
-const optionOf = (name: string, meaning: Meaning, show: Show, apply?: Completion['apply']): Completion => ({
+const optionOf = (
+  name: string,
+  meaning: NameMeaning,
+  show: Show,
+  apply?: Completion['apply'],
+): Completion => ({
   label: name,
   detail: meaning.signature
     .replace(name, '')
@@ -49,7 +59,7 @@ const optionOf = (name: string, meaning: Meaning, show: Show, apply?: Completion
 });
 
 /** What has a name in the file, and what can be imported from the program, which then is. */
-function allNames(known: Known, show: Show): readonly Completion[] {
+function allNames(known: KnownNames, show: Show): readonly Completion[] {
   const { names, declared, imports } = readCode(known.files[known.file] ?? '');
   const here = [...names].map((name) => {
     const taken = imports.find(({ local }) => local === name);

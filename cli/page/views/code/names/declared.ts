@@ -1,4 +1,4 @@
-import type { CodeNode } from './read-code.ts';
+import type { CodeNode } from './code-tree.ts';
 
 /** What a name is declared as: as it is written, and what is said of it there. */
 export interface Declared {

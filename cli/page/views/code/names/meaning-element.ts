@@ -1,7 +1,7 @@
-import type { Meaning } from './known.ts';
+import type { NameMeaning } from './name-meaning.ts';
 
 /** What a name means, to be shown beside it. All of it is text, never markup. */
-export function meaningElement({ signature, says }: Meaning): HTMLElement {
+export function meaningElement({ signature, says }: NameMeaning): HTMLElement {
   const element = document.createElement('div');
   element.className = 'cm-meaning';
   const code = document.createElement('code');

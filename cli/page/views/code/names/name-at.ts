@@ -1,5 +1,6 @@
 import type { EditorState } from '@codemirror/state';
-import { type Known, type Meaning, meaningIn, partsOf } from './known.ts';
+import { type KnownNames, meaningIn, partsOf } from './known-names.ts';
+import type { NameMeaning } from './name-meaning.ts';
 
 /** What stands before a dot is looked for no further back. */
 const reach = 200;
@@ -8,8 +9,8 @@ const reach = 200;
 export function nameAt(
   state: EditorState,
   pos: number,
-  known: Known | undefined,
-): { readonly meaning: Meaning; readonly from: number; readonly to: number } | undefined {
+  known: KnownNames | undefined,
+): { readonly meaning: NameMeaning; readonly from: number; readonly to: number } | undefined {
   const word = state.wordAt(pos);
   if (!known || !word) return undefined;
   const { from, to } = word;

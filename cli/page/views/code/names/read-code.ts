@@ -2,9 +2,6 @@ import { typescriptLanguage } from '@codemirror/lang-javascript';
 import { type Declared, declaredIn } from './declared.ts';
 import { lately } from './lately.ts';
 
-export type CodeTree = ReturnType<typeof typescriptLanguage.parser.parse>;
-export type CodeNode = CodeTree['topNode'];
-
 /** A stretch of a text. */
 export interface Stretch {
   readonly from: number;

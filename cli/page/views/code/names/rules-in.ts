@@ -1,10 +1,10 @@
 import { typescriptLanguage } from '@codemirror/lang-javascript';
-import type { Meaning } from './known.ts';
 import { lately } from './lately.ts';
+import type { NameMeaning } from './name-meaning.ts';
 
 /** The rules of each table in a file, by the name of the table and of the rule. */
-export const rulesIn = lately((text: string): ReadonlyMap<string, ReadonlyMap<string, Meaning>> => {
-  const tables = new Map<string, Map<string, Meaning>>();
+export const rulesIn = lately((text: string): ReadonlyMap<string, ReadonlyMap<string, NameMeaning>> => {
+  const tables = new Map<string, Map<string, NameMeaning>>();
   if (!text.includes('ruleTable(')) return tables;
   const cut = ({ from, to }: { readonly from: number; readonly to: number }): string => text.slice(from, to);
   typescriptLanguage.parser.parse(text).iterate({
@@ -16,7 +16,7 @@ export const rulesIn = lately((text: string): ReadonlyMap<string, ReadonlyMap<st
       const rows = given?.getChild('ObjectExpression');
       const letter = given?.getChild('String');
       if (!name || !called || !rows || cut(called) !== 'ruleTable') return;
-      const rules = new Map<string, Meaning>();
+      const rules = new Map<string, NameMeaning>();
       for (const [i, row] of rows.getChildren('Property').entries()) {
         const rule = row.getChild('PropertyDefinition');
         const written = row.getChild('ArrayExpression');

@@ -1,9 +1,9 @@
 import { nearestWord } from '../../../../../drafts/index.ts';
-import { type Known, partsOf, takenFrom } from './known.ts';
+import { type KnownNames, partsOf, takenFrom } from './known-names.ts';
 import { type ReadCode, readCode, type Stretch, type Taken } from './read-code.ts';
 
 /** A name that there is not, where it is written, and what may be meant. */
-export interface Slip extends Stretch {
+export interface NameSlip extends Stretch {
   readonly message: string;
   /** What may be meant instead. */
   readonly instead?: string;
@@ -20,7 +20,7 @@ const typesOfTheLanguage = new Set(
 );
 
 /** Names in a file that there are not: imports, measurements, choices, rules, and whatever is called nothing anywhere. */
-export function slipsIn(known: Known): readonly Slip[] {
+export function slipsIn(known: KnownNames): readonly NameSlip[] {
   const code = readCode(known.files[known.file] ?? '');
   // Of what cannot be read the rest would only be guessed.
   if (!code.whole) return [];
@@ -29,7 +29,7 @@ export function slipsIn(known: Known): readonly Slip[] {
     .concat(memberSlips(code, known), nameSlips(code, known));
 }
 
-function importSlip(taken: Taken, known: Known): readonly Slip[] {
+function importSlip(taken: Taken, known: KnownNames): readonly NameSlip[] {
   const { name, source, isType, from, to } = taken;
   const there = takenFrom(source, known);
   if (!there)
@@ -45,7 +45,7 @@ function importSlip(taken: Taken, known: Known): readonly Slip[] {
 
 const kinds = { measurement: 'measurement', choice: 'choice', rule: 'rule' } as const;
 
-const memberSlips = ({ members }: ReadCode, known: Known): readonly Slip[] =>
+const memberSlips = ({ members }: ReadCode, known: KnownNames): readonly NameSlip[] =>
   members.flatMap((member) => {
     const found = partsOf(member, known);
     if (!found?.strict || found.parts.has(member.name)) return [];
@@ -53,7 +53,7 @@ const memberSlips = ({ members }: ReadCode, known: Known): readonly Slip[] =>
     return [slip(member, `There is no ${kinds[found.strict]} “${member.name}”.`, instead)];
   });
 
-const nameSlips = ({ uses, names }: ReadCode, known: Known): readonly Slip[] =>
+const nameSlips = ({ uses, names }: ReadCode, known: KnownNames): readonly NameSlip[] =>
   uses.flatMap((use) => {
     const { name } = use;
     if (names.has(name) || typesOfTheLanguage.has(name) || name in globalThis) return [];
@@ -62,7 +62,7 @@ const nameSlips = ({ uses, names }: ReadCode, known: Known): readonly Slip[] =>
     return [slip(use, `Nothing is called “${name}” here.${toImport}`, toImport === '' ? instead : undefined)];
   });
 
-const slip = ({ from, to }: Stretch, message: string, instead: string | undefined): Slip => ({
+const slip = ({ from, to }: Stretch, message: string, instead: string | undefined): NameSlip => ({
   from,
   to,
   message: instead === undefined ? message : `${message} Do you mean “${instead}”?`,

@@ -7,18 +7,13 @@ import {
 } from '../../../../../drafts/index.ts';
 import { type DraftFiles, importedBy } from '../../../../draft-files.ts';
 import { lately } from './lately.ts';
+import type { NameMeaning } from './name-meaning.ts';
 import type { ProgramNames } from './program-names.ts';
 import { readCode, type Used } from './read-code.ts';
 import { rulesIn } from './rules-in.ts';
 
-/** What is known of a name: how it is used, and what it is. */
-export interface Meaning {
-  readonly signature: string;
-  readonly says: string;
-}
-
 /** What names in a file of a draft may mean. */
-export interface Known {
+export interface KnownNames {
   readonly file: string;
   readonly files: DraftFiles;
   readonly program: ProgramNames;
@@ -26,10 +21,10 @@ export interface Known {
   readonly choices: readonly Choice[];
 }
 
-export type Meanings = ReadonlyMap<string, Meaning>;
+export type NameMeanings = ReadonlyMap<string, NameMeaning>;
 
 /** Each measurement, as a draft reads it. */
-export const measurements: Meanings = new Map(
+export const measurements: NameMeanings = new Map(
   measurementNames.map((name: MeasurementName) => [
     name,
     {
@@ -46,32 +41,32 @@ const choiceNames = lately((text) =>
 );
 
 /** The choices that the files of the draft declare, and those of the program. */
-function choicesOf({ files, choices }: Pick<Known, 'files' | 'choices'>): Meanings {
+function choicesOf({ files, choices }: Pick<KnownNames, 'files' | 'choices'>): NameMeanings {
   const own = Object.values(files)
     .flatMap(choiceNames)
     .map((name) => [name, { signature: `choice ${name}`, says: '' }] as const);
   return new Map([...own, ...choices.map((choice) => [choice.name, meaningOf(choice)] as const)]);
 }
 
-const meaningOf = (choice: Choice): Meaning => {
+const meaningOf = (choice: Choice): NameMeaning => {
   const among =
     choice.kind === 'word' ? choice.words.join(', ') : `${choice.min} to ${choice.max} ${choice.unit}`;
   return { signature: `choice ${choice.name}: ${among}; usually ${choice.default}`, says: choice.help };
 };
 
 /** What can be taken from where an import leads; nothing where it leads nowhere. */
-export function takenFrom(source: string, known: Known): Meanings | undefined {
+export function takenFrom(source: string, known: KnownNames): NameMeanings | undefined {
   const found = importedBy(known.file, source, new Set(Object.keys(known.files)));
   if (found === undefined) return undefined;
   return found === 'program' ? programMeanings(known.program) : exportsOf(found.file, known);
 }
 
-const programMeanings = (program: ProgramNames): Meanings => new Map(Object.entries(program));
+const programMeanings = (program: ProgramNames): NameMeanings => new Map(Object.entries(program));
 
 /** What a file of the draft exports, with what it passes on from others. */
-function exportsOf(file: string, known: Known, before: ReadonlySet<string> = new Set()): Meanings {
+function exportsOf(file: string, known: KnownNames, before: ReadonlySet<string> = new Set()): NameMeanings {
   const { declared, exported, passed } = readCode(known.files[file] ?? '');
-  const found = new Map<string, Meaning>();
+  const found = new Map<string, NameMeaning>();
   for (const name of exported) found.set(name, declared.get(name) ?? { signature: name, says: '' });
   for (const { name, local, source } of passed) {
     const from = importedBy(file, source, new Set(Object.keys(known.files)));
@@ -99,8 +94,10 @@ const usual: Readonly<Record<string, string>> = {
 /** What may stand behind a name and a dot; nothing where that is not known. `strict` where it may be nothing else. */
 export function partsOf(
   { of = '', parted }: Pick<Used, 'of' | 'parted'>,
-  known: Known,
-): { readonly parts: Meanings; readonly strict: 'measurement' | 'choice' | 'rule' | undefined } | undefined {
+  known: KnownNames,
+):
+  | { readonly parts: NameMeanings; readonly strict: 'measurement' | 'choice' | 'rule' | undefined }
+  | undefined {
   if (parted && of === 'size') return { parts: measurements, strict: 'measurement' };
   if (parted && (of === 'choice' || of === 'styling')) return { parts: choicesOf(known), strict: 'choice' };
   const rules = rulesCalled(of, known);
@@ -110,7 +107,7 @@ export function partsOf(
 }
 
 /** The rules of a table that goes by this name in the file. */
-function rulesCalled(name: string, known: Known): Meanings | undefined {
+function rulesCalled(name: string, known: KnownNames): NameMeanings | undefined {
   const text = known.files[known.file] ?? '';
   const here = rulesIn(text).get(name);
   if (here) return here;
@@ -121,7 +118,7 @@ function rulesCalled(name: string, known: Known): Meanings | undefined {
 }
 
 /** What a name means that stands by itself in the file. */
-export function meaningIn(name: string, known: Known): Meaning | undefined {
+export function meaningIn(name: string, known: KnownNames): NameMeaning | undefined {
   const { declared, imports } = readCode(known.files[known.file] ?? '');
   const own = declared.get(name);
   if (own) return own;
