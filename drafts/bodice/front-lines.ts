@@ -138,8 +138,10 @@ function planSidePrincess(
     joints: { [underBust.side]: climbing(-1) },
   });
   const [lower, middle, upper] = curves;
-  fairLines(sketch, [lower, middle]);
-  fairLine(sketch, upper, lines.style.front === 'gathered' ? rules.chestStraightness.value : 1);
+  const gathered = lines.style.front === 'gathered';
+  fairLine(sketch, lower);
+  fairLine(sketch, middle, gathered ? 1 : rules.breastStraightness.value);
+  fairLine(sketch, upper, gathered ? rules.chestStraightness.value : 1);
   const topAt =
     lines.style.princess.front === 'armhole' ? front.closed(front.across) : lines.front.princess.side;
   // Where it is fullest it runs along its chord.
@@ -182,7 +184,8 @@ function planCentrePrincess(
     { end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
-  fairLines(sketch, curves);
+  fairLines(sketch, [toBust, below]);
+  fairLine(sketch, toUnderBust, rules.breastStraightness.value);
   sketch.relation(
     bendsEvenly('centre front princess bends evenly over the bust', toBust, toUnderBust),
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),

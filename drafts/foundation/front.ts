@@ -87,9 +87,9 @@ export function drawFront(
 
   const atUnderBust = princessEdges(table, princess, widths, 'underBust');
   const atWaist = princessEdges(table, princess, widths, 'waist');
-  const aside = table.mm`Side front's edge runs aside under the bust: side front panel ${atUnderBust.side} - princess line ${princess}`;
+  const aside = table.mm`Runs aside under the bust: side front panel ${atUnderBust.side} - princess line ${princess}`;
   const lower = drawUnderTheBust(table, levels, aside);
-  const sloped = slopedTo(table, side, atUnderBust, levels, lower);
+  const sloped = slopedTo(table, widths, atUnderBust, levels, lower);
   const underBust = placeEdges(table, 'under the bust', sloped, lower.underBust);
   const waist = placeEdges(table, 'at the waist', atWaist, lower.waist);
   return {
@@ -134,22 +134,17 @@ function princessEdges(
 /** The edges where the under-bust seam lies lower than its level: the side front is as wide as there, along the slope to the side seam. */
 function slopedTo(
   table: FoundationTable,
-  side: SideSeam,
+  widths: Widths,
   { centre, side: level }: PrincessEdges,
   levels: Levels,
   lower: FrontLevels,
 ): PrincessEdges {
   if (lower.underBust.value === levels.underBust.value) return { centre, side: level };
-  const seam = table.measured(
-    'Front side seam at the under-bust level',
-    'from the centre front',
-    side.underBust.x,
-    side.underBust,
-  );
-  const across = table.mm`Side front panel under the bust, straight across: root of (square of (side seam ${seam} - panel at the level ${level}) - square of (front under-bust level ${lower.underBust} - under-bust level ${levels.underBust})); its width lies along the slope`;
+  const { bust, underBust, waist } = levels;
+  const seam = table.mm`Front side seam at the under-bust level: front width ${widths.front} - side seam ${widths.sideAtWaist} x (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust}) - what it gives in ${widths.sideUnderBust}`;
   return {
     centre,
-    side: table.mm`Side front panel under the bust, lower down: side seam ${seam} - ${across}; from the centre front too`,
+    side: table.mm`Side front panel, lower down: side seam ${seam} - root of (square of (side seam ${seam} - panel at the level ${level}) - square of (front under-bust level ${lower.underBust} - under-bust level ${underBust}))`,
   };
 }
 

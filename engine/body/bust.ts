@@ -46,13 +46,14 @@ export const expectedFrontExcess = (
 /**
  * What a seam over the bust must take up for the cloth to lie on it, radians: two cones, each a quarter turn about the
  * body, that meet at bust level. The upper one opens by the bust dart, which the front length asks for. The lower one
- * grows from under-bust to bust by half the cup difference within `along` (mm, measured along the cloth): a cone that grows
- * by x in radius for each mm of its side opens, over a quarter turn, by a quarter turn times x, the sine of its slope.
- * Construction; closed form of the developed cone.
+ * grows from under-bust to bust by half the cup difference within `depth` (mm, straight down): a cone that grows by x in
+ * radius for each mm of height opens, over a quarter turn, by a quarter turn times x / sqrt(1 + x^2), the sine of its
+ * slope. Construction; closed form of the developed cone.
  */
-export function angleOverBust(dartAngle: number, cupDifference: number, along: number): number {
+export function angleOverBust(dartAngle: number, cupDifference: number, depth: number): number {
   const quarter = Math.PI / 2;
-  return dartAngle + quarter * Math.min(1, cupDifference / 2 / quarter / along);
+  const growth = cupDifference / 2 / quarter / depth;
+  return dartAngle + (quarter * growth) / Math.sqrt(1 + growth * growth);
 }
 
 const clamp = (value: number, least: number, most: number): number => Math.min(Math.max(value, least), most);
