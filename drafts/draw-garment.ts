@@ -14,6 +14,7 @@ import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-ta
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { pieceWrittenOut, seamWrittenOut } from '../engine/pattern/written-out.ts';
 import { checkParts } from './check-parts.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
@@ -144,7 +145,8 @@ function drawOnce<Choices extends readonly Choice[]>(
     body: body.name,
     wearer: wearerOf(body),
     ...made,
-    pieces: leftOpen(made, open),
+    pieces: leftOpen(made, open).map(pieceWrittenOut),
+    seams: made.seams.map(seamWrittenOut),
     shapes,
     sewing,
     steps: table.steps(),
