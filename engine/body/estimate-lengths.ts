@@ -29,11 +29,7 @@ type Before = FoundSizes &
  * Estimates lengths from the survey's heights, each length fitting those that were given: underarm above bust
  * level above waist, and the front as much longer than the back as the cup asks.
  */
-export function estimateLengths(
-  given: FoundSizes,
-  before: Before,
-  { expect, basis }: AskedSurvey,
-): Lengths {
+export function estimateLengths(given: FoundSizes, before: Before, { expect, basis }: AskedSurvey): Lengths {
   const fallTo = (height: 'acromionHeight' | 'axillaHeight' | 'bustPointHeight'): Expected =>
     expect([
       ['backNeckPointHeight', 1],
