@@ -13,9 +13,9 @@ const THIS_BODY = 'this body differs from the regular adult that the band is for
 export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): readonly ShapeClaim[] {
   const { levels, widths, front } = plan.foundation;
   const { style, ...lines } = plan.lines;
-  const drafted = { kind: 'drafted', piece: 'side front' } as const;
   const mm = (name: string, value: number, low: number, high: number, outside = THIS_BODY): ShapeClaim => ({
-    ...drafted,
+    kind: 'drafted',
+    piece: 'side front',
     name,
     value,
     unit: 'mm',
@@ -24,7 +24,8 @@ export function bodiceFigures({ plan, armholes }: PanelCut, { size }: Body): rea
     outside,
   });
   const degrees = (name: string, angle: number, low: number, high: number): ShapeClaim => ({
-    ...drafted,
+    kind: 'drafted',
+    piece: 'side front',
     name,
     value: (angle * 180) / Math.PI,
     unit: 'degrees',
