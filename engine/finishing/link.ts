@@ -13,7 +13,8 @@ export function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
   const go = (to: Point): void => {
     if (distance(here(), to) <= SLIVER) return;
     const last = chain.at(-1);
-    if (last?.kind === 'line' && runsOn(last, to)) chain[chain.length - 1] = { kind: 'line', from: last.from, to };
+    if (last?.kind === 'line' && runsOn(last, to))
+      chain[chain.length - 1] = { kind: 'line', from: last.from, to };
     else chain.push({ kind: 'line', from: here(), to });
   };
   for (const stop of stops) {
