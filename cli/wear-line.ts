@@ -65,5 +65,5 @@ export const notYet = (what: string): Issue => ({
   code: 'not-worn-yet',
   severity: 'error',
   path: what,
-  message: `It is not known yet how this is put on: ${what}. Put on the bodice, the trial or the dress, without a fitting for one side.`,
+  message: `It is not known yet how this is put on: ${what}. It crosses no bust, waist or hip level whose finished girth the garment states.`,
 });

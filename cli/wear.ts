@@ -49,7 +49,9 @@ interface WearOptions extends GarmentOptions {
 const [USUAL, COARSEST] = [12, 20];
 
 const help = `
-The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. A skirt alone, or a fitting for one side, cannot be put on yet.
+The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Left and right of the form are alike: where a fitting of one side made the garment’s differ, both are told.
+
+Where there are sleeves the arms are raised then, to see whether the waist lifts.
 
   bodkin wear bodice --body leading-lady.yaml --out worn
   bodkin wear bodice --body understudy.yaml --drafted-for leading-lady.yaml --out worn --write-fitting altered.yaml`;

@@ -114,6 +114,7 @@ export { capital } from '../engine/text/capital.ts';
 export { fixed } from '../engine/text/figure.ts';
 export { decimalCell, lengthCell, lengthFigure, lengthIn } from '../engine/text/length.ts';
 export { messageOf } from '../engine/text/message-of.ts';
+export { nearestWord } from '../engine/text/nearest-word.ts';
 export { millimetres, type Unit, unitLabel, unitNames } from '../engine/text/units.ts';
 export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { writtenLength } from '../engine/text/written-length.ts';

@@ -1,6 +1,7 @@
 import { garments, messageOf } from '../../drafts/index.ts';
 import { Unusable } from '../unusable.ts';
-import type { GarmentChoices, PageAnswer, PageRequest } from './messages.ts';
+import type { GarmentChoices } from './garment-choices.ts';
+import type { PageAnswer, PageRequest } from './messages.ts';
 import { drafted } from './requests/draft.ts';
 
 /** What can be drafted, told first of all. */

@@ -1,6 +1,7 @@
-import type { Choice, MeasurementName, Styling } from '../../drafts/index.ts';
+import type { MeasurementName, Styling } from '../../drafts/index.ts';
 import type { AskedDraft } from './asked-draft.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { GarmentChoices } from './garment-choices.ts';
 import type { OwnDraftAnswer, OwnDraftRequest } from './own-draft/messages.ts';
 import type { PageIssue } from './page-issue.ts';
 import type { FitAnswer, FitRequest } from './requests/fit.ts';
@@ -67,14 +68,6 @@ export interface DraftRequest extends AskedDraft {
 export interface RefusedAnswer {
   readonly kind: 'refused';
   readonly message: string;
-}
-
-/** A garment that can be chosen, and what it leaves open. */
-export interface GarmentChoices {
-  readonly name: string;
-  readonly title: string;
-  readonly choices: readonly Choice[];
-  readonly shapedBy: readonly MeasurementName[];
 }
 
 export interface DraftAnswer {

@@ -18,6 +18,8 @@ export type PageAction =
       readonly does: 'say';
       readonly about: Partial<Pick<BodyForm, 'name' | 'age' | 'units' | 'cup' | 'reconcile'>>;
     }
+  /** What is more likely than what was written, for some measurements that contradict others. */
+  | { readonly does: 'take sizes'; readonly sizes: BodyForm['sizes'] }
   | { readonly does: 'be sure'; readonly name: MeasurementName; readonly sure: boolean }
   /** What was there before a file was opened is there again. */
   | { readonly does: 'take back' }
@@ -125,6 +127,12 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'say':
       return { ...state, form: { ...form, ...action.about } };
+    case 'take sizes':
+      return {
+        ...state,
+        form: { ...form, sizes: { ...form.sizes, ...action.sizes } },
+        notice: 'Taken over, as if it had been measured. Undo takes it back.',
+      };
     case 'be sure': {
       const others = form.sure.filter((name) => name !== action.name);
       return { ...state, form: { ...form, sure: action.sure ? [...others, action.name] : others } };

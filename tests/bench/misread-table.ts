@@ -95,14 +95,22 @@ function blunderRow(mm: number, blunder: number): readonly string[] {
         from.from === 'reconciled' && from.suspicion === suspicion ? [name] : [],
       );
     const moved = known.some(([, from]) => from.from === 'reconciled');
-    return [{ own, moved, misread: named('misread'), first: named('first to blame') }];
+    return [
+      {
+        own,
+        moved,
+        misread: named('misread'),
+        first: named('first to blame'),
+        two: named('one of two'),
+      },
+    ];
   });
   const share = (of: readonly boolean[]): string =>
     `${of.filter(Boolean).length} of ${told.filter(({ moved }) => moved).length}`;
-  const right = (of: 'misread' | 'first') =>
+  const right = (of: 'misread' | 'first' | 'two') =>
     share(told.map((each) => each[of].some((name) => name === each.own)));
-  const wrong = (of: 'misread' | 'first') =>
-    share(told.map((each) => each[of].some((name) => name !== each.own)));
+  const wrong = (of: 'misread' | 'first' | 'two') =>
+    share(told.map((each) => each[of].length > 0 && !each[of].some((name) => name === each.own)));
   return [
     `${mm}`,
     `${blunder}`,
@@ -111,6 +119,8 @@ function blunderRow(mm: number, blunder: number): readonly string[] {
     wrong('misread'),
     right('first'),
     wrong('first'),
+    right('two'),
+    wrong('two'),
   ];
 }
 
@@ -124,6 +134,8 @@ process.stdout.write(
       'another is',
       'it is first to blame',
       'another is',
+      'it is one of two',
+      'others are',
     ],
     ...[5, 10].flatMap((mm) => [0, 30, 50, 80].map((blunder) => blunderRow(mm, blunder))),
   ])}\n`,

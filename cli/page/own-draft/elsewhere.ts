@@ -1,7 +1,7 @@
 import type { Body, Garment, Issue, Result, Styling } from '../../../drafts/index.ts';
 import { checkedDraft, checkedGarment } from '../../checked-draft.ts';
 import { Unusable, unusable } from '../../unusable.ts';
-import type { GarmentChoices } from '../messages.ts';
+import type { GarmentChoices } from '../garment-choices.ts';
 import type { Port } from './port.ts';
 import { type DrawingQuestion, drawingAnswer, isModest } from './questions.ts';
 

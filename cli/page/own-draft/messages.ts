@@ -1,5 +1,5 @@
 import type { AskedDraft } from '../asked-draft.ts';
-import type { GarmentChoices } from '../messages.ts';
+import type { GarmentChoices } from '../garment-choices.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { Port } from './port.ts';
 

@@ -1,7 +1,7 @@
 import { Unusable } from '../../unusable.ts';
-import type { GarmentChoices, PageAnswer } from '../messages.ts';
+import type { GarmentChoices } from '../garment-choices.ts';
 import { Elsewhere, superseded } from './elsewhere.ts';
-import type { OwnDraftRequest } from './messages.ts';
+import type { OwnDraftAnswer, OwnDraftRequest } from './messages.ts';
 
 /** Code that draws in the place of the program's own draft. */
 export interface OwnDraft {
@@ -42,7 +42,7 @@ export const ownDraftOf = (key: string): Promise<OwnDraft> =>
 /** Takes over the way to code, and tells what it says of itself. Handed over once more it is begun anew. */
 export async function ownDraftCame(
   { key, port, problem }: OwnDraftRequest,
-  tell: (answer: PageAnswer) => void,
+  tell: (answer: OwnDraftAnswer) => void,
 ): Promise<void> {
   const own = place?.key === key && !place.came ? place : newPlace(key);
   own.came = true;

@@ -11,7 +11,7 @@ import {
   type sensitivities,
   type TurnedRules,
 } from '../../../drafts/index.ts';
-import type { GarmentChoices } from '../messages.ts';
+import type { GarmentChoices } from '../garment-choices.ts';
 
 /** What code that draws in the place of the program's own draft is asked by a worker. Plain data. */
 export type DrawingQuestion =

@@ -1,11 +1,12 @@
 import type { ViewProps } from '../view.ts';
+import { codeIssues } from './own.ts';
 import { isOwnCode } from './written-code.ts';
 
 /** Whether the other views are drawn by this code too. */
 export function DrawViews({ state: { byCode, own }, send }: ViewProps) {
   const { code } = own;
   if (byCode || !isOwnCode(code) || code.strange) return null;
-  const name = code.drawn?.name;
+  const name = codeIssues(code).length === 0 ? code.drawn?.name : undefined;
   return (
     <p class="row">
       <button

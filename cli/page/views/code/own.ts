@@ -1,6 +1,6 @@
 import type { TurnedRules } from '../../../../drafts/index.ts';
 import type { DraftFiles } from '../../../draft-files.ts';
-import type { GarmentChoices } from '../../messages.ts';
+import type { GarmentChoices } from '../../garment-choices.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { CodeProblem, LinkAnswer } from '../../requests/link.ts';
 import type { CodeIssue, RanDraft, TriedCase } from './questions.ts';

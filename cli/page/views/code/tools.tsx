@@ -1,5 +1,5 @@
 import { joinedFiles } from '../../../draft-files.ts';
-import type { GarmentChoices } from '../../messages.ts';
+import type { GarmentChoices } from '../../garment-choices.ts';
 import { saveFile } from '../../save-file.ts';
 import { openDraft } from './open-draft.ts';
 import type { Coded, Coding } from './own.ts';
