@@ -35,6 +35,8 @@ beforeAll(async () => {
   tiled = await printed('a4');
 }, 60_000);
 
+const a4 = { name: 'A4', kind: 'sheets', width: 210, height: 297 } as const;
+
 describe('a printed pattern read back from its bytes', () => {
   it('has the same paths as another reader finds, on every page, in the same marked content', async () => {
     const own = readPdf(tiled);
@@ -69,12 +71,29 @@ describe('a printed pattern read back from its bytes', () => {
     ).not.toEqual([]);
   });
 
+  it('is found out where a tile is missing: what it shows is cut off, and nothing meets there', async () => {
+    const pages = printPages(skirt.garment, skirt.cutLines, a4);
+    if (!pages.ok) throw new Error('no pages');
+    const lost = pages.value.pages.filter((_, i) => i !== 2);
+    const codes = pdfFaults(skirt, await pdfOf(lost, 'skirt', await readFonts())).map(({ code }) => code);
+    expect(codes).toContain('tiles-apart');
+    expect(codes).toContain('line-cut-off');
+  });
+
   it('is found out where a tile was shifted', () => {
     const codes = pdfFaults(
       skirt,
       changed(tiled, /W n\n1 0 0 1 ([-\d.]+) /, (x) => x + 3),
     ).map(({ code }) => code);
     expect(codes).not.toEqual([]);
+  });
+});
+
+describe('a paper too small for any number of sheets', () => {
+  it('is refused by name', () => {
+    const stamp = { name: 'stamp', kind: 'sheets', width: 40, height: 50 } as const;
+    const pages = printPages(skirt.garment, skirt.cutLines, stamp);
+    expect(pages.issues).toEqual([expect.objectContaining({ code: 'paper-too-small', path: '--paper' })]);
   });
 });
 
