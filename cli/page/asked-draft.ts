@@ -5,4 +5,6 @@ export interface AskedDraft {
   readonly body: BodyFields;
   readonly garment: string;
   readonly choices: Readonly<Record<string, string>>;
+  /** The key of code that draws it, in the place of the program's own draft. */
+  readonly code?: string;
 }

@@ -2,21 +2,18 @@ import {
   type Body,
   type Choice,
   type Draft,
-  garments,
   resolveStyling,
   type ScreenPiece,
   screenPieces,
   solve,
 } from '../../../drafts/index.ts';
-import type { BodyFields } from '../body-form.ts';
+import type { AskedDraft } from '../asked-draft.ts';
+import { draftingOf } from '../own-draft/drafting.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** What each word that can be chosen looks like, drawn for her. */
-export interface PicturesRequest {
+export interface PicturesRequest extends AskedDraft {
   readonly kind: 'pictures';
-  readonly body: BodyFields;
-  readonly garment: string;
-  readonly choices: Readonly<Record<string, string>>;
   /** What they are pictures for, so that an answer can be known. */
   readonly of: string;
 }
@@ -45,16 +42,23 @@ const most = 3;
 /** White between them, mm. */
 const gap = 30;
 
-export function pictured(
-  { body, garment, choices, of }: PicturesRequest,
+export async function pictured(
+  asking: PicturesRequest,
   tell: (answer: PicturesAnswer) => void,
-): void {
-  const draft: Draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
+): Promise<void> {
+  const { body, choices, of } = asking;
+  const { draft, done } = await draftingOf(asking);
   const shown = bodyOrUsual(body);
   const asked = draft.choices.filter((choice) => choice.kind === 'word');
   for (const [i, choice] of asked.entries()) {
-    const drawn = new Map(
-      choice.words.map((word) => [word, drawnWith(draft, shown.body, { ...choices, [choice.name]: word })]),
+    const drawn = await done(
+      () =>
+        new Map(
+          choice.words.map((word) => [
+            word,
+            drawnWith(draft, shown.body, { ...choices, [choice.name]: word }),
+          ]),
+        ),
     );
     tell({
       ...{ kind: 'pictured', of, choice: choice.name, done: i === asked.length - 1 },

@@ -42,7 +42,7 @@ export interface TakingAnswer {
 export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => void): Promise<void> {
   const { number, asked, writings: wanted, paper, zip } = request;
   try {
-    const drafted = madeDraft(asked);
+    const drafted = await madeDraft(asked);
     const files: TakenBytes[] = [];
     const begin = (done: number): void => {
       const next = wanted[done];
