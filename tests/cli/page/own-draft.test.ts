@@ -57,6 +57,7 @@ const chart = {
   file: 'workshop-stock.yaml',
   text: await readFile(new URL('../../../measurements/charts/workshop-stock.yaml', import.meta.url), 'utf8'),
   units: '',
+  bodies: [],
 };
 
 const everything: readonly (readonly [string, PageAnswer['kind'], (code?: string) => PageRequest])[] = [

@@ -48,9 +48,9 @@ describe('measurements that contradict each other', () => {
       const moved = reconciledOf(data, unit);
       expect(moved.map(({ name }) => name)).toEqual(known.map(([name]) => name));
       expect(moved.length).toBeGreaterThan(0);
-    if (unit !== 'in')
-      for (const [i, [name, { value }]] of known.entries())
-        expect(Number(moved[i]?.taken) * millimetres[unit], name).toBeCloseTo(value, 6);
+      if (unit !== 'in')
+        for (const [i, [name, { value }]] of known.entries())
+          expect(Number(moved[i]?.taken) * millimetres[unit], name).toBeCloseTo(value, 6);
     },
   );
 

@@ -5,6 +5,7 @@ import type { PageIssue } from '../../page-issue.ts';
 import type {
   ChartFile,
   GradeShown,
+  NamedText,
   NearShown,
   NestAsked,
   NestShown,
@@ -20,6 +21,8 @@ export interface GradedSizes {
   readonly busy: { readonly done: number; readonly of: number } | undefined;
   readonly grade: GradeShown | undefined;
   readonly issues: readonly PageIssue[];
+  /** The body files that the chart names and that are not there. */
+  readonly needs: readonly string[];
   /** What is looked at. */
   readonly looked: NestAsked;
   /** The nest that was asked for last, while it is drawn. */
@@ -35,6 +38,8 @@ export type Graded = Pick<AskedDraft, 'garment' | 'choices'>;
 
 export type SizesAction =
   | { readonly does: 'chart'; readonly chart: ChartFile }
+  /** Files in which the chart says that bodies are. */
+  | { readonly does: 'bodies'; readonly bodies: readonly NamedText[] }
   | { readonly does: 'units'; readonly units: string }
   | { readonly does: 'begin'; readonly number: number; readonly of: Graded }
   | { readonly does: 'look'; readonly at: Partial<NestAsked> }
@@ -51,6 +56,7 @@ const empty: GradedSizes = {
   busy: undefined,
   grade: undefined,
   issues: [],
+  needs: [],
   looked: nowhere,
   drawing: undefined,
   nest: undefined,
@@ -65,6 +71,17 @@ export const sized: OwnState<GradedSizes, SizesAction> = {
     switch (action.does) {
       case 'chart':
         return { ...empty, number: own.number, chart: action.chart };
+      case 'bodies': {
+        if (!own.chart) return own;
+        const others = own.chart.bodies.filter(
+          ({ file }) => !action.bodies.some((body) => body.file === file),
+        );
+        return {
+          ...empty,
+          number: own.number,
+          chart: { ...own.chart, bodies: [...others, ...action.bodies] },
+        };
+      }
       case 'units':
         return own.chart
           ? { ...empty, number: own.number, chart: { ...own.chart, units: action.units } }
@@ -98,12 +115,13 @@ export const sized: OwnState<GradedSizes, SizesAction> = {
       case 'grading':
         return { ...own, busy: { done: answer.done, of: answer.of } };
       case 'graded': {
-        const { grade, issues } = answer;
+        const { grade, issues, needs } = answer;
         return {
           ...own,
           busy: undefined,
           grade,
           issues,
+          needs,
           looked: lookedAt(own.looked, grade),
           nest: undefined,
         };
