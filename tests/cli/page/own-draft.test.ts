@@ -174,6 +174,16 @@ describe('changed code', () => {
     expect(last).not.toHaveProperty('made');
   });
 
+  test('that cannot be run hinders no other question for good', async () => {
+    const problem = { code: 'draft-not-loaded', severity: 'error', path: '', message: 'No.' } as const;
+    void answer({ kind: 'own draft', key: 'broken', problem }, () => {});
+    for (const [, kind, request] of everything) {
+      const last = (await told(request('broken'), kind)).at(-1);
+      expect(last?.kind).toBe(kind);
+      if (last && 'issues' in last) expect(last.issues).toContainEqual(expect.objectContaining(problem));
+    }
+  });
+
   test('that is no draft says what it lacks', async () => {
     const files = { 'draft.ts': "export default { name: 'x', title: 'X' };\n" };
     const request = everything[0]?.[2]('none') as PageRequest;

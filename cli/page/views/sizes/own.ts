@@ -1,5 +1,6 @@
 import type { NestLine } from '../../../../drafts/index.ts';
 import type { AskedDraft } from '../../asked-draft.ts';
+import { hearing } from '../../hearing.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { PageIssue } from '../../page-issue.ts';
 import type {
@@ -107,35 +108,20 @@ export const sized: OwnState<GradedSizes, SizesAction> = {
         return { ...own, writing: true };
     }
   },
-  hear: (own, answer) => {
-    if (answer.kind === 'refused')
-      return own.busy || own.writing ? { ...own, busy: undefined, writing: false } : own;
-    if (!('number' in answer) || answer.number !== own.number) return own;
-    switch (answer.kind) {
-      case 'grading':
-        return { ...own, busy: { done: answer.done, of: answer.of } };
-      case 'graded': {
-        const { grade, issues, needs } = answer;
-        return {
-          ...own,
-          busy: undefined,
-          grade,
-          issues,
-          needs,
-          looked: lookedAt(own.looked, grade),
-          nest: undefined,
-        };
-      }
-      case 'nest drawn':
-        return { ...own, drawing: undefined, nest: answer.nest };
-      case 'nearest found':
-        return { ...own, near: answer.near, nearIssues: answer.issues };
-      case 'sizes written':
-        return { ...own, writing: false };
-      default:
-        return own;
-    }
-  },
+  hear: hearing({
+    asks: 'sizes',
+    refused: (own) => ({ ...own, busy: undefined, writing: false }),
+    hears: {
+      grading: (own, { done, of }) => ({ ...own, busy: { done, of } }),
+      graded: (own, { grade, issues, needs }) => ({
+        ...{ ...own, busy: undefined, grade, issues, needs, nest: undefined },
+        looked: lookedAt(own.looked, grade),
+      }),
+      'nest drawn': (own, { nest }) => ({ ...own, drawing: undefined, nest }),
+      'nearest found': (own, { near, issues }) => ({ ...own, near, nearIssues: issues }),
+      'sizes written': (own) => ({ ...own, writing: false }),
+    },
+  }),
 };
 
 /** What was looked at, as far as the grade has it; else its middle. */

@@ -1,4 +1,5 @@
 import { askedDraft, isUntouched } from '../../state.ts';
+import { Progress } from '../progress.tsx';
 import { AllSaid } from '../said.tsx';
 import { useLater } from '../use-later.ts';
 import type { FileViewProps } from '../view.ts';
@@ -39,11 +40,7 @@ export function Sizes({ state, send, ask }: FileViewProps) {
           ? `Drafting size by size${busy.of > 0 ? `: ${busy.done} of ${busy.of}` : ''} …`
           : grade && verdict(grade, own.issues.filter(({ code }) => code === 'uneven-grade').length)}
       </p>
-      {busy && busy.of > 0 && (
-        <progress max={busy.of} value={busy.done} aria-label="Sizes drafted">
-          {busy.done} of {busy.of}
-        </progress>
-      )}
+      {busy && busy.of > 0 && <Progress share={busy.done / busy.of} label="Sizes drafted" />}
       <AllSaid issues={own.issues} />
       {grade && (
         <>
