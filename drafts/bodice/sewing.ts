@@ -15,17 +15,7 @@ export interface PanelWork {
 
 /** How the panels of the bodice are sewn. */
 export const bodiceSewing = (cut: PanelCut, { finishing, tapes }: PanelWork): StagedSewing => ({
-  trial: [
-    {
-      title: 'Sew a trial bodice and fit it',
-      how: [
-        'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
-        'Try it on over the underwear the dress will be worn with. Write what you pin where it pulls or gapes under “fitting:” in her measurements, and draft again.',
-      ],
-      amounts: amounts(rules.trialAllowance, rules.leastAllowance),
-      cautions: [cautions.pins],
-    },
-  ],
+  trial: [trialFirst],
   'stay-stitch': [
     {
       title: 'Stay-stitch neckline and armholes',
@@ -75,6 +65,16 @@ export const bodiceSewing = (cut: PanelCut, { finishing, tapes }: PanelWork): St
     },
   ],
 });
+
+const trialFirst: SewingStep = {
+  title: 'Sew a trial bodice and fit it',
+  how: [
+    'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
+    'Try it on over the underwear the dress will be worn with. Write what you pin where it pulls or gapes under “fitting:” in her measurements, and draft again.',
+  ],
+  amounts: amounts(rules.trialAllowance, rules.leastAllowance),
+  cautions: [cautions.pins],
+};
 
 const underBust = (finish: SeamFinish): SewingStep => ({
   title: 'Sew the under-bust seam',

@@ -15,7 +15,7 @@ import {
   type Unit,
   wornMaps,
 } from '../../../drafts/index.ts';
-import { hanging, type PutOn } from '../../hanging.ts';
+import { hangingAndRaised, type PutOn } from '../../hanging.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import { notYet } from '../../wear-line.ts';
@@ -44,7 +44,7 @@ export async function wear(request: WearRequest, tell: (answer: WearAnswer) => v
     const { made, units } = drafted;
     const cloth = cloths.find(({ name }) => name === request.cloth) ?? cloths[0];
     if (!cloth) return;
-    const worn = await hanging(made.garment, cloth, made.body, spacing, {
+    const worn = await hangingAndRaised(made.garment, cloth, made.body, spacing, {
       reached: async (share) => {
         tell({ kind: 'wearing', number, share });
         await breathe();

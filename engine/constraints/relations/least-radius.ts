@@ -27,7 +27,7 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
   const byJet = noJet();
   const size = (t: number): number => {
     jetAt(p, t, jet);
-    return Math.abs(curvatureOf(jet));
+    return squareOf(jet);
   };
   const growth = (t: number): number => {
     jetAt(p, t, jet);
@@ -63,6 +63,13 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
 function curvatureOf({ vx, vy, ax, ay }: Jet): number {
   const square = vx * vx + vy * vy;
   return (vx * ay - vy * ax) / (square * Math.sqrt(square));
+}
+
+/** The square of the curvature, which is greatest where its size is. */
+function squareOf({ vx, vy, ax, ay }: Jet): number {
+  const square = vx * vx + vy * vy;
+  const turning = vx * ay - vy * ax;
+  return (turning * turning) / (square * square * square);
 }
 
 /** The derivative of the curvature's size by the parameter, times the speed, which is positive, to the fifth power. */

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { edgeEnd, edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
+import {
+  edgeEnd,
+  edgeLength,
+  edgeOf as edgeOfCurves,
+  edgeStart,
+  endDirection,
+  startDirection,
+} from '../../../engine/geometry/edge.ts';
 import { distance } from '../../../engine/geometry/point.ts';
+import { cross, dot } from '../../../engine/geometry/vector.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { drafted, edgeOf, pieceOf, placedOn, shippedBodies, shippedBody } from '../drafted.ts';
 
@@ -31,6 +39,28 @@ describe('the trial bodice', () => {
       for (const edge of edges)
         expect(edge.allowance, `${name}, ${edge.name}`).toBe(edge.turn === 'fold' ? 0 : 25);
   });
+
+  it.each(shippedBodies)(
+    'is cut without a step where neck and shoulder meet, or anywhere (1 to 3 mm on six of eight): %s',
+    (name) => {
+      for (const [piece, { curves }] of drafted('trial', shippedBody(name), { sleeve: 'plain' }).cutLines) {
+        const turns = curves.map((curve, i) => {
+          const next = curves[(i + 1) % curves.length] ?? curve;
+          const [into, outOf] = [
+            endDirection(edgeOfCurves('', [curve])),
+            startDirection(edgeOfCurves('', [next])),
+          ];
+          return Math.atan2(cross(into, outOf), dot(into, outOf));
+        });
+        const steps = curves.filter((curve, i) => {
+          const [before = 0, after = 0] = [turns.at(i - 1), turns[i]];
+          const turnsBack = before * after < 0 && Math.min(Math.abs(before), Math.abs(after)) > 0.35;
+          return turnsBack && distance(curve.from, curve.to) < 8;
+        });
+        for (const { from, to } of steps) expect(distance(from, to), piece).toBeLessThan(0.05);
+      }
+    },
+  );
 
   it('has no gathers, no insert and nothing to buy', () => {
     expect(block.garment.seams.every(({ gatherRatio, ease }) => gatherRatio === 1 && ease === 0)).toBe(true);

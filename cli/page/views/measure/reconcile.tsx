@@ -59,7 +59,12 @@ export function Reconcile({ state: { form, answer, own }, send }: ViewProps) {
 }
 
 function suspected({ suspicion, orElse }: MovedMeasurement): string {
-  const or = orElse.length > 0 ? `, or else the ${orElse.map(measurementWords).join(' or the ')}` : '';
-  if (suspicion === 'misread') return `It looks misread${or}.`;
-  return suspicion === 'first to blame' ? `If one of them was misread it is most likely this${or}.` : '';
+  const others = orElse.map(measurementWords).join(' or the ');
+  const or = orElse.length > 0 ? `, or else the ${others}` : '';
+  return {
+    misread: `It looks misread${or}.`,
+    'first to blame': `If one of them was misread it is most likely this${or}.`,
+    'one of two': `If one of them was misread it is either this or the ${others}: measure these two again.`,
+    none: '',
+  }[suspicion];
 }
