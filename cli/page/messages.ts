@@ -67,6 +67,8 @@ export interface DraftRequest extends AskedDraft {
 /** Said where a request of any kind comes to nothing. */
 export interface RefusedAnswer {
   readonly kind: 'refused';
+  /** The kind of what was asked; none where nothing was. */
+  readonly asked?: PageRequest['kind'];
   readonly message: string;
 }
 

@@ -12,6 +12,7 @@ import {
   type Unit,
   unitNames,
 } from '../../../drafts/index.ts';
+import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { draftingOf } from '../own-draft/drafting.ts';
 import { type MovedMeasurement, reconciledOf } from './reconciled.ts';
@@ -67,6 +68,16 @@ export async function studied(asked: StudyRequest): Promise<StudyAnswer> {
 }
 
 async function againFor(body: Body, asked: AskedDraft, units: Unit): Promise<readonly TakenAgain[]> {
+  try {
+    return await foundAgain(body, asked, units);
+  } catch (error) {
+    // Why code cannot be run a draft of it says.
+    if (error instanceof Unusable) return [];
+    throw error;
+  }
+}
+
+async function foundAgain(body: Body, asked: AskedDraft, units: Unit): Promise<readonly TakenAgain[]> {
   const { draft, own } = await draftingOf(asked);
   const styling = resolveStyling(draft.choices, asked.choices);
   if (!styling.ok) return [];
