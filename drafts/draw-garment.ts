@@ -23,27 +23,12 @@ import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
 import { notchShapes } from './notch-shapes.ts';
-import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
+import type { CutAll, Parts } from './parts.ts';
+import { inStages } from './sewing-stages.ts';
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
 import { issuesOfBoth } from './sides/said-of-both.ts';
 import { usually } from './usual.ts';
-
-/** What one part of a garment adds to it. */
-export type Parts = Required<
-  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'shapes'>
-> & {
-  readonly sewing?: StagedSewing;
-};
-
-/**
- * A part of a garment on paper: it has asked the sketch for its lines, and waits to cut its pieces from the
- * solved sketch.
- */
-export type Cut = (solution: Solution) => Parts;
-
-/** The same for a whole garment, of which a part drawn later may still turn out impossible. */
-export type CutAll = (solution: Solution) => Result<Parts>;
 
 /** What is asked for: the garment by name, its choices and how they were made, and the body it is for. */
 export interface GarmentOrder<Choices extends readonly Choice[]> {
@@ -188,33 +173,4 @@ const wearerOf = (body: Body): Wearer => ({
   underBust: body.size.underBustGirth,
   waist: body.size.waistGirth,
   hip: body.size.hipGirth,
-});
-
-/** A part that adds nothing. */
-export const nothing: Omit<Parts, 'sewing'> = {
-  pieces: [],
-  seams: [],
-  joins: [],
-  girths: [],
-  notions: [],
-  shapes: [],
-};
-
-/** Several parts as one. */
-export const together = (...parts: readonly Parts[]): Parts => ({
-  pieces: flatMapped(parts, (part) => part.pieces),
-  seams: flatMapped(parts, (part) => part.seams),
-  joins: flatMapped(parts, (part) => part.joins),
-  girths: flatMapped(parts, (part) => part.girths),
-  notions: flatMapped(parts, (part) => part.notions),
-  shapes: flatMapped(parts, (part) => part.shapes),
-  sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
-});
-
-/** The pieces in the order of their numbers, numbered without gaps. */
-export const inOrder = (parts: Parts): Parts => ({
-  ...parts,
-  pieces: parts.pieces
-    .toSorted((a, b) => a.number - b.number)
-    .map((piece, i) => ({ ...piece, number: i + 1 })),
 });

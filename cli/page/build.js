@@ -88,6 +88,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
   await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   await writeFile(join(outdir, 'bodies.json'), JSON.stringify(await bodies()));
   await writeFile(join(outdir, 'drafts.json'), JSON.stringify(await sources()));
+  await writeFile(join(outdir, 'names.json'), JSON.stringify(await programNames(outdir)));
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
   await writeFile(join(outdir, 'offline.js'), await offline(outdir));
@@ -116,6 +117,23 @@ async function sources() {
     [...table.matchAll(/import \{ (\w+) \} from '(\.[^']+)'/g)].map(([, name, file]) => [name, file]),
   );
   return { files, garments, belt: ownBelt(await readFile(join(root, 'tests/drafts/belt.ts'), 'utf8')) };
+}
+
+/** What the editor knows of the program's names. What reads them is the editor's own, and is made to run here first. */
+async function programNames(outdir) {
+  const outfile = join(outdir, 'names.mjs');
+  await build({
+    absWorkingDir: root,
+    outfile,
+    entryPoints: ['cli/page/names-for-editor.ts'],
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    logLevel: 'warning',
+  });
+  const { namesForEditor } = await import(pathToFileURL(outfile).href);
+  await rm(outfile);
+  return namesForEditor(root);
 }
 
 /** The belt, importing what it needs from the program by its name, as a draft outside this folder does. */

@@ -11,11 +11,11 @@ import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
-import { type ArmholeCurves, runsOn } from './armholes.ts';
+import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules, turnable } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
-import type { SideLine } from './side-lines.ts';
+import type { Beside, SideLine } from './side-lines.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -28,6 +28,9 @@ export interface FrontLines {
   readonly armhole: ArmholeCurves;
   readonly side: readonly string[];
   readonly sideWaist: string;
+  /** Where the princess edges begin, cross the under-bust level and end, and where the waist meets the centre front. */
+  readonly ends: PrincessEnds;
+  readonly foldAtWaist: string;
 }
 
 /** Down the centre front panel: from its top over the bust, where it goes so far up, and from the under-bust level. */
@@ -51,13 +54,12 @@ export function planFront(
   sketch: SketchBuilder,
   foundation: Foundation,
   lines: StyleLines,
-  armhole: ArmholeCurves,
-  side: SideLine,
+  { armhole, side }: Beside,
   allowance: number,
 ): FrontLines {
   const { front } = foundation;
   const ends: PrincessEnds = {
-    top: planTop(sketch, lines),
+    top: planTop(sketch, lines, armhole),
     underBust: planUnderBust(sketch, front, lines.style),
     waist: {
       centre: sketch.point('centre front waist', front.waist.centre),
@@ -72,20 +74,16 @@ export function planFront(
   sketch.relation(...bent.map((curve) => canBeSewn(curve, allowance)));
   sewTogether(sketch, sidePrincess, centrePrincess);
   if (lines.style.princess.front === 'armhole' && centrePrincess.overBust)
-    runsOn(sketch, 'front', armhole, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
+    runsOn(sketch, 'front', armhole.curves, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
   if (lines.style.princess.front === 'shoulder' && overBust)
     runsOverShoulder(sketch, 'front', lines.front, { centre: overBust[0], side: upper });
-  const waist = planWaist(sketch, foundation, ends.waist, side.waistLeaves, [
-    sidePrincess[0],
-    centrePrincess.below,
-  ]);
-  return { ...waist, centrePrincess, sidePrincess, armhole, side: side.curves };
+  const waist = planWaist(sketch, foundation, ends.waist, side, [sidePrincess[0], centrePrincess.below]);
+  return { ...waist, centrePrincess, sidePrincess, armhole: armhole.curves, side: side.curves, ends };
 }
 
 /** Where the princess line begins: at the fold of the arm, or where the style has it. */
-function planTop(sketch: SketchBuilder, { style, front }: StyleLines): PrincessEnds['top'] {
-  if (style.princess.front === 'armhole')
-    return { centre: 'front arm fold, centre', side: 'front arm fold, side' };
+function planTop(sketch: SketchBuilder, { front }: StyleLines, { fold }: ArmholeLine): PrincessEnds['top'] {
+  if (fold) return fold;
   return {
     centre: sketch.fixed('centre front princess, top', front.princess.centre),
     side: sketch.fixed('side front princess, top', front.princess.side),
@@ -217,13 +215,13 @@ function planWaist(
   sketch: SketchBuilder,
   { front, levels }: Foundation,
   ends: PrincessEnds['waist'],
-  waistLeaves: string,
+  side: SideLine,
   [sideEdge, centreEdge]: readonly [side: string, centre: string],
-): Pick<FrontLines, 'centreWaist' | 'sideWaist'> {
+): Pick<FrontLines, 'centreWaist' | 'sideWaist' | 'foldAtWaist'> {
   const level = levels.waist.value;
   const fold = sketch.point('centre front fold at waist', point(0, level), 'y');
-  const sideWaist = sketch.curve('side front waist', 'front side at waist', ends.side, {
-    start: { angle: waistLeaves },
+  const sideWaist = sketch.curve('side front waist', side.waist, ends.side, {
+    start: { angle: side.waistLeaves },
   });
   const centreWaist = sketch.curve('centre front waist', ends.centre, fold, {
     end: { angle: sketch.fixedAngle('waist square to the centre front', Math.PI) },
@@ -240,5 +238,5 @@ function planWaist(
     sketch.relation(sum(`${panel} front waist is about level`, [yOf(ends[panel]), scalarOf(off, -1)], level));
   }
   keepNear(sketch, 'centre front waist level', [yOf(fold)], level, 'firm');
-  return { centreWaist, sideWaist };
+  return { centreWaist, sideWaist, foldAtWaist: fold };
 }

@@ -48,7 +48,7 @@ const fold = (from: Point, to: Point): PieceEdge => ({
 /** What every centre front ends in below: princess edge, waist and fold, up to `foldTop`. */
 function belowUnderBust(cut: PanelCut, foldTop: Point): readonly PieceEdge[] {
   const { front } = cut.plan;
-  const foldWaist = solvedPoint(cut.solution, 'centre front fold at waist');
+  const foldWaist = solvedPoint(cut.solution, front.foldAtWaist);
   return [
     seamEdge(
       'princess',
@@ -170,7 +170,8 @@ const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
   levelLine('bust', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
 
 /** The princess line of the centre front at the under-bust level. */
-const underBustAt = ({ solution }: PanelCut): Point => solvedPoint(solution, 'centre front under bust');
+const underBustAt = ({ plan, solution }: PanelCut): Point =>
+  solvedPoint(solution, plan.front.ends.underBust.centre);
 
 /** The match points of the princess edge over the bust, drawn down from its top. */
 const princessNotches = (princess: PieceEdge): readonly Notch[] => [
@@ -248,7 +249,7 @@ function sideFront(cut: PanelCut): Piece {
     );
   const upper = princess('princess upper', 1, 3, 2);
   const side = curvesOf(cut, front.side);
-  const waist = solvedPoint(cut.solution, 'side front waist');
+  const waist = solvedPoint(cut.solution, front.ends.waist.side);
   const { levels } = foundation;
   return {
     name: 'side front',
@@ -273,7 +274,7 @@ function sideFront(cut: PanelCut): Piece {
       levelLine('bust', foundation.front.pivot, sideAtLevel(side, levels.bust.value).point, cut.texts.bust),
       levelLine(
         'under-bust',
-        solvedPoint(cut.solution, 'side front under bust'),
+        solvedPoint(cut.solution, front.ends.underBust.side),
         sideAtLevel(side, levels.underBust.value).point,
         cut.texts.underBust,
       ),

@@ -16,7 +16,7 @@ import {
   reconciledTo,
 } from './found.ts';
 import { type Mistake, recognisedMistakes } from './mistaken.ts';
-import { mixedUp } from './mixed-up/mixed-up.ts';
+import { digitsInDoubt, mixedUp } from './mixed-up/mixed-up.ts';
 import { womenLike } from './population/women.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
@@ -106,9 +106,12 @@ function valueIssues(
   const isYoung = age !== undefined && isChild(age, {});
   const mistakes = isYoung ? [] : mistakesIn(numbers, sizes, units, sure);
   const explained = new Set<string>(mistakes.flatMap(({ explains }) => explains));
+  const beyond = outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path));
+  const asWritten = mistakes.length === 0 && !beyond.some(isError) && !isChild(age, sizes);
   const issues = [
     ...mistakes.map(({ issue }) => issue),
-    ...outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path)),
+    ...beyond,
+    ...(asWritten ? digitsInDoubt(sizes, units, sure) : []),
   ];
   return { issues, refused: new Set([...issues.filter(isError).map(({ path }) => path), ...explained]) };
 }

@@ -6,4 +6,6 @@ export const ownDraftCodes = {
     'What the draft hands back is no whole garment: something is missing or named that is not there. Mend the draft.',
   'draft-cannot-agree':
     'Two things the draft asks for exclude each other, whoever is measured. Mend the draft; your measurements are not to blame.',
+  'shaped-by-incomplete':
+    'A measurement changes the garment, and the draft does not name it in shapedBy. Add it, or leave off reading it.',
 } as const;

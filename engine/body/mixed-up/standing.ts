@@ -14,6 +14,16 @@ export interface Standing {
   readonly all: number;
   /** In standard deviations: the Mahalanobis distance, for one measurement its standard score. */
   readonly offOf: (names: readonly MeasurementName[]) => number;
+  readonly expected: (name: MeasurementName) => Foretold;
+}
+
+/** What the others make of one measurement, mm. */
+export interface Foretold {
+  readonly mean: number;
+  /** One standard deviation of her and of a reading's usual error. */
+  readonly spread: number;
+  /** The mean of all women, whose spread that is. */
+  readonly usual: number;
 }
 
 /**
@@ -55,6 +65,15 @@ export function standingOf(sizes: Sizes): Standing {
       const pulled = Float64Array.from(at, (place) => weighed[place] as number);
       solveLower(among, pulled);
       return Math.sqrt(pulled.reduce((sum, score) => sum + score * score, 0));
+    },
+    expected: (name) => {
+      const at = names.indexOf(name);
+      const variance = 1 / (precision(lower, at)[at] as number);
+      return {
+        mean: (sizes[name] as number) - variance * (weighed[at] as number),
+        spread: Math.sqrt(variance),
+        usual: women.mean[women.names.indexOf(name)] ?? 0,
+      };
     },
   };
 }
