@@ -2,11 +2,12 @@ import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints
 import {
   atLeastRound,
   bendsEvenly,
+  isLong,
   runsAcross,
   sewnEqual,
   sum,
 } from '../../engine/constraints/statements.ts';
-import { point, vectorBetween } from '../../engine/geometry/point.ts';
+import { distance, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
@@ -15,7 +16,7 @@ import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules, turnable } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
-import type { Beside, SideLine } from './side-lines.ts';
+import { type Beside, type SideLine, sideUnderBust } from './side-lines.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -91,12 +92,12 @@ function planTop(sketch: SketchBuilder, { front }: StyleLines, { fold }: Armhole
 }
 
 /**
- * The princess line at the under-bust level, on both panels. A gathered insert ends where the foundation has it; on a
- * plain front the line may pass to either side, if the two edges still take in what they should.
+ * The princess line where the under-bust seam meets it, on both panels. A gathered insert ends where the foundation has it;
+ * on a plain front the line may pass to either side, if the panels keep their width from the centre to the side seam.
  */
 function planUnderBust(
   sketch: SketchBuilder,
-  { underBust }: Foundation['front'],
+  { underBust, side: seam }: Foundation['front'],
   { front }: Style,
 ): PrincessEnds['underBust'] {
   const free = front === 'gathered' ? 'none' : 'x';
@@ -105,8 +106,14 @@ function planUnderBust(
   if (front === 'gathered') return { centre, side };
   const name = 'front princess under the bust';
   keepNear(sketch, `${name} near its place`, [xOf(centre)], underBust.centre.x, 'loose');
-  const takesIn = underBust.side.x - underBust.centre.x;
-  sketch.relation(sum(`${name} takes its share`, [xOf(side), xOf(centre, -1)], takesIn));
+  const fold = sketch.fixed('centre front fold under bust', point(0, underBust.centre.y));
+  const end = seam.bent ? sideUnderBust('front') : sketch.fixed(sideUnderBust('front'), seam.underBust);
+  const across = [
+    sketch.line('centre front across under the bust', fold, centre),
+    sketch.line('side front across under the bust', side, end),
+  ];
+  const width = underBust.centre.x + distance(underBust.side, seam.underBust);
+  sketch.relation(isLong(`${name} takes its share`, across, width));
   return { centre, side };
 }
 
@@ -129,8 +136,10 @@ function planSidePrincess(
     joints: { [underBust.side]: climbing(-1) },
   });
   const [lower, middle, upper] = curves;
-  fairLines(sketch, [lower, middle]);
-  fairLine(sketch, upper, lines.style.front === 'gathered' ? rules.chestStraightness.value : 1);
+  const gathered = lines.style.front === 'gathered';
+  fairLine(sketch, lower);
+  fairLine(sketch, middle, gathered ? 1 : rules.breastStraightness.value);
+  fairLine(sketch, upper, gathered ? rules.chestStraightness.value : 1);
   const topAt =
     lines.style.princess.front === 'armhole' ? front.closed(front.across) : lines.front.princess.side;
   // Where it is fullest it runs along its chord.
@@ -173,7 +182,8 @@ function planCentrePrincess(
     { end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
-  fairLines(sketch, curves);
+  fairLines(sketch, [toBust, below]);
+  fairLine(sketch, toUnderBust, rules.breastStraightness.value);
   sketch.relation(
     bendsEvenly('centre front princess bends evenly over the bust', toBust, toUnderBust),
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
@@ -213,12 +223,12 @@ function sewTogether(
 /** The waist of the front: square to side seam and fold, and without a corner over the princess seam. */
 function planWaist(
   sketch: SketchBuilder,
-  { front, levels }: Foundation,
+  { front }: Foundation,
   ends: PrincessEnds['waist'],
   side: SideLine,
   [sideEdge, centreEdge]: readonly [side: string, centre: string],
 ): Pick<FrontLines, 'centreWaist' | 'sideWaist' | 'foldAtWaist'> {
-  const level = levels.waist.value;
+  const level = front.waist.centre.y;
   const fold = sketch.point('centre front fold at waist', point(0, level), 'y');
   const sideWaist = sketch.curve('side front waist', side.waist, ends.side, {
     start: { angle: side.waistLeaves },
