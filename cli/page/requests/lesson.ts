@@ -1,6 +1,7 @@
 import { evaluate, type TurnedRules } from '../../../drafts/index.ts';
+import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import type { PageIssue } from '../page-issue.ts';
 import { type Lesson, lessonOf } from '../views/learn/lesson.ts';
 import { toldIssues } from './told-issues.ts';
@@ -30,7 +31,8 @@ export async function turnedLesson(asked: LessonRequest): Promise<LessonAnswer> 
     if (!made.ok) return { kind: 'lesson', key, issues: toldIssues(made.issues, units) };
     const lesson = lessonOf(made.value, draft.choices, units);
     return { kind: 'lesson', key, lesson, issues: toldIssues(made.value.report.issues, units) };
-  } catch {
+  } catch (error) {
+    if (error instanceof Unusable) return { kind: 'lesson', key, issues: toldIssues(error.issues, units) };
     const message = 'Nothing can be drawn with the rules turned so.';
     return { kind: 'lesson', key, issues: [{ code: 'program-fault', severity: 'error', path: '', message }] };
   }

@@ -7,8 +7,9 @@ import {
   screenPieces,
   solve,
 } from '../../../drafts/index.ts';
+import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** What each word that can be chosen looks like, drawn for her. */
@@ -42,10 +43,20 @@ const most = 3;
 /** White between them, mm. */
 const gap = 30;
 
+/** Tells the pictures of each choice, one after the other; of code that cannot be run there are none, which a draft of it says. */
 export async function pictured(
-  asking: PicturesRequest,
+  request: PicturesRequest,
   tell: (answer: PicturesAnswer) => void,
 ): Promise<void> {
+  try {
+    await draw(request, tell);
+  } catch (error) {
+    if (!(error instanceof Unusable)) throw error;
+    tell({ kind: 'pictured', of: request.of, choice: '', pictures: {}, done: true });
+  }
+}
+
+async function draw(asking: PicturesRequest, tell: (answer: PicturesAnswer) => void): Promise<void> {
   const { body, choices, of } = asking;
   const { draft, done } = await draftingOf(asking);
   const shown = bodyOrUsual(body);

@@ -19,8 +19,8 @@ export interface MovedMeasurement {
   readonly moved: string;
   /** How often the usual error of a tape there that is. */
   readonly errors: string;
-  /** Whether it looks misread, or is first to be looked at if one is, or is no more suspect than others. */
-  readonly suspicion: 'misread' | 'first to blame' | 'none';
+  /** Whether it looks misread, or is first to be looked at if one is, alone or with another, or is no more suspect than others. */
+  readonly suspicion: 'misread' | 'first to blame' | 'one of two' | 'none';
   /** What may have been misread in its stead. */
   readonly orElse: readonly MeasurementName[];
 }

@@ -1,4 +1,5 @@
 import {
+  bodyFilesIn,
   type Chart,
   type Draft,
   draftSizes,
@@ -27,12 +28,15 @@ import { nearnessOf } from '../../nearness.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
+import { fileNamed } from '../file-named.ts';
 import { fileWord } from '../file-word.ts';
-import { type Drafting, draftingOf } from '../own-draft/drafting.ts';
+import type { Drafting } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { takenBytes } from '../taken-file.ts';
 import { breathe } from './breathe.ts';
 import { readFonts } from './fonts.ts';
 import { type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { opened } from './open.ts';
 import { ruleRows } from './rule-rows.ts';
 import type {
   ChartFile,
@@ -74,7 +78,9 @@ async function gradeAnswer(
   number: number,
   tell: Tell,
 ): Promise<void> {
+  let needs: readonly string[] = [];
   try {
+    needs = bodiesOf(file).needs;
     const drafting = await draftingOf(asked);
     const { draft } = drafting;
     const { chart, issues, units } = chartRead(draft, file);
@@ -87,9 +93,9 @@ async function gradeAnswer(
     const grade = await drafting.done(() => used(gradeOf(draft, chart, made), units));
     graded = { grade, units };
     const said = toldIssues([...issues, ...grade.issues], units);
-    tell({ kind: 'graded', number, grade: gradeShown(grade, units), issues: said });
+    tell({ kind: 'graded', number, grade: gradeShown(grade, units), issues: said, needs });
   } catch (error) {
-    tell({ kind: 'graded', number, grade: undefined, issues: refusal(error) });
+    tell({ kind: 'graded', number, grade: undefined, issues: refusal(error), needs });
   }
 }
 
@@ -116,18 +122,34 @@ async function drafted(
   return sizes;
 }
 
+/** What the body files say that a chart names, by the name it uses, of whatever folder: and which of them did not come with it. */
+function bodiesOf({ file, text, bodies: came }: ChartFile): {
+  readonly bodies: ReadonlyMap<string, unknown>;
+  readonly needs: readonly string[];
+} {
+  const bodies = new Map<string, unknown>();
+  const needs: string[] = [];
+  for (const name of bodyFilesIn(chartIn(file, text))) {
+    const found = came.find((body) => body.file === fileNamed(name));
+    if (found) bodies.set(name, opened(found).body);
+    else needs.push(fileNamed(name));
+  }
+  return { bodies, needs };
+}
+
 function chartRead(
   draft: Draft,
-  { file, text, units }: ChartFile,
+  chart: ChartFile,
 ): { readonly chart: Chart; readonly issues: readonly Issue[]; readonly units: ReaderUnits } {
+  const { file, text, units } = chart;
+  const { bodies } = bodiesOf(chart);
   const read = readChart(chartIn(file, text), {
     choices: draft.choices,
     units: units === '' ? undefined : units,
-    // Other files do not come with it.
-    bodies: new Map(),
+    bodies,
   });
-  const chart = used(read);
-  return { chart, issues: read.issues, units: readerUnits(chart.rows[0]?.body ?? {}) };
+  const found = used(read);
+  return { chart: found, issues: read.issues, units: readerUnits(found.rows[0]?.body ?? {}) };
 }
 
 const gradeShown = (grade: Grade, units: ReaderUnits): GradeShown => ({

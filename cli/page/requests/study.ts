@@ -12,9 +12,9 @@ import {
   type Unit,
   unitNames,
 } from '../../../drafts/index.ts';
+import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
-import { type MovedMeasurement, reconciledOf } from './reconciled.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** A body looked at more closely than a draft has time for. */
@@ -30,8 +30,6 @@ export interface StudyAnswer {
   readonly figure: BodyFigure;
   /** Which it is best to take again, the first first. */
   readonly again: readonly TakenAgain[];
-  /** What contradicts others, and what is more likely. */
-  readonly reconciled: readonly MovedMeasurement[];
 }
 
 /** Her form in lines, or a usual one where hers is not known yet. */
@@ -61,12 +59,21 @@ export async function studied(asked: StudyRequest): Promise<StudyAnswer> {
       side: lineFigure(form, 'side'),
       back: lineFigure(form, 'back'),
     },
-    reconciled: reconciledOf(body, own),
     again: shown.hers ? await againFor(shown.body, asked, own) : [],
   };
 }
 
 async function againFor(body: Body, asked: AskedDraft, units: Unit): Promise<readonly TakenAgain[]> {
+  try {
+    return await foundAgain(body, asked, units);
+  } catch (error) {
+    // Why code cannot be run a draft of it says.
+    if (error instanceof Unusable) return [];
+    throw error;
+  }
+}
+
+async function foundAgain(body: Body, asked: AskedDraft, units: Unit): Promise<readonly TakenAgain[]> {
   const { draft, own } = await draftingOf(asked);
   const styling = resolveStyling(draft.choices, asked.choices);
   if (!styling.ok) return [];

@@ -46,7 +46,7 @@ export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => v
     const files: TakenBytes[] = [];
     const begin = (done: number): void => {
       const next = wanted[done];
-      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: takeables[next] });
+      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: takeables[next].words });
     };
     let done = 0;
     begin(done);

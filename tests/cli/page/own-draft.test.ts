@@ -57,6 +57,7 @@ const chart = {
   file: 'workshop-stock.yaml',
   text: await readFile(new URL('../../../measurements/charts/workshop-stock.yaml', import.meta.url), 'utf8'),
   units: '',
+  bodies: [],
 };
 
 const everything: readonly (readonly [string, PageAnswer['kind'], (code?: string) => PageRequest])[] = [
@@ -171,6 +172,16 @@ describe('changed code', () => {
     const last = all.at(-1);
     expect(last?.kind === 'drafted' && last.issues[0]?.message).toContain(says);
     expect(last).not.toHaveProperty('made');
+  });
+
+  test('that cannot be run hinders no other question for good', async () => {
+    const problem = { code: 'draft-not-loaded', severity: 'error', path: '', message: 'No.' } as const;
+    void answer({ kind: 'own draft', key: 'broken', problem }, () => {});
+    for (const [, kind, request] of everything) {
+      const last = (await told(request('broken'), kind)).at(-1);
+      expect(last?.kind).toBe(kind);
+      if (last && 'issues' in last) expect(last.issues).toContainEqual(expect.objectContaining(problem));
+    }
   });
 
   test('that is no draft says what it lacks', async () => {

@@ -86,6 +86,7 @@ export function Code(props: FileViewProps) {
       )}
       <Hold
         held={code.held}
+        units={state.form.units || 'mm'}
         ready={code.linked?.script !== undefined && !strange}
         hold={(ends) => runs.hold(ends)}
         stop={() => tell({ does: 'let go' })}
