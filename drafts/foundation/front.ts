@@ -69,8 +69,7 @@ export function drawFront(
 
   const atUnderBust = princessEdges(table, princess, widths, 'underBust');
   const atWaist = princessEdges(table, princess, widths, 'waist');
-  const aside = table.mm`Runs aside under the bust: side front panel ${atUnderBust.side} - princess line ${princess}`;
-  const lower = drawUnderTheBust(table, levels, aside);
+  const lower = drawUnderTheBust(table, levels);
   const sloped = slopedTo(table, widths, atUnderBust, levels, lower);
   const underBust = placeEdges(table, 'under the bust', sloped, lower.underBust);
   const waist = placeEdges(table, 'at the waist', atWaist, lower.waist);

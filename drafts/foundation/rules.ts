@@ -3,11 +3,11 @@ import { neckNumbers } from '../../engine/body/neck.ts';
 import { ruleTable } from '../../engine/pattern/rule.ts';
 import { commonPractice } from '../../engine/sources.ts';
 
-/**
- * Least squares over the forms of 95 bodies, cups AA to H: the breast's length is met within 5 mm, the hollow within 8, root of
- * mean square.
- */
+/** Least squares over the forms of 95 bodies, cups AA to H: met within 5 mm, root of mean square. */
 const onForms = 'fitted to 95 computed forms';
+
+/** Judged by where the waists of eight bodices hang on forms of the bodies that ship. */
+const onWorn = 'judged on eight worn bodices';
 
 /** The numbers of the foundation, each with its reason and source. */
 export const foundationRules = ruleTable('F', {
@@ -144,33 +144,26 @@ export const foundationRules = ruleTable('F', {
   leastMidriff: [25, 'mm', 'cloth left between the under-bust seam and the waist', commonPractice],
   leastCentreFront: [25, 'mm', 'a narrower centre front panel cannot carry an insert', commonPractice],
   breastLeast: [
-    10,
+    20,
     'mm',
-    'along a breast without any cup difference it is so far from the bust point to the lower edge',
+    'the front under-bust seam lies this far below the bust level, so that the princess edge reaches down the breast to its lower edge',
     onForms,
   ],
-  breastPerCup: [0.5, 'share', 'and further by this share of the cup difference', onForms],
+  breastPerCup: [0.37, 'share', 'and lower by this share of the cup difference', onForms],
   breastLowest: [
     0.65,
     'share',
     'a breast reaches no lower than this share of the way from bust point to waist',
     commonPractice,
   ],
-  hollowPerCup: [
-    0.25,
-    'share',
-    'cloth that lies close under the breast is longer than the tape, which bridges the hollow, by this share of what the cup difference',
-    onForms,
-  ],
-  hollowFrom: [100, 'mm', 'is more than this', onForms],
   frontDips: [
-    4,
+    3,
     'mm',
-    'for that the front waist dips below the side seam by no more than this where it is smaller than the ribs',
-    commonPractice,
+    'cloth lies in the hollow between breast and belly, which the tape bridges: the front waist dips by this, below the side seam',
+    onWorn,
   ],
-  frontDipsPerMm: [0.3, 'share', 'elsewhere by this share of what it is larger, more', commonPractice],
-  frontDipsMost: [12, 'mm', 'and by no more than this', commonPractice],
+  frontDipsPerMm: [0.08, 'share', 'and by this share of what the waist is larger than the ribs', onWorn],
+  frontDipsMost: [12, 'mm', 'and by no more than this, or it would be drawn askew', commonPractice],
 });
 
 /** The numbers of the neck, which missing measurements are estimated by too. */
