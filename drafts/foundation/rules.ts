@@ -144,14 +144,14 @@ export const foundationRules = ruleTable('F', {
   leastMidriff: [25, 'mm', 'cloth left between the under-bust seam and the waist', commonPractice],
   leastCentreFront: [25, 'mm', 'a narrower centre front panel cannot carry an insert', commonPractice],
   breastLeast: [
-    20,
+    32,
     'mm',
     'the front under-bust seam lies this far below the bust level, so that the princess edge reaches down the breast to its lower edge',
     onForms,
   ],
-  breastPerCup: [0.37, 'share', 'and lower by this share of the cup difference', onForms],
+  breastPerCup: [0.3, 'share', 'and lower by this share of the cup difference', onForms],
   breastLowest: [
-    0.65,
+    0.63,
     'share',
     'a breast reaches no lower than this share of the way from bust point to waist',
     commonPractice,
@@ -163,6 +163,12 @@ export const foundationRules = ruleTable('F', {
     onWorn,
   ],
   frontDipsPerMm: [0.08, 'share', 'and by this share of what the waist is larger than the ribs', onWorn],
+  frontDipsLeast: [
+    -4,
+    'mm',
+    'where that is less than nothing it rises, by no more than this',
+    commonPractice,
+  ],
   frontDipsMost: [12, 'mm', 'and by no more than this, or it would be drawn askew', commonPractice],
 });
 

@@ -19,7 +19,7 @@ export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontL
   const { size } = table;
   const { waist } = levels;
   const underBust = lowerEdge(table, levels);
-  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth}), at most ${rules.frontDipsMost}`;
+  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth}), at least ${rules.frontDipsLeast}, at most ${rules.frontDipsMost}`;
   const lower = table.mm`Front waist level: waist level ${waist} + ${dips}`;
   return { underBust, waist: lower };
 }
