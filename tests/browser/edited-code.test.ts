@@ -161,6 +161,8 @@ inBrowser('edited code', () => {
     // A measurement, chosen from those that there are.
     await page.keyboard.type('\nconst hip = (table: SkirtTable) => table.size.hipG');
     await page.getByRole('option', { name: /^hipGirth/ }).waitFor();
+    // What is pressed as the list appears is not yet meant for it.
+    await page.waitForTimeout(200);
     await page.keyboard.press('Enter');
     await expect.poll(() => code.textContent()).toContain('table.size.hipGirth');
     await page.locator('.meaning', { hasText: 'hip girth, mm' }).waitFor();
@@ -178,6 +180,7 @@ inBrowser('edited code', () => {
     await page.keyboard.press('Control+End');
     await page.keyboard.type('const long = isLon');
     await page.getByRole('option', { name: /^isLong/ }).waitFor();
+    await page.waitForTimeout(200);
     await page.keyboard.press('Enter');
     await expect.poll(() => code.textContent()).toContain('const long = isLong');
     await page.keyboard.press('Control+Home');
