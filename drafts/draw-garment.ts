@@ -13,7 +13,9 @@ import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
+import { stepsWhenAsked } from '../engine/pattern/steps-when-asked.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { pieceWrittenOut, seamWrittenOut } from '../engine/pattern/written-out.ts';
 import { checkParts } from './check-parts.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
@@ -124,18 +126,18 @@ function drawOnce<Choices extends readonly Choice[]>(
     ),
   ];
   const shapes = [...made.shapes, ...notchShapes];
-  const garment = {
+  const drawn = {
     name,
     body: body.name,
     wearer: wearerOf(body),
     ...made,
-    pieces: leftOpen(made, open),
+    pieces: leftOpen(made, open).map(pieceWrittenOut),
+    seams: made.seams.map(seamWrittenOut),
     shapes,
     sewing,
-    steps: table.steps(),
     issues,
   };
-  return { ok: true, value: garment, issues: [] };
+  return { ok: true, value: stepsWhenAsked(drawn, table.steps), issues: [] };
 }
 
 /** Solves; a mistake in the sketch is thrown where it was written, found by planning once more. */

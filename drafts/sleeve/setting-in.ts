@@ -22,7 +22,7 @@ const setIn = (
   stitch: '301',
   seamClass: 1,
   finish,
-  amounts: amounts(workroom.underarmTrim),
+  ...(finish === 'raw' ? {} : { amounts: amounts(workroom.underarmTrim) }),
 });
 
 /** A plain sleeve, its crown eased to the armhole. */
@@ -32,7 +32,9 @@ export const setInEased = (finish: SeamFinish): SewingStep =>
     how: [
       'The single notch is the front: check that you have the right sleeve. Put it into the armhole, right sides together; pin sleeve seam to side seam, notch to notch, shoulder mark to shoulder seam.',
       'Draw up the rows until the crown fits between the notches and spread the ease without a gather; shrink it in over the end of the ironing board. Sew with the sleeve on top.',
-      `Trim the underarm, ${orderOf(finish)}, and press the allowance into the sleeve.`,
+      finish === 'raw'
+        ? 'Trim nothing: it may have to be let out.'
+        : `Trim the underarm, ${orderOf(finish)}, and press the allowance into the sleeve.`,
     ],
     cautions: [cautions.hotEdge],
   });

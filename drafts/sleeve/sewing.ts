@@ -69,7 +69,11 @@ export function plainSewing(
         stitch: '200',
         seamClass: 6,
         finish: open,
-        how: [`Neaten the raw edge (${open}), turn the hem up along its line, press, and sew it by hand.`],
+        how: [
+          open === 'raw'
+            ? 'Turn the hem up along its line, and tack it.'
+            : `Neaten the raw edge (${open}), turn the hem up along its line, press, and sew it by hand.`,
+        ],
         amounts: amounts(rules.plainHem),
         cautions: [cautions.hotEdge],
       },

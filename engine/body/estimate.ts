@@ -11,16 +11,20 @@ import { surveyAsked } from './survey-knowledge.ts';
  * Continuous in what is given.
  */
 export function completed(given: FoundSizes & Essential): Pick<Body, 'size' | 'known'> {
-  const tall = { ...given, stature: given.stature ?? estimateStature(given) };
-  const survey = surveyAsked(tall);
-  const frame = { ...estimateFrame(survey), ...tall };
-  const girths = { ...frame, ...estimateGirths(frame), ...given };
-  const all = { ...girths, ...estimateLengths(given, girths, survey), ...given };
+  const stature = given.stature ?? estimateStature(given);
+  const survey = surveyAsked({ ...given, stature });
+  const frame = { ...estimateFrame(survey), ...given, stature };
+  const girths = { ...estimateGirths(frame), ...frame };
+  const lengths = estimateLengths(given, girths, survey);
   const size: Partial<Record<MeasurementName, number>> = {};
   const known: Partial<Record<MeasurementName, Provenance>> = {};
   for (const name of measurementNames) {
-    size[name] = all[name].value;
-    known[name] = all[name].known;
+    const found = isLength(lengths, name) ? (given[name] ?? lengths[name]) : girths[name];
+    size[name] = found.value;
+    known[name] = found.known;
   }
   return { size, known } as Pick<Body, 'size' | 'known'>;
 }
+
+const isLength = <Lengths extends object>(lengths: Lengths, name: string): name is string & keyof Lengths =>
+  name in lengths;

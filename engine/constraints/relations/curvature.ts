@@ -45,11 +45,13 @@ function handleSlot(curve: CurveSlots, end: 'start' | 'end'): number | undefined
   return curve.slots[end === 'start' ? 5 : 7];
 }
 
+/** Room for the slopes of a bulge, shared by all: nothing is kept in it from one evaluation to the next. */
+const slope = new Float64Array(8);
+
 /** The curvature at one end of a curve, times its sign: none where it is a line. */
 function endCurvature(curve: CurveSlots, end: 'start' | 'end', sign: 1 | -1): readonly Element[] {
   if (curve.kind === 'line') return [];
   const handle = end === 'start' ? 5 : 7;
-  const slope = new Float64Array(8);
   const factorOf = (length: number): number => (sign * 2) / (3 * length * length);
   return [
     {

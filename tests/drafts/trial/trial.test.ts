@@ -87,6 +87,30 @@ describe('the trial bodice', () => {
   });
 });
 
+describe('the sewing of a trial bodice', () => {
+  const steps = drafted('trial', shippedBody('leading-lady'), { sleeve: 'plain' }).garment.sewing ?? [];
+  const said = steps.flatMap(({ title, how }) => [title, ...how]).join(' ');
+
+  it('ends with trying it on, and does not begin with another trial bodice', () => {
+    expect(steps[0]?.title).toBe('Cut out');
+    expect(steps.at(-1)?.title).toBe('Try it on, and write down what you pin');
+    expect(steps.at(-1)?.amounts?.map(({ mm }) => mm)).toEqual([25, 10]);
+  });
+
+  it('leaves all its allowances to be let out, and its seams to be opened', () => {
+    expect(said).not.toMatch(/[Tt]rim (the|in steps)|[Nn]eaten|gathering lines|buttonholes/);
+    for (const title of ['front princess', 'back princess', 'shoulder', 'side'])
+      expect(steps.map((step) => step.title)).toContain(`Tack the ${title} seams`);
+  });
+
+  it('has its level and plumb lines traced onto the cloth', () => {
+    expect(said).toContain('Trace all level and plumb lines onto the right side');
+    const dress = drafted('dress', shippedBody('leading-lady')).garment.sewing ?? [];
+    expect(dress.flatMap(({ how }) => how).join(' ')).not.toContain('plumb');
+    expect(dress[0]?.how[0]).toContain('the garment “trial”');
+  });
+});
+
 describe('what is drawn on a trial bodice', () => {
   it.each(panels)(
     'are bust, under-bust and arm-fold lines and a plumb line on the %s, each to be written on',
