@@ -6,6 +6,7 @@ import { build } from 'esbuild';
 import { parse } from 'yaml';
 import { withoutWoff2 } from '../without-woff2.js';
 import { directImports } from './direct-imports.js';
+import { withoutJsonSchema } from './without-json-schema.js';
 
 /*
  * Builds the page: its views and its worker, beside the files that are served as they are and the invented
@@ -61,7 +62,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
-    plugins: [directImports(root)],
+    plugins: [directImports(root), withoutJsonSchema],
   };
   await build({
     ...common,

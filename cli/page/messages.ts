@@ -10,6 +10,7 @@ import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
 import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { PicturesAnswer, PicturesRequest } from './requests/pictures.ts';
+import type { MovedMeasurement } from './requests/reconciled.ts';
 import type { SizesAnswer, SizesRequest } from './requests/sizes-messages.ts';
 import type { StudyAnswer, StudyRequest } from './requests/study.ts';
 import type { TakeAnswer, TakeRequest } from './requests/take.ts';
@@ -78,6 +79,8 @@ export interface DraftAnswer {
   /** Every measurement, where the body can be read. */
   readonly sizes?: Readonly<Record<MeasurementName, KnownSize>>;
   readonly issues: readonly PageIssue[];
+  /** What contradicts others, and what is more likely, where anything does. */
+  readonly reconciled?: readonly MovedMeasurement[];
   /** None where nothing could be drawn. */
   readonly made?: MadeGarment;
 }

@@ -74,7 +74,7 @@ export function planBodice(
     ...front.side,
   ]);
   if (necklines.front !== undefined) table.curves('front', [necklines.front]);
-  const centreFront = straight(lines.front.centre, point(0, foundation.levels.waist.value));
+  const centreFront = straight(lines.front.centre, point(0, foundation.front.waist.centre.y));
   table.line('front', 'centre front', centreFront);
   const { princess, outer } = lines.front;
   if (style.shoulder === 'whole')

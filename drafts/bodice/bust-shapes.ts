@@ -2,6 +2,7 @@ import { angleOverBust } from '../../engine/body/bust.ts';
 import { claim, claimAbout } from '../../engine/pattern/band-table.ts';
 import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { EdgeChain, ShapeClaim } from '../../engine/pattern/shape.ts';
+import type { Foundation } from '../foundation/foundation.ts';
 import { bodiceBands as bands } from './bands.ts';
 import { thisBody } from './outside-bands.ts';
 import type { PanelCut } from './panel-cut.ts';
@@ -24,11 +25,21 @@ function centrePrincess({ front }: Style): EdgeChain {
   return { edges: [{ piece: 'centre front', edge: 'princess', reversed: true }, over] };
 }
 
+/**
+ * How far the under-bust seam lies below the bust level, mm: the mean over half the front, for from the princess seam it may
+ * rise to the side seam.
+ */
+function underBustDepth({ levels, front: { underBust, side } }: Foundation): number {
+  const [centre, seam] = [underBust.side.y - levels.bust.value, side.underBust.y - levels.bust.value];
+  const sloping =
+    (side.underBust.x - underBust.side.x) / (side.underBust.x - underBust.side.x + underBust.centre.x);
+  return centre + (sloping * (seam - centre)) / 2;
+}
+
 /** Where the princess line is fullest, how full, and what it takes up over the bust, for bust less under-bust girth (mm). */
 export function bustShapes({ plan }: PanelCut, cupDifference: number): readonly ShapeClaim[] {
-  const { levels } = plan.foundation;
   const { turned, turnedIn } = plan.lines.front;
-  const depth = levels.underBust.value - levels.bust.value;
+  const depth = underBustDepth(plan.foundation);
   const asked = (angleOverBust(turned + turnedIn, cupDifference, depth) * 180) / Math.PI;
   return [
     claim(

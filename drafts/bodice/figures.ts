@@ -20,7 +20,7 @@ export function bodiceFigures({ plan, armholes }: PanelCut, body: Body): readonl
   const { size } = body;
   const { levels, widths, front } = plan.foundation;
   const { style, onShoulder, ...lines } = plan.lines;
-  const { bust, underBust, underarm } = levels;
+  const { bust, underarm } = levels;
   const slope = (square: number, turned: number): number => degrees(square - turned - Math.PI / 2);
   const frontArmhole = edgeOf('front armhole', armholes.front.laid);
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
@@ -33,7 +33,7 @@ export function bodiceFigures({ plan, armholes }: PanelCut, body: Body): readonl
     bustDart(degrees(lines.front.turned + lines.front.turnedIn), cupOf(body).letter),
     figure(bands.bustPointDown, size.neckShoulderPointToBustPoint),
     figure(bands.bustPointOut, size.bustPointWidth / 2),
-    figure(bands.underBustSeam, underBust.value - bust.value),
+    figure(bands.underBustSeam, front.underBust.side.y - bust.value),
     figure(bands.sideSeam, distance(front.side.underarm, front.side.waist)),
     figure(bands.sideAtWaist, widths.sideAtWaist.value),
     figure(bands.frontPrincessAtWaist, widths.frontPrincess.waist.value),

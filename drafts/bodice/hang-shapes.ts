@@ -2,7 +2,7 @@ import { claim } from '../../engine/pattern/band-table.ts';
 import type { GirthPart, SeamCorner } from '../../engine/pattern/seam.ts';
 import type { CornerFromLevel, LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { bodiceBands as bands } from './bands.ts';
-import type { Style } from './style.ts';
+import type { PanelCut } from './panel-cut.ts';
 
 const edge = (piece: string, name: string, times = 1): GirthPart => ({
   kind: 'edge',
@@ -28,9 +28,10 @@ export const sideBalance: ShapeClaim = claim(
 );
 
 /** The waist of the front hangs level; `tapersIn` where the waist is smaller than the under-bust. */
-export function waistLevel({ front }: Style, tapersIn: boolean): readonly ShapeClaim[] {
+export function waistLevel({ plan }: PanelCut, tapersIn: boolean): readonly ShapeClaim[] {
+  const { levels, front } = plan.foundation;
   const level =
-    front === 'plain'
+    plan.lines.style.front === 'plain'
       ? ({ kind: 'line', name: 'under-bust level' } as const)
       : ({ kind: 'edge', name: 'under-bust' } as const);
   const centre = (seam: string): CornerFromLevel => ({
@@ -42,13 +43,15 @@ export function waistLevel({ front }: Style, tapersIn: boolean): readonly ShapeC
   const at = centre('centre front');
   const side: CornerFromLevel = {
     corner: { piece: 'side front', edge: 'waist', seam: 'side' },
-    level: { kind: 'line', name: 'under-bust level' },
+    level: { kind: 'line', name: 'bust level' },
   };
+  // On the side front the under-bust level may slope, so what lies between it and the bust level is added.
+  const plus = front.underBust.centre.y - levels.bust.value;
   return [
     claim(band, { kind: 'dip', at, than: centre('princess') }, outside, {
       name: 'waist at centre front below the princess seam',
     }),
-    claim(band, { kind: 'dip', at, than: side }, outside, {
+    claim(band, { kind: 'dip', at, than: side, plus }, outside, {
       name: 'waist at centre front below the side seam',
     }),
   ];

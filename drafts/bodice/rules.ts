@@ -149,6 +149,12 @@ export const bodiceRules = ruleTable('B', {
     'the side of a neckline, or the inner edge of a strap, leaves the shoulder square within this share of its length',
     commonPractice,
   ],
+  breastStraightness: [
+    15,
+    'ratio',
+    'from bust to under-bust the princess edges of a plain front are kept this much straighter than below: a breast is round, and its hollow lies under it',
+    commonPractice,
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

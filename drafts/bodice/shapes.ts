@@ -13,7 +13,7 @@ export function bodiceShapes(cut: PanelCut, body: Body, plain: boolean): readonl
     ...armholeShapes(cut, body, plain),
     sideBalance,
     ...bustShapes(cut, bustGirth - underBustGirth),
-    ...waistLevel(cut.plan.lines.style, tapersIn),
+    ...waistLevel(cut, tapersIn),
     ...upright,
     ...backTaper(tapersIn),
   ];

@@ -57,6 +57,9 @@ export function planSides(
   };
 }
 
+/** The name of a side seam's place at the under-bust level. */
+export const sideUnderBust = (part: 'front' | 'back'): string => `${part} side under bust`;
+
 /** The heading with which a bent side seam reaches the waist. */
 const headingAtWaist = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
 
@@ -69,7 +72,7 @@ function planBent(
 ): { readonly curves: readonly [straight: string, above: string, below: string]; readonly waist: string } {
   const { side } = foundation[part];
   const bust = sketch.fixed(`${part} side at bust level`, side.bust);
-  const bend = sketch.fixed(`${part} side under bust`, side.underBust);
+  const bend = sketch.fixed(sideUnderBust(part), side.underBust);
   const waist = sketch.fixed(`${part} side at waist`, side.waist);
   const along = { angle: sketch.fixedAngle(`${part} side runs`, sideHeading(side)) };
   const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });

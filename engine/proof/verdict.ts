@@ -17,7 +17,7 @@ export interface Verdict {
 }
 
 /** What a draft of one's own says where it would have thrown. */
-const mistakes = ['draft-mistake', 'draft-garment-unfit', 'program-fault'];
+const mistakes = ['draft-mistake', 'draft-garment-unfit', 'draft-endless', 'program-fault'];
 
 /** Refusals that are the draft's own fault, whatever the body and the choices. */
 const faults = ['draft-cannot-agree'];

@@ -13,11 +13,13 @@ import {
   unitNames,
 } from '../../../drafts/index.ts';
 import { Unusable } from '../../unusable.ts';
+import type { BodyFields } from '../body-form.ts';
 import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { checkRows } from './check-rows.ts';
 import { readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
+import { reconciledOf } from './reconciled.ts';
 import { toldIssues } from './told-issues.ts';
 
 /**
@@ -36,6 +38,7 @@ export async function drafted(asked: DraftRequest): Promise<DraftAnswer> {
       number,
       sizes: sizesOf(read.value, own),
       issues: toldIssues(found, units),
+      ...contradicted(found, body, own),
     };
   };
   const drafting = await draftingOf(asked).catch(refused);
@@ -52,6 +55,7 @@ export async function drafted(asked: DraftRequest): Promise<DraftAnswer> {
     number,
     sizes: sizesOf(evaluation.body, own),
     issues: toldIssues(issues, units),
+    ...contradicted(issues, body, own),
     made: {
       ok: report.ok,
       proven: holds !== undefined,
@@ -69,6 +73,16 @@ export async function drafted(asked: DraftRequest): Promise<DraftAnswer> {
       parts: wanted,
     },
   };
+}
+
+/** What is more likely than what contradicts, where anything does; it is looked for in no other case, for that takes time. */
+function contradicted(
+  issues: readonly Issue[],
+  body: BodyFields,
+  units: Unit,
+): Pick<DraftAnswer, 'reconciled'> {
+  const anything = body.reconcile === true || issues.some(({ code }) => code === 'reconcile-offered');
+  return anything ? { reconciled: reconciledOf(body, units) } : {};
 }
 
 /** What stands in the way where code that draws cannot be asked; a fault of the program is thrown on. */

@@ -1,7 +1,7 @@
 import { evaluate, type TurnedRules } from '../../../drafts/index.ts';
 import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import type { PageIssue } from '../page-issue.ts';
 import { type Lesson, lessonOf } from '../views/learn/lesson.ts';
 import { toldIssues } from './told-issues.ts';

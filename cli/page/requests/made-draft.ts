@@ -3,7 +3,8 @@ import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { BodyFields } from '../body-form.ts';
-import { type Drafting, draftingOf } from '../own-draft/drafting.ts';
+import type { Drafting } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import type { PageIssue } from '../page-issue.ts';
 import { toldIssues } from './told-issues.ts';
 

@@ -9,7 +9,7 @@ import {
 } from '../../../drafts/index.ts';
 import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** What each word that can be chosen looks like, drawn for her. */

@@ -14,8 +14,7 @@ import {
 } from '../../../drafts/index.ts';
 import { Unusable } from '../../unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { draftingOf } from '../own-draft/drafting.ts';
-import { type MovedMeasurement, reconciledOf } from './reconciled.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** A body looked at more closely than a draft has time for. */
@@ -31,8 +30,6 @@ export interface StudyAnswer {
   readonly figure: BodyFigure;
   /** Which it is best to take again, the first first. */
   readonly again: readonly TakenAgain[];
-  /** What contradicts others, and what is more likely. */
-  readonly reconciled: readonly MovedMeasurement[];
 }
 
 /** Her form in lines, or a usual one where hers is not known yet. */
@@ -62,7 +59,6 @@ export async function studied(asked: StudyRequest): Promise<StudyAnswer> {
       side: lineFigure(form, 'side'),
       back: lineFigure(form, 'back'),
     },
-    reconciled: reconciledOf(body, own),
     again: shown.hers ? await againFor(shown.body, asked, own) : [],
   };
 }

@@ -44,6 +44,8 @@ export function Measure(props: FileViewProps) {
   // Of the garment drawn, as against the body, Checks tells.
   const others = (answer?.issues ?? []).filter(
     ({ path, code, severity }) =>
+      // The way out is offered below, in the words of the page.
+      code !== 'reconcile-offered' &&
       !known.includes(path) &&
       !choices.includes(path) &&
       (path in form.rest || code.includes('reconcile') || (severity === 'error' && !answer?.made)),

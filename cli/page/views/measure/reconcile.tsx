@@ -3,9 +3,9 @@ import type { MovedMeasurement } from '../../requests/reconciled.ts';
 import type { ViewProps } from '../view.ts';
 
 /** The way out where measurements contradict each other: what was likely meant, to be taken over, or drafted for as it is. */
-export function Reconcile({ state: { form, answer, own }, send }: ViewProps) {
+export function Reconcile({ state: { form, answer }, send }: ViewProps) {
   const offered = answer?.issues.some(({ code }) => code === 'reconcile-offered') ?? false;
-  const moved = own.measure.studied?.reconciled ?? [];
+  const moved = answer?.reconciled ?? [];
   if (!offered && !form.reconcile) return null;
   const take = (some: readonly MovedMeasurement[]): void =>
     send({
@@ -21,7 +21,7 @@ export function Reconcile({ state: { form, answer, own }, send }: ViewProps) {
             This is what the most likely body behind all of them has instead. Measure again what you can, and
             first what looks misread.
           </p>
-          <ul class="moved">
+          <ul class="likelier">
             {moved.map((each) => (
               <li key={each.name}>
                 <p>
