@@ -1,7 +1,7 @@
 import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { settle } from './file-set.ts';
-import { isAtWork, isOnThisMachine, leavingName, type Run, readLeaving, thisRun } from './run-name.ts';
+import { isAtWork, isOnThisMachine, leavingName, readLeaving, thisRun, type WritingRun } from './run-name.ts';
 
 /** The folder in which a run makes a set of files. */
 export const setName = (pid: number): string => leavingName({ ...thisRun, pid }, 'set');
@@ -13,7 +13,7 @@ export const setName = (pid: number): string => leavingName({ ...thisRun, pid },
  */
 export async function clearLeftBehind(
   folder: string,
-  isAlive: (run: Run) => boolean = () => false,
+  isAlive: (run: WritingRun) => boolean = () => false,
 ): Promise<void> {
   for (const name of await readdir(folder)) {
     const leaving = readLeaving(name);

@@ -6,9 +6,9 @@ import {
   isBefore,
   isOnThisMachine,
   leavingName,
-  type Run,
   readLeaving,
   thisRun,
+  type WritingRun,
 } from './run-name.ts';
 
 /** How long a run waits for others, ms: a set takes a small part of a second to write. */
@@ -24,7 +24,7 @@ const pause = 5;
 
 /** How a run knows others. */
 export interface Turns {
-  readonly run: Run;
+  readonly run: WritingRun;
   /** Of a flag of another machine, how long nothing may be added to it, ms. */
   readonly silence: number;
 }
@@ -39,14 +39,14 @@ export interface Turns {
  */
 export async function takingTurns(
   folder: string,
-  act: (isAlive: (run: Run) => boolean) => Promise<void>,
+  act: (isAlive: (run: WritingRun) => boolean) => Promise<void>,
   { run, silence: allowed }: Turns = { run: thisRun, silence },
 ): Promise<void> {
   const own = join(folder, leavingName(run, 'turn'));
   const listening = new Listening(folder, allowed);
-  const flagsUp = (): readonly Run[] => listening.flagsUp().filter((other) => !isSame(other, run));
+  const flagsUp = (): readonly WritingRun[] => listening.flagsUp().filter((other) => !isSame(other, run));
   let end = Date.now() + patience;
-  const gone = async (isMeant: (other: Run) => boolean): Promise<boolean> => {
+  const gone = async (isMeant: (other: WritingRun) => boolean): Promise<boolean> => {
     const other = flagsUp().find(isMeant);
     if (other === undefined) return true;
     const spare = isOnThisMachine(other) ? 0 : allowed;
@@ -54,7 +54,7 @@ export async function takingTurns(
     await setTimeout(pause);
     return false;
   };
-  const goesFirst = (other: Run): boolean => isBefore(other, run);
+  const goesFirst = (other: WritingRun): boolean => isBefore(other, run);
   const beating = setInterval(() => {
     try {
       if (lstatSync(own, { throwIfNoEntry: false })) appendFileSync(own, '.');
@@ -78,9 +78,10 @@ export async function takingTurns(
   }
 }
 
-const isSame = (one: Run, other: Run): boolean => one.machine === other.machine && one.pid === other.pid;
+const isSame = (one: WritingRun, other: WritingRun): boolean =>
+  one.machine === other.machine && one.pid === other.pid;
 
-const whose = (run: Run): string =>
+const whose = (run: WritingRun): string =>
   isOnThisMachine(run)
     ? `another run (process ${run.pid})`
     : `a run on another machine (${run.machine}, process ${run.pid})`;
@@ -96,7 +97,7 @@ class Listening {
     this.#silence = silence;
   }
 
-  flagsUp(): readonly Run[] {
+  flagsUp(): readonly WritingRun[] {
     return readdirSync(this.#folder).flatMap((name) => {
       const leaving = readLeaving(name);
       if (leaving?.what !== 'turn') return [];

@@ -4,7 +4,7 @@ import { beginSet, type FileSet, placeOfNew, settle, swapIn } from './file-set.t
 import { clearLeftBehind, setName } from './left-behind.ts';
 import { syncFolder } from './orders/whole-file.ts';
 import { reason } from './reason.ts';
-import type { Run } from './run-name.ts';
+import type { WritingRun } from './run-name.ts';
 import { takingTurns } from './taking-turns.ts';
 import { unusable } from './unusable.ts';
 
@@ -28,7 +28,7 @@ export async function writeFiles(
 async function changeSet(
   folder: string,
   files: ReadonlyMap<string, string | Uint8Array>,
-  isAlive: (run: Run) => boolean,
+  isAlive: (run: WritingRun) => boolean,
 ): Promise<void> {
   let set: FileSet | undefined;
   try {

@@ -85,13 +85,14 @@ const notMeasurements: Issue = {
 
 const isError = ({ severity }: Issue): boolean => severity === 'error';
 
-const inMillimetres = (numbers: Sizes, units: Unit): Sizes =>
-  Object.fromEntries(
-    Object.entries(numbers).map(([name, number]) => [
-      name,
-      number * unitScale(name as MeasurementName, units),
-    ]),
-  );
+function inMillimetres(numbers: Sizes, units: Unit): Sizes {
+  const sizes: Partial<Record<MeasurementName, number>> = {};
+  for (const name of Object.keys(numbers) as MeasurementName[]) {
+    const number = numbers[name];
+    if (number !== undefined) sizes[name] = number * unitScale(name, units);
+  }
+  return sizes;
+}
 
 /**
  * What is wrong with the numbers by themselves; a mistake that was recognised stands in for the ranges it breaks, and for
@@ -144,8 +145,14 @@ function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
   return { ...found, underBustGirth: derived(sizes.bustGirth - difference, basis) };
 }
 
-const sizesOf = (found: FoundSizes): Sizes =>
-  Object.fromEntries(Object.entries(found).map(([name, { value }]) => [name, value]));
+function sizesOf(found: FoundSizes): Sizes {
+  const sizes: Partial<Record<MeasurementName, number>> = {};
+  for (const name of Object.keys(found) as MeasurementName[]) {
+    const size = found[name];
+    if (size) sizes[name] = size.value;
+  }
+  return sizes;
+}
 
 /** What was found, with contradicting measurements moved to the most likely body behind them where that is asked. */
 function withMoves(

@@ -7,7 +7,7 @@ import { promisify } from 'node:util';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { clearLeftBehind, setName } from '../../cli/left-behind.ts';
-import { leavingName, type Run } from '../../cli/run-name.ts';
+import { leavingName, type WritingRun } from '../../cli/run-name.ts';
 import { takingTurns } from '../../cli/taking-turns.ts';
 import { writeFiles } from '../../cli/write-files.ts';
 import { temporaryFolder } from './temporary-folder.ts';
@@ -118,7 +118,7 @@ describe('a set of files that takes the place of another', () => {
 
   it('waits for a run of another machine for as long as its flag is heard of, and then tidies up after it', async () => {
     const at = await folder();
-    const other: Run = { machine: 'costume-shop', pid: 7 };
+    const other: WritingRun = { machine: 'costume-shop', pid: 7 };
     const flag = join(at, leavingName(other, 'turn'));
     const left = join(at, leavingName(other, 'set'), 'new');
     await mkdir(left, { recursive: true });
@@ -145,7 +145,7 @@ describe('a set of files that takes the place of another', () => {
   it('is at it alone among runs of several machines, whichever begins when', async () => {
     const at = await folder();
     let [inside, most, done] = [0, 0, 0];
-    const runs = ['a', 'b', 'c'].flatMap((machine) => [1, 2].map((pid): Run => ({ machine, pid })));
+    const runs = ['a', 'b', 'c'].flatMap((machine) => [1, 2].map((pid): WritingRun => ({ machine, pid })));
     await Promise.all(
       runs.map(async (run, i) => {
         for (let turn = 0; turn < 4; turn++) {

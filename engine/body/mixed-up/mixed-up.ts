@@ -1,5 +1,5 @@
 import type { Issue } from '../../issue.ts';
-import { rounded } from '../../text/figure.ts';
+import { rounded, significant } from '../../text/figure.ts';
 import { inUnit } from '../../text/length.ts';
 import { listed } from '../../text/listed.ts';
 import { millimetres, type Unit, unitWords } from '../../text/units.ts';
@@ -134,4 +134,4 @@ function inDoubt(name: MeasurementName, written: number, { mm, evidence }: Doubt
 }
 
 /** Odds of a logarithm to one digit: "about 30". */
-const oddsWords = (logarithm: number): string => `about ${Number(Math.exp(logarithm).toPrecision(1))}`;
+const oddsWords = (logarithm: number): string => `about ${significant(Math.exp(logarithm), 1)}`;

@@ -15,9 +15,9 @@ import { readPdf as readByPdfJs } from '../../render/pdf/read-pdf.ts';
  */
 
 const skirt = drafted('skirt', shippedBody('leading-lady'));
-const printed = async (paper: string): Promise<Uint8Array> => {
+const printed = async (paper: string, made = skirt): Promise<Uint8Array> => {
   const known = readPaper(paper);
-  const pages = known.ok ? printPages(skirt.garment, skirt.cutLines, known.value) : known;
+  const pages = known.ok ? printPages(made.garment, made.cutLines, known.value) : known;
   if (!pages.ok) throw new Error(JSON.stringify(pages.issues));
   return pdfOf(pages.value.pages, 'skirt', await readFonts());
 };
@@ -56,6 +56,16 @@ describe('a printed pattern read back from its bytes', () => {
       });
       expect(Math.max(0, ...differences)).toBeLessThan(1e-3);
     }
+  });
+
+  it.each([
+    // Half the width of its cutting line shows beside the edge of a tile that nothing joins to its own.
+    ['skirt', { bustGirth: 96, waistGirth: 75, hipGirth: 100, backNeckPointToWaist: 38 }],
+    // A corner of a piece shows where the two strips of a tile meet, and all of it on a tile by itself.
+    ['dress', { bustGirth: 92.5, waistGirth: 78, hipGirth: 97, backNeckPointToWaist: 38.5 }],
+  ])('walks where a tile shows a little of what is its neighbour’s: a %s', async (name, girths) => {
+    const made = drafted(name, { units: 'cm', ...girths });
+    expect(pdfFaults(made, await printed('a4', made))).toEqual([]);
   });
 
   it.each(['a4', 'a0', 'roll:914'])('walks as it was drafted, on %s', async (paper) => {
