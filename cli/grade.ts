@@ -1,4 +1,3 @@
-import { styleText } from 'node:util';
 import { Command, Option } from 'commander';
 import type { Evaluation } from '../engine/evaluate.ts';
 import { alignments } from '../engine/grading/anchor.ts';
@@ -18,6 +17,7 @@ import { askedGarment } from './drafted-garment.ts';
 import { readFonts } from './fonts.ts';
 import { gradeFiles, gradeResult, nestBook } from './grade-files.ts';
 import { gradeTable } from './grade-table.ts';
+import { verdictLine } from './heading.ts';
 import { leftFromEarlier, ofGrade } from './left-from-earlier.ts';
 import { sayNearest } from './nearest.ts';
 import { jsonOption, setOption, stylingOption } from './options.ts';
@@ -174,13 +174,6 @@ async function show(
 /** The first line: what was graded, by which chart, and how it came out. */
 function gradeHeading(session: Session, { garment, chart, sizes, axes, ok }: Grade): string {
   const uneven = axes.reduce((sum, axis) => sum + axis.uneven.length, 0);
-  const verdict = ok ? 'all true' : 'NOT TRUE';
   const even = uneven === 0 ? 'even' : `${uneven} uneven step${uneven === 1 ? '' : 's'}`;
-  const graded = plain(`${garment} in ${sizes.length} sizes of ${chart.name}`);
-  const words = `${wrapped(`${graded}: ${verdict}, ${even}`, session.columns)}\n\n`;
-  const at = words.lastIndexOf(verdict);
-  // Broken in two, it stays as it is.
-  if (!session.colour || at < 0) return words;
-  const shown = styleText(['bold', ok ? 'green' : 'red'], verdict);
-  return words.slice(0, at) + shown + words.slice(at + verdict.length);
+  return verdictLine(session, `${garment} in ${sizes.length} sizes of ${chart.name}`, ok, `, ${even}`);
 }

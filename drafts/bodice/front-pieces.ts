@@ -1,6 +1,6 @@
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
-import { type Point, point } from '../../engine/geometry/point.ts';
+import { between, type Point, point } from '../../engine/geometry/point.ts';
 import { reversed } from '../../engine/geometry/split.ts';
 import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
@@ -12,7 +12,6 @@ import {
   armholeEdges,
   armholeNotches,
   curvesOf,
-  grainSquareToWaist,
   jointNotches,
   type PanelCut,
   panelTop,
@@ -48,7 +47,7 @@ const fold = (from: Point, to: Point): PieceEdge => ({
 /** What every centre front ends in below: princess edge, waist and fold, up to `foldTop`. */
 function belowUnderBust(cut: PanelCut, foldTop: Point): readonly PieceEdge[] {
   const { front } = cut.plan;
-  const foldWaist = solvedPoint(cut.solution, 'centre front fold at waist');
+  const foldWaist = solvedPoint(cut.solution, front.foldAtWaist);
   return [
     seamEdge(
       'princess',
@@ -76,8 +75,8 @@ const grainBeside = (cut: PanelCut, top: number, bottom: number): Piece['grain']
 
 /** The centre front below a gathered insert, from the under-bust seam to the waist, on the fold. */
 function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
-  const { front, levels } = cut.plan.foundation;
-  const y = levels.underBust.value;
+  const { front } = cut.plan.foundation;
+  const y = front.underBust.centre.y;
   const gatherEnd = point(front.underBust.centre.x - gathersEndAt, y);
   const underBust = (name: string, from: Point, to: Point) =>
     seamEdge(name, straight(from, to), cut.allowance.seam, sewingRank.underBust);
@@ -89,7 +88,7 @@ function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
       underBust('under-bust end', gatherEnd, front.underBust.centre),
       ...belowUnderBust(cut, point(0, y)),
     ],
-    grain: grainBeside(cut, y, levels.waist.value),
+    grain: grainBeside(cut, y, front.waist.centre.y),
     notches: [
       { name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' },
       { name: 'right end of gathers', edge: 'under-bust end', at: 0, mark: 'gather' },
@@ -104,8 +103,8 @@ function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
 
 /** The lower part of a parted centre front. */
 function lowerCentreFront(cut: PanelCut): Piece {
-  const { levels } = cut.plan.foundation;
-  const top = point(0, levels.underBust.value);
+  const { front } = cut.plan.foundation;
+  const top = point(0, underBustAt(cut).y);
   return {
     name: 'centre front',
     number: 1,
@@ -113,7 +112,7 @@ function lowerCentreFront(cut: PanelCut): Piece {
       seamEdge('under-bust', straight(top, underBustAt(cut)), cut.allowance.seam, sewingRank.underBust),
       ...belowUnderBust(cut, top),
     ],
-    grain: grainBeside(cut, top.y, levels.waist.value),
+    grain: grainBeside(cut, top.y, front.waist.centre.y),
     notches: [{ name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' }, waistFold(cut)],
     lines: [],
     marks: [],
@@ -123,9 +122,8 @@ function lowerCentreFront(cut: PanelCut): Piece {
 
 /** The upper part of a parted centre front, over the bust. */
 function upperCentreFront(cut: PanelCut): Piece {
-  const { levels } = cut.plan.foundation;
   const { lines } = cut.plan;
-  const foot = point(0, levels.underBust.value);
+  const foot = point(0, underBustAt(cut).y);
   const princess = upperPrincess(cut);
   return {
     name: 'upper centre front',
@@ -150,15 +148,14 @@ function upperCentreFront(cut: PanelCut): Piece {
 
 /** A plain centre front cut in one, from the neckline to the waist. */
 function wholeCentreFront(cut: PanelCut): Piece {
-  const { levels } = cut.plan.foundation;
-  const { lines } = cut.plan;
+  const { lines, foundation } = cut.plan;
   const princess = upperPrincess(cut);
-  const underBust = point(0, levels.underBust.value);
+  const underBust = point(0, underBustAt(cut).y);
   return {
     name: 'centre front',
     number: 1,
     edges: [...neckAndShoulder(cut, 'centre front'), princess, ...belowUnderBust(cut, lines.front.centre)],
-    grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
+    grain: grainBeside(cut, lines.front.centre.y, foundation.front.waist.centre.y),
     notches: [...armholeNotches(cut, 'front', 'centre front'), ...princessNotches(princess), waistFold(cut)],
     lines: [bustLine(cut), levelLine('under-bust', underBust, underBustAt(cut), cut.texts.underBust)],
     marks: bustPointMark(cut, 'centre'),
@@ -169,8 +166,15 @@ function wholeCentreFront(cut: PanelCut): Piece {
 const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
   levelLine('bust', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
 
+/** The side front's grain: square to the bust level, for its waist may dip towards the princess seam. */
+const grainUpright = ({ plan }: PanelCut, waistIn: Point, waistOut: Point): Piece['grain'] => {
+  const { x, y } = between(waistIn, waistOut, 0.5);
+  return grainline(point(x, plan.foundation.levels.bust.value), point(x, y));
+};
+
 /** The princess line of the centre front at the under-bust level. */
-const underBustAt = ({ solution }: PanelCut): Point => solvedPoint(solution, 'centre front under bust');
+const underBustAt = ({ plan, solution }: PanelCut): Point =>
+  solvedPoint(solution, plan.front.ends.underBust.centre);
 
 /** The match points of the princess edge over the bust, drawn down from its top. */
 const princessNotches = (princess: PieceEdge): readonly Notch[] => [
@@ -248,7 +252,7 @@ function sideFront(cut: PanelCut): Piece {
     );
   const upper = princess('princess upper', 1, 3, 2);
   const side = curvesOf(cut, front.side);
-  const waist = solvedPoint(cut.solution, 'side front waist');
+  const waist = solvedPoint(cut.solution, front.ends.waist.side);
   const { levels } = foundation;
   return {
     name: 'side front',
@@ -261,7 +265,7 @@ function sideFront(cut: PanelCut): Piece {
       princess('princess lower', 0, 1, 1),
       upper,
     ],
-    grain: grainSquareToWaist(cut, waist, foundation.front.side.waist),
+    grain: grainUpright(cut, waist, foundation.front.side.waist),
     notches: [
       { name: 'under-bust seam', edge: upper.name, at: 0, mark: 'single' },
       ...jointNotches(upper, [{ name: 'bust level', mark: 'single' }]),
@@ -273,7 +277,7 @@ function sideFront(cut: PanelCut): Piece {
       levelLine('bust', foundation.front.pivot, sideAtLevel(side, levels.bust.value).point, cut.texts.bust),
       levelLine(
         'under-bust',
-        solvedPoint(cut.solution, 'side front under bust'),
+        solvedPoint(cut.solution, front.ends.underBust.side),
         sideAtLevel(side, levels.underBust.value).point,
         cut.texts.underBust,
       ),

@@ -7,6 +7,7 @@ import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
 import type { FoundationTable } from './table.ts';
 import type { Widths } from './take-in.ts';
+import { drawUnderTheBust, type FrontLevels } from './under-the-bust.ts';
 import { armholeWedge } from './wedges.ts';
 
 /**
@@ -84,8 +85,13 @@ export function drawFront(
   const turned = dart.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
 
-  const underBust = princessEdges(table, princess, widths, levels, 'underBust');
-  const waist = princessEdges(table, princess, widths, levels, 'waist');
+  const atUnderBust = princessEdges(table, princess, widths, 'underBust');
+  const atWaist = princessEdges(table, princess, widths, 'waist');
+  const aside = table.mm`Runs aside under the bust: side front panel ${atUnderBust.side} - princess line ${princess}`;
+  const lower = drawUnderTheBust(table, levels, aside);
+  const sloped = slopedTo(table, widths, atUnderBust, levels, lower);
+  const underBust = placeEdges(table, 'under the bust', sloped, lower.underBust);
+  const waist = placeEdges(table, 'at the waist', atWaist, lower.waist);
   return {
     shoulder,
     bustPoint,
@@ -101,14 +107,19 @@ export function drawFront(
   };
 }
 
+/** How far from the centre front the two edges of the princess seam lie. */
+interface PrincessEdges {
+  readonly centre: Mm;
+  readonly side: Mm;
+}
+
 /** The two edges of the front princess seam at a level: the centre front panel gives its part of what it takes in. */
 function princessEdges(
   table: FoundationTable,
   princess: Mm,
   widths: Widths,
-  levels: Levels,
   at: 'underBust' | 'waist',
-): { readonly centre: Point; readonly side: Point } {
+): PrincessEdges {
   const where = at === 'waist' ? 'at the waist' : 'under the bust';
   const drafted = widths.drafted.frontPrincess[at];
   const now = widths.frontPrincess[at];
@@ -117,7 +128,33 @@ function princessEdges(
       ? table.mm`Centre front panel ${where}: princess line ${princess} - ${rules.centreFrontPart} of what the seam takes in ${drafted}`
       : table.mm`Centre front panel ${where}: princess line ${princess} - ${rules.centreFrontPart} of what the seam takes in ${drafted} - (after the fitting ${now} - before ${drafted}) / 2`;
   const side = table.mm`Side front panel ${where}: centre front panel ${centre} + what the seam takes in ${now}; from the centre front too`;
-  const level = levels[at].value;
+  return { centre, side };
+}
+
+/** The edges where the under-bust seam lies lower than its level: the side front is as wide as there, along the slope to the side seam. */
+function slopedTo(
+  table: FoundationTable,
+  widths: Widths,
+  { centre, side: level }: PrincessEdges,
+  levels: Levels,
+  lower: FrontLevels,
+): PrincessEdges {
+  if (lower.underBust.value === levels.underBust.value) return { centre, side: level };
+  const { bust, underBust, waist } = levels;
+  const seam = table.mm`Front side seam at the under-bust level: front width ${widths.front} - side seam ${widths.sideAtWaist} x (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust}) - what it gives in ${widths.sideUnderBust}`;
+  return {
+    centre,
+    side: table.mm`Side front panel, lower down: side seam ${seam} - root of (square of (side seam ${seam} - panel at the level ${level}) - square of (front under-bust level ${lower.underBust} - under-bust level ${underBust}))`,
+  };
+}
+
+/** Places the edges at a level of the front, and draws the level to them. */
+function placeEdges(
+  table: FoundationTable,
+  where: string,
+  { centre, side }: PrincessEdges,
+  { value: level }: Mm,
+): { readonly centre: Point; readonly side: Point } {
   const edges = { centre: point(centre.value, level), side: point(side.value, level) };
   table.point('front', `centre front panel ${where}`, edges.centre);
   table.point('front', `side front panel ${where}`, edges.side);

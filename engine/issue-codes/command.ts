@@ -58,6 +58,8 @@ export const commandCodes = {
   'not-yaml': 'The file is neither YAML nor JSON. Put right the line that is named.',
   'yaml-slip': 'A line of the file does not say what it looks like. Write it as is proposed.',
   'not-json': 'A line of the file is no JSON. Write one whole body on each line.',
+  'line-not-text':
+    'A line of a file holds bytes that are no text in UTF-8, so a name would be spelled wrong. Save the file with that encoding.',
   'line-too-long':
     'A line of the file is longer than any set of measurements. See that it is the right file.',
   'id-too-long': 'The id of a body is too long. Call it by something shorter.',
