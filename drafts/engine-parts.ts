@@ -81,4 +81,5 @@ export { stepText } from '../engine/pattern/step-text.ts';
 export { resolveStyling } from '../engine/pattern/styling-values.ts';
 export { smallestThatHelps } from '../engine/smallest-that-helps.ts';
 export { degrees, figure } from '../engine/text/figure.ts';
+export { listed } from '../engine/text/listed.ts';
 export { usually } from './usual.ts';
