@@ -1,20 +1,14 @@
 import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
-import {
-  atLeastRound,
-  bendsEvenly,
-  isLong,
-  runsAcross,
-  sewnEqual,
-  sum,
-} from '../../engine/constraints/statements.ts';
+import { bendsEvenly, isLong, runsAcross, sum } from '../../engine/constraints/statements.ts';
 import { distance, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
+import { type CentrePrincess, canBeSewn, climbing, type SidePrincess, sewTogether } from './front-seam.ts';
 import { nearUpright } from './near-upright.ts';
-import { bodiceRules as rules, turnable } from './rules.ts';
+import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
 import { type Beside, type SideLine, sideUnderBust } from './side-lines.ts';
 import type { Style } from './style.ts';
@@ -24,8 +18,7 @@ import type { StyleLines } from './style-lines.ts';
 export interface FrontLines {
   readonly centrePrincess: CentrePrincess;
   readonly centreWaist: string;
-  /** Up from the waist: below the under-bust seam, to the bust level, to the top. */
-  readonly sidePrincess: readonly [lower: string, middle: string, upper: string];
+  readonly sidePrincess: SidePrincess;
   readonly armhole: ArmholeCurves;
   readonly side: readonly string[];
   readonly sideWaist: string;
@@ -34,18 +27,10 @@ export interface FrontLines {
   readonly foldAtWaist: string;
 }
 
-/** Down the centre front panel: from its top over the bust, where it goes so far up, and from the under-bust level. */
-export interface CentrePrincess {
-  readonly overBust: readonly [toBust: string, toUnderBust: string] | undefined;
-  readonly below: string;
-}
-
 /** Where the princess edges of the front begin and end in the sketch. */
-interface PrincessEnds {
-  readonly top: { readonly centre: string; readonly side: string };
-  readonly underBust: { readonly centre: string; readonly side: string };
-  readonly waist: { readonly centre: string; readonly side: string };
-}
+type PrincessEnds = Readonly<
+  Record<'top' | 'underBust' | 'waist', { readonly centre: string; readonly side: string }>
+>;
 
 /**
  * Asks for the front's curves: fair, equal where they are sewn together, without corners across a seam, and round enough
@@ -123,7 +108,7 @@ function planSidePrincess(
   { front }: Foundation,
   lines: StyleLines,
   { top, underBust, waist }: PrincessEnds,
-): FrontLines['sidePrincess'] {
+): SidePrincess {
   const bust = sketch.fixed('side front bust', front.pivot);
   const leaving = nearUpright(
     sketch,
@@ -189,35 +174,6 @@ function planCentrePrincess(
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
   );
   return { overBust: [toBust, toUnderBust], below };
-}
-
-/** The headings of an edge that runs down (1) or up (-1) and nowhere near level: a seam under the bust must climb to it. */
-function climbing(down: 1 | -1): { readonly min: number; readonly max: number } {
-  const least = (rules.princessClimbs.value * Math.PI) / 180;
-  return down === 1 ? { min: least, max: Math.PI - least } : { min: least - Math.PI, max: -least };
-}
-
-/** A princess edge bends round enough to be sewn to its neighbour, and to have its allowance (mm) cut beside it. */
-const canBeSewn = (curve: string, allowance: number) =>
-  atLeastRound(
-    `${curve} can be sewn round`,
-    curve,
-    Math.max(rules.princessRadius.value, turnable(allowance)),
-  );
-
-/** Both edges are equally long from level to level. */
-function sewTogether(
-  sketch: SketchBuilder,
-  [lower, middle, upper]: FrontLines['sidePrincess'],
-  { overBust, below }: CentrePrincess,
-): void {
-  sketch.relation(sewnEqual('front princess edges equal below the under-bust seam', [lower], [below]));
-  if (!overBust) return;
-  const [toBust, toUnderBust] = overBust;
-  sketch.relation(
-    sewnEqual('front princess edges equal above the bust level', [upper], [toBust]),
-    sewnEqual('front princess edges equal from bust to under-bust level', [middle], [toUnderBust]),
-  );
 }
 
 /** The waist of the front: square to side seam and fold, and without a corner over the princess seam. */

@@ -1,8 +1,10 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
+import { drawAcrossFront } from './across-front.ts';
+import { bustDart } from './bust-dart.ts';
 import type { Levels } from './levels.ts';
-import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
+import { type BackNeck, drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
 import type { FoundationTable } from './table.ts';
@@ -51,28 +53,8 @@ export function drawFront(
   table.point('front', 'princess line at bust level', pivot);
   const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
 
-  const acrossFront = table.mm`Half across front: across front width ${size.acrossFrontWidth} / 2 + ${rules.acrossFrontEase}`;
-  const roundBack = table.fitted('round back');
-  const behind = table.mm`Across-back level below the shoulder point: across-back level ${levels.across} + side neck above the back neck point ${neck.rise} - sine of back shoulder slope ${backShoulder.slope} x shoulder length ${backShoulder.length}; behind`;
-  const falls =
-    roundBack.value === 0
-      ? behind
-      : table.mm`Fitting, across-front level below the shoulder point: ${behind} - round back ${roundBack}; which the front does not share`;
-  table.say`Across front: ${acrossFront} from centre front, ${falls} below the front shoulder point, as behind`;
-  const across = table.point(
-    'front',
-    'across front',
-    point(acrossFront.value, shoulderPoint(shoulder).y + falls.value),
-  );
-  table.line('front', 'across front', straight(point(0, across.y), across));
-
-  const backLength =
-    roundBack.value === 0
-      ? table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise}`
-      : table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise} - round back ${roundBack}; which the front does not share`;
-  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} - back length ${backLength} + ${rules.frontHang}`;
-  const leg = table.mm`Bust dart, from bust point to side seam: front width ${widths.front} - princess line ${princess}`;
-  const dart = table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
+  const across = drawAcrossFront(table, levels, { neck, shoulder: backShoulder }, shoulder);
+  const dart = bustDart(table, neck, widths.front, princess);
 
   const side = drawSide(table, 'front', widths.front, levels, widths);
   const wedge = armholeWedge(

@@ -12,7 +12,7 @@ const RUNS_OUT = 8;
 export const MOST_RUN_OUT = 1 / 4;
 
 /** The line in which an end runs out is no longer than this many allowances. */
-export const RUN_OUT_REACH = MOST_RUN_OUT * Math.hypot(RUNS_OUT, 2);
+export const RUN_OUT_REACH = MOST_RUN_OUT * (RUNS_OUT + 1);
 
 /** A smaller step is not seen, mm. */
 const UNSEEN = 0.05;

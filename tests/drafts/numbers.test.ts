@@ -44,10 +44,16 @@ function numbersIn(file: string): readonly string[] {
     );
 }
 
+const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
+  file.endsWith('.ts'),
+);
+
+test('no file of a draft is longer than can be read in one sitting', () => {
+  const lines = (file: string): number => readFileSync(`${folder}/${file}`, 'utf8').split('\n').length - 1;
+  expect(files.filter((file) => lines(file) > 200)).toEqual([]);
+});
+
 test('every number in a draft is a measurement, a choice, a rule or a band, or says what it is for', () => {
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
-    file.endsWith('.ts'),
-  );
   expect(files.length).toBeGreaterThan(150);
   expect(files.filter((file) => !tables.test(file)).flatMap(numbersIn)).toEqual([]);
 });
