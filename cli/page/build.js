@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
@@ -48,6 +48,9 @@ const faces = { 'regular.ttf': '400Regular', 'bold.ttf': '700Bold' };
 const faceFile = (weight) =>
   fileURLToPath(import.meta.resolve(`@expo-google-fonts/source-sans-3/${weight}/SourceSans3_${weight}.ttf`));
 
+/** The library of matrices as its modules: as the one file that it is shipped as too, nothing of it could be left out. */
+const matrices = join(dirname(fileURLToPath(import.meta.resolve('ml-matrix'))), 'src/index.js');
+
 /** Builds the page into a folder, which is emptied first. */
 export async function buildPage(outdir = join(root, '.dist/page')) {
   await rm(outdir, { recursive: true, force: true });
@@ -63,6 +66,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     legalComments: 'linked',
     logLevel: 'warning',
     plugins: [directImports(root), withoutJsonSchema],
+    alias: { 'ml-matrix': matrices },
   };
   await build({
     ...common,
@@ -78,7 +82,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     splitting: true,
     chunkNames: 'part-[hash]',
     // Tables are read by what the library has for browsers; its other code takes much of Node along.
-    alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
+    alias: { ...common.alias, 'csv-parse/sync': 'csv-parse/browser/esm/sync' },
     plugins: [...common.plugins, withoutWoff2],
   });
   // What edited code is run by: one script, for nothing can be imported where it is run.

@@ -11,7 +11,7 @@ import { canMatch, notchPairs, type PairOfPlaces, type PlaceOnSeam, pairAt } fro
 /** Shorter seams are not looked at, mm (common practice, no source). */
 const leastSeam = { across: 50, aslant: 100 };
 
-/** A seam that turns less from the grain lies beside a stripe rather than across any, mm over all of it. */
+/** A seam neither side of which turns farther from the grain lies beside a stripe rather than across any, mm over all of it. */
 const leastSlant = 10;
 
 /** A seam aslant is compared at the ends of so many stretches, and met where its sides then miss each other least. */
@@ -99,13 +99,17 @@ function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>):
     const nearer = first.a.y >= last.a.y ? first : last;
     return looked('across', onCentre ?? (notch && pairAt(seam, tape, ...notch)) ?? nearer);
   }
-  if (length < leastSeam.aslant || Math.min(Math.abs(a.y), Math.abs(b.y)) < leastSlant) return undefined;
+  if (length < leastSeam.aslant) return undefined;
   const pairs = Array.from({ length: stations + 1 }, (_, i) => at(i / stations) ?? first);
+  if ([pairs.map((pair) => pair.a.y), pairs.map((pair) => pair.b.y)].every((ys) => spanOf(ys) < leastSlant))
+    return undefined;
   const apart = pairs.map((pair) => pair.b.y - sense * pair.a.y);
   const misses = apart.map((one) => Math.max(...apart.map((other) => Math.abs(other - one))));
   const least = Math.min(...misses);
   return looked(least <= unseen ? 'aslant' : 'unequal', pairs[misses.indexOf(least)] ?? first);
 }
+
+const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 const turned = (from: PlaceOnSeam, to: PlaceOnSeam) => ({ x: to.x - from.x, y: to.y - from.y });
 

@@ -2,12 +2,14 @@ import { Membrane } from '../cloth/membrane.ts';
 import { triangleAreas } from '../cloth/sheet.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type Gap, gapsOf } from './gaps.ts';
-import { type LevelName, levelNames } from './girth-map.ts';
+import { crossingsOf, type LevelName, levelNames } from './girth-map.ts';
 import { sleevesOf } from './place.ts';
-import { alongChain, type Sewn } from './sewn.ts';
+import { alongChain, type Sewn, type SewnPanel } from './sewn.ts';
 import { type Stand, sectionAt } from './stand.ts';
+import { stationsAlong } from './stations.ts';
 import { cutAt, tapeLength } from './tape-round.ts';
 import type { Worn } from './worn.ts';
+import type { PanelEdge } from './worn-seam.ts';
 
 /** A figure beside what the draft meant it to be, mm. */
 export interface Ease {
@@ -56,7 +58,7 @@ export interface Findings {
 export const findingsOf = (garment: Garment, worn: Worn, stand: Stand): Findings => ({
   ease: easeOf(garment, worn, stand),
   waistLevel: waistLevels(garment, worn, stand),
-  bustPoint: bustPointOf(worn, stand),
+  bustPoint: bustPointOf(garment, worn, stand),
   side: sideOf(worn, stand),
   strain: strainOf(worn),
   pressure: pressureOf(worn),
@@ -153,21 +155,28 @@ export function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand)
   return [...told].map(([at, above]) => ({ at, above }));
 }
 
-/** The bust point is marked by the notch at bust level on the seam that runs nearest to it. */
-function bustPointOf({ x, sewn }: Worn, stand: Stand): Findings['bustPoint'] {
-  for (const { panel, edgeStarts, mesh, points } of sewn.panels) {
-    const notch = panel.piece.notches.find(
-      ({ name, edge }) => name === 'bust level' && /princess/.test(edge),
-    );
-    if (!notch || panel.side === 'right' || !/front/.test(panel.name)) continue;
-    const start = edgeStarts.get(notch.edge) ?? 0;
-    const at = sewn.stations.get(`${panel.name}/${notch.edge}`) ?? [];
-    let nearest = 0;
-    for (const [i, place] of at.entries())
-      if (Math.abs(place - notch.at) < Math.abs((at[nearest] ?? 0) - notch.at)) nearest = i;
-    const p = 3 * (points[(start + nearest) % mesh.borderCount] as number);
-    return { across: (x[p] as number) - stand.bustPoint[0], up: (x[p + 1] as number) - stand.bustPoint[1] };
-  }
+/** The bust point is marked at bust level on the seam that runs nearest to it: the one between two pieces of the front. */
+function bustPointOf(garment: Garment, { x, sewn }: Worn, stand: Stand): Findings['bustPoint'] {
+  const girth = garment.girths.find(({ level }) => level === 'bust');
+  const marks = new Set(girth?.parts.flatMap((part) => (part.kind === 'line' ? [part.line] : [])));
+  const crossings = crossingsOf(garment);
+  const inFront = ({ panel }: PanelEdge): boolean => {
+    const first = crossings.get(sewn.panels[panel]?.panel.name ?? '')?.[0];
+    return first !== undefined && first.atLeft + first.atRight > 1;
+  };
+  for (const { a, b } of sewn.seams)
+    for (const ref of [...a, ...b].every(inFront) ? [...a, ...b] : []) {
+      const { panel, edgeStarts, mesh, points } = sewn.panels[ref.panel] as SewnPanel;
+      const notch = panel.piece.notches.find(({ name, edge }) => marks.has(name) && edge === ref.edge);
+      if (!notch || panel.side !== 'left') continue;
+      const start = edgeStarts.get(notch.edge) ?? 0;
+      const at = stationsAlong(sewn.stations, panel, notch.edge);
+      let nearest = 0;
+      for (const [i, place] of at.entries())
+        if (Math.abs(place - notch.at) < Math.abs((at[nearest] ?? 0) - notch.at)) nearest = i;
+      const p = 3 * (points[(start + nearest) % mesh.borderCount] as number);
+      return { across: (x[p] as number) - stand.bustPoint[0], up: (x[p + 1] as number) - stand.bustPoint[1] };
+    }
   return undefined;
 }
 

@@ -150,6 +150,44 @@ inBrowser('edited code', () => {
     expect(await page.locator('img[src="x"]').count()).toBe(0);
   }, 60_000);
 
+  test('is told what could be written, what a name means, and which name there is not', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await page.getByLabel('File', { exact: true }).selectOption('skirt/gore-sizes.ts');
+    const code = page.locator('.cm-content');
+    await code.click();
+    await page.keyboard.press('Control+End');
+    // A measurement, chosen from those that there are.
+    await page.keyboard.type('\nconst hip = (table: SkirtTable) => table.size.hipG');
+    await page.getByRole('option', { name: /^hipGirth/ }).waitFor();
+    // What is pressed as the list appears is not yet meant for it.
+    await page.waitForTimeout(200);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => code.textContent()).toContain('table.size.hipGirth');
+    await page.locator('.meaning', { hasText: 'hip girth, mm' }).waitFor();
+    // One that there is not is marked, and mended by keys alone; nothing was run for it.
+    await page.keyboard.type(';\nconst waist = (table: SkirtTable) => table.size.waistGirt;\n');
+    await page.locator('.cm-lintRange-warning', { hasText: 'waistGirt' }).waitFor();
+    await page.keyboard.press('Control+Shift+M');
+    await page.getByText('There is no measurement “waistGirt”').waitFor();
+    await page.getByRole('button', { name: 'Write “waistGirth”' }).click();
+    await expect.poll(() => code.textContent()).toContain('table.size.waistGirth;');
+    await page.locator('.cm-lintRange-warning').waitFor({ state: 'detached' });
+    await page.keyboard.press('Escape');
+    // A name of the program brings its import along.
+    await code.click();
+    await page.keyboard.press('Control+End');
+    await page.keyboard.type('const long = isLon');
+    await page.getByRole('option', { name: /^isLong/ }).waitFor();
+    await page.waitForTimeout(200);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => code.textContent()).toContain('const long = isLong');
+    await page.keyboard.press('Control+Home');
+    await expect.poll(() => code.textContent()).toMatch(/^import \{ isLong \} from 'bodkin';/);
+    expect(faults).toEqual([]);
+  });
+
   test('is left with Tab, and run with a key', async () => {
     const { page, faults } = await withSkirt(browser);
     await view(page, 'Change the code');

@@ -24,8 +24,8 @@ describe('what runs within a time', () => {
     const circle = (): number => {
       for (;;) Math.random();
     };
-    expect(() => withinTime(() => [1].map(circle), 50)).toThrow(Endless);
-    expect(withinTime(() => 7, 50)).toBe(7);
+    expect(() => withinTime(() => [1].map(circle), 200)).toThrow(Endless);
+    expect(withinTime(() => 7, 5000)).toBe(7);
   });
 });
 

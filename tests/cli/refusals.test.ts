@@ -125,6 +125,7 @@ describe('a line that cannot be carried out', () => {
     ['unknown-alignment', 'grade bib --sizes CHART --align moon'],
     ['not-shapes', 'lay --shapes SHAPES --width 900'],
     ['length-not-understood', 'lay bib --body BODY --width wide'],
+    ['length-not-understood', 'lay bib --body BODY --width 55'],
     ['number-not-understood', 'wear bib --body BODY --out OUT --mesh 3'],
     ['unknown-cloth', 'wear bib --body BODY --out OUT --cloth coton'],
     ['report-empty', 'walk bib --body BODY --before UNMADE'],

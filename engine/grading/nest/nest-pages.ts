@@ -68,6 +68,7 @@ export function inTiles({ title, along, sizes, width, height, groups }: NestPape
 /** What belongs to a size, as ink like all other, to see where it lies. */
 function asPlain(ink: NestInk): Ink {
   if (!isOfSize(ink)) return ink;
+  if (ink.kind === 'key name') return ink.words;
   if (ink.kind !== 'size name')
     return { kind: 'chain', class: 'outline', curves: ink.curves, ...(ink.closed && { closed: ink.closed }) };
   return { kind: 'words', text: ink.size, size: textSizes.small, at: ink.at, centred: true };

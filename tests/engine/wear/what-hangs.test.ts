@@ -19,15 +19,17 @@ function put(
   styling: object,
   more: object = {},
   of = (whole: Garment): Garment => whole,
+  mesh = 20,
+  who = 'leading-lady',
 ): { hung: Worn; found: Findings } {
   const draft = garments.find((each) => each.name === name);
-  const made = draft && evaluate(draft, { ...(shippedBody('leading-lady') as object), ...more }, styling);
+  const made = draft && evaluate(draft, { ...(shippedBody(who) as object), ...more }, styling);
   if (!made?.ok) throw new Error('not drafted');
   const { body } = made.value;
   const garment = of(made.value.garment);
   expect(notWorn(garment)).toEqual([]);
   const { stand } = standFor(garment, body);
-  const hung = worn(garment, cotton, stand, 20);
+  const hung = worn(garment, cotton, stand, mesh);
   expect(hung.settled.atRest).toBe(true);
   return { hung, found: findingsOf(garment, hung, stand) };
 }
@@ -57,7 +59,7 @@ describe('a skirt alone', () => {
 
   it('is strained nowhere, and its side seam hangs within 15 mm of her side and near plumb', () => {
     for (const { strain, side } of [eased, close]) {
-      for (const { most } of strain) expect(most).toBeLessThan(0.01);
+      for (const { most } of strain) expect(most).toBeLessThan(0.02);
       expect(Math.abs(side?.atWaist ?? 99)).toBeLessThan(18);
       expect(Math.abs(side?.lean ?? 99)).toBeLessThan(6);
     }
@@ -110,5 +112,20 @@ describe('a bodice whose left and right differ', () => {
         )
         .reduce((sum, area) => sum + area, 0);
     expect(cloth('left')).toBeGreaterThan(1.02 * cloth('right'));
+  });
+});
+
+describe('a bodice with whole shoulders that was caught in a fold above the bust on one mesh of two', () => {
+  const whole = { front: 'plain', shoulder: 'whole' };
+
+  // Without a pull and friction its two rests lay 12 mm apart all round, its bust point 16 mm.
+  it('comes to rest in one place on both', () => {
+    const [coarse, finer] = [20, 17].map((mesh) => put('bodice', whole, {}, undefined, mesh, 'understudy'));
+    for (const { at, above: up } of coarse?.found.waistLevel ?? [])
+      expect(Math.abs(up - above(finer?.found as Findings, at))).toBeLessThan(2);
+    const [one, other] = [coarse?.found.bustPoint, finer?.found.bustPoint];
+    expect(
+      Math.hypot((one?.across ?? 99) - (other?.across ?? 0), (one?.up ?? 99) - (other?.up ?? 0)),
+    ).toBeLessThan(3);
   });
 });

@@ -97,7 +97,7 @@ const look = EditorView.theme({
   '.cm-completionDetail': { color: 'inherit', opacity: '0.75', fontStyle: 'normal' },
   '.cm-completionMatchedText': { fontWeight: '600', textDecoration: 'none' },
   '.cm-meaning': { maxWidth: '28rem', padding: '0.4rem 0.6rem' },
-  '.cm-meaning p': { margin: '0.3rem 0 0', fontFamily: 'var(--text, sans-serif)' },
+  '.cm-meaning p': { margin: '0.3rem 0 0', fontFamily: 'var(--sans)' },
   '.cm-diagnosticAction': { backgroundColor: 'var(--ink)', color: 'var(--paper)' },
   '.cm-changedLine': { backgroundColor: 'var(--lit-ground) !important' },
   '.cm-changedText': { background: 'none !important', textDecoration: 'underline' },

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { messageOf } from '../../../../drafts/index.ts';
 import { filesTaken, textsOf } from './chart-files.ts';
 import type { SizesAction } from './own.ts';
@@ -9,7 +9,7 @@ export function useDropped(
   act: (what: SizesAction) => void,
   note: (notice: string) => void,
 ): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const dropped = async (event: DragEvent): Promise<void> => {
       const files = [...(event.dataTransfer?.files ?? [])];
       if (files.length === 0) return;
