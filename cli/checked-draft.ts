@@ -1,7 +1,7 @@
 import { defineDraft } from '../drafts/define-draft.ts';
 import { garmentFaults } from '../engine/checks/garment-faults.ts';
 import { DraftMistake } from '../engine/draft-mistake.ts';
-import type { Result } from '../engine/issue.ts';
+import type { Issue, Result } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import type { DraftSource } from './source-places.ts';
@@ -48,13 +48,19 @@ const placed = (draft: Draft, source: DraftSource): Draft => ({
 function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment> {
   if (drawn?.ok === false && Array.isArray(drawn.issues)) return drawn;
   if (drawn?.ok !== true) throw new DraftMistake('draw should return what drawGarment does.', ['draw']);
-  const faults = garmentFaults(drawn.value);
-  if (faults.length === 0) return drawn;
-  const issues = faults.map((issue) => {
+  const checked = checkedGarment(drawn.value, drawn.issues);
+  if (checked.ok) return drawn;
+  const issues = checked.issues.map((issue) => {
     const place = source.placeOf(issue.path.split('/')) ?? source.placeOf(['draw']);
     return place ? { ...issue, source: place } : issue;
   });
   return { ok: false, issues };
+}
+
+/** What no compiler has looked at as a garment, or what it lacks of one. */
+export function checkedGarment(made: unknown, issues: readonly Issue[]): Result<Garment> {
+  const faults = garmentFaults(made);
+  return faults.length === 0 ? { ok: true, value: made as Garment, issues } : { ok: false, issues: faults };
 }
 
 /** A module's default export, once more where the module was taken for one of the older kind. */

@@ -1,4 +1,6 @@
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
+import { rounded } from '../engine/text/figure.ts';
+import { millimetres } from '../engine/text/units.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
 import { unusable } from './unusable.ts';
 
@@ -49,10 +51,16 @@ export function numberOf(option: string, text: string, min: number, max: number)
   return value;
 }
 
+const inches = (mm: number): string => rounded(mm / millimetres.in, 0).toString();
+
 /** A length in mm, or with its unit behind it. */
 function lengthOf(option: string, text: string, min: number, max: number): number {
   const value = writtenLength(text)?.value;
   if (value === undefined || !(value >= min && value <= max))
-    throw unusable('length-not-understood', option, `${option} takes a length from ${min} to ${max} mm.`);
+    throw unusable(
+      'length-not-understood',
+      option,
+      `${option} takes a length from ${min} to ${max} mm (${inches(min)} to ${inches(max)} in). A number alone is mm; behind any other stands its unit: ${/^\d+$/.test(text) ? `${text}in` : '55in'}.`,
+    );
   return value;
 }

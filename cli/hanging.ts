@@ -3,8 +3,10 @@ import type { WovenCloth } from '../engine/cloth/cloth.ts';
 import type { Form } from '../engine/form/form.ts';
 import type { Garment } from '../engine/pattern/garment.ts';
 import { type Findings, findingsOf } from '../engine/wear/findings.ts';
+import { sleevesOf } from '../engine/wear/place.ts';
+import { type Raised, raising, rises } from '../engine/wear/raised.ts';
 import type { Stand } from '../engine/wear/stand.ts';
-import { standFor } from '../engine/wear/stand-for.ts';
+import { formRaised, standFor } from '../engine/wear/stand-for.ts';
 import { type WearingStep, type Worn, wearing } from '../engine/wear/worn.ts';
 
 /** A garment on a body, and what is found there. */
@@ -13,6 +15,8 @@ export interface PutOn {
   readonly stand: Stand;
   readonly hung: Worn;
   readonly findings: Findings;
+  /** The same with its arms raised; none where it has no sleeves, or where they were not to be. */
+  readonly raised?: Raised | undefined;
 }
 
 /** Steps after which most garments hang still, on a first mesh and on a finer one: only the bar rests on it. */
@@ -20,6 +24,9 @@ const USUAL_STEPS = 50;
 
 /** The share of the time that a first, coarse mesh takes. */
 const FIRST_SHARE = 0.2;
+
+/** The share of the time that hanging takes where the arms are raised then. */
+const HANGING_SHARE = 0.6;
 
 /** Who waits for a garment to hang. */
 export interface Waiting {
@@ -47,8 +54,34 @@ export async function hanging(
   return { form, stand, hung: next.value, findings: findingsOf(garment, next.value, stand) };
 }
 
+/** The same with the arms raised then, where it has sleeves: what that does to the waist is among the findings. */
+export async function hangingAndRaised(
+  garment: Garment,
+  cloth: WovenCloth,
+  body: Body,
+  spacing: number,
+  { reached, enough }: Waiting,
+): Promise<PutOn> {
+  const part = sleevesOf(garment).size > 0 ? HANGING_SHARE : 1;
+  const hung = await hanging(garment, cloth, body, spacing, {
+    reached: (share) => reached(part * share),
+    enough,
+  });
+  const steps = raising(garment, hung.hung, hung.stand, (rise) => formRaised(body, rise));
+  let next = steps.next();
+  while (!next.done) {
+    const { step, raised = 0 } = next.value;
+    await reached(part + ((1 - part) * (rises.indexOf(raised) + nearing(step))) / rises.length);
+    next = steps.next(enough());
+  }
+  const raised = next.value;
+  return raised ? { ...hung, raised, findings: { ...hung.findings, arms: raised.found } } : hung;
+}
+
 /** How far it has got: steps grow fewer, and nobody knows how many are left. */
 function shareOf({ spacing, step }: WearingStep, wanted: number): number {
-  const within = 1 - Math.exp((-2 * step) / USUAL_STEPS);
+  const within = nearing(step);
   return spacing === wanted ? FIRST_SHARE + (1 - FIRST_SHARE) * within : FIRST_SHARE * within;
 }
+
+const nearing = (step: number): number => 1 - Math.exp((-2 * step) / USUAL_STEPS);

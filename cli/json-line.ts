@@ -5,7 +5,16 @@ import { withoutMark } from './data-in.ts';
 /** A line longer than this (bytes) holds no set of measurements. */
 export const longestLine = 100_000;
 
-/** What a line of JSON says, or why it cannot be read: it is too long (no text), no JSON, or says one thing twice. */
+/** What bytes that are no text in UTF-8 are read as; whoever wrote it itself had read a text wrong before. */
+const NO_TEXT = '\uFFFD';
+
+/** What stands before bytes that are no text: enough to find them by. */
+const before = (text: string): string => {
+  const end = text.indexOf(NO_TEXT);
+  return text.slice(Math.max(0, end - 30), end).replaceAll(/\p{C}/gu, ' ');
+};
+
+/** What a line of JSON says, or why it cannot be read: it is too long (no text), no text in UTF-8, no JSON, or says one thing twice. */
 export function readJsonLine(
   number: number,
   text: string | undefined,
@@ -15,6 +24,11 @@ export function readJsonLine(
   });
   if (text === undefined)
     return refuse('line-too-long', `Line ${number} is longer than any set of measurements.`);
+  if (text.includes(NO_TEXT))
+    return refuse(
+      'line-not-text',
+      `Line ${number} is not all text in UTF-8, at “${before(text)}”. Save the file with that encoding.`,
+    );
   let data: unknown;
   try {
     data = JSON.parse(withoutMark(text));

@@ -1,5 +1,6 @@
 import type { Issue } from '../engine/issue.ts';
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
+import type { Matching } from '../engine/lay-plan/hung.ts';
 import { layTasks } from '../engine/lay-plan/lay-plan.ts';
 import { type Materials, materialsFor } from '../engine/materials/materials.ts';
 import type { WordTable } from '../engine/materials/words.ts';
@@ -113,10 +114,8 @@ const layResult = (
     buy: toBuy,
     used: plan.used,
     leastLength: plan.leastLength,
-    ...(plan.matched && { stripes: { matched: plan.matched.matched, unmatched: plan.matched.unmatched } }),
-    ...(plan.matchedAlong && {
-      stripesAlong: { matched: plan.matchedAlong.matched, unmatched: plan.matchedAlong.unmatched },
-    }),
+    ...(plan.matched && { stripes: seamsOf(plan.matched) }),
+    ...(plan.matchedAlong && { stripesAlong: seamsOf(plan.matchedAlong) }),
     pieces: plan.copies.map(({ of, copy }) => ({
       piece: of.piece,
       copy,
@@ -128,3 +127,6 @@ const layResult = (
   materials: materialsResult(materials),
   issues: issuesResult(issues),
 });
+
+/** Its seams without the places of the pieces. */
+const seamsOf = ({ matched, matchedOnce, unmatched }: Matching) => ({ matched, matchedOnce, unmatched });

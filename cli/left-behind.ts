@@ -1,39 +1,31 @@
 import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { settle } from './file-set.ts';
+import { isAtWork, isOnThisMachine, leavingName, readLeaving, thisRun, type WritingRun } from './run-name.ts';
 
-/** The folder in which process `pid` makes a set of files. */
-export const setName = (pid: number): string => `.bodkin.${pid}.set`;
-
-/** Its folder, and the flag that it puts up while it writes (`taking-turns.ts`). */
-const leavings = /^\.bodkin\.(\d+)\.(set|turn)$/;
+/** The folder in which a run makes a set of files. */
+export const setName = (pid: number): string => leavingName({ ...thisRun, pid }, 'set');
 
 /**
  * Puts a folder in order after runs that were killed: a set that had become the new one takes the rest of its names, and of any
- * other nothing is left. What runs still at work have begun stays.
+ * other nothing is left. What runs still at work have begun stays: those of this machine whose process is there, those of
+ * others that `isAlive` says are.
  */
-export async function clearLeftBehind(folder: string): Promise<void> {
+export async function clearLeftBehind(
+  folder: string,
+  isAlive: (run: WritingRun) => boolean = () => false,
+): Promise<void> {
   for (const name of await readdir(folder)) {
-    const [, pid, what] = leavings.exec(name) ?? [];
-    if (pid === undefined || isAtWork(Number(pid))) continue;
+    const leaving = readLeaving(name);
+    if (!leaving) continue;
+    const { run, what } = leaving;
+    if (isOnThisMachine(run) ? isAtWork(run.pid) : isAlive(run)) continue;
+    const isOwn = isOnThisMachine(run) && run.pid === process.pid;
     try {
       if (what === 'set') settle({ folder, work: join(folder, name) });
-      else if (Number(pid) !== process.pid) await rm(join(folder, name), { force: true });
+      else if (!isOwn) await rm(join(folder, name), { force: true });
     } catch {
       // What somebody else's run left in a folder for all may not be moved: it stays for them to tidy.
     }
-  }
-}
-
-/**
- * Whether another process of this number is at work: signal 0 asks, and only someone else's may not be asked. What bears this
- * process's own number when it begins was left by one before it.
- */
-export function isAtWork(pid: number): boolean {
-  if (pid === process.pid) return false;
-  try {
-    return process.kill(pid, 0);
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
   }
 }

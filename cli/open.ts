@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { wholeNumber } from './options.ts';
-import { pageFiles, servePage } from './page-server.ts';
+import { pageFiles, type ServedPage, servePage } from './page-server.ts';
 import { reason } from './reason.ts';
 import { tell } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
@@ -17,24 +17,25 @@ export const openCommand = (session: Session, finish: (code: ExitCode) => void):
     )
     .option('--port <number>', 'the port it is served on', wholeNumber(0, 65_535), usualPort)
     .action(async ({ port }: { readonly port: number }) => {
-      const served = await servePage(await builtPage(), port).catch((error: unknown) => {
-        throw unusable(
-          'cannot-listen',
-          '--port',
-          `Nothing can be served on port ${port}: ${inUse(error) ? 'something else is served there, perhaps this page already' : reason(error)}.`,
-        );
-      });
+      const served = await servedFrom(new URL('../.dist/page/', import.meta.url), port);
       tell(session, `The page is at ${served.address} for as long as this runs. Ctrl+C ends it.\n`);
       await ended();
       await served.close();
       finish(0);
     });
 
-async function builtPage(): ReturnType<typeof pageFiles> {
-  const files = await pageFiles(new URL('../.dist/page/', import.meta.url)).catch(() => undefined);
+/** Serves the page built into a folder. Throws `Unusable`: `page-not-built`, `cannot-listen`. */
+export async function servedFrom(folder: URL, port: number): Promise<ServedPage> {
+  const files = await pageFiles(folder).catch(() => undefined);
   if (!files?.has('/'))
     throw unusable('page-not-built', 'open', 'The page is not built yet: run “npm run page” first.');
-  return files;
+  return servePage(files, port).catch((error: unknown) => {
+    throw unusable(
+      'cannot-listen',
+      '--port',
+      `Nothing can be served on port ${port}: ${inUse(error) ? 'something else is served there, perhaps this page already' : reason(error)}.`,
+    );
+  });
 }
 
 const inUse = (error: unknown): boolean =>

@@ -71,8 +71,10 @@ export function stripeLines(plans: readonly Pick<PlannedLay, 'plan'>[]): readonl
     seams.length > 0 ? [`${what}: ${seams.join('; ')}`] : [];
   return [
     ...named('stripes meet at', plan?.matched?.matched),
+    ...named('at one place, being eased or gathered, at', plan?.matched?.matchedOnce),
     ...named('they cannot also meet at', plan?.matched?.unmatched),
     ...named('stripes along the cloth meet at', plan?.matchedAlong?.matched),
+    ...named('at one place, being eased or gathered, at', plan?.matchedAlong?.matchedOnce),
     ...named('they do not meet at', plan?.matchedAlong?.unmatched),
   ];
 }

@@ -7,7 +7,7 @@ import type { Session } from './session.ts';
 
 /**
  * Puts a garment on the form of a body, with a bar where somebody looks on. Ctrl-C ends the hanging, not the command: the best
- * so far is kept.
+ * so far is kept. `hang`: whether its arms are raised then.
  */
 export async function putOn(
   session: Session,
@@ -15,6 +15,7 @@ export async function putOn(
   cloth: WovenCloth,
   body: Body,
   spacing: number,
+  hang: typeof hanging = hanging,
 ): Promise<PutOn> {
   const bar = progress(session, `hanging on ${body.name}`);
   let enough = false;
@@ -22,7 +23,7 @@ export async function putOn(
     enough = true;
   });
   try {
-    return await hanging(garment, cloth, body, spacing, {
+    return await hang(garment, cloth, body, spacing, {
       reached: async (share) => {
         bar.reached(share);
         // Signals are heard between two steps.

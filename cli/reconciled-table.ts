@@ -26,6 +26,7 @@ export function reconciledTable({ size, known }: Body, { units, columns: width }
     const words = {
       misread: 'looks misread: measure again',
       'first to blame': 'measure again first',
+      'one of two': 'measure again first',
       none: '',
     }[from.suspicion];
     const or = from.orElse.length > 0 ? `, or else the ${from.orElse.map(measurementWords).join(', ')}` : '';

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import type { SewingStep } from '../engine/pattern/sewing.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
 import { sewnStepByStep } from './made-step-by-step.ts';
 import { cutListResult, materialsLines, materialsResult } from './materials-words.ts';
@@ -32,7 +33,8 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
   const { garment, reader } = drafted;
   const finished = options.worn === undefined ? [] : await wornLines(options.worn, garment);
   const { materials, ...made } = sewnStepByStep(drafted, { date: asked.date, units: reader.units }, finished);
-  const more: Pick<SewnResult, 'cutList' | 'materials'> = {
+  const more: Pick<SewnResult, 'steps' | 'cutList' | 'materials'> = {
+    steps: (garment.sewing ?? []).map(sewingStepResult),
     cutList: cutListResult(garment),
     materials: materialsResult(materials),
   };
@@ -46,6 +48,20 @@ async function sew(session: Session, name: string, options: SewOptions): Promise
     },
   });
 }
+
+const sewingStepResult = (
+  { title, sews, turns, uses, stitch, seamClass, finish }: SewingStep,
+  i: number,
+): SewnResult['steps'][number] => ({
+  number: i + 1,
+  title,
+  ...(sews && { sews: [...sews] }),
+  ...(turns && { turns: turns.map(({ piece, edge }) => ({ piece, edge })) }),
+  ...(uses && { uses: [...uses] }),
+  ...(stitch && { stitch }),
+  ...(seamClass && { seamClass }),
+  ...(finish && { finish }),
+});
 
 const contents = (steps: readonly { readonly title: string }[]): string =>
   steps.map(({ title }, i) => `${String(i + 1).padStart(3)}. ${title}\n`).join('');

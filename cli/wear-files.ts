@@ -19,7 +19,7 @@ export interface HowMuch {
 
 /** Everything that is drawn of a worn garment, by the names of its files. */
 export async function wearFiles(
-  { form, stand, hung }: PutOn,
+  { form, stand, hung, raised }: PutOn,
   title: string,
   { units }: Reader,
   said: Omit<WornPage, 'scene'>,
@@ -38,6 +38,11 @@ export async function wearFiles(
     if (!quick) draw(view, view, 'tints');
     files.set(`${view}-lines.svg`, wornPicture(shown, view, title, 'lines'));
     if (mapped) for (const name of mapNames) draw(`${view}-${name}`, view, maps[name]);
+  }
+  if (raised && png) {
+    const svg = wornPicture(shownWorn(raised.form, raised.hung, stand), 'front', `${title}, arms raised`);
+    files.set('front-raised.svg', svg);
+    files.set('front-raised.png', png(svg));
   }
   files.set('worn.glb', wornGltf(form, hung, title));
   const html = await wornPage({ ...said, scene: wornScene(shown, Object.values(maps), title, units) });

@@ -1,4 +1,5 @@
 import type { WovenCloth } from '../engine/cloth/cloth.ts';
+import { toTheEnd } from '../engine/cloth/equilibrium.ts';
 import type { Evaluation } from '../engine/evaluate.ts';
 import type { Issue } from '../engine/issue.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
@@ -7,7 +8,8 @@ import { findingsOf } from '../engine/wear/findings.ts';
 import { judged } from '../engine/wear/judged.ts';
 import { notWorn } from '../engine/wear/place.ts';
 import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
-import { standFor } from '../engine/wear/stand-for.ts';
+import { raising } from '../engine/wear/raised.ts';
+import { formRaised, standFor } from '../engine/wear/stand-for.ts';
 import { worn } from '../engine/wear/worn.ts';
 import type { FileLine } from './lines.ts';
 import type { WornLineResult } from './results/wear.ts';
@@ -48,7 +50,8 @@ function wornOn({ garment, body }: Evaluation, { cloth, spacing }: LineWorn) {
     if (unworn !== undefined) return { issues: [notYet(unworn)] };
     const { stand } = standFor(garment, body);
     const hung = worn(garment, cloth, stand, spacing);
-    const findings = findingsOf(garment, hung, stand);
+    const raised = toTheEnd(raising(garment, hung, stand, (rise) => formRaised(body, rise)));
+    const findings = { ...findingsOf(garment, hung, stand), arms: raised?.found };
     const verdicts = judged(garment, findings, body, undefined);
     const fitting = fittedFurther(body.fitting, proposed(verdicts));
     return { issues: [], result: foundResult(hung, findings, verdicts, fitting) };
@@ -62,5 +65,5 @@ export const notYet = (what: string): Issue => ({
   code: 'not-worn-yet',
   severity: 'error',
   path: what,
-  message: `It is not known yet how this is put on: ${what}. Put on the bodice, the trial or the dress, without a fitting for one side.`,
+  message: `It is not known yet how this is put on: ${what}. It crosses no bust, waist or hip level whose finished girth the garment states.`,
 });

@@ -2,8 +2,9 @@ import { changeWords, type FittingChange } from '../engine/body/fitting.ts';
 import { fixed } from '../engine/text/figure.ts';
 import { lengthCell, lengthIn } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
-import type { Findings } from '../engine/wear/findings.ts';
+import type { ArmsRaised, Findings } from '../engine/wear/findings.ts';
 import type { Judged } from '../engine/wear/judged.ts';
+import { LIFTED } from '../engine/wear/raised.ts';
 import type { Reader } from './reader.ts';
 import { type Column, table } from './table.ts';
 
@@ -51,9 +52,29 @@ export function findingsRows(found: Findings, units: Unit): WornRows {
           ['hem lower in one place than in another', mm(found.hem.highest - found.hem.lowest), ''],
         ]
       : []),
+    ...(found.arms ? armRows(found.arms, units) : []),
     ['pressure, kPa', fixed(found.pressure, 2), ''],
   ];
   return { columns: [{ title: 'finding' }, { title: 'worn', right: true }, { title: '' }], rows };
+}
+
+function armRows({ to, lift, free }: ArmsRaised, units: Unit): readonly (readonly string[])[] {
+  const rises =
+    free < to
+      ? [
+          'arms rise before the waist lifts, degrees',
+          fixed(free, 0),
+          `by ${lengthIn(LIFTED, units)} anywhere`,
+        ]
+      : ['arms rise and the waist stays, degrees', fixed(free, 0), 'as far as they were raised'];
+  return [
+    rises,
+    ...lift.map(({ at, by }) => [
+      `waist seam lifts with the arms, ${at}`,
+      lengthCell(by, units),
+      `raised to ${to}°`,
+    ]),
+  ];
 }
 
 /** What is not as it should be, how sure that is, and what a fitter would alter. */

@@ -1,4 +1,5 @@
 import { Command, Option } from 'commander';
+import type { Body } from '../engine/body/body.ts';
 import type { FittingChange } from '../engine/body/fitting.ts';
 import { readBody } from '../engine/body/read.ts';
 import { cloths } from '../engine/cloth/cloths.ts';
@@ -10,6 +11,7 @@ import { fittedFurther, proposed } from '../engine/wear/proposed.ts';
 import { answer } from './answer.ts';
 import { largest } from './data-in.ts';
 import { askedGarment, draftedGarment, type GarmentOptions, takesGarment } from './drafted-garment.ts';
+import { hangingAndRaised, type PutOn } from './hanging.ts';
 import { workersOption } from './options.ts';
 import { putOn } from './put-on.ts';
 import { readBodyFile } from './read-body.ts';
@@ -47,7 +49,9 @@ interface WearOptions extends GarmentOptions {
 const [USUAL, COARSEST] = [12, 20];
 
 const help = `
-The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. A skirt alone, or a fitting for one side, cannot be put on yet.
+The garment’s outside is sewn up on a form computed from the measurements and hangs there in a woven cloth. What is told is as good as the form and the cloth: it is no substitute for a trial bodice. Left and right of the form are alike: where a fitting of one side made the garment’s differ, both are told.
+
+Where there are sleeves the arms are raised then, to see whether the waist lifts.
 
   bodkin wear bodice --body leading-lady.yaml --out worn
   bodkin wear bodice --body understudy.yaml --drafted-for leading-lady.yaml --out worn --write-fitting altered.yaml`;
@@ -114,9 +118,10 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
   const wearer = read ? used(read, reader.units) : drafted.body;
   const [unworn] = notWorn(garment);
   if (unworn !== undefined) throw new Unusable([notYet(unworn)]);
-  const worn = await putOn(session, garment, cloth, wearer, spacing);
+  const on = (body: Body): Promise<PutOn> => putOn(session, garment, cloth, body, spacing, hangingAndRaised);
+  const worn = await on(wearer);
   const { hung, findings } = worn;
-  const own = read ? (await putOn(session, garment, cloth, drafted.body, spacing)).findings : undefined;
+  const own = read ? (await on(drafted.body)).findings : undefined;
   const verdicts = judged(garment, findings, wearer, own);
   const alterations = proposed(verdicts);
   const fitting = fittedFurther(drafted.body.fitting, alterations);

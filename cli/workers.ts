@@ -81,8 +81,10 @@ export function startWorkers<Item, Answer>(
 /**
  * What a thread drafts with is 25 MB, and all it makes besides is garbage at once. Left to itself the collector lets that pile up in
  * proportion to the most that it may ever hold, some gigabytes; told of one, a worker takes a fifth less memory, and hardly more time.
+ * Room for what is new is bounded too: a worker of dresses with their sheets takes 183 MB in all instead of 218. Half of this room
+ * would save 25 MB more for a twentieth of the time, a quarter 40 MB for a fourth of it.
  */
-const heap = { maxOldGenerationSizeMb: 1024 } as const;
+const heap = { maxOldGenerationSizeMb: 1024, maxYoungGenerationSizeMb: 48 } as const;
 
 function startWorker<Item, Answer>(task: WorkerTask, patience: number | undefined): WorkerPool<Item, Answer> {
   const worker = new Worker(new URL('./worker.mjs', import.meta.url), {

@@ -6,7 +6,7 @@ import type { Worn } from '../engine/wear/worn.ts';
 /** What was found on a worn garment and what is made of it, as data. */
 export const foundResult = (
   hung: Worn,
-  { bustPoint, side, hem, ...findings }: Findings,
+  { bustPoint, side, hem, arms, ...findings }: Findings,
   verdicts: readonly Judged[],
   fitting: readonly FittingChange[],
 ) => ({
@@ -27,6 +27,7 @@ export const foundResult = (
   ...(bustPoint && { bustPoint }),
   ...(side && { side }),
   ...(hem && { hem }),
+  ...(arms && { arms }),
   judged: verdicts.map(({ change, ...figures }) => ({
     ...figures,
     alter: change ? changeWords(change) : null,

@@ -13,7 +13,9 @@ import type { Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
+import { stepsWhenAsked } from '../engine/pattern/steps-when-asked.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { pieceWrittenOut, seamWrittenOut } from '../engine/pattern/written-out.ts';
 import { checkParts } from './check-parts.ts';
 import { conflictIssue } from './conflict.ts';
 import { cuttingSteps } from './cutting-steps.ts';
@@ -21,27 +23,12 @@ import { measuredAgain } from './fitting/measured-again.ts';
 import { fittingToBlame } from './fitting/to-blame.ts';
 import { withoutPlace } from './fitting/without-place.ts';
 import { notchShapes } from './notch-shapes.ts';
-import { inStages, type StagedSewing, stagesTogether } from './sewing-stages.ts';
+import type { CutAll, Parts } from './parts.ts';
+import { inStages } from './sewing-stages.ts';
 import { bothSides } from './sides/both-sides.ts';
 import { solversOfSides } from './sides/other-side.ts';
 import { issuesOfBoth } from './sides/said-of-both.ts';
 import { usually } from './usual.ts';
-
-/** What one part of a garment adds to it. */
-export type Parts = Required<
-  Pick<Garment, 'pieces' | 'seams' | 'joins' | 'girths' | 'notions' | 'shapes'>
-> & {
-  readonly sewing?: StagedSewing;
-};
-
-/**
- * A part of a garment on paper: it has asked the sketch for its lines, and waits to cut its pieces from the
- * solved sketch.
- */
-export type Cut = (solution: Solution) => Parts;
-
-/** The same for a whole garment, of which a part drawn later may still turn out impossible. */
-export type CutAll = (solution: Solution) => Result<Parts>;
 
 /** What is asked for: the garment by name, its choices and how they were made, and the body it is for. */
 export interface GarmentOrder<Choices extends readonly Choice[]> {
@@ -139,18 +126,18 @@ function drawOnce<Choices extends readonly Choice[]>(
     ),
   ];
   const shapes = [...made.shapes, ...notchShapes];
-  const garment = {
+  const drawn = {
     name,
     body: body.name,
     wearer: wearerOf(body),
     ...made,
-    pieces: leftOpen(made, open),
+    pieces: leftOpen(made, open).map(pieceWrittenOut),
+    seams: made.seams.map(seamWrittenOut),
     shapes,
     sewing,
-    steps: table.steps(),
     issues,
   };
-  return { ok: true, value: garment, issues: [] };
+  return { ok: true, value: stepsWhenAsked(drawn, table.steps), issues: [] };
 }
 
 /** Solves; a mistake in the sketch is thrown where it was written, found by planning once more. */
@@ -186,33 +173,4 @@ const wearerOf = (body: Body): Wearer => ({
   underBust: body.size.underBustGirth,
   waist: body.size.waistGirth,
   hip: body.size.hipGirth,
-});
-
-/** A part that adds nothing. */
-export const nothing: Omit<Parts, 'sewing'> = {
-  pieces: [],
-  seams: [],
-  joins: [],
-  girths: [],
-  notions: [],
-  shapes: [],
-};
-
-/** Several parts as one. */
-export const together = (...parts: readonly Parts[]): Parts => ({
-  pieces: flatMapped(parts, (part) => part.pieces),
-  seams: flatMapped(parts, (part) => part.seams),
-  joins: flatMapped(parts, (part) => part.joins),
-  girths: flatMapped(parts, (part) => part.girths),
-  notions: flatMapped(parts, (part) => part.notions),
-  shapes: flatMapped(parts, (part) => part.shapes),
-  sewing: stagesTogether(parts.map((part) => part.sewing ?? {})),
-});
-
-/** The pieces in the order of their numbers, numbered without gaps. */
-export const inOrder = (parts: Parts): Parts => ({
-  ...parts,
-  pieces: parts.pieces
-    .toSorted((a, b) => a.number - b.number)
-    .map((piece, i) => ({ ...piece, number: i + 1 })),
 });

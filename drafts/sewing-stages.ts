@@ -38,7 +38,8 @@ export const inStages = (parts: readonly StagedSewing[]): readonly SewingStep[] 
 export function stagesTogether(parts: readonly StagedSewing[]): StagedSewing {
   const together: Partial<Record<SewingStage, SewingStep[]>> = {};
   for (const part of parts) {
-    for (const stage of sewingStages) {
+    // A part has steps of few stages.
+    for (const stage of Object.keys(part) as SewingStage[]) {
       const steps = part[stage];
       if (!steps || steps.length === 0) continue;
       together[stage] ??= [];

@@ -15,6 +15,7 @@ import { PARALLEL } from './geometry/tolerance.ts';
 import type { Issue, Result } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
+import { garmentWith } from './pattern/steps-when-asked.ts';
 import type { Styling } from './pattern/styling.ts';
 import { madeOtherwise, resolveStyling } from './pattern/styling-values.ts';
 import { isUnsolved, stylingToBlame } from './styling-to-blame.ts';
@@ -92,7 +93,7 @@ function checked(
   drawn: Extract<Result<Garment>, { readonly ok: true }>,
   read: readonly Issue[],
 ): Result<Evaluation> {
-  const garment = { ...drawn.value, choices: madeOtherwise(draft.choices, styling) };
+  const garment = garmentWith(drawn.value, { choices: madeOtherwise(draft.choices, styling) });
   const cutLines = cuttingLines(garment, PARALLEL);
   const walked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);

@@ -61,7 +61,7 @@ async function patient<T>(attempt: () => Promise<T>, onFull: OnFull | undefined)
 }
 
 /** Makes new names in a folder outlast a loss of power. */
-async function syncFolder(folder: string): Promise<void> {
+export async function syncFolder(folder: string): Promise<void> {
   const handle = await open(folder, 'r');
   try {
     await handle.sync();

@@ -1,6 +1,7 @@
 import { garments, messageOf } from '../../drafts/index.ts';
 import { Unusable } from '../unusable.ts';
-import type { GarmentChoices, PageAnswer, PageRequest } from './messages.ts';
+import type { GarmentChoices } from './garment-choices.ts';
+import type { PageAnswer, PageRequest } from './messages.ts';
 import { drafted } from './requests/draft.ts';
 
 /** What can be drafted, told first of all. */
@@ -26,12 +27,14 @@ const answering: Answering = {
   draft: async (request, tell) => tell(await drafted(request)),
   fit: async (request, tell) => tell((await import('./requests/fit.ts')).fittedWith(request)),
   lay: async (request, tell) => (await import('./requests/lay.ts')).lay(request, tell),
-  lesson: async (request, tell) => tell((await import('./requests/lesson.ts')).turnedLesson(request)),
+  lesson: async (request, tell) => tell(await (await import('./requests/lesson.ts')).turnedLesson(request)),
   link: async (request, tell) => tell((await import('./requests/link.ts')).linked(request)),
+  'own draft': async (request, tell) =>
+    (await import('./own-draft/own-drafts.ts')).ownDraftCame(request, tell),
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
   pictures: async (request, tell) => (await import('./requests/pictures.ts')).pictured(request, tell),
   sizes: async (request, tell) => (await import('./requests/sizes.ts')).sizes(request, tell),
-  study: async (request, tell) => tell((await import('./requests/study.ts')).studied(request)),
+  study: async (request, tell) => tell(await (await import('./requests/study.ts')).studied(request)),
   take: async (request, tell) => (await import('./requests/take.ts')).take(request, tell),
   wear: async (request, tell) => (await import('./requests/wear.ts')).wear(request, tell),
   write: async (request, tell) => tell((await import('./requests/write.ts')).written(request)),
@@ -42,9 +45,10 @@ export async function answer(request: PageRequest, tell: Tell): Promise<void> {
   try {
     await answerOf(request, tell);
   } catch (error) {
-    if (error instanceof Unusable) return tell({ kind: 'refused', message: error.message });
+    const refused = { kind: 'refused', asked: request.kind } as const;
+    if (error instanceof Unusable) return tell({ ...refused, message: error.message });
     const message = `The program itself failed: ${messageOf(error)}`;
-    if (request.kind !== 'draft') return tell({ kind: 'refused', message });
+    if (request.kind !== 'draft') return tell({ ...refused, message });
     const issue = { code: 'program-fault', severity: 'error', path: '', message } as const;
     tell({ kind: 'drafted', number: request.number, issues: [issue] });
   }

@@ -6,6 +6,7 @@ import { build } from 'esbuild';
 import { parse } from 'yaml';
 import { withoutWoff2 } from '../without-woff2.js';
 import { directImports } from './direct-imports.js';
+import { withoutJsonSchema } from './without-json-schema.js';
 
 /*
  * Builds the page: its views and its worker, beside the files that are served as they are and the invented
@@ -61,7 +62,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
-    plugins: [directImports(root)],
+    plugins: [directImports(root), withoutJsonSchema],
   };
   await build({
     ...common,
@@ -88,6 +89,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
   await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   await writeFile(join(outdir, 'bodies.json'), JSON.stringify(await bodies()));
   await writeFile(join(outdir, 'drafts.json'), JSON.stringify(await sources()));
+  await writeFile(join(outdir, 'names.json'), JSON.stringify(await programNames(outdir)));
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));
   await writeFile(join(outdir, 'offline.js'), await offline(outdir));
@@ -116,6 +118,23 @@ async function sources() {
     [...table.matchAll(/import \{ (\w+) \} from '(\.[^']+)'/g)].map(([, name, file]) => [name, file]),
   );
   return { files, garments, belt: ownBelt(await readFile(join(root, 'tests/drafts/belt.ts'), 'utf8')) };
+}
+
+/** What the editor knows of the program's names. What reads them is the editor's own, and is made to run here first. */
+async function programNames(outdir) {
+  const outfile = join(outdir, 'names.mjs');
+  await build({
+    absWorkingDir: root,
+    outfile,
+    entryPoints: ['cli/page/names-for-editor.ts'],
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    logLevel: 'warning',
+  });
+  const { namesForEditor } = await import(pathToFileURL(outfile).href);
+  await rm(outfile);
+  return namesForEditor(root);
 }
 
 /** The belt, importing what it needs from the program by its name, as a draft outside this folder does. */

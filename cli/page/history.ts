@@ -1,14 +1,21 @@
+import type { TurnedRules } from '../../drafts/index.ts';
 import type { BodyForm } from './body-form.ts';
+import type { WrittenCode } from './views/code/written-code.ts';
 
 /** Choices that were made, as they were typed, by name. */
 export type TypedChoices = Readonly<Record<string, string>>;
 
-/** What she made, and can undo: measurements with a fitting, garment and choices. */
+/** What she made, and can undo: measurements with a fitting, garment and choices, rules that are turned, code that is changed. */
 export interface Work {
   readonly form: BodyForm;
   readonly garment: string;
   /** By garment: each keeps its own. */
   readonly choices: Readonly<Record<string, TypedChoices>>;
+  /** Rules with other values than the draft gives them, in the lesson alone. */
+  readonly turned: TurnedRules;
+  readonly code: WrittenCode;
+  /** Whether the garment is drawn by that code, in the place of the program's own. */
+  readonly byCode: boolean;
 }
 
 /** How the work was before, and how it was before something was undone; the last of each is the nearest. */

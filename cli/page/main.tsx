@@ -3,7 +3,8 @@ import { newestFirst } from './drafter.ts';
 import { keptText, withKept } from './kept.ts';
 import { keyedWay } from './keyed-way.ts';
 import { type Linked, linkedIn } from './link.ts';
-import type { PageAnswer, PageRequest } from './messages.ts';
+import { codeAsked, type PageAnswer, type PageRequest } from './messages.ts';
+import type { UsedCode } from './own-draft/used-code.ts';
 import { type PageAction, reduce } from './reducer.ts';
 import { slowKinds } from './requests/slow.ts';
 import { saveFile } from './save-file.ts';
@@ -22,14 +23,28 @@ const wide = matchMedia('(min-width: 70rem)');
 const root = document.getElementById('page') ?? document.body;
 const drafting = newWorker();
 const slow = new Map<PageRequest['kind'], Worker>();
-const drafter = newestFirst(drafting);
+const drafter = newestFirst({ postMessage: (request) => post(drafting, request) });
 
 /** Asks a worker: the one that drafts, or one that is kept for what takes long. */
 function ask(request: PageRequest): void {
   const { kind } = request;
   const worker = slowKinds.has(kind) ? (slow.get(kind) ?? newWorker()) : drafting;
   if (worker !== drafting) slow.set(kind, worker);
+  post(worker, request);
+}
+
+/** Whoever is asked for what code draws is handed the way to it. */
+function post(worker: Worker, request: PageRequest): void {
   worker.postMessage(request);
+  const code = codeAsked(request);
+  if (code !== undefined) void usedCode().then((used) => used.hand(worker, code));
+}
+
+/** What runs the code that draws the views, loaded when it is first wanted. */
+let using: Promise<UsedCode> | undefined;
+function usedCode(): Promise<UsedCode> {
+  using ??= import('./own-draft/used-code.ts').then(({ UsedCode }) => new UsedCode({ ask, send }));
+  return using;
 }
 
 let state: PageState = begun({ ...withKept(emptyState, stored()), wide: wide.matches });
@@ -54,6 +69,11 @@ function send(action: PageAction): void {
   const before = state;
   state = reduce(state, action);
   if (state.asked !== before.asked) drafter.want(draftRequest(state));
+  if (state.byCode || using)
+    void usedCode().then((used) => {
+      if (action.does === 'draw by code') used.again();
+      used.update(state);
+    });
   tidy(action);
   show();
 }
@@ -123,6 +143,7 @@ function newWorker(): Worker {
   const worker = new Worker('worker.js', { type: 'module' });
   worker.addEventListener('message', ({ data }: MessageEvent<PageAnswer>) => {
     drafter.hear(data);
+    void using?.then((used) => used.hear(data));
     if (data.kind === 'written') saveFile(data.file);
     if ('handed' in data) data.handed.forEach(saveFile);
     send({ does: 'hear', answer: data });
@@ -171,4 +192,5 @@ addEventListener('load', () =>
 );
 
 show();
+if (state.byCode) void usedCode().then((used) => used.update(state));
 drafter.want(draftRequest(state));

@@ -1,6 +1,8 @@
-import type { Choice, MeasurementName, Styling } from '../../drafts/index.ts';
-import type { BodyFields } from './body-form.ts';
+import type { MeasurementName, Styling } from '../../drafts/index.ts';
+import type { AskedDraft } from './asked-draft.ts';
 import type { DraftPart, DraftParts } from './draft-parts.ts';
+import type { GarmentChoices } from './garment-choices.ts';
+import type { OwnDraftAnswer, OwnDraftRequest } from './own-draft/messages.ts';
 import type { PageIssue } from './page-issue.ts';
 import type { FitAnswer, FitRequest } from './requests/fit.ts';
 import type { LayAnswer, LayRequest } from './requests/lay-messages.ts';
@@ -8,6 +10,7 @@ import type { LessonAnswer, LessonRequest } from './requests/lesson.ts';
 import type { LinkAnswer, LinkRequest } from './requests/link.ts';
 import type { OpenAnswer, OpenRequest } from './requests/open.ts';
 import type { PicturesAnswer, PicturesRequest } from './requests/pictures.ts';
+import type { MovedMeasurement } from './requests/reconciled.ts';
 import type { SizesAnswer, SizesRequest } from './requests/sizes-messages.ts';
 import type { StudyAnswer, StudyRequest } from './requests/study.ts';
 import type { TakeAnswer, TakeRequest } from './requests/take.ts';
@@ -22,6 +25,7 @@ export type PageRequest =
   | LessonRequest
   | LinkRequest
   | OpenRequest
+  | OwnDraftRequest
   | PicturesRequest
   | SizesRequest
   | StudyRequest
@@ -38,6 +42,7 @@ export type PageAnswer =
   | LessonAnswer
   | LinkAnswer
   | OpenAnswer
+  | OwnDraftAnswer
   | SizesAnswer
   | TakeAnswer
   | WearAnswer
@@ -46,13 +51,16 @@ export type PageAnswer =
   | PicturesAnswer
   | RefusedAnswer;
 
-export interface DraftRequest {
+/** The key of the code that a request wants drawn by, where it wants any. */
+export function codeAsked(request: PageRequest): string | undefined {
+  if ('asked' in request) return request.asked.code;
+  return 'code' in request ? request.code : undefined;
+}
+
+export interface DraftRequest extends AskedDraft {
   readonly kind: 'draft';
   /** Counted up, so that an answer can be known for the newest. */
   readonly number: number;
-  readonly body: BodyFields;
-  readonly garment: string;
-  readonly choices: Readonly<Record<string, string>>;
   /** What is wanted beyond the figures. */
   readonly parts: readonly DraftPart[];
 }
@@ -60,15 +68,9 @@ export interface DraftRequest {
 /** Said where a request of any kind comes to nothing. */
 export interface RefusedAnswer {
   readonly kind: 'refused';
+  /** The kind of what was asked; none where nothing was. */
+  readonly asked?: PageRequest['kind'];
   readonly message: string;
-}
-
-/** A garment that can be chosen, and what it leaves open. */
-export interface GarmentChoices {
-  readonly name: string;
-  readonly title: string;
-  readonly choices: readonly Choice[];
-  readonly shapedBy: readonly MeasurementName[];
 }
 
 export interface DraftAnswer {
@@ -77,6 +79,8 @@ export interface DraftAnswer {
   /** Every measurement, where the body can be read. */
   readonly sizes?: Readonly<Record<MeasurementName, KnownSize>>;
   readonly issues: readonly PageIssue[];
+  /** What contradicts others, and what is more likely, where anything does. */
+  readonly reconciled?: readonly MovedMeasurement[];
   /** None where nothing could be drawn. */
   readonly made?: MadeGarment;
 }

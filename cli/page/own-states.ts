@@ -11,7 +11,10 @@ import { sized } from './views/sizes/own.ts';
 import { taking } from './views/take/own.ts';
 import { wearing } from './views/worn/own.ts';
 
-/** The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow. */
+/**
+ * The views that keep something for themselves: a line each. It is theirs alone, and is neither undone nor kept till tomorrow,
+ * but for turned rules and written code (`workOf`).
+ */
 const table = {
   checks: checking,
   choose: choosing,

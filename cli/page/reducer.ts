@@ -1,11 +1,12 @@
 import type { MeasurementName } from '../../drafts/index.ts';
 import { type BodyForm, emptyForm, formFrom } from './body-form.ts';
-import { noHistory, remembered, stepped, type TypedChoices, type Work } from './history.ts';
+import { noHistory, remembered, stepped, type TypedChoices } from './history.ts';
 import type { Linked } from './link.ts';
 import type { DraftAnswer, MadeGarment, PageAnswer } from './messages.ts';
 import { type OwnAction, ownAfter, ownHeard } from './own-states.ts';
-import { choicesOf, emptyState, isUntouched, type PageState, partsShown, workOf } from './state.ts';
+import { choicesOf, emptyState, isUntouched, type PageState, partsShown, withWork, workOf } from './state.ts';
 import type { PageView } from './view-names.ts';
+import { isOwnCode, isSameCode, isSameDraft } from './views/code/written-code.ts';
 
 /** Everything that can happen to the page. */
 export type PageAction =
@@ -17,11 +18,16 @@ export type PageAction =
       readonly does: 'say';
       readonly about: Partial<Pick<BodyForm, 'name' | 'age' | 'units' | 'cup' | 'reconcile'>>;
     }
+  /** What is more likely than what was written, for some measurements that contradict others. */
+  | { readonly does: 'take sizes'; readonly sizes: BodyForm['sizes'] }
   | { readonly does: 'be sure'; readonly name: MeasurementName; readonly sure: boolean }
   /** What was there before a file was opened is there again. */
   | { readonly does: 'take back' }
   | { readonly does: 'leave out the rest' }
   | { readonly does: 'choose garment'; readonly garment: string }
+  /** The code as it is written draws the garment, which it calls so, or the program's own draft does again. */
+  | { readonly does: 'draw by code'; readonly garment: string }
+  | { readonly does: 'draw by the program' }
   /** Without a text: as the draft has it by itself. */
   | { readonly does: 'choose'; readonly name: string; readonly text: string | undefined }
   | { readonly does: 'choose nothing' }
@@ -42,10 +48,10 @@ export type PageAction =
  * asked for too where a view wants more of it than is there.
  */
 export function reduce(state: PageState, action: PageAction): PageState {
-  const changed = after(state, action);
+  const changed = withItsOwnCode(after(state, action), state, action);
   const next = { ...changed, history: historyAfter(state, changed, action) };
   const parts = [...partsShown(next), ...(action.does === 'pause' && next.made ? (['proof'] as const) : [])];
-  if (!isSameWork(next, state))
+  if (!isSameGarment(next, state))
     return { ...next, asked: state.asked + 1, wanted: parts, earlier: earlierOf(state, next) };
   if (parts.every((part) => state.wanted.includes(part))) return next;
   return { ...next, asked: state.asked + 1, wanted: [...new Set([...state.wanted, ...parts])] };
@@ -59,8 +65,30 @@ function earlierOf(state: PageState, next: PageState): PageState['earlier'] {
   return (goesOn ? state.earlier : undefined) ?? state.made?.parts.lines;
 }
 
-const isSameWork = (a: Work, b: Work): boolean =>
-  a.form === b.form && a.garment === b.garment && a.choices === b.choices;
+/** Whether what is drawn is the same. */
+const isSameGarment = (a: PageState, b: PageState): boolean =>
+  a.form === b.form &&
+  a.garment === b.garment &&
+  a.choices === b.choices &&
+  a.byCode === b.byCode &&
+  (!a.byCode || isSameCode(a.own.code, b.own.code));
+
+const isSameWork = (a: PageState, b: PageState): boolean =>
+  isSameGarment(a, b) && a.own.learn.turned === b.own.learn.turned && isSameCode(a.own.code, b.own.code);
+
+/** Other code than drew before draws nothing before somebody says so. */
+function withItsOwnCode(next: PageState, before: PageState, { does }: PageAction): PageState {
+  if (!next.byCode || does !== 'within') return next;
+  const { code } = next.own;
+  const goesOn = isOwnCode(code) && !code.strange && isSameDraft(code.of, before.own.code.of);
+  return goesOn ? next : byProgram(next, before.own.code.of?.name);
+}
+
+/** Drawn by the program's own draft of that name, or of the garment that was chosen. */
+function byProgram(state: PageState, name: string | undefined): PageState {
+  const garment = [state.garment, name].find((each) => state.garments.some((known) => known.name === each));
+  return { ...state, byCode: false, garment: garment ?? emptyState.garment };
+}
 
 /** Typing and sliding at one thing is one step. */
 const changing = (action: PageAction): string | undefined => {
@@ -70,6 +98,11 @@ const changing = (action: PageAction): string | undefined => {
       return `${action.does} ${action.name}`;
     case 'say':
       return `say ${Object.keys(action.about).join()}`;
+    case 'within':
+      if (action.view === 'code' && action.what.does === 'write') return `write ${action.what.file}`;
+      return action.view === 'learn' && action.what.does === 'turn rule'
+        ? `turn ${action.what.id}`
+        : undefined;
     default:
       return undefined;
   }
@@ -94,18 +127,32 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'say':
       return { ...state, form: { ...form, ...action.about } };
+    case 'take sizes':
+      return {
+        ...state,
+        form: { ...form, sizes: { ...form.sizes, ...action.sizes } },
+        notice: 'Taken over, as if it had been measured. Undo takes it back.',
+      };
     case 'be sure': {
       const others = form.sure.filter((name) => name !== action.name);
       return { ...state, form: { ...form, sure: action.sure ? [...others, action.name] : others } };
     }
     case 'take back':
-      return { ...state, ...state.before, before: undefined, notice: undefined };
+      return {
+        ...(state.before ? withWork(state, state.before) : state),
+        before: undefined,
+        notice: undefined,
+      };
     case 'leave out the rest': {
       const { fitting } = form.rest;
       return { ...state, form: { ...form, rest: fitting === undefined ? {} : { fitting } } };
     }
     case 'choose garment':
-      return { ...state, garment: action.garment };
+      return { ...state, garment: action.garment, byCode: false };
+    case 'draw by code':
+      return { ...state, garment: action.garment, byCode: true };
+    case 'draw by the program':
+      return byProgram(state, state.own.code.of?.name);
     case 'choose': {
       const { [action.name]: _, ...others } = choicesOf(state);
       return withChoices(
@@ -123,6 +170,7 @@ function after(state: PageState, action: PageAction): PageState {
         ...state,
         ...(body ? { form: body } : {}),
         garment,
+        byCode: false,
         choices: { ...state.choices, [garment]: choices },
         view: 'choose',
         before,
@@ -137,7 +185,7 @@ function after(state: PageState, action: PageAction): PageState {
     case 'redo': {
       const step = stepped(state.history, workOf(state), action.does);
       return step
-        ? { ...state, ...step.work, history: step.history, notice: undefined, before: undefined }
+        ? { ...withWork(state, step.work), history: step.history, notice: undefined, before: undefined }
         : state;
     }
     case 'within':

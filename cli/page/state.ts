@@ -2,14 +2,18 @@ import type { ScreenPiece } from '../../drafts/index.ts';
 import type { AskedDraft } from './asked-draft.ts';
 import { bodyData, emptyForm } from './body-form.ts';
 import type { DraftPart } from './draft-parts.ts';
+import type { GarmentChoices } from './garment-choices.ts';
 import { type History, noHistory, type TypedChoices, type Work } from './history.ts';
-import type { DraftAnswer, DraftRequest, GarmentChoices, MadeGarment } from './messages.ts';
+import type { DraftAnswer, DraftRequest, MadeGarment } from './messages.ts';
 import { emptyOwn, type OwnStates } from './own-states.ts';
 import type { TakenFile } from './taken-file.ts';
 import { type PageView, viewEntry } from './view-names.ts';
+import { restored } from './views/code/own.ts';
+import { codeKey } from './views/code/written-code.ts';
+import { turnedTo } from './views/learn/own.ts';
 
 /** All that the page shows is a function of this. */
-export interface PageState extends Work {
+export interface PageState extends Omit<Work, 'turned' | 'code'> {
   readonly view: PageView;
   /** Whether there is room for the drawing beside a form. */
   readonly wide: boolean;
@@ -42,6 +46,7 @@ export const emptyState: PageState = {
   form: emptyForm,
   garment: 'dress',
   choices: {},
+  byCode: false,
   history: noHistory,
   own: emptyOwn,
   sought: '',
@@ -59,7 +64,34 @@ export const emptyState: PageState = {
 export const choicesOf = ({ choices, garment }: PageState): TypedChoices => choices[garment] ?? {};
 
 /** What can be undone. */
-export const workOf = ({ form, garment, choices }: PageState): Work => ({ form, garment, choices });
+export const workOf = ({ form, garment, choices, byCode, own: { code, learn } }: PageState): Work => ({
+  form,
+  garment,
+  choices,
+  byCode,
+  turned: learn.turned,
+  code,
+});
+
+/** The state with another work in the place of its own. */
+export const withWork = (state: PageState, { turned, code, ...others }: Work): PageState => ({
+  ...state,
+  ...others,
+  own: { ...state.own, code: restored(state.own.code, code), learn: turnedTo(state.own.learn, turned) },
+});
+
+/** The garments that can be chosen: with that of the code which draws now in the place of the one of its name. */
+export function garmentsNow({ garments, byCode, own: { code } }: PageState): readonly GarmentChoices[] {
+  const own = byCode && code.drawsViews?.key === codeKey(code) ? code.drawsViews.garment : undefined;
+  return own ? [...garments.filter(({ name }) => name !== own.name), own] : garments;
+}
+
+/** The garment that is chosen, and what it leaves open; nothing before that is known. */
+export function garmentNow(state: PageState): GarmentChoices | undefined {
+  const { byCode, own, garment } = state;
+  if (byCode && own.code.drawsViews?.garment) return own.code.drawsViews.garment;
+  return state.garments.find(({ name }) => name === garment);
+}
 
 /** Whether the drawing stands beside the view that is shown. */
 export const hasDrawingBeside = ({ view, wide }: PageState): boolean =>
@@ -77,9 +109,7 @@ export const isUntouched = ({ form }: PageState): boolean =>
 export const draftRequest = (state: PageState): DraftRequest => ({
   kind: 'draft',
   number: state.asked,
-  body: bodyData(state.form),
-  garment: state.garment,
-  choices: choicesOf(state),
+  ...askedDraft(state),
   parts: state.wanted,
 });
 
@@ -105,4 +135,5 @@ export const askedDraft = (state: PageState): AskedDraft => ({
   body: bodyData(state.form),
   garment: state.garment,
   choices: choicesOf(state),
+  ...(state.byCode ? { code: codeKey(state.own.code) } : {}),
 });

@@ -18,7 +18,7 @@ const measurement = z
       from: z.literal('reconciled').describe('Moved, because it contradicted others.'),
       written: z.number().describe('As it was written.'),
       usualError: z.number().describe('How far a tape is usually off there.'),
-      suspicion: z.enum(['misread', 'first to blame', 'none']),
+      suspicion: z.enum(['misread', 'first to blame', 'one of two', 'none']),
       orElse: z.array(z.enum(measurementNames)).describe('Which others it may be instead.'),
       actsOn,
     }),

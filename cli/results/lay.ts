@@ -3,6 +3,13 @@ import { issues } from './issue.ts';
 import { cutList, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
 
+/** Seams at which stripes meet, at which they meet at one place only, or not. */
+const stripes = z.strictObject({
+  matched: z.array(z.string()),
+  matchedOnce: z.array(z.string()).describe('Eased or gathered: at one notch or end.'),
+  unmatched: z.array(z.string()),
+});
+
 /** What `bodkin lay` prints of a garment. */
 export const laid = z.strictObject({
   ok: z.boolean(),
@@ -16,12 +23,10 @@ export const laid = z.strictObject({
       buy: z.string().describe('As cloth is sold, in words.'),
       used: z.number().describe('Share of the cloth.'),
       leastLength: z.number().describe('No lay can be shorter.'),
-      stripes: z
-        .strictObject({ matched: z.array(z.string()), unmatched: z.array(z.string()) })
+      stripes: stripes
         .optional()
         .describe('With --stripe: the seams along the grain at which they meet, or cannot.'),
-      stripesAlong: z
-        .strictObject({ matched: z.array(z.string()), unmatched: z.array(z.string()) })
+      stripesAlong: stripes
         .optional()
         .describe('With --stripe-along: the seams at which stripes along the cloth meet, or do not.'),
       pieces: z.array(

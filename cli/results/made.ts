@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { finishNames } from '../../engine/pattern/finishes.ts';
+import { stitchNumbers } from '../../engine/pattern/stitches.ts';
 import { issues } from './issue.ts';
 import { cutList, materials } from './materials.ts';
 import type { Printed } from './printed.ts';
@@ -34,7 +36,21 @@ export const written = z.strictObject({
 
 export type WrittenResult = Printed<typeof written>;
 
+const edges = z.array(z.strictObject({ piece: z.string(), edge: z.string() }));
+
+/** One step of sewing, with what it does to which seams and edges. */
+const sewingStep = z.strictObject({
+  number: z.int(),
+  title: z.string(),
+  sews: z.array(z.string()).optional().describe('Seams of the garment, by name.'),
+  turns: edges.optional().describe('Edges that are turned up, faced or bound.'),
+  uses: z.array(z.string()).optional().describe('Notions, by name.'),
+  stitch: z.enum(stitchNumbers).optional().describe('Stitch type, ISO 4915.'),
+  seamClass: z.int().min(1).max(8).optional().describe('Seam class, ISO 4916.'),
+  finish: z.enum(finishNames).optional().describe('How the raw edges are kept from fraying.'),
+});
+
 /** What `bodkin sew` prints. */
-export const sewn = written.extend({ cutList, materials });
+export const sewn = written.extend({ steps: z.array(sewingStep), cutList, materials });
 
 export type SewnResult = Printed<typeof sewn>;

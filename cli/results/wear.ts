@@ -53,6 +53,19 @@ export const wornResult = z.strictObject({
     .strictObject({ lowest: z.number(), highest: z.number(), mean: z.number() })
     .describe('Height of the hem above the floor.')
     .optional(),
+  arms: z
+    .strictObject({
+      to: z.number().describe('Degrees that both arms were raised from where they hang.'),
+      lift: z
+        .array(z.strictObject({ at: z.string(), by: z.number() }))
+        .describe('How much higher the waist seam then lay.'),
+      free: z
+        .number()
+        .describe(
+          'Degrees that they rise before it lies 10 mm higher anywhere; as far as they were raised, where it never did.',
+        ),
+    })
+    .optional(),
   strain: z.array(
     z.strictObject({
       grain: z.enum(['weft', 'warp']),
@@ -119,6 +132,8 @@ export const wornLine = z.strictObject({
       waistLevel: true,
       bustPoint: true,
       side: true,
+      hem: true,
+      arms: true,
       strain: true,
       pressure: true,
       gaps: true,

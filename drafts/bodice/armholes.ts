@@ -12,6 +12,14 @@ import type { StyleLines } from './style-lines.ts';
 /** An armhole's two curves in the sketch, from the shoulder past the fold of the arm to the underarm. */
 export type ArmholeCurves = readonly [upper: string, lower: string];
 
+/** An armhole in the sketch: its curves and points by their names there. */
+export interface ArmholeLine {
+  readonly curves: ArmholeCurves;
+  readonly underarm: string;
+  /** Where a princess line begins at the fold of the arm, on the panel at the centre and on the one at the side. */
+  readonly fold: { readonly centre: string; readonly side: string } | undefined;
+}
+
 /**
  * Asks for one half of the armhole: square to the shoulder, past the fold of the arm, square to the side seam. Where
  * the princess line begins at the fold of the arm, the upper curve belongs to the panel at the centre; `runsOn` says
@@ -23,7 +31,7 @@ export function planArmhole(
   { levels, ...foundation }: Foundation,
   { style, onShoulder, ...lines }: StyleLines,
   allowance: number,
-): ArmholeCurves {
+): ArmholeLine {
   const half = lines[part];
   const { across, side, shoulder } = foundation[part];
   const parted = style.princess[part] === 'armhole';
@@ -35,11 +43,11 @@ export function planArmhole(
   const end = {
     angle: sketch.fixedAngle(`${part} armhole square to the side`, sideHeading(side) - Math.PI / 2),
   };
-  const shape = (curves: ArmholeCurves): ArmholeCurves => {
+  const shaped = (curves: ArmholeCurves, at?: ArmholeLine['fold']): ArmholeLine => {
     fairLines(sketch, curves);
     for (const curve of curves)
       sketch.relation(atLeastRound(`${curve} can be turned`, curve, leastRadius(allowance)));
-    return curves;
+    return { curves, underarm, fold: at };
   };
   if (parted) {
     const top = sketch.fixed(`${part} shoulder point`, half.atCentre.outer);
@@ -51,13 +59,14 @@ export function planArmhole(
       `${part} armhole at the arm fold, side`,
       (Math.PI / 2 + half.turned + down) / 2,
     );
-    return shape([
+    const curves = [
       sketch.curve(`${part} armhole 1`, top, upperEnd, {
         start: { angle: sketch.fixedAngle(`${part} armhole square to the shoulder`, half.atCentre.square) },
         end: { angle: above },
       }),
       sketch.curve(`${part} armhole 2`, lowerEnd, underarm, { start: { angle: below }, end }),
-    ]);
+    ] as const;
+    return shaped(curves, { centre: upperEnd, side: lowerEnd });
   }
   const top = sketch.fixed(`${part} armhole at the shoulder`, half.outer);
   const middle = sketch.point(`${part} arm fold`, foldAtSide);
@@ -68,7 +77,7 @@ export function planArmhole(
     end,
   });
   sketch.relation(bendsEvenly(`${part} armhole bends evenly at the arm fold`, upper, lower));
-  return shape([upper, lower]);
+  return shaped([upper, lower]);
 }
 
 /** The heading with which a side seam leaves the underarm. */

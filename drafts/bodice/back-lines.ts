@@ -5,11 +5,11 @@ import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
-import { type ArmholeCurves, runsOn } from './armholes.ts';
+import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
-import type { SideLine } from './side-lines.ts';
+import type { Beside } from './side-lines.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the back's lines in the sketch, each along its panel's outline. */
@@ -22,6 +22,8 @@ export interface BackLines {
   readonly armhole: ArmholeCurves;
   readonly side: readonly string[];
   readonly sideWaist: string;
+  /** Where the princess line crosses the levels. */
+  readonly levels: Readonly<Record<'bust' | 'underBust' | 'waist', AtLevel>>;
 }
 
 /** The princess line at a level: a place on the centre back and one on the side back, and their names in the sketch. */
@@ -36,21 +38,23 @@ export function planBack(
   sketch: SketchBuilder,
   foundation: Foundation,
   lines: StyleLines,
-  armhole: ArmholeCurves,
-  side: SideLine,
+  { armhole, side }: Beside,
 ): BackLines {
   const { back } = foundation;
   const levels = planLevels(sketch, foundation);
   const centreDown = angleOf(vectorBetween(lines.back.centre, back.centreWaist));
-  const princess = planPrincess(sketch, lines, levels, centreDown);
+  const princess = planPrincess(sketch, lines, armhole, levels, centreDown);
   if (lines.style.princess.back === 'armhole')
-    runsOn(sketch, 'back', armhole, { centre: princess.centrePrincess[0], side: princess.sidePrincess[2] });
+    runsOn(sketch, 'back', armhole.curves, {
+      centre: princess.centrePrincess[0],
+      side: princess.sidePrincess[2],
+    });
   if (lines.style.princess.back === 'shoulder')
     runsOverShoulder(sketch, 'back', lines.back, {
       centre: princess.centrePrincess[0],
       side: princess.sidePrincess[2],
     });
-  const sideWaist = sketch.curve('side back waist', 'back side at waist', levels.waist.side, {
+  const sideWaist = sketch.curve('side back waist', side.waist, levels.waist.side, {
     start: { angle: side.waistLeaves },
   });
   const centreWaist = sketch.curve(
@@ -67,14 +71,14 @@ export function planBack(
       [princess.centrePrincess[2], centreWaist],
     ),
   );
-  return { ...princess, centreWaist, armhole, side: side.curves, sideWaist };
+  return { ...princess, centreWaist, armhole: armhole.curves, side: side.curves, sideWaist, levels };
 }
 
 /**
  * The princess line at bust level, under the bust and at the waist. What its two edges take in between them is the
  * foundation's; where the line passes may give way a little for the curves. A sway back lifts the waist towards the centre.
  */
-function planLevels(sketch: SketchBuilder, { back, levels, widths }: Foundation) {
+function planLevels(sketch: SketchBuilder, { back, levels, widths }: Foundation): BackLines['levels'] {
   const [bust, underBust, waist] = [levels.bust.value, levels.underBust.value, levels.waist.value];
   const share = (underBust - bust) / (waist - bust);
   const middle = back.blade.x + share * (back.princessAtWaist.value - back.blade.x);
@@ -107,14 +111,13 @@ function planLevels(sketch: SketchBuilder, { back, levels, widths }: Foundation)
  */
 function planPrincess(
   sketch: SketchBuilder,
-  { style, back }: StyleLines,
-  { bust, underBust, waist }: ReturnType<typeof planLevels>,
+  { back }: StyleLines,
+  { fold }: ArmholeLine,
+  { bust, underBust, waist }: BackLines['levels'],
   centreDown: number,
 ): Pick<BackLines, 'centrePrincess' | 'sidePrincess'> {
   const top = (panel: 'centre' | 'side'): string =>
-    style.princess.back === 'armhole'
-      ? `back arm fold, ${panel}`
-      : sketch.fixed(`${panel} back princess, top`, back.princess[panel]);
+    fold?.[panel] ?? sketch.fixed(`${panel} back princess, top`, back.princess[panel]);
   const atWaist = (panel: 'centre' | 'side', from: AtLevel, to: AtLevel, upright?: number) => ({
     angle: nearUpright(
       sketch,

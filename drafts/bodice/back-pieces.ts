@@ -30,11 +30,12 @@ const princessEdge = (cut: PanelCut, names: readonly string[]): PieceEdge =>
 function centreBack(cut: PanelCut): Piece {
   const { plan, allowance, solution, texts } = cut;
   const { foundation, lines } = plan;
+  const { levels: at } = plan.back;
   const { back, levels } = foundation;
   const { style } = lines;
   const princess = princessEdge(cut, plan.back.centrePrincess);
   const towardsSide = unit(outward(vectorBetween(back.centreWaist, lines.back.centre)));
-  const waistWidth = solvedPoint(solution, 'centre back waist').x - back.centreWaist.x;
+  const waistWidth = solvedPoint(solution, at.waist.centre).x - back.centreWaist.x;
   const inset = scaled(towardsSide, -waistWidth / 2);
   const top =
     style.princess.back === 'armhole'
@@ -76,8 +77,8 @@ function centreBack(cut: PanelCut): Piece {
       ]),
     ],
     lines: [
-      level('bust', levels.bust.value, 'centre back bust', texts.bust),
-      level('under-bust', levels.underBust.value, 'centre back under bust', texts.underBust),
+      level('bust', levels.bust.value, at.bust.centre, texts.bust),
+      level('under-bust', levels.underBust.value, at.underBust.centre, texts.underBust),
     ],
     marks: [],
     cut: cutPair('self'),
@@ -88,11 +89,12 @@ function centreBack(cut: PanelCut): Piece {
 function sideBack(cut: PanelCut): Piece {
   const { plan, allowance, solution, texts } = cut;
   const { foundation, lines } = plan;
+  const { levels: at } = plan.back;
   const { levels } = foundation;
   const { style, back: half } = lines;
   const princess = princessEdge(cut, plan.back.sidePrincess);
   const side = curvesOf(cut, plan.back.side);
-  const waist = solvedPoint(solution, 'side back waist');
+  const waist = solvedPoint(solution, at.waist.side);
   const top =
     style.princess.back === 'armhole'
       ? []
@@ -136,8 +138,8 @@ function sideBack(cut: PanelCut): Piece {
       ...sideNotches(cut, side),
     ],
     lines: [
-      level('bust', 'side back bust', levels.bust.value, texts.bust),
-      level('under-bust', 'side back under bust', levels.underBust.value, texts.underBust),
+      level('bust', at.bust.side, levels.bust.value, texts.bust),
+      level('under-bust', at.underBust.side, levels.underBust.value, texts.underBust),
     ],
     marks: [],
     cut: cutPair('self'),

@@ -1,15 +1,10 @@
 import type { Join, SeamCorner } from '../../engine/pattern/seam.ts';
-import type { ArmholeHalf } from './armhole-parts.ts';
+import { armholeJoins, shoulderJoins } from './armhole-joins.ts';
 import { upperFront } from './bodice-seams.ts';
+import { across, at, turning } from './corners.ts';
 import { hasNoCorner } from './front-neckline.ts';
 import type { PanelCut } from './panel-cut.ts';
-import { turnsOnOneSide } from './shoulder-line.ts';
 import type { Style } from './style.ts';
-import type { StyleLines } from './style-lines.ts';
-
-const at = (piece: string, edge: string, seam: string): SeamCorner => ({ piece, edge, seam });
-
-const across = (name: string, a: SeamCorner, b: SeamCorner): Join => ({ kind: 'across', name, a, b });
 
 /** Where the panels' lines go on once sewn: necklines turn where they have a point or a corner, all else runs on. */
 export function bodiceJoins({ plan, armholes }: PanelCut): readonly Join[] {
@@ -59,9 +54,6 @@ export function bodiceJoins({ plan, armholes }: PanelCut): readonly Join[] {
     ...(style.shoulder === 'whole' ? shoulderJoins(plan.lines, armholes) : []),
   ];
 }
-
-/** The mark of a join whose line turns by design. */
-const turning = (turns: boolean): { readonly turns?: true } => (turns ? { turns } : {});
 
 /** Along and over the seams that only some fronts have. */
 function frontSeamJoins(style: Style): readonly Join[] {
@@ -136,69 +128,3 @@ const waistJoins: readonly Join[] = [
   { kind: 'mirror', name: 'waist at centre front', a: at('centre front', 'waist', 'centre front') },
   { kind: 'mirror', name: 'waist at centre back', a: at('centre back', 'waist', 'centre back') },
 ];
-
-/** Along one half of the armhole: at the notch, and over the seam that it crosses. */
-function armholeJoins(half: ArmholeHalf, part: 'front' | 'back'): readonly Join[] {
-  return half.edges.slice(1).map((edge, i): Join => {
-    const before = half.edges[i] ?? edge;
-    if (before.piece === edge.piece)
-      return {
-        kind: 'along',
-        name: `${part} armhole at its notch`,
-        piece: edge.piece,
-        from: before.edge,
-        to: edge.edge,
-      };
-    if (before.edge.startsWith('outer'))
-      return across(
-        `armhole at the ${part} strap`,
-        at(edge.piece, edge.edge, 'strap'),
-        at(before.piece, before.edge, `${part} end`),
-      );
-    const princess = part === 'front' ? 'princess upper' : 'princess';
-    return across(
-      `armhole at the ${part} princess seam`,
-      at(edge.piece, edge.edge, princess),
-      at(before.piece, before.edge, princess),
-    );
-  });
-}
-
-/** Armhole and neckline run on over the shoulder seam, and the shoulder over a princess seam that begins there. */
-function shoulderJoins(lines: StyleLines, armholes: PanelCut['armholes']): readonly Join[] {
-  const { style } = lines;
-  const [front, behind] = [armholes.front.edges[0], armholes.back.edges[0]];
-  const frontPiece = style.princess.front === 'neckline' ? 'side front' : upperFront(style);
-  const neckline = style.princess.front === 'neckline' || !hasNoCorner(style) ? 'neckline side' : 'neckline';
-  return [
-    ...(front && behind
-      ? [
-          across(
-            'armhole at the shoulder',
-            at(front.piece, front.edge, 'shoulder'),
-            at(behind.piece, behind.edge, 'shoulder'),
-          ),
-        ]
-      : []),
-    ...(['front', 'back'] as const).flatMap((part): Join[] => {
-      if (style.princess[part] !== 'shoulder') return [];
-      const princess = part === 'front' ? 'princess upper' : 'princess';
-      const centre = part === 'front' ? upperFront(style) : 'centre back';
-      return [
-        {
-          ...across(
-            `${part} shoulder at the princess seam`,
-            at(`side ${part}`, 'shoulder', princess),
-            at(centre, 'shoulder', princess),
-          ),
-          ...turning(turnsOnOneSide(lines[part])),
-        },
-      ];
-    }),
-    across(
-      'neckline at the shoulder',
-      at(frontPiece, neckline, 'shoulder'),
-      at('centre back', 'neckline', 'shoulder'),
-    ),
-  ];
-}

@@ -37,9 +37,11 @@ export function planBodice(
   table.heading('The curves of the bodice');
   const armhole = (part: 'front' | 'back') => planArmhole(sketch, part, foundation, lines, allowance.armhole);
   const armholes = { front: armhole('front'), back: armhole('back') };
-  const sides = planSides(sketch, foundation);
-  const back = planBack(sketch, foundation, lines, armholes.back, sides.back);
-  const front = planFront(sketch, foundation, lines, armholes.front, sides.front, allowance.seam);
+  const underarms = { front: armholes.front.underarm, back: armholes.back.underarm };
+  const sides = planSides(sketch, foundation, underarms);
+  const beside = (part: 'front' | 'back') => ({ armhole: armholes[part], side: sides[part] });
+  const back = planBack(sketch, foundation, lines, beside('back'));
+  const front = planFront(sketch, foundation, lines, beside('front'), allowance.seam);
   const necklines = {
     front: style.front === 'gathered' ? undefined : planFrontNeckline(sketch, lines, allowance.neckline),
     back: planBackNeckline(sketch, foundation, lines, allowance.neckline),
@@ -72,7 +74,7 @@ export function planBodice(
     ...front.side,
   ]);
   if (necklines.front !== undefined) table.curves('front', [necklines.front]);
-  const centreFront = straight(lines.front.centre, point(0, foundation.levels.waist.value));
+  const centreFront = straight(lines.front.centre, point(0, foundation.front.waist.centre.y));
   table.line('front', 'centre front', centreFront);
   const { princess, outer } = lines.front;
   if (style.shoulder === 'whole')

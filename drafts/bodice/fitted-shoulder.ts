@@ -16,18 +16,19 @@ export interface FittedShoulder {
   readonly slope: { readonly atNeckline: number; readonly atArmhole: number };
 }
 
-/** Draws the shoulder of one half as the fitting found it. A strap runs from it down to the `corner` of the neckline. */
-export const fittedShoulder = (
-  table: FoundationTable,
-  part: 'front' | 'back',
-  shoulder: Shoulder,
-  style: Style,
-  onShoulder: PlacesOnShoulder,
-  corner: Point,
-): FittedShoulder =>
-  style.shoulder === 'strap'
-    ? underStrap(table, part, shoulder, onShoulder, corner)
-    : wholeShoulder(table, part, shoulder, style, onShoulder);
+/** The shoulder of one half as it was drafted, and the style lines that cross it. */
+interface DraftedShoulder {
+  readonly part: 'front' | 'back';
+  readonly shoulder: Shoulder;
+  readonly style: Style;
+  readonly onShoulder: PlacesOnShoulder;
+  /** Of the neckline: a strap runs from the shoulder down to it. */
+  readonly corner: Point;
+}
+
+/** Draws the shoulder of one half as the fitting found it. */
+export const fittedShoulder = (table: FoundationTable, drafted: DraftedShoulder): FittedShoulder =>
+  drafted.style.shoulder === 'strap' ? underStrap(table, drafted) : wholeShoulder(table, drafted);
 
 /**
  * Only the strap follows: the corner of the neckline stays where it was drafted, and so do the wedges pinned out there,
@@ -35,10 +36,7 @@ export const fittedShoulder = (
  */
 function underStrap(
   table: FoundationTable,
-  part: 'front' | 'back',
-  shoulder: Shoulder,
-  onShoulder: PlacesOnShoulder,
-  corner: Point,
+  { part, shoulder, onShoulder, corner }: DraftedShoulder,
 ): FittedShoulder {
   const lower = table.fitted('lower shoulder');
   const slope = lowered(table, part, shoulder.slope, lower, shoulder.length);
@@ -80,11 +78,10 @@ function refuseShorter(table: FoundationTable, part: 'front' | 'back', left: num
  */
 function wholeShoulder(
   table: FoundationTable,
-  part: 'front' | 'back',
-  shoulder: Shoulder,
-  { princess: from }: Style,
-  { inner, princess, outer }: PlacesOnShoulder,
+  { part, shoulder, style, onShoulder }: DraftedShoulder,
 ): FittedShoulder {
+  const { inner, princess, outer } = onShoulder;
+  const from = style.princess;
   const found = (on: 'both sides' | 'one side') => ({
     lower: table.fitted('lower shoulder', on),
     forward: table.fitted('forward shoulder', on),

@@ -1,21 +1,16 @@
 import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
-import {
-  atLeastRound,
-  bendsEvenly,
-  runsAcross,
-  sewnEqual,
-  sum,
-} from '../../engine/constraints/statements.ts';
-import { point, vectorBetween } from '../../engine/geometry/point.ts';
+import { bendsEvenly, isLong, runsAcross, sum } from '../../engine/constraints/statements.ts';
+import { distance, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
-import { type ArmholeCurves, runsOn } from './armholes.ts';
+import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
+import { type CentrePrincess, canBeSewn, climbing, type SidePrincess, sewTogether } from './front-seam.ts';
 import { nearUpright } from './near-upright.ts';
-import { bodiceRules as rules, turnable } from './rules.ts';
+import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
-import type { SideLine } from './side-lines.ts';
+import { type Beside, type SideLine, sideUnderBust } from './side-lines.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -23,25 +18,19 @@ import type { StyleLines } from './style-lines.ts';
 export interface FrontLines {
   readonly centrePrincess: CentrePrincess;
   readonly centreWaist: string;
-  /** Up from the waist: below the under-bust seam, to the bust level, to the top. */
-  readonly sidePrincess: readonly [lower: string, middle: string, upper: string];
+  readonly sidePrincess: SidePrincess;
   readonly armhole: ArmholeCurves;
   readonly side: readonly string[];
   readonly sideWaist: string;
-}
-
-/** Down the centre front panel: from its top over the bust, where it goes so far up, and from the under-bust level. */
-export interface CentrePrincess {
-  readonly overBust: readonly [toBust: string, toUnderBust: string] | undefined;
-  readonly below: string;
+  /** Where the princess edges begin, cross the under-bust level and end, and where the waist meets the centre front. */
+  readonly ends: PrincessEnds;
+  readonly foldAtWaist: string;
 }
 
 /** Where the princess edges of the front begin and end in the sketch. */
-interface PrincessEnds {
-  readonly top: { readonly centre: string; readonly side: string };
-  readonly underBust: { readonly centre: string; readonly side: string };
-  readonly waist: { readonly centre: string; readonly side: string };
-}
+type PrincessEnds = Readonly<
+  Record<'top' | 'underBust' | 'waist', { readonly centre: string; readonly side: string }>
+>;
 
 /**
  * Asks for the front's curves: fair, equal where they are sewn together, without corners across a seam, and round enough
@@ -51,13 +40,12 @@ export function planFront(
   sketch: SketchBuilder,
   foundation: Foundation,
   lines: StyleLines,
-  armhole: ArmholeCurves,
-  side: SideLine,
+  { armhole, side }: Beside,
   allowance: number,
 ): FrontLines {
   const { front } = foundation;
   const ends: PrincessEnds = {
-    top: planTop(sketch, lines),
+    top: planTop(sketch, lines, armhole),
     underBust: planUnderBust(sketch, front, lines.style),
     waist: {
       centre: sketch.point('centre front waist', front.waist.centre),
@@ -72,20 +60,16 @@ export function planFront(
   sketch.relation(...bent.map((curve) => canBeSewn(curve, allowance)));
   sewTogether(sketch, sidePrincess, centrePrincess);
   if (lines.style.princess.front === 'armhole' && centrePrincess.overBust)
-    runsOn(sketch, 'front', armhole, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
+    runsOn(sketch, 'front', armhole.curves, { centre: centrePrincess.overBust[0], side: sidePrincess[2] });
   if (lines.style.princess.front === 'shoulder' && overBust)
     runsOverShoulder(sketch, 'front', lines.front, { centre: overBust[0], side: upper });
-  const waist = planWaist(sketch, foundation, ends.waist, side.waistLeaves, [
-    sidePrincess[0],
-    centrePrincess.below,
-  ]);
-  return { ...waist, centrePrincess, sidePrincess, armhole, side: side.curves };
+  const waist = planWaist(sketch, foundation, ends.waist, side, [sidePrincess[0], centrePrincess.below]);
+  return { ...waist, centrePrincess, sidePrincess, armhole: armhole.curves, side: side.curves, ends };
 }
 
 /** Where the princess line begins: at the fold of the arm, or where the style has it. */
-function planTop(sketch: SketchBuilder, { style, front }: StyleLines): PrincessEnds['top'] {
-  if (style.princess.front === 'armhole')
-    return { centre: 'front arm fold, centre', side: 'front arm fold, side' };
+function planTop(sketch: SketchBuilder, { front }: StyleLines, { fold }: ArmholeLine): PrincessEnds['top'] {
+  if (fold) return fold;
   return {
     centre: sketch.fixed('centre front princess, top', front.princess.centre),
     side: sketch.fixed('side front princess, top', front.princess.side),
@@ -93,12 +77,12 @@ function planTop(sketch: SketchBuilder, { style, front }: StyleLines): PrincessE
 }
 
 /**
- * The princess line at the under-bust level, on both panels. A gathered insert ends where the foundation has it; on a
- * plain front the line may pass to either side, if the two edges still take in what they should.
+ * The princess line where the under-bust seam meets it, on both panels. A gathered insert ends where the foundation has it;
+ * on a plain front the line may pass to either side, if the panels keep their width from the centre to the side seam.
  */
 function planUnderBust(
   sketch: SketchBuilder,
-  { underBust }: Foundation['front'],
+  { underBust, side: seam }: Foundation['front'],
   { front }: Style,
 ): PrincessEnds['underBust'] {
   const free = front === 'gathered' ? 'none' : 'x';
@@ -107,8 +91,14 @@ function planUnderBust(
   if (front === 'gathered') return { centre, side };
   const name = 'front princess under the bust';
   keepNear(sketch, `${name} near its place`, [xOf(centre)], underBust.centre.x, 'loose');
-  const takesIn = underBust.side.x - underBust.centre.x;
-  sketch.relation(sum(`${name} takes its share`, [xOf(side), xOf(centre, -1)], takesIn));
+  const fold = sketch.fixed('centre front fold under bust', point(0, underBust.centre.y));
+  const end = seam.bent ? sideUnderBust('front') : sketch.fixed(sideUnderBust('front'), seam.underBust);
+  const across = [
+    sketch.line('centre front across under the bust', fold, centre),
+    sketch.line('side front across under the bust', side, end),
+  ];
+  const width = underBust.centre.x + distance(underBust.side, seam.underBust);
+  sketch.relation(isLong(`${name} takes its share`, across, width));
   return { centre, side };
 }
 
@@ -118,7 +108,7 @@ function planSidePrincess(
   { front }: Foundation,
   lines: StyleLines,
   { top, underBust, waist }: PrincessEnds,
-): FrontLines['sidePrincess'] {
+): SidePrincess {
   const bust = sketch.fixed('side front bust', front.pivot);
   const leaving = nearUpright(
     sketch,
@@ -131,8 +121,10 @@ function planSidePrincess(
     joints: { [underBust.side]: climbing(-1) },
   });
   const [lower, middle, upper] = curves;
-  fairLines(sketch, [lower, middle]);
-  fairLine(sketch, upper, lines.style.front === 'gathered' ? rules.chestStraightness.value : 1);
+  const gathered = lines.style.front === 'gathered';
+  fairLine(sketch, lower);
+  fairLine(sketch, middle, gathered ? 1 : rules.breastStraightness.value);
+  fairLine(sketch, upper, gathered ? rules.chestStraightness.value : 1);
   const topAt =
     lines.style.princess.front === 'armhole' ? front.closed(front.across) : lines.front.princess.side;
   // Where it is fullest it runs along its chord.
@@ -175,7 +167,8 @@ function planCentrePrincess(
     { end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
-  fairLines(sketch, curves);
+  fairLines(sketch, [toBust, below]);
+  fairLine(sketch, toUnderBust, rules.breastStraightness.value);
   sketch.relation(
     bendsEvenly('centre front princess bends evenly over the bust', toBust, toUnderBust),
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
@@ -183,47 +176,18 @@ function planCentrePrincess(
   return { overBust: [toBust, toUnderBust], below };
 }
 
-/** The headings of an edge that runs down (1) or up (-1) and nowhere near level: a seam under the bust must climb to it. */
-function climbing(down: 1 | -1): { readonly min: number; readonly max: number } {
-  const least = (rules.princessClimbs.value * Math.PI) / 180;
-  return down === 1 ? { min: least, max: Math.PI - least } : { min: least - Math.PI, max: -least };
-}
-
-/** A princess edge bends round enough to be sewn to its neighbour, and to have its allowance (mm) cut beside it. */
-const canBeSewn = (curve: string, allowance: number) =>
-  atLeastRound(
-    `${curve} can be sewn round`,
-    curve,
-    Math.max(rules.princessRadius.value, turnable(allowance)),
-  );
-
-/** Both edges are equally long from level to level. */
-function sewTogether(
-  sketch: SketchBuilder,
-  [lower, middle, upper]: FrontLines['sidePrincess'],
-  { overBust, below }: CentrePrincess,
-): void {
-  sketch.relation(sewnEqual('front princess edges equal below the under-bust seam', [lower], [below]));
-  if (!overBust) return;
-  const [toBust, toUnderBust] = overBust;
-  sketch.relation(
-    sewnEqual('front princess edges equal above the bust level', [upper], [toBust]),
-    sewnEqual('front princess edges equal from bust to under-bust level', [middle], [toUnderBust]),
-  );
-}
-
 /** The waist of the front: square to side seam and fold, and without a corner over the princess seam. */
 function planWaist(
   sketch: SketchBuilder,
-  { front, levels }: Foundation,
+  { front }: Foundation,
   ends: PrincessEnds['waist'],
-  waistLeaves: string,
+  side: SideLine,
   [sideEdge, centreEdge]: readonly [side: string, centre: string],
-): Pick<FrontLines, 'centreWaist' | 'sideWaist'> {
-  const level = levels.waist.value;
+): Pick<FrontLines, 'centreWaist' | 'sideWaist' | 'foldAtWaist'> {
+  const level = front.waist.centre.y;
   const fold = sketch.point('centre front fold at waist', point(0, level), 'y');
-  const sideWaist = sketch.curve('side front waist', 'front side at waist', ends.side, {
-    start: { angle: waistLeaves },
+  const sideWaist = sketch.curve('side front waist', side.waist, ends.side, {
+    start: { angle: side.waistLeaves },
   });
   const centreWaist = sketch.curve('centre front waist', ends.centre, fold, {
     end: { angle: sketch.fixedAngle('waist square to the centre front', Math.PI) },
@@ -240,5 +204,5 @@ function planWaist(
     sketch.relation(sum(`${panel} front waist is about level`, [yOf(ends[panel]), scalarOf(off, -1)], level));
   }
   keepNear(sketch, 'centre front waist level', [yOf(fold)], level, 'firm');
-  return { centreWaist, sideWaist };
+  return { centreWaist, sideWaist, foldAtWaist: fold };
 }

@@ -1,7 +1,7 @@
 import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { atLeastRound } from '../../engine/constraints/statements.ts';
 import { fairLine } from '../fair-lines.ts';
-import { turnable } from './rules.ts';
+import { bodiceRules as rules, turnable } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** Asks for the front neckline of a plain front, from the fold to its corner or to the shoulder. */
@@ -23,8 +23,8 @@ export function planFrontNeckline(
     ...(round ? { start: square } : {}),
     ...(style.neckline === 'sweetheart'
       ? {
-          start: { angle: sketch.fixedAngle('sweetheart rises', -1.1) },
-          end: { angle: sketch.fixedAngle('sweetheart falls', 0.35) },
+          start: { angle: sketch.fixedAngle('sweetheart rises', -rules.sweetheartRises.quantity.value) },
+          end: { angle: sketch.fixedAngle('sweetheart falls', rules.sweetheartFalls.quantity.value) },
         }
       : {}),
     ...(toShoulder ? { end: upTheShoulder } : {}),

@@ -1,25 +1,12 @@
-import type { Curve } from '../../engine/geometry/curve.ts';
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
 import { type Point, point } from '../../engine/geometry/point.ts';
-import { reversed } from '../../engine/geometry/split.ts';
-import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
+import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
-import { crossMark, cutOnFold, cutPair, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
+import { cutOnFold, levelLine, seamEdge, solvedPoint, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
-import { easedLine } from './eased-line.ts';
-import { hasNoCorner } from './front-neckline.ts';
-import {
-  armholeEdges,
-  armholeNotches,
-  curvesOf,
-  grainSquareToWaist,
-  jointNotches,
-  type PanelCut,
-  panelTop,
-  sideAtLevel,
-  sideNotches,
-  strapNotches,
-} from './panel-cut.ts';
+import { bustLine, bustPointMark, neckAndShoulder, princessNotches, upperPrincess } from './front-top.ts';
+import { armholeNotches, curvesOf, type PanelCut } from './panel-cut.ts';
+import { sideFront } from './side-front-piece.ts';
 
 /**
  * Cuts the front panels: centre front, its upper part where the under-bust seam parts it, and side front. A gathered
@@ -48,7 +35,7 @@ const fold = (from: Point, to: Point): PieceEdge => ({
 /** What every centre front ends in below: princess edge, waist and fold, up to `foldTop`. */
 function belowUnderBust(cut: PanelCut, foldTop: Point): readonly PieceEdge[] {
   const { front } = cut.plan;
-  const foldWaist = solvedPoint(cut.solution, 'centre front fold at waist');
+  const foldWaist = solvedPoint(cut.solution, front.foldAtWaist);
   return [
     seamEdge(
       'princess',
@@ -76,8 +63,8 @@ const grainBeside = (cut: PanelCut, top: number, bottom: number): Piece['grain']
 
 /** The centre front below a gathered insert, from the under-bust seam to the waist, on the fold. */
 function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
-  const { front, levels } = cut.plan.foundation;
-  const y = levels.underBust.value;
+  const { front } = cut.plan.foundation;
+  const y = front.underBust.centre.y;
   const gatherEnd = point(front.underBust.centre.x - gathersEndAt, y);
   const underBust = (name: string, from: Point, to: Point) =>
     seamEdge(name, straight(from, to), cut.allowance.seam, sewingRank.underBust);
@@ -89,7 +76,7 @@ function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
       underBust('under-bust end', gatherEnd, front.underBust.centre),
       ...belowUnderBust(cut, point(0, y)),
     ],
-    grain: grainBeside(cut, y, levels.waist.value),
+    grain: grainBeside(cut, y, front.waist.centre.y),
     notches: [
       { name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' },
       { name: 'right end of gathers', edge: 'under-bust end', at: 0, mark: 'gather' },
@@ -104,8 +91,8 @@ function gatheredCentreFront(cut: PanelCut, gathersEndAt: number): Piece {
 
 /** The lower part of a parted centre front. */
 function lowerCentreFront(cut: PanelCut): Piece {
-  const { levels } = cut.plan.foundation;
-  const top = point(0, levels.underBust.value);
+  const { front } = cut.plan.foundation;
+  const top = point(0, underBustAt(cut).y);
   return {
     name: 'centre front',
     number: 1,
@@ -113,7 +100,7 @@ function lowerCentreFront(cut: PanelCut): Piece {
       seamEdge('under-bust', straight(top, underBustAt(cut)), cut.allowance.seam, sewingRank.underBust),
       ...belowUnderBust(cut, top),
     ],
-    grain: grainBeside(cut, top.y, levels.waist.value),
+    grain: grainBeside(cut, top.y, front.waist.centre.y),
     notches: [{ name: 'centre front', edge: 'under-bust', at: 0, mark: 'fold' }, waistFold(cut)],
     lines: [],
     marks: [],
@@ -123,9 +110,8 @@ function lowerCentreFront(cut: PanelCut): Piece {
 
 /** The upper part of a parted centre front, over the bust. */
 function upperCentreFront(cut: PanelCut): Piece {
-  const { levels } = cut.plan.foundation;
   const { lines } = cut.plan;
-  const foot = point(0, levels.underBust.value);
+  const foot = point(0, underBustAt(cut).y);
   const princess = upperPrincess(cut);
   return {
     name: 'upper centre front',
@@ -150,15 +136,14 @@ function upperCentreFront(cut: PanelCut): Piece {
 
 /** A plain centre front cut in one, from the neckline to the waist. */
 function wholeCentreFront(cut: PanelCut): Piece {
-  const { levels } = cut.plan.foundation;
-  const { lines } = cut.plan;
+  const { lines, foundation } = cut.plan;
   const princess = upperPrincess(cut);
-  const underBust = point(0, levels.underBust.value);
+  const underBust = point(0, underBustAt(cut).y);
   return {
     name: 'centre front',
     number: 1,
     edges: [...neckAndShoulder(cut, 'centre front'), princess, ...belowUnderBust(cut, lines.front.centre)],
-    grain: grainBeside(cut, lines.front.centre.y, levels.waist.value),
+    grain: grainBeside(cut, lines.front.centre.y, foundation.front.waist.centre.y),
     notches: [...armholeNotches(cut, 'front', 'centre front'), ...princessNotches(princess), waistFold(cut)],
     lines: [bustLine(cut), levelLine('under-bust', underBust, underBustAt(cut), cut.texts.underBust)],
     marks: bustPointMark(cut, 'centre'),
@@ -166,133 +151,6 @@ function wholeCentreFront(cut: PanelCut): Piece {
   };
 }
 
-const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
-  levelLine('bust', point(0, plan.foundation.levels.bust.value), plan.foundation.front.pivot, texts.bust);
-
 /** The princess line of the centre front at the under-bust level. */
-const underBustAt = ({ solution }: PanelCut): Point => solvedPoint(solution, 'centre front under bust');
-
-/** The match points of the princess edge over the bust, drawn down from its top. */
-const princessNotches = (princess: PieceEdge): readonly Notch[] => [
-  ...jointNotches(princess, [{ name: 'bust level', mark: 'single' }]),
-  { name: 'under-bust seam', edge: princess.name, at: edgeLength(princess), mark: 'single' },
-];
-
-/** The bust point, on the panel it lies on: `beyond` the princess line (mm), less than nothing towards the centre. */
-const bustPointMark = ({ plan }: PanelCut, panel: 'centre' | 'side'): readonly Mark[] => {
-  const { bustPoint, pivot } = plan.foundation.front;
-  const beyond = bustPoint.value - pivot.x;
-  return (panel === 'side') === beyond > 0 ? [crossMark('bust point', point(bustPoint.value, pivot.y))] : [];
-};
-
-const upperPrincess = (cut: PanelCut): PieceEdge =>
-  seamEdge(
-    'princess upper',
-    curvesOf(cut, cut.plan.front.centrePrincess.overBust ?? []),
-    cut.allowance.seam,
-    sewingRank.princess,
-    2,
-  );
-
-/** The top of a plain centre front: neckline, and where they are its own, the neckline's side, shoulder and armhole. */
-function neckAndShoulder(cut: PanelCut, piece: string): readonly PieceEdge[] {
-  const { lines, necklines } = cut.plan;
-  const { style, front } = lines;
-  const { allowance } = cut;
-  const across = seamEdge(
-    'neckline',
-    curvesOf(cut, necklines.front ? [necklines.front] : []),
-    allowance.neckline,
-    sewingRank.neckline,
-    2,
-  );
-  if (style.princess.front === 'neckline') return [across];
-  const end = style.princess.front === 'shoulder' ? front.princess.centre : armholeTop(cut, 'front');
-  const shoulder = seamEdge(
-    'shoulder',
-    straight(front.atCentre.inner, end),
-    allowance.seam,
-    sewingRank.shoulder,
-  );
-  const side = hasNoCorner(style)
-    ? []
-    : [neckSide(cut, front.atCentre.inner, front.corner, front.atCentre.square)];
-  return [across, ...side, shoulder, ...armholeEdges(cut, 'front', piece)];
-}
-
-/** Where the armhole meets the shoulder on a centre panel that reaches it. */
-const armholeTop = ({ armholes }: PanelCut, part: 'front' | 'back'): Point =>
-  armholes[part].edges[0]?.curves[0]?.from ?? point(0, 0);
-
-/** The side of a neckline, from its corner up to the shoulder, which it meets with a heading (radians). */
-const neckSide = ({ allowance }: PanelCut, shoulder: Point, corner: Point, leaving: number): PieceEdge =>
-  seamEdge(
-    'neckline side',
-    [reversed(easedLine(shoulder, corner, leaving))],
-    allowance.neckline,
-    sewingRank.neckline,
-    1,
-  );
-
-/** Cuts the side front: strap end or shoulder, armhole, side seam, waist, and the princess edge shaped to the bust. */
-function sideFront(cut: PanelCut): Piece {
-  const { plan, allowance } = cut;
-  const { foundation, lines, front } = plan;
-  const princess = (name: string, from: number, to: number, inflections: number): PieceEdge =>
-    seamEdge(
-      name,
-      curvesOf(cut, front.sidePrincess.slice(from, to)),
-      allowance.seam,
-      sewingRank.princess,
-      inflections,
-    );
-  const upper = princess('princess upper', 1, 3, 2);
-  const side = curvesOf(cut, front.side);
-  const waist = solvedPoint(cut.solution, 'side front waist');
-  const { levels } = foundation;
-  return {
-    name: 'side front',
-    number: 2,
-    edges: [
-      ...sideFrontTop(cut),
-      ...armholeEdges(cut, 'front', 'side front'),
-      seamEdge('side', side, allowance.side, sewingRank.side, 2),
-      seamEdge('waist', curvesOf(cut, [front.sideWaist]), allowance.seam, sewingRank.waist, 1),
-      princess('princess lower', 0, 1, 1),
-      upper,
-    ],
-    grain: grainSquareToWaist(cut, waist, foundation.front.side.waist),
-    notches: [
-      { name: 'under-bust seam', edge: upper.name, at: 0, mark: 'single' },
-      ...jointNotches(upper, [{ name: 'bust level', mark: 'single' }]),
-      ...armholeNotches(cut, 'front', 'side front'),
-      ...strapNotches(cut, 'front'),
-      ...sideNotches(cut, side),
-    ],
-    lines: [
-      levelLine('bust', foundation.front.pivot, sideAtLevel(side, levels.bust.value).point, cut.texts.bust),
-      levelLine(
-        'under-bust',
-        solvedPoint(cut.solution, 'side front under bust'),
-        sideAtLevel(side, levels.underBust.value).point,
-        cut.texts.underBust,
-      ),
-    ],
-    marks: bustPointMark(cut, 'side'),
-    cut: cutPair('self'),
-  };
-
-  function sideFrontTop(of: PanelCut): readonly PieceEdge[] {
-    const { style, front: half } = lines;
-    const seam = (name: string, curves: readonly Curve[]): PieceEdge =>
-      seamEdge(name, curves, allowance.seam, sewingRank.strap);
-    if (style.princess.front === 'armhole') return [];
-    if (style.shoulder === 'strap') return [seam('strap', straight(half.sideCorner, panelTop(of, 'front')))];
-    if (style.princess.front === 'shoulder')
-      return [seam('shoulder', straight(half.princess.side, half.outer))];
-    return [
-      neckSide(of, half.inner, half.sideCorner, half.neckHeading),
-      seam('shoulder', straight(half.inner, half.outer)),
-    ];
-  }
-}
+const underBustAt = ({ plan, solution }: PanelCut): Point =>
+  solvedPoint(solution, plan.front.ends.underBust.centre);

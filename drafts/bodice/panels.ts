@@ -1,7 +1,7 @@
 import type { Body } from '../../engine/body/body.ts';
 import type { Solution } from '../../engine/constraints/solution.ts';
 import type { BodiceAllowances } from '../allowances.ts';
-import type { Parts } from '../draw-garment.ts';
+import type { Parts } from '../parts.ts';
 import { cutArmholes } from './armhole-stretches.ts';
 import { backPieces } from './back-pieces.ts';
 import type { BodicePlan } from './bodice.ts';

@@ -141,6 +141,20 @@ export const bodiceRules = ruleTable('B', {
     'above the bust level an edge sewn to a gathered insert is kept this much straighter than below: its bend belongs over the bust',
     commonPractice,
   ],
+  sweetheartRises: [63, 'degrees', 'a sweetheart neckline rises from its point by this', commonPractice],
+  sweetheartFalls: [20, 'degrees', 'and falls to its corner by this', commonPractice],
+  turnsWithin: [
+    0.3,
+    'share',
+    'the side of a neckline, or the inner edge of a strap, leaves the shoulder square within this share of its length',
+    commonPractice,
+  ],
+  breastStraightness: [
+    15,
+    'ratio',
+    'from bust to under-bust the princess edges of a plain front are kept this much straighter than below: a breast is round, and its hollow lies under it',
+    commonPractice,
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

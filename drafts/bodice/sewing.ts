@@ -15,31 +15,8 @@ export interface PanelWork {
 
 /** How the panels of the bodice are sewn. */
 export const bodiceSewing = (cut: PanelCut, { finishing, tapes }: PanelWork): StagedSewing => ({
-  trial: [
-    {
-      title: 'Sew a trial bodice and fit it',
-      how: [
-        'Cut the bodice panels from cheap firm cloth, with wide allowances, and tack them together.',
-        'Try it on over the underwear the dress will be worn with. Write what you pin where it pulls or gapes under “fitting:” in her measurements, and draft again.',
-      ],
-      amounts: amounts(rules.trialAllowance, rules.leastAllowance),
-      cautions: [cautions.pins],
-    },
-  ],
-  'stay-stitch': [
-    {
-      title: 'Stay-stitch neckline and armholes',
-      brings: stayStitched(cut),
-      ...usedOf(tapes, [stayTapes.backNeck, stayTapes.frontNeck]),
-      stitch: '301',
-      seamClass: 8,
-      how: [
-        'Stitch each curve by itself, within the allowance, so that it does not stretch while you sew.',
-        ...(tapes.includes(stayTapes.backNeck) ? ['Along the necklines stitch the tape on as you go.'] : []),
-      ],
-      amounts: amounts(rules.stayLine),
-    },
-  ],
+  trial: [trialFirst],
+  'stay-stitch': [panelsStayed(cut, tapes)],
   ...(cut.plan.lines.style.front === 'parted' ? { 'under-bust': [underBust(finishing.together)] } : {}),
   princess: [
     ...(cut.plan.lines.style.front === 'gathered'
@@ -75,6 +52,30 @@ export const bodiceSewing = (cut: PanelCut, { finishing, tapes }: PanelWork): St
     },
   ],
 });
+
+/** The stay stitching of necklines and armholes, with the tapes that there are. */
+export const panelsStayed = (cut: PanelCut, tapes: readonly string[]): SewingStep => ({
+  title: 'Stay-stitch neckline and armholes',
+  brings: stayStitched(cut),
+  ...usedOf(tapes, [stayTapes.backNeck, stayTapes.frontNeck]),
+  stitch: '301',
+  seamClass: 8,
+  how: [
+    'Stitch each curve by itself, within the allowance, so that it does not stretch while you sew.',
+    ...(tapes.includes(stayTapes.backNeck) ? ['Along the necklines stitch the tape on as you go.'] : []),
+  ],
+  amounts: amounts(rules.stayLine),
+});
+
+const trialFirst: SewingStep = {
+  title: 'Sew a trial bodice and fit it',
+  how: [
+    'Draft the trial bodice (the garment “trial”), cut it from cheap firm cloth and tack it together: its allowances are wide, and the lines to look at are drawn on it.',
+    'Try it on over the underwear the dress will be worn with. Write what you pin where it pulls or gapes under “fitting:” in her measurements, and draft again.',
+  ],
+  amounts: amounts(rules.trialAllowance, rules.leastAllowance),
+  cautions: [cautions.pins],
+};
 
 const underBust = (finish: SeamFinish): SewingStep => ({
   title: 'Sew the under-bust seam',

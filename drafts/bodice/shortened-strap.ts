@@ -1,6 +1,5 @@
 import { moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { scaled, unit } from '../../engine/geometry/vector.ts';
-import { figure } from '../../engine/text/figure.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 
 /**
@@ -13,18 +12,14 @@ export function shortenedStrap(
   shoulder: Point,
   corner: Point,
 ): (p: Point) => Point {
-  const shorter = (table.fitted('shorten strap').value - table.fitted('lengthen strap').value) / 2;
-  const forward = table.fitted('forward shoulder').value * (part === 'front' ? 1 : -1);
-  const less = shorter + forward;
-  if (less === 0) return (p) => p;
-  const by = table.measured(
-    `Fitting, ${part} strap is shorter by`,
-    `${figure(shorter)} mm shorter, ${figure(forward)} mm for the forward shoulder`,
-    less,
-    table.fitted('shorten strap'),
-    table.fitted('lengthen strap'),
-    table.fitted('forward shoulder'),
-  );
+  const shorter = table.fitted('shorten strap');
+  const longer = table.fitted('lengthen strap');
+  const forward = table.fitted('forward shoulder');
+  if ([shorter, longer, forward].every(({ value }) => value === 0)) return (p) => p;
+  const by =
+    part === 'front'
+      ? table.mm`Fitting, front strap is shorter by: (shortened ${shorter} - lengthened ${longer}) / 2 + forward shoulder ${forward}`
+      : table.mm`Fitting, back strap is shorter by: (shortened ${shorter} - lengthened ${longer}) / 2 - forward shoulder ${forward}`;
   const along = scaled(unit(vectorBetween(shoulder, corner)), by.value);
   return (p) => moved(p, along);
 }

@@ -5,12 +5,19 @@ import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { SideSeam } from '../foundation/side-seam.ts';
-import { sideHeading } from './armholes.ts';
+import { type ArmholeLine, sideHeading } from './armholes.ts';
 
 /** A side seam in the sketch, from underarm to waist, and the heading with which the waist leaves it there. */
 export interface SideLine {
   readonly curves: readonly string[];
+  readonly waist: string;
   readonly waistLeaves: string;
+}
+
+/** What a half's princess lines and waist are drawn beside. */
+export interface Beside {
+  readonly armhole: ArmholeLine;
+  readonly side: SideLine;
 }
 
 export interface SideLines {
@@ -22,29 +29,36 @@ export interface SideLines {
  * Asks for the side seams: straight, or where they give in under the bust, bent there, front and back alike. The waist
  * leaves both square, so that it runs on over the seam, and neither half feels the curves of the other.
  */
-export function planSides(sketch: SketchBuilder, foundation: Foundation): SideLines {
+export function planSides(
+  sketch: SketchBuilder,
+  foundation: Foundation,
+  underarms: { readonly front: string; readonly back: string },
+): SideLines {
   const squareTo = (part: 'front' | 'back', arriving: number): string =>
     sketch.fixedAngle(`waist square to the ${part} side seam`, arriving + Math.PI / 2);
   const straight = (part: 'front' | 'back'): SideLine => {
     const { side } = foundation[part];
     const waist = sketch.fixed(`${part} side at waist`, side.waist);
-    const line = sketch.line(`${part} side`, `${part} underarm`, waist);
-    return { curves: [line], waistLeaves: squareTo(part, sideHeading(side)) };
+    const line = sketch.line(`${part} side`, underarms[part], waist);
+    return { curves: [line], waist, waistLeaves: squareTo(part, sideHeading(side)) };
   };
   if (!foundation.front.side.bent) return { front: straight('front'), back: straight('back') };
-  const front = planBent(sketch, foundation, 'front');
-  const back = planBent(sketch, foundation, 'back');
+  const front = planBent(sketch, foundation, 'front', underarms.front);
+  const back = planBent(sketch, foundation, 'back', underarms.back);
   sketch.relation(
-    sewnEqual('side seams equal above the under-bust level', [front[1]], [back[1]]),
-    sewnEqual('side seams equal below the under-bust level', [front[2]], [back[2]]),
+    sewnEqual('side seams equal above the under-bust level', [front.curves[1]], [back.curves[1]]),
+    sewnEqual('side seams equal below the under-bust level', [front.curves[2]], [back.curves[2]]),
   );
   const waistLeaves = (part: 'front' | 'back'): string =>
     squareTo(part, headingAtWaist(foundation[part].side));
   return {
-    front: { curves: front, waistLeaves: waistLeaves('front') },
-    back: { curves: back, waistLeaves: waistLeaves('back') },
+    front: { ...front, waistLeaves: waistLeaves('front') },
+    back: { ...back, waistLeaves: waistLeaves('back') },
   };
 }
+
+/** The name of a side seam's place at the under-bust level. */
+export const sideUnderBust = (part: 'front' | 'back'): string => `${part} side under bust`;
 
 /** The heading with which a bent side seam reaches the waist. */
 const headingAtWaist = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
@@ -54,10 +68,11 @@ function planBent(
   sketch: SketchBuilder,
   foundation: Foundation,
   part: 'front' | 'back',
-): readonly [straight: string, above: string, below: string] {
+  underarm: string,
+): { readonly curves: readonly [straight: string, above: string, below: string]; readonly waist: string } {
   const { side } = foundation[part];
   const bust = sketch.fixed(`${part} side at bust level`, side.bust);
-  const bend = sketch.fixed(`${part} side under bust`, side.underBust);
+  const bend = sketch.fixed(sideUnderBust(part), side.underBust);
   const waist = sketch.fixed(`${part} side at waist`, side.waist);
   const along = { angle: sketch.fixedAngle(`${part} side runs`, sideHeading(side)) };
   const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });
@@ -66,5 +81,5 @@ function planBent(
     end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, headingAtWaist(side)) },
   });
   fairLines(sketch, [above, below]);
-  return [sketch.line(`${part} side 1`, `${part} underarm`, bust), above, below];
+  return { curves: [sketch.line(`${part} side 1`, underarm, bust), above, below], waist };
 }

@@ -43,6 +43,12 @@ export interface Neckline {
   readonly centre: Point;
 }
 
+/** A style as one half has it: where its lines cross the shoulder, and its neckline. */
+interface HalfChosen extends Neckline {
+  readonly style: Style;
+  readonly onShoulder: PlacesOnShoulder;
+}
+
 /** The style lines of front and back, from where they cross the shoulder and where the neckline runs. */
 export function styleLines(
   table: FoundationTable,
@@ -51,8 +57,8 @@ export function styleLines(
   onShoulder: PlacesOnShoulder,
   necklines: { readonly front: Neckline; readonly back: Neckline },
 ): StyleLines {
-  const back = backHalf(table, foundation, style, onShoulder, necklines.back);
-  const front = frontHalf(table, foundation, style, onShoulder, necklines.front);
+  const back = backHalf(table, foundation, { style, onShoulder, ...necklines.back });
+  const front = frontHalf(table, foundation, { style, onShoulder, ...necklines.front });
   const lean = (shoulder: Shoulder, corner: Point): number =>
     angleOf(vectorBetween(alongShoulder(shoulder, onShoulder.inner), corner)) -
     (shoulder.slope.value + Math.PI / 2);
@@ -69,43 +75,23 @@ export function styleLines(
   };
 }
 
-function backHalf(
-  table: FoundationTable,
-  { back }: Foundation,
-  style: Style,
-  onShoulder: PlacesOnShoulder,
-  { corner, centre }: Neckline,
-): HalfStyle {
-  const turnedIn = necklineWedge(table, 'wedge from back neckline', back.blade, corner);
+function backHalf(table: FoundationTable, { back }: Foundation, chosen: HalfChosen): HalfStyle {
+  const turnedIn = necklineWedge(table, 'wedge from back neckline', back.blade, chosen.corner);
   const turned = armholeWedge(table, 'wedge from back armhole', back.blade, back.across, back.side.underarm);
-  return half(
-    table,
-    { part: 'back', shoulder: back.shoulder, pivot: back.blade, turnedIn, turned },
-    style,
-    onShoulder,
-    { corner, centre },
-  );
+  return half(table, { part: 'back', shoulder: back.shoulder, pivot: back.blade, turnedIn, turned }, chosen);
 }
 
-const frontHalf = (
-  table: FoundationTable,
-  { front }: Foundation,
-  style: Style,
-  onShoulder: PlacesOnShoulder,
-  { corner, centre }: Neckline,
-): HalfStyle =>
+const frontHalf = (table: FoundationTable, { front }: Foundation, chosen: HalfChosen): HalfStyle =>
   half(
     table,
     {
       part: 'front',
       shoulder: front.shoulder,
       pivot: front.pivot,
-      turnedIn: necklineWedge(table, 'wedge from neckline', front.pivot, corner),
+      turnedIn: necklineWedge(table, 'wedge from neckline', front.pivot, chosen.corner),
       turned: front.turned,
     },
-    style,
-    onShoulder,
-    { corner, centre },
+    chosen,
   );
 
 /** One half of the foundation: what lies beside the princess line turns about its pivot when darts and wedges close. */
@@ -121,11 +107,9 @@ interface Turning {
 function half(
   table: FoundationTable,
   { part, shoulder, pivot, turnedIn, turned }: Turning,
-  style: Style,
-  onShoulder: PlacesOnShoulder,
-  { corner, centre }: Neckline,
+  { style, onShoulder, corner, centre }: HalfChosen,
 ): HalfStyle {
-  const fitted = fittedShoulder(table, part, shoulder, style, onShoulder, corner);
+  const fitted = fittedShoulder(table, { part, shoulder, style, onShoulder, corner });
   const outwards = (p: Point): Point => turnedAbout(p, pivot, turned);
   const inwards = (p: Point): Point => turnedAbout(p, pivot, -turnedIn);
   const { slope } = fitted;

@@ -1,12 +1,15 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
+import { drawAcrossFront } from './across-front.ts';
+import { bustDart } from './bust-dart.ts';
 import type { Levels } from './levels.ts';
-import { type BackNeck, drawFrontShoulder, type Shoulder, shoulderPoint } from './neck-and-shoulder.ts';
+import { type BackNeck, drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
 import type { FoundationTable } from './table.ts';
 import type { Widths } from './take-in.ts';
+import { drawUnderTheBust, type FrontLevels } from './under-the-bust.ts';
 import { armholeWedge } from './wedges.ts';
 
 /**
@@ -50,28 +53,8 @@ export function drawFront(
   table.point('front', 'princess line at bust level', pivot);
   const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
 
-  const acrossFront = table.mm`Half across front: across front width ${size.acrossFrontWidth} / 2 + ${rules.acrossFrontEase}`;
-  const roundBack = table.fitted('round back');
-  const behind = table.mm`Across-back level below the shoulder point: across-back level ${levels.across} + side neck above the back neck point ${neck.rise} - sine of back shoulder slope ${backShoulder.slope} x shoulder length ${backShoulder.length}; behind`;
-  const falls =
-    roundBack.value === 0
-      ? behind
-      : table.mm`Fitting, across-front level below the shoulder point: ${behind} - round back ${roundBack}; which the front does not share`;
-  table.say`Across front: ${acrossFront} from centre front, ${falls} below the front shoulder point, as behind`;
-  const across = table.point(
-    'front',
-    'across front',
-    point(acrossFront.value, shoulderPoint(shoulder).y + falls.value),
-  );
-  table.line('front', 'across front', straight(point(0, across.y), across));
-
-  const backLength =
-    roundBack.value === 0
-      ? table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise}`
-      : table.mm`Back length from the side neck: back neck point to waist ${size.backNeckPointToWaist} + side neck above it ${neck.rise} - round back ${roundBack}; which the front does not share`;
-  const intake = table.mm`Bust dart at the side seam: neck over bust to waist ${size.neckShoulderPointToWaist} - back length ${backLength} + ${rules.frontHang}`;
-  const leg = table.mm`Bust dart, from bust point to side seam: front width ${widths.front} - princess line ${princess}`;
-  const dart = table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
+  const across = drawAcrossFront(table, levels, { neck, shoulder: backShoulder }, shoulder);
+  const dart = bustDart(table, neck, widths.front, princess);
 
   const side = drawSide(table, 'front', widths.front, levels, widths);
   const wedge = armholeWedge(
@@ -84,8 +67,13 @@ export function drawFront(
   const turned = dart.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
 
-  const underBust = princessEdges(table, princess, widths, levels, 'underBust');
-  const waist = princessEdges(table, princess, widths, levels, 'waist');
+  const atUnderBust = princessEdges(table, princess, widths, 'underBust');
+  const atWaist = princessEdges(table, princess, widths, 'waist');
+  const aside = table.mm`Runs aside under the bust: side front panel ${atUnderBust.side} - princess line ${princess}`;
+  const lower = drawUnderTheBust(table, levels, aside);
+  const sloped = slopedTo(table, widths, atUnderBust, levels, lower);
+  const underBust = placeEdges(table, 'under the bust', sloped, lower.underBust);
+  const waist = placeEdges(table, 'at the waist', atWaist, lower.waist);
   return {
     shoulder,
     bustPoint,
@@ -101,14 +89,19 @@ export function drawFront(
   };
 }
 
+/** How far from the centre front the two edges of the princess seam lie. */
+interface PrincessEdges {
+  readonly centre: Mm;
+  readonly side: Mm;
+}
+
 /** The two edges of the front princess seam at a level: the centre front panel gives its part of what it takes in. */
 function princessEdges(
   table: FoundationTable,
   princess: Mm,
   widths: Widths,
-  levels: Levels,
   at: 'underBust' | 'waist',
-): { readonly centre: Point; readonly side: Point } {
+): PrincessEdges {
   const where = at === 'waist' ? 'at the waist' : 'under the bust';
   const drafted = widths.drafted.frontPrincess[at];
   const now = widths.frontPrincess[at];
@@ -117,7 +110,33 @@ function princessEdges(
       ? table.mm`Centre front panel ${where}: princess line ${princess} - ${rules.centreFrontPart} of what the seam takes in ${drafted}`
       : table.mm`Centre front panel ${where}: princess line ${princess} - ${rules.centreFrontPart} of what the seam takes in ${drafted} - (after the fitting ${now} - before ${drafted}) / 2`;
   const side = table.mm`Side front panel ${where}: centre front panel ${centre} + what the seam takes in ${now}; from the centre front too`;
-  const level = levels[at].value;
+  return { centre, side };
+}
+
+/** The edges where the under-bust seam lies lower than its level: the side front is as wide as there, along the slope to the side seam. */
+function slopedTo(
+  table: FoundationTable,
+  widths: Widths,
+  { centre, side: level }: PrincessEdges,
+  levels: Levels,
+  lower: FrontLevels,
+): PrincessEdges {
+  if (lower.underBust.value === levels.underBust.value) return { centre, side: level };
+  const { bust, underBust, waist } = levels;
+  const seam = table.mm`Front side seam at the under-bust level: front width ${widths.front} - side seam ${widths.sideAtWaist} x (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust}) - what it gives in ${widths.sideUnderBust}`;
+  return {
+    centre,
+    side: table.mm`Side front panel, lower down: side seam ${seam} - root of (square of (side seam ${seam} - panel at the level ${level}) - square of (front under-bust level ${lower.underBust} - under-bust level ${underBust}))`,
+  };
+}
+
+/** Places the edges at a level of the front, and draws the level to them. */
+function placeEdges(
+  table: FoundationTable,
+  where: string,
+  { centre, side }: PrincessEdges,
+  { value: level }: Mm,
+): { readonly centre: Point; readonly side: Point } {
   const edges = { centre: point(centre.value, level), side: point(side.value, level) };
   table.point('front', `centre front panel ${where}`, edges.centre);
   table.point('front', `side front panel ${where}`, edges.side);

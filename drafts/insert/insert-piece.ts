@@ -58,7 +58,6 @@ export function insertPiece(
   ]);
   const bottom = (name: string, curves: readonly Curve[], inflections = 0) =>
     seamEdge(name, curves, seam.allowance, sewingRank.underBust, inflections);
-  const gathered = edgeLength(gatheredHalf);
   const side = (name: string, curves: readonly Curve[]) =>
     seamEdge(name, curves, seam.allowance, sewingRank.princess);
   const edges: readonly PieceEdge[] = [
@@ -82,22 +81,7 @@ export function insertPiece(
     number: 3,
     edges,
     grain: grainThrough(edges, middle, vector(0, 1)),
-    notches: [
-      { name: 'neckline fold', edge: 'left side', at: 0, mark: 'fold' },
-      { name: 'neckline fold', edge: 'right side', at: sideLength, mark: 'fold' },
-      { name: 'bust level', edge: 'left side', at: seam.toBust, mark: 'single' },
-      { name: 'bust level', edge: 'right side', at: sideLength - seam.toBust, mark: 'single' },
-      { name: 'under-bust seam', edge: 'left side', at: sideLength, mark: 'single' },
-      { name: 'under-bust seam', edge: 'right side', at: 0, mark: 'single' },
-      {
-        name: 'centre front',
-        edge: 'bottom',
-        at: gathered,
-        mark: 'single',
-      },
-      { name: 'left end of gathers', edge: 'bottom left end', at: rules.flatEnds.value, mark: 'gather' },
-      { name: 'right end of gathers', edge: 'bottom right end', at: 0, mark: 'gather' },
-    ],
+    notches: notchesAlong(sideLength, seam.toBust, edgeLength(gatheredHalf)),
     lines: [
       {
         ...levelLine('bust', flip(atBust), atBust, seam.bustText),
@@ -113,6 +97,19 @@ export function insertPiece(
     cut: cutOnFold('self'),
   };
 }
+
+/** The match points of both sides and the bottom: `toBust` down each side, and so far along the gathers to the middle (mm). */
+const notchesAlong = (sideLength: number, toBust: number, toCentre: number): Piece['notches'] => [
+  { name: 'neckline fold', edge: 'left side', at: 0, mark: 'fold' },
+  { name: 'neckline fold', edge: 'right side', at: sideLength, mark: 'fold' },
+  { name: 'bust level', edge: 'left side', at: toBust, mark: 'single' },
+  { name: 'bust level', edge: 'right side', at: sideLength - toBust, mark: 'single' },
+  { name: 'under-bust seam', edge: 'left side', at: sideLength, mark: 'single' },
+  { name: 'under-bust seam', edge: 'right side', at: 0, mark: 'single' },
+  { name: 'centre front', edge: 'bottom', at: toCentre, mark: 'single' },
+  { name: 'left end of gathers', edge: 'bottom left end', at: rules.flatEnds.value, mark: 'gather' },
+  { name: 'right end of gathers', edge: 'bottom right end', at: 0, mark: 'gather' },
+];
 
 const drawn = (styling: InsertStyling): boolean => styling.necklineGathers === 'drawstring';
 
@@ -189,7 +186,7 @@ function buttonholes(styling: InsertStyling): readonly Mark[] {
     kind: 'buttonhole',
     at: point(x, styling.casingDepth / 2),
     angle: Math.PI / 2,
-    length: Math.min(rules.buttonholeLength.value, styling.casingDepth - 4),
+    length: Math.min(rules.buttonholeLength.value, styling.casingDepth - 2 * rules.holeInCasing.value),
   });
   const x = rules.buttonholeFromCentre.value;
   return [hole('right buttonhole', -x), hole('left buttonhole', x)];

@@ -4,8 +4,8 @@ import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { BodicePlan } from '../bodice/bodice.ts';
 import type { bodiceChoices } from '../bodice/choices.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import { nothing, type Parts } from '../draw-garment.ts';
 import type { Finishing } from '../finishing.ts';
+import { nothing, type Parts } from '../parts.ts';
 import { solvedCurves } from '../piece-edges.ts';
 import type { insertChoices } from './choices.ts';
 import { drawstringNotions } from './drawstring.ts';
@@ -30,7 +30,7 @@ export function planFrontInsert(
 /** The place in the front that the insert fills. */
 function placeOf(
   { measured, choice }: Table,
-  { foundation: { front, levels }, lines, front: frontLines }: BodicePlan,
+  { foundation: { front }, lines, front: frontLines }: BodicePlan,
 ): InsertPlace {
   const { underBust, pivot } = front;
   const { corner, sideCorner } = lines.front;
@@ -57,9 +57,9 @@ function placeOf(
     ),
     depth: measured(
       'Insert length at centre front',
-      'from the neckline to the under-bust level',
-      levels.underBust.value - corner.y,
-      levels.underBust,
+      'from the neckline to the under-bust seam',
+      underBust.centre.y - corner.y,
+      underBust.centre,
       front.neckHeight,
       choice.necklineDepth,
     ),

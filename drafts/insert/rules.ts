@@ -40,4 +40,5 @@ export const insertRules = ruleTable('I', {
     commonPractice,
   ],
   holePatch: [30, 'mm', 'a patch of interfacing behind a buttonhole is this long and wide', commonPractice],
+  holeInCasing: [2, 'mm', 'a buttonhole ends at least this far from the edges of the casing', commonPractice],
 });

@@ -1,5 +1,5 @@
-import type { Parts } from '../draw-garment.ts';
 import { exposed } from '../finishing.ts';
+import type { Parts } from '../parts.ts';
 import { stagesTogether } from '../sewing-stages.ts';
 import type { LiningTable } from './choices.ts';
 import { drawFacings } from './facings.ts';

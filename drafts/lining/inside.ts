@@ -2,8 +2,8 @@ import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Seam } from '../../engine/pattern/seam.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Style } from '../bodice/style.ts';
-import type { Parts } from '../draw-garment.ts';
 import type { Finishing } from '../finishing.ts';
+import type { Parts } from '../parts.ts';
 
 /** What a bodice is sewn to, and so which of its edges are finished inside, and when. */
 export interface BodiceSetting {

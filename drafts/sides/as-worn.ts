@@ -40,7 +40,7 @@ export function ofOneSide(pair: Piece, side: Side): Piece {
   return {
     ...(mirrored ? mirrorImage(pair) : pair),
     name: sided(side, pair.name),
-    oneOf: { pair: pair.name, mirrored },
+    oneOf: { pair: pair.name, side, mirrored },
     cut: pair.cut.map(singly),
   };
 }

@@ -6,7 +6,7 @@ import type { Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/text/figure.ts';
 import { allowances } from '../allowances.ts';
 import { conflictIssue } from '../conflict.ts';
-import { type Parts, together } from '../draw-garment.ts';
+import { type Parts, together } from '../parts.ts';
 import { usually } from '../usual.ts';
 import { type ByGore, byGore, goreNames, seamsOf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';

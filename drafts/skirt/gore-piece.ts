@@ -62,7 +62,6 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
     sewingRank.waist,
     1,
   );
-  const belowHip = edgeLength({ name: 'left below the hip', curves: left.curves.slice(0, 1) });
   const middle = (hipLeft.x + hipRight.x) / 2;
   return {
     name: finish.name,
@@ -82,29 +81,37 @@ export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFini
     ],
     grain: grainline(point(middle, 0), point(middle, hemRight.y)),
     notches: [
-      {
-        name: 'hip level',
-        edge: right.name,
-        at: edgeLength({ name: 'to hip', curves: rightUpper }),
-        mark: hipMark[finish.right],
-      },
-      ...(lines.left === undefined
-        ? []
-        : [{ name: 'hip level', edge: left.name, at: belowHip, mark: hipMark[finish.left] }]),
-      ...(onFold
-        ? [
-            { name: 'centre front', edge: 'waist', at: 0, mark: 'fold' as const },
-            {
-              name: 'centre front',
-              edge: 'hem',
-              at: edgeLength({ name: 'hem', curves: lines.hem }),
-              mark: 'fold' as const,
-            },
-          ]
-        : []),
+      ...hipNotches(lines, finish, edgeLength({ name: 'to hip', curves: rightUpper }), left),
+      ...(onFold ? foldNotches(edgeLength({ name: 'hem', curves: lines.hem })) : []),
     ],
     lines: [{ name: 'hip level', kind: 'level', curves: lines.hip, girth: 'hip', text: finish.hipText }],
     marks: [],
     cut: onFold ? cutOnFold('self') : cutPair('self'),
   };
 }
+
+/** The hip on both seams of a gore: so far down its right one (mm), and up its left one where that bends at the hip. */
+const hipNotches = (
+  lines: GoreLines,
+  finish: GoreFinish,
+  toHip: number,
+  left: PieceEdge,
+): Piece['notches'] => [
+  { name: 'hip level', edge: finish.right, at: toHip, mark: hipMark[finish.right] },
+  ...(lines.left === undefined
+    ? []
+    : [
+        {
+          name: 'hip level',
+          edge: left.name,
+          at: edgeLength({ name: 'left below the hip', curves: left.curves.slice(0, 1) }),
+          mark: hipMark[finish.left],
+        },
+      ]),
+];
+
+/** The middle of a gore that is cut on the fold, at the waist and at the end of its hem (mm). */
+const foldNotches = (hem: number): Piece['notches'] => [
+  { name: 'centre front', edge: 'waist', at: 0, mark: 'fold' },
+  { name: 'centre front', edge: 'hem', at: hem, mark: 'fold' },
+];

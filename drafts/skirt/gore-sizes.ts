@@ -27,7 +27,7 @@ export interface GoreSizes {
 }
 
 /** The edges of half a skirt's gores that are sewn to another gore, and so can be shaped: the centres run straight. */
-const allEdges = 6;
+const SHAPED_EDGES = 6;
 
 /**
  * Shares hip and hem among the gores of a skirt whose waists are given. What a fitting took in at one level comes to
@@ -81,13 +81,13 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
 
 /** How wide a skirt is `up` mm above its hem, mm: each edge of a gore has come in by its lean. */
 export const sweepAbove = ({ sweep, lean }: GoreSizes, up: number): number =>
-  sweep.value - 2 * allEdges * lean.value * up;
+  sweep.value - 2 * SHAPED_EDGES * lean.value * up;
 
 /** Refuses a hem that the gores cannot flare to, or come in to, in their length; radians and mm. */
 function refuseLean({ refuse }: SkirtTable, lean: number, belowHip: number, hip: number): void {
   const [least, most] = [rules.leastLean.quantity.value, rules.mostLean.quantity.value];
   if (lean >= least && lean <= most) return;
-  const sweepAt = (angle: number): number => hip + 2 * allEdges * angle * belowHip;
+  const sweepAt = (angle: number): number => hip + 2 * SHAPED_EDGES * angle * belowHip;
   const [min, max] = [sweepAt(least), sweepAt(most)];
   refuse({
     code: 'hem-out-of-reach',

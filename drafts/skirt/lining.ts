@@ -1,9 +1,9 @@
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { EdgeRef, Girth, Join } from '../../engine/pattern/seam.ts';
-import type { Parts } from '../draw-garment.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import { atCentreBack, lined, liningJoins } from '../lining/lining-seams.ts';
 import type { MakingStyling } from '../making-choices.ts';
+import type { Parts } from '../parts.ts';
 import { backwards, edge, plainSeam } from '../seams.ts';
 import { goreNames } from './by-gore.ts';
 import { type GoreSizes, sweepAbove } from './gore-sizes.ts';

@@ -119,17 +119,7 @@ function planFlat(
     min: along - TURNS_AWAY / flatLength,
     max: along + TURNS_AWAY / flatLength,
   });
-  const strays = rules.capStrays.value;
-  for (const [axis, of, value] of [
-    ['across', xOf, place.x],
-    ['down', yOf, place.y],
-  ] as const) {
-    const stray = sketch.length(`cap strays ${axis} at the ${part} notch`, 0, { min: -strays, max: strays });
-    sketch.relation(
-      sum(`cap lies on the armhole at the ${part} notch, ${axis}`, [of(notch), scalarOf(stray, -1)], value),
-    );
-    keepNear(sketch, `${stray} little`, [scalarOf(stray)], 0, 'loose');
-  }
+  staysOnArmhole(sketch, part, notch, place);
   sketch.relation(level(`${part} notch keeps its height`, crownFoot, notch));
   const name = `cap, ${part} underarm`;
   // One curve is taken as it is: two cubics of other handles may both lie within a hair of it, and a fit would find either.
@@ -158,6 +148,21 @@ function planFlat(
     atLeastRound(`cap below the ${part} notch can be turned`, curve, leastRadius),
   );
   return { curve, notch, crownFoot, heading };
+}
+
+/** The notch of a cap strays little from its place on the armhole. */
+function staysOnArmhole(sketch: SketchBuilder, part: 'front' | 'back', notch: string, place: Point): void {
+  const strays = rules.capStrays.value;
+  for (const [axis, of, value] of [
+    ['across', xOf, place.x],
+    ['down', yOf, place.y],
+  ] as const) {
+    const stray = sketch.length(`cap strays ${axis} at the ${part} notch`, 0, { min: -strays, max: strays });
+    sketch.relation(
+      sum(`cap lies on the armhole at the ${part} notch, ${axis}`, [of(notch), scalarOf(stray, -1)], value),
+    );
+    keepNear(sketch, `${stray} little`, [scalarOf(stray)], 0, 'loose');
+  }
 }
 
 /** Places along curves, with their headings, close enough to fit one cubic through them. */

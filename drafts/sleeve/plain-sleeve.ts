@@ -3,7 +3,7 @@ import type { Issue, Result } from '../../engine/issue.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/text/figure.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import type { Parts } from '../draw-garment.ts';
+import type { Parts } from '../parts.ts';
 import { drawEdges } from '../piece-edges.ts';
 import { drawArm } from './arm.ts';
 import { plainArmEase } from './arm-ease.ts';

@@ -4,7 +4,7 @@ import type { Result } from '../../engine/issue.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import type { Parts } from '../draw-garment.ts';
+import type { Parts } from '../parts.ts';
 import { drawEdges, straight } from '../piece-edges.ts';
 import { usualArmEase } from './arm-ease.ts';
 import { laidDown } from './armhole.ts';

@@ -2,7 +2,7 @@ import type { Solver } from '../../engine/constraints/solve.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import type { Parts } from '../draw-garment.ts';
+import type { Parts } from '../parts.ts';
 import type { sleeveChoices } from './choices.ts';
 import { drawPlainSleeve } from './plain-sleeve.ts';
 import { drawPuffSleeve } from './puff-sleeve.ts';

@@ -1,13 +1,12 @@
 import { edgeLength, edgeOf } from '../../engine/geometry/edge.ts';
+import { claimAbout } from '../../engine/pattern/band-table.ts';
 import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { LengthPart, ShapeClaim } from '../../engine/pattern/shape.ts';
 import { halves } from '../bodice/armhole-chains.ts';
 import { edgesOn } from '../bodice/armhole-parts.ts';
 import { easedLine } from '../bodice/eased-line.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-
-/** A strap's edge may be longer or shorter than its path over the shoulder by this, mm. */
-const PATH = 2;
+import { strapBands as bands } from './bands.ts';
 
 /** Each edge of the straps is as long as its path over the shoulder, as back and front lie together there. */
 export function strapShapes({ plan, armholes }: PanelCut): readonly ShapeClaim[] {
@@ -26,22 +25,21 @@ export function strapShapes({ plan, armholes }: PanelCut): readonly ShapeClaim[]
   );
   const along = (edges: readonly EdgeRef[]): readonly LengthPart[] =>
     edges.map(({ piece, edge }) => ({ kind: 'edge', piece, edge, times: 1 }));
-  const claim = (which: string, edges: readonly EdgeRef[], path: number): ShapeClaim => ({
-    kind: 'length',
-    name: `strap, ${which} edge on its path`,
-    parts: along(edges),
-    low: path - PATH,
-    high: path + PATH,
-    bound: true,
-    outside: 'the strap does not lie flat over the shoulder',
-  });
+  const onPath = (which: string, edges: readonly EdgeRef[], path: number): ShapeClaim =>
+    claimAbout(
+      bands.path,
+      path,
+      { kind: 'length', parts: along(edges) },
+      'the strap does not lie flat over the shoulder',
+      `strap, ${which} edge on its path`,
+    );
   return [
-    claim(
+    onPath(
       'inner',
       halves.map((half) => ({ piece: `${half} strap`, edge: 'inner' })),
       inner,
     ),
-    claim(
+    onPath(
       'outer',
       halves.flatMap((half) => edgesOn(armholes[half], `${half} strap`)),
       outer,

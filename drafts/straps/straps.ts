@@ -1,7 +1,7 @@
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import { type PanelCut, panelTop } from '../bodice/panel-cut.ts';
-import { nothing, type Parts } from '../draw-garment.ts';
 import type { Finishing } from '../finishing.ts';
+import { nothing, type Parts } from '../parts.ts';
 import { drawEdges, straight } from '../piece-edges.ts';
 import { strapSewing } from './sewing.ts';
 import { strapShapes } from './shapes.ts';

@@ -4,6 +4,7 @@ import { distance, type Point, point } from '../../engine/geometry/point.ts';
 import { heading } from '../../engine/geometry/vector.ts';
 import type { InsideLine, Piece } from '../../engine/pattern/piece.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
+import { PLUMB } from '../cutting-steps.ts';
 import { straight } from '../piece-edges.ts';
 
 /** Room to write beside a line what was pinned there. */
@@ -28,7 +29,7 @@ export const markedForFitting = (pieces: readonly Piece[], { plan }: PanelCut): 
       lines: [
         ...piece.lines.map((line) => (line.text ? { ...line, text: `${line.text}; ${PINNED}` } : line)),
         ...across,
-        levelText('plumb line', beside(from, to), `plumb line; ${PINNED}`),
+        levelText(PLUMB, beside(from, to), `${PLUMB}; ${PINNED}`),
       ],
     };
   });

@@ -2,16 +2,16 @@ import type { Draft } from '../../engine/pattern/draft.ts';
 import type { StylingOf } from '../../engine/pattern/styling.ts';
 import { planBodice } from '../bodice/bodice.ts';
 import { panelCut, panelParts } from '../bodice/panels.ts';
-import { bodiceSewing } from '../bodice/sewing.ts';
-import { drawGarment, inOrder, type Parts, together } from '../draw-garment.ts';
-import { insideBodice } from '../finishing.ts';
+import { drawGarment } from '../draw-garment.ts';
 import { drawFoundation } from '../foundation/draw-foundation.ts';
+import { inOrder, type Parts, together } from '../parts.ts';
 import { sleeveShapedBy, trialShapedBy } from '../shaped-by.ts';
 import { drawPlainSleeve } from '../sleeve/plain-sleeve.ts';
 import { trialChoices } from './choices.ts';
 import { markedForFitting } from './marks.ts';
 import { drawNeckBase } from './neck-base.ts';
 import { trialRules as rules } from './rules.ts';
+import { trialSewing } from './sewing.ts';
 
 /** One wide allowance all round: a trial bodice is let out where it strains. */
 const width = rules.allowance.value;
@@ -38,7 +38,7 @@ export const trial: Draft<StylingOf<typeof trialChoices>> = {
         const bodice: Parts = {
           ...panels,
           pieces: markedForFitting(panels.pieces, cut),
-          sewing: bodiceSewing(cut, { finishing: insideBodice({}), tapes: [] }),
+          sewing: trialSewing(cut),
         };
         if (!sleeved) return { ok: true, value: inOrder(bodice), issues: [] };
         const sleeve = drawPlainSleeve(table, cut, solver);

@@ -43,7 +43,7 @@ export type Provenance =
       readonly from: 'reconciled';
       readonly written: number;
       readonly usualError: number;
-      readonly suspicion: 'misread' | 'first to blame' | 'none';
+      readonly suspicion: 'misread' | 'first to blame' | 'one of two' | 'none';
       readonly orElse: readonly MeasurementName[];
     }
   | { readonly from: 'derived'; readonly basis: string }

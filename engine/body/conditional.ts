@@ -1,4 +1,4 @@
-import { CholeskyDecomposition, Matrix } from 'ml-matrix';
+import { factor, solveLower, solveUpper, triangle } from '../numeric/cholesky.ts';
 import { correlationOf, type SurveyDimension, statisticsOf } from './survey.ts';
 
 /** A survey dimension whose value is known for one woman, mm. */
@@ -29,36 +29,42 @@ export interface Expected {
  */
 export function expectation(known: KnownDimensions): (combination: Combination) => Expected {
   const dimensions = [...known.keys()];
-  const inSds = (of: (size: KnownDimension) => number): readonly number[] =>
-    Array.from(known, ([dimension, size]) => of(size) / statisticsOf(dimension).sd);
-  const noise = inSds((size) => size.noise ?? 0);
-  const spreads = inSds((size) => size.spread ?? 0);
-  const scores = Array.from(known, ([dimension, { value }]) => scoreOf(dimension, value));
-  const limited = scores.map(limitedScore);
-  const inverse = inverseOf(
-    dimensions.map((a, i) =>
-      dimensions.map((b, j) => correlationOf(a, b) + (i === j ? (noise[i] ?? 0) ** 2 : 0)),
-    ),
-  );
+  const count = dimensions.length;
+  const spreads = new Float64Array(count);
+  const scores = new Float64Array(count);
+  const limited = new Float64Array(count);
+  const lower = triangle(count);
+  for (let i = 0; i < count; i++) {
+    const dimension = dimensions[i] as SurveyDimension;
+    const { value, noise = 0, spread = 0 } = known.get(dimension) as KnownDimension;
+    const { sd } = statisticsOf(dimension);
+    spreads[i] = spread / sd;
+    scores[i] = scoreOf(dimension, value);
+    limited[i] = limitedScore(scores[i] as number);
+    for (let j = 0; j < i; j++)
+      lower.entries[i * count + j] = correlationOf(dimension, dimensions[j] as SurveyDimension);
+    lower.entries[i * count + i] = 1 + (noise / sd) ** 2;
+  }
+  factor(lower);
 
   return (combination) => {
     let [average, variance] = [0, 0];
-    for (const [dimension, factor] of combination) {
+    for (const [dimension, share] of combination) {
       const { mean, sd } = statisticsOf(dimension);
-      average += factor * mean;
-      variance += factor * sd * covariance(combination, dimension);
+      average += share * mean;
+      variance += share * sd * covariance(combination, dimension);
     }
-    const withKnown = dimensions.map((dimension) => covariance(combination, dimension));
-    const weights = inverse.map((row) => product(row, withKnown));
+    const withKnown = Float64Array.from(dimensions, (dimension) => covariance(combination, dimension));
+    const weights = withKnown.slice();
+    solveLower(lower, weights);
+    solveUpper(lower, weights);
     const sd = Math.sqrt(variance);
     const shift = sd * limitedScore(product(weights, limited) / sd);
     const heldBack = product(weights, scores) - shift;
-    const borrowed = weights.map((weight, i) => weight * (spreads[i] ?? 0));
+    let borrowed = 0;
+    for (let i = 0; i < count; i++) borrowed += ((weights[i] as number) * (spreads[i] as number)) ** 2;
     const unexplained = Math.max(0, variance - product(weights, withKnown));
-    return {
-      mean: average + shift,
-      spread: Math.sqrt(unexplained + product(borrowed, borrowed) + heldBack ** 2),
-    };
+    return { mean: average + shift, spread: Math.sqrt(unexplained + borrowed + heldBack ** 2) };
   };
 }
 
@@ -76,12 +82,6 @@ function covariance(combination: Combination, other: SurveyDimension): number {
   return sum;
 }
 
-function inverseOf(matrix: number[][]): readonly (readonly number[])[] {
-  if (matrix.length === 0) return [];
-  const triangle = new CholeskyDecomposition(new Matrix(matrix));
-  return triangle.solve(Matrix.eye(matrix.length)).to2DArray();
-}
-
 /** Beyond this many standard deviations the survey met nobody, and a straight line is taken on trust. */
 const trusted = 3;
 
@@ -95,8 +95,8 @@ function limitedScore(score: number): number {
   return Math.sign(score) * (trusted + beyond / (1 + beyond / trusted));
 }
 
-function product(a: readonly number[], b: readonly number[]): number {
+function product(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);
   return sum;
 }

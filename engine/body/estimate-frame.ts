@@ -1,10 +1,9 @@
 import { expectation } from './conditional.ts';
 import { type Essential, estimated, type FoundSize, type FoundSizes } from './found.ts';
-import { overElbow, relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
+import { type AskedSurvey, overElbow, relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
 
 /** The part of a body that the survey tells about directly. */
 interface Frame {
-  readonly stature: FoundSize;
   readonly neckBaseGirth: FoundSize;
   readonly shoulderLength: FoundSize;
   readonly acrossBackWidth: FoundSize;
@@ -19,14 +18,8 @@ interface Frame {
  */
 export const betweenFolds = 0.96;
 
-/**
- * The frame, from stature and the girths: conditional means of the survey. Stature itself, where it was not
- * measured, from the girths and the back length.
- */
-export function estimateFrame(given: FoundSizes & Essential): Frame {
-  const stature = given.stature ?? estimateStature(given);
-  const { known, basis } = surveyKnowledge({ ...given, stature });
-  const expect = expectation(known);
+/** The frame, from stature and the girths: conditional means of the survey. */
+export function estimateFrame({ expect, basis }: AskedSurvey): Frame {
   const neck = expect([['neckBaseGirth', 1]]);
   const shoulder = expect([['shoulderLength', 1]]);
   const back = expect([['acrossBackWidth', betweenFolds]]);
@@ -34,7 +27,6 @@ export function estimateFrame(given: FoundSizes & Essential): Frame {
   const wrist = expect([['wristGirth', 1]]);
   const armLength = expect([['outerArmLengthStraight', overElbow]]);
   return {
-    stature,
     neckBaseGirth: estimated(neck.mean, basis, neck.spread),
     shoulderLength: estimated(shoulder.mean, basis, shoulder.spread),
     acrossBackWidth: estimated(back.mean, `${basis}; between the folds (from memory)`, back.spread),
@@ -55,7 +47,8 @@ export function estimateFrame(given: FoundSizes & Essential): Frame {
 const [toNaturalWaist, toNavel] = [367.3, 425.4];
 export const halfWay = (toNavel - toNaturalWaist) / 2;
 
-function estimateStature(given: FoundSizes & Essential): FoundSize {
+/** Stature, where it was not measured: from the girths and the back length. */
+export function estimateStature(given: FoundSizes & Essential): FoundSize {
   const { known, basis } = surveyKnowledge(given);
   const backLength = { value: given.backNeckPointToWaist.value + halfWay, noise: halfWay };
   const expect = expectation(new Map(known).set('backNeckPointToWaistAtNavel', backLength));

@@ -1,9 +1,9 @@
 import { expectedFrontExcess } from './bust.ts';
-import { type Expected, expectation } from './conditional.ts';
+import type { Expected } from './conditional.ts';
 import { type Essential, estimated, type FoundSize, type FoundSizes } from './found.ts';
 import { backNeckRise } from './neck.ts';
 import { statisticsOf } from './survey.ts';
-import { surveyKnowledge } from './survey-knowledge.ts';
+import type { AskedSurvey } from './survey-knowledge.ts';
 
 /** Lengths up and down the body, which must come in the right order. */
 interface Lengths {
@@ -29,9 +29,7 @@ type Before = FoundSizes &
  * Estimates lengths from the survey's heights, each length fitting those that were given: underarm above bust
  * level above waist, and the front as much longer than the back as the cup asks.
  */
-export function estimateLengths(given: FoundSizes, before: Before): Lengths {
-  const { known, basis } = surveyKnowledge({ ...given, stature: before.stature });
-  const expect = expectation(known);
+export function estimateLengths(given: FoundSizes, before: Before, { expect, basis }: AskedSurvey): Lengths {
   const fallTo = (height: 'acromionHeight' | 'axillaHeight' | 'bustPointHeight'): Expected =>
     expect([
       ['backNeckPointHeight', 1],

@@ -1,8 +1,9 @@
-import { type Body, type MeasurementName, measurementNames } from './body.ts';
-import { estimateFrame } from './estimate-frame.ts';
+import { type Body, type MeasurementName, measurementNames, type Provenance } from './body.ts';
+import { estimateFrame, estimateStature } from './estimate-frame.ts';
 import { estimateGirths } from './estimate-girths.ts';
 import { estimateLengths } from './estimate-lengths.ts';
-import type { Essential, FoundSize, FoundSizes } from './found.ts';
+import type { Essential, FoundSizes } from './found.ts';
+import { surveyAsked } from './survey-knowledge.ts';
 
 /**
  * Gives every measurement a number. What is given stays as it is; what is missing is estimated: first the frame
@@ -10,14 +11,20 @@ import type { Essential, FoundSize, FoundSizes } from './found.ts';
  * Continuous in what is given.
  */
 export function completed(given: FoundSizes & Essential): Pick<Body, 'size' | 'known'> {
-  const frame = { ...estimateFrame(given), ...given };
-  const girths = { ...frame, ...estimateGirths(frame), ...given };
-  const all = { ...girths, ...estimateLengths(given, girths), ...given };
-  return { size: column(all, ({ value }) => value), known: column(all, ({ known }) => known) };
+  const stature = given.stature ?? estimateStature(given);
+  const survey = surveyAsked({ ...given, stature });
+  const frame = { ...estimateFrame(survey), ...given, stature };
+  const girths = { ...estimateGirths(frame), ...frame };
+  const lengths = estimateLengths(given, girths, survey);
+  const size: Partial<Record<MeasurementName, number>> = {};
+  const known: Partial<Record<MeasurementName, Provenance>> = {};
+  for (const name of measurementNames) {
+    const found = isLength(lengths, name) ? (given[name] ?? lengths[name]) : girths[name];
+    size[name] = found.value;
+    known[name] = found.known;
+  }
+  return { size, known } as Pick<Body, 'size' | 'known'>;
 }
 
-const column = <T>(
-  all: Readonly<Record<MeasurementName, FoundSize>>,
-  of: (found: FoundSize) => T,
-): Readonly<Record<MeasurementName, T>> =>
-  Object.fromEntries(measurementNames.map((name) => [name, of(all[name])])) as Record<MeasurementName, T>;
+const isLength = <Lengths extends object>(lengths: Lengths, name: string): name is string & keyof Lengths =>
+  name in lengths;

@@ -25,7 +25,7 @@ const trunkGirths: ReadonlySet<MeasurementName> = new Set([
 ]);
 
 /** Girths that may have been measured across a body lying flat, or on a folded tape. */
-const girths: ReadonlySet<MeasurementName> = new Set([
+export const girths: ReadonlySet<MeasurementName> = new Set([
   ...trunkGirths,
   'neckBaseGirth',
   'upperArmGirth',

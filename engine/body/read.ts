@@ -16,7 +16,7 @@ import {
   reconciledTo,
 } from './found.ts';
 import { type Mistake, recognisedMistakes } from './mistaken.ts';
-import { mixedUp } from './mixed-up/mixed-up.ts';
+import { digitsInDoubt, mixedUp } from './mixed-up/mixed-up.ts';
 import { womenLike } from './population/women.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
@@ -85,13 +85,14 @@ const notMeasurements: Issue = {
 
 const isError = ({ severity }: Issue): boolean => severity === 'error';
 
-const inMillimetres = (numbers: Sizes, units: Unit): Sizes =>
-  Object.fromEntries(
-    Object.entries(numbers).map(([name, number]) => [
-      name,
-      number * unitScale(name as MeasurementName, units),
-    ]),
-  );
+function inMillimetres(numbers: Sizes, units: Unit): Sizes {
+  const sizes: Partial<Record<MeasurementName, number>> = {};
+  for (const name of Object.keys(numbers) as MeasurementName[]) {
+    const number = numbers[name];
+    if (number !== undefined) sizes[name] = number * unitScale(name, units);
+  }
+  return sizes;
+}
 
 /**
  * What is wrong with the numbers by themselves; a mistake that was recognised stands in for the ranges it breaks, and for
@@ -105,9 +106,12 @@ function valueIssues(
   const isYoung = age !== undefined && isChild(age, {});
   const mistakes = isYoung ? [] : mistakesIn(numbers, sizes, units, sure);
   const explained = new Set<string>(mistakes.flatMap(({ explains }) => explains));
+  const beyond = outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path));
+  const asWritten = mistakes.length === 0 && !beyond.some(isError) && !isChild(age, sizes);
   const issues = [
     ...mistakes.map(({ issue }) => issue),
-    ...outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path)),
+    ...beyond,
+    ...(asWritten ? digitsInDoubt(sizes, units, sure) : []),
   ];
   return { issues, refused: new Set([...issues.filter(isError).map(({ path }) => path), ...explained]) };
 }
@@ -141,8 +145,14 @@ function foundSizes(sizes: Sizes, cup: string | undefined): FoundSizes {
   return { ...found, underBustGirth: derived(sizes.bustGirth - difference, basis) };
 }
 
-const sizesOf = (found: FoundSizes): Sizes =>
-  Object.fromEntries(Object.entries(found).map(([name, { value }]) => [name, value]));
+function sizesOf(found: FoundSizes): Sizes {
+  const sizes: Partial<Record<MeasurementName, number>> = {};
+  for (const name of Object.keys(found) as MeasurementName[]) {
+    const size = found[name];
+    if (size) sizes[name] = size.value;
+  }
+  return sizes;
+}
 
 /** What was found, with contradicting measurements moved to the most likely body behind them where that is asked. */
 function withMoves(

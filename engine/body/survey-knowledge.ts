@@ -1,6 +1,12 @@
 import { listed } from '../text/listed.ts';
 import type { MeasurementName } from './body.ts';
-import type { KnownDimension, KnownDimensions } from './conditional.ts';
+import {
+  type Combination,
+  type Expected,
+  expectation,
+  type KnownDimension,
+  type KnownDimensions,
+} from './conditional.ts';
 import type { FoundSizes } from './found.ts';
 import { measurementWords } from './measurement-words.ts';
 import { type SurveyDimension, surveyName } from './survey.ts';
@@ -48,4 +54,16 @@ export function surveyKnowledge(found: FoundSizes): {
     words.push(`${size.known.from === 'estimated' ? 'estimated ' : ''}${measurementWords(name)}`);
   }
   return { known, basis: `from ${listed(words)}: ${surveyName}` };
+}
+
+/** The survey asked about one woman: what it expects of her, and how what it was asked by is put in words. */
+export interface AskedSurvey {
+  readonly expect: (combination: Combination) => Expected;
+  readonly basis: string;
+}
+
+/** Asks the survey by all that it took too. */
+export function surveyAsked(found: FoundSizes): AskedSurvey {
+  const { known, basis } = surveyKnowledge(found);
+  return { expect: expectation(known), basis };
 }

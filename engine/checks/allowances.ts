@@ -1,4 +1,5 @@
 import { hemSide } from '../finishing/hem-side.ts';
+import { MOST_RUN_OUT, RUN_OUT_REACH } from '../finishing/run-out.ts';
 import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundsAbout, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
 import { evenPoints } from '../geometry/chords.ts';
@@ -114,10 +115,9 @@ function fromStitching(
   bound: number,
 ): number[] {
   const { allowance } = side.edge;
-  const corners = flatMapped(
-    [side, ...flatMapped(side.runsOn, (i) => sides[i] ?? [])],
-    (each) => each.corners,
-  );
+  const asOne = [side, ...flatMapped(side.runsOn, (i) => sides[i] ?? [])];
+  const corners = flatMapped(asOne, (each) => each.corners);
+  const line = flatMapped(asOne, (each) => each.curves);
   const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
   // One place after the other has the same stretch of the cutting line beside it.
@@ -134,6 +134,8 @@ function fromStitching(
       }
       if (corners.some((corner) => isBeyond(corner, out))) continue;
       if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
+      const there = nearest(cut, out, MOST_RUN_OUT * allowance);
+      if (there && corners.some((corner) => runsOut(corner, there.chord, line, allowance, bound))) continue;
       found.push(nearest(cut, point(x, y), Number.POSITIVE_INFINITY)?.distance ?? 0);
     }
   }
@@ -257,6 +259,26 @@ function cornerWith(
     cutsOff: clear === 0 || edge.turn === 'hem',
     across: isAcross ? { onward, normal: scaled(outward(onward), sense) } : undefined,
   };
+}
+
+/**
+ * Whether the cutting line is wider here since an end that was lengthened for its neighbour runs out (`runOut`): straight
+ * from the neighbour's seam, prolonged, to where the allowance of this line is kept again.
+ */
+function runsOut(
+  { at, across }: EdgeCorner,
+  chord: NearestPlace['chord'],
+  line: readonly DrawnStretch[],
+  allowance: number,
+  bound: number,
+): boolean {
+  if (!across || distance(...chord) > RUN_OUT_REACH * allowance) return false;
+  const begins = chord.findIndex((p) => {
+    const away = vectorBetween(at, p);
+    return dot(away, across.onward) >= 0 && Math.abs(dot(away, across.normal)) <= bound;
+  });
+  const ends = chord[1 - begins];
+  return ends !== undefined && isNear(line, ends, allowance + bound);
 }
 
 /** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */

@@ -44,7 +44,8 @@ function boxAbout(points: readonly number[], first: number, last: number): Bound
 export interface NearestPlace {
   readonly distance: number;
   readonly at: Point;
-  /** Unit heading of the chord there. */
+  /** The chord there, all of a straight line, and its unit heading. */
+  readonly chord: readonly [from: Point, to: Point];
   readonly heading: Vector;
 }
 
@@ -70,6 +71,7 @@ export function nearest(curves: readonly DrawnStretch[], p: Point, within: numbe
   return {
     distance: least,
     at: between(from, to, shareAlongChord(best, chord, p)),
+    chord: [from, to],
     heading: unit(vectorBetween(from, to)),
   };
 }

@@ -1,7 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { ShapeClaim, ShapeUnit } from '../pattern/shape.ts';
-import { piecesOf } from '../pattern/shape-parts.ts';
+import { firstPieceOf } from '../pattern/shape-parts.ts';
 import { rounded } from '../text/figure.ts';
 import type { CheckBounds } from './bounds.ts';
 import type { ShapeReport } from './report.ts';
@@ -32,7 +32,7 @@ export function shapeFigures(
     const ok = inBand(value, claim, unit === 'mm' ? bounds.seam : bounds.kink);
     const report = {
       name,
-      piece: measured.piece ?? piecesOf(claim)[0] ?? '',
+      piece: measured.piece ?? firstPieceOf(claim) ?? '',
       value,
       unit,
       low: claim.low,

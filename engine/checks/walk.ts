@@ -70,7 +70,14 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
 
   const whole = Math.abs(a.length - (seam.gatherRatio * b.length + seam.ease));
   const mismatch = Math.max(whole, ...stretches.map((stretch) => Math.abs(stretch.excess)));
-  return { seam: { ...seam, lengthA: a.length, lengthB: b.length, mismatch }, stretches };
+  return { seam: asWalked(seam, a.length, b.length, mismatch), stretches };
+}
+
+/** A seam with what was found. Copied by spreading, every one would be an object of its own kind to V8. */
+function asWalked(seam: Seam, lengthA: number, lengthB: number, mismatch: number): SeamReport {
+  const { name, a, b, ease, gatherRatio, felled, side } = seam;
+  if (felled || side) return { ...seam, lengthA, lengthB, mismatch };
+  return { name, a, b, ease, gatherRatio, lengthA, lengthB, mismatch };
 }
 
 function laidOut(refs: readonly EdgeRef[], tape: Tape): LaidOutSide | undefined {

@@ -28,6 +28,14 @@ export interface Settled {
 /** Whether whoever looks on has seen enough; nothing where nobody does. */
 export type Enough = boolean | undefined;
 
+/** What comes of a search that is done step by step, where nobody looks on. */
+export function toTheEnd<Found>(steps: Generator<unknown, Found, Enough>): Found {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
 /** A step moves no point further than this at once, mm: beyond, the forces at the start of the step say nothing. */
 const LONGEST_STEP = 40;
 
@@ -77,11 +85,7 @@ export class Equilibrium {
 
   /** Moves `x` to rest; coordinates whose `held` is 1 stay where they are. */
   settle(x: Float64Array, held: Uint8Array, rest: Rest): Settled {
-    const steps = this.settling(x, held, rest);
-    for (;;) {
-      const { done, value } = steps.next();
-      if (done) return value;
-    }
+    return toTheEnd(this.settling(x, held, rest));
   }
 
   /**

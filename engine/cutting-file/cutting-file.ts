@@ -31,10 +31,10 @@ interface Laid {
   readonly cutLines: ReadonlyMap<string, Edge>;
 }
 
-/** A cutting file, and the names of its blocks in the order of the pieces. */
-export interface NamedBlocks {
+/** A cutting file, and what was drawn for it, in the order of the pieces. */
+export interface DrawnCuttingFile {
   readonly text: string;
-  readonly blocks: readonly string[];
+  readonly blocks: readonly DxfBlock[];
 }
 
 /** A piece of a garment, in one size of it. */
@@ -53,12 +53,12 @@ interface SizedPiece {
 export const cuttingFile = (made: Laid, flavour: Flavour, options: PrintOptions = {}): string =>
   cutGarment(made, flavour, options).text;
 
-/** The same, with what its blocks are called. */
+/** The same, with what its blocks were drawn from. */
 export function cutGarment(
   { garment, cutLines }: Laid,
   flavour: Flavour,
   options: PrintOptions = {},
-): NamedBlocks {
+): DrawnCuttingFile {
   const pieces = finishedPieces(garment, cutLines, options.notches ?? 'slit').map((finished) => ({
     finished,
     garment,
@@ -77,12 +77,12 @@ export const gradedCuttingFile = (
   options: PrintOptions = {},
 ): string => cutSizes(sizes, flavour, options).text;
 
-/** The same, with what its blocks are called, size by size. */
+/** The same, with what its blocks were drawn from, size by size. */
 export const cutSizes = (
   sizes: readonly GradedSize[],
   flavour: Flavour,
   options: PrintOptions = {},
-): NamedBlocks =>
+): DrawnCuttingFile =>
   fileOf(
     sizes.flatMap(({ of, made: { garment }, pieces }) =>
       [...pieces.values()].map(({ finished }) => ({ finished, garment, size: of.name })),
@@ -91,7 +91,7 @@ export const cutSizes = (
     options,
   );
 
-function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintOptions): NamedBlocks {
+function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintOptions): DrawnCuttingFile {
   const whole = pieces.map((one) => ({
     ...one,
     finished: lettered(wholePiece(one.finished), one.garment, options),
@@ -120,7 +120,7 @@ function fileOf(pieces: readonly SizedPiece[], flavour: Flavour, options: PrintO
     { blocks, beside: drawnInk(squares, flavour, onTable), width: paper.width, height: paper.height },
     versionOf[flavour],
   );
-  return { text, blocks: names };
+  return { text, blocks };
 }
 
 /** Where each rectangle stands: in rows, those of one size together, sizes one below the other. */

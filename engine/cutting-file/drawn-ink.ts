@@ -3,7 +3,7 @@ import type { Curve } from '../geometry/curve.ts';
 import { outwardPoints } from '../geometry/outward-chords.ts';
 import { distance, type Point, point } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
-import type { Transform } from '../geometry/transform.ts';
+import { type Transform, transformedCurve } from '../geometry/transform.ts';
 import { type Ink, type InkChain, type InkWords, ownNames } from '../render/ink.ts';
 import type { DxfDrawing } from './drawn.ts';
 import type { Flavour } from './flavour.ts';
@@ -45,7 +45,10 @@ function drawn(ink: Ink, layer: LayerName, flavour: Flavour, to: Transform): rea
       const { corner, width, height } = ink;
       const across = [corner.x, corner.x + width, corner.x + width, corner.x];
       const points = across.map((x, i) => to(point(x, i < 2 ? corner.y : corner.y + height)));
-      return [{ kind: 'line', layer, names: [], points, closed: true }];
+      const curves = points.map(
+        (from, i): Curve => ({ kind: 'line', from, to: points[(i + 1) % 4] ?? from }),
+      );
+      return [{ kind: 'line', layer, names: [], points, closed: true, curves }];
     }
     case 'words':
       return [asText(ink, layer, to)];
@@ -58,9 +61,24 @@ function asLine(chain: InkChain, layer: LayerName, to: Transform): readonly DxfD
   const [first, last] = [points[0], points.at(-1)];
   const meets = first && last && points.length > 2 && distance(first, last) <= COINCIDENCE;
   const corners = closed && meets ? points.slice(0, -1) : points;
-  return corners.length > 1
-    ? [{ kind: 'line', layer, names: namesOf(chain.names), points: corners.map(to), closed }]
-    : [];
+  if (corners.length < 2) return [];
+  const drawnFor = [...curves, ...(closed ? gapOf(curves) : [])].map((curve) => transformedCurve(curve, to));
+  return [
+    {
+      kind: 'line',
+      layer,
+      names: namesOf(chain.names),
+      points: corners.map(to),
+      closed,
+      curves: drawnFor,
+    },
+  ];
+}
+
+/** The straight from the end of a closed chain to its start; of no length where they meet. */
+function gapOf(curves: readonly Curve[]): readonly Curve[] {
+  const [first, last] = [curves[0], curves.at(-1)];
+  return first && last ? [{ kind: 'line', from: last.to, to: first.from }] : [];
 }
 
 /** The curves one by one, so that each is what it is in the draft to the last digit. */
@@ -69,17 +87,23 @@ function asCurves(
   layer: LayerName,
   to: Transform,
 ): readonly DxfDrawing[] {
-  const [first, last] = [curves[0], curves.at(-1)];
-  const gap: readonly Curve[] =
-    closed && first && last ? [{ kind: 'line', from: last.to, to: first.from }] : [];
   const names = namesOf(own);
-  return [...curves, ...gap].flatMap((curve): readonly DxfDrawing[] => {
+  return [...curves, ...(closed ? gapOf(curves) : [])].flatMap((curve): readonly DxfDrawing[] => {
     const control = (
       curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to]
     ).map(to);
     if (distinct(control).length < 2) return [];
     return curve.kind === 'line'
-      ? [{ kind: 'line', layer, names, points: control, closed: false }]
+      ? [
+          {
+            kind: 'line',
+            layer,
+            names,
+            points: control,
+            closed: false,
+            curves: [transformedCurve(curve, to)],
+          },
+        ]
       : [{ kind: 'spline', layer, names, control }];
   });
 }

@@ -1,3 +1,4 @@
+import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 import type { LayerName } from './layers.ts';
 
@@ -15,6 +16,8 @@ export interface DxfLine extends OnLayer {
   readonly kind: 'line';
   readonly points: readonly Point[];
   readonly closed: boolean;
+  /** What it was drawn for, from its first point, and back to that where it is closed. */
+  readonly curves: readonly Curve[];
 }
 
 /** A cubic, by its ends and handles. */

@@ -1,4 +1,4 @@
-import type { Curve, Line } from '../geometry/curve.ts';
+import { type Curve, type Line, withEnds } from '../geometry/curve.ts';
 import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE, SLIVER } from '../geometry/tolerance.ts';
 import { cross, dot, unit } from '../geometry/vector.ts';
@@ -13,7 +13,8 @@ export function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
   const go = (to: Point): void => {
     if (distance(here(), to) <= SLIVER) return;
     const last = chain.at(-1);
-    if (last?.kind === 'line' && runsOn(last, to)) chain[chain.length - 1] = { ...last, to };
+    if (last?.kind === 'line' && runsOn(last, to))
+      chain[chain.length - 1] = { kind: 'line', from: last.from, to };
     else chain.push({ kind: 'line', from: here(), to });
   };
   for (const stop of stops) {
@@ -21,7 +22,7 @@ export function linked(stops: readonly (Curve | Point)[]): readonly Curve[] {
     else {
       go(stop.from);
       if (stop.kind === 'line') go(stop.to);
-      else if (distance(stop.from, stop.to) > SLIVER) chain.push({ ...stop, from: here() });
+      else if (distance(stop.from, stop.to) > SLIVER) chain.push(withEnds(stop, here(), stop.to));
     }
   }
   return chain;
@@ -36,9 +37,9 @@ export function linkedRound(stops: readonly (Curve | Point)[]): readonly Curve[]
   const [head, last] = [chain[0], chain.at(-1)];
   if (!head || !last) return [];
   if (head !== last && head.kind === 'line' && last.kind === 'line' && runsOn(last, head.to)) {
-    return [{ ...head, from: last.from }, ...chain.slice(1, -1)];
+    return [{ kind: 'line', from: last.from, to: head.to }, ...chain.slice(1, -1)];
   }
-  return [...chain.slice(0, -1), { ...last, to: start }];
+  return [...chain.slice(0, -1), withEnds(last, last.from, start)];
 }
 
 /** Whether a line would go on straight to a place. */

@@ -6,6 +6,7 @@ import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { cross, dot, outward, plus, scaled, unit, type Vector } from '../geometry/vector.ts';
 import { type EdgeAllowance, trimmedAcross, trimmedAt } from './edge-allowance.ts';
 import { hemEnd } from './hem-end.ts';
+import { runOut } from './run-out.ts';
 import type { Across, Through, TurnedCorner } from './turned-corner.ts';
 
 /** What meets at a corner of a piece: two edges, each with its allowance and its parallel as far as it goes. */
@@ -39,8 +40,8 @@ export const SHARPEST = 2.5;
  *   parallel reaches the prolonged seam at a blunt corner, and at a sharp one where the edge is hollow with a radius
  *   below w at its very end; otherwise its straight prolongation does. The neighbour's corner is pi - t when the line
  *   across is true, its sine the same: both allowances end at one distance beyond the seam's end, flush.
- *   `reach` asks for a longer end, when the neighbour's comes out longer. At a blunt corner the end is at least
- *   w cos t wide, or the strip of the edge that crosses would be cut short; not on folds, where the other half
+ *   `reach` asks for a longer end, when the neighbour's comes out longer; it runs out into the parallel (`runOut`), unless
+ *   the neighbour is longer by another allowance: then it is stepped. At a blunt corner the end is at least w cos t wide, or the strip of the edge that crosses would be cut short; not on folds, where the other half
  *   of the cloth has it.
  * - At a hem the seam does not go on straight but mirrored: `hemEnd`.
  * - Mitre, for equal ranks and where a square end would reach farther than `SHARPEST` allowances at a blunt
@@ -166,10 +167,17 @@ function squareEnd(
   const natural = trimmed?.along ?? straight;
   const end = Math.max(natural, atLeast);
   const onSeam = (along: number): Point => moved(at, scaled(through.along, along));
+  const rest = trimmed?.rest ?? (passes(kept.after, onSeam(natural), across.along) ? [] : kept.after);
+  const ranOut = runOut(onSeam(end), onSeam(natural), rest, width);
   return {
     before: kept.before,
-    between: [...(out > through.edge.width ? [outer(0)] : []), outer(end), onSeam(end), onSeam(natural)],
-    after: trimmed?.rest ?? (passes(kept.after, onSeam(natural), across.along) ? [] : kept.after),
+    between: [
+      ...(out > through.edge.width ? [outer(0)] : []),
+      outer(end),
+      onSeam(end),
+      ...(ranOut ? [] : [onSeam(natural)]),
+    ],
+    after: ranOut ?? rest,
     reach: end,
   };
 }

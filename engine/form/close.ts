@@ -15,9 +15,9 @@ import {
   girthAt,
   neckBase,
   neckToBust,
-  type Path,
   upperChest,
 } from './tapes.ts';
+import type { Path } from './taut.ts';
 import {
   type FormGiven,
   givenOf,

@@ -1,9 +1,10 @@
 import type { LeftArm } from './arm.ts';
 import type { LandmarkName, Place } from './form.ts';
 import type { Frame } from './frame.ts';
+import { ringPoint } from './ring-cuts.ts';
 import type { Rings } from './rings.ts';
 import { HALF, SIDE } from './section.ts';
-import { bustPoint, foldPlaces, ringPoint, waistBelowBust } from './tapes.ts';
+import { bustPoint, foldPlaces, waistBelowBust } from './tapes.ts';
 
 /** The landmarks of a frame, all of them on its sections. */
 export function landmarksOf(frame: Frame, rings: Rings, arm: LeftArm): Readonly<Record<LandmarkName, Place>> {

@@ -1,7 +1,7 @@
 import type { TapeName } from './close.ts';
 import { tapeNames } from './close.ts';
 import type { LaidTape, Place } from './form.ts';
-import type { Path } from './tapes.ts';
+import type { Path } from './taut.ts';
 
 /** Tapes as they are shown: both halves of those that go round. */
 export const tapesOf = (paths: Readonly<Record<TapeName, Path>>): readonly LaidTape[] =>

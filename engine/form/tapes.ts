@@ -1,68 +1,10 @@
 import type { Place } from './form.ts';
 import type { Frame } from './frame.ts';
-import { tautChain, tautHalf } from './hull.ts';
 import { at } from './profile.ts';
+import { frontMeets, planeCut, ringPoint } from './ring-cuts.ts';
 import type { Rings } from './rings.ts';
 import { COLUMNS, frontPoint, HALF, SIDE } from './section.ts';
-
-/**
- * Tapes laid on the form. A tape lies taut in its plane: it bridges hollows, as the convex hull of the section does. A path
- * holds x, y, z one after the other; a tape round the body holds its left half only, and its length is that of both.
- */
-export interface Path {
-  readonly points: readonly number[];
-  readonly length: number;
-  /** The points are half of a loop that the mirror closes. */
-  readonly round: boolean;
-}
-
-/** Points of a plane section: where they lie in the plane (along, outward) and in space. */
-interface Cut {
-  readonly u: number[];
-  readonly v: number[];
-  readonly space: number[];
-}
-
-const emptyCut = (): Cut => ({ u: [], v: [], space: [] });
-
-const add = (cut: Cut, u: number, v: number, x: number, y: number, z: number): void => {
-  cut.u.push(u);
-  cut.v.push(v);
-  cut.space.push(x, y, z);
-};
-
-/** A tape over an open cut, from its first point to its last. */
-function over(cut: Cut): Path {
-  return pathOf(cut, tautChain(cut.u, cut.v), false, 0);
-}
-
-/** A tape round half a loop that its mirror image in x = 0 closes. `u` is x. */
-function round(cut: Cut): Path {
-  const chain = tautHalf(cut.u, cut.v);
-  const ends = (cut.u[chain[0] as number] as number) + (cut.u[chain.at(-1) as number] as number);
-  return pathOf(cut, chain, true, ends);
-}
-
-function pathOf({ u, v, space }: Cut, chain: readonly number[], isRound: boolean, ends: number): Path {
-  const points: number[] = [];
-  let length = ends;
-  for (const [k, i] of chain.entries()) {
-    points.push(space[3 * i] as number, space[3 * i + 1] as number, space[3 * i + 2] as number);
-    const before = chain[k - 1];
-    if (before !== undefined)
-      length += Math.hypot(
-        (u[i] as number) - (u[before] as number),
-        (v[i] as number) - (v[before] as number),
-      );
-  }
-  return { points, length: isRound ? 2 * length : length, round: isRound };
-}
-
-/** A point of a half section. */
-export const ringPoint = ({ points }: Rings, ring: number, column: number): Place => {
-  const i = 3 * (ring * COLUMNS + column);
-  return [points[i] as number, points[i + 1] as number, points[i + 2] as number];
-};
+import { add, emptyCut, over, type Path, round, type SectionCut } from './taut.ts';
 
 /** A level tape at a ring. */
 export function girthAt(rings: Rings, ring: number): Path {
@@ -72,39 +14,6 @@ export function girthAt(rings: Rings, ring: number): Path {
     add(cut, x, z, x, y, z);
   }
   return round(cut);
-}
-
-/** The half section of the plane y = height + pitch * (z - from), column by column, between two rings. */
-function planeCut(
-  rings: Rings,
-  [first, last]: readonly [number, number],
-  height: number,
-  pitch = 0,
-  from = 0,
-): Cut {
-  const cut = emptyCut();
-  const along = Math.hypot(1, pitch);
-  const { points } = rings;
-  const row = 3 * COLUMNS;
-  for (let j = 0; j < COLUMNS; j++) {
-    let a = first * row + 3 * j;
-    let da = (points[a + 1] as number) - height - pitch * ((points[a + 2] as number) - from);
-    for (let i = first + 1; i <= last; i++) {
-      const b = a + row;
-      const db = (points[b + 1] as number) - height - pitch * ((points[b + 2] as number) - from);
-      if (da <= 0 && db > 0) {
-        const t = da / (da - db);
-        const part = (k: number): number =>
-          (1 - t) * (points[a + k] as number) + t * (points[b + k] as number);
-        const [x, y, z] = [part(0), part(1), part(2)];
-        add(cut, x, z * along, x, y, z);
-        break;
-      }
-      a = b;
-      da = db;
-    }
-  }
-  return cut;
 }
 
 /** How far above the bust points, as a share of the breast's upper part, a tape lies that is said to lie above the breasts. */
@@ -175,25 +84,6 @@ export function downTheSide(frame: Frame, rings: Rings): Path {
       (points[i + 2] as number) - (points[i - 1] as number),
     );
   return { points, length, round: false };
-}
-
-/** Where a ring's front half meets the plane that holds the z axis and the line x = from + slope * y. */
-function frontMeets(rings: Rings, ring: number, from: number, slope: number): Place | undefined {
-  const { points } = rings;
-  let a = 3 * ring * COLUMNS;
-  let da = (points[a] as number) - from - slope * (points[a + 1] as number);
-  for (let j = 1; j <= SIDE; j++) {
-    const b = a + 3;
-    const db = (points[b] as number) - from - slope * (points[b + 1] as number);
-    if (da <= 0 && db > 0) {
-      const t = da / (da - db);
-      const part = (k: number): number => (1 - t) * (points[a + k] as number) + t * (points[b + k] as number);
-      return [part(0), part(1), part(2)];
-    }
-    a = b;
-    da = db;
-  }
-  return undefined;
 }
 
 export const bustPoint = (frame: Frame): Place => frontPoint(frame, frame.levels.bust, frame.breast.apex);
@@ -270,7 +160,7 @@ export function across(frame: Frame, rings: Rings): { readonly back: Path; reado
 }
 
 /** The level section half-way down to the underarm; it lies above that everywhere. */
-const foldCut = (frame: Frame, rings: Rings): Cut =>
+const foldCut = (frame: Frame, rings: Rings): SectionCut =>
   planeCut(rings, [rings.index.underarm, rings.index.neck], acrossHeight(frame));
 
 /** Along the shoulder, from the neck shoulder point to the shoulder point. */

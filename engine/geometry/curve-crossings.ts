@@ -1,9 +1,10 @@
 import { boundsMeet, controlBox, grown } from './bounds.ts';
 import type { Curve } from './curve.ts';
 import { derivativeAt, pointAt } from './evaluate.ts';
-import { distance, type Point } from './point.ts';
+import { distance, type Point, vectorBetween } from './point.ts';
 import { split } from './split.ts';
 import { COINCIDENCE, LAST_STEP, NARROWEST } from './tolerance.ts';
+import { cross, type Vector } from './vector.ts';
 
 /** Where two curves cross: the parameter on each, and the place. */
 export interface CurveCrossing {
@@ -14,17 +15,26 @@ export interface CurveCrossing {
 
 /**
  * Where two curves meet, in order along the first, to rounding; a common end counts. Both are halved as long as the
- * boxes about their control points meet, until they are nearly straight; Newton's method does the rest. Stretches
+ * boxes about their control points meet, until they are nearly straight and can meet once at most, or stray by less than
+ * 0.001 mm; Newton's method does the rest. So no curve lies farther than that beyond another unseen. Stretches
  * in which two curves coincide have no crossing.
  */
 export function curveCrossings(a: Curve, b: Curve): readonly CurveCrossing[] {
-  if (!boxesMeet(a, b)) return none;
+  if (!boxesMeet(a, b) || coincide(a, b)) return none;
   const found: CurveCrossing[] = [];
   search({ curve: a, start: 0, end: 1 }, { curve: b, start: 0, end: 1 }, (t, u) => {
     const crossing = polished(a, b, t, u);
     if (crossing && !found.some((other) => same(other, crossing))) found.push(crossing);
   });
   return found.sort((p, q) => p.t - q.t);
+}
+
+/** Whether one is the other, or that drawn backwards: the most that there is to search, for nothing. */
+function coincide(a: Curve, b: Curve): boolean {
+  const [own, other] = [controlPoints(a), controlPoints(b)];
+  const isSame = (points: readonly Point[]): boolean =>
+    points.length === own.length && own.every((p, i) => p.x === points[i]?.x && p.y === points[i]?.y);
+  return isSame(other) || isSame(other.toReversed());
 }
 
 /** Most curves do not meet. */
@@ -39,17 +49,78 @@ interface CurvePart {
 /** Control points this near their chord, relative to its length, are straight enough for Newton's method. */
 const NEARLY_STRAIGHT = 0.02;
 
+/**
+ * Curves that stray no farther from their chords than this, mm, are taken for these: so deep, and no deeper, one may lie
+ * beyond another unseen. A fiftieth of what a seam is walked to; smaller, curves that coincide take long.
+ */
+const UNSEEN = 1e-3;
+
 function search(a: CurvePart, b: CurvePart, report: (t: number, u: number) => void): void {
   if (!boxesMeet(a.curve, b.curve)) return;
-  const bentA = bend(a);
-  const bentB = bend(b);
+  const [strayA, strayB] = [stray(a), stray(b)];
+  const bentA = relative(strayA, a.curve);
+  const bentB = relative(strayB, b.curve);
   if (bentA <= NEARLY_STRAIGHT && bentB <= NEARLY_STRAIGHT) {
-    chordsCross(a, b, report);
+    if (meetAsChords(a.curve, b.curve, strayA + strayB) || (strayA <= UNSEEN && strayB <= UNSEEN)) {
+      chordsCross(a, b, report);
+      return;
+    }
+    // Side by side they may cross twice, or not at all.
+    if (areApart(a.curve, b.curve) || areApart(b.curve, a.curve)) return;
+    if (strayA >= strayB) for (const half of halves(a)) search(half, b, report);
+    else for (const half of halves(b)) search(a, half, report);
     return;
   }
   if (bentA >= bentB) for (const half of halves(a)) search(half, b, report);
   else for (const half of halves(b)) search(a, half, report);
 }
+
+/** The legs of a curve's control polygon: all its headings lie between theirs. */
+const legs = (curve: Curve): readonly Vector[] =>
+  curve.kind === 'line'
+    ? [vectorBetween(curve.from, curve.to)]
+    : [
+        vectorBetween(curve.from, curve.handle1),
+        vectorBetween(curve.handle1, curve.handle2),
+        vectorBetween(curve.handle2, curve.to),
+      ];
+
+/** So far, as a share of the shorter one, the place where two curves meet may lie from that where their chords do. */
+const DISPLACED = 0.1;
+
+/**
+ * Whether two curves that stray so far from their chords, mm, together, meet just where these do, or not at all: every heading
+ * of one lies to the same side of every heading of the other, so that they part after they have met, and by an angle at which
+ * straying moves that place but little.
+ */
+function meetAsChords(a: Curve, b: Curve, strayed: number): boolean {
+  const others = legs(b);
+  let sign = 0;
+  for (const one of legs(a))
+    for (const other of others) {
+      const turn = Math.sign(cross(one, other));
+      if (turn === 0 || turn === -sign) return false;
+      sign = turn;
+    }
+  if (strayed === 0) return true;
+  const [chord, across] = [vectorBetween(a.from, a.to), vectorBetween(b.from, b.to)];
+  const longer = Math.max(Math.hypot(chord.x, chord.y), Math.hypot(across.x, across.y));
+  // The sine of their angle, times the length of the shorter.
+  return strayed * longer <= DISPLACED * Math.abs(cross(chord, across));
+}
+
+/** Whether all of `b` lies on one side of the band along the chord of `a` in which all of that lies. */
+function areApart(a: Curve, b: Curve): boolean {
+  const along = vectorBetween(a.from, a.to);
+  const length = Math.hypot(along.x, along.y);
+  const off = (p: Point): number => cross(along, vectorBetween(a.from, p));
+  const [own, other] = [controlPoints(a).map(off), controlPoints(b).map(off)];
+  const room = COINCIDENCE * length;
+  return Math.min(...other) > Math.max(...own) + room || Math.max(...other) < Math.min(...own) - room;
+}
+
+const controlPoints = (curve: Curve): readonly Point[] =>
+  curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
 
 function halves({ curve, start, end }: CurvePart): readonly CurvePart[] {
   const [before, after] = split(curve, 0.5);
@@ -60,20 +131,19 @@ function halves({ curve, start, end }: CurvePart): readonly CurvePart[] {
   ];
 }
 
-/** How far the handles stray from the even chord, relative to its length: 0 for a line. */
-function bend({ curve, start, end }: CurvePart): number {
+/** How far the handles stray from the even chord, mm: 0 for a line. */
+function stray({ curve, start, end }: CurvePart): number {
   if (curve.kind === 'line' || end - start < NARROWEST) return 0;
   const { from, handle1, handle2, to } = curve;
   const x1 = 3 * handle1.x - 2 * from.x - to.x;
   const y1 = 3 * handle1.y - 2 * from.y - to.y;
   const x2 = 3 * handle2.x - from.x - 2 * to.x;
   const y2 = 3 * handle2.y - from.y - 2 * to.y;
-  const stray = Math.sqrt(Math.max(x1 * x1 + y1 * y1, x2 * x2 + y2 * y2)) / 3;
-  if (stray <= COINCIDENCE) return 0;
-  const dx = to.x - from.x;
-  const dy = to.y - from.y;
-  return stray / Math.sqrt(dx * dx + dy * dy);
+  const far = Math.sqrt(Math.max(x1 * x1 + y1 * y1, x2 * x2 + y2 * y2)) / 3;
+  return far <= COINCIDENCE ? 0 : far;
 }
+
+const relative = (far: number, { from, to }: Curve): number => (far === 0 ? 0 : far / distance(from, to));
 
 const boxesMeet = (a: Curve, b: Curve): boolean =>
   boundsMeet(controlBox(a), grown(controlBox(b), COINCIDENCE));
@@ -106,11 +176,14 @@ function chordsCross(a: CurvePart, b: CurvePart, report: (t: number, u: number) 
   if (near(s) && near(v)) report(a.start + (a.end - a.start) * s, b.start + (b.end - b.start) * v);
 }
 
+/** Near a touch the method converges slowly. */
+const STEPS = 24;
+
 /** Newton's method on A(t) = B(u); undefined when it leads away from both curves or to no meeting. */
 function polished(a: Curve, b: Curve, t0: number, u0: number): CurveCrossing | undefined {
   let t = t0;
   let u = u0;
-  for (let step = 0; step < 8; step++) {
+  for (let step = 0; step < STEPS; step++) {
     const p = pointAt(a, t);
     const q = pointAt(b, u);
     const d = derivativeAt(a, t);

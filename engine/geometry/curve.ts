@@ -19,6 +19,15 @@ export interface Cubic {
 /** Every drawn line of a pattern is one of these two. */
 export type Curve = Line | Cubic;
 
+/**
+ * A curve with other ends, its handles where they were. Copies made by spreading are objects of another kind to V8, however
+ * alike: with more than four kinds of curves about, all that reads one would have to look its fields up.
+ */
+export const withEnds = (curve: Curve, from: Point, to: Point): Curve =>
+  curve.kind === 'line'
+    ? { kind: 'line', from, to }
+    : { kind: 'cubic', from, handle1: curve.handle1, handle2: curve.handle2, to };
+
 /** A chain of curves, each starting where the last one ended, known by a name such as `armhole`. */
 export interface Edge {
   readonly name: string;

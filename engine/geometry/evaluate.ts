@@ -52,7 +52,8 @@ export function curvatureAt(curve: Curve, t: number): number {
   if (curve.kind === 'line') return 0;
   const first = derivativeAt(curve, t);
   const turning = cross(first, secondDerivativeAt(curve, t));
-  return turning === 0 ? 0 : turning / magnitude(first) ** 3;
+  const speed = magnitude(first);
+  return turning === 0 ? 0 : turning / (speed * speed * speed);
 }
 
 /** The derivative of the signed curvature by t (1/mm); not finite where the curvature is not, 0 along a line. */

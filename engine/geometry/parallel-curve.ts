@@ -93,12 +93,14 @@ export function cusps(cubic: Cubic, distance: number): number[] {
   const b = vectorBetween(cubic.handle1, cubic.handle2);
   const c = vectorBetween(cubic.handle2, cubic.to);
   // In units of the sides: B' = 3 (...), x'y" - y'x" = 18 (...), so the equation is 27 speed^3 + 18 distance turn.
-  const turn = [cross(a, b), cross(a, c) / 2, cross(b, c)].map((w) => (2 / 3) * distance * w);
-  const hollow = -Math.min(...turn);
+  const turning = (2 / 3) * distance;
+  const [first, middle, last] = [turning * cross(a, b), turning * (cross(a, c) / 2), turning * cross(b, c)];
+  const hollow = -Math.min(first, middle, last);
   if (hollow <= 0) return [];
   const chord = unit(vectorBetween(cubic.from, cubic.to));
   const slowest = Math.min(dot(a, chord), dot(b, chord), dot(c, chord));
-  if (slowest > 0 && slowest ** 3 > hollow) return [];
+  if (slowest > 0 && slowest * slowest * slowest > hollow) return [];
+  const turn = [first, middle, last];
   const speed2 = squared(a, b, c);
   const speed6 = bernsteinProduct(bernsteinProduct(speed2, speed2), speed2);
   const turn2 = raised(bernsteinProduct(turn, turn), 12);

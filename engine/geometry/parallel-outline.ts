@@ -1,6 +1,6 @@
 import { boundingBox } from './bounds.ts';
 import { asOneLine, cornerJoin, type JoinStyle } from './corner-join.ts';
-import type { Curve, Edge, Outline } from './curve.ts';
+import { type Curve, type Edge, type Outline, withEnds } from './curve.ts';
 import { least } from './curve-crossings.ts';
 import { pointAt } from './evaluate.ts';
 import { nearestOnEdge } from './nearest.ts';
@@ -183,9 +183,9 @@ function tidied(chain: readonly Curve[], end: Point | undefined): Curve[] {
     const last = curves.at(-1);
     const merged = last && asOneLine(last, curve);
     if (merged) curves[curves.length - 1] = merged;
-    else curves.push(last ? { ...curve, from: last.to } : curve);
+    else curves.push(last ? withEnds(curve, last.to, curve.to) : curve);
   }
   const last = curves.at(-1);
-  if (last && end) curves[curves.length - 1] = { ...last, to: end };
+  if (last && end) curves[curves.length - 1] = withEnds(last, last.from, end);
   return curves;
 }

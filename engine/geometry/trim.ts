@@ -1,4 +1,4 @@
-import type { Curve } from './curve.ts';
+import { type Curve, withEnds } from './curve.ts';
 import { curveCrossings, least, most } from './curve-crossings.ts';
 import { directionAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
@@ -73,7 +73,7 @@ export function stretches(pieces: readonly RawPiece[], closed: boolean): Trimmed
 
 /** A curve with its ends put exactly on the crossings it was cut at. */
 function between(curve: Curve, from: Point | undefined, to: Point | undefined): Curve {
-  return { ...curve, from: from ?? curve.from, to: to ?? curve.to };
+  return withEnds(curve, from ?? curve.from, to ?? curve.to);
 }
 
 const pointCurve = (at: Point): Curve => ({ kind: 'line', from: at, to: at });

@@ -47,14 +47,14 @@ export interface Evenness {
 export function evenness(
   { along, at, names, pieces }: AxisGrade,
   sizes: readonly GradedSize[],
-  { shapedBy, limitsMet }: Shaping,
+  shaping: Shaping,
 ): Evenness {
   let looked = 0;
   let greatest: number | undefined;
   const uneven: Uneven[] = [];
   for (let i = 1; i + 1 < sizes.length; i++) {
     const three = sizes.slice(i - 1, i + 2);
-    const chart = chartChange(three, shapedBy);
+    const chart = chartChange(three, shaping.shapedBy);
     for (const grade of pieces) {
       const allowed = EVEN * fullnessOf(grade.piece, three) + chart;
       const steps = stepsAt(grade, i);
@@ -63,7 +63,7 @@ export function evenness(
       if (chart === 0) greatest = Math.max(greatest ?? 0, most);
       if (most <= allowed) continue;
       // What bends a piece most is the cause of whatever bends in it.
-      const cause = causeOf(three, grade, most, { shapedBy, limitsMet });
+      const cause = causeOf(three, grade, most, shaping);
       const name = names[i] ?? '';
       for (const step of steps)
         if (changeOf(step) > allowed) uneven.push({ along, at, name, ...step, allowed, cause });

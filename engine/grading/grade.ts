@@ -3,6 +3,7 @@ import { solve } from '../constraints/solve.ts';
 import type { Evaluation } from '../evaluate.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
+import { type Sensitivity, sensitivities } from '../sensitivity/sensitivity.ts';
 import { fixed, fixedMm } from '../text/figure.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { alignments, cornersOf } from './anchor.ts';
@@ -44,7 +45,11 @@ export function gradeOf(
     const one = made[i];
     return one ? [laidSize(row, one, align)] : [];
   });
-  const shaping = { shapedBy: draft.shapedBy, limitsMet: limitsOfSizes(draft) };
+  const shaping = {
+    shapedBy: draft.shapedBy,
+    limitsMet: limitsOfSizes(draft),
+    slopes: slopesOfSizes(draft),
+  };
   const axes = axesOf(chart).map((axis) => {
     const onIt = axis.rows.flatMap((row) => sizes.find(({ of }) => of === row) ?? []);
     const grade = axisGrade(axis, onIt);
@@ -76,6 +81,19 @@ function limitsOfSizes({ draw }: Draft): (size: GradedSize) => readonly string[]
     });
     known.set(size, met);
     return met;
+  };
+}
+
+/** How a size answers to its measurements, worked out when it is asked for. */
+function slopesOfSizes(draft: Draft): (size: GradedSize) => readonly Sensitivity[] {
+  const known = new Map<GradedSize, readonly Sensitivity[]>();
+  return (size) => {
+    const before = known.get(size);
+    if (before) return before;
+    const found = sensitivities(draft, size.made.body, size.made.styling);
+    const slopes = found.ok ? found.value : [];
+    known.set(size, slopes);
+    return slopes;
   };
 }
 

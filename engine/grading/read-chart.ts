@@ -55,6 +55,9 @@ export function readChart(data: unknown, context: ChartContext): Result<Chart> {
   issues.push(...named(run, beside));
   const cups = cupsOf(fields.cups, issues);
   const at = cupsAtOf(fields.cupsAt, issues);
+  const count = run.length * Math.max(1, cups.length) + beside.length;
+  // Before any body is estimated for them.
+  if (count > MOST_SIZES) issues.push(tooMany(count));
   if (issues.length > 0) return { ok: false, issues };
 
   const rows = run.map((row) => sizeOf(row, units, false));
@@ -70,10 +73,7 @@ export function readChart(data: unknown, context: ChartContext): Result<Chart> {
     }),
   ];
   const all = [...inRun, ...others];
-  const faults = [
-    ...all.flatMap((one) => (one.ok ? [] : one.issues)),
-    ...(all.length > MOST_SIZES ? [tooMany(all.length)] : []),
-  ];
+  const faults = all.flatMap((one) => (one.ok ? [] : one.issues));
   if (faults.length > 0) return { ok: false, issues: faults };
   const valuesOf = (list: readonly Result<ChartSize>[]) => list.flatMap((one) => (one.ok ? [one.value] : []));
   return { ok: true, value: chartOf(fields, valuesOf(inRun), valuesOf(all)), issues: [] };

@@ -32,7 +32,7 @@ export const commandCodes = {
   'report-damaged': 'The report is not as it was written. Put right what is named, or draft again.',
   'report-empty': 'The report is of a draft that could not be made. Name another.',
   'not-worn-yet':
-    'Only what hangs from the shoulders can be put on, both sides alike. Put on the bodice, the trial or the dress.',
+    'A piece crosses no level of the body whose finished girth the garment states, so nobody knows where it goes. State that girth in the draft.',
   'unknown-cloth': 'No cloth of this name ships. Take the one suggested, or name a file of its figures.',
   'no-cloth': 'The file holds no figures of a cloth. Write each on a line, as cli/wear.md shows.',
   'cloth-figure-missing': 'A figure of the cloth is missing. Write it, in the unit that is named.',
@@ -58,6 +58,8 @@ export const commandCodes = {
   'not-yaml': 'The file is neither YAML nor JSON. Put right the line that is named.',
   'yaml-slip': 'A line of the file does not say what it looks like. Write it as is proposed.',
   'not-json': 'A line of the file is no JSON. Write one whole body on each line.',
+  'line-not-text':
+    'A line of a file holds bytes that are no text in UTF-8, so a name would be spelled wrong. Save the file with that encoding.',
   'line-too-long':
     'A line of the file is longer than any set of measurements. See that it is the right file.',
   'id-too-long': 'The id of a body is too long. Call it by something shorter.',

@@ -9,7 +9,7 @@ export const layCodes = {
   'shape-off-stripe':
     'A piece has no room on the cloth where its stripes would meet. Take broader cloth, or lay it open.',
   'piece-not-laid':
-    'A piece cannot be laid: its fold is not straight on the grain, or its cutting line has no parallel.',
+    'A piece cannot be laid: its fold is not straight on the grain, or the gap asked for is too wide for its shape. Ask for a smaller gap.',
   'no-lay-found': 'No lay was found in the time given. Give more seconds, or broader cloth.',
   'number-not-understood': 'The option takes a number within its limits. Write it plainly.',
   'length-not-understood':

@@ -17,7 +17,7 @@ export const measurementCodes = {
   'unit-mistaken':
     'The number is right in another unit than the one the file names. Put the unit right, or write the number in it.',
   'digits-exchanged':
-    'Two digits of a number seem to have changed places. Write it as proposed, or list it as sure.',
+    'Two digits of a number seem, or may, have changed places. Read it again, write it as proposed, or list it as sure.',
   'measurements-exchanged':
     'Two measurements seem to stand in each other’s place. Exchange them, or list them as sure.',
   'bra-size-not-read': 'A bra size is no measurement. Measure under the bust, or write the cup alone.',

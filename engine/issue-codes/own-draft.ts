@@ -4,6 +4,9 @@ export const ownDraftCodes = {
     'The source of the draft has a slip: a name, a kind or a value that is none. Put right the line it names.',
   'draft-garment-unfit':
     'What the draft hands back is no whole garment: something is missing or named that is not there. Mend the draft.',
+  'draft-endless': 'The draft ran for too long and was ended: a loop in it never ends. Mend the draft.',
   'draft-cannot-agree':
     'Two things the draft asks for exclude each other, whoever is measured. Mend the draft; your measurements are not to blame.',
+  'shaped-by-incomplete':
+    'A measurement changes the garment, and the draft does not name it in shapedBy. Add it, or leave off reading it.',
 } as const;

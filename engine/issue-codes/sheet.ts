@@ -27,7 +27,7 @@ export const sheetCodes = {
   'cutting-file-damaged':
     'A line of a piece is not in the cutting file as it was written. Do not cut by it; write it again.',
   'cutting-file-off':
-    'A length in the cutting file is another than in the draft. Do not cut by it; write it again.',
+    'A line or a length in the cutting file is another than in the draft. Do not cut by it; write it again.',
   'left-out':
     'Pictures, copies and other things that are no lines were left alone. Save them as lines, if they belong to the piece.',
   'outline-missing': 'The drawing has no line that could be a piece. Trace the piece as one closed line.',

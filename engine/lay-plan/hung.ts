@@ -5,6 +5,8 @@ export interface Matching {
   /** The seams at which stripes meet, and those that were looked at where they do not. */
   readonly matched: readonly string[];
   readonly unmatched: readonly string[];
+  /** Eased or gathered seams at which they meet at one notch or end, and nowhere else. */
+  readonly matchedOnce: readonly string[];
 }
 
 /** Where the two sides of a seam are to have the same place of a stripe: as far as `at` from the origin of each piece. */
@@ -14,6 +16,8 @@ export interface Meeting {
   readonly b: MeetingPlace;
   /** -1 where the two pieces are drawn as each other’s mirror image, so that what lies on one side of a stripe lies on the other. */
   readonly sense: 1 | -1;
+  /** The seam is eased or gathered: stripes meet at this place of it, and nowhere else. */
+  readonly once?: true;
 }
 
 export interface MeetingPlace {
@@ -54,9 +58,9 @@ export function hung(
     const above = held(own.on);
     return { on: above.on, sense: above.sense === own.sense ? 1 : -1, by: own.sense * above.by + own.by };
   };
-  const matched: string[] = [];
-  const unmatched: string[] = [];
-  for (const { name, a, b, sense } of meetings) {
+  const [matched, matchedOnce, unmatched]: [string[], string[], string[]] = [[], [], []];
+  for (const { name, a, b, sense, once } of meetings) {
+    const met = once ? matchedOnce : matched;
     const [onA, onB] = [held(a.piece), held(b.piece)];
     // What b must lie behind, less what it does, were both roots to begin a repeat.
     const apart = sense * (onA.by + a.at) - (onB.by + b.at);
@@ -64,11 +68,11 @@ export function hung(
     if (onA.on !== onB.on) {
       if (onB.on === cloth) holds.set(onA.on, { on: cloth, sense: together, by: -onA.sense * sense * apart });
       else holds.set(onB.on, { on: onA.on, sense: together, by: onB.sense * apart });
-      matched.push(name);
+      met.push(name);
     } else {
       const known = together === 1 || onA.on === cloth;
       const meets = known && Math.abs(apart - repeat * Math.round(apart / repeat)) <= unseen;
-      (meets ? matched : unmatched).push(name);
+      (meets ? met : unmatched).push(name);
     }
   }
   const phases = new Map(
@@ -77,5 +81,5 @@ export function hung(
       return [piece, by - repeat * Math.floor(by / repeat)];
     }),
   );
-  return { phases, matched, unmatched };
+  return { phases, matched, matchedOnce, unmatched };
 }

@@ -67,7 +67,7 @@ export function laidPieces(
   const asDrawn = both([false]);
   if (ends.length === 0) {
     const outline = outlineOf(line);
-    if (!outline) return refused(piece);
+    if (!outline) return refused(piece, noOutline);
     const whole = { ...base, line, outline, onFold: false };
     if (cut.pair && cloth.folded)
       return kept([
@@ -83,11 +83,10 @@ export function laidPieces(
   }
   const upright = ends.every(({ x }) => Math.abs(x - at(ends, 0).x) < level);
   const along = ends.every(({ y }) => Math.abs(y - at(ends, 0).y) < level);
-  if (!along && !upright) return refused(piece);
-  const whole = unfolded(line, at(ends, 0), along);
-  if (!whole) return refused(piece);
+  const whole = along || upright ? unfolded(line, at(ends, 0), along) : undefined;
+  if (!whole) return refused(piece, noFold);
   const outline = outlineOf(whole);
-  if (!outline) return refused(piece);
+  if (!outline) return refused(piece, noOutline);
   if (!cloth.folded || !along) {
     const shape = { ...base, line: whole, outline, onFold: false, turnedOver: false, ways: asDrawn };
     const doubled = cloth.folded ? Math.floor(cut.count / 2) : 0;
@@ -124,14 +123,18 @@ const at = (points: readonly Point[], i: number): Point => points[i] ?? point(0,
 
 const kept = (laid: readonly LaidPiece[]) => ({ laid: laid.filter(({ count }) => count > 0), issues: [] });
 
-const refused = ({ name }: Piece) => ({
+const noFold = 'its fold is not straight along or across the grain';
+
+const noOutline = 'no line can be drawn round it at half the gap. Ask for a smaller gap';
+
+const refused = ({ name }: Piece, why: string) => ({
   laid: [],
   issues: [
     {
       code: 'piece-not-laid',
       severity: 'error',
       path: name,
-      message: `The ${name} cannot be laid: its fold is not straight along or across the grain, or its cutting line has no parallel.`,
+      message: `The ${name} cannot be laid: ${why}.`,
     } as const,
   ],
 });

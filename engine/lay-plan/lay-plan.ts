@@ -97,7 +97,8 @@ export function tasksOf(
       const line = cutLines.get(piece.name);
       if (!line) continue;
       const found = laidPieces(piece, line, cut, cloth, outlineOf);
-      issues.push(...found.issues);
+      // A piece of two cloths is refused once.
+      issues.push(...found.issues.filter(({ path }) => !issues.some((known) => known.path === path)));
       const phase = matched?.phases.get(piece.name);
       const phaseAcross = matchedAlong?.phases.get(piece.name);
       const laid = found.laid.map((each) => ({

@@ -3,14 +3,15 @@ import { walkSeam } from '../checks/walk.ts';
 import { edgeEnd, edgeStart } from '../geometry/edge.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Seam } from '../pattern/seam.ts';
+import { isFull, placeWhereFull } from './full-seams.ts';
 import { hung, type Matching, type Meeting, unseen } from './hung.ts';
 import { alongX } from './laid-piece.ts';
-import { notchPairs, type PlaceOnSeam, placeOn } from './seam-places.ts';
+import { canMatch, notchPairs, type PairOfPlaces, type PlaceOnSeam, pairAt } from './seam-places.ts';
 
 /** Shorter seams are not looked at, mm (common practice, no source). */
 const leastSeam = { across: 50, aslant: 100 };
 
-/** A seam that turns less from the grain lies beside a stripe rather than across any, mm over all of it. */
+/** A seam neither side of which turns farther from the grain lies beside a stripe rather than across any, mm over all of it. */
 const leastSlant = 10;
 
 /** A seam aslant is compared at the ends of so many stretches, and met where its sides then miss each other least. */
@@ -21,7 +22,8 @@ const stations = 8;
  * grain, lies on the middle of a stripe. Then seams across the grain are matched, waists and shoulders, the longest first: at the
  * end that lies on a centre line, else at the notch that both sides have nearest to the middle, else at the end nearer to the
  * centre. Then those along the grain whose sides are equally aslant all the way: there stripes meet in a point. Those with unequal
- * slants are named as unmatched; gathered, eased and short seams are not looked at. A stripe is taken to look the same to
+ * slants are named as unmatched. What is eased or gathered is matched at one place, the centre or else a notch (`placeWhereFull`); short
+ * seams, and what is sewn to another cloth, are not looked at. A stripe is taken to look the same to
  * the left and to the right of its middle, so that what is turned over matches as what is drawn does.
  */
 export function matchingAlong(garment: Garment, repeat: number): Matching {
@@ -33,9 +35,9 @@ export function matchingAlong(garment: Garment, repeat: number): Matching {
     .toSorted((p, q) => (p.how === q.how ? q.length - p.length : p.how === 'across' ? -1 : 1));
   const placed = new Map(Array.from(centres, ([piece, y]) => [piece, -y]));
   const names = garment.pieces.map(({ name }) => name);
-  const { phases, matched, unmatched } = hung(names, meetings, repeat, placed);
+  const { phases, matched, matchedOnce, unmatched } = hung(names, meetings, repeat, placed);
   const unequal = looked.filter(({ how }) => how === 'unequal').map(({ name }) => name);
-  return { phases, matched, unmatched: [...unmatched, ...unequal] };
+  return { phases, matched, matchedOnce, unmatched: [...unmatched, ...unequal] };
 }
 
 /** A seam as it lies to the stripes: across some, or aslant, its sides equally or not. */
@@ -65,16 +67,15 @@ function centresOf({ pieces, joins }: Garment): ReadonlyMap<string, number> {
 
 /** How a seam lies to the stripes, and where its two sides are to meet on one; nothing where it is not looked at. */
 function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>): Looked | undefined {
-  if (seam.gatherRatio !== 1 || seam.ease !== 0 || seam.felled || toItsLike(seam)) return undefined;
   const walked = walkSeam(seam, tape);
-  if (!walked) return undefined;
+  if (!walked || !canMatch(seam, tape) || toItsLike(seam)) return undefined;
   const { lengthA, lengthB: length } = walked.seam;
-  const at = (share: number): Pair | undefined => pairAt(seam, tape, share * lengthA, share * length);
+  const at = (share: number): PairOfPlaces | undefined => pairAt(seam, tape, share * lengthA, share * length);
   const [first, last] = [at(0), at(1)];
   if (!first || !last) return undefined;
   const [a, b] = [turned(first.a, last.a), turned(first.b, last.b)];
   const sense = a.y * b.y < 0 ? -1 : 1;
-  const looked = (how: Looked['how'], pair: Pair): Looked => ({
+  const looked = (how: Looked['how'], pair: PairOfPlaces): Looked => ({
     name: seam.name,
     length,
     how,
@@ -82,6 +83,14 @@ function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>):
     a: { piece: pair.a.piece, at: pair.a.y },
     b: { piece: pair.b.piece, at: pair.b.y },
   });
+  if (isFull(seam)) {
+    if (length < leastSeam.across) return undefined;
+    const onCentre = notchPairs(walked)
+      .flatMap((notch) => pairAt(seam, tape, ...notch) ?? [])
+      .find((pair) => isOnCentre(pair, centres));
+    const pair = onCentre ?? placeWhereFull(seam, walked, tape, false);
+    return pair && { ...looked('across', pair), once: true };
+  }
   if (Math.abs(a.y) > Math.abs(a.x) && Math.abs(b.y) > Math.abs(b.x)) {
     if (length < leastSeam.across) return undefined;
     const onCentre = [first, last].find((pair) => isOnCentre(pair, centres));
@@ -90,28 +99,21 @@ function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>):
     const nearer = first.a.y >= last.a.y ? first : last;
     return looked('across', onCentre ?? (notch && pairAt(seam, tape, ...notch)) ?? nearer);
   }
-  if (length < leastSeam.aslant || Math.min(Math.abs(a.y), Math.abs(b.y)) < leastSlant) return undefined;
+  if (length < leastSeam.aslant) return undefined;
   const pairs = Array.from({ length: stations + 1 }, (_, i) => at(i / stations) ?? first);
+  if ([pairs.map((pair) => pair.a.y), pairs.map((pair) => pair.b.y)].every((ys) => spanOf(ys) < leastSlant))
+    return undefined;
   const apart = pairs.map((pair) => pair.b.y - sense * pair.a.y);
   const misses = apart.map((one) => Math.max(...apart.map((other) => Math.abs(other - one))));
   const least = Math.min(...misses);
   return looked(least <= unseen ? 'aslant' : 'unequal', pairs[misses.indexOf(least)] ?? first);
 }
 
-/** The same place of a seam on both its sides. */
-interface Pair {
-  readonly a: PlaceOnSeam;
-  readonly b: PlaceOnSeam;
-}
-
-function pairAt(seam: Seam, tape: Tape, onA: number, onB: number): Pair | undefined {
-  const [a, b] = [placeOn(seam.a, onA, tape), placeOn(seam.b, onB, tape)];
-  return a && b && { a, b };
-}
+const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 const turned = (from: PlaceOnSeam, to: PlaceOnSeam) => ({ x: to.x - from.x, y: to.y - from.y });
 
-const isOnCentre = ({ a, b }: Pair, centres: ReadonlyMap<string, number>): boolean =>
+const isOnCentre = ({ a, b }: PairOfPlaces, centres: ReadonlyMap<string, number>): boolean =>
   [a, b].every(({ piece, y }) => Math.abs(y - (centres.get(piece) ?? Number.POSITIVE_INFINITY)) <= unseen);
 
 /** Whether a seam joins a piece to its own like, left to right: what is turned over meets there by itself. */

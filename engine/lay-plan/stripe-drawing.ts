@@ -28,9 +28,10 @@ export function stripeWords(
   ];
 }
 
-function metWords({ matched, unmatched }: Matching, which: string): string {
+function metWords({ matched, matchedOnce, unmatched }: Matching, which: string): string {
+  const once = matchedOnce.length > 0 ? `, at one place of ${matchedOnce.length} eased or gathered` : '';
   const not = unmatched.length > 0 ? `, not at ${unmatched.length} more` : '';
-  return `they meet at ${matched.length} ${matched.length === 1 ? 'seam' : 'seams'}${which}${not}.`;
+  return `they meet at ${matched.length} ${matched.length === 1 ? 'seam' : 'seams'}${which}${once}${not}.`;
 }
 
 /** Where a repeat of stripes begins: a short stroke at either edge of the cloth, or at either end. */

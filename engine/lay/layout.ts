@@ -1,8 +1,8 @@
-import type { Random } from '../numeric/random.ts';
+import { type Copies, copiesOf, type Remembered, shortestPosture } from './copies.ts';
 import type { NoFitTable } from './no-fit-table.ts';
-import type { Posture } from './postures.ts';
-import { doubledArea, type LayProblem, phaseIn } from './problem.ts';
+import type { LayProblem } from './problem.ts';
 import type { Readied } from './readied.ts';
+import { Seats } from './seats.ts';
 import { Slabs } from './slabs.ts';
 
 /**
@@ -11,64 +11,30 @@ import { Slabs } from './slabs.ts';
  * next place sought for one of them is another (guided local search: C. Voudouris, E. Tsang, EJOR 113, 1999).
  */
 export class Layout {
+  readonly copies: Copies;
+  readonly seats: Seats;
   readonly count: number;
   readonly width: number;
   length: number;
-  readonly postures: readonly Posture[];
-  /** The shape of each copy, and the first and the number of its postures. */
-  readonly shapeOf: Int32Array;
-  private readonly firstPosture: Int32Array;
-  private readonly postureCount: Int32Array;
-  private readonly onFold: Uint8Array;
-  private readonly repeat: number;
-  /** Where on the repeat the middle of each posture lies. */
-  private readonly phase: Float64Array;
-  private readonly repeatAcross: number;
-  private readonly phaseAcross: Float64Array;
   /** Where the middle of each copy's box lies, and in which posture. */
   readonly posture: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
-  readonly halfWidth: Float64Array;
-  readonly halfHeight: Float64Array;
-  /** How much a unit of depth counts between two copies before any weight. */
-  readonly bulk: Float64Array;
-  readonly area: Float64Array;
   readonly weights: Float64Array;
   readonly depths: Float64Array;
   private readonly table: NoFitTable;
   private readonly slabs: Slabs;
 
   /** `ready` holds what was worked out of the problem's shapes for a strip as wide as this. */
-  constructor(problem: LayProblem, { postures: byShape, table }: Readied) {
-    const copies = problem.shapes.flatMap(({ count }, shape) => Array.from({ length: count }, () => shape));
-    this.count = copies.length;
+  constructor(problem: LayProblem, { postures, table }: Readied) {
+    this.copies = copiesOf(problem, postures);
+    this.seats = new Seats(problem, this.copies, postures);
+    this.count = this.copies.count;
     this.width = problem.width;
     this.length = 0;
-    this.postures = byShape.flat();
-    this.shapeOf = Int32Array.from(copies);
-    const starts = byShape.map((_, i) => byShape.slice(0, i).reduce((sum, own) => sum + own.length, 0));
-    this.firstPosture = Int32Array.from(copies, (shape) => starts[shape] ?? 0);
-    this.postureCount = Int32Array.from(copies, (shape) => byShape[shape]?.length ?? 0);
-    this.onFold = Uint8Array.from(copies, (shape) => (problem.shapes[shape]?.onFold ? 1 : 0));
-    this.repeat = problem.repeat ?? 0;
-    this.phase = Float64Array.from(
-      byShape.flatMap((own, i) => own.map(({ middle }) => middle.x + (problem.shapes[i]?.phase ?? 0))),
-    );
-    this.repeatAcross = problem.repeatAcross ?? 0;
-    this.phaseAcross = Float64Array.from(
-      byShape.flatMap((own, i) =>
-        own.map(({ middle, way }) => middle.y + phaseIn(problem.shapes[i] ?? {}, way)),
-      ),
-    );
-    this.posture = Int32Array.from(this.firstPosture);
+    this.posture = Int32Array.from(this.copies.firstPosture);
     this.x = new Float64Array(this.count);
     this.y = new Float64Array(this.count);
-    this.halfWidth = Float64Array.from(this.postures, (posture) => posture.halfWidth);
-    this.halfHeight = Float64Array.from(this.postures, (posture) => posture.halfHeight);
-    const areas = problem.shapes.map(({ outline }) => Math.abs(doubledArea(outline)) / 2);
-    this.area = Float64Array.from(copies, (shape) => areas[shape] ?? 0);
-    this.bulk = Float64Array.from(this.area, (area) => area ** 0.25);
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.depths = new Float64Array(this.count * this.count);
     this.table = table;
@@ -82,8 +48,8 @@ export class Layout {
     const { words, beginX, endX, beginY, endY } = slabs;
     const row = posture * table.count;
     const first = i * this.count;
-    const halfWidth = this.halfWidth[posture] as number;
-    const halfHeight = this.halfHeight[posture] as number;
+    const halfWidth = this.copies.halfWidth[posture] as number;
+    const halfHeight = this.copies.halfHeight[posture] as number;
     const right = slabs.atX(x + halfWidth);
     const left = slabs.atX(x - halfWidth);
     const bottom = slabs.atY(y + halfHeight);
@@ -133,7 +99,8 @@ export class Layout {
   private stand(i: number): void {
     const posture = this.posture[i] as number;
     const [x, y] = [this.x[i] as number, this.y[i] as number];
-    const [width, height] = [this.halfWidth[posture] as number, this.halfHeight[posture] as number];
+    const { halfWidth, halfHeight } = this.copies;
+    const [width, height] = [halfWidth[posture] as number, halfHeight[posture] as number];
     this.slabs.put(i, x - width, x + width, y - height, y + height);
   }
 
@@ -141,6 +108,7 @@ export class Layout {
   private measure(i: number): void {
     const { table, posture, depths, count } = this;
     const { boxes } = table;
+    const { bulk } = this.copies;
     const row = (posture[i] as number) * table.count;
     for (let j = 0; j < count; j++) {
       let depth = 0;
@@ -162,7 +130,7 @@ export class Layout {
             Infinity,
           );
       }
-      depth *= (this.bulk[i] as number) * (this.bulk[j] as number);
+      depth *= (bulk[i] as number) * (bulk[j] as number);
       depths[i * count + j] = depth;
       depths[j * count + i] = depth;
     }
@@ -191,66 +159,22 @@ export class Layout {
     return false;
   }
 
-  /** One of the postures of a copy, by chance. */
-  somePosture(i: number, random: Random): number {
-    const count = this.postureCount[i] as number;
-    const first = this.firstPosture[i] as number;
-    return count === 1 ? first : first + Math.floor(random() * count);
-  }
-
-  /** The posture in which a copy takes the least length. */
-  private shortest(i: number): number {
-    const first = this.firstPosture[i] as number;
-    let best = first;
-    for (let k = first; k < first + (this.postureCount[i] as number); k++)
-      if ((this.halfWidth[k] as number) < (this.halfWidth[best] as number)) best = k;
-    return best;
-  }
-
-  /** The place across the strip nearest to a wanted one that is inside it and on its repeat; on the fold the only one. */
-  seatAcross(i: number, posture: number, wanted: number): number {
-    const half = this.halfHeight[posture] as number;
-    if (this.onFold[i]) return half;
-    const { repeatAcross } = this;
-    if (repeatAcross === 0) return Math.max(half, Math.min(this.width - half, wanted));
-    return onLattice(this.phaseAcross[posture] as number, repeatAcross, half, this.width - half, wanted);
-  }
-
-  /**
-   * The place along the strip nearest to a wanted one that is inside it and on its repeat. On a strip too short for that, the
-   * first on the repeat.
-   */
-  seat(posture: number, wanted: number): number {
-    const half = this.halfWidth[posture] as number;
-    const { repeat } = this;
-    if (repeat === 0) return Math.max(half, Math.min(this.length - half, wanted));
-    return onLattice(this.phase[posture] as number, repeat, half, this.length - half, wanted);
-  }
-
-  /** The least move along the strip from one place to another that is worth a try. */
-  stride(wanted: number): number {
-    return wanted === 0 ? 0 : Math.max(wanted, this.repeat);
-  }
-
-  /** The same across the strip. */
-  strideAcross(wanted: number): number {
-    return wanted === 0 ? 0 : Math.sign(wanted) * Math.max(Math.abs(wanted), this.repeatAcross);
-  }
-
   /** Moves a copy into the strip, and turns one that is too long for it to where it is shortest. */
   keepInside(i: number): void {
-    if (2 * (this.halfWidth[this.posture[i] as number] as number) > this.length)
-      this.posture[i] = this.shortest(i);
+    const { copies, seats, length } = this;
+    if (2 * (copies.halfWidth[this.posture[i] as number] as number) > length)
+      this.posture[i] = shortestPosture(copies, i);
     const posture = this.posture[i] as number;
-    this.x[i] = this.seat(posture, this.x[i] as number);
-    this.y[i] = this.seatAcross(i, posture, this.y[i] as number);
+    this.x[i] = seats.along(posture, length, this.x[i] as number);
+    this.y[i] = seats.across(i, posture, this.y[i] as number);
   }
 
   /** How far the copies reach. */
   reach(): number {
+    const { halfWidth } = this.copies;
     let reach = 0;
     for (let i = 0; i < this.count; i++)
-      reach = Math.max(reach, (this.x[i] as number) + (this.halfWidth[this.posture[i] as number] as number));
+      reach = Math.max(reach, (this.x[i] as number) + (halfWidth[this.posture[i] as number] as number));
     return reach;
   }
 
@@ -267,19 +191,4 @@ export class Layout {
     this.y.set(y);
     this.measureAll();
   }
-}
-
-/** The place a whole number of repeats behind `phase`, between two bounds, nearest to a wanted one; the first where none lies between. */
-function onLattice(phase: number, repeat: number, least: number, most: number, wanted: number): number {
-  const first = Math.ceil((least - phase) / repeat);
-  const last = Math.floor((most - phase) / repeat);
-  return phase + repeat * Math.max(first, Math.min(last, Math.round((wanted - phase) / repeat)));
-}
-
-/** Places of all copies at some moment. */
-export interface Remembered {
-  readonly length: number;
-  readonly posture: Int32Array;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
 }

@@ -1,7 +1,10 @@
-import { type Random, randomFrom } from '../numeric/random.ts';
-import { Layout, type Remembered } from './layout.ts';
+import { normal, type Random, randomFrom } from '../numeric/random.ts';
+import { type Remembered, somePosture } from './copies.ts';
+import { exchangeTwo } from './exchange.ts';
+import { layOf } from './lay-of.ts';
+import { Layout } from './layout.ts';
 import { leastLength } from './least-length.ts';
-import { areaOf, inWay, type Lay, type LayProblem, type Placement } from './problem.ts';
+import { areaOf, type Lay, type LayProblem } from './problem.ts';
 import { faultsOf } from './proof.ts';
 import { onStrip, type Readied, readiedFor } from './readied.ts';
 import { type Patience, separate } from './separate.ts';
@@ -120,7 +123,7 @@ class Search {
     const { layout, random } = this;
     layout.length = Math.max(this.least, areaOf(this.problem) / (this.problem.width * firstDensity));
     for (let i = 0; i < layout.count; i++) {
-      layout.posture[i] = layout.somePosture(i, random);
+      layout.posture[i] = somePosture(layout.copies, i, random);
       layout.x[i] = random() * layout.length;
       layout.y[i] = random() * layout.width;
       layout.keepInside(i);
@@ -167,37 +170,10 @@ class Search {
         const chosen =
           nearly[Math.min(nearly.length - 1, Math.floor(Math.abs(normal(random)) * 0.25 * nearly.length))];
         if (chosen) layout.recall({ ...chosen, length });
-        this.exchange();
+        exchangeTwo(layout, random);
       }
       if (this.rounds - started > 30) step = Math.max(leastStep, step * 0.7);
     }
-  }
-
-  /** Exchanges two large shapes, so that the search goes on elsewhere. */
-  private exchange(): void {
-    const { layout, random } = this;
-    const bySize = Array.from({ length: layout.count }, (_, i) => i).sort(
-      (a, b) => (layout.area[b] as number) - (layout.area[a] as number),
-    );
-    let total = 0;
-    for (const i of bySize) total += layout.area[i] as number;
-    let sum = 0;
-    const large = bySize.filter((i) => {
-      sum += layout.area[i] as number;
-      return sum <= 0.75 * total;
-    });
-    const a = large[Math.floor(random() * large.length)] ?? 0;
-    const others = large.filter((i) => layout.shapeOf[i] !== layout.shapeOf[a]);
-    const b = others[Math.floor(random() * others.length)] ?? 0;
-    const [ax, ay, bx, by] = [layout.x[a], layout.y[a], layout.x[b], layout.y[b]] as [
-      number,
-      number,
-      number,
-      number,
-    ];
-    [layout.x[a], layout.y[a], layout.x[b], layout.y[b]] = [bx, by, ax, ay];
-    layout.keepInside(a);
-    layout.keepInside(b);
   }
 
   /** Presses the best lay together by steps that shrink as time goes on, cut out of the strip anywhere. */
@@ -217,45 +193,4 @@ class Search {
       yield* this.part(100, 2, 1);
     }
   }
-}
-
-/** A number of the normal distribution (G. E. P. Box, M. E. Muller, 1958). */
-const normal = (random: Random): number =>
-  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-
-/** The places of a layout as moves of its shapes. */
-function layOf(problem: LayProblem, layout: Layout): Lay {
-  const copies = new Map<number, number>();
-  const placements: Placement[] = [];
-  let length = 0;
-  for (let i = 0; i < layout.count; i++) {
-    const shape = layout.shapeOf[i] as number;
-    const posture = layout.postures[layout.posture[i] as number];
-    if (!posture) continue;
-    const copy = copies.get(shape) ?? 0;
-    copies.set(shape, copy + 1);
-    const { way, middle } = posture;
-    const put = (problem.shapes[shape]?.outline ?? []).map((corner) => inWay(corner, way));
-    const onX = put.map((corner) => corner.x);
-    const onY = put.map((corner) => corner.y);
-    const x = inside((layout.x[i] as number) - middle.x, onX, Infinity);
-    const y = inside((layout.y[i] as number) - middle.y, onY, problem.width);
-    placements.push({ shape, copy, way, x, y });
-    length = Math.max(length, ...onX.map((value) => value + x));
-  }
-  return { length, placements };
-}
-
-/** A move that rounding has taken out of the strip, put back by the last digits: no sum is below 0 or above `most`. */
-function inside(move: number, values: readonly number[], most: number): number {
-  let moved = move;
-  for (let tries = 0; tries < 4; tries++) {
-    const last = Math.abs(moved) * 2 ** -52;
-    const low = Math.min(...values.map((value) => value + moved));
-    const high = Math.max(...values.map((value) => value + moved));
-    if (low < 0) moved += Math.max(-low, last);
-    else if (high > most) moved -= Math.max(high - most, last);
-    else break;
-  }
-  return moved;
 }

@@ -1,4 +1,5 @@
 import type { Random } from '../numeric/random.ts';
+import { somePosture } from './copies.ts';
 import type { Layout } from './layout.ts';
 
 /** Places tried all over the strip, and near the copy's own. */
@@ -37,9 +38,9 @@ export class PlaceSeeker {
     for (const place of best) place.cost = Infinity;
     this.enter(own, x, y, before);
     for (let k = 0; k < anywhere; k++) {
-      const posture = layout.somePosture(i, random);
-      const halfWidth = layout.halfWidth[posture] as number;
-      const halfHeight = layout.halfHeight[posture] as number;
+      const posture = somePosture(layout.copies, i, random);
+      const halfWidth = layout.copies.halfWidth[posture] as number;
+      const halfHeight = layout.copies.halfHeight[posture] as number;
       this.tryPlace(
         i,
         posture,
@@ -48,12 +49,13 @@ export class PlaceSeeker {
       );
     }
     for (let k = 0; k < nearby; k++) {
-      const posture = layout.somePosture(i, random);
-      const dx = (random() - 0.5) * 2 * (layout.halfWidth[own] as number);
-      const dy = (random() - 0.5) * 2 * (layout.halfHeight[own] as number);
+      const posture = somePosture(layout.copies, i, random);
+      const dx = (random() - 0.5) * 2 * (layout.copies.halfWidth[own] as number);
+      const dy = (random() - 0.5) * 2 * (layout.copies.halfHeight[own] as number);
       this.tryPlace(i, posture, x + dx, y + dy);
     }
-    const size = Math.min(layout.halfWidth[own] as number, layout.halfHeight[own] as number) * 2;
+    const size =
+      Math.min(layout.copies.halfWidth[own] as number, layout.copies.halfHeight[own] as number) * 2;
     for (let k = 0; k < finalists; k++) {
       const place = best[k];
       if (place && place.cost < Infinity) this.descend(i, place, size * 0.25, size * 0.02);
@@ -66,10 +68,10 @@ export class PlaceSeeker {
 
   private tryPlace(i: number, posture: number, wantedX: number, wantedY: number): void {
     const { layout } = this;
-    const half = layout.halfWidth[posture] as number;
+    const half = layout.copies.halfWidth[posture] as number;
     if (2 * half > layout.length) return;
-    const x = layout.seat(posture, wantedX);
-    const y = layout.seatAcross(i, posture, wantedY);
+    const x = layout.seats.along(posture, layout.length, wantedX);
+    const y = layout.seats.across(i, posture, wantedY);
     const worst = (this.best[finalists - 1] as Place).cost;
     const cost = layout.cost(i, posture, x, y, worst);
     if (cost < worst) this.enter(posture, x, y, cost);
@@ -98,14 +100,14 @@ export class PlaceSeeker {
     let step = start;
     while (step > least && place.cost > 0) {
       const axis = random() * 4;
-      const sx = layout.stride(axis < 1 ? 0 : axis < 2 ? step : Math.SQRT1_2 * step);
-      const sy = layout.strideAcross(
+      const sx = layout.seats.stride(axis < 1 ? 0 : axis < 2 ? step : Math.SQRT1_2 * step);
+      const sy = layout.seats.strideAcross(
         axis < 1 ? step : axis < 2 ? 0 : axis < 3 ? Math.SQRT1_2 * step : -Math.SQRT1_2 * step,
       );
       const { x, y, cost } = place;
       for (let way = -1; way <= 1; way += 2) {
-        const nx = layout.seat(posture, x + way * sx);
-        const ny = layout.seatAcross(i, posture, y + way * sy);
+        const nx = layout.seats.along(posture, layout.length, x + way * sx);
+        const ny = layout.seats.across(i, posture, y + way * sy);
         const found = layout.cost(i, posture, nx, ny, place.cost);
         if (found < place.cost) {
           place.x = nx;

@@ -1,5 +1,6 @@
 import type { Random } from '../numeric/random.ts';
-import type { Layout, Remembered } from './layout.ts';
+import type { Remembered } from './copies.ts';
+import type { Layout } from './layout.ts';
 import { PlaceSeeker } from './seek-place.ts';
 
 /** How a try to separate ended: with no overlap left, or with the least found. */
@@ -69,12 +70,12 @@ function pass(layout: Layout, seeker: PlaceSeeker, random: Random): void {
 }
 
 /** Weights start at what a unit of depth counts between two copies. */
-function weighBulk({ weights, bulk, count }: Layout): void {
+function weighBulk({ weights, copies: { bulk }, count }: Layout): void {
   for (let i = 0; i < count; i++)
     for (let j = 0; j < count; j++) weights[i * count + j] = (bulk[i] as number) * (bulk[j] as number);
 }
 
-function growWeights({ depths, weights, bulk, count }: Layout): void {
+function growWeights({ depths, weights, copies: { bulk }, count }: Layout): void {
   let deepest = 0;
   for (let i = 0; i < count; i++)
     for (let k = i * count + i + 1; k < (i + 1) * count; k++)

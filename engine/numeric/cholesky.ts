@@ -1,5 +1,5 @@
 import { innerProduct } from './inner-product.ts';
-import { zeros } from './zeros.ts';
+import { zeroPlaces, zeros } from './zeros.ts';
 
 /** The lower triangle of a symmetric matrix or, once it is factored, its factor. */
 export interface Triangle {
@@ -14,7 +14,7 @@ export interface Triangle {
 export const triangle = (order: number, entries = zeros(order * order)): Triangle => ({
   order,
   entries,
-  starts: new Int32Array(order),
+  starts: zeroPlaces(order),
 });
 
 /**

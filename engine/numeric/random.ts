@@ -11,3 +11,7 @@ export function randomFrom(seed: number): Random {
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
 }
+
+/** A number of the normal distribution, mean 0, deviation 1 (G. E. P. Box, M. E. Muller, 1958). */
+export const normal = (random: Random): number =>
+  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());

@@ -1,5 +1,5 @@
 import { innerProduct } from './inner-product.ts';
-import { zeros } from './zeros.ts';
+import { zeroPlaces, zeros } from './zeros.ts';
 
 /**
  * A row that keeps less than this share of its length outside the span of the others is counted as dependent.
@@ -38,7 +38,7 @@ export class RowBasis {
     this.#rows = zeros(n * n);
     this.#basis = zeros(n * n);
     this.#triangle = zeros(n * n);
-    this.#starts = new Int32Array(n);
+    this.#starts = zeroPlaces(n);
   }
 
   clear(): void {

@@ -1,6 +1,9 @@
 /** How many numbers are asked of the system at once. */
 const BLOCK = 8192;
 
+let places = new Int32Array(0);
+let placesUsed = 0;
+
 let block = new Float64Array(0);
 let used = 0;
 
@@ -16,4 +19,15 @@ export function zeros(count: number): Float64Array<ArrayBuffer> {
   }
   used += count;
   return block.subarray(used - count, used);
+}
+
+/** The same for places: whole numbers. */
+export function zeroPlaces(count: number): Int32Array<ArrayBuffer> {
+  if (count > BLOCK / 4) return new Int32Array(count);
+  if (placesUsed + count > places.length) {
+    places = new Int32Array(BLOCK);
+    placesUsed = 0;
+  }
+  placesUsed += count;
+  return places.subarray(placesUsed - count, placesUsed);
 }

@@ -103,7 +103,8 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   styling: StylingOf<Choices>,
   sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
-  const { take, placedBy, ...log } = stepLog();
+  const { take, placedBy, heading, point, line, curves, points, solved, steps } = stepLog();
+  const { refuse, refusals, remark, remarks } = issueBook();
   const computes =
     <U extends QuantityUnit>(unit: U): Computes<Quantity<U>> =>
     (strings, ...values) => {
@@ -120,8 +121,17 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     take({ title: said(sentence.cut.title, given), sentence, given });
   };
   return {
-    ...log,
-    ...issueBook(),
+    heading,
+    point,
+    line,
+    curves,
+    points,
+    solved,
+    steps,
+    refuse,
+    refusals,
+    remark,
+    remarks,
     body,
     size: sizesOf(body),
     choices: declared,
@@ -146,15 +156,18 @@ export function draftingTable<const Choices extends readonly Choice[]>(
 
 /** The measurements of a body as quantities. */
 function sizesOf({ size }: Body): BodyQuantities {
-  const entries = measurementNames.map((measurement) => {
+  const quantities: Partial<Record<MeasurementName, Quantity>> = {};
+  for (const measurement of measurementNames) {
     const unit = measurement === 'shoulderSlope' ? 'rad' : 'mm';
     const name = measurementWords(measurement);
-    return [
-      measurement,
-      { value: size[measurement], unit, name, origin: { kind: 'measurement', measurement } },
-    ];
-  });
-  return Object.fromEntries(entries) as BodyQuantities;
+    quantities[measurement] = {
+      value: size[measurement],
+      unit,
+      name,
+      origin: { kind: 'measurement', measurement },
+    };
+  }
+  return quantities as BodyQuantities;
 }
 
 /** The numbers among the choices as quantities. */
@@ -162,13 +175,14 @@ function chosen<Choices extends readonly Choice[]>(
   declared: Choices,
   styling: Readonly<Record<string, number | string>>,
 ): ChosenQuantities<Choices> {
-  const entries = flatMapped(declared, (choice) => {
+  const numbers: Record<string, Quantity | string> = {};
+  for (const choice of declared) {
     const made = styling[choice.name];
-    if (choice.kind === 'word' || made === undefined) return [];
+    if (choice.kind === 'word' || made === undefined) continue;
     const { name, unit } = choice;
-    return [[name, typeof made === 'number' ? quantity(made, unit, name, { kind: 'choice' }) : made]];
-  });
-  return Object.fromEntries(entries) as ChosenQuantities<Choices>;
+    numbers[name] = typeof made === 'number' ? quantity(made, unit, name, { kind: 'choice' }) : made;
+  }
+  return numbers as ChosenQuantities<Choices>;
 }
 
 function givenIn(strings: readonly string[], values: readonly PutIn[]): readonly Given[] {

@@ -29,3 +29,5 @@ export const seamFinishes = {
 } as const satisfies Readonly<Record<string, Finish>>;
 
 export type SeamFinish = keyof typeof seamFinishes;
+
+export const finishNames = Object.keys(seamFinishes) as readonly SeamFinish[];

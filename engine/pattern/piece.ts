@@ -1,3 +1,4 @@
+import type { Side } from '../body/side.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 
@@ -14,10 +15,10 @@ export interface Piece {
   readonly marks: readonly Mark[];
   readonly cut: readonly CutCount[];
   /**
-   * Which pair this is one of, where left and right differ, and whether it is drawn as the mirror image of what the
-   * pair is drawn as. None on a piece read from a file.
+   * Which pair this is one of, where left and right differ, on which side of hers it is worn, and whether it is drawn as
+   * the mirror image of what the pair is drawn as. None on a piece read from a file.
    */
-  readonly oneOf?: { readonly pair: string; readonly mirrored: boolean };
+  readonly oneOf?: { readonly pair: string; readonly side: Side; readonly mirrored: boolean };
 }
 
 /** An edge with what becomes of it. */

@@ -16,7 +16,7 @@ export interface Rule {
 /** Values that rules have for the time being, as they are written (an angle in degrees), by the rules' numbers. */
 export type TurnedRules = Readonly<Record<string, number>>;
 
-let turned: TurnedRules = {};
+let turned: TurnedRules | undefined;
 
 /**
  * What comes of a drawing in which some rules have other values than the draft gives them. Only a rule that is read while
@@ -64,10 +64,10 @@ function ruleOf(id: string, value: number, unit: Rule['unit'], says: string, sou
     says,
     source,
     get value() {
-      return turned[id] ?? value;
+      return turned?.[id] ?? value;
     },
     get quantity() {
-      const written = turned[id];
+      const written = turned?.[id];
       if (written === undefined) return own;
       if (latest.written !== written) latest = { written, quantity: quantityOf(written) };
       return latest.quantity;

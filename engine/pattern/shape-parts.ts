@@ -76,3 +76,38 @@ export function piecesOf(measure: ShapeMeasure): readonly string[] {
   renamed(measure, { edge, piece: noted });
   return [...names];
 }
+
+/** The first of them, found without looking for the others. */
+export const firstPieceOf = (measure: ShapeMeasure): string | undefined =>
+  firstNamed(measure) ?? piecesOf(measure)[0];
+
+function firstNamed(measure: ShapeMeasure): string | undefined {
+  switch (measure.kind) {
+    case 'drafted':
+    case 'grain':
+      return measure.piece;
+    case 'laid on':
+    case 'sewn-in angle':
+      return measure.a.edges[0]?.piece;
+    case 'tightest bend':
+    case 'notch height':
+    case 'cap top':
+    case 'fullest':
+      return measure.of.edges[0]?.piece;
+    case 'length':
+      return firstOfPart(measure.parts[0]);
+    case 'taper':
+      return firstOfPart(measure.upper[0]);
+    case 'dip':
+      return measure.at.corner.piece;
+    case 'lean':
+      return measure.at.piece;
+    case 'across':
+      return measure.armhole.edges[0]?.piece;
+    case 'notch depth':
+      return undefined;
+  }
+}
+
+const firstOfPart = (part: LengthPart | undefined): string | undefined =>
+  part?.kind === 'chain' ? part.chain.edges[0]?.piece : part?.piece;

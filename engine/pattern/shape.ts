@@ -63,8 +63,13 @@ export type ShapeMeasure =
       readonly notch: string;
       readonly say: 'top' | 'grain';
     }
-  /** mm: how much farther one corner lies from a level than another does from its own. */
-  | { readonly kind: 'dip'; readonly at: CornerFromLevel; readonly than: CornerFromLevel }
+  /** mm, and `plus`: how much farther one corner lies from a level than another does from its own. */
+  | {
+      readonly kind: 'dip';
+      readonly at: CornerFromLevel;
+      readonly than: CornerFromLevel;
+      readonly plus?: number;
+    }
   /** Degrees between an edge, where it leaves a corner, and the grain of its piece. */
   | { readonly kind: 'lean'; readonly at: SeamCorner }
   /** Degrees between a piece's grain and the upright to a level of it. */

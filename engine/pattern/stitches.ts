@@ -12,6 +12,8 @@ export const stitchTypes = {
 
 export type StitchType = keyof typeof stitchTypes;
 
+export const stitchNumbers = Object.keys(stitchTypes) as readonly StitchType[];
+
 /**
  * Seam classes of ISO 4916: how the plies lie to each other (same source). A gathered seam has no class of its own:
  * it is superimposed, with one ply gathered.

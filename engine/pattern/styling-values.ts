@@ -4,13 +4,14 @@ import { writtenLength } from '../text/written-length.ts';
 import type { Choice, Styling } from './styling.ts';
 
 /** The choices that are not as usual. */
-export const madeOtherwise = (choices: readonly Choice[], styling: Styling): Styling =>
-  Object.fromEntries(
-    choices.flatMap(({ name, default: usual }) => {
-      const made = styling[name];
-      return made === undefined || made === usual ? [] : [[name, made]];
-    }),
-  );
+export function madeOtherwise(choices: readonly Choice[], styling: Styling): Styling {
+  const otherwise: Record<string, number | string> = {};
+  for (const { name, default: usual } of choices) {
+    const made = styling[name];
+    if (made !== undefined && made !== usual) otherwise[name] = made;
+  }
+  return otherwise;
+}
 
 /**
  * The choices made for one garment, from whatever was given in a file or on the command line: defaults where
@@ -20,8 +21,7 @@ export const madeOtherwise = (choices: readonly Choice[], styling: Styling): Sty
  * `styling-out-of-range` (with the limits), `unknown-styling-word` (with the words that are known).
  */
 export function resolveStyling(choices: readonly Choice[], given: unknown): Result<Styling> {
-  if (given === undefined || given === null)
-    return { ok: true, value: Object.fromEntries(choices.map((c) => [c.name, c.default])), issues: [] };
+  if (given === undefined || given === null) return { ok: true, value: asUsual(choices), issues: [] };
   if (typeof given !== 'object' || Array.isArray(given)) return { ok: false, issues: [notAList] };
   const names = choices.map((c) => c.name);
   const issues: Issue[] = Object.keys(given)
@@ -35,6 +35,12 @@ export function resolveStyling(choices: readonly Choice[], given: unknown): Resu
     else styling[choice.name] = made;
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: styling, issues: [] };
+}
+
+function asUsual(choices: readonly Choice[]): Styling {
+  const styling: Record<string, number | string> = {};
+  for (const choice of choices) styling[choice.name] = choice.default;
+  return styling;
 }
 
 function choose(choice: Choice, raw: unknown): number | string | Issue {

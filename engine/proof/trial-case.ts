@@ -7,7 +7,7 @@ import { significant } from '../text/figure.ts';
 export interface TrialCase {
   readonly body: BodyData;
   readonly styling: Styling;
-  /** Whether its sheet is written too and read back, which takes as long as the draft. */
+  /** Whether its sheet is written too and read back, and its draft held to what it says shapes it: as long as the draft. */
   readonly readBack?: true;
 }
 
@@ -19,8 +19,8 @@ const likely = [0.08, 0.15, 0.3, 0.7] as const;
 
 /**
  * What a draft is held to: every given body and the grid, as usual; both ends and every word of each choice alone, on the
- * bodies in turn; and so many random combinations of choices, on any of these bodies. The sheet of each given body, and of each
- * choice alone, is read back.
+ * bodies in turn; and so many random combinations of choices, on any of these bodies. All but the sheets of the
+ * grid are read back.
  */
 export function trialCases(
   choices: readonly Choice[],
@@ -46,7 +46,8 @@ export function trialCases(
     const body = oneOf(everybody, Math.floor(random() * everybody.length));
     const share = oneOf(likely, i);
     const changed = choices.filter(() => random() < share);
-    return { body, styling: Object.fromEntries(changed.map((c) => [c.name, anyOf(c, random)])) };
+    const styling = Object.fromEntries(changed.map((c) => [c.name, anyOf(c, random)]));
+    return { body, styling, readBack: true };
   });
   return [...asUsual, ...ends, ...combined];
 }

@@ -46,6 +46,7 @@ const wearerWords = ({ cup, bust, underBust, waist, hip }: Wearer, units: Unit):
   `waist ${lengthFigure(waist, units)}, hip ${lengthIn(hip, units)}`,
 ];
 
+/** How often a piece is cut of a cloth, and how: “cut 2 lining, a pair”. */
 export const cutWords = ({ cloth, count, onFold, pair, printedSide }: CutCount): string => {
   const pairs = pair ? (count === 2 ? ', a pair' : ', in pairs') : '';
   return `cut ${count} ${cloth}${onFold ? ' on the fold' : ''}${pairs}${printedSide ? `, printed side ${printedSide}` : ''}`;

@@ -38,7 +38,13 @@ export const shape = z.discriminatedUnion('kind', [
     notch: name,
     say: z.enum(['top', 'grain']),
   }),
-  z.strictObject({ ...band, kind: z.literal('dip'), at: fromLevel, than: fromLevel }),
+  z.strictObject({
+    ...band,
+    kind: z.literal('dip'),
+    at: fromLevel,
+    than: fromLevel,
+    plus: mm.exactOptional(),
+  }),
   z.strictObject({ ...band, kind: z.literal('lean'), at: corner }),
   z.strictObject({ ...band, kind: z.literal('grain'), piece: name, line: name }),
   z.strictObject({

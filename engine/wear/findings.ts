@@ -24,6 +24,15 @@ export interface Strain {
   readonly over: number;
 }
 
+/** What became of the waist seam when both arms were raised, mm and degrees from where they hang. */
+export interface ArmsRaised {
+  readonly to: number;
+  /** How much higher the waist seam then lay, place by place. */
+  readonly lift: readonly { readonly at: string; readonly by: number }[];
+  /** How far they may be raised before it lies higher by 10 mm anywhere; as far as they were raised, where it never did. */
+  readonly free: number;
+}
+
 /** What is found on a worn garment, in a fitting's terms; mm and degrees, the wearer's left where there are two. */
 export interface Findings {
   readonly ease: readonly Ease[];
@@ -31,7 +40,7 @@ export interface Findings {
   readonly waistLevel: readonly { readonly at: string; readonly above: number }[];
   /** The garment's bust point from the body's: to the side, and up. None where no edge carries the mark. */
   readonly bustPoint: { readonly across: number; readonly up: number } | undefined;
-  /** The side seam at the waist, forward of the body's side; and how far it leans forward from the waist up, degrees. */
+  /** The side seam at the waist, forward of the body's side; and how far it leans forward from below up, degrees. */
   readonly side: { readonly atWaist: number; readonly lean: number } | undefined;
   readonly strain: readonly Strain[];
   /** The greatest pressure of the cloth on the body, kPa. */
@@ -39,6 +48,8 @@ export interface Findings {
   readonly gaps: readonly Gap[];
   /** Height of the hem above the floor; none where it hangs from no waist. */
   readonly hem?: { readonly lowest: number; readonly highest: number; readonly mean: number } | undefined;
+  /** None where there are no sleeves, or no arm was raised. */
+  readonly arms?: ArmsRaised | undefined;
 }
 
 /** Everything that is found on a worn garment. */
@@ -133,20 +144,27 @@ function hemOf({ girths }: Garment, { x, sewn }: Worn): Findings['hem'] {
   };
 }
 
-function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand): Findings['waistLevel'] {
-  return joins.flatMap((join) => {
-    if (join.kind === 'along' || join.a.edge !== 'waist' || /^skirt/.test(join.a.piece)) return [];
-    const index = sewn.panels.findIndex(({ panel }) => panel.name === join.a.piece && panel.side !== 'right');
-    const found = sewn.panels[index];
-    if (!found) return [];
-    const names = found.panel.piece.edges.map(({ name }) => name);
-    const after = names[(names.indexOf('waist') + 1) % names.length];
-    const chain = edgeChain(sewn, index, 'waist');
-    const corner = after === join.a.seam ? chain.at(-1) : chain[0];
-    if (corner === undefined) return [];
-    const at = join.name.replace(/^waist at (the )?/, '');
-    return [{ at, above: (x[3 * corner + 1] as number) - stand.levels.waist }];
-  });
+/** Height of the waist seam above the body's waist, place by place. */
+export function waistLevels({ joins }: Garment, { x, sewn }: Worn, stand: Stand): Findings['waistLevel'] {
+  // Where left and right differ, both are told.
+  const sided = sewn.panels.some(({ panel }) => panel.piece.oneOf);
+  const told = new Map<string, number>();
+  for (const join of joins) {
+    if (join.kind === 'along' || join.a.edge !== 'waist') continue;
+    const place = join.name.replace(/^.*waist at (the )?/, '');
+    for (const [index, { panel }] of sewn.panels.entries()) {
+      if (panel.name !== join.a.piece || (!sided && panel.side === 'right')) continue;
+      const names = panel.piece.edges.map(({ name }) => name);
+      const after = names[(names.indexOf('waist') + 1) % names.length];
+      const chain = edgeChain(sewn, index, 'waist');
+      const corner = after === join.a.seam ? chain.at(-1) : chain[0];
+      const at = sided && join.kind === 'across' ? `${place}, ${panel.side}` : place;
+      // A skirt's waist is that of the bodice above it.
+      if (corner !== undefined && !told.has(at))
+        told.set(at, (x[3 * corner + 1] as number) - stand.levels.waist);
+    }
+  }
+  return [...told].map(([at, above]) => ({ at, above }));
 }
 
 /** The bust point is marked by the notch at bust level on the seam that runs nearest to it. */
@@ -168,21 +186,24 @@ function bustPointOf({ x, sewn }: Worn, stand: Stand): Findings['bustPoint'] {
 }
 
 function sideOf({ x, sewn }: Worn, stand: Stand): Findings['side'] {
-  const seam = sewn.seams.find(({ name }) => name === 'side, left');
+  const seam = sewn.seams.find(({ a, b }) =>
+    [...a, ...b].every(({ panel, edge }) => edge === 'side' && sewn.panels[panel]?.panel.side === 'left'),
+  );
   if (!seam) return undefined;
-  const chain = alongChain(sewn, seam.a);
-  const sorted = [...chain].sort((a, b) => (x[3 * a + 1] as number) - (x[3 * b + 1] as number));
+  const height = (p: number): number => x[3 * p + 1] as number;
+  const sorted = [...alongChain(sewn, seam.a)].sort((a, b) => height(a) - height(b));
   const [low, high] = [sorted[0], sorted.at(-1)];
   if (low === undefined || high === undefined) return undefined;
   const { points } = sectionAt(stand, stand.levels.waist);
   let widest = 0;
   for (let i = 0; i < points.length; i += 2)
     if ((points[i] as number) > (points[2 * widest] as number)) widest = i / 2;
+  const { waist } = stand.levels;
+  const atWaist = Math.abs(height(low) - waist) < Math.abs(height(high) - waist) ? low : high;
   const forward = (x[3 * high + 2] as number) - (x[3 * low + 2] as number);
-  const up = (x[3 * high + 1] as number) - (x[3 * low + 1] as number);
   return {
-    atWaist: (x[3 * low + 2] as number) - (points[2 * widest + 1] as number),
-    lean: (180 * Math.atan2(forward, up)) / Math.PI,
+    atWaist: (x[3 * atWaist + 2] as number) - (points[2 * widest + 1] as number),
+    lean: (180 * Math.atan2(forward, height(high) - height(low))) / Math.PI,
   };
 }
 

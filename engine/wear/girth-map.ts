@@ -1,7 +1,9 @@
+import type { Side } from '../body/side.ts';
 import { edgeLength } from '../geometry/edge.ts';
 import { outlineBounds } from '../geometry/outline.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Girth } from '../pattern/seam.ts';
+import { asPair, leftAndRight } from './panel.ts';
 import type { Stand } from './stand.ts';
 
 export type LevelName = keyof Stand['levels'];
@@ -21,6 +23,30 @@ export interface LevelCrossing {
 
 /** Where every piece crosses the levels whose finished girth the garment states, from the top down. */
 export function crossingsOf(garment: Garment): ReadonlyMap<string, readonly LevelCrossing[]> {
+  if (garment.pieces.every(({ oneOf }) => !oneOf)) return crossingsAlike(garment);
+  return new Map(leftAndRight.flatMap((side) => [...crossingsAlike(asOnBoth(garment, side))]));
+}
+
+/** A garment as if both its sides were like one of them: its pieces of that side are there twice, as their pairs are drawn. */
+function asOnBoth(garment: Garment, side: Side): Garment {
+  const other = new Set(
+    garment.pieces.flatMap(({ name, oneOf }) => (oneOf && oneOf.side !== side ? [name] : [])),
+  );
+  const single = new Set(garment.pieces.flatMap(({ name, oneOf }) => (oneOf ? [name] : [])));
+  return {
+    ...garment,
+    pieces: garment.pieces.filter(({ name }) => !other.has(name)).map(asPair),
+    seams: garment.seams.filter(({ a, b }) => ![...a, ...b].some(({ piece }) => other.has(piece))),
+    girths: garment.girths.map((girth) => ({
+      ...girth,
+      parts: girth.parts
+        .filter(({ piece }) => !other.has(piece))
+        .map((part) => (single.has(part.piece) ? { ...part, times: 2 * part.times } : part)),
+    })),
+  };
+}
+
+function crossingsAlike(garment: Garment): ReadonlyMap<string, readonly LevelCrossing[]> {
   const found = new Map<string, LevelCrossing[]>();
   for (const level of levelNames) {
     const girth = garment.girths.find((each) => each.level === level);

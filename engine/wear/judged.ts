@@ -213,6 +213,15 @@ function figures(garment: Garment, found: Findings, own: Findings | undefined): 
           !(strapped && wedge === 'wedge from armhole') && { change: () => ({ kind: wedge, mm: longer }) }),
       };
     }),
+    {
+      finding: 'waist seam lifts as the arms rise, at most',
+      of: ({ arms }) => arms && Math.max(...arms.lift.map(({ by }) => by)),
+      should: 0,
+      band: 20,
+      within: { beside: 5, alone: 8 },
+      restsOn: 'assumed posture',
+      onlyMore: true,
+    },
     ...(['weft', 'warp'] as const).map(
       (grain): Figure => ({
         finding: `stretched along the ${grain}`,

@@ -1,11 +1,14 @@
 import type { Side } from '../body/side.ts';
 import { outlineBounds } from '../geometry/outline.ts';
 import type { Garment } from '../pattern/garment.ts';
+import { mirrorImage } from '../pattern/mirror-image.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 
 /** One piece of cloth as it is worn: a piece, or its mirror image, or half of one that is cut on a fold down its middle. */
 export interface Panel {
   readonly name: string;
+  /** What its pair is called, where left and right differ; else its own name. */
+  readonly pair: string;
   /** As drawn; the mirror image of a left panel is drawn from the other side, its edges still walked as on the left. */
   readonly piece: Piece;
   /** `whole`: it lies across the middle of the body. */
@@ -13,6 +16,9 @@ export interface Panel {
   /** Of cloth: two where it is folded double along an edge, and one more where it is lined. */
   readonly layers: number;
 }
+
+/** In the order in which panels are listed. */
+export const leftAndRight: readonly Side[] = ['left', 'right'];
 
 /** What of a garment hangs on the body: linings and facings lie inside, and bear nothing. */
 const inside = /\b(lining|facing)\b/;
@@ -34,10 +40,15 @@ export function panelsOf(garment: Garment): readonly Panel[] {
         piece.cut.some(({ cloth }) => cloth === 'lining') ||
         garment.pieces.some(({ name }) => name === `${piece.name} lining`);
       const layers = (folded ? 2 : 1) + (lined ? 1 : 0);
-      if (!middle && !pair) return [{ name: piece.name, piece, side: 'whole', layers }];
-      return (['left', 'right'] as const).map((side) => ({ name: piece.name, piece, side, layers }));
+      const { name, oneOf } = piece;
+      if (oneOf) return [{ name, pair: oneOf.pair, piece: asPair(piece), side: oneOf.side, layers }];
+      if (!middle && !pair) return [{ name, pair: name, piece, side: 'whole', layers }];
+      return leftAndRight.map((side) => ({ name, pair: name, piece, side, layers }));
     });
 }
+
+/** A piece of one side as its pair is drawn. */
+export const asPair = (piece: Piece): Piece => (piece.oneOf?.mirrored ? mirrorImage(piece) : piece);
 
 /** An edge on the middle of the body is drawn no further from x = 0 than this, mm: a centre back seam is shaped. */
 const NEAR_MIDDLE = 30;

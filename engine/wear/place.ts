@@ -44,8 +44,8 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
   const tops = topsOf(panels, crossings);
   const gore = goresLaid(
     panels.flatMap((panel) => {
-      const [hip] = crossings.get(panel.panel.name) ?? [];
-      return hip?.level === 'hip' && panel.panel.side !== 'right' ? [{ panel, hip }] : [];
+      const hip = hipOf(crossings.get(panel.panel.name));
+      return hip && panel.panel.side !== 'right' ? [{ panel, hip }] : [];
     }),
   );
   const sums = new Float64Array(3 * sheet.count);
@@ -60,10 +60,11 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
     if (sleeves.has(panel.name)) continue;
     const own = crossings.get(panel.name);
     const laid = gore(made);
-    if (laid && own?.[0]) {
+    const hip = hipOf(own);
+    if (laid && hip) {
       for (const [i, p] of points.entries()) {
         const [x, y] = [mesh.points[2 * i] as number, mesh.points[2 * i + 1] as number];
-        const height = goreHeight(stand, own[0], y);
+        const height = goreHeight(stand, hip, y);
         const [cx, cz] = onCone(laid, x, y, section(Math.max(height, stand.levels.hip)));
         put(p, panel.side === 'right' ? -cx : cx, height, cz);
       }
@@ -111,11 +112,7 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
 
 /** The pieces that go round an arm. */
 export const sleevesOf = ({ girths }: Garment): ReadonlySet<string> =>
-  new Set(
-    girths
-      .filter(({ level }) => level === 'upper arm')
-      .flatMap(({ parts }) => parts.map(({ piece }) => piece)),
-  );
+  new Set(girths.filter(({ limb }) => limb).flatMap(({ parts }) => parts.map(({ piece }) => piece)));
 
 /** What each point of a sewn garment meets: a sleeve the arm, all else, the armhole with it, the trunk. */
 export function metBy(
@@ -137,13 +134,15 @@ export const reachesBelow = ({ girths }: Garment): boolean => girths.some(({ lev
 export function notWorn(garment: Garment): readonly string[] {
   const panels = panelsOf(garment);
   const known = borrowed(crossingsOf(garment), panels, wornSeams(garment, panels));
-  const hangs = [...known.values()].some(([first]) => first?.level === 'bust');
+  const hangs = [...known.values()].some(([first]) => first?.level === 'bust' || first?.level === 'waist');
   const sleeves = sleevesOf(garment);
-  const unplaced = panels.filter(
-    ({ name, piece }) => !hangs || (!known.has(name) && !sleeves.has(name)) || piece.oneOf,
-  );
+  const unplaced = panels.filter(({ name }) => !hangs || (!known.has(name) && !sleeves.has(name)));
   return [...new Set(unplaced.map(({ name }) => name))];
 }
+
+/** Where a gore crosses the hip. */
+const hipOf = (own: readonly LevelCrossing[] | undefined): LevelCrossing | undefined =>
+  own?.find(({ level }) => level === 'hip');
 
 const isBehind = (own: readonly LevelCrossing[]): boolean => (own[0]?.atLeft ?? 0) < (own[0]?.atRight ?? 0);
 

@@ -2,7 +2,7 @@ import type { Side } from '../body/side.ts';
 import { edgeLength, pointAlong } from '../geometry/edge.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef, Seam } from '../pattern/seam.ts';
-import { edgeOfPanel, middleEdges, type Panel } from './panel.ts';
+import { edgeOfPanel, leftAndRight, middleEdges, type Panel } from './panel.ts';
 
 /** An edge of a panel in a seam, walked from its start as drawn or from its end. */
 export interface PanelEdge {
@@ -29,8 +29,13 @@ export function wornSeams(garment: Garment, panels: readonly Panel[]): readonly 
     .flatMap((seam) => onItsSides(seam, panels));
   const middles = [...middleEdges(garment)].flatMap((key): readonly WornSeam[] => {
     const [piece = '', edge = ''] = key.split('/');
-    const [left, right] = (['left', 'right'] as const).map((side) => panelAt(panels, piece, side));
-    if (left === undefined || right === undefined) return [];
+    const pair = panels.find(({ name }) => name === piece)?.pair;
+    const [left, right] = leftAndRight.map((side) =>
+      panels.findIndex((panel) => panel.pair === pair && panel.side === side),
+    );
+    if (left === undefined || right === undefined || left < 0 || right < 0) return [];
+    // Where left and right are pieces of their own, each of them says so.
+    if (panels[left]?.name !== piece) return [];
     const walked = { edge, reversed: false };
     return [{ name: `${piece}, ${edge}`, a: [{ panel: left, ...walked }], b: [{ panel: right, ...walked }] }];
   });
@@ -53,18 +58,27 @@ function onItsSides(seam: Seam, panels: readonly Panel[]): readonly WornSeam[] {
     panels.some(({ name, side }) => name === piece && side === 'whole');
   const anyWhole = [...seam.a, ...seam.b].some(isWhole);
   if (anyWhole && seam.side === undefined) return [acrossTheMiddle(seam, panels)];
-  const sides = seam.side === undefined ? (['left', 'right'] as const) : [seam.side];
-  return sides.map((side) => ({
+  return sidesOf(seam, panels).map((side) => ({
     name: `${seam.name}, ${side}`,
     a: seam.a.map((ref) => panelEdge(ref, panels, side)),
     b: seam.b.map((ref) => panelEdge(ref, panels, side)),
   }));
 }
 
+/** The sides on which a seam is sewn: that of a piece of one side, or the seam's own, or both. */
+function sidesOf({ a, b, side }: Seam, panels: readonly Panel[]): readonly Side[] {
+  const own = [...a, ...b].flatMap(
+    ({ piece }) => panels.find(({ name }) => name === piece)?.piece.oneOf?.side ?? [],
+  );
+  return own.length > 0 ? own.slice(0, 1) : side === undefined ? leftAndRight : [side];
+}
+
 function panelEdge({ piece, edge, reversed }: EdgeRef, panels: readonly Panel[], side: Side): PanelEdge {
   const panel = panelAt(panels, piece, side);
   if (panel === undefined) throw new RangeError(`“${piece}” is not worn.`);
-  return { panel, edge, reversed: reversed ?? false };
+  // What is worn here as its pair is drawn is walked the other way where it was drawn as the mirror image.
+  const turned = panels[panel]?.piece.oneOf?.mirrored ?? false;
+  return { panel, edge, reversed: turned !== (reversed ?? false) };
 }
 
 /** A seam of a piece that lies across the middle: what it is sewn to is on the side where that stretch of it lies. */

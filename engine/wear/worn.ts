@@ -1,7 +1,7 @@
 import { Bending } from '../cloth/bending.ts';
 import type { WovenCloth } from '../cloth/cloth.ts';
 import { Contact } from '../cloth/contact.ts';
-import { type Enough, Equilibrium, type Settled } from '../cloth/equilibrium.ts';
+import { type Enough, Equilibrium, type Settled, toTheEnd } from '../cloth/equilibrium.ts';
 import { Membrane } from '../cloth/membrane.ts';
 import type { Obstacle } from '../cloth/obstacle.ts';
 import { pointAreas } from '../cloth/sheet.ts';
@@ -59,17 +59,15 @@ const NEARLY = 0.8;
  * been pulled straight. Triangles are about `spacing` mm.
  */
 export function worn(garment: Garment, cloth: WovenCloth, stand: Stand, spacing: number): Worn {
-  const steps = wearing(garment, cloth, stand, spacing);
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
+  return toTheEnd(wearing(garment, cloth, stand, spacing));
 }
 
 /** A step of putting on: which mesh hangs, by the size of its triangles (mm), and how many steps it has hung. */
 export interface WearingStep {
   readonly spacing: number;
   readonly step: number;
+  /** Degrees to which its arms are being raised, once it has hung. */
+  readonly raised?: number;
 }
 
 /** The same step by step. Told that it is enough, it keeps the best so far: of a mesh that is finer, where it has got to it. */
@@ -93,13 +91,15 @@ export function* wearing(
   return yield* hanging(garment, made, x, stand, NEAR_DAMPING, spacing);
 }
 
-function* hanging(
+/** Hangs what is sewn from where it is, `x`, until it is still. `damping`: see `FIRST_DAMPING`. */
+export function* hanging(
   garment: Garment,
   made: Sewn,
   start: Float64Array,
   stand: Stand,
   damping: number,
   spacing: number,
+  raised?: number,
 ): Generator<WearingStep, Worn, Enough> {
   const part = partToHang(made);
   const { sheet, points } = part;
@@ -122,7 +122,7 @@ function* hanging(
   let stopped = false;
   let next = steps.next();
   while (!next.done) {
-    if (yield { spacing, step: next.value }) stopped = true;
+    if (yield { spacing, step: next.value, ...(raised !== undefined && { raised }) }) stopped = true;
     next = steps.next(stopped);
   }
   const x = placesOfAll(made, part, own);

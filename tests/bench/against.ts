@@ -6,6 +6,7 @@ import { build } from 'esbuild';
 import type { evaluate } from '../../engine/evaluate.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { plausibleBodies } from '../plausible-bodies.ts';
+import { ownTime } from './own-time.ts';
 import { figures, table } from './timing.ts';
 
 /** What is timed of a checkout. */
@@ -21,7 +22,8 @@ const ROUNDS = 4;
 
 /**
  * Every garment that this checkout and the one in `folder` both have, measurements to walked pieces, drafted by both in
- * turn in one process, so that a machine that changes its pace changes it for both: medians, best times, their ratios.
+ * turn in one process, so that a machine that changes its pace changes it for both: processor times of the thread, their medians,
+ * best ones and ratios.
  */
 export async function benchAgainst(folder: string, count = 50): Promise<string> {
   const other = await checkoutIn(resolve(folder));
@@ -84,9 +86,9 @@ function timesInTurn<Body>(runs: readonly ((body: Body) => unknown)[], bodies: r
   for (let round = 0; round <= ROUNDS; round++) {
     for (const [i, body] of bodies.entries()) {
       for (const [k, run] of runs.entries()) {
-        const start = performance.now();
+        const start = ownTime();
         run(body);
-        const time = performance.now() - start;
+        const time = ownTime() - start;
         const known = best[k];
         if (round === 0 || !known) continue;
         all[k]?.push(time);

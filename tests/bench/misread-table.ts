@@ -9,7 +9,9 @@ import {
   caught,
   digitsExchanged,
   exchanged,
+  farDigitsExchanged,
   four,
+  girths,
   inOtherUnit,
   lengths,
   nine,
@@ -17,7 +19,7 @@ import {
   type SlipOfPen,
   writtenIn,
 } from '../engine/body/mixed-up/slips.ts';
-import { bodyGrid, plausibleBodies, plausibleBody } from '../plausible-bodies.ts';
+import { type BodyData, bodyGrid, plausibleBodies, plausibleBody } from '../plausible-bodies.ts';
 import { table } from './timing.ts';
 
 /**
@@ -93,14 +95,22 @@ function blunderRow(mm: number, blunder: number): readonly string[] {
         from.from === 'reconciled' && from.suspicion === suspicion ? [name] : [],
       );
     const moved = known.some(([, from]) => from.from === 'reconciled');
-    return [{ own, moved, misread: named('misread'), first: named('first to blame') }];
+    return [
+      {
+        own,
+        moved,
+        misread: named('misread'),
+        first: named('first to blame'),
+        two: named('one of two'),
+      },
+    ];
   });
   const share = (of: readonly boolean[]): string =>
     `${of.filter(Boolean).length} of ${told.filter(({ moved }) => moved).length}`;
-  const right = (of: 'misread' | 'first') =>
+  const right = (of: 'misread' | 'first' | 'two') =>
     share(told.map((each) => each[of].some((name) => name === each.own)));
-  const wrong = (of: 'misread' | 'first') =>
-    share(told.map((each) => each[of].some((name) => name !== each.own)));
+  const wrong = (of: 'misread' | 'first' | 'two') =>
+    share(told.map((each) => each[of].length > 0 && !each[of].some((name) => name === each.own)));
   return [
     `${mm}`,
     `${blunder}`,
@@ -109,6 +119,8 @@ function blunderRow(mm: number, blunder: number): readonly string[] {
     wrong('misread'),
     right('first'),
     wrong('first'),
+    right('two'),
+    wrong('two'),
   ];
 }
 
@@ -122,6 +134,8 @@ process.stdout.write(
       'another is',
       'it is first to blame',
       'another is',
+      'it is one of two',
+      'others are',
     ],
     ...[5, 10].flatMap((mm) => [0, 30, 50, 80].map((blunder) => blunderRow(mm, blunder))),
   ])}\n`,
@@ -134,12 +148,33 @@ const right = [
   ...bodyGrid(),
   ...fc.sample(plausibleBody, { numRuns: 5 * count, seed: 42 }),
 ];
-const stopped = right.filter((data) => readBody(data).issues.some(({ code }) => codes.includes(code)));
-process.stdout.write(`of ${right.length} bodies written down right, ${stopped.length} stopped\n`);
+/** As it is, and as it is written to a millimetre in centimetres: other digits stand side by side. */
+const inCm = (data: BodyData): BodyData =>
+  Object.fromEntries(
+    Object.entries(data).map(([name, value]) =>
+      name === 'units'
+        ? [name, 'cm']
+        : typeof value === 'number' && name !== 'shoulderSlope'
+          ? [name, value / 10]
+          : [name, value],
+    ),
+  );
+const isStopped = (data: BodyData): boolean =>
+  readBody(data).issues.some(({ code, severity }) => codes.includes(code) && severity === 'error');
+const isDoubted = (data: BodyData): boolean =>
+  readBody(data).issues.some(({ code, severity }) => codes.includes(code) && severity === 'warning');
+for (const [units, all] of [
+  ['mm', right],
+  ['cm', right.map(inCm)],
+] as const)
+  process.stdout.write(
+    `of ${all.length} bodies written down right in ${units}, ${all.filter(isStopped).length} stopped, ${all.filter(isDoubted).length} warned of digits\n`,
+  );
 for (const mm of [10, 20]) {
   const off = fullSets(count).map((set, i) => ({ units: 'mm', ...misreadBy(mm, set, 90_000 + i) }));
-  const wrong = off.filter((data) => readBody(data).issues.some(({ code }) => codes.includes(code)));
-  process.stdout.write(`of ${off.length} full sets off by ${mm} mm, ${wrong.length} stopped\n`);
+  process.stdout.write(
+    `of ${off.length} full sets off by ${mm} mm, ${off.filter(isStopped).length} stopped, ${off.filter(isDoubted).length} warned of digits\n`,
+  );
 }
 
 const sets = readSets(count);
@@ -152,9 +187,9 @@ const row = (
 ): readonly string[] => {
   const written = sets.map((set) => writtenIn(set, names, units));
   const all = slips.map(([slip, own]) => caught(written, units, slip, own, code));
-  const sum = (of: 'sets' | 'named' | 'refused' | 'warned' | 'misnamed'): number =>
+  const sum = (of: 'sets' | 'named' | 'refused' | 'doubted' | 'warned' | 'misnamed'): number =>
     all.reduce((total, each) => total + each[of], 0);
-  const share = (of: 'named' | 'refused' | 'warned' | 'misnamed'): string =>
+  const share = (of: 'named' | 'refused' | 'doubted' | 'warned' | 'misnamed'): string =>
     ((100 * sum(of)) / sum('sets')).toFixed(1);
   return [
     label,
@@ -162,6 +197,7 @@ const row = (
     `${sum('sets')}`,
     share('named'),
     share('refused'),
+    share('doubted'),
     share('warned'),
     share('misnamed'),
   ];
@@ -199,10 +235,31 @@ const rows = [four, nine, measurementNames].flatMap((names) => [
     each(names, (name) => inOtherUnit(name, 10)),
   ),
   row('two first digits exchanged', names, 'cm', 'digits-exchanged', each(names, digitsExchanged)),
+  row(
+    'a girth off by more than 8 % so',
+    names,
+    'cm',
+    'digits-exchanged',
+    [0, 1].flatMap((place) =>
+      each(
+        names.filter((name) => girths.some((girth) => girth === name)),
+        (name) => farDigitsExchanged(name, place),
+      ),
+    ),
+  ),
 ]);
 process.stdout.write(
   table([
-    ['slip', 'measurements', 'sets', 'named %', 'else refused %', 'warned %', 'another blamed %'],
+    [
+      'slip',
+      'measurements',
+      'sets',
+      'named %',
+      'else refused %',
+      'named in a warning %',
+      'warned %',
+      'another blamed %',
+    ],
     ...rows,
   ]),
 );

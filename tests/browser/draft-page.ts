@@ -64,3 +64,13 @@ export default {
   draw: () => ({ ok: false, issues: [{ code: 'own-said', severity: 'error', path: '', message: said.join('; ') }] }),
 };
 `;
+
+/** Drops a file on the page. */
+export const dropFile = (page: Page, name: string, text: string): Promise<unknown> =>
+  page.evaluate(
+    `(() => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([${JSON.stringify(text)}], ${JSON.stringify(name)}));
+      document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+    })()`,
+  );

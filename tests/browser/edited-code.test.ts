@@ -1,12 +1,14 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { expect, test } from 'vitest';
-import { drawing, openDraft, telling, withSkirt, write } from './draft-page.ts';
+import { drawing, dropFile, openDraft, telling, withSkirt, write } from './draft-page.ts';
 import { browsed, inBrowser, view } from './opened-page.ts';
 
 /* What a draft does that somebody has edited, and what it is kept from. */
 
 const browser = browsed();
+
+const someone = 'units: cm\nbustGirth: 93\nwaistGirth: 74\nhipGirth: 99\nbackNeckPointToWaist: 40.5\n';
 
 inBrowser('edited code', () => {
   test('that cannot be read says so on its line, and the last drawing stays', async () => {
@@ -96,8 +98,8 @@ inBrowser('edited code', () => {
       .getByText(/importScripts/)
       .waitFor();
     await page.waitForTimeout(1500);
-    // Asked for another drawing, it tells what came meanwhile.
-    await page.getByRole('button', { name: 'Undo' }).click();
+    // Asked for another drawing, because other measurements are dropped on the page, it tells what came meanwhile.
+    await dropFile(page, 'somebody.yaml', someone);
     await drawing(page)
       .getByText(/nested worker/)
       .waitFor();
@@ -147,6 +149,44 @@ inBrowser('edited code', () => {
     await drawing(page).getByText('<img src=x onerror=alert(1)>').waitFor();
     expect(await page.locator('img[src="x"]').count()).toBe(0);
   }, 60_000);
+
+  test('is told what could be written, what a name means, and which name there is not', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await page.getByLabel('File', { exact: true }).selectOption('skirt/gore-sizes.ts');
+    const code = page.locator('.cm-content');
+    await code.click();
+    await page.keyboard.press('Control+End');
+    // A measurement, chosen from those that there are.
+    await page.keyboard.type('\nconst hip = (table: SkirtTable) => table.size.hipG');
+    await page.getByRole('option', { name: /^hipGirth/ }).waitFor();
+    // What is pressed as the list appears is not yet meant for it.
+    await page.waitForTimeout(200);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => code.textContent()).toContain('table.size.hipGirth');
+    await page.locator('.meaning', { hasText: 'hip girth, mm' }).waitFor();
+    // One that there is not is marked, and mended by keys alone; nothing was run for it.
+    await page.keyboard.type(';\nconst waist = (table: SkirtTable) => table.size.waistGirt;\n');
+    await page.locator('.cm-lintRange-warning', { hasText: 'waistGirt' }).waitFor();
+    await page.keyboard.press('Control+Shift+M');
+    await page.getByText('There is no measurement “waistGirt”').waitFor();
+    await page.getByRole('button', { name: 'Write “waistGirth”' }).click();
+    await expect.poll(() => code.textContent()).toContain('table.size.waistGirth;');
+    await page.locator('.cm-lintRange-warning').waitFor({ state: 'detached' });
+    await page.keyboard.press('Escape');
+    // A name of the program brings its import along.
+    await code.click();
+    await page.keyboard.press('Control+End');
+    await page.keyboard.type('const long = isLon');
+    await page.getByRole('option', { name: /^isLong/ }).waitFor();
+    await page.waitForTimeout(200);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => code.textContent()).toContain('const long = isLong');
+    await page.keyboard.press('Control+Home');
+    await expect.poll(() => code.textContent()).toMatch(/^import \{ isLong \} from 'bodkin';/);
+    expect(faults).toEqual([]);
+  });
 
   test('is left with Tab, and run with a key', async () => {
     const { page, faults } = await withSkirt(browser);

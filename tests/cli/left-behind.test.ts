@@ -1,4 +1,5 @@
 import { execFile } from 'node:child_process';
+import { appendFileSync } from 'node:fs';
 import { lstat, mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
@@ -6,6 +7,8 @@ import { promisify } from 'node:util';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { clearLeftBehind, setName } from '../../cli/left-behind.ts';
+import { leavingName, type WritingRun } from '../../cli/run-name.ts';
+import { takingTurns } from '../../cli/taking-turns.ts';
 import { writeFiles } from '../../cli/write-files.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -111,6 +114,56 @@ describe('a set of files that takes the place of another', () => {
     await rm(theirs);
     await written;
     expect((await readdir(at)).toSorted()).toEqual(Object.keys(after));
+  });
+
+  it('waits for a run of another machine for as long as its flag is heard of, and then tidies up after it', async () => {
+    const at = await folder();
+    const other: WritingRun = { machine: 'costume-shop', pid: 7 };
+    const flag = join(at, leavingName(other, 'turn'));
+    const left = join(at, leavingName(other, 'set'), 'new');
+    await mkdir(left, { recursive: true });
+    await writeFile(flag, '');
+    const beating = setInterval(() => appendFileSync(flag, '.'), 20);
+    let isDone = false;
+    const written = takingTurns(
+      at,
+      async (isAlive) => {
+        isDone = true;
+        await clearLeftBehind(at, isAlive);
+      },
+      { run: { machine: 'workroom', pid: 9 }, silence: 200 },
+    );
+    await setTimeout(500);
+    expect(isDone).toBe(false);
+    expect(await readdir(at)).toContain(leavingName(other, 'set'));
+    clearInterval(beating);
+    await written;
+    expect(isDone).toBe(true);
+    expect(await readdir(at)).toEqual([]);
+  });
+
+  it('is at it alone among runs of several machines, whichever begins when', async () => {
+    const at = await folder();
+    let [inside, most, done] = [0, 0, 0];
+    const runs = ['a', 'b', 'c'].flatMap((machine) => [1, 2].map((pid): WritingRun => ({ machine, pid })));
+    await Promise.all(
+      runs.map(async (run, i) => {
+        for (let turn = 0; turn < 4; turn++) {
+          await setTimeout((7 * i + 3 * turn) % 11);
+          const act = async () => {
+            inside += 1;
+            most = Math.max(most, inside);
+            await setTimeout(3);
+            inside -= 1;
+            done += 1;
+          };
+          await takingTurns(at, act, { run, silence: 15_000 });
+        }
+      }),
+    );
+    expect(done).toBe(24);
+    expect(most).toBe(1);
+    expect(await readdir(at)).toEqual([]);
   });
 
   it('is whole where many runs write theirs into one folder at once', { timeout: 60_000 }, async () => {

@@ -43,6 +43,29 @@ describe('walk --bodies', () => {
     expect(linesOf((await walk('--bodies', await file('semi.csv', semicolons))).out)).toHaveLength(2);
   });
 
+  it.each([
+    [
+      'bodies.ndjson',
+      [
+        { ...body, id: 'usher' },
+        { ...body, id: 'M@uller' },
+      ]
+        .map((each) => JSON.stringify(each))
+        .join('\n'),
+    ],
+    ['names.csv', `${table.split('\n').slice(0, 3).join('\n')}\nM@uller,cm,34,92,74,98,41,\n`],
+  ])('tells by its line what is no text in UTF-8, and walks the others: %s', async (name, text) => {
+    const latin1 = Buffer.from(text.replace('@', '\u00fc'), 'latin1');
+    const { code, out } = await walk('--bodies', await file(name, latin1));
+    expect(code).toBe(2);
+    const [first, second] = linesOf(out);
+    expect(first).toMatchObject({ ok: true });
+    expect(second.issues).toMatchObject([{ code: 'line-not-text', severity: 'error' }]);
+    expect(second.issues[0].message).toMatch(/^Line \d is not all text in UTF-8, at “.*M”/);
+    const utf8 = await file(`utf8-${name}`, text.replace('@', '\u00fc'));
+    expect((await walk('--bodies', utf8)).code).toBe(0);
+  });
+
   it('calls the rows of a size chart by their sizes', async () => {
     const chart = new URL('../../measurements/charts/astm-d5585-misses-curvy.csv', import.meta.url).pathname;
     const { code, out } = await walk('--bodies', chart);

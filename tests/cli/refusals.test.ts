@@ -1,8 +1,14 @@
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
+import { readEarlier } from '../../cli/earlier-draft.ts';
+import { servedFrom } from '../../cli/open.ts';
+import { chunkFile, openStore } from '../../cli/orders/store.ts';
+import { readChunk } from '../../cli/orders/work-chunk.ts';
+import { Unusable } from '../../cli/unusable.ts';
 import type { IssueCode } from '../../engine/issue-codes/issue-codes.ts';
 import { measurements } from '../engine/bib.ts';
 import { bodkin } from './session.ts';
@@ -28,6 +34,13 @@ const files: Readonly<Record<string, string>> = {
     scyeDepth: 25,
     reconcile: true,
   }),
+  LITTLE: stringify({
+    ...measurements,
+    neckShoulderPointToBustPoint: 26.5,
+    neckShoulderPointToWaist: 45.5,
+    scyeDepth: 22.5,
+    reconcile: true,
+  }),
   TWICE: 'name,bustGirth,bustGirth\na,92,92\n',
   RAGGED: 'name,bustGirth\n"a,92\n',
   CHART: stringify({
@@ -36,6 +49,7 @@ const files: Readonly<Record<string, string>> = {
   }),
   EMPTY: '',
   REPORT: '{"garment":"bib","body":"x","styling":{},"seams":7,"joins":[],"girths":[],"ok":true}',
+  UNMADE: '{"garment":"bib","body":"","styling":{},"seams":[],"joins":[],"girths":[],"ok":false}',
   NOTHING: 'export const five = 5;\n',
   SHAPES: '{"shapes":7}',
   PIECE:
@@ -47,6 +61,7 @@ const ends: Readonly<Record<string, string>> = {
   TWICE: 'csv',
   RAGGED: 'csv',
   REPORT: 'json',
+  UNMADE: 'json',
   NOTHING: 'ts',
   SHAPES: 'json',
   PIECE: 'svg',
@@ -60,8 +75,11 @@ async function codesOf(line: string): Promise<{ readonly code: number; readonly 
     ['OUT', given.out],
     ['DIR', join(given.folder, 'dir')],
     ['GONE', join(given.folder, 'gone')],
+    ['WORN', join(given.folder, 'worn')],
   ]);
   await mkdir(join(given.folder, 'dir'), { recursive: true });
+  await mkdir(join(given.folder, 'worn'), { recursive: true });
+  await writeFile(join(given.folder, 'worn', 'worn.json'), '{"garment":"dress","draftedFor":"usher"}');
   for (const [word, text] of Object.entries(files))
     if (line.includes(word)) {
       places.set(word, join(given.folder, `${word.toLowerCase()}.${ends[word] ?? 'yaml'}`));
@@ -71,6 +89,10 @@ async function codesOf(line: string): Promise<{ readonly code: number; readonly 
   const { issues = [] } = JSON.parse(ran.out || '{}') as { issues?: readonly { readonly code: string }[] };
   return { code: ran.code, codes: issues.map((issue) => issue.code) };
 }
+
+/** The codes of what a promise was broken off with. */
+const codesIn = (error: unknown): readonly string[] =>
+  error instanceof Unusable ? error.issues.map(({ code }) => code) : [String(error)];
 
 const draft = 'draft bib --body BODY --out OUT';
 
@@ -103,7 +125,11 @@ describe('a line that cannot be carried out', () => {
     ['unknown-alignment', 'grade bib --sizes CHART --align moon'],
     ['not-shapes', 'lay --shapes SHAPES --width 900'],
     ['length-not-understood', 'lay bib --body BODY --width wide'],
+    ['length-not-understood', 'lay bib --body BODY --width 55'],
     ['number-not-understood', 'wear bib --body BODY --out OUT --mesh 3'],
+    ['unknown-cloth', 'wear bib --body BODY --out OUT --cloth coton'],
+    ['report-empty', 'walk bib --body BODY --before UNMADE'],
+    ['worn-of-another', 'sew bib --body BODY --out OUT --worn WORN'],
     ['no-store', 'collect --store GONE --out OUT'],
     ['no-orders', 'send EMPTY --store OUT'],
     ['then-nothing', 'alter PIECE --spread 10 --along left..right --then --out OUT'],
@@ -122,6 +148,7 @@ describe('a line that cannot be carried out', () => {
     ['outline-closed', 'alter NEARLY'],
     ['other-outlines', 'alter PIECE'],
     ['measurement-misread', 'body OFF'],
+    ['measurement-reconciled', 'body LITTLE'],
   ])('and one that can be is told what was done for it: %s (%s)', async (code, line) => {
     const ran = await codesOf(line);
     expect(ran.codes).toContain(code);
@@ -139,17 +166,44 @@ describe('a line that cannot be carried out', () => {
       'no-outlines',
     );
     const sheet = join(given.out, 'sheet.svg');
+    // Beside a report that is of another draft the sheet alone is compared, and that is said.
+    const told = JSON.parse(await readFile(report, 'utf8')) as object;
+    await writeFile(report, JSON.stringify({ ...told, body: 'somebody else' }));
+    const earlier = await readEarlier(given.out);
+    expect(earlier.kind === 'written' && earlier.issues).toContainEqual(
+      expect.objectContaining({ code: 'not-of-that-draft', severity: 'note', path: report }),
+    );
     expect((await codesOf(`walk --file ${sheet} --before BODY`)).codes).toContain('before-not-drafted');
   });
 
-  it('is refused where another listens on the port', async () => {
+  it('is refused where nothing was sent to a store, or not that, or a chunk is not what was sent', async () => {
+    const store = await openStore(join(given.folder, 'store'));
+    const collected = (...more: readonly string[]) =>
+      codesOf(['collect', '--store', store.folder, '--out', 'OUT', ...more].join(' '));
+    expect((await collected()).codes).toEqual(['no-set']);
+    const orders = join(given.folder, 'orders.ndjson');
+    const order = { id: 'a', garment: 'skirt', body: measurements, write: ['report'] };
+    await writeFile(orders, `${JSON.stringify(order)}\n`);
+    expect((await codesOf(`send ${orders} --store ${store.folder}`)).codes).toEqual([]);
+    expect((await collected('--set', 'another')).codes).toEqual(['no-set']);
+    const [chunk = ''] = (await readdir(join(store.folder, 'chunks'))).map(
+      (name) => name.split('.')[0] ?? '',
+    );
+    expect(typeof (await readChunk(store, chunk))).toBe('function');
+    await writeFile(chunkFile(store, chunk), '{}\n');
+    expect(await readChunk(store, chunk).catch(codesIn)).toEqual(['chunk-damaged']);
+    expect(await readChunk(store, 'gone').catch(codesIn)).toEqual(['chunk-damaged']);
+  });
+
+  it('is refused where another listens on the port, or nothing is built', async () => {
     const server = createServer().listen(0, '127.0.0.1');
     await new Promise((listens) => server.once('listening', listens));
     const address = server.address();
     const port = typeof address === 'object' ? address?.port : undefined;
-    const ran = await bodkin(['open', '--port', String(port)]);
+    const gone = pathToFileURL(`${join(given.folder, 'gone')}/`);
+    expect(await servedFrom(gone, Number(port)).catch(codesIn)).toEqual(['page-not-built']);
+    const page = new URL('../../cli/page/', import.meta.url);
+    expect(await servedFrom(page, Number(port)).catch(codesIn)).toEqual(['cannot-listen']);
     server.close();
-    expect(ran.code).toBe(2);
-    expect(ran.err).toMatch(/page is not built|port/i);
   });
 });

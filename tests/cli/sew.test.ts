@@ -45,6 +45,26 @@ describe('sew', () => {
     expect(materials.thread.map(({ stitch }: { stitch: string }) => stitch)).toContain('301');
   });
 
+  test('gives stitch, seam class and finish of every seam as data, and whatever is turned up', async () => {
+    const words = ['sew', 'dress', '--body', given.body, '--out', given.out, '--json'];
+    const { steps } = JSON.parse((await bodkin(words, { garments })).out);
+    const seams = JSON.parse(
+      (await bodkin(['walk', ...words.slice(1, 4), '--json'], { garments })).out,
+    ).seams;
+    const sews = (name: string) => steps.find((step: { sews?: string[] }) => step.sews?.includes(name));
+    for (const { name } of seams)
+      expect(sews(name), name).toMatchObject({
+        stitch: expect.any(String),
+        seamClass: expect.any(Number),
+        finish: expect.any(String),
+      });
+    expect(sews('side')).toMatchObject({ stitch: '301', seamClass: 1, finish: 'enclosed' });
+    expect(steps.find(({ title }: { title: string }) => title === 'Hem the skirt')).toMatchObject({
+      turns: expect.arrayContaining([{ piece: 'skirt side front', edge: 'hem' }]),
+      finish: 'overcast',
+    });
+  });
+
   test('takes styling from the command line', async () => {
     const words = [
       'sew',

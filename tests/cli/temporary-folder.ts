@@ -10,7 +10,7 @@ export interface TemporaryFolder {
   /** Where something of this name lies, or would lie. */
   readonly at: (name: string) => string;
   /** Writes a file there, and says where. */
-  readonly file: (name: string, text: string) => Promise<string>;
+  readonly file: (name: string, text: string | Uint8Array) => Promise<string>;
 }
 
 export function temporaryFolder(): TemporaryFolder {

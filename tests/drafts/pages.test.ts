@@ -32,6 +32,7 @@ import type { Choice } from '../../engine/pattern/styling.ts';
 import { commonPractice } from '../../engine/sources.ts';
 import { belt } from './belt.ts';
 import { drafted, shippedBodies, shippedBody } from './drafted.ts';
+import { bandsPage, bandTables, readBandsPage } from './pages/bands.ts';
 import { allSteps, headingsOn, rewritten } from './pages/written-pages.ts';
 
 /** What a page in drafts/ has to tell of. */
@@ -210,6 +211,32 @@ describe('the pages of the drafts together', () => {
         `| \`${seam}\` | ${levels.join(', ')} | ${mostAtSeam['take in']} mm | ${mostAtSeam['let out']} mm |`,
     );
     expect([...rows, ...seams].filter((line) => !text.includes(line))).toEqual([]);
+  });
+});
+
+describe('the page of bands', () => {
+  it('has every band as it is now, with its source (else: npm run pages)', () => {
+    expect(readBandsPage()).toBe(bandsPage());
+  });
+
+  it('has every figure that a garment is looked at for', () => {
+    const known = bandTables.flatMap(([, bands]) => Object.values(bands).map(({ name }) => name));
+    const halfless = (name: string) =>
+      name
+        .replace(/^(front|back) (armhole(,| notch,))/, '$2')
+        .replace(/^cap on (front|back) armhole$/, 'cap on armhole')
+        .replace(/^.* (princess edge leans|grain upright)/, '$1')
+        .replace(/^strap, (inner|outer) edge on its path$/, 'strap edge, longer than its path')
+        .replace(/^(cap top|sleeve grain) in front/, 'cap top and sleeve grain in front')
+        .replace(
+          /^waist at centre front below the (princess|side) seam$/,
+          'waist at centre front below princess',
+        );
+    const looked = [...made, drafted('trial', body, { sleeve: 'plain' }).garment].flatMap(({ shapes }) =>
+      shapes.map(({ name }) => name),
+    );
+    const unknown = looked.filter((name) => !known.some((band) => band.startsWith(halfless(name))));
+    expect([...new Set(unknown)]).toEqual([]);
   });
 });
 

@@ -3,10 +3,10 @@ import type { ShapeReport } from '../../engine/checks/report.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeLength, endDirection, startDirection } from '../../engine/geometry/edge.ts';
 import { edgeCrossings } from '../../engine/geometry/intersect.ts';
-import { point } from '../../engine/geometry/point.ts';
+import { type Point, point } from '../../engine/geometry/point.ts';
 import { heading } from '../../engine/geometry/vector.ts';
 import { bodyGrid } from '../plausible-bodies.ts';
-import { drafted, edgeOf, shippedBodies, shippedBody, stepOf } from './drafted.ts';
+import { drafted, edgeOf, placedOn, shippedBodies, shippedBody, stepOf } from './drafted.ts';
 
 // What a cutter looks at on the written pieces, and what right would be. Each of these was once found wrong on bodies that
 // walked true; the figure it had then for the leading lady stands beside it.
@@ -180,11 +180,12 @@ describe('a plain front', () => {
   it('is hardly wider or narrower between bust and under-bust than straight princess edges would make it', () => {
     for (const { garment, of, made: evaluation } of made) {
       if (garment === 'dress') continue;
-      const [bust, underBust, takesIn] = [
-        'Bust level',
-        'Under-bust level',
-        'Front princess takes in under the bust',
-      ].map((title) => stepOf(evaluation, title)) as [number, number, number];
+      const bust = stepOf(evaluation, 'Bust level');
+      const [atCentre, atSide] = ['centre', 'side'].map((panel) =>
+        placedOn(evaluation, 'front', `${panel} front panel under the bust`),
+      ) as [Point, Point];
+      const underBust = atSide.y;
+      const takesIn = atSide.x - atCentre.x;
       for (let share = 0.05; share < 1; share += 0.05) {
         const through = point(0, bust + share * (underBust - bust));
         const [side, centre] = ['side front', 'centre front'].map(

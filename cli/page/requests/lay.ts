@@ -77,7 +77,8 @@ async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
   const { number } = request;
   const plans: PlannedLay[] = [];
   try {
-    const drafted = madeDraft(request.asked);
+    const drafted = await madeDraft(request.asked);
+    if (search !== own) return;
     const { made, units } = drafted;
     const { garment, cutLines } = made;
     tell({ kind: 'to buy', number, buy: toBuy(drafted, 'least') });

@@ -7,12 +7,15 @@ export interface LinkRequest {
   readonly kind: 'link';
   /** What the answer is known by. */
   readonly key: string;
+  /** Who asks: the editor for what is written, or the views that are drawn by it. */
+  readonly asks: 'editor' | 'views';
   readonly files: DraftFiles;
 }
 
 export interface LinkAnswer {
   readonly kind: 'linked';
   readonly key: string;
+  readonly asks: LinkRequest['asks'];
   /** The files as one script, and where each begins: none where one of them cannot be read. */
   readonly script?: string;
   readonly starts?: FileStarts;
@@ -34,17 +37,18 @@ const made = new Map<string, { readonly text: string; readonly code: string }>()
  * Makes one script of the files of a draft: types are left out, line for line, and each file becomes a function that is
  * handed what it imports (`views/code/run-draft.ts`). Nothing of it is run here.
  */
-export function linked({ key, files }: LinkRequest): LinkAnswer {
+export function linked({ key, asks, files }: LinkRequest): LinkAnswer {
+  const answer = { kind: 'linked', key, asks } as const;
   const names = new Set(Object.keys(files));
   const functions: string[] = [];
   for (const [file, text] of Object.entries(files)) {
     try {
       const code = stripped(file, text);
       const stray = strayImport(file, text, names);
-      if (stray) return { kind: 'linked', key, problem: stray };
+      if (stray) return { ...answer, problem: stray };
       functions.push(`${JSON.stringify(file)}:function(exports,require){${code}\n}`);
     } catch (error) {
-      return { kind: 'linked', key, problem: syntaxProblem(file, error) };
+      return { ...answer, problem: syntaxProblem(file, error) };
     }
   }
   let line = 1;
@@ -54,7 +58,7 @@ export function linked({ key, files }: LinkRequest): LinkAnswer {
     return [Object.keys(files)[i] ?? '', start];
   });
   const script = `self.draftFiles={${functions.join(',\n')}};\nself.draftStarts=${JSON.stringify(starts)};\n`;
-  return { kind: 'linked', key, script, starts };
+  return { ...answer, script, starts };
 }
 
 function stripped(file: string, text: string): string {

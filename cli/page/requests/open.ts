@@ -15,7 +15,7 @@ export interface OpenAnswer {
 }
 
 /** A file of measurements read as the command line reads it: a body that has no name gets the file's. */
-export function opened({ file, text }: OpenRequest): OpenAnswer {
+export function opened({ file, text }: Pick<OpenRequest, 'file' | 'text'>): OpenAnswer {
   const data = dataIn(file, text);
   if (typeof data !== 'object' || data === null || Array.isArray(data))
     throw unusable(

@@ -2,21 +2,19 @@ import {
   type Body,
   type Choice,
   type Draft,
-  garments,
   resolveStyling,
   type ScreenPiece,
   screenPieces,
   solve,
 } from '../../../drafts/index.ts';
-import type { BodyFields } from '../body-form.ts';
+import { Unusable } from '../../unusable.ts';
+import type { AskedDraft } from '../asked-draft.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** What each word that can be chosen looks like, drawn for her. */
-export interface PicturesRequest {
+export interface PicturesRequest extends AskedDraft {
   readonly kind: 'pictures';
-  readonly body: BodyFields;
-  readonly garment: string;
-  readonly choices: Readonly<Record<string, string>>;
   /** What they are pictures for, so that an answer can be known. */
   readonly of: string;
 }
@@ -45,16 +43,33 @@ const most = 3;
 /** White between them, mm. */
 const gap = 30;
 
-export function pictured(
-  { body, garment, choices, of }: PicturesRequest,
+/** Tells the pictures of each choice, one after the other; of code that cannot be run there are none, which a draft of it says. */
+export async function pictured(
+  request: PicturesRequest,
   tell: (answer: PicturesAnswer) => void,
-): void {
-  const draft: Draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
+): Promise<void> {
+  try {
+    await draw(request, tell);
+  } catch (error) {
+    if (!(error instanceof Unusable)) throw error;
+    tell({ kind: 'pictured', of: request.of, choice: '', pictures: {}, done: true });
+  }
+}
+
+async function draw(asking: PicturesRequest, tell: (answer: PicturesAnswer) => void): Promise<void> {
+  const { body, choices, of } = asking;
+  const { draft, done } = await draftingOf(asking);
   const shown = bodyOrUsual(body);
   const asked = draft.choices.filter((choice) => choice.kind === 'word');
   for (const [i, choice] of asked.entries()) {
-    const drawn = new Map(
-      choice.words.map((word) => [word, drawnWith(draft, shown.body, { ...choices, [choice.name]: word })]),
+    const drawn = await done(
+      () =>
+        new Map(
+          choice.words.map((word) => [
+            word,
+            drawnWith(draft, shown.body, { ...choices, [choice.name]: word }),
+          ]),
+        ),
     );
     tell({
       ...{ kind: 'pictured', of, choice: choice.name, done: i === asked.length - 1 },

@@ -3,10 +3,16 @@ import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { TakenBytes } from '../taken-file.ts';
 
-/** A size chart as its file holds it. */
-export interface ChartFile {
+/** A file that was chosen or dropped. */
+export interface NamedText {
   readonly file: string;
   readonly text: string;
+}
+
+/** A size chart as its file holds it. */
+export interface ChartFile extends NamedText {
+  /** The body files that came with it. */
+  readonly bodies: readonly NamedText[];
   /** The chart's unit, where it says none. */
   readonly units: string;
 }
@@ -36,6 +42,8 @@ export type SizesAnswer =
       readonly number: number;
       readonly grade: GradeShown | undefined;
       readonly issues: readonly PageIssue[];
+      /** The body files that the chart names and that did not come with it. */
+      readonly needs: readonly string[];
     }
   | { readonly kind: 'nest drawn'; readonly number: number; readonly nest: NestShown | undefined }
   | {

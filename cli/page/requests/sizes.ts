@@ -1,5 +1,7 @@
 import {
+  bodyFilesIn,
   type Chart,
+  type Draft,
   draftSizes,
   type Evaluation,
   type Grade,
@@ -7,6 +9,7 @@ import {
   type Issue,
   measurementWords,
   pieceNest,
+  type Result,
   readChart,
   type WordTable,
 } from '../../../drafts/index.ts';
@@ -25,11 +28,15 @@ import { nearnessOf } from '../../nearness.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
+import { fileNamed } from '../file-named.ts';
 import { fileWord } from '../file-word.ts';
+import type { Drafting } from '../own-draft/drafting.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { takenBytes } from '../taken-file.ts';
 import { breathe } from './breathe.ts';
 import { readFonts } from './fonts.ts';
-import { garmentCalled, type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { opened } from './open.ts';
 import { ruleRows } from './rule-rows.ts';
 import type {
   ChartFile,
@@ -56,7 +63,7 @@ export async function sizes(request: SizesRequest, tell: Tell): Promise<void> {
       newest = number;
       return gradeAnswer(request, number, tell);
     case 'nearest':
-      return tell({ kind: 'nearest found', number, ...nearest(request) });
+      return tell({ kind: 'nearest found', number, ...(await nearest(request)) });
     case 'nest':
       return tell({ kind: 'nest drawn', number, nest: graded && nestOf(graded, request) });
     case 'take': {
@@ -71,43 +78,78 @@ async function gradeAnswer(
   number: number,
   tell: Tell,
 ): Promise<void> {
+  let needs: readonly string[] = [];
   try {
-    const { chart, issues, units } = chartRead(asked, file);
-    const draft = garmentCalled(asked.garment);
-    const made: Evaluation[] = [];
-    const failed: Issue[] = [];
-    const all = chart.rows.length;
-    let done = 0;
-    for (const size of draftSizes(draft, chart, asked.choices)) {
-      if (size.ok) made.push(size.value);
-      else failed.push(...size.issues);
-      tell({ kind: 'grading', number, done: ++done, of: all });
-      await breathe();
-      if (newest !== number) return;
-    }
+    needs = bodiesOf(file).needs;
+    const drafting = await draftingOf(asked);
+    const { draft } = drafting;
+    const { chart, issues, units } = chartRead(draft, file);
+    const reached = (done: number, of: number): void => tell({ kind: 'grading', number, done, of });
+    const sizes = await drafted(drafting, chart, asked.choices, () => newest === number, reached);
+    if (!sizes) return;
+    const failed = sizes.flatMap((size) => (size.ok ? [] : size.issues));
     if (failed.length > 0) throw new Unusable(failed, units);
-    const grade = used(gradeOf(draft, chart, made), units);
+    const made = sizes.flatMap((size) => (size.ok ? [size.value] : []));
+    const grade = await drafting.done(() => used(gradeOf(draft, chart, made), units));
     graded = { grade, units };
     const said = toldIssues([...issues, ...grade.issues], units);
-    tell({ kind: 'graded', number, grade: gradeShown(grade, units), issues: said });
+    tell({ kind: 'graded', number, grade: gradeShown(grade, units), issues: said, needs });
   } catch (error) {
-    tell({ kind: 'graded', number, grade: undefined, issues: refusal(error) });
+    tell({ kind: 'graded', number, grade: undefined, issues: refusal(error), needs });
   }
 }
 
+/** Every size of a chart drafted, telling how far it is; nothing where it is not wanted any more. */
+async function drafted(
+  { draft, own, done, ahead }: Drafting,
+  chart: Chart,
+  choices: AskedDraft['choices'],
+  isWanted: () => boolean,
+  reached: (done: number, of: number) => void,
+): Promise<readonly Result<Evaluation>[] | undefined> {
+  if (own) {
+    const all = (): readonly Result<Evaluation>[] => [...draftSizes(draft, chart, choices)];
+    await ahead(all, reached);
+    return isWanted() ? done(all) : undefined;
+  }
+  const sizes: Result<Evaluation>[] = [];
+  for (const size of draftSizes(draft, chart, choices)) {
+    sizes.push(size);
+    reached(sizes.length, chart.rows.length);
+    await breathe();
+    if (!isWanted()) return undefined;
+  }
+  return sizes;
+}
+
+/** What the body files say that a chart names, by the name it uses, of whatever folder: and which of them did not come with it. */
+function bodiesOf({ file, text, bodies: came }: ChartFile): {
+  readonly bodies: ReadonlyMap<string, unknown>;
+  readonly needs: readonly string[];
+} {
+  const bodies = new Map<string, unknown>();
+  const needs: string[] = [];
+  for (const name of bodyFilesIn(chartIn(file, text))) {
+    const found = came.find((body) => body.file === fileNamed(name));
+    if (found) bodies.set(name, opened(found).body);
+    else needs.push(fileNamed(name));
+  }
+  return { bodies, needs };
+}
+
 function chartRead(
-  { garment }: AskedDraft,
-  { file, text, units }: ChartFile,
+  draft: Draft,
+  chart: ChartFile,
 ): { readonly chart: Chart; readonly issues: readonly Issue[]; readonly units: ReaderUnits } {
-  const draft = garmentCalled(garment);
+  const { file, text, units } = chart;
+  const { bodies } = bodiesOf(chart);
   const read = readChart(chartIn(file, text), {
     choices: draft.choices,
     units: units === '' ? undefined : units,
-    // Other files do not come with it.
-    bodies: new Map(),
+    bodies,
   });
-  const chart = used(read);
-  return { chart, issues: read.issues, units: readerUnits(chart.rows[0]?.body ?? {}) };
+  const found = used(read);
+  return { chart: found, issues: read.issues, units: readerUnits(found.rows[0]?.body ?? {}) };
 }
 
 const gradeShown = (grade: Grade, units: ReaderUnits): GradeShown => ({
@@ -148,12 +190,14 @@ function nestOf(
   };
 }
 
-function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly chart: ChartFile }) {
+async function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly chart: ChartFile }) {
   try {
-    const { chart, issues } = chartRead(asked, file);
+    const { draft, done } = await draftingOf(asked);
+    const { chart, issues } = chartRead(draft, file);
     const units = readerUnits(asked.body);
-    const draft = garmentCalled(asked.garment);
-    const { found, issues: said } = nearnessOf(draft, chart, asked.body, asked.choices, units);
+    const { found, issues: said } = await done(() =>
+      nearnessOf(draft, chart, asked.body, asked.choices, units),
+    );
     const near = {
       words: nearestWords(found),
       units,

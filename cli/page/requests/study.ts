@@ -2,7 +2,6 @@ import {
   type Body,
   bodyForm,
   byImportance,
-  garments,
   type LineFigure,
   lengthIn,
   lineFigure,
@@ -13,15 +12,14 @@ import {
   type Unit,
   unitNames,
 } from '../../../drafts/index.ts';
-import type { BodyFields } from '../body-form.ts';
+import { Unusable } from '../../unusable.ts';
+import type { AskedDraft } from '../asked-draft.ts';
+import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';
 
 /** A body looked at more closely than a draft has time for. */
-export interface StudyRequest {
+export interface StudyRequest extends AskedDraft {
   readonly kind: 'study';
-  readonly body: BodyFields;
-  readonly garment: string;
-  readonly choices: Readonly<Record<string, string>>;
   /** What this is a study of, so that its answer can be known. */
   readonly of: string;
 }
@@ -47,7 +45,8 @@ export interface TakenAgain {
   readonly because: string;
 }
 
-export function studied({ body, garment, choices, of }: StudyRequest): StudyAnswer {
+export async function studied(asked: StudyRequest): Promise<StudyAnswer> {
+  const { body, of } = asked;
   const shown = bodyOrUsual(body);
   const form = bodyForm(shown.body);
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
@@ -60,19 +59,27 @@ export function studied({ body, garment, choices, of }: StudyRequest): StudyAnsw
       side: lineFigure(form, 'side'),
       back: lineFigure(form, 'back'),
     },
-    again: shown.hers ? againFor(shown.body, garment, choices, own) : [],
+    again: shown.hers ? await againFor(shown.body, asked, own) : [],
   };
 }
 
-function againFor(
-  body: Body,
-  garment: string,
-  choices: StudyRequest['choices'],
-  units: Unit,
-): readonly TakenAgain[] {
-  const draft = Object.values(garments).find(({ name }) => name === garment) ?? garments.dress;
-  const styling = resolveStyling(draft.choices, choices);
-  const found = styling.ok ? sensitivities(draft, body, styling.value) : styling;
+async function againFor(body: Body, asked: AskedDraft, units: Unit): Promise<readonly TakenAgain[]> {
+  try {
+    return await foundAgain(body, asked, units);
+  } catch (error) {
+    // Why code cannot be run a draft of it says.
+    if (error instanceof Unusable) return [];
+    throw error;
+  }
+}
+
+async function foundAgain(body: Body, asked: AskedDraft, units: Unit): Promise<readonly TakenAgain[]> {
+  const { draft, own } = await draftingOf(asked);
+  const styling = resolveStyling(draft.choices, asked.choices);
+  if (!styling.ok) return [];
+  const found = own
+    ? await own.elsewhere.sensitivities(body, styling.value)
+    : sensitivities(draft, body, styling.value);
   if (!found.ok) return [];
   return takeAgain(byImportance(body, found.value)).map(({ measurement, from, likelyError, most }) => ({
     name: measurement,

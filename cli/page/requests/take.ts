@@ -42,11 +42,11 @@ export interface TakingAnswer {
 export async function take(request: TakeRequest, tell: (answer: TakeAnswer) => void): Promise<void> {
   const { number, asked, writings: wanted, paper, zip } = request;
   try {
-    const drafted = madeDraft(asked);
+    const drafted = await madeDraft(asked);
     const files: TakenBytes[] = [];
     const begin = (done: number): void => {
       const next = wanted[done];
-      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: takeables[next] });
+      if (next) tell({ kind: 'taking', number, done, of: wanted.length, what: takeables[next].words });
     };
     let done = 0;
     begin(done);

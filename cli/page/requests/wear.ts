@@ -15,7 +15,7 @@ import {
   type Unit,
   wornMaps,
 } from '../../../drafts/index.ts';
-import { hanging, type PutOn } from '../../hanging.ts';
+import { hangingAndRaised, type PutOn } from '../../hanging.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import { notYet } from '../../wear-line.ts';
@@ -39,11 +39,12 @@ export async function wear(request: WearRequest, tell: (answer: WearAnswer) => v
   const own = { enough: false };
   hangs = own;
   try {
-    const { drafted, instead } = wearable(asked);
+    const { drafted, instead } = await wearable(asked);
+    if (hangs !== own) return;
     const { made, units } = drafted;
     const cloth = cloths.find(({ name }) => name === request.cloth) ?? cloths[0];
     if (!cloth) return;
-    const worn = await hanging(made.garment, cloth, made.body, spacing, {
+    const worn = await hangingAndRaised(made.garment, cloth, made.body, spacing, {
       reached: async (share) => {
         tell({ kind: 'wearing', number, share });
         await breathe();
@@ -62,13 +63,15 @@ export async function wear(request: WearRequest, tell: (answer: WearAnswer) => v
 }
 
 /** What was asked for, or its bodice where it is not known yet how the whole is put on. */
-function wearable(asked: AskedDraft): {
-  readonly drafted: MadeDraft;
+async function wearable(asked: AskedDraft): Promise<{
+  readonly drafted: Pick<MadeDraft, 'made' | 'units'>;
   readonly instead: string | undefined;
-} {
-  const drafted = madeDraft(asked);
+}> {
+  const drafted = await madeDraft(asked);
   const [unworn] = notWorn(drafted.made.garment);
   if (unworn === undefined) return { drafted, instead: undefined };
+  // What is not worn of code that somebody wrote has nothing in its place.
+  if (drafted.drafting.own) throw new Unusable([notYet(unworn)], drafted.units);
   const draft: Draft = garments.bodice;
   const choices = Object.fromEntries(
     Object.entries(asked.choices).filter(([name]) => draft.choices.some((choice) => choice.name === name)),
@@ -77,7 +80,7 @@ function wearable(asked: AskedDraft): {
   if (!bodice.ok || notWorn(bodice.value.garment).length > 0)
     throw new Unusable([notYet(unworn)], drafted.units);
   const instead = `It is not known yet how the ${drafted.made.garment.name} is put on: this is the bodice, with the same choices.`;
-  return { drafted: { draft, made: used(bodice), units: drafted.units }, instead };
+  return { drafted: { made: used(bodice), units: drafted.units }, instead };
 }
 
 function shown(

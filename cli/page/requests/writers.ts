@@ -88,9 +88,10 @@ export async function* writtenOf(
   drafted: MadeDraft,
   asked: { readonly body: BodyFields; readonly paper: string },
 ): AsyncGenerator<WrittenFiles> {
-  const { draft, made, units } = drafted;
+  const { drafting, made, units } = drafted;
   const print = { date: undefined, units, notches: notchesOf(made.styling) };
   const holds = (other: Evaluation): boolean => provenSheet(other, print).report.ok;
-  used(onlyTrue(draft, made, provenSheet(made, print).report, holds), units);
+  const { draft, done } = drafting;
+  await done(() => used(onlyTrue(draft, made, provenSheet(made, print).report, holds), units));
   for (const writing of writings) yield writers[writing]({ ...drafted, ...asked, print });
 }

@@ -1,5 +1,6 @@
 import { hasDrawingBeside, isUntouched, isUpToDate, type PageState } from '../state.ts';
 import { viewEntries } from '../view-names.ts';
+import { ByCode } from './by-code.tsx';
 import { Drawing } from './drawing/drawing.tsx';
 import { LoadedView } from './loaded-view.tsx';
 import type { FileViewProps } from './view.ts';
@@ -42,6 +43,7 @@ export function App(props: FileViewProps) {
               </button>
             </p>
           )}
+          <ByCode state={state} send={send} />
           <LoadedView {...props} />
         </main>
         {beside && (

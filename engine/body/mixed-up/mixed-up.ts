@@ -1,20 +1,21 @@
 import type { Issue } from '../../issue.ts';
-import { rounded } from '../../text/figure.ts';
+import { rounded, significant } from '../../text/figure.ts';
 import { inUnit } from '../../text/length.ts';
 import { listed } from '../../text/listed.ts';
 import { millimetres, type Unit, unitWords } from '../../text/units.ts';
 import type { MeasurementName, Sizes } from '../body.ts';
 import { essentialNames } from '../found.ts';
 import { measurementWords } from '../measurement-words.ts';
-import type { Mistake } from '../mistaken.ts';
+import { girths, type Mistake } from '../mistaken.ts';
+import { evidenceFor, leastOff, stopping, warning } from './digits.ts';
 import { type OtherReading, otherReadings } from './other-readings.ts';
-import { standingOf } from './standing.ts';
+import { type Standing, standingOf } from './standing.ts';
 
 /**
- * So many standard deviations off, numbers are doubted, if another reading of them lies within so many. Of digits that
- * may change places every number has some, so there chance is nearer; judgement.
+ * So many standard deviations off, numbers are doubted, if another reading of them lies within so many; judgement.
+ * Digits are weighed instead: every number has some that may change places.
  */
-const doubted = { exchanged: 5, 'other unit': 5, 'digits exchanged': 6 } as const;
+const doubted = 5;
 const plausible = 2;
 
 /**
@@ -24,10 +25,14 @@ const plausible = 2;
 export function mixedUp(sizes: Sizes, units: Unit, sure: readonly MeasurementName[]): readonly Mistake[] {
   if (!essentialNames.some((name) => sizes[name] !== undefined)) return [];
   const standing = standingOf(sizes);
-  if (standing.all <= Math.min(...Object.values(doubted))) return [];
+  if (standing.all <= Math.min(doubted, leastOff(stopping))) return [];
   const found = otherReadings(sizes, units)
     .filter(({ meant }) => ![...meant.keys()].some((name) => sure.includes(name)))
-    .filter(({ kind, meant }) => standing.offOf([...meant.keys()]) > doubted[kind])
+    .filter(({ kind, meant }) =>
+      kind === 'digits exchanged'
+        ? evidenceFor(meant, sizes, standing) > stopping
+        : standing.offOf([...meant.keys()]) > doubted,
+    )
     .map((reading) => ({
       reading,
       corrected: standingOf({ ...sizes, ...Object.fromEntries(reading.meant) }),
@@ -36,7 +41,31 @@ export function mixedUp(sizes: Sizes, units: Unit, sure: readonly MeasurementNam
     .toSorted((a, b) => a.corrected.all - b.corrected.all);
   const [best] = found;
   if (!best) return [];
-  return [{ issue: issueOf(best.reading, sizes, units), explains: [...best.reading.meant.keys()] }];
+  return [
+    {
+      issue: issueOf(best.reading, sizes, units, halved(best.reading, sizes, standing)),
+      explains: [...best.reading.meant.keys()],
+    },
+  ];
+}
+
+/**
+ * Numbers (mm) of which another reading is a good deal likelier, two of its digits exchanged, though she may well be as
+ * she was written: each a warning. The likeliest reading of each, none of what is sure.
+ */
+export function digitsInDoubt(sizes: Sizes, units: Unit, sure: readonly MeasurementName[]): readonly Issue[] {
+  if (!essentialNames.some((name) => sizes[name] !== undefined)) return [];
+  const standing = standingOf(sizes);
+  if (standing.all <= leastOff(warning)) return [];
+  const likeliest = new Map<MeasurementName, Doubt>();
+  for (const { kind, meant } of otherReadings(sizes, units)) {
+    const [entry] = meant;
+    if (kind !== 'digits exchanged' || !entry || sure.includes(entry[0])) continue;
+    const [name, mm] = entry;
+    const evidence = evidenceFor(meant, sizes, standing);
+    if (evidence > (likeliest.get(name)?.evidence ?? warning)) likeliest.set(name, { mm, evidence });
+  }
+  return [...likeliest].map(([name, doubt]) => inDoubt(name, sizes[name] ?? 0, doubt, units));
 }
 
 const codes = {
@@ -45,7 +74,24 @@ const codes = {
   'digits exchanged': 'digits-exchanged',
 } as const;
 
-function issueOf({ kind, meant, unit }: OtherReading, sizes: Sizes, units: Unit): Issue {
+/** So many standard deviations off, twice a girth may be what was meant as well. */
+const asWell = 4;
+
+/** Twice the girth whose digits look exchanged, mm, where half of it may have been written instead. */
+function halved({ kind, meant }: OtherReading, sizes: Sizes, standing: Standing): number | undefined {
+  const [name] = meant.keys();
+  if (kind !== 'digits exchanged' || !name || !girths.has(name)) return undefined;
+  const { mean, spread } = standing.expected(name);
+  const doubled = 2 * (sizes[name] ?? 0);
+  return Math.abs(doubled - mean) <= asWell * spread ? doubled : undefined;
+}
+
+function issueOf(
+  { kind, meant, unit }: OtherReading,
+  sizes: Sizes,
+  units: Unit,
+  doubled: number | undefined,
+): Issue {
   const names = [...meant.keys()];
   const [path = 'units'] = names;
   const told = (mm: number | undefined): string => inUnit((mm ?? 0) / millimetres[units], units);
@@ -60,11 +106,32 @@ function issueOf({ kind, meant, unit }: OtherReading, sizes: Sizes, units: Unit)
         ? `The ${written} looks like ${unitWords[unit]}`
         : `The ${written} looks as if two digits had changed places`;
   const write = [...meant].map(([name, mm]) => `${name}: ${rounded(mm / millimetres[units], 2)}`);
+  const twice = doubled === undefined ? '' : `, or ${told(doubled)} if half a girth was written`;
   return {
     code: codes[kind],
     severity: 'error',
     path,
     value: (sizes[path as MeasurementName] ?? 0) / millimetres[units],
-    message: `${looks}: the others make ${kind === 'exchanged' ? 'them' : 'it'} next to impossible. Write ${listed(write)}; or, if ${kind === 'exchanged' ? 'they were measured twice and are' : 'it was measured twice and is'} right as written, add sure: [${path}].`,
+    message: `${looks}: the others make ${kind === 'exchanged' ? 'them' : 'it'} next to impossible. Write ${listed(write)}${twice}; or, if ${kind === 'exchanged' ? 'they were measured twice and are' : 'it was measured twice and is'} right as written, add sure: [${path}].`,
   };
 }
+
+/** Another reading of a number, mm, and what speaks for it. */
+interface Doubt {
+  readonly mm: number;
+  readonly evidence: number;
+}
+
+function inDoubt(name: MeasurementName, written: number, { mm, evidence }: Doubt, units: Unit): Issue {
+  const told = (length: number): string => inUnit(length / millimetres[units], units);
+  return {
+    code: 'digits-exchanged',
+    severity: 'warning',
+    path: name,
+    value: written / millimetres[units],
+    message: `The ${measurementWords(name)} of ${told(written)} may have two digits exchanged: by the others ${told(mm)} is ${oddsWords(evidence)} times as likely. Measure it again, or, if it was measured twice, add sure: [${name}].`,
+  };
+}
+
+/** Odds of a logarithm to one digit: "about 30". */
+const oddsWords = (logarithm: number): string => `about ${significant(Math.exp(logarithm), 1)}`;

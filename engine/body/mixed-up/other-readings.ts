@@ -1,5 +1,5 @@
 import { rounded } from '../../text/figure.ts';
-import { millimetres, type Unit, unitNames } from '../../text/units.ts';
+import { millimetres, tapeMarks, type Unit, unitNames } from '../../text/units.ts';
 import { type MeasurementName, measurementNames, type Sizes } from '../body.ts';
 
 /** What else some numbers may have been meant to say. Lengths in mm. */
@@ -63,7 +63,7 @@ export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[
             unit,
           }),
         ),
-      ...withDigitsExchanged(number).map(
+      ...withDigitsExchanged(number, units).map(
         (other): OtherReading => ({
           kind: 'digits exchanged',
           meant: new Map([[name, other * millimetres[units]]]),
@@ -73,10 +73,14 @@ export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[
   }),
 ];
 
-/** A number with each two neighbouring digits exchanged, written with one decimal at most; its length is kept. */
-export function withDigitsExchanged(number: number): readonly number[] {
-  const text = String(rounded(number, 1));
-  if (!/^\d+(?:\.\d)?$/.test(text)) return [];
+/**
+ * A number with each two neighbouring digits exchanged, as it is written to the marks of a tape; only what is again such a
+ * mark, for nobody reads 42.95 inches. Its length is kept.
+ */
+export function withDigitsExchanged(number: number, units: Unit): readonly number[] {
+  const mark = tapeMarks[units] / millimetres[units];
+  const text = String(rounded(Math.round(number / mark) * mark, 4));
+  if (!/^\d+(?:\.\d+)?$/.test(text)) return [];
   const places = [...text].flatMap((sign, place) => (sign === '.' ? [] : [place]));
   const others = places.slice(1).map((place, i) => {
     const signs = [...text];
@@ -84,5 +88,9 @@ export function withDigitsExchanged(number: number): readonly number[] {
     [signs[before], signs[place]] = [signs[place] ?? '', signs[before] ?? ''];
     return signs.join('');
   });
-  return [...new Set(others)].filter((other) => other !== text && !other.startsWith('0')).map(Number);
+  const isMark = (other: number): boolean => Math.abs(other / mark - Math.round(other / mark)) < 1e-6;
+  return [...new Set(others)]
+    .filter((other) => other !== text && !other.startsWith('0'))
+    .map(Number)
+    .filter(isMark);
 }

@@ -1,5 +1,5 @@
-import { inverse, Matrix } from 'ml-matrix';
-import { factor, solveLower, triangle } from '../../numeric/cholesky.ts';
+import { factor, solveLower, solveUpper, type Triangle, triangle } from '../../numeric/cholesky.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import type { MeasurementName, Sizes } from '../body.ts';
 import { expectedBustPointWidth } from '../bust.ts';
 import type { JointDistribution } from '../population/joint.ts';
@@ -14,6 +14,16 @@ export interface Standing {
   readonly all: number;
   /** In standard deviations: the Mahalanobis distance, for one measurement its standard score. */
   readonly offOf: (names: readonly MeasurementName[]) => number;
+  readonly expected: (name: MeasurementName) => Foretold;
+}
+
+/** What the others make of one measurement, mm. */
+export interface Foretold {
+  readonly mean: number;
+  /** One standard deviation of her and of a reading's usual error. */
+  readonly spread: number;
+  /** The mean of all women, whose spread that is. */
+  readonly usual: number;
 }
 
 /**
@@ -24,32 +34,57 @@ export interface Standing {
  */
 export function standingOf(sizes: Sizes): Standing {
   const women = womenNear(nearTo(sizes));
-  const places = women.names.flatMap((name, place) => (sizes[name] === undefined ? [] : [place]));
+  const places: number[] = [];
+  for (const [place, name] of women.names.entries()) if (sizes[name] !== undefined) places.push(place);
   const names = places.map((place) => women.names[place]);
-  const off = Matrix.columnVector(
-    places.map((place) => (sizes[women.names[place] ?? 'stature'] ?? 0) - (women.mean[place] ?? 0)),
-  );
   const count = places.length;
-  const covariance = new Float64Array(count * count);
-  for (const [i, a] of places.entries())
-    for (const [j, b] of places.entries())
-      covariance[i * count + j] =
-        (women.covariance[a]?.[b] ?? 0) + (a === b ? usualError[women.names[a] ?? 'stature'] ** 2 : 0);
-  const lower = triangle(count, covariance.slice());
+  const lower = triangle(count);
+  const scores = zeros(count);
+  for (let i = 0; i < count; i++) {
+    const place = places[i] as number;
+    const name = women.names[place] as MeasurementName;
+    const row = women.covariance[place] as readonly number[];
+    for (let j = 0; j <= i; j++) lower.entries[i * count + j] = row[places[j] as number] as number;
+    lower.entries[i * count + i] = (lower.entries[i * count + i] as number) + usualError[name] ** 2;
+    scores[i] = (sizes[name] as number) - (women.mean[place] as number);
+  }
   factor(lower);
-  const scores = Float64Array.from(off.getColumn(0));
   solveLower(lower, scores);
+  const weighed = scores.slice();
+  solveUpper(lower, weighed);
   return {
     all: Math.sqrt(scores.reduce((sum, score) => sum + score * score, 0)),
     offOf: (set) => {
-      const precision = inverse(Matrix.from1DArray(count, count, covariance));
-      const weighed = precision.mmul(off);
       const at = set.map((name) => names.indexOf(name));
-      const pulled = weighed.selection(at, [0]);
-      const among = inverse(precision.selection(at, at));
-      return Math.sqrt(pulled.transpose().mmul(among).mmul(pulled).get(0, 0));
+      const among = triangle(at.length);
+      for (const [i, place] of at.entries()) {
+        const column = precision(lower, place);
+        for (const [j, other] of at.entries()) among.entries[i * at.length + j] = column[other] as number;
+      }
+      factor(among);
+      const pulled = Float64Array.from(at, (place) => weighed[place] as number);
+      solveLower(among, pulled);
+      return Math.sqrt(pulled.reduce((sum, score) => sum + score * score, 0));
+    },
+    expected: (name) => {
+      const at = names.indexOf(name);
+      const variance = 1 / (precision(lower, at)[at] as number);
+      return {
+        mean: (sizes[name] as number) - variance * (weighed[at] as number),
+        spread: Math.sqrt(variance),
+        usual: women.mean[women.names.indexOf(name)] ?? 0,
+      };
     },
   };
+}
+
+/** A column of the inverse of the matrix that was factored. */
+function precision(lower: Triangle, place: number): Float64Array {
+  const column = zeros(lower.order);
+  column[place] = 1;
+  solveLower(lower, column);
+  solveUpper(lower, column);
+  return column;
 }
 
 /** Kinds kept: a population has some hundreds. */

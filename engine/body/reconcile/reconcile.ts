@@ -1,5 +1,6 @@
 import type { Body, MeasurementName, Sizes } from '../body.ts';
 import type { JointDistribution, Reading, Readings } from '../population/joint.ts';
+import { type Blunders, blundersAmong, withWide } from './blunders.ts';
 import { brokenLimits, type HeldLimit, heldLimits } from './held-limits.ts';
 import { mostLikely, type Question } from './most-likely.ts';
 import { usualError } from './usual-error.ts';
@@ -17,10 +18,10 @@ export interface Moved {
 }
 
 /**
- * What is thought of a reading that was moved: it was misread; if one of all was misread, it is this one; or it is no
- * more suspect than others.
+ * What is thought of a reading that was moved: it was misread; if one of all was misread, it is this one, or it or one
+ * other; or it is no more suspect than others.
  */
-export type Suspicion = 'misread' | 'first to blame' | 'none';
+export type Suspicion = 'misread' | 'first to blame' | 'one of two' | 'none';
 
 /** What stands between written measurements, and how it was resolved. */
 export type Reconciled =
@@ -39,29 +40,10 @@ export interface ToReconcile {
   readonly step: number;
 }
 
-/** One reading in so many is a blunder, and then its error is so many times the usual; judgement. */
-const blunders = { share: 0.05, errors: 5 };
-
-/**
- * What it costs to call a reading a blunder, as twice a logarithm of odds, where each reading's error is one of two
- * normal ones, the usual and a wide one (J. W. Tukey, A survey of sampling from contaminated distributions, 1960; from
- * memory).
- */
-const blunderCost = 2 * Math.log(((1 - blunders.share) / blunders.share) * blunders.errors);
-
-/** A second explanation within this of the best, on the same scale, is worth naming; odds of about one to four. */
-const nearlyAsLikely = 3;
-
-/** Where more than so many others might be to blame as well, none is. */
-const mostRivals = 1;
-
-/** More than so many blunders in one set are no longer told apart. */
-const mostBlunders = 2;
-
 /**
  * The most likely body behind measurements that contradict each other. Only what has a part in a limit that does not
- * hold moves, and nothing that is sure; what contradicts nothing comes back as it was. Where one reading alone explains
- * the contradiction much better than many small errors, it is named as misread and moves by itself.
+ * hold moves, and nothing that is sure; what contradicts nothing comes back as it was. Where one reading is
+ * more likely a blunder than not, it is named as misread and moves by itself.
  */
 export function reconciled({ taken, size, sure, women, step }: ToReconcile): Reconciled {
   const limits = heldLimits(taken, size);
@@ -73,20 +55,21 @@ export function reconciled({ taken, size, sure, women, step }: ToReconcile): Rec
   const moving = movable(question, between, sure);
   if (!moving) return { kind: 'sure of too much', between };
 
-  const misread = misreadOf(question, moving);
-  const { wide, first, orElse } = misread;
-  const widened = { ...question, readings: withWide(readings, wide) };
-  const alone = wide.length > 0 ? mostLikely(widened, wide) : undefined;
+  const blunders = blundersAmong(question, moving);
+  const { misread, first, orElse } = blunders;
+  const widened = { ...question, readings: withWide(readings, misread) };
+  const alone = misread.length > 0 ? mostLikely(widened, misread) : undefined;
   const found = alone ?? mostLikely(widened, moving);
   if (!found) return { kind: 'sure of too much', between };
   const moved = [...found.sizes].flatMap(([name, likely]): readonly Moved[] => {
     const written = taken[name] ?? 0;
     const value = Math.round(likely / step) * step;
-    const suspicion = suspicionOf(name, misread);
+    if (Math.abs(value - written) < step / 2) return [];
+    const suspicion = suspicionOf(name, blunders);
+    const others = suspicion === 'one of two' ? first.filter((other) => other !== name) : orElse;
+    const isNamed = name === misread[0] || first.includes(name);
     const move = { name, written, value, usualError: usualError[name] };
-    return Math.abs(value - written) < step / 2
-      ? []
-      : [{ ...move, suspicion, orElse: suspicion === 'none' || name !== first ? [] : orElse }];
+    return [{ ...move, suspicion, orElse: isNamed ? others : [] }];
   });
   return { kind: 'reconciled', moved };
 }
@@ -108,14 +91,6 @@ const readingsOf = (taken: Sizes): Readings =>
     Object.entries(taken).map(([name, value]): readonly [MeasurementName, Reading] => [
       name as MeasurementName,
       { value, error: usualError[name as MeasurementName] },
-    ]),
-  );
-
-const withWide = (readings: Readings, wide: readonly MeasurementName[]): Readings =>
-  new Map(
-    [...readings].map(([name, { value, error }]) => [
-      name,
-      { value, error: wide.includes(name) ? blunders.errors * error : error },
     ]),
   );
 
@@ -141,43 +116,8 @@ function movable(
   }
 }
 
-/** Which readings are taken for blunders. */
-interface Misread {
-  readonly wide: readonly MeasurementName[];
-  /** The likeliest blunder, whether it is taken for one or not, and what might be one in its stead. */
-  readonly first: MeasurementName | undefined;
-  readonly orElse: readonly MeasurementName[];
-}
-
-function suspicionOf(name: MeasurementName, { wide, first, orElse }: Misread): Suspicion {
-  if (wide.includes(name)) return 'misread';
-  return wide.length === 0 && name === first && orElse.length <= mostRivals ? 'first to blame' : 'none';
-}
-
-/** Which readings are better taken for blunders, one after the other. */
-function misreadOf(question: Question, moving: readonly MeasurementName[]): Misread {
-  let wide: readonly MeasurementName[] = [];
-  let first: MeasurementName | undefined;
-  let orElse: readonly MeasurementName[] = [];
-  let least = mostLikely(question, moving)?.cost ?? Infinity;
-  while (wide.length < mostBlunders) {
-    const tried = moving
-      .filter((name) => !wide.includes(name))
-      .map((name) => {
-        const readings = withWide(question.readings, [...wide, name]);
-        const found = mostLikely({ ...question, readings }, moving);
-        return { name, cost: (found?.cost ?? Infinity) + (wide.length + 1) * blunderCost };
-      })
-      .toSorted((a, b) => a.cost - b.cost);
-    const [best, ...others] = tried;
-    if (!best) break;
-    if (wide.length === 0) {
-      first = best.name;
-      orElse = others.filter(({ cost }) => cost < best.cost + nearlyAsLikely).map(({ name }) => name);
-    }
-    if (best.cost >= least) break;
-    wide = [...wide, best.name];
-    least = best.cost;
-  }
-  return { wide, first, orElse };
+function suspicionOf(name: MeasurementName, { misread, first }: Blunders): Suspicion {
+  if (misread.includes(name)) return 'misread';
+  if (!first.includes(name)) return 'none';
+  return first.length > 1 ? 'one of two' : 'first to blame';
 }

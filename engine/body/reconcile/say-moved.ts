@@ -17,10 +17,12 @@ export const movedIssues = (moved: readonly Moved[], units: Unit): readonly Issu
     const apart = `${fixed(errors, 1)} times the usual error of a tape there (${inUnit(usualError / scale, units)})`;
     const or = orElse.length > 0 ? ` It may instead be the ${orWords(orElse)}.` : '';
     const misread = suspicion === 'misread';
-    const first =
-      suspicion === 'first to blame'
-        ? ` If one of them was misread, it is most likely this: measure it first.${or}`
-        : '';
+    const first = {
+      misread: '',
+      'first to blame': ` If one of them was misread, it is most likely this: measure it first.${or}`,
+      'one of two': ` If one of them was misread, it is either this or the ${orWords(orElse)}: measure these two again.`,
+      none: '',
+    }[suspicion];
     return {
       code: misread ? 'measurement-misread' : 'measurement-reconciled',
       severity: 'warning',

@@ -5,10 +5,10 @@ import { cornerPoint } from './corner-point.ts';
 import { levelOf } from './level.ts';
 import type { Measured, MeasureOf } from './measured.ts';
 
-/** How much farther one corner lies from a level of its piece than another does from a level of its own, mm. */
-export function dip({ at, than }: MeasureOf<'dip'>, on: Measured): number | undefined {
+/** How much farther one corner lies from a level of its piece than another does from a level of its own, and `plus`, mm. */
+export function dip({ at, than, plus = 0 }: MeasureOf<'dip'>, on: Measured): number | undefined {
   const [one, other] = [fromLevel(at, on), fromLevel(than, on)];
-  return one === undefined || other === undefined ? undefined : one - other;
+  return one === undefined || other === undefined ? undefined : one - other + plus;
 }
 
 function fromLevel({ corner, level }: CornerFromLevel, { tape }: Measured): number | undefined {

@@ -70,10 +70,16 @@ export function partsOf(
  * degree of each, as Cuthill & McKee do, 1969: too little time is left to gain for the code that takes).
  */
 function neighbourly(count: number, all: readonly Equations[]): readonly number[] {
-  const named = new Set<number>();
-  for (const { elements } of all) for (const { slots } of elements) for (const slot of slots) named.add(slot);
-  for (let slot = 0; slot < count; slot++) named.add(slot);
-  return [...named].reverse();
+  const isNamed = new Uint8Array(count);
+  const named: number[] = [];
+  const name = (slot: number): void => {
+    if (isNamed[slot] === 1) return;
+    isNamed[slot] = 1;
+    named.push(slot);
+  };
+  for (const { elements } of all) for (const { slots } of elements) for (const slot of slots) name(slot);
+  for (let slot = 0; slot < count; slot++) name(slot);
+  return named.reverse();
 }
 
 /** Equations by the first slot of the part they belong to; those of fixed slots only belong to none. */

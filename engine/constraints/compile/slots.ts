@@ -1,4 +1,5 @@
 import { DraftMistake, perhapsMeant } from '../../draft-mistake.ts';
+import { zeros } from '../../numeric/zeros.ts';
 import type { Term } from '../relations.ts';
 import type { Sketch, SketchCubic, SketchLine } from '../sketch.ts';
 
@@ -37,11 +38,11 @@ export interface Slots {
 export function numbered(sketch: Sketch): Slots {
   const { points, scalars } = sketch;
   const count = 2 * points.size + scalars.size;
-  const guess = new Float64Array(count);
+  const guess = zeros(count);
   const free = new Uint8Array(count);
   const angle = new Uint8Array(count);
-  const min = new Float64Array(count).fill(-Infinity);
-  const max = new Float64Array(count).fill(Infinity);
+  const min = zeros(count).fill(-Infinity);
+  const max = zeros(count).fill(Infinity);
   const pointSlots = new Map<string, number>();
   const scalarSlots = new Map<string, number>();
   let slot = 0;

@@ -1,5 +1,5 @@
 import { factor, type Triangle, triangle } from '../../numeric/cholesky.ts';
-import type { QuadraticProgram } from '../../numeric/quadratic-program.ts';
+import type { LinearRows, QuadraticProgram } from '../../numeric/quadratic-program.ts';
 import { zeros } from '../../numeric/zeros.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
@@ -56,7 +56,7 @@ export class ProgramMatrix {
         addLower(model, bent, entries);
         addDamping(model, damping, entries);
         const weight = WEIGHTS[this.#weight] as number;
-        if (weight > 0) addSquares(model, weight * stiffness, entries);
+        if (weight > 0) addSquares(model, near ? program : undefined, weight * stiffness, entries);
         if (factor(lower)) return true;
       }
       this.#weight = weights - 1;
@@ -76,25 +76,47 @@ function addLower({ n, hessian }: Model, bent: Float64Array, into: Float64Array)
 /** Mean diagonal of the Gauss-Newton matrix at arm's length. */
 function meanStiffness({ n, part, hessian }: Model): number {
   let sum = 0;
-  for (let k = 0; k < n; k++) sum += (hessian[k * n + k] as number) / (part.arms[k] as number) ** 2;
+  for (let k = 0; k < n; k++) {
+    const arm = part.arms[k] as number;
+    sum += (hessian[k * n + k] as number) / (arm * arm);
+  }
   return sum / n;
 }
 
 function addDamping({ n, part }: Model, damping: number, matrix: Float64Array): void {
-  for (let k = 0; k < n; k++)
-    matrix[k * n + k] = (matrix[k * n + k] as number) + damping * (part.arms[k] as number) ** 2;
+  if (damping === 0) return;
+  for (let k = 0; k < n; k++) {
+    const arm = part.arms[k] as number;
+    matrix[k * n + k] = (matrix[k * n + k] as number) + damping * arm * arm;
+  }
 }
 
-function addSquares({ n, equal }: Model, weight: number, matrix: Float64Array): void {
-  const { rows, columns, count } = equal;
-  for (let row = 0; row < count; row++) {
-    const filled = columns[row] as readonly number[];
-    for (const i of filled) {
-      const slope = weight * (rows[row * n + i] as number);
-      for (const j of filled) {
-        if (j > i) break;
-        matrix[i * n + j] = (matrix[i * n + j] as number) + slope * (rows[row * n + j] as number);
-      }
+/** Adds the squares of the equalities and, given the program whose forces are known, of what holds with force in it. */
+function addSquares(
+  { n, equal, atLeast }: Model,
+  program: QuadraticProgram | undefined,
+  weight: number,
+  matrix: Float64Array,
+): void {
+  for (let row = 0; row < equal.count; row++) addSquare(equal, row, n, weight, matrix);
+  if (!program) return;
+  for (let row = 0; row < atLeast.count; row++)
+    if ((program.inequalityForces[row] as number) > 0) addSquare(atLeast, row, n, weight, matrix);
+}
+
+function addSquare(
+  { rows, columns }: LinearRows,
+  row: number,
+  n: number,
+  weight: number,
+  matrix: Float64Array,
+): void {
+  const filled = columns[row] as readonly number[];
+  for (const i of filled) {
+    const slope = weight * (rows[row * n + i] as number);
+    for (const j of filled) {
+      if (j > i) break;
+      matrix[i * n + j] = (matrix[i * n + j] as number) + slope * (rows[row * n + j] as number);
     }
   }
 }

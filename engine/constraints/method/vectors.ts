@@ -8,7 +8,10 @@ export function longest(p: Float64Array, arms: readonly number[]): number {
 /** Sum of the squares of all moves at arm's length. */
 export function squareLength(p: Float64Array, arms: readonly number[]): number {
   let sum = 0;
-  for (let k = 0; k < p.length; k++) sum += ((p[k] as number) * (arms[k] as number)) ** 2;
+  for (let k = 0; k < p.length; k++) {
+    const move = (p[k] as number) * (arms[k] as number);
+    sum += move * move;
+  }
   return sum;
 }
 

@@ -1,5 +1,5 @@
-import { bulge } from '../compile/bulge.ts';
-import { ARM, type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
+import { bulge, bulgeCurvature } from '../compile/bulge.ts';
+import { ARM, type Element, type Equations, LEAST_CURVATURE_SCALE } from '../compile/equations.ts';
 import { type CurveSlots, curveSlots, type Slots } from '../compile/slots.ts';
 import type { RelationOf } from './relation-of.ts';
 
@@ -18,18 +18,7 @@ export function curvature(relation: RelationOf<'curvature'>, slots: Slots): Equa
     unit: '1/mm',
     scale: bulgeScale(first, a.end, second, b.end, slots.guess),
     rows: 1,
-    elements: [
-      {
-        slots: [...first.slots, ...second.slots],
-        linear: false,
-        evaluate: (x, values, jacobian) => {
-          const split = first.slots.length;
-          values[0] =
-            endCurvature(x, first, a.end, sign, jacobian, 0) +
-            endCurvature(x, second, b.end, 1, jacobian, split);
-        },
-      },
-    ],
+    elements: [...endCurvature(first, a.end, sign), ...endCurvature(second, b.end, 1)],
   };
 }
 
@@ -56,23 +45,39 @@ function handleSlot(curve: CurveSlots, end: 'start' | 'end'): number | undefined
   return curve.slots[end === 'start' ? 5 : 7];
 }
 
-function endCurvature(
-  x: Float64Array,
-  curve: CurveSlots,
-  end: 'start' | 'end',
-  sign: 1 | -1,
-  jacobian: Float64Array,
-  offset: number,
-): number {
-  if (curve.kind === 'line') {
-    jacobian.fill(0, offset, offset + 4);
-    return 0;
-  }
+/** Room for the slopes of a bulge, shared by all: nothing is kept in it from one evaluation to the next. */
+const slope = new Float64Array(8);
+
+/** The curvature at one end of a curve, times its sign: none where it is a line. */
+function endCurvature(curve: CurveSlots, end: 'start' | 'end', sign: 1 | -1): readonly Element[] {
+  if (curve.kind === 'line') return [];
   const handle = end === 'start' ? 5 : 7;
-  const length = x[curve.slots[handle]] as number;
-  const factor = (sign * 2) / (3 * length * length);
-  const bent = factor * bulge(x, curve, end, jacobian, offset);
-  for (let k = offset; k < offset + 8; k++) jacobian[k] = factor * (jacobian[k] as number);
-  jacobian[offset + handle] = (-2 * bent) / length;
-  return bent;
+  const factorOf = (length: number): number => (sign * 2) / (3 * length * length);
+  return [
+    {
+      slots: curve.slots,
+      linear: false,
+      evaluate: (x, values, jacobian) => {
+        const length = x[curve.slots[handle]] as number;
+        const factor = factorOf(length);
+        const bent = factor * bulge(x, curve, end, jacobian, 0);
+        for (let k = 0; k < 8; k++) jacobian[k] = factor * (jacobian[k] as number);
+        jacobian[handle] = (-2 * bent) / length;
+        values[0] = bent;
+      },
+      // The product rule on the bulge times a factor that goes with the handle's length to the power of minus two.
+      curve: (x, weights, into) => {
+        const length = x[curve.slots[handle]] as number;
+        const factor = (weights[0] as number) * factorOf(length);
+        const bulging = bulge(x, curve, end, slope, 0);
+        bulgeCurvature(x, curve, end, factor, into);
+        for (let k = 0; k < 8; k++) {
+          const at = k < handle ? 8 * handle + k : 8 * k + handle;
+          into[at] = (into[at] as number) - (2 * factor * (slope[k] as number)) / length;
+        }
+        const own = 9 * handle;
+        into[own] = (into[own] as number) + (6 * factor * bulging) / (length * length);
+      },
+    },
+  ];
 }

@@ -73,7 +73,8 @@ function angleSum(
     elements: [
       {
         slots,
-        linear: false,
+        // A cubic's direction is an unknown itself, a line's is not.
+        linear: parts.every(({ count }) => count === 1),
         evaluate: (x, values, jacobian) => {
           let sum = constant;
           for (const part of parts) {

@@ -12,6 +12,24 @@ const PIECES = 4;
 /** Looks into each piece before its tightest place is narrowed down. */
 const LOOKS = 8;
 
+/** Room for what is worked out within one evaluation, shared by all curves: nothing is kept in it from one to the next. */
+const p = noCubic();
+const by = noControlPoints();
+const jet = noJet();
+const byJet = noJet();
+
+/** The square of the curvature of `p`, which is greatest where its size is. */
+function size(t: number): number {
+  jetAt(p, t, jet);
+  return squareOf(jet);
+}
+
+/** The sign of the slope of that, and more. */
+function growth(t: number): number {
+  jetAt(p, t, jet);
+  return growthOf(jet);
+}
+
 /**
  * 1/radius less the greatest curvature, in size, on each quarter of a cubic's parameter (1/mm). By the envelope
  * theorem the derivative of a greatest value is that of the value at its own fixed place.
@@ -21,18 +39,6 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
   const radius = finite(relation.mm, name);
   if (radius <= 0) throw new DraftMistake(`“${name}” needs a radius above zero, not ${radius}.`, [name]);
   const curve = cubicNamed(slots, relation.curve, name);
-  const p = noCubic();
-  const by = noControlPoints();
-  const jet = noJet();
-  const byJet = noJet();
-  const size = (t: number): number => {
-    jetAt(p, t, jet);
-    return Math.abs(curvatureOf(jet));
-  };
-  const growth = (t: number): number => {
-    jetAt(p, t, jet);
-    return growthOf(jet);
-  };
   return {
     name,
     goal: 'not negative',
@@ -63,6 +69,12 @@ export function leastRadius(relation: RelationOf<'least radius'>, slots: Slots):
 function curvatureOf({ vx, vy, ax, ay }: Jet): number {
   const square = vx * vx + vy * vy;
   return (vx * ay - vy * ax) / (square * Math.sqrt(square));
+}
+
+function squareOf({ vx, vy, ax, ay }: Jet): number {
+  const square = vx * vx + vy * vy;
+  const turning = vx * ay - vy * ax;
+  return (turning * turning) / (square * square * square);
 }
 
 /** The derivative of the curvature's size by the parameter, times the speed, which is positive, to the fifth power. */

@@ -77,13 +77,15 @@ function lineLength({ slots }: LineSlots, times: number): Element {
   };
 }
 
+/** Room for what is worked out within one evaluation, shared by all curves: nothing is kept in it from one to the next. */
+const p = noCubic();
+const by = noControlPoints();
+const byNode = noControlPoints();
+const jet = noJet();
+const across = noJet();
+const row = new Float64Array(8);
+
 function cubicLength(curve: CubicSlots, times: number, accuracy: number): Element {
-  const p = noCubic();
-  const by = noControlPoints();
-  const byNode = noControlPoints();
-  const jet = noJet();
-  const across = noJet();
-  const row = new Float64Array(8);
   return {
     slots: curve.slots,
     linear: false,
@@ -114,24 +116,24 @@ function cubicLength(curve: CubicSlots, times: number, accuracy: number): Elemen
   };
 }
 
-function lengthAndDerivatives(p: ControlPoints, by: ControlPoints, accuracy: number): number {
+function lengthAndDerivatives(at: ControlPoints, into: ControlPoints, accuracy: number): number {
   const { length, from, handle1, handle2, to } = arcLengthGradient(
     {
       kind: 'cubic',
-      from: { x: p.x0, y: p.y0 },
-      handle1: { x: p.x1, y: p.y1 },
-      handle2: { x: p.x2, y: p.y2 },
-      to: { x: p.x3, y: p.y3 },
+      from: { x: at.x0, y: at.y0 },
+      handle1: { x: at.x1, y: at.y1 },
+      handle2: { x: at.x2, y: at.y2 },
+      to: { x: at.x3, y: at.y3 },
     },
     accuracy,
   );
-  by.x0 = from.x;
-  by.y0 = from.y;
-  by.x1 = handle1.x;
-  by.y1 = handle1.y;
-  by.x2 = handle2.x;
-  by.y2 = handle2.y;
-  by.x3 = to.x;
-  by.y3 = to.y;
+  into.x0 = from.x;
+  into.y0 = from.y;
+  into.x1 = handle1.x;
+  into.y1 = handle1.y;
+  into.x2 = handle2.x;
+  into.y2 = handle2.y;
+  into.x3 = to.x;
+  into.y3 = to.y;
   return length;
 }

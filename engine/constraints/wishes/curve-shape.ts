@@ -43,6 +43,12 @@ export const lowBending = (wish: WishOf<'low bending'>, slots: Slots): Equations
 /** The squared third derivative, by chord squared: in the same sense chord cubed times the integral of (dk/ds)^2 ds. */
 export const fair = (wish: WishOf<'fair'>, slots: Slots): Equations => squares(wish, slots, CHANGE);
 
+/** Room for what is worked out within one evaluation, shared by all wishes: nothing is kept in it from one to the next. */
+const p = noCubic();
+const total = noControlPoints();
+const slope = new Float64Array(8);
+const factorSlope = new Float64Array(8);
+
 /** A residual for each weighted sum of the control points' coordinates, by the chord. */
 function squares(
   wish: WishOf<'low bending' | 'fair'>,
@@ -52,10 +58,6 @@ function squares(
   const { name } = wish;
   const curve = cubicNamed(slots, wish.curve, name);
   const root = rootOfWeight(wish);
-  const p = noCubic();
-  const total = noControlPoints();
-  const slope = new Float64Array(8);
-  const factorSlope = new Float64Array(8);
   return {
     name,
     goal: 'least',

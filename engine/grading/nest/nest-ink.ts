@@ -6,7 +6,7 @@ import type { NamePlace } from './size-names.ts';
 /** Everything on the paper of a nest: what belongs to one size, by its place among them, and what belongs to all. */
 export type NestInk = SizeInk | Ink;
 
-export type SizeInk = SizeChain | SizeName;
+export type SizeInk = SizeChain | SizeName | KeyName;
 
 /** A line of one size: an outline, a sample of it in the key, or the tick of a notch. */
 export interface SizeChain {
@@ -23,6 +23,14 @@ export interface SizeName extends NamePlace {
   readonly kind: 'size name';
   readonly place: number;
   readonly size: string;
+}
+
+/** The name of a size beside the sample of its line, in the key. */
+export interface KeyName {
+  readonly kind: 'key name';
+  readonly place: number;
+  readonly size: string;
+  readonly words: Ink;
 }
 
 /** What belongs to one size, and not to all of them. */

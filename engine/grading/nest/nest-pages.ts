@@ -9,7 +9,7 @@ import { testSquares, testSquaresSize } from '../../render/test-squares.ts';
 import { joinsOf } from '../../render/tiles/joins.ts';
 import type { Paper } from '../../render/tiles/papers.ts';
 import { type Tile, tilesOf } from '../../render/tiles/tile-grid.ts';
-import { margin, overlap, tilePage } from '../../render/tiles/tile-page.ts';
+import { cellOn, margin, tilePage } from '../../render/tiles/tile-page.ts';
 import { isOfSize, type NestInk, type NestPaper } from './nest-ink.ts';
 
 /** One page with nests on it, 1:1, mm from its top left corner. */
@@ -43,7 +43,7 @@ export const onOnePage = ({ along, sizes, width, height, groups }: NestPaper): N
  * without any line of the sizes that are shown are left out.
  */
 export function inTiles({ title, along, sizes, width, height, groups }: NestPaper, paper: Paper): NestBook {
-  const cell = { width: paper.width - 2 * margin - overlap, height: paper.height - 2 * margin - overlap };
+  const cell = cellOn(paper);
   const grid = { columns: Math.ceil(width / cell.width), rows: Math.ceil(height / cell.height) };
   // The squares to measure by stand on the first page.
   const all = groups.filter(({ isScale }) => !isScale).flatMap(({ ink }) => ink);
@@ -68,6 +68,7 @@ export function inTiles({ title, along, sizes, width, height, groups }: NestPape
 /** What belongs to a size, as ink like all other, to see where it lies. */
 function asPlain(ink: NestInk): Ink {
   if (!isOfSize(ink)) return ink;
+  if (ink.kind === 'key name') return ink.words;
   if (ink.kind !== 'size name')
     return { kind: 'chain', class: 'outline', curves: ink.curves, ...(ink.closed && { closed: ink.closed }) };
   return { kind: 'words', text: ink.size, size: textSizes.small, at: ink.at, centred: true };

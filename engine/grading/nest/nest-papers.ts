@@ -1,4 +1,5 @@
 import { type Point, point } from '../../geometry/point.ts';
+import type { Ink } from '../../render/ink.ts';
 import { type Size, standInRows } from '../../render/layout.ts';
 import { textSizes } from '../../render/line-types.ts';
 import { fileNameOf } from '../../render/svg.ts';
@@ -167,8 +168,10 @@ const sizeKey = (names: readonly string[], { x, y }: Point): readonly NestInk[] 
   names.flatMap((text, place): readonly NestInk[] => {
     const level = y + (place + 0.5) * keyRow;
     const line = { kind: 'line', from: point(x, level), to: point(x + keySample, level) } as const;
+    const at = point(x + keySample + 4, level + 1.2);
+    const words: Ink = { kind: 'words', text, size: textSizes.plain, at };
     return [
       { kind: 'sample', place, size: text, curves: [line] },
-      { kind: 'words', text, size: textSizes.plain, at: point(x + keySample + 4, level + 1.2) },
+      { kind: 'key name', place, size: text, words },
     ];
   });

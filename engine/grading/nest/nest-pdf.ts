@@ -74,7 +74,9 @@ function drawPart(press: Press, part: NestPart): void {
   });
 }
 
-function drawSize({ document, inLetters }: Press, ink: SizeInk): void {
+function drawSize(press: Press, ink: SizeInk): void {
+  if (ink.kind === 'key name') return drawCommon(press, ink.words);
+  const { document, inLetters } = press;
   const { colour, dashes, width } = sizeLine(ink.place);
   if (ink.kind === 'size name') {
     const text = inLetters(ink.size);

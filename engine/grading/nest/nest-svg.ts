@@ -40,6 +40,7 @@ const nodeOf = (ink: NestInk): Node => (isOfSize(ink) ? sizeNode(ink) : svgInk(i
 const down = textSizes.small / 3;
 
 function sizeNode(ink: SizeInk): Node {
+  if (ink.kind === 'key name') return svgInk(ink.words);
   const { place, size } = ink;
   if (ink.kind !== 'size name')
     return element('path', {

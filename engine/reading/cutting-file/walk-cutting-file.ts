@@ -4,6 +4,7 @@ import { cutReady } from '../../checks/cut-ready.ts';
 import { notchDepthFaults } from '../../checks/notch-depth.ts';
 import { overlapFaults } from '../../checks/overlaps.ts';
 import type { Report } from '../../checks/report.ts';
+import type { DxfBlock } from '../../cutting-file/drawn.ts';
 import type { Flavour } from '../../cutting-file/flavour.ts';
 import { boundingBox, boundsMeet } from '../../geometry/bounds.ts';
 import type { Edge } from '../../geometry/curve.ts';
@@ -16,20 +17,24 @@ import type { Garment } from '../../pattern/garment.ts';
 import { squares } from '../../render/test-squares.ts';
 import { fixedMm, inMm } from '../../text/figure.ts';
 import { messageOf } from '../../text/message-of.ts';
+import { followFaults } from './follow-faults.ts';
 import { pieceAsCut } from './piece-as-cut.ts';
 import { type ReadBlock, type ReadCuttingFile, readBlocks } from './read-blocks.ts';
 
-/** What a cutting file is to hold: a garment as it was found to be, and the names of the blocks of its pieces, in their order. */
+/** What a cutting file is to hold: a garment as it was found to be, and what was drawn of its pieces, in their order. */
 export interface ToBeCut {
   readonly garment: Garment;
   readonly report: Report;
-  readonly blocks: readonly string[];
+  readonly blocks: readonly DxfBlock[];
 }
 
 /** What a cutting file is held to: lengths to 0.1 mm; a corner inside a curve of less than 0.06 degrees is not seen. */
 const fileBounds: CheckBounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
 
-/** Chords have corners that the curve has not, and are shorter: what is asked of directions, or to 0.001 mm, is asked of the curves. */
+/**
+ * Chords have corners that the curve has not, and are shorter: what is asked of directions, or to 0.001 mm, was asked of the curves, and
+ * the chords are held to those.
+ */
 const ofCurvesOnly: ReadonlySet<IssueCode> = new Set<IssueCode>([
   'kink-in-edge',
   'join-not-true',
@@ -44,8 +49,8 @@ const MILLIMETRES = 4;
 
 /**
  * Walks a cutting file from its own text, read by a reader of another hand: every seam, stretch between notches and girth, every
- * cutting line against its stitching line, and their lengths against what the draft was found to be, to 0.1 mm; the unit and the test
- * squares; no piece on another. Of several sizes each is walked. Issues are all that is wrong with the file; none of them is the draft's.
+ * cutting line against its stitching line, and their lengths against what the draft was found to be, to 0.1 mm; every polyline against
+ * the curves that it was drawn for, in place and direction; the unit and the test squares; no piece on another. Of several sizes each is walked. Issues are all that is wrong with the file; none of them is the draft's.
  */
 export function walkCuttingFile(all: readonly ToBeCut[], text: string, flavour: Flavour): readonly Issue[] {
   let read: ReadCuttingFile;
@@ -68,7 +73,7 @@ function sizeFaults(
 ): readonly Issue[] {
   try {
     const pieces = garment.pieces.map((piece, i) => {
-      const block = read.blocks.get(blocks[i] ?? '');
+      const block = read.blocks.get(blocks[i]?.name ?? '');
       if (!block) throw new Error(`it holds no block for ${piece.name}`);
       return pieceAsCut(piece, block, flavour);
     });
@@ -92,6 +97,7 @@ function sizeFaults(
     return [
       ...found.map((issue): Issue => ({ ...issue, message: `In the cutting file: ${issue.message}` })),
       ...unlike(report, walked),
+      ...blocks.flatMap((block) => followFaults(block, read.blocks.get(block.name))),
     ];
   } catch (error) {
     return [damaged(error)];

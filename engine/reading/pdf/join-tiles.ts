@@ -1,9 +1,12 @@
+import { strokes } from '../../finishing/label.ts';
+import { distanceToStroke } from '../../finishing/rectangle.ts';
 import type { Curve } from '../../geometry/curve.ts';
 import { pointAt } from '../../geometry/evaluate.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../../geometry/point.ts';
 import { movedBy, transformedCurve } from '../../geometry/transform.ts';
 import type { Vector } from '../../geometry/vector.ts';
-import type { PdfPage } from './pdf-page.ts';
+import { cellOn, margin } from '../../render/tiles/tile-page.ts';
+import { type PdfPage, unit } from './pdf-page.ts';
 
 /** A named line as it lies once the tiles are joined. */
 export interface JoinedLine {
@@ -84,12 +87,15 @@ function firstShared(
 /** Copies nearer than this are the same line; two lines of one name, such as a double notch, lie farther; mm. */
 const same = 1;
 
+/** A line on the very edge of a cell lies on it to the digits of the file, mm. */
+const rounding = 1e-4;
+
 function linesOf(pages: readonly PdfPage[], laid: ReadonlyMap<number, Vector>): readonly JoinedLine[] {
   const found: JoinedLine[] = [];
-  for (const [index, { paths }] of pages.entries()) {
+  for (const [index, page] of pages.entries()) {
     const to = laid.get(index) ?? { x: 0, y: 0 };
-    for (const { tag, curves: drawn, closed, clip } of paths) {
-      if (tag === undefined || tag.startsWith('crossing|')) continue;
+    for (const { tag, curves: drawn, closed, clip } of page.paths) {
+      if (tag === undefined || tag.startsWith('crossing|') || (clip && !runsThrough(drawn, page))) continue;
       const curves = drawn.map((curve) => transformedCurve(curve, movedBy(to)));
       const windows = clip ? [[moved(clip[0], to), moved(clip[1], to)] as const] : [];
       const known = found.findIndex((line) => line.tag === tag && gap(line.curves, curves) < same);
@@ -104,6 +110,17 @@ function linesOf(pages: readonly PdfPage[], laid: ReadonlyMap<number, Vector>): 
     }
   }
   return found;
+}
+
+/**
+ * Whether a line runs through the cell of a tile, and not only through what the tile shows of its neighbours: the strips for glue,
+ * and beside its edges half the width of a line. There it is theirs, and they need not be joined to this one for it.
+ */
+function runsThrough(curves: readonly Curve[], page: PdfPage): boolean {
+  const { width, height } = cellOn({ width: page.width * unit, height: page.height * unit });
+  const middle = point(margin + width / 2, margin + height / 2);
+  const cell = { middle, width: width + 2 * rounding, height: height + 2 * rounding };
+  return curves.some((curve) => strokes(curve).some((chord) => distanceToStroke(cell, chord) === 0));
 }
 
 /** The farthest that control points of two copies of a line lie apart, mm. */

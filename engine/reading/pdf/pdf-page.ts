@@ -1,6 +1,9 @@
 import type { Curve } from '../../geometry/curve.ts';
 import type { Point } from '../../geometry/point.ts';
 
+/** Millimetres in a unit of PDF (ISO 32000-1:2008, 8.3.2.3). */
+export const unit = 25.4 / 72;
+
 /** A path on a page of a PDF, in millimetres from its top left corner. */
 export interface PdfPath {
   /** The marked content it stands in: class, piece and own name (`line-tag.ts`). */
@@ -12,7 +15,7 @@ export interface PdfPath {
 }
 
 export interface PdfPage {
-  /** Units of 1/72 in. */
+  /** In units of PDF. */
   readonly width: number;
   readonly height: number;
   readonly paths: readonly PdfPath[];

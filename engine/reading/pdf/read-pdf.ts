@@ -4,7 +4,7 @@ import { boundingBox } from '../../geometry/bounds.ts';
 import type { Curve } from '../../geometry/curve.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import { operatorsOf, type PdfOperator } from './operators.ts';
-import type { PdfPage, PdfPath } from './pdf-page.ts';
+import { type PdfPage, type PdfPath, unit } from './pdf-page.ts';
 
 /**
  * Reads the lines back from a PDF that this program wrote: every path of every page, as the page's content says, in the
@@ -45,9 +45,6 @@ function one(text: string, pattern: RegExp): string {
   if (found === undefined) throw new Error(`The PDF says nothing of ${pattern}.`);
   return found;
 }
-
-/** Millimetres in a unit of PDF (8.3.2.3). */
-const unit = 25.4 / 72;
 
 interface State {
   readonly matrix: Matrix;

@@ -13,7 +13,7 @@ import { onPage, type Page } from './page.ts';
 import type { Paper } from './papers.ts';
 import { pagesByArea, type Spread, spread } from './spread.ts';
 import { type Tile, tilesOf } from './tile-grid.ts';
-import { margin, overlap, tilePage } from './tile-page.ts';
+import { cellOn, margin, tilePage } from './tile-page.ts';
 
 /** A garment as it goes to the printer, and what that takes. */
 export interface PrintedPages {
@@ -43,10 +43,7 @@ export function printPages(
 ): Result<PrintedPages> {
   const whole = onePage(garment, cutLines, paper, options);
   if (whole) return { ok: true, value: whole, issues: [] };
-  const cell = {
-    width: paper.width - 2 * margin - overlap,
-    height: paper.height - 2 * margin - overlap,
-  };
+  const cell = cellOn(paper);
   const laid = spread(garment, cutLines, options, { cell, ...most }, []);
   if (!laid) {
     const message = `The pieces do not fit on ${paper.name} paper, however many sheets are joined.`;

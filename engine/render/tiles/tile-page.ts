@@ -2,6 +2,7 @@ import { boundsMeet, grown } from '../../geometry/bounds.ts';
 import { between, moved, type Point, point } from '../../geometry/point.ts';
 import { type Ink, type InkWords, stroke } from '../ink.ts';
 import { type BoundedInk, inkBounds } from '../ink-bounds.ts';
+import type { Size } from '../layout.ts';
 import { textSizes } from '../line-types.ts';
 import { crossingMarks, type TileJoin } from './joins.ts';
 import type { Page } from './page.ts';
@@ -13,6 +14,12 @@ export const margin = 10;
 
 /** Width of the strips for glue, which show what the next tile shows too, mm. */
 export const overlap = 10;
+
+/** What of the joined sheet only one page of a paper shows; it lies `margin` from its left and its upper edge. */
+export const cellOn = ({ width, height }: Size): Size => ({
+  width: width - 2 * margin - overlap,
+  height: height - 2 * margin - overlap,
+});
 
 /** Beside its cell a page shows the other half of a line that runs on its very edge, mm. */
 const bleed = 0.4;

@@ -25,6 +25,7 @@ export interface ShownWorn {
 /** The form is shown so much slimmer than it is, mm: the sides of triangles of cloth cut across its roundings. */
 const SLIMMER = 3;
 
+/** A garment that hangs, and the form it hangs on, as triangles to be drawn (mm): all of them wound to be seen from outside. */
 export function shownWorn({ surface }: Pick<Form, 'surface'>, worn: Worn, stand: Stand): ShownWorn {
   const triangles = outwardTriangles(worn, stand);
   const cloth = { points: worn.x, triangles, normals: smoothNormals({ points: worn.x, triangles }) };

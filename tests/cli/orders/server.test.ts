@@ -1,4 +1,6 @@
+import { spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
+import { once } from 'node:events';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -233,6 +235,30 @@ describe.skipIf(binary === undefined)('orders through a server', { timeout: 180_
     expect(JSON.parse((await bodkin(sending(store))).out)).toMatchObject({ done: 1, published: 2 });
     expect((await worker(store).ended).code).toBe(0);
     await expectSerial(store);
+  });
+
+  it('are refused by a server that keeps no streams, in words', async () => {
+    const to = `nats://127.0.0.1:${await freePort()}`;
+    const plain = spawn(binary ?? '', ['-a', '127.0.0.1', '-p', to.split(':').at(-1) ?? '']);
+    const ended = once(plain, 'exit');
+    try {
+      await once(plain.stderr, 'data');
+      const { out, code } = await bodkin([
+        'send',
+        file,
+        '--store',
+        join(folder, 'plain'),
+        '--to',
+        to,
+        '--json',
+      ]);
+      expect(code).toBe(2);
+      expect(JSON.parse(out).issues).toMatchObject([{ code: 'server-refuses', path: '--to' }]);
+      expect(out).toContain('start it with JetStream');
+    } finally {
+      plain.kill();
+      await ended;
+    }
   });
 
   it('go through a server that asks who one is: by the environment, never by the line', async () => {

@@ -1,50 +1,28 @@
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { parse } from 'yaml';
 import { type DraftFiles, filesJoined, joinedFiles } from '../../../cli/draft-files.ts';
 import { reduce } from '../../../cli/page/reducer.ts';
 import { linked } from '../../../cli/page/requests/link.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
 import { frameDocument, frameHash, frameScript } from '../../../cli/page/views/code/frame.ts';
 import { codeKept, keptCode } from '../../../cli/page/views/code/kept-code.ts';
-import { type Coded, type Coding, codeIssues, filesNow } from '../../../cli/page/views/code/own.ts';
+import { type Coded, type Coding, codeIssues } from '../../../cli/page/views/code/own.ts';
 import { runAnswer } from '../../../cli/page/views/code/questions.ts';
 import { withRulesWritten } from '../../../cli/page/views/code/rule-in-code.ts';
-import { type LinkedDraft, runDraft } from '../../../cli/page/views/code/run-draft.ts';
-import { garmentFiles, type Sources } from '../../../cli/page/views/code/sources.ts';
+import { garmentFiles } from '../../../cli/page/views/code/sources.ts';
 import { placeOfStep, stepAt, stepPlaces } from '../../../cli/page/views/code/step-places.ts';
+import { filesNow } from '../../../cli/page/views/code/written-code.ts';
 import { evaluate, garments, notchesOf, provenSheet } from '../../../drafts/index.ts';
+import { ladyBody, run, sources } from './drafts-in-files.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
 const text = (file: string): string => readFileSync(root + file, 'utf8');
-const body = parse(text('measurements/leading-lady.yaml'));
-
-/** The source of the drafts as the build leaves it for the page. */
-const own = ['index.ts', 'garments.ts', 'garments-by-name.ts', 'engine-parts.ts', 'usual.ts'];
-const sources: Sources = {
-  files: Object.fromEntries(
-    readdirSync(`${root}drafts`, { recursive: true, encoding: 'utf8' })
-      .filter((file) => file.endsWith('.ts') && !own.includes(file))
-      .map((file) => [file, text(`drafts/${file}`)]),
-  ),
-  garments: {
-    dress: './dress.ts',
-    skirt: './skirt/skirt.ts',
-    trial: './trial/trial.ts',
-    bodice: './whole-bodice.ts',
-  },
-  belt: '',
-};
 const skirt = garmentFiles(sources, 'skirt');
 
-/** Runs linked files here, as the worker of the frame does there. */
-function run(files: DraftFiles) {
-  const { script, problem } = linked({ kind: 'link', key: '1', files });
-  if (script === undefined) throw new Error(problem?.message);
-  const self: LinkedDraft = {};
-  new Function('self', script)(self);
-  const answer = runDraft(self)({ kind: 'draft', body, choices: {}, turned: {} });
+/** What files draw for the leading lady. */
+function drawn(files: DraftFiles) {
+  const answer = run(files)({ kind: 'draft', body: ladyBody, choices: {}, turned: {} });
   if (answer.kind !== 'drafted') throw new Error(answer.kind);
   return answer;
 }
@@ -65,8 +43,8 @@ describe('the code of a garment', () => {
   test.each(Object.values(garments).map((draft) => [draft.name, draft] as const))(
     'linked from its own files draws the %s to the byte as the program does',
     (name, draft) => {
-      const { sheet, lesson, ok } = run(garmentFiles(sources, name));
-      const made = evaluate(draft, body);
+      const { sheet, lesson, ok } = drawn(garmentFiles(sources, name));
+      const made = evaluate(draft, ladyBody);
       if (!made.ok) throw new Error('not drawn');
       const print = { date: undefined, units: 'mm', notches: notchesOf(made.value.styling) } as const;
       expect(ok).toBe(true);
@@ -76,7 +54,7 @@ describe('the code of a garment', () => {
   );
 
   test('keeps its lines when types are left out', () => {
-    const { starts = [] } = linked({ kind: 'link', key: '1', files: skirt });
+    const { starts = [] } = linked({ kind: 'link', key: '1', asks: 'editor', files: skirt });
     for (const [i, [file, line]] of starts.entries()) {
       const next = starts[i + 1]?.[1];
       if (next !== undefined)
@@ -95,13 +73,13 @@ describe('the code of a garment', () => {
   test('takes the value of a rule into its row, and draws with it', () => {
     const { files, file } = withRulesWritten(skirt, { K8: 14, K99: 3 });
     expect([file, Object.keys(files)]).toEqual(['skirt/rules.ts', ['skirt/rules.ts']]);
-    const { lesson } = run({ ...skirt, ...files });
+    const { lesson } = drawn({ ...skirt, ...files });
     const front = lesson?.steps.find(({ title }) => title === 'Waist of the front half');
     expect(front?.mm).toBeCloseTo((740 + 30) / 4 + 14 / 2, 6);
   });
 
   test('tells where each step is written, and which step a line writes', () => {
-    const { lesson } = run(skirt);
+    const { lesson } = drawn(skirt);
     if (!lesson) throw new Error('no lesson');
     const places = stepPlaces(skirt);
     for (const { number, title } of lesson.steps) {
@@ -121,17 +99,23 @@ describe('what is wrong with code', () => {
       expect(skirt[name]).toContain(was);
       return { ...skirt, [name]: (skirt[name] ?? '').replace(was, () => is) };
     };
-    const unreadable = linked({ kind: 'link', key: '1', files: { 'a.ts': 'const a = 1;\nconst = 3;\n' } });
+    const unreadable = linked({
+      kind: 'link',
+      key: '1',
+      asks: 'editor',
+      files: { 'a.ts': 'const a = 1;\nconst = 3;\n' },
+    });
     expect(unreadable.problem).toMatchObject({ file: 'a.ts', line: 2 });
     const stray = linked({
       kind: 'link',
       key: '1',
+      asks: 'editor',
       files: { 'a.ts': "\nimport { x } from 'y';\nexport default x;" },
     });
     expect(stray.problem).toMatchObject({ file: 'a.ts', line: 2, message: expect.stringContaining('“y”') });
-    const unnamed = run(wrong('skirt/skirt.ts', '{rules.sideBalance}', '{rules.sideBalanc}'));
+    const unnamed = drawn(wrong('skirt/skirt.ts', '{rules.sideBalance}', '{rules.sideBalanc}'));
     expect(unnamed.issues[0]?.message).toMatch(/no measurement, choice, rule or step has the name/);
-    const thrown = run(wrong('skirt/draft.ts', 'table.solved(solution);', "throw new Error('here');"));
+    const thrown = drawn(wrong('skirt/draft.ts', 'table.solved(solution);', "throw new Error('here');"));
     const line = (skirt['skirt/draft.ts'] ?? '')
       .split('\n')
       .findIndex((each) => each.includes('table.solved(solution)'));
@@ -141,7 +125,7 @@ describe('what is wrong with code', () => {
 
   test('is told of a name that the program does not export', () => {
     const files = { 'a.ts': "import { drawGarmint } from 'bodkin';\nexport default drawGarmint();\n" };
-    expect(run(files).issues[0]?.message).toContain('There is no “drawGarmint”');
+    expect(drawn(files).issues[0]?.message).toContain('There is no “drawGarmint”');
   });
 });
 
@@ -178,10 +162,13 @@ describe('an edited draft', () => {
   });
 
   test('takes over turned rules once its source is there, and shows the difference', () => {
-    const wanted = did([{ does: 'take over rules', garment: 'skirt', turned: { K8: 14 } }, begin]);
+    const wanted = did([
+      { does: 'take over rules', of: { kind: 'garment', name: 'skirt' }, turned: { K8: 14 } },
+      begin,
+    ]);
     expect(wanted.turned).toEqual({ K8: 14 });
     const taken = did([
-      { does: 'take over rules', garment: 'skirt', turned: { K8: 14 } },
+      { does: 'take over rules', of: { kind: 'garment', name: 'skirt' }, turned: { K8: 14 } },
       begin,
       { does: 'rules are taken over', files: { 'rules.ts': '14' }, file: 'rules.ts' },
     ]);

@@ -16,6 +16,7 @@ import {
   restingOn,
   type ShownLesson,
 } from '../../../cli/page/views/learn/own.ts';
+import { restsOn } from '../../../cli/page/views/learn/rests-on.ts';
 import { ruleSlider } from '../../../cli/page/views/learn/rule-slider.ts';
 import { stepWords } from '../../../drafts/index.ts';
 import { stepText } from '../../../engine/pattern/step-text.ts';
@@ -195,5 +196,21 @@ describe('stepping', () => {
         { does: 'go to step', step: -3 },
       ]),
     ).toMatchObject({ step: 1, pointed: undefined });
+  });
+});
+
+describe('what a step rests on', () => {
+  test.each([
+    ['measurement', 'It comes from her measurements.'],
+    ['construction', 'It follows from what is drawn already.'],
+    ['F27, common practice, no source', 'It rests on rule F27: common practice, no source.'],
+    ['F5, F7, F8, F9, from memory', 'It rests on rules F5, F7, F8 and F9: from memory.'],
+    [
+      'F19, Bunka draft shares; F20, common practice, no source',
+      'It rests on rule F19: Bunka draft shares; rule F20: common practice, no source.',
+    ],
+    ['sector of a cone', 'It rests on this: sector of a cone.'],
+  ])('is said in a sentence: %s', (source, sentence) => {
+    expect(restsOn(source)).toBe(sentence);
   });
 });

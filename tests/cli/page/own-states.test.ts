@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { PageAnswer } from '../../../cli/page/messages.ts';
 import { type PageAction, reduce } from '../../../cli/page/reducer.ts';
-import type { GradeShown } from '../../../cli/page/requests/sizes-messages.ts';
+import type { GradeShown, NamedText } from '../../../cli/page/requests/sizes-messages.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
 import { clothAsked } from '../../../cli/page/views/cloth/her-unit.ts';
+import { filesTaken } from '../../../cli/page/views/sizes/chart-files.ts';
+import type { SizesAction } from '../../../cli/page/views/sizes/own.ts';
 import { paperAsked } from '../../../cli/page/views/take/own.ts';
 
 const did = (actions: readonly PageAction[], from: PageState = emptyState): PageState =>
@@ -42,7 +44,7 @@ describe('sizes', () => {
     ...{ sizes: ['38', '40'], cups: ['B', 'C'], middle: { size: '40', cup: 'C' } },
     ...{ pieces: ['side back'], girths: none, even: none },
   };
-  const chart = { file: 'stock.yaml', text: '', units: '' };
+  const chart = { file: 'stock.yaml', text: '', units: '', bodies: [] };
   const begun = did([
     { does: 'within', view: 'sizes', what: { does: 'chart', chart } },
     {
@@ -52,7 +54,7 @@ describe('sizes', () => {
   ]);
 
   test('are looked at in their middle once they are drafted', () => {
-    const graded = did([hear({ kind: 'graded', number: 1, grade, issues: [] })], begun);
+    const graded = did([hear({ kind: 'graded', number: 1, grade, issues: [], needs: [] })], begun);
     expect(graded.own.sizes.busy).toBeUndefined();
     expect(graded.own.sizes.looked).toMatchObject({ piece: 'side back', size: '40', cup: 'C' });
   });
@@ -60,17 +62,48 @@ describe('sizes', () => {
   test('stay where they were looked at when they are graded anew', () => {
     const at = did(
       [
-        hear({ kind: 'graded', number: 1, grade, issues: [] }),
+        hear({ kind: 'graded', number: 1, grade, issues: [], needs: [] }),
         { does: 'within', view: 'sizes', what: { does: 'look', at: { size: '38', cup: 'B' } } },
         {
           ...{ does: 'within', view: 'sizes' },
           what: { does: 'begin', number: 2, of: { garment: 'bodice', choices: { front: 'plain' } } },
         },
-        hear({ kind: 'graded', number: 2, grade, issues: [] }),
+        hear({ kind: 'graded', number: 2, grade, issues: [], needs: [] }),
       ],
       begun,
     );
     expect(at.own.sizes.looked).toMatchObject({ size: '38', cup: 'B' });
+  });
+
+  test('are graded anew once the bodies are there that their chart names', () => {
+    const needing = did(
+      [hear({ kind: 'graded', number: 1, grade: undefined, issues: [], needs: ['a.yaml', 'b.yaml'] })],
+      begun,
+    );
+    expect(needing.own.sizes.needs).toEqual(['a.yaml', 'b.yaml']);
+    const [a, b] = ['a.yaml', 'b.yaml'].map((file) => ({ file, text: 'units: cm' }));
+    const one = filesTaken([a as NamedText], needing.own.sizes.needs);
+    const there = did([{ does: 'within', view: 'sizes', what: one as SizesAction }], needing);
+    expect(there.own.sizes).toMatchObject({ of: undefined, chart: { file: 'stock.yaml', bodies: [a] } });
+    const both = did(
+      [{ does: 'within', view: 'sizes', what: filesTaken([b as NamedText], ['b.yaml']) as SizesAction }],
+      there,
+    );
+    expect(both.own.sizes.chart?.bodies).toEqual([a, b]);
+  });
+
+  test('come from files dropped together, the chart with the bodies beside it', () => {
+    const body = { file: 'prompter.yaml', text: 'units: cm\nbustGirth: 92\n' };
+    const yaml = { file: 'mine.yaml', text: 'units: cm\nsizes:\n  - {body: prompter.yaml}\n' };
+    const csv = { file: 'mine.csv', text: 'size,bustGirth\n40,92\n' };
+    for (const each of [yaml, csv])
+      expect(filesTaken([body, each], [])).toEqual({
+        does: 'chart',
+        chart: { ...each, units: '', bodies: [body] },
+      });
+    // A file alone that nobody has asked for is a chart, be it only to be refused as one.
+    expect(filesTaken([body], [])).toMatchObject({ does: 'chart', chart: { file: 'prompter.yaml' } });
+    expect(filesTaken([], [])).toBeUndefined();
   });
 
   test('of another chart are not mixed up with those of the one before', () => {
@@ -82,7 +115,7 @@ describe('sizes', () => {
           ...{ does: 'within', view: 'sizes' },
           what: { does: 'begin', number: 2, of: { garment: 'bodice', choices: {} } },
         },
-        hear({ kind: 'graded', number: 1, grade, issues: [] }),
+        hear({ kind: 'graded', number: 1, grade, issues: [], needs: [] }),
       ],
       other,
     );

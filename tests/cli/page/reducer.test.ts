@@ -1,8 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { emptyForm } from '../../../cli/page/body-form.ts';
+import { keptText, withKept } from '../../../cli/page/kept.ts';
 import type { DraftAnswer, MadeGarment } from '../../../cli/page/messages.ts';
 import { type PageAction, reduce } from '../../../cli/page/reducer.ts';
-import { draftRequest, emptyState, isUpToDate, type PageState, taken } from '../../../cli/page/state.ts';
+import {
+  askedDraft,
+  draftRequest,
+  emptyState,
+  garmentNow,
+  isUpToDate,
+  type PageState,
+  taken,
+} from '../../../cli/page/state.ts';
+import type { Coding } from '../../../cli/page/views/code/own.ts';
 import { enlarged, type LookedAt, largestZoom, whole } from '../../../cli/page/views/drawing/looked-at.ts';
 import type { ScreenPiece } from '../../../drafts/index.ts';
 
@@ -174,6 +184,141 @@ describe('a step back', () => {
     expect(many.history.past.length).toBe(200);
     const long = did(Array.from({ length: 1000 }, (_, i): PageAction => slid(`${i}`)));
     expect(long.history.past.length).toBe(1);
+  });
+});
+
+describe('a step back, of rules and code', () => {
+  const files = { 'draft.ts': 'a', 'rules.ts': 'b' };
+  const of = { kind: 'garment', name: 'skirt' } as const;
+  const within = (what: Coding): PageAction => ({ does: 'within', view: 'code', what });
+  const begin = within({ does: 'begin', of, original: files, file: 'draft.ts', strange: false });
+  const write = (text: string): PageAction => within({ does: 'write', file: 'rules.ts', text });
+  const turn = (value: number | undefined): PageAction => ({
+    ...{ does: 'within', view: 'learn' },
+    what: { does: 'turn rule', id: 'K8', value },
+  });
+
+  test('turns a rule back, one step for each time that its slider was let go', () => {
+    const state = did([turn(11), turn(12), { does: 'settle' }, turn(14)]);
+    const back = did([{ does: 'undo' }], state);
+    expect(back.own.learn.turned).toEqual({ K8: 12 });
+    expect(did([{ does: 'undo' }], back).own.learn.turned).toEqual({});
+    expect(did([{ does: 'redo' }], back).own.learn.turned).toEqual({ K8: 14 });
+    // What is drawn by the draft itself is not asked for anew.
+    expect(state.asked).toBe(0);
+  });
+
+  test('gives code back that was reset, or that other code took the place of', () => {
+    const written = did([begin, write('c'), write('cd')]);
+    const reset = did([within({ does: 'back to the original', file: undefined })], written);
+    expect(reset.own.code.changed).toEqual({});
+    const back = did([{ does: 'undo' }], reset);
+    expect(back.own.code).toMatchObject({ of, original: files, changed: { 'rules.ts': 'cd' } });
+    // All that was typed into a file in one go is one step.
+    expect(did([{ does: 'undo' }], back).own.code.changed).toEqual({});
+    const belt = { kind: 'own', name: 'my-belt.ts' } as const;
+    const other = did(
+      [
+        within({
+          does: 'begin',
+          of: belt,
+          original: { 'my-belt.ts': 'x' },
+          file: 'my-belt.ts',
+          strange: false,
+        }),
+      ],
+      written,
+    );
+    expect(did([{ does: 'undo' }], other).own.code).toMatchObject({ of, changed: { 'rules.ts': 'cd' } });
+    const on = did([{ does: 'undo' }, { does: 'redo' }], other);
+    expect(on.own.code).toMatchObject({ of: belt, file: 'my-belt.ts' });
+  });
+
+  test('is none where code is only loaded and looked at', () => {
+    const looked = did([begin, within({ does: 'show file', file: 'rules.ts' }), write('b')]);
+    expect(looked.history.past).toEqual([]);
+    const again = did([begin], did([write('c')], looked));
+    expect(again.history.past.length).toBe(1);
+  });
+});
+
+describe('code that draws', () => {
+  const files = { 'draft.ts': 'a' };
+  const of = { kind: 'garment', name: 'skirt' } as const;
+  const within = (what: Coding): PageAction => ({ does: 'within', view: 'code', what });
+  const garments: PageAction = {
+    does: 'hear',
+    answer: {
+      kind: 'garments',
+      garments: [
+        { name: 'dress', title: 'Dress', choices: [], shapedBy: [] },
+        { name: 'skirt', title: 'Skirt', choices: [], shapedBy: [] },
+      ],
+    },
+  };
+  const begin = within({ does: 'begin', of, original: files, file: 'draft.ts', strange: false });
+  const write = (text: string): PageAction => within({ does: 'write', file: 'draft.ts', text });
+  const drawing = did([
+    garments,
+    { does: 'choose garment', garment: 'skirt' },
+    begin,
+    write('b'),
+    { does: 'draw by code', garment: 'skirt' },
+  ]);
+
+  test('is asked for by a key that is its own, and by the same for the same files', () => {
+    const first = draftRequest(drawing).code;
+    expect(first).toBeDefined();
+    expect(askedDraft(drawing).code).toBe(first);
+    const other = did([write('c')], drawing);
+    expect(draftRequest(other).code).not.toBe(first);
+    expect(other.asked).toBe(drawing.asked + 1);
+    expect(draftRequest(did([{ does: 'undo' }], other)).code).toBe(first);
+  });
+
+  test.each<[string, readonly PageAction[]]>([
+    ['is reset', [within({ does: 'back to the original', file: undefined })]],
+    ['is left for a draft of the program', [{ does: 'choose garment', garment: 'skirt' }]],
+    ['is left for what it was', [{ does: 'draw by the program' }]],
+    [
+      'makes room for a draft from a file',
+      [
+        within({
+          ...{ does: 'begin', of: { kind: 'own', name: 'x.ts' }, original: { 'x.ts': 'x' } },
+          ...{ file: 'x.ts', strange: true },
+        }),
+      ],
+    ],
+  ])('draws no more once it %s, until that is undone', (_, actions) => {
+    const state = did(actions, drawing);
+    expect([state.byCode, state.garment, draftRequest(state).code]).toEqual([false, 'skirt', undefined]);
+    expect(did([{ does: 'undo' }], state).byCode).toBe(true);
+  });
+
+  test('of a draft that the program has not leads back to one that it has', () => {
+    const own = { kind: 'own', name: 'my-belt.ts' } as const;
+    const belt = did([
+      garments,
+      within({ does: 'begin', of: own, original: { 'my-belt.ts': 'x' }, file: 'my-belt.ts', strange: false }),
+      { does: 'draw by code', garment: 'belt' },
+    ]);
+    expect(draftRequest(belt)).toMatchObject({ garment: 'belt' });
+    expect(did([{ does: 'draw by the program' }], belt)).toMatchObject({ byCode: false, garment: 'dress' });
+  });
+
+  test('leaves its own choices open, once it has said which', () => {
+    const { code: key = '' } = draftRequest(drawing);
+    const garment = { name: 'skirt', title: 'Wider skirt', choices: [], shapedBy: [] } as const;
+    const told = did([{ does: 'hear', answer: { kind: 'own draft', key, garment } }], drawing);
+    expect(garmentNow(told)).toBe(garment);
+    expect(garmentNow(did([{ does: 'draw by the program' }], told))?.title).toBe('Skirt');
+  });
+
+  test('draws tomorrow too, but for a stranger’s that nobody has allowed', () => {
+    expect(withKept(emptyState, keptText(drawing)).byCode).toBe(true);
+    const kept = JSON.parse(keptText(drawing));
+    const strange = { ...kept, code: { ...kept.code, strange: true } };
+    expect(withKept(emptyState, JSON.stringify(strange)).byCode).toBe(false);
   });
 });
 

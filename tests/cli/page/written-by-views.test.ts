@@ -7,6 +7,7 @@ import { parse } from 'yaml';
 import { readFonts } from '../../../cli/fonts.ts';
 import { answer } from '../../../cli/page/answers.ts';
 import type { PageAnswer, PageRequest } from '../../../cli/page/messages.ts';
+import type { ChartFile } from '../../../cli/page/requests/sizes-messages.ts';
 import { usualFigures } from '../../../cli/page/views/cloth/her-unit.ts';
 import { writeFitting } from '../../../cli/write-fitting.ts';
 import { garments } from '../../../drafts/index.ts';
@@ -56,7 +57,7 @@ const asked = async (garment: string) => ({
 
 describe('the worker of the page', () => {
   test('grades as the command line does, and tells each size on the way', async () => {
-    const chart = { file: basename(stock), text: await readFile(stock, 'utf8'), units: '' };
+    const chart = { file: basename(stock), text: await readFile(stock, 'utf8'), units: '', bodies: [] };
     const told = await answers({
       kind: 'sizes',
       number: 3,
@@ -78,7 +79,7 @@ describe('the worker of the page', () => {
   }, 120_000);
 
   test('finds the size that the command line finds nearest, and says so in its words', async () => {
-    const chart = { file: basename(stock), text: await readFile(stock, 'utf8'), units: '' };
+    const chart = { file: basename(stock), text: await readFile(stock, 'utf8'), units: '', bodies: [] };
     const [found] = await answers({
       ...{ kind: 'sizes', number: 1, does: 'nearest', chart },
       asked: await asked('bodice'),
@@ -91,8 +92,34 @@ describe('the worker of the page', () => {
     for (const change of found.near.changes) expect(out).toContain(`  ${change}\n`);
   }, 60_000);
 
+  test('grades a chart that names bodies as the command line does, once their files are there', async () => {
+    const named = `units: cm\nsizes:\n  - {size: "40", bustGirth: 92, waistGirth: 76, hipGirth: 99, backNeckPointToWaist: 41}\n  - {size: "42", bustGirth: 96, waistGirth: 80, hipGirth: 103, backNeckPointToWaist: 41.2}\n  - {body: bodies/leading-lady.yaml}\n`;
+    const body = await readFile(lady, 'utf8');
+    const file = await folder.file('named.yaml', named);
+    await mkdir(folder.at('bodies'), { recursive: true });
+    await folder.file('bodies/leading-lady.yaml', body);
+    const graded = async (bodies: ChartFile['bodies']) => {
+      const told = await answers({
+        ...{ kind: 'sizes', number: 4, does: 'grade', asked: await asked('skirt') },
+        chart: { file: 'named.yaml', text: named, units: '', bodies },
+      });
+      const last = told.at(-1);
+      if (last?.kind !== 'graded') throw new Error('not graded');
+      return last;
+    };
+    const without = await graded([]);
+    expect([without.grade, without.needs]).toEqual([undefined, ['leading-lady.yaml']]);
+    expect(without.issues[0]?.message).toContain('leading-lady.yaml');
+    const all = await graded([{ file: 'leading-lady.yaml', text: body }]);
+    expect([all.grade?.ok, all.needs]).toEqual([true, []]);
+    const out = folder.at('named');
+    await command('grade', 'skirt', '--sizes', file, '--out', out, '--pdf');
+    const [written] = await answers({ kind: 'sizes', number: 4, does: 'take', line: 'stitching' });
+    await expectSame(written, out);
+  }, 60_000);
+
   test('refuses a chart in words', async () => {
-    const chart = { file: 'mine.csv', text: 'size,bustGirth\n40,92\n', units: '' };
+    const chart = { file: 'mine.csv', text: 'size,bustGirth\n40,92\n', units: '', bodies: [] };
     const told = await answers({
       ...{ kind: 'sizes', number: 1, does: 'grade', chart },
       asked: await asked('bodice'),

@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, writeFileSync } from 'node:fs';
+import { bandsPage, bandsUrl } from './bands.ts';
 import { allSteps, headingsOn, pageUrl, readPage, rewritten } from './written-pages.ts';
 
-/** Writes the steps of every lesson anew: `npm run pages`. */
+/** Writes the steps of every lesson anew, and the page of bands: `npm run pages`. */
 const steps = allSteps();
 const folders = readdirSync(pageUrl('').pathname.replace('README.md', ''), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
@@ -13,3 +14,4 @@ for (const folder of folders.filter((each) => existsSync(pageUrl(each)))) {
   if (headingsOn(page).length > 0)
     process.stdout.write(`${written === page ? 'unchanged' : 'written'}: drafts/${folder}README.md\n`);
 }
+writeFileSync(bandsUrl, bandsPage());

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { edgeEnd, edgeLength, edgeStart } from '../../../engine/geometry/edge.ts';
+import {
+  edgeEnd,
+  edgeLength,
+  edgeOf as edgeOfCurves,
+  edgeStart,
+  endDirection,
+  startDirection,
+} from '../../../engine/geometry/edge.ts';
 import { distance } from '../../../engine/geometry/point.ts';
+import { cross, dot } from '../../../engine/geometry/vector.ts';
 import { sheetSvg } from '../../../engine/render/sheet.ts';
 import { drafted, edgeOf, pieceOf, placedOn, shippedBodies, shippedBody } from '../drafted.ts';
 
@@ -32,6 +40,28 @@ describe('the trial bodice', () => {
         expect(edge.allowance, `${name}, ${edge.name}`).toBe(edge.turn === 'fold' ? 0 : 25);
   });
 
+  it.each(shippedBodies)(
+    'is cut without a step where neck and shoulder meet, or anywhere (1 to 3 mm on six of eight): %s',
+    (name) => {
+      for (const [piece, { curves }] of drafted('trial', shippedBody(name), { sleeve: 'plain' }).cutLines) {
+        const turns = curves.map((curve, i) => {
+          const next = curves[(i + 1) % curves.length] ?? curve;
+          const [into, outOf] = [
+            endDirection(edgeOfCurves('', [curve])),
+            startDirection(edgeOfCurves('', [next])),
+          ];
+          return Math.atan2(cross(into, outOf), dot(into, outOf));
+        });
+        const steps = curves.filter((curve, i) => {
+          const [before = 0, after = 0] = [turns.at(i - 1), turns[i]];
+          const turnsBack = before * after < 0 && Math.min(Math.abs(before), Math.abs(after)) > 0.35;
+          return turnsBack && distance(curve.from, curve.to) < 8;
+        });
+        for (const { from, to } of steps) expect(distance(from, to), piece).toBeLessThan(0.05);
+      }
+    },
+  );
+
   it('has no gathers, no insert and nothing to buy', () => {
     expect(block.garment.seams.every(({ gatherRatio, ease }) => gatherRatio === 1 && ease === 0)).toBe(true);
     expect(block.garment.notions).toEqual([]);
@@ -54,6 +84,30 @@ describe('the trial bodice', () => {
     expect(neck && distance(edgeEnd(neck), placedOn(block, 'back', 'side neck'))).toBeCloseTo(0, 9);
     const front = edgeOf(block, 'centre front', 'neckline');
     expect(distance(edgeEnd(front), placedOn(block, 'front', 'side neck'))).toBeCloseTo(0, 9);
+  });
+});
+
+describe('the sewing of a trial bodice', () => {
+  const steps = drafted('trial', shippedBody('leading-lady'), { sleeve: 'plain' }).garment.sewing ?? [];
+  const said = steps.flatMap(({ title, how }) => [title, ...how]).join(' ');
+
+  it('ends with trying it on, and does not begin with another trial bodice', () => {
+    expect(steps[0]?.title).toBe('Cut out');
+    expect(steps.at(-1)?.title).toBe('Try it on, and write down what you pin');
+    expect(steps.at(-1)?.amounts?.map(({ mm }) => mm)).toEqual([25, 10]);
+  });
+
+  it('leaves all its allowances to be let out, and its seams to be opened', () => {
+    expect(said).not.toMatch(/[Tt]rim (the|in steps)|[Nn]eaten|gathering lines|buttonholes/);
+    for (const title of ['front princess', 'back princess', 'shoulder', 'side'])
+      expect(steps.map((step) => step.title)).toContain(`Tack the ${title} seams`);
+  });
+
+  it('has its level and plumb lines traced onto the cloth', () => {
+    expect(said).toContain('Trace all level and plumb lines onto the right side');
+    const dress = drafted('dress', shippedBody('leading-lady')).garment.sewing ?? [];
+    expect(dress.flatMap(({ how }) => how).join(' ')).not.toContain('plumb');
+    expect(dress[0]?.how[0]).toContain('the garment “trial”');
   });
 });
 

@@ -64,6 +64,38 @@ describe('the allowances of a cutting line', () => {
     );
   });
 
+  it('may be wider where an end runs out into them from the seam beside it, and nowhere else', () => {
+    const square = polygon(
+      'square',
+      [
+        [0, 0],
+        [200, 0],
+        [200, 200],
+        [0, 200],
+      ],
+      names.map((name, i) => [name, { allowance: 10, rank: i === 1 ? 1 : 2 }]),
+    );
+    // The seam on the right runs through: at the top its allowance ends `end` mm beyond it, and runs out to `meets`.
+    const ranOut = (end: number, meets: number, away: number): Edge => {
+      const stops = [
+        point(-10, -10),
+        point(meets, -away),
+        point(200, -end),
+        point(210, -end),
+        point(210, 210),
+        point(-10, 210),
+        point(-10, -10),
+      ];
+      const curves = stops.slice(1).map((to, i) => line(stops[i] ?? to, to));
+      return { name: 'cutting line', curves };
+    };
+    expect(found(square, ranOut(10, 190, 10))).toEqual([]);
+    expect(found(square, ranOut(12, 184, 10))).toEqual([]);
+    // Where it ends it is still too wide; it is too long.
+    expect(found(square, ranOut(12, 184, 10.5))).not.toEqual([]);
+    expect(found(square, ranOut(12, 150, 10))).not.toEqual([]);
+  });
+
   it('are asked of every edge but the legs of a dart, which lie within', () => {
     const drawn = panel([10, 10, 10, 10]);
     const bare = made(panel([0, 0, 0, 0]));

@@ -25,12 +25,13 @@ describe('the nearest place of drawn curves', () => {
     );
   });
 
-  it('of a line is the foot of the point or the nearer end, with the heading of the line', () => {
+  it('of a line is the foot of the point or the nearer end, with all of the line and its heading', () => {
     const all = drawn(line(10, 0, 10, 40), FLATNESS);
     const at = (x: number, y: number) => nearest(all, point(x, y), 100);
-    expect(at(13, 30)).toEqual({ distance: 3, at: point(10, 30), heading: { x: 0, y: 1 } });
-    expect(at(7, -4)).toEqual({ distance: 5, at: point(10, 0), heading: { x: 0, y: 1 } });
-    expect(at(13, 44)).toEqual({ distance: 5, at: point(10, 40), heading: { x: 0, y: 1 } });
+    const whole = { chord: [point(10, 0), point(10, 40)], heading: { x: 0, y: 1 } };
+    expect(at(13, 30)).toEqual({ distance: 3, at: point(10, 30), ...whole });
+    expect(at(7, -4)).toEqual({ distance: 5, at: point(10, 0), ...whole });
+    expect(at(13, 44)).toEqual({ distance: 5, at: point(10, 40), ...whole });
     expect(nearest(drawn(line(2, 2, 2, 2), FLATNESS), point(5, 6), 100)?.distance).toBe(5);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Side } from '../../../engine/body/side.ts';
 import { movesBetween, type Redrawn } from '../../../engine/comparison/piece-moves.ts';
 import { cuttingLines } from '../../../engine/finishing/cut-lines.ts';
 import { point } from '../../../engine/geometry/point.ts';
@@ -74,10 +75,10 @@ describe('what moved between two drafts', () => {
   ])(
     'is nothing on a left and a right that only went apart or came together, one mirrored, %s',
     (_, says) => {
-      const one = (side: string, mirrored: boolean): Piece => ({
+      const one = (side: Side, mirrored: boolean): Piece => ({
         ...(mirrored ? mirrorImage(first) : first),
         name: `${side} ${first.name}`,
-        ...(says && { oneOf: { pair: first.name, mirrored } }),
+        ...(says && { oneOf: { pair: first.name, side, mirrored } }),
       });
       const apart = { ...smallGarment, pieces: [one('right', false), one('left', true), ...others] };
       for (const found of [moves(smallGarment, apart), moves(apart, smallGarment)]) {

@@ -60,6 +60,28 @@ describe.each(flavours)('a cutting file of %s, walked before it is handed over',
     expect(codesOf(larger)).toEqual(expect.arrayContaining(['cutting-file-off', 'test-square-wrong']));
   });
 
+  it.skipIf(flavour === 'splines')(
+    'is refused where one corner of one polyline lies 0.1 mm off, or is left out',
+    () => {
+      const curved = [...text.matchAll(/0\nPOLYLINE\n(?:(?!0\nSEQEND)[^\n]*\n[^\n]*\n)*/g)]
+        .map(([line]) => ({ line, corners: line.match(/0\nVERTEX\n(?:(?!0\n)[^\n]*\n[^\n]*\n)*/g) ?? [] }))
+        .find(({ line, corners }) => line.includes('\n8\nSTITCH\n') && corners.length > 4);
+      const { line = '', corners = [] } = curved ?? {};
+      const corner = corners[2] ?? '';
+      // Along the line a corner may be moved, so that of the two one is across.
+      const moved = ['10', '20'].flatMap((code) => {
+        const aside = corner.replace(
+          new RegExp(`\\n${code}\\n(\\S+)\\n`),
+          (_, at) => `\n${code}\n${(Number(at) + 0.1).toFixed(6)}\n`,
+        );
+        expect(aside).not.toBe(corner);
+        return codesOf(text.replace(line, line.replace(corner, aside)));
+      });
+      expect(moved).toContain('cutting-file-off');
+      expect(codesOf(text.replace(line, line.replace(corner, '')))).toEqual(['cutting-file-off']);
+    },
+  );
+
   it('is refused where it does not say its unit', () => {
     expect(codesOf(text.replace('$INSUNITS\n70\n4\n', '$INSUNITS\n70\n1\n'))).toEqual(['test-square-wrong']);
   });

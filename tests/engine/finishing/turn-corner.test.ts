@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FOLD, SHARPEST, turnCorner } from '../../../engine/finishing/turn-corner.ts';
+import type { Curve } from '../../../engine/geometry/curve.ts';
 import { distance, moved, type Point, point, vectorBetween } from '../../../engine/geometry/point.ts';
-import { cross, dot, heading, outward, scaled, type Vector } from '../../../engine/geometry/vector.ts';
+import { cross, dot, heading, outward, plus, scaled, type Vector } from '../../../engine/geometry/vector.ts';
 import { uniform } from '../../uniform.ts';
 import { line } from '../garments.ts';
 
@@ -124,10 +125,44 @@ describe('turning the corner of a cutting line', () => {
   it('lengthens an end when the neighbour asks for it, and never shortens one', () => {
     const given = corner({ inside: 90, widths: [10, 10], ranks: [1, 2] });
     expect(turnCorner(given, 10.3)).toMatchObject({ reach: 10.3 });
-    expect(turnCorner(given, 10.3).between.map((p) => seenFrom(given.into, p).along)).toEqual([
-      10.3, 10.3, 10,
-    ]);
+    expect(turnCorner(given, 10.3).between.map((p) => seenFrom(given.into, p).along)).toEqual([10.3, 10.3]);
     expect(turnCorner(given, 9)).toMatchObject({ reach: 10 });
+  });
+
+  it('lets a lengthened end run out into the other cut edge over eight times its length, without a step', () => {
+    const given = corner({ inside: 90, widths: [10, 10], ranks: [1, 2] });
+    const { between, after } = turnCorner(given, 12);
+    const [, end] = between.map((p) => seenFrom(given.into, p));
+    expect(end).toEqual({ along: 12, out: 0 });
+    const meets = seenFrom(given.into, after[0]?.from ?? point(0, 0));
+    expect(meets.along).toBeCloseTo(10, 9);
+    expect(meets.out).toBeCloseTo(-8 * 2, 9);
+  });
+
+  it('steps an end that is longer by another allowance, as flush is flush', () => {
+    const given = corner({ inside: 90, widths: [10, 10], ranks: [1, 2] });
+    expect(turnCorner(given, 16).between.map((p) => seenFrom(given.into, p).along)).toEqual([16, 16, 10]);
+  });
+
+  it('never runs out nearer to the edge than its allowance: where that is round it is stepped', () => {
+    const given = corner({ inside: 90, widths: [10, 10], ranks: [1, 2] });
+    const { outOf } = given;
+    // Bulging from the seam's end on with a radius of some 20 mm; the run-out would be a chord of 16 mm.
+    const bulge = (radius: number): Curve => {
+      const [from, along] = [moved(given.at, scaled(outward(outOf), 10)), scaled(outOf, radius * 0.55)];
+      const to = moved(from, plus(scaled(outOf, radius), scaled(outward(outOf), -radius)));
+      return {
+        kind: 'cubic',
+        from,
+        handle1: moved(from, along),
+        handle2: moved(to, scaled(outward(outOf), radius * 0.45)),
+        to,
+      };
+    };
+    const round = { ...given, after: { ...given.after, parallel: [bulge(20)] } };
+    expect(turnCorner(round, 12).between).toHaveLength(3);
+    const nearlyStraight = { ...given, after: { ...given.after, parallel: [bulge(2000)] } };
+    expect(turnCorner(nearlyStraight, 12).between).toHaveLength(2);
   });
 
   it('ends an allowance on the prolonged fold', () => {

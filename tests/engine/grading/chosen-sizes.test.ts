@@ -18,6 +18,9 @@ describe('sizes of a chart', () => {
   });
 
   it('are refused where the chart has them not, with one that is like it', () => {
+    expect(chosenSizes(chart, '41').issues).toEqual([
+      expect.objectContaining({ code: 'unknown-size', severity: 'error', path: '--only' }),
+    ]);
     expect(namesOf('40 C,41')[0]).toMatch(/“41” is no size of this chart/);
     expect(namesOf(' ,')[0]).toContain('no size of this chart');
   });

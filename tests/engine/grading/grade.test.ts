@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { MeasurementName } from '../../../engine/body/body.ts';
 import { outlineBounds } from '../../../engine/geometry/outline.ts';
 import { distance, point } from '../../../engine/geometry/point.ts';
 import { alignments } from '../../../engine/grading/anchor.ts';
@@ -201,14 +202,44 @@ describe('a grade is even', () => {
       expect(cause).toEqual({ kind: 'styling', choice: 'skirtLength' });
   });
 
-  it('no longer where an estimate bends, which is named', () => {
-    // The upper arm of these classes is not in the chart; its estimate bends among the largest.
-    const grade = gradedBy(trial, chartOf(shippedChart('en-13402-3-women.yaml'), trial));
-    const causes = grade.axes[0]?.uneven.map(({ cause }) => cause);
-    expect(causes).toContainEqual(
-      expect.objectContaining({ kind: 'estimate', measurement: 'upperArmGirth' }),
+  it('no longer where estimates bend, and even again once those that are named are given', () => {
+    // What is not in the chart of these classes bends among the largest, whose hips follow their busts otherwise.
+    const chart = chartOf(shippedChart('en-13402-3-women.yaml'), trial);
+    const uneven = ({ axes }: Grade) =>
+      (axes[0]?.uneven ?? []).filter(({ name, cause }) => name === '122' && cause.kind !== 'construction');
+    const grade = gradedBy(trial, chart);
+    const named = new Set(
+      uneven(grade).flatMap(({ cause }) =>
+        cause.kind === 'estimate' ? [cause.measurement, ...cause.others] : [],
+      ),
     );
-    expect(grade.issues.at(-1)?.message).toContain('the chart does not give the upper-arm girth');
+    expect(uneven(grade).every(({ cause }) => cause.kind === 'estimate')).toBe(true);
+    expect(grade.issues.some(({ message }) => message.includes('the chart does not give the'))).toBe(true);
+    const at = chart.rows.findIndex(({ name }) => name === '122');
+    const mean = (name: MeasurementName): number => {
+      const [a = 0, b = 0] = [-1, 1].map((by) => grade.sizes[at + by]?.made.body.size[name]);
+      // Centimetres, and degrees.
+      return name === 'shoulderSlope' ? ((a + b) / 2) * (180 / Math.PI) : (a + b) / 20;
+    };
+    const given = Object.fromEntries(Array.from(named, (name) => [name, mean(name)]));
+    const rows = chart.rows.map((row, i) =>
+      i === at ? { ...row, body: { ...row.body, ...given, sure: [...named] } } : row,
+    );
+    expect(uneven(gradedBy(trial, { ...chart, rows })).length).toBeLessThan(uneven(grade).length / 3);
+  });
+
+  it('no longer where an estimate bends, which is named only for a piece that it shapes', () => {
+    // The upper arm shapes the sleeve of a dress, and nothing of its skirt.
+    const dress = draftOf('dress');
+    const { axes } = gradedBy(dress, chartOf(shippedChart('en-13402-3-women.yaml'), dress));
+    const of = (part: RegExp) =>
+      axes.flatMap(({ uneven }) =>
+        uneven.flatMap(({ piece, cause }) => (part.test(piece) && cause.kind === 'estimate' ? [cause] : [])),
+      );
+    expect(of(/^skirt/).length).toBeGreaterThan(0);
+    for (const { measurement } of of(/^skirt/)) expect(measurement).toBe('waistHeight');
+    for (const { measurement } of of(/^skirt|strap|front|back/))
+      expect(measurement).not.toBe('upperArmGirth');
   });
 });
 

@@ -45,6 +45,24 @@ describe('nests as a PDF', async () => {
     }
   });
 
+  it('name a size only on its layer, in the key too', async () => {
+    const task = getDocument({ data: Uint8Array.from(bytes), verbosity: 0 });
+    const document = await task.promise;
+    for (const [i, sheet] of sheets.entries()) {
+      const page = await document.getPage(i + 1);
+      const { items } = await page.getTextContent({ includeMarkedContent: true });
+      let depth = 0;
+      const outside: string[] = [];
+      for (const item of items)
+        if ('str' in item) {
+          if (depth === 0) outside.push(item.str);
+        } else depth += item.type.startsWith('begin') ? 1 : -1;
+      for (const name of sheet.sizes) expect(outside).not.toContain(name);
+      expect(outside.length).toBeGreaterThan(0);
+    }
+    await task.destroy();
+  });
+
   it('are the same to the byte each time', async () => {
     expect(await nestPdf(sheets.map(onOnePage), 'skirt, three', await readFonts())).toEqual(bytes);
   });

@@ -195,6 +195,9 @@ describe('a size chart', () => {
     expect(refused({ units: 'cm', sizes })).toMatchObject([
       { code: 'chart-too-large', limits: { max: 400 } },
     ]);
+    expect(refused({ units: 'cm', sizes: sizes.slice(0, 60), cups: 'A B C D E F G' })).toMatchObject([
+      { code: 'chart-too-large', value: 420 },
+    ]);
   });
 
   it('guesses what a mistyped column was to be', () => {

@@ -71,6 +71,23 @@ describe('what is laid of a garment', () => {
     ]);
   });
 
+  test('a hollow piece that no line goes round at half the gap is refused once, with what would do', () => {
+    const made = drafted('bodice', shippedBody('scene-painter'));
+    const refused = layTasks(made.garment, cuttingLines(made.garment, PARALLEL), {
+      ...cloth,
+      width: 3000,
+      gap: 100,
+    });
+    expect(refused.ok).toBe(false);
+    expect(refused.issues).toMatchObject([
+      {
+        code: 'piece-not-laid',
+        path: 'back strap',
+        message: expect.stringContaining('Ask for a smaller gap.'),
+      },
+    ]);
+  });
+
   test('a whole has twice the area of its half', () => {
     const area = (task: LayTask) => {
       const [piece] = task.pieces.filter((one) => one.piece === 'centre front');

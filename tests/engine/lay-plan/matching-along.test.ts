@@ -43,8 +43,8 @@ function planOn(cloth: Cloth): LayPlan {
   return layPlan(task, laid(task.problem, 40), garment);
 }
 
-/** How far each copy of a piece has the end of an edge from the nearest stripe, and on which side of it, as it lies on the cloth. */
-function besideStripes({ copies, cloth }: LayPlan, name: string, edge: string, end: 'start' | 'end') {
+/** Where each copy of a piece has the end of an edge across the cloth, from the line on which it begins, and which way it lies there. */
+function acrossCloth({ copies, cloth }: LayPlan, name: string, edge: string, end: 'start' | 'end') {
   const piece = garment.pieces.find((each) => each.name === name);
   const found = piece?.edges.find((each) => each.name === edge);
   if (!piece || !found) throw new Error(`no ${edge} on the ${name}`);
@@ -61,10 +61,13 @@ function besideStripes({ copies, cloth }: LayPlan, name: string, edge: string, e
       // As drawn a copy whose top lies to the left has the wearer's side above its grain.
       const below = line.curves.map((curve) => curve.from.y - grain.from.y);
       const way = mean(below) * mean(corners) > 0 ? 1 : -1;
-      const y = grain.from.y + way * at - stripStart(cloth);
-      return way * (y - repeat * Math.round(y / repeat));
+      return { way, y: grain.from.y + way * at - stripStart(cloth), topLeft: grain.from.x < grain.to.x };
     });
 }
+
+/** How far each copy has the end of an edge from the nearest stripe, and on which side of it. */
+const besideStripes = (plan: LayPlan, name: string, edge: string, end: 'start' | 'end') =>
+  acrossCloth(plan, name, edge, end).map(({ way, y }) => way * (y - repeat * Math.round(y / repeat)));
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -122,6 +125,30 @@ describe('stripes along the cloth', () => {
         expect(Math.min(...others.map((other) => Math.abs(other - off)))).toBeLessThan(1);
     });
   }
+
+  test('meet in the middle of what is gathered across the grain, and at no other place of it', () => {
+    const { matchedOnce } = matchingAlong(garment, repeat);
+    expect(matchedOnce).toEqual(['under-bust, gathered']);
+  });
+
+  test('whose colours follow each other in one order run on over the waist, on open cloth with a nap', () => {
+    const plan = planOn({ ...check, stripe: 0, folded: false, nap: true });
+    // The waists of a bodice and of the skirt below it, both clockwise, run against each other.
+    for (const name of ['side front', 'side back', 'centre back'])
+      for (const [end, below] of [
+        ['start', 'end'],
+        ['end', 'start'],
+      ] as const) {
+        const bodices = acrossCloth(plan, name, 'waist', end);
+        const skirts = acrossCloth(plan, `skirt ${name}`, 'waist', below);
+        expect(bodices.map(({ way }) => way).toSorted()).toEqual([-1, 1]);
+        for (const { way, y, topLeft } of bodices) {
+          const repeats = (y - (skirts.find((each) => each.way === way)?.y ?? Number.NaN)) / repeat;
+          expect(topLeft).toBe(true);
+          expect(repeat * Math.abs(repeats - Math.round(repeats)), `${name} ${end}`).toBeLessThan(1);
+        }
+      }
+  });
 
   test('let a piece lie either way up, unless there are stripes across as well', () => {
     const waysOn = (cloth: Cloth) => taskOn(cloth).pieces.flatMap(({ ways }) => ways.map(({ turn }) => turn));

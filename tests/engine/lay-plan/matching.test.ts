@@ -3,10 +3,12 @@ import { cuttingLines } from '../../../engine/finishing/cut-lines.ts';
 import { pointAlong } from '../../../engine/geometry/edge.ts';
 import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import type { Cloth } from '../../../engine/lay-plan/cloth.ts';
+import { alongX } from '../../../engine/lay-plan/laid-piece.ts';
 import { laySvg } from '../../../engine/lay-plan/lay-drawing.ts';
 import { layPlan, layTasks, piecesAsked } from '../../../engine/lay-plan/lay-plan.ts';
 import { matching } from '../../../engine/lay-plan/matching.ts';
 import { provePlan } from '../../../engine/lay-plan/prove-plan.ts';
+import type { Garment } from '../../../engine/pattern/garment.ts';
 import { drafted, shippedBody } from '../../drafts/drafted.ts';
 import { laid } from '../lay/shapes.ts';
 
@@ -40,6 +42,24 @@ function onCloth(name: string, edges: readonly string[], notch: string): number 
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const along = ((point.x - from.x) * (to.x - from.x) + (point.y - from.y) * (to.y - from.y)) / length;
   return copy.grain.from.x + along;
+}
+
+/** How far apart two pieces have a notch on the repeat, each where it is matched, as `matching` places them. */
+function apartOnRepeat(
+  made: Garment,
+  [notch, on]: readonly [string, string],
+  [one, other]: readonly [string, string],
+): number {
+  const { phases } = matching(made, repeat);
+  const [a, b] = [one, other].map((name) => {
+    const piece = made.pieces.find((each) => each.name === name);
+    const mark = piece?.notches.find((each) => each.name === notch && each.edge.includes(on));
+    const edge = piece?.edges.find((each) => each.name === mark?.edge);
+    if (!piece || !mark || !edge) throw new Error(`no ${notch} on ${name}`);
+    return alongX(piece)(pointAlong(edge, mark.at).point).x + (phases.get(name) ?? Number.NaN);
+  });
+  const repeats = ((a ?? Number.NaN) - (b ?? Number.NaN)) / repeat;
+  return Math.abs(repeats - Math.round(repeats)) * repeat;
 }
 
 describe('stripes', () => {
@@ -82,5 +102,44 @@ describe('stripes', () => {
     expect(provePlan(svg, task.pieces, asked)).toEqual([]);
     const other = svg.replace(/data-repeat="[^"]*"/, 'data-repeat="47"');
     expect(provePlan(other, task.pieces, asked).map(({ code }) => code)).toContain('lay-off-stripe');
+  });
+
+  test('meet at the front notch of a sleeve, set in with gathers or with ease, before its back one', () => {
+    for (const [styling, front] of [
+      [{}, 'front strap'],
+      [{ shoulder: 'whole', front: 'plain' }, 'side front'],
+      [{ shoulder: 'whole', front: 'plain', sleeve: 'plain' }, 'side front'],
+    ] as const) {
+      const made = drafted('dress', shippedBody('leading-lady'), styling).garment;
+      const found = matching(made, repeat);
+      expect(found.matchedOnce).toContain('armhole, crown');
+      expect(found.matched).not.toContain('armhole, crown');
+      expect(apartOnRepeat(made, ['front armhole notch', 'underarm'], ['sleeve', front])).toBeLessThan(0.01);
+    }
+  });
+
+  test('meet at the bust level of an eased seam, and at the notch nearest to its middle where it is plain', () => {
+    const eased: Garment = {
+      ...garment,
+      seams: garment.seams.map((seam) => (seam.name === 'side' ? { ...seam, ease: 0.001 } : seam)),
+    };
+    expect(matching(eased, repeat).matchedOnce).toContain('side');
+    const sides = ['side front', 'side back'] as const;
+    expect(apartOnRepeat(eased, ['bust level', 'side'], sides)).toBeLessThan(0.01);
+    expect(apartOnRepeat(garment, ['under-bust level', 'side'], sides)).toBeLessThan(0.01);
+  });
+
+  test('are not asked to meet where gathers run across the grain, nor between two cloths', () => {
+    const found = matching(garment, repeat);
+    const named = [...found.matched, ...found.matchedOnce, ...found.unmatched];
+    expect(named).not.toContain('under-bust, gathered');
+    expect(named.filter((name) => /neckline/.test(name))).toEqual([]);
+  });
+
+  test('ask for the same lay with nap as without, for they run one way already', () => {
+    const napped = layTasks(garment, lines, { ...cloth, nap: true });
+    expect(napped.ok && napped.value.map(({ problem }) => problem)).toEqual(
+      tasks.ok && tasks.value.map(({ problem }) => problem),
+    );
   });
 });

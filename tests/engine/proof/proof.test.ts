@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { IssueCode } from '../../../engine/issue-codes/issue-codes.ts';
+import type { Draft } from '../../../engine/pattern/draft.ts';
 import type { Choice } from '../../../engine/pattern/styling.ts';
 import { resolveStyling } from '../../../engine/pattern/styling-values.ts';
 import { grouped } from '../../../engine/proof/groups.ts';
@@ -36,10 +37,10 @@ describe('the cases that a draft is held to', () => {
     expect(cases.filter(({ styling }) => Object.keys(styling).length > 1).length).toBeGreaterThan(80);
   });
 
-  it('have their sheets read back: those of every given body, and of each choice alone', () => {
+  it('have their sheets read back: all but those of the grid', () => {
     const read = cases.filter(({ readBack }) => readBack);
-    expect(read.length).toBe(bodies.length + 12 * 2 + 2);
-    expect(read.every(({ styling }) => Object.keys(styling).length <= 1)).toBe(true);
+    expect(read.length).toBe(bodies.length + 12 * 2 + 2 + 200);
+    expect(read.filter(({ styling }) => Object.keys(styling).length > 1).length).toBeGreaterThan(80);
     expect(verdictOf(bib, { body: measurements, styling: {}, readBack: true }).outcome).toBe('true');
     expect(verdictOf(bib, { body: measurements, styling: { misfit: 2 }, readBack: true }).outcome).toBe(
       'not true',
@@ -53,6 +54,41 @@ describe('the cases that a draft is held to', () => {
   it('are the same for the same seed', () => {
     expect(trialCases(choices, bodies, { tries: 200, seed: 3 })).toEqual(cases);
     expect(trialCases(choices, bodies, { tries: 200, seed: 4 })).not.toEqual(cases);
+  });
+});
+
+describe('what a draft says shapes it', () => {
+  /** The bib, as much larger as some measurements are. */
+  const grown = (shapedBy: Draft['shapedBy'], ...by: Draft['shapedBy']): Draft => ({
+    ...bib,
+    shapedBy,
+    draw: (body, styling) => {
+      const drawn = bib.draw(body, styling);
+      if (!drawn.ok) return drawn;
+      const x = by.reduce((sum, name) => sum + body.size[name], 0);
+      const elastic = { name: 'elastic', count: 1, length: x, note: '' };
+      return { ...drawn, value: { ...drawn.value, notions: [elastic] } };
+    },
+  });
+  const missing = (draft: Draft, readBack?: true): readonly string[] =>
+    verdictOf(draft, { body: measurements, styling: {}, ...(readBack && { readBack }) })
+      .issues.filter(({ code }) => code === 'shaped-by-incomplete')
+      .map(({ message }) => message);
+
+  it('is held to its pieces and notions where the sheet is read back', () => {
+    expect(missing(grown([], 'hipGirth', 'wristGirth'), true)).toEqual([
+      expect.stringContaining("Add 'hipGirth'"),
+      expect.stringContaining("Add 'wristGirth'"),
+    ]);
+    expect(missing(grown(['hipGirth'], 'hipGirth', 'wristGirth'), true)).toEqual([
+      expect.stringContaining('The wrist girth'),
+    ]);
+    expect(missing(grown(['wristGirth', 'hipGirth'], 'hipGirth', 'wristGirth'), true)).toEqual([]);
+    expect(missing(grown([], 'hipGirth'))).toEqual([]);
+  });
+
+  it('may name what does not act in this styling', () => {
+    expect(missing(grown(['stature', 'hipGirth'], 'hipGirth'), true)).toEqual([]);
   });
 });
 

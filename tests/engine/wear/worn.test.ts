@@ -303,10 +303,13 @@ describe('what cannot be put on yet', () => {
     expect(notWorn(drafted(shippedBody(name)).garment)).toEqual([]);
   });
 
-  it('is named: what hangs from the waist alone', () => {
+  it('is named: what has no level of the body to hang at', () => {
     expect(notWorn(drafted(lady, {}).garment)).toEqual([]);
     expect(notWorn(drafted(lady, { front: 'plain', shoulder: 'whole' }).garment)).toEqual([]);
     expect(notWorn(drafted(lady, {}, 'dress').garment)).toEqual([]);
-    expect(notWorn(drafted(lady, {}, 'skirt').garment).length).toBeGreaterThan(0);
+    expect(notWorn(drafted(lady, {}, 'trial').garment)).toEqual([]);
+    const { garment } = drafted(lady, {}, 'skirt');
+    expect(notWorn(garment)).toEqual([]);
+    expect(notWorn({ ...garment, girths: [] }).length).toBeGreaterThan(0);
   });
 });

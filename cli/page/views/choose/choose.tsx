@@ -1,9 +1,10 @@
 import { type Choice, capital } from '../../../../drafts/index.ts';
-import { choicesOf } from '../../state.ts';
+import { choicesOf, garmentNow } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 import { type Asked, spoken } from './asked.tsx';
 import { Figure } from './figure.tsx';
 import { Link } from './link.tsx';
+import { OwnGarment } from './own-garment.tsx';
 import { usePictures } from './pictures.tsx';
 import { Words } from './words.tsx';
 
@@ -11,8 +12,8 @@ import { Words } from './words.tsx';
 export function Choose(props: FileViewProps) {
   const { state, send } = props;
   usePictures(props);
-  const { garments, garment, sought } = state;
-  const of = garments.find(({ name }) => name === garment);
+  const { garments, garment, byCode, sought } = state;
+  const of = garmentNow(state);
   const made = choicesOf(state);
   const words = sought.trim().toLowerCase().split(/\s+/);
   const found = (of?.choices ?? []).filter(({ name, help }) => {
@@ -42,12 +43,13 @@ export function Choose(props: FileViewProps) {
             <input
               type="radio"
               name="garment"
-              checked={name === garment}
+              checked={!byCode && name === garment}
               onChange={() => send({ does: 'choose garment', garment: name })}
             />{' '}
             <strong>{capital(name)}</strong> <span class="quiet">{title}</span>
           </label>
         ))}
+        <OwnGarment state={state} send={send} />
       </fieldset>
       <div class="finder">
         <label for="sought">Look for a choice</label>

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { ChoicePicture } from '../../requests/pictures.ts';
-import { choicesOf, draftRequest } from '../../state.ts';
+import { askedDraft, garmentNow } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 
 /** So long nothing must have been chosen before pictures are drawn, ms. */
@@ -13,19 +13,17 @@ const pause = 400;
 export function usePictures({ state, ask }: FileViewProps): void {
   const { of: come, done } = state.own.choose;
   const asked = useRef<string | undefined>(come);
-  const { body, garment } = draftRequest(state);
-  const choices = choicesOf(state);
-  const words = state.garments
-    .find(({ name }) => name === garment)
+  const wanted = askedDraft(state);
+  const words = garmentNow(state)
     ?.choices.filter(({ kind }) => kind === 'word')
-    .map(({ name }) => choices[name] ?? '');
-  const of = words && JSON.stringify([body, garment, words]);
+    .map(({ name }) => wanted.choices[name] ?? '');
+  const of = words && JSON.stringify([wanted.body, wanted.garment, wanted.code, words]);
   const busy = asked.current !== come || !done;
   useEffect(() => {
     if (busy || of === undefined || asked.current === of) return;
     const begin = setTimeout(() => {
       asked.current = of;
-      ask({ kind: 'pictures', body, garment, choices, of });
+      ask({ kind: 'pictures', ...wanted, of });
     }, pause);
     return () => clearTimeout(begin);
   }, [of, busy]);

@@ -1,6 +1,8 @@
+import { isOutdated } from '../../asked-draft.ts';
 import type { LayRequest } from '../../requests/lay-messages.ts';
 import { askedDraft, ready } from '../../state.ts';
 import { Cautions } from '../cautions.tsx';
+import { Progress } from '../progress.tsx';
 import { AllSaid } from '../said.tsx';
 import { SvgPicture } from '../svg-picture.tsx';
 import type { FileViewProps } from '../view.ts';
@@ -26,7 +28,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
     act({ does: 'begin', number: number + 1, of: asked });
     ask(request);
   };
-  const old = own.of !== undefined && JSON.stringify(own.of) !== JSON.stringify(asked);
+  const old = isOutdated(own.of, asked);
   return (
     <>
       <h1 tabIndex={-1}>Cloth</h1>
@@ -59,11 +61,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
             ? 'The plan is not as it should be:'
             : 'No overlaps, and every piece is there: proven from the plan as it is drawn.')}
       </p>
-      {busy && (
-        <progress max={1} value={busy.share} aria-label="The search">
-          {Math.round(100 * busy.share)} %
-        </progress>
-      )}
+      {busy && <Progress share={busy.share} label="The search" />}
       {old && <p class="quiet">This is of the garment as it was before. Lay it again for what it is now.</p>}
       <AllSaid issues={laid?.issues ?? []} />
       {plans.map(({ cloth, svg, words, buy: toBuy }) => (

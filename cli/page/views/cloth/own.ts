@@ -1,5 +1,6 @@
 import { type ClothTexts, usualCloth } from '../../../cloth-asked.ts';
 import type { AskedDraft } from '../../asked-draft.ts';
+import { hearing } from '../../hearing.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { BuyShown, LaidShown, LayEffort, PlanShown } from '../../requests/lay-messages.ts';
 
@@ -76,25 +77,18 @@ export const laidOut: OwnState<OnCloth, ClothAction> = {
         return { ...own, writing: true };
     }
   },
-  hear: (own, answer) => {
-    if (answer.kind === 'refused')
-      return own.busy || own.writing ? { ...own, busy: undefined, writing: false } : own;
-    if (!('number' in answer) || answer.number !== own.number) return own;
-    switch (answer.kind) {
-      case 'laying':
-        return {
-          ...own,
-          busy: { cloth: answer.cloth, share: answer.share },
-          plans: answer.plans ?? own.plans,
-        };
-      case 'to buy':
-        return { ...own, buy: answer.buy };
-      case 'laid':
-        return { ...own, busy: undefined, plans: answer.plans, laid: answer };
-      case 'lay written':
-        return { ...own, writing: false };
-      default:
-        return own;
-    }
-  },
+  hear: hearing({
+    asks: 'lay',
+    refused: (own) => ({ ...own, busy: undefined, writing: false }),
+    hears: {
+      laying: (own, { cloth, share, plans }) => ({
+        ...own,
+        busy: { cloth, share },
+        plans: plans ?? own.plans,
+      }),
+      'to buy': (own, { buy }) => ({ ...own, buy }),
+      laid: (own, laid) => ({ ...own, busy: undefined, plans: laid.plans, laid }),
+      'lay written': (own) => ({ ...own, writing: false }),
+    },
+  }),
 };

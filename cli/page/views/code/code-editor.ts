@@ -1,7 +1,7 @@
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
 import { javascript } from '@codemirror/lang-javascript';
 import { bracketMatching, HighlightStyle, indentOnInput, syntaxHighlighting } from '@codemirror/language';
-import { type Diagnostic, lintGutter, setDiagnostics } from '@codemirror/lint';
+import { type Diagnostic, lintGutter, lintKeymap, setDiagnostics } from '@codemirror/lint';
 import { getChunks, unifiedMergeView } from '@codemirror/merge';
 import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/search';
 import { EditorState, type Extension, StateEffect, StateField } from '@codemirror/state';
@@ -15,6 +15,11 @@ import {
   lineNumbers,
 } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
+import { nameAssist } from './names/assist.ts';
+import type { KnownNames } from './names/known-names.ts';
+import { nameAt } from './names/name-at.ts';
+import type { NameMeaning } from './names/name-meaning.ts';
+import { type NameSlip, slipsIn } from './names/slips.ts';
 import type { CodeIssue } from './questions.ts';
 
 /** What an editor tells. */
@@ -24,6 +29,10 @@ export interface EditorEvents {
   readonly at: (line: number) => void;
   /** The key that runs the code was pressed. */
   readonly run: () => void;
+  /** What names may mean in the file, once that is known. */
+  readonly known: () => KnownNames | undefined;
+  /** What the name means that the cursor is in. */
+  readonly means: (meaning: NameMeaning | undefined) => void;
 }
 
 /** An editor of one file. */
@@ -31,6 +40,8 @@ export interface CodeEditor {
   /** Puts another file, or another text, into it; with `original` what differs from that is marked. */
   readonly show: (file: string, text: string, original: string | undefined) => void;
   readonly tell: (issues: readonly CodeIssue[]) => void;
+  /** Looks for names that there are not, once nobody has typed for a moment. */
+  readonly look: () => void;
   /** Lights lines, and brings the first into sight where `reveal` says so; none without lines. */
   readonly light: (
     lines: { readonly from: number; readonly to: number } | undefined,
@@ -78,6 +89,16 @@ const look = EditorView.theme({
     backgroundImage: 'none',
     textDecoration: 'underline wavy var(--wrong)',
   },
+  '.cm-tooltip-autocomplete > ul > li': { fontFamily: 'inherit', padding: '0.2rem 0.5rem' },
+  '.cm-tooltip-autocomplete > ul > li[aria-selected]': {
+    backgroundColor: 'var(--ink)',
+    color: 'var(--paper)',
+  },
+  '.cm-completionDetail': { color: 'inherit', opacity: '0.75', fontStyle: 'normal' },
+  '.cm-completionMatchedText': { fontWeight: '600', textDecoration: 'none' },
+  '.cm-meaning': { maxWidth: '28rem', padding: '0.4rem 0.6rem' },
+  '.cm-meaning p': { margin: '0.3rem 0 0', fontFamily: 'var(--sans)' },
+  '.cm-diagnosticAction': { backgroundColor: 'var(--ink)', color: 'var(--paper)' },
   '.cm-changedLine': { backgroundColor: 'var(--lit-ground) !important' },
   '.cm-changedText': { background: 'none !important', textDecoration: 'underline' },
   '.cm-deletedChunk': { backgroundColor: 'transparent', color: 'var(--quiet)' },
@@ -103,12 +124,39 @@ const lit = StateField.define<DecorationSet>({
   provide: (field) => EditorView.decorations.from(field),
 });
 
+/** Names are looked at once nobody has typed for so long, ms. */
+const pause = 300;
+
 /**
  * An editor in a shadow root, where its styles are no style element, which the page's security policy forbids. Tab is the
  * keyboard user's: it leaves.
  */
 export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
   let silent = false;
+  let issues: readonly CodeIssue[] = [];
+  let slips: readonly NameSlip[] = [];
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  /** What names mean in what is written now. */
+  const knownIn = ({ doc }: EditorState): KnownNames | undefined => {
+    const known = events.known();
+    if (!known || shown.file === '') return undefined;
+    return { ...known, file: shown.file, files: { ...known.files, [shown.file]: doc.toString() } };
+  };
+  const mark = (): void =>
+    view.dispatch(
+      setDiagnostics(view.state, [
+        ...issues.flatMap((issue) => diagnosticOf(issue, view.state)),
+        ...slips.map((slip) => slipDiagnostic(slip)),
+      ]),
+    );
+  const lookSoon = (): void => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      const known = knownIn(view.state);
+      slips = known ? slipsIn(known) : [];
+      mark();
+    }, pause);
+  };
   const extensions = (file: string, original: string | undefined): Extension => [
     lineNumbers(),
     history(),
@@ -129,6 +177,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       tabindex: '0',
       'aria-label': `${file}: Tab leaves the editor, Ctrl+Enter runs the code`,
     }),
+    nameAssist(knownIn),
     keymap.of([
       {
         key: 'Mod-Enter',
@@ -137,14 +186,23 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
           return true;
         },
       },
+      ...lintKeymap,
       ...searchKeymap,
       ...historyKeymap,
       ...defaultKeymap,
     ]),
     EditorView.updateListener.of(({ docChanged, selectionSet, state }) => {
+      if (docChanged) {
+        // They lie elsewhere now.
+        slips = [];
+        lookSoon();
+      }
       if (silent) return;
       if (docChanged) events.write(state.doc.toString());
-      if (docChanged || selectionSet) events.at(state.doc.lineAt(state.selection.main.head).number);
+      if (!docChanged && !selectionSet) return;
+      const { head } = state.selection.main;
+      events.at(state.doc.lineAt(head).number);
+      events.means(nameAt(state, head, knownIn(state))?.meaning);
     }),
     ...(original === undefined ? [] : [unifiedMergeView({ original, mergeControls: false, gutter: true })]),
   ];
@@ -161,15 +219,15 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       if (chunk && (shown.file !== file || shown.original === undefined))
         view.dispatch({ effects: EditorView.scrollIntoView(chunk.fromB, { y: 'center' }) });
       silent = false;
+      if (shown.file !== file) slips = [];
       shown = { file, original };
+      lookSoon();
     },
-    tell: (issues) =>
-      view.dispatch(
-        setDiagnostics(
-          view.state,
-          issues.flatMap((issue) => diagnosticOf(issue, view.state)),
-        ),
-      ),
+    tell: (told) => {
+      issues = told;
+      mark();
+    },
+    look: lookSoon,
     light: (lines, reveal) => {
       const first = lines && lines.from <= view.state.doc.lines ? view.state.doc.line(lines.from) : undefined;
       view.dispatch({
@@ -179,7 +237,10 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
         ],
       });
     },
-    end: () => view.destroy(),
+    end: () => {
+      clearTimeout(waiting);
+      view.destroy();
+    },
   };
 }
 
@@ -187,4 +248,19 @@ function diagnosticOf({ source, severity, message }: CodeIssue, { doc }: EditorS
   if (!source) return [];
   const { from, to } = doc.line(Math.min(Math.max(1, source.line), doc.lines));
   return [{ from, to, severity: severity === 'note' ? 'info' : severity, message }];
+}
+
+/** What may be meant instead is written by one press. */
+function slipDiagnostic({ from, to, message, instead }: NameSlip): Diagnostic {
+  const actions =
+    instead === undefined
+      ? []
+      : [
+          {
+            name: `Write “${instead}”`,
+            apply: (view: EditorView, at: number, end: number) =>
+              view.dispatch({ changes: { from: at, to: end, insert: instead } }),
+          },
+        ];
+  return { from, to, severity: 'warning', message, actions };
 }

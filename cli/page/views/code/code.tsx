@@ -1,17 +1,22 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { DraftFiles } from '../../../draft-files.ts';
 import { isUntouched } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
+import { DrawViews } from './draw-views.tsx';
 import { Drawn } from './drawn.tsx';
 import { Editor } from './editor.tsx';
 import { Hold } from './hold.tsx';
-import { type Coding, codeIssues, filesNow } from './own.ts';
+import type { KnownNames } from './names/known-names.ts';
+import type { ProgramNames } from './names/program-names.ts';
+import { type Coding, codeIssues } from './own.ts';
 import { Problems } from './problems.tsx';
 import type { CodeIssue } from './questions.ts';
 import { withRulesWritten } from './rule-in-code.ts';
 import { Runs } from './runs.ts';
-import { beginning } from './sources.ts';
+import { beginning, programNames } from './sources.ts';
 import { placeOfStep, stepAt, stepPlaces } from './step-places.ts';
 import { Tools } from './tools.tsx';
+import { filesNow } from './written-code.ts';
 
 /** The draft's own files beside what they draw. */
 export function Code(props: FileViewProps) {
@@ -23,6 +28,7 @@ export function Code(props: FileViewProps) {
   const runs = useRuns(props);
   const files = useMemo(() => filesNow({ original, changed }), [original, changed]);
   const places = useMemo(() => stepPlaces(files), [files]);
+  const known = useKnown(props, file, files);
   const issues = useMemo(() => codeIssues(code), [code.linked, code.ran, code.problem]);
   const lesson = code.drawn?.lesson;
   const place = lesson && code.step !== undefined ? placeOfStep(places, code.step, lesson) : undefined;
@@ -39,6 +45,7 @@ export function Code(props: FileViewProps) {
       <h1 tabIndex={-1}>Change the code</h1>
       {failed && <p class="said error">The source of the drafts could not be loaded. Load the page again.</p>}
       <Tools code={code} garments={state.garments} tell={tell} run={() => runs.now()} />
+      <DrawViews state={state} send={send} />
       {strange && (
         <div class="notice strange" role="alert">
           <p>
@@ -57,6 +64,7 @@ export function Code(props: FileViewProps) {
             <Editor
               file={file}
               text={files[file] ?? ''}
+              known={known}
               original={shows === 'difference' ? (original[file] ?? '') : undefined}
               issues={issues.filter(({ source }) => source?.file === file)}
               lit={place?.file === file ? place : undefined}
@@ -78,6 +86,7 @@ export function Code(props: FileViewProps) {
       )}
       <Hold
         held={code.held}
+        units={state.form.units || 'mm'}
         ready={code.linked?.script !== undefined && !strange}
         hold={(ends) => runs.hold(ends)}
         stop={() => tell({ does: 'let go' })}
@@ -107,6 +116,18 @@ function useSources({ state }: FileViewProps, tell: (what: Coding) => void): boo
     queueMicrotask(() => tell(what));
   }, [turned, isThere]);
   return failed;
+}
+
+/** What names may mean in a file, once what the program calls its own is loaded. */
+function useKnown({ state }: FileViewProps, file: string, files: DraftFiles): KnownNames | undefined {
+  const [program, setProgram] = useState<ProgramNames>();
+  const { garments } = state;
+  const choices = useMemo(() => garments.flatMap((garment) => garment.choices), [garments]);
+  useEffect(() => {
+    // Without it the editor edits all the same.
+    programNames().then(setProgram, () => {});
+  }, []);
+  return useMemo(() => program && { file, files, program, choices }, [file, files, program, choices]);
 }
 
 function useRuns(props: FileViewProps): Runs {

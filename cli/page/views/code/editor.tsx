@@ -1,8 +1,12 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts';
+import type { KnownNames } from './names/known-names.ts';
+import type { NameMeaning } from './names/name-meaning.ts';
 import type { CodeIssue } from './questions.ts';
 
-interface EditorProps extends EditorEvents {
+interface EditorProps extends Omit<EditorEvents, 'known' | 'means'> {
+  /** What names may mean, once that is known. */
+  readonly known: KnownNames | undefined;
   readonly file: string;
   readonly text: string;
   /** What it differs from, where that is to be seen. */
@@ -18,7 +22,8 @@ const justNow = 500;
 export function Editor(props: EditorProps) {
   const place = useRef<HTMLDivElement>(null);
   const editor = useRef<CodeEditor>(null);
-  const events = useRef<EditorEvents>(props);
+  const [meaning, mean] = useState<NameMeaning>();
+  const events = useRef(props);
   events.current = props;
   const typed = useRef(0);
   useEffect(() => {
@@ -35,15 +40,32 @@ export function Editor(props: EditorProps) {
         events.current.at(line);
       },
       run: () => events.current.run(),
+      known: () => events.current.known,
+      means: mean,
     });
     return () => editor.current?.end();
   }, []);
-  const { file, text, original, issues, lit } = props;
+  const { file, text, original, issues, lit, known } = props;
   useEffect(() => editor.current?.show(file, text, original), [file, text, original]);
   useEffect(() => editor.current?.tell(issues), [file, original, issues]);
+  useEffect(() => editor.current?.look(), [known?.program, known?.choices]);
+  useEffect(() => mean(undefined), [file]);
   useEffect(() => {
     // Where the cursor itself chose the step, it is in sight already.
     editor.current?.light(lit, Date.now() - typed.current > justNow);
   }, [file, original, lit?.from, lit?.to]);
-  return <div class="editor" ref={place} />;
+  return (
+    <>
+      <div class="editor" ref={place} />
+      <p class="meaning quiet">
+        {meaning ? (
+          <>
+            <code>{meaning.signature}</code> {meaning.says}
+          </>
+        ) : (
+          'What the name means that the cursor is in, stands here; Ctrl+Space says what could be written.'
+        )}
+      </p>
+    </>
+  );
 }

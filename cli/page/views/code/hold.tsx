@@ -1,7 +1,12 @@
+import { lengthIn, type Unit } from '../../../../drafts/index.ts';
 import type { Held, HeldCase } from './own.ts';
 import type { CodeIssue } from './questions.ts';
 
+/** The slightest and the fullest bust of the grid, mm (`trialCases`). */
+const [least, most] = [750, 1500];
+
 interface HoldProps {
+  readonly units: Unit;
   readonly held: Held | undefined;
   /** Whether there is code that can be held. */
   readonly ready: boolean;
@@ -18,15 +23,15 @@ const outcomes = {
 } as const;
 
 /** The changed draft held to everybody: whom it fails, and where. */
-export function Hold({ held, ready, hold, stop, goTo }: HoldProps) {
+export function Hold({ held, units, ready, hold, stop, goTo }: HoldProps) {
   const done = held?.cases.filter(({ came }) => came).length ?? 0;
   const failing = held?.cases.filter(({ came }) => came && came.outcome !== 'true') ?? [];
   return (
     <section aria-label="Hold it to everybody" class="hold">
       <h2>Hold it to everybody</h2>
       <p>
-        The draft as it stands is drawn for the invented bodies and a grid of others, from bust 75 to 150 cm,
-        and checked.
+        The draft as it stands is drawn for the invented bodies and a grid of others, from a bust of{' '}
+        {lengthIn(least, units)} to one of {lengthIn(most, units)}, and checked.
       </p>
       <p class="row">
         <button type="button" disabled={!ready} onClick={() => hold(false)}>

@@ -1,5 +1,6 @@
 import type { DraftFiles } from '../../../draft-files.ts';
-import { type Coded, type CodeOf, coded } from './own.ts';
+import { type Coded, coded } from './own.ts';
+import type { CodeOf } from './written-code.ts';
 
 /** What is kept of an edited draft until tomorrow: what was changed, and of a draft of one's own all of it. */
 export const keptCode = ({ of, original, changed, file, strange }: Coded): unknown =>

@@ -1,25 +1,15 @@
 import type { TurnedRules } from '../../../../drafts/index.ts';
 import type { DraftFiles } from '../../../draft-files.ts';
+import type { GarmentChoices } from '../../garment-choices.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { CodeProblem, LinkAnswer } from '../../requests/link.ts';
 import type { CodeIssue, RanDraft, TriedCase } from './questions.ts';
-
-/** Whose code it is: a garment's of the program, or a draft of one's own, by its file. */
-export type CodeOf =
-  | { readonly kind: 'garment'; readonly name: string }
-  | { readonly kind: 'own'; readonly name: string };
+import { type CodeOf, isOwnCode, isSameDraft, type WrittenCode } from './written-code.ts';
 
 /** How an edited draft stands. */
-export interface Coded {
-  readonly of: CodeOf | undefined;
-  /** The files as they were, the first exporting the draft. */
-  readonly original: DraftFiles;
-  /** Those that are otherwise now. */
-  readonly changed: DraftFiles;
+export interface Coded extends WrittenCode {
   /** The file that is in the editor. */
   readonly file: string;
-  /** It came in a file, and nobody has said yet that it may be run. */
-  readonly strange: boolean;
   /** Rules that were turned in the lesson and are to be written into the code. */
   readonly turned: TurnedRules | undefined;
   readonly shows: 'code' | 'difference';
@@ -35,6 +25,14 @@ export interface Coded {
   /** What ended it, where it was ended. */
   readonly problem: CodeProblem | undefined;
   readonly held: Held | undefined;
+  /** What it says of itself where it draws in the other views, by the key of its code; why it cannot, else. */
+  readonly drawsViews: DrawsViews | undefined;
+}
+
+/** A draft of one's own that the other views are drawn by. */
+export interface DrawsViews {
+  readonly key: string;
+  readonly garment: GarmentChoices | undefined;
 }
 
 /** A draft that is held to everybody: the bodies, and what came of each so far. */
@@ -60,7 +58,7 @@ export type Coding =
       readonly strange: boolean;
     }
   | { readonly does: 'leave' }
-  | { readonly does: 'take over rules'; readonly garment: string; readonly turned: TurnedRules }
+  | { readonly does: 'take over rules'; readonly of: CodeOf; readonly turned: TurnedRules }
   | { readonly does: 'rules are taken over'; readonly files: DraftFiles; readonly file: string | undefined }
   | { readonly does: 'write'; readonly file: string; readonly text: string }
   | { readonly does: 'show file'; readonly file: string }
@@ -90,18 +88,36 @@ const noCode: Coded = {
   drawn: undefined,
   problem: undefined,
   held: undefined,
+  drawsViews: undefined,
 };
 
 export const coded: OwnState<Coded, Coding> = {
   empty: noCode,
   reduce: after,
-  hear: (own, answer) => (answer.kind === 'linked' ? { ...own, linked: answer } : own),
+  hear: (own, answer) => {
+    if (answer.kind === 'linked' && answer.asks === 'editor') return { ...own, linked: answer };
+    if (answer.kind !== 'own draft') return own;
+    const before = own.drawsViews?.key === answer.key ? own.drawsViews.garment : undefined;
+    return { ...own, drawsViews: { key: answer.key, garment: answer.garment ?? before } };
+  },
 };
+
+/** The code as it was written at another time, to be seen and run again. */
+export function restored(own: Coded, code: WrittenCode): Coded {
+  if (!isOwnCode(code)) return own.of?.kind === 'own' ? noCode : { ...own, changed: {}, held: undefined };
+  const { of, original, changed, strange } = code;
+  if (!isSameDraft(own.of, of)) {
+    const [file = ''] = Object.keys(original);
+    return { ...noCode, of, original, changed, strange, file };
+  }
+  const loaded = of?.kind === 'own' || Object.keys(own.original).length === 0 ? original : own.original;
+  return { ...own, original: loaded, changed, strange, held: undefined };
+}
 
 function after(own: Coded, action: Coding): Coded {
   switch (action.does) {
     case 'begin': {
-      const same = isSame(own.of, action.of);
+      const same = isSameDraft(own.of, action.of);
       const kept = same ? onlyChanged(own.changed, action.original) : {};
       const file = same && own.file in action.original ? own.file : action.file;
       const { of, original } = action;
@@ -112,8 +128,8 @@ function after(own: Coded, action: Coding): Coded {
     case 'leave':
       return noCode;
     case 'take over rules': {
-      const of = { kind: 'garment', name: action.garment } as const;
-      return isSame(own.of, of)
+      const { of } = action;
+      return isSameDraft(own.of, of)
         ? { ...own, turned: action.turned }
         : { ...noCode, of, turned: action.turned };
     }
@@ -162,8 +178,6 @@ function after(own: Coded, action: Coding): Coded {
   }
 }
 
-const isSame = (a: CodeOf | undefined, b: CodeOf): boolean => a?.kind === b.kind && a.name === b.name;
-
 /** Files as they are written now; what is as it was counts as unchanged. What they were held to before says no more. */
 const written = (own: Coded, files: DraftFiles): Coded => ({
   ...own,
@@ -175,12 +189,6 @@ const onlyChanged = (changed: DraftFiles, original: DraftFiles): DraftFiles =>
   Object.fromEntries(
     Object.entries(changed).filter(([file, text]) => file in original && original[file] !== text),
   );
-
-/** The files as they are now. */
-export const filesNow = ({ original, changed }: Pick<Coded, 'original' | 'changed'>): DraftFiles => ({
-  ...original,
-  ...changed,
-});
 
 /** All that is wrong with the code as it was run last, gravest first, each with its place where that is known. */
 export function codeIssues({ linked, ran, problem }: Coded): readonly CodeIssue[] {

@@ -3,6 +3,7 @@ import { checkedDraft } from '../../../checked-draft.ts';
 import { importedBy } from '../../../draft-files.ts';
 import { type DraftSource, sourcePlaces } from '../../../source-places.ts';
 import { Unusable } from '../../../unusable.ts';
+import type { DrawingAnswer, DrawingQuestion } from '../../own-draft/questions.ts';
 import { lessonOf } from '../learn/lesson.ts';
 import type { RunAnswer, RunQuestion } from './questions.ts';
 import { type FileStarts, placeOfLine } from './script-lines.ts';
@@ -10,9 +11,11 @@ import { type FileStarts, placeOfLine } from './script-lines.ts';
 const {
   engineParts,
   evaluate,
+  evaluateRead,
   messageOf,
   notchesOf,
   provenSheet,
+  sensitivities,
   trialCases,
   verdictOf,
   withLengthsIn,
@@ -34,7 +37,7 @@ type Draft = ReturnType<typeof checkedDraft>;
 export function runDraft({
   draftFiles = {},
   draftStarts = [],
-}: LinkedDraft): (question: RunQuestion) => RunAnswer {
+}: LinkedDraft): (question: RunQuestion | DrawingQuestion) => RunAnswer | DrawingAnswer {
   const source = sourceOf(draftFiles, draftStarts);
   const [first = ''] = Object.keys(draftFiles);
   let draft: Draft | undefined;
@@ -45,6 +48,8 @@ export function runDraft({
     broken = error instanceof Unusable ? error.issues : [source.mistake(error)];
   }
   return (question) => {
+    if (question.kind === 'describe' || question.kind === 'draw' || question.kind === 'sensitivities')
+      return drawingAnswer(draft, broken, question);
     if (question.kind === 'cases')
       return {
         kind: 'cases',
@@ -62,6 +67,35 @@ export function runDraft({
       return { kind: 'drafted', ...nothing, ok: false, issues: plainIssues([source.mistake(error)], 'mm') };
     }
   };
+}
+
+/** Answers a worker that draws by the draft: with what it says of itself and its garments, and not with what is to be held of them. */
+function drawingAnswer(
+  draft: Draft | undefined,
+  broken: readonly library.Issue[],
+  question: DrawingQuestion,
+): DrawingAnswer {
+  const failed = { ok: false, issues: broken } as const;
+  switch (question.kind) {
+    case 'describe': {
+      if (!draft) return { kind: 'described', issues: broken };
+      const { name, title, choices, shapedBy } = draft;
+      return { kind: 'described', garment: { name, title, choices, shapedBy }, issues: [] };
+    }
+    case 'sensitivities':
+      return {
+        kind: 'sensed',
+        found: draft ? sensitivities(draft, question.body, question.styling) : failed,
+      };
+    case 'draw': {
+      const { body, styling, turned } = question;
+      const drawn = draft ? withRulesTurned(turned, () => draft.draw(body, styling)) : failed;
+      if (drawn.ok || !draft) return { kind: 'drawn', drawn };
+      // Why it cannot be drawn is looked for where its sketches are.
+      const { issues } = withRulesTurned(turned, () => evaluateRead(draft, body, styling));
+      return { kind: 'drawn', drawn: { ok: false, issues } };
+    }
+  }
 }
 
 function draftedFor(

@@ -3,11 +3,12 @@ import { bodyData } from '../../body-form.ts';
 import { choicesOf, isUntouched, type PageState } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 import { Holding } from './holding.ts';
-import { type Coding, filesNow } from './own.ts';
+import type { Coding } from './own.ts';
 import type { RunQuestion } from './questions.ts';
 import { openSandbox, RunFault, type Sandbox } from './sandbox.ts';
 import { placeOfLine } from './script-lines.ts';
 import { runner, shippedBodies } from './sources.ts';
+import { filesNow } from './written-code.ts';
 
 /** Code is run once nobody has typed for so long, ms. */
 const pause = 500;
@@ -76,7 +77,12 @@ export class Runs {
     this.#timer = window.setTimeout(() => {
       this.#timer = 0;
       this.#key = `run ${++runs}`;
-      this.#props.ask({ kind: 'link', key: this.#key, files: filesNow(this.#props.state.own.code) });
+      this.#props.ask({
+        kind: 'link',
+        key: this.#key,
+        asks: 'editor',
+        files: filesNow(this.#props.state.own.code),
+      });
     }, wait);
   }
 

@@ -8,6 +8,8 @@ export interface Sandbox {
    * ended.
    */
   readonly ask: (question: RunQuestion) => Promise<RunAnswer>;
+  /** An end of a channel of its own, over which somebody else asks it. */
+  readonly further: () => MessagePort;
   readonly end: () => void;
 }
 
@@ -73,6 +75,13 @@ export function openSandbox(script: string, program: Blob): Sandbox {
   document.body.append(frame);
   return {
     end,
+    further: () => {
+      const { port1: own, port2: its } = new MessageChannel();
+      void begun.then(() => {
+        if (!ended) port.postMessage(undefined, [its]);
+      });
+      return own;
+    },
     ask: async (question) => {
       await begun;
       if (ended) throw new RunFault('The code was ended.');

@@ -1,5 +1,6 @@
 import { type DraftFiles, importedBy } from '../../../draft-files.ts';
 import type { BodyFields } from '../../body-form.ts';
+import type { ProgramNames } from './names/program-names.ts';
 import type { Coding } from './own.ts';
 
 /** The source of the drafts, as the build leaves it. */
@@ -33,6 +34,8 @@ const sources = once(async () => (await (await fetched('drafts.json')).json()) a
 export const shippedBodies = once(
   async () => (await (await fetched('bodies.json')).json()) as readonly BodyFields[],
 );
+/** What the program's names mean. */
+export const programNames = once(async () => (await (await fetched('names.json')).json()) as ProgramNames);
 /** The program that edited code is run by. */
 export const runner = once(async () => (await fetched('runner.js')).blob());
 

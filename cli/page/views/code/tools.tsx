@@ -1,9 +1,10 @@
 import { joinedFiles } from '../../../draft-files.ts';
-import type { GarmentChoices } from '../../messages.ts';
+import type { GarmentChoices } from '../../garment-choices.ts';
 import { saveFile } from '../../save-file.ts';
 import { openDraft } from './open-draft.ts';
-import { type Coded, type Coding, filesNow } from './own.ts';
+import type { Coded, Coding } from './own.ts';
 import { beginning } from './sources.ts';
+import { filesNow } from './written-code.ts';
 
 interface ToolsProps {
   readonly code: Coded;

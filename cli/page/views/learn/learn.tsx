@@ -1,6 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { bodyData } from '../../body-form.ts';
-import { choicesOf, isUntouched } from '../../state.ts';
+import { askedDraft, isUntouched } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
 import { movedBetween } from './own.ts';
@@ -30,7 +29,9 @@ export function Learn(props: FileViewProps) {
   const errors = issues.filter(({ severity }) => severity === 'error');
   const step = lesson?.steps[Math.min(learn.step, lesson.steps.length) - 1];
   const takeOver = (): void => {
-    send({ does: 'within', view: 'code', what: { does: 'take over rules', garment: state.garment, turned } });
+    const { byCode, garment, own } = state;
+    const of = (byCode ? own.code.of : undefined) ?? ({ kind: 'garment', name: garment } as const);
+    send({ does: 'within', view: 'code', what: { does: 'take over rules', of, turned } });
     location.hash = 'code';
   };
   return (
@@ -71,8 +72,7 @@ function useTurned({ state, ask }: FileViewProps): void {
     if (waiting.current === answered) waiting.current = '';
     if (key === '' || key === answered || waiting.current !== '') return;
     waiting.current = key;
-    const { garment, form } = state;
-    ask({ kind: 'lesson', key, body: bodyData(form), garment, choices: choicesOf(state), turned });
+    ask({ kind: 'lesson', key, ...askedDraft(state), turned });
   }, [key, answered]);
 }
 

@@ -62,9 +62,13 @@ export const learnt: OwnState<Learnt, Learning> = {
       : own,
 };
 
-/** Once no rule is turned, what was drawn with turned ones is of no more use. */
-const turnedTo = (own: Learnt, turned: TurnedRules): Learnt =>
-  Object.keys(turned).length > 0 ? { ...own, turned } : { ...own, turned, lesson: undefined, issues: [] };
+/** With rules turned so. Once none is turned, what was drawn with turned ones is of no more use. */
+export const turnedTo = (own: Learnt, turned: TurnedRules): Learnt =>
+  turned === own.turned
+    ? own
+    : Object.keys(turned).length > 0
+      ? { ...own, turned }
+      : { ...own, turned, lesson: undefined, issues: [] };
 
 /** A lesson as it is shown: with the rules as they are turned, and as the draft has them. */
 export interface ShownLesson {

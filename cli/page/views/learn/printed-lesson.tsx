@@ -1,5 +1,6 @@
 import { Construction, drawingOf } from './construction.tsx';
 import type { Lesson } from './lesson.ts';
+import { restsOn } from './rests-on.ts';
 
 /** Every step with its drawing, on paper alone. */
 export const PrintedLesson = ({ lesson }: { lesson: Lesson }) => (
@@ -20,7 +21,7 @@ export const PrintedLesson = ({ lesson }: { lesson: Lesson }) => (
             {places.map((place) => (
               <p key={place}>{place}</p>
             ))}
-            <p class="quiet">{source}</p>
+            <p class="quiet">{restsOn(source)}</p>
           </div>
           {on !== undefined && <Construction lesson={lesson} on={on} step={number} />}
         </section>

@@ -6,6 +6,7 @@ import type { Lesson, TaughtStep } from './lesson.ts';
 import { litSteps } from './lit-steps.ts';
 import { numberSeen } from './number-seen.ts';
 import type { PointedNumber, ShownLesson } from './own.ts';
+import { restsOn } from './rests-on.ts';
 import { Sentence } from './sentence.tsx';
 import type { Teach } from './teach.ts';
 import { Whence } from './whence.tsx';
@@ -67,7 +68,7 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
             {place}
           </p>
         ))}
-        <p class="quiet">On the word of: {step.source}</p>
+        <p class="quiet">{restsOn(step.source)}</p>
         <p class="row">
           <button type="button" onClick={() => go(step.number - 1)} disabled={step.number === 1}>
             ← Before

@@ -6,6 +6,7 @@ import {
   measurementWords,
 } from '../../../../drafts/index.ts';
 import type { PageIssue } from '../../page-issue.ts';
+import { garmentNow } from '../../state.ts';
 import { Said } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
 import { Figure } from './figure.tsx';
@@ -20,7 +21,7 @@ const canBeSure = ({ severity, code }: PageIssue): boolean =>
 
 /** One measurement: typed, or estimated, with how it is taken and what was found of it. */
 export function Field({ name, state, send }: ViewProps & { name: MeasurementName }) {
-  const { form, answer, garments, garment } = state;
+  const { form, answer, garment } = state;
   const { studied, at } = state.own.measure;
   const value = form.sizes[name] ?? '';
   const known = answer?.sizes?.[name];
@@ -30,7 +31,7 @@ export function Field({ name, state, send }: ViewProps & { name: MeasurementName
   const wrong = issues.some(({ severity }) => severity === 'error');
   const sure = form.sure.includes(name);
   const unit = name === 'shoulderSlope' ? '°' : form.units;
-  const of = garments.find((each) => each.name === garment);
+  const of = garmentNow(state);
   const idle = of && !of.shapedBy.includes(name) && !essential.has(name);
   return (
     <div class="field">

@@ -1,9 +1,11 @@
 import { type MeasurementName, measurementNames } from '../../../../drafts/index.ts';
+import { garmentsNow } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
-import type { FileViewProps, ViewProps } from '../view.ts';
+import type { FileViewProps } from '../view.ts';
 import { essential, Field } from './field.tsx';
 import { OpenBody } from './open-body.tsx';
 import { Person } from './person.tsx';
+import { Reconcile } from './reconcile.tsx';
 import { Beside, TakeAgain, useStudy } from './study.tsx';
 
 /** Those that pay best for measuring, as the README says. */
@@ -38,10 +40,12 @@ export function Measure(props: FileViewProps) {
   const { state, send } = props;
   const { form, answer } = state;
   const known: readonly string[] = [...measurementNames, 'age', 'cup', 'name', 'units'];
-  const choices = state.garments.flatMap((garment) => garment.choices.map(({ name }) => name));
+  const choices = garmentsNow(state).flatMap((garment) => garment.choices.map(({ name }) => name));
   // Of the garment drawn, as against the body, Checks tells.
   const others = (answer?.issues ?? []).filter(
     ({ path, code, severity }) =>
+      // The way out is offered below, in the words of the page.
+      code !== 'reconcile-offered' &&
       !known.includes(path) &&
       !choices.includes(path) &&
       (path in form.rest || code.includes('reconcile') || (severity === 'error' && !answer?.made)),
@@ -81,22 +85,5 @@ export function Measure(props: FileViewProps) {
       </div>
       {state.wide && <Beside state={state} />}
     </div>
-  );
-}
-
-/** The way out where measurements contradict each other. */
-function Reconcile({ state: { form, answer }, send }: ViewProps) {
-  const offered = answer?.issues.some(({ code }) => code === 'reconcile-offered') ?? false;
-  if (!offered && !form.reconcile) return null;
-  return (
-    <label class="tick">
-      <input
-        type="checkbox"
-        checked={form.reconcile}
-        onChange={({ currentTarget }) => send({ does: 'say', about: { reconcile: currentTarget.checked } })}
-      />{' '}
-      They cannot be taken again: draft for the most likely body behind measurements that contradict each
-      other.
-    </label>
   );
 }

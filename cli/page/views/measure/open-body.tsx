@@ -1,16 +1,6 @@
 import { capital } from '../../../../drafts/index.ts';
 import type { FileViewProps } from '../view.ts';
-
-const invented = [
-  'leading lady',
-  'understudy',
-  'wardrobe mistress',
-  'stage manager',
-  'prompter',
-  'scene painter',
-  'lighting operator',
-  'front of house',
-];
+import { invented } from './invented.ts';
 
 /** Measurements from a file, or those of an invented body. */
 export function OpenBody({ open, ask, send }: FileViewProps) {

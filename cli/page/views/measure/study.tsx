@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { capital, measurementWords } from '../../../../drafts/index.ts';
-import { choicesOf, draftRequest } from '../../state.ts';
+import { askedDraft } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 import { essential } from './field.tsx';
 import { Figure, Held } from './figure.tsx';
@@ -12,15 +12,14 @@ const pause = 350;
 export function useStudy({ state, ask }: FileViewProps): void {
   const { studied } = state.own.measure;
   const asked = useRef<string | undefined>(studied?.of);
-  const { body, garment } = draftRequest(state);
-  const choices = choicesOf(state);
-  const of = JSON.stringify([body, garment, choices]);
+  const wanted = askedDraft(state);
+  const of = JSON.stringify(wanted);
   const busy = asked.current !== studied?.of;
   useEffect(() => {
     if (busy || asked.current === of) return;
     const begin = setTimeout(() => {
       asked.current = of;
-      ask({ kind: 'study', body, garment, choices, of });
+      ask({ kind: 'study', ...wanted, of });
     }, pause);
     return () => clearTimeout(begin);
   }, [of, busy]);

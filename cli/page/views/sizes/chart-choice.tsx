@@ -1,3 +1,5 @@
+import { messageOf } from '../../../../drafts/index.ts';
+import { chosen, filesTaken, textsOf } from './chart-files.ts';
 import type { GradedSizes, SizesAction } from './own.ts';
 
 const shipped = [
@@ -7,9 +9,6 @@ const shipped = [
   ['astm-d5585-misses-curvy.csv', 'ASTM D5585, misses, curvy'],
 ] as const;
 
-/** No chart is larger (bytes); a larger one is not even read. */
-const largest = 400_000;
-
 interface ChartChoiceProps {
   readonly own: GradedSizes;
   readonly act: (what: SizesAction) => void;
@@ -17,11 +16,10 @@ interface ChartChoiceProps {
 }
 
 /** By which size chart: one that is shipped, or a file of hers. */
-export function ChartChoice({ own: { chart, issues }, act, note }: ChartChoiceProps) {
+export function ChartChoice({ own: { chart, issues, needs }, act, note }: ChartChoiceProps) {
   const units = chart?.units ?? '';
   const asksUnit = units !== '' || issues.some(({ message }) => /unit/i.test(message));
   const own = chart && !shipped.some(([file]) => file === chart.file) ? chart.file : undefined;
-  const take = (file: string, text: string): void => act({ does: 'chart', chart: { file, text, units: '' } });
   return (
     <section aria-label="The chart">
       <p class="finder">
@@ -33,7 +31,7 @@ export function ChartChoice({ own: { chart, issues }, act, note }: ChartChoicePr
             try {
               const found = await fetch(`charts/${value}`);
               if (!found.ok) throw new Error(found.statusText);
-              take(value, await found.text());
+              act(chosen({ file: value, text: await found.text() }));
             } catch {
               note(`${value} could not be loaded.`);
             }
@@ -48,19 +46,19 @@ export function ChartChoice({ own: { chart, issues }, act, note }: ChartChoicePr
           ))}
         </select>
         <label>
-          or a file of yours (YAML, JSON, CSV){' '}
+          or a file of yours (YAML, JSON, CSV), with the body files that it names{' '}
           <input
             type="file"
+            multiple
             accept=".yaml,.yml,.json,.csv,.tsv"
             onChange={async ({ currentTarget }) => {
-              const [file] = currentTarget.files ?? [];
+              const files = [...(currentTarget.files ?? [])];
               currentTarget.value = '';
-              if (!file) return;
-              if (file.size > largest) return note(`${file.name} is too large for a size chart.`);
               try {
-                take(file.name, await file.text());
-              } catch {
-                note(`${file.name} cannot be read.`);
+                const what = filesTaken(await textsOf(files), needs);
+                if (what) act(what);
+              } catch (error) {
+                note(messageOf(error));
               }
             }}
           />

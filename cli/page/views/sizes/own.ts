@@ -1,10 +1,12 @@
 import type { NestLine } from '../../../../drafts/index.ts';
 import type { AskedDraft } from '../../asked-draft.ts';
+import { hearing } from '../../hearing.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { PageIssue } from '../../page-issue.ts';
 import type {
   ChartFile,
   GradeShown,
+  NamedText,
   NearShown,
   NestAsked,
   NestShown,
@@ -20,6 +22,8 @@ export interface GradedSizes {
   readonly busy: { readonly done: number; readonly of: number } | undefined;
   readonly grade: GradeShown | undefined;
   readonly issues: readonly PageIssue[];
+  /** The body files that the chart names and that are not there. */
+  readonly needs: readonly string[];
   /** What is looked at. */
   readonly looked: NestAsked;
   /** The nest that was asked for last, while it is drawn. */
@@ -35,6 +39,8 @@ export type Graded = Pick<AskedDraft, 'garment' | 'choices'>;
 
 export type SizesAction =
   | { readonly does: 'chart'; readonly chart: ChartFile }
+  /** Files in which the chart says that bodies are. */
+  | { readonly does: 'bodies'; readonly bodies: readonly NamedText[] }
   | { readonly does: 'units'; readonly units: string }
   | { readonly does: 'begin'; readonly number: number; readonly of: Graded }
   | { readonly does: 'look'; readonly at: Partial<NestAsked> }
@@ -51,6 +57,7 @@ const empty: GradedSizes = {
   busy: undefined,
   grade: undefined,
   issues: [],
+  needs: [],
   looked: nowhere,
   drawing: undefined,
   nest: undefined,
@@ -65,6 +72,17 @@ export const sized: OwnState<GradedSizes, SizesAction> = {
     switch (action.does) {
       case 'chart':
         return { ...empty, number: own.number, chart: action.chart };
+      case 'bodies': {
+        if (!own.chart) return own;
+        const others = own.chart.bodies.filter(
+          ({ file }) => !action.bodies.some((body) => body.file === file),
+        );
+        return {
+          ...empty,
+          number: own.number,
+          chart: { ...own.chart, bodies: [...others, ...action.bodies] },
+        };
+      }
       case 'units':
         return own.chart
           ? { ...empty, number: own.number, chart: { ...own.chart, units: action.units } }
@@ -90,34 +108,20 @@ export const sized: OwnState<GradedSizes, SizesAction> = {
         return { ...own, writing: true };
     }
   },
-  hear: (own, answer) => {
-    if (answer.kind === 'refused')
-      return own.busy || own.writing ? { ...own, busy: undefined, writing: false } : own;
-    if (!('number' in answer) || answer.number !== own.number) return own;
-    switch (answer.kind) {
-      case 'grading':
-        return { ...own, busy: { done: answer.done, of: answer.of } };
-      case 'graded': {
-        const { grade, issues } = answer;
-        return {
-          ...own,
-          busy: undefined,
-          grade,
-          issues,
-          looked: lookedAt(own.looked, grade),
-          nest: undefined,
-        };
-      }
-      case 'nest drawn':
-        return { ...own, drawing: undefined, nest: answer.nest };
-      case 'nearest found':
-        return { ...own, near: answer.near, nearIssues: answer.issues };
-      case 'sizes written':
-        return { ...own, writing: false };
-      default:
-        return own;
-    }
-  },
+  hear: hearing({
+    asks: 'sizes',
+    refused: (own) => ({ ...own, busy: undefined, writing: false }),
+    hears: {
+      grading: (own, { done, of }) => ({ ...own, busy: { done, of } }),
+      graded: (own, { grade, issues, needs }) => ({
+        ...{ ...own, busy: undefined, grade, issues, needs, nest: undefined },
+        looked: lookedAt(own.looked, grade),
+      }),
+      'nest drawn': (own, { nest }) => ({ ...own, drawing: undefined, nest }),
+      'nearest found': (own, { near, issues }) => ({ ...own, near, nearIssues: issues }),
+      'sizes written': (own) => ({ ...own, writing: false }),
+    },
+  }),
 };
 
 /** What was looked at, as far as the grade has it; else its middle. */

@@ -1,12 +1,15 @@
 import { askedDraft, isUntouched } from '../../state.ts';
+import { Progress } from '../progress.tsx';
 import { AllSaid } from '../said.tsx';
 import { useLater } from '../use-later.ts';
 import type { FileViewProps } from '../view.ts';
 import { WordedTable } from '../worded-table.tsx';
+import { BodyFiles } from './body-files.tsx';
 import { ChartChoice } from './chart-choice.tsx';
 import { Nearest } from './nearest.tsx';
 import { NestView } from './nest-view.tsx';
 import { isSameGrade, isSameNest, type SizesAction } from './own.ts';
+import { useDropped } from './use-dropped.ts';
 
 /** The garment in every size of a chart: nests, what each size adds, and which is nearest to her. */
 export function Sizes({ state, send, ask }: FileViewProps) {
@@ -14,6 +17,8 @@ export function Sizes({ state, send, ask }: FileViewProps) {
   const { chart, grade, busy, looked, number } = own;
   const asked = askedDraft(state);
   const act = (what: SizesAction): void => send({ does: 'within', view: 'sizes', what });
+  const note = (notice: string): void => send({ does: 'note', notice });
+  useDropped(own.needs, act, note);
   const current = isSameGrade(own.of, asked);
   useLater(chart !== undefined && !current, () => {
     if (!chart) return;
@@ -28,17 +33,14 @@ export function Sizes({ state, send, ask }: FileViewProps) {
   return (
     <>
       <h1 tabIndex={-1}>Sizes</h1>
-      <ChartChoice own={own} act={act} note={(notice) => send({ does: 'note', notice })} />
+      <ChartChoice own={own} act={act} note={note} />
+      <BodyFiles state={state} act={act} note={note} />
       <p role="status">
         {busy
           ? `Drafting size by size${busy.of > 0 ? `: ${busy.done} of ${busy.of}` : ''} …`
           : grade && verdict(grade, own.issues.filter(({ code }) => code === 'uneven-grade').length)}
       </p>
-      {busy && busy.of > 0 && (
-        <progress max={busy.of} value={busy.done} aria-label="Sizes drafted">
-          {busy.done} of {busy.of}
-        </progress>
-      )}
+      {busy && busy.of > 0 && <Progress share={busy.done / busy.of} label="Sizes drafted" />}
       <AllSaid issues={own.issues} />
       {grade && (
         <>

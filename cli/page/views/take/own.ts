@@ -1,3 +1,4 @@
+import { hearing } from '../../hearing.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { PageIssue } from '../../page-issue.ts';
 import type { Takeable } from '../../takeables.ts';
@@ -49,16 +50,20 @@ export const taking: OwnState<Taking, TakeAction> = {
         return { ...own, number: action.number, busy: 'Drafting …', last: undefined, issues: [] };
     }
   },
-  hear: (own, answer) => {
-    if (answer.kind !== 'taking' && answer.kind !== 'taken') return own;
-    if (answer.number !== own.number || own.busy === undefined) return own;
-    if (answer.kind === 'taking') {
-      const place = answer.of > 1 ? ` (${answer.done + 1} of ${answer.of})` : '';
-      return { ...own, busy: `Writing ${answer.what}${place} …` };
-    }
-    const last = answer.handed.length > 0 ? `Handed to the browser: ${namesOf(answer.handed)}.` : undefined;
-    return { ...own, busy: undefined, last, issues: answer.issues };
-  },
+  hear: hearing({
+    asks: 'take',
+    refused: (own) => ({ ...own, busy: undefined }),
+    hears: {
+      taking: (own, { what, done, of }) => ({
+        ...own,
+        busy: `Writing ${what}${of > 1 ? ` (${done + 1} of ${of})` : ''} …`,
+      }),
+      taken: (own, { handed, issues }) => ({
+        ...{ ...own, busy: undefined, issues },
+        last: handed.length > 0 ? `Handed to the browser: ${namesOf(handed)}.` : undefined,
+      }),
+    },
+  }),
 };
 
 const namesOf = (files: readonly { readonly name: string }[]): string =>

@@ -1,6 +1,6 @@
 import { saveFile } from '../../save-file.ts';
 import { askedDraft, isUntouched, taken } from '../../state.ts';
-import { patternName, type Takeable, takeableNames } from '../../takeables.ts';
+import { offeredOn, shelves, type Takeable, takeableNames } from '../../takeables.ts';
 import type { TakenFile } from '../../taken-file.ts';
 import { Cautions } from '../cautions.tsx';
 import { AllSaid } from '../said.tsx';
@@ -24,7 +24,6 @@ export function Take(props: FileViewProps) {
   };
   const file = (name: string): TakenFile | undefined => made?.files.find((each) => each.name === name);
   const pieces = (made?.files ?? []).filter(({ name }) => name.endsWith('.svg') && name !== 'sheet.svg');
-  const asking = { busy: own.busy !== undefined, write };
   return (
     <>
       <h1 tabIndex={-1}>Print and take</h1>
@@ -42,54 +41,27 @@ export function Take(props: FileViewProps) {
       </div>
       {made && (
         <div class="shelves">
-          <section aria-label="On paper">
-            <h2>On paper</h2>
-            <PaperChoice own={own} act={act} units={made.units} />
-            <ul class="takes">
-              <Asked {...asking} writing="pattern" name={patternName(made.garment, paper)}>
-                1:1, in tiles behind a cover that maps them, or whole
-              </Asked>
-              <Asked {...asking} writing="projector" name={patternName(made.garment, 'projector')}>
-                1:1 for a projector over the table
-              </Asked>
-            </ul>
-            <p class="quiet">
-              Print at 100 %, “actual size”. Measure both test squares on the print before you cut.
-            </p>
-          </section>
-          <section aria-label="To sew by">
-            <h2>To sew by</h2>
-            <ul class="takes">
-              <Asked {...asking} writing="sewing print" name="sewing.pdf">
-                step by step, with what to buy
-              </Asked>
-              <Asked {...asking} writing="sewing page" name="sewing.html">
-                the same for a screen
-              </Asked>
-            </ul>
-          </section>
-          <section aria-label="To learn from">
-            <h2>To learn from</h2>
-            <ul class="takes">
-              <Asked {...asking} writing="lesson print" name="lesson.pdf">
-                how it is drawn, with her numbers
-              </Asked>
-              <Asked {...asking} writing="lesson page" name="lesson.html">
-                the same for a screen
-              </Asked>
-            </ul>
-          </section>
-          <section aria-label="For a cutting machine">
-            <h2>For a cutting machine</h2>
-            <ul class="takes">
-              <Asked {...asking} writing="dxf" name="cutting.dxf">
-                for any machine: curves as polylines
-              </Asked>
-              <Asked {...asking} writing="dxf-curves" name="cutting-curves.dxf">
-                exact curves
-              </Asked>
-            </ul>
-          </section>
+          {shelves.map((shelf) => (
+            <section key={shelf} aria-label={shelf}>
+              <h2>{shelf}</h2>
+              {shelf === 'On paper' && <PaperChoice own={own} act={act} units={made.units} />}
+              <ul class="takes">
+                {offeredOn(shelf, made.garment, paper).map(({ writing, file: name, says }) => (
+                  <li key={writing}>
+                    <button type="button" disabled={own.busy !== undefined} onClick={() => write([writing])}>
+                      {name}
+                    </button>{' '}
+                    {says}
+                  </li>
+                ))}
+              </ul>
+              {shelf === 'On paper' && (
+                <p class="quiet">
+                  Print at 100 %, “actual size”. Measure both test squares on the print before you cut.
+                </p>
+              )}
+            </section>
+          ))}
           <section aria-label="Drawings and figures">
             <h2>Drawings and figures</h2>
             <ul class="takes">
@@ -117,24 +89,6 @@ export function Take(props: FileViewProps) {
 
 const included = (without: readonly Takeable[]): readonly Takeable[] =>
   takeableNames.filter((name) => !without.includes(name));
-
-interface AskedProps {
-  readonly busy: boolean;
-  readonly write: (writings: readonly Takeable[]) => void;
-  readonly writing: Takeable;
-  readonly name: string;
-  readonly children: string;
-}
-
-/** A file that is written when it is asked for. */
-const Asked = ({ busy, write, writing, name, children }: AskedProps) => (
-  <li>
-    <button type="button" disabled={busy} onClick={() => write([writing])}>
-      {name}
-    </button>{' '}
-    {children}
-  </li>
-);
 
 /** A file that is there already. */
 const Ready = ({ file, says }: { file: TakenFile | undefined; says: string }) =>

@@ -24,7 +24,7 @@ export const Zip = ({
               act({ does: 'include', writing, included: currentTarget.checked })
             }
           />{' '}
-          {takeables[writing]}
+          {takeables[writing].words}
         </label>
       ))}
     </fieldset>

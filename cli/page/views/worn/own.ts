@@ -1,4 +1,5 @@
 import type { AskedDraft } from '../../asked-draft.ts';
+import { hearing } from '../../hearing.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { PageIssue } from '../../page-issue.ts';
 import type { WornShown } from '../../requests/wear-messages.ts';
@@ -49,11 +50,12 @@ export const wearing: OwnState<Wearing, WornAction> = {
         return { ...own, taken: [...own.taken, ...action.words] };
     }
   },
-  hear: (own, answer) => {
-    if (answer.kind === 'refused') return own.busy === undefined ? own : { ...own, busy: undefined };
-    if (answer.kind !== 'wearing' && answer.kind !== 'worn') return own;
-    if (answer.number !== own.number) return own;
-    if (answer.kind === 'wearing') return { ...own, busy: answer.share };
-    return { ...own, busy: undefined, worn: answer.worn, issues: answer.issues };
-  },
+  hear: hearing({
+    asks: 'wear',
+    refused: (own) => ({ ...own, busy: undefined }),
+    hears: {
+      wearing: (own, { share }) => ({ ...own, busy: share }),
+      worn: (own, { worn, issues }) => ({ ...own, busy: undefined, worn, issues }),
+    },
+  }),
 };

@@ -1,6 +1,8 @@
 import { cloths } from '../../../../drafts/index.ts';
+import { isOutdated } from '../../asked-draft.ts';
 import { askedDraft, ready } from '../../state.ts';
 import { WornStage } from '../../worn/worn-stage.tsx';
+import { Progress } from '../progress.tsx';
 import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
 import { WordedTable } from '../worded-table.tsx';
@@ -22,7 +24,7 @@ export function Worn({ state, send, ask }: FileViewProps) {
     act({ does: 'begin', number: number + 1, of: asked });
     ask({ kind: 'wear', number: number + 1, does: 'begin', asked, cloth: own.cloth, spacing });
   };
-  const old = own.of !== undefined && JSON.stringify(own.of) !== JSON.stringify(asked);
+  const old = isOutdated(own.of, asked);
   return (
     <>
       <h1 tabIndex={-1}>Worn</h1>
@@ -62,11 +64,7 @@ export function Worn({ state, send, ask }: FileViewProps) {
       <p role="status">
         {busy !== undefined && `Hanging it on her form: about ${Math.round(100 * busy)} % …`}
       </p>
-      {busy !== undefined && (
-        <progress max={1} value={busy} aria-label="Hanging">
-          {Math.round(100 * busy)} %
-        </progress>
-      )}
+      {busy !== undefined && <Progress share={busy} label="Hanging" />}
       <AllSaid issues={own.issues} />
       {worn && (
         <>

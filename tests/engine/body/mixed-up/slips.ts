@@ -57,6 +57,38 @@ export const digitsExchanged =
       : { ...set, [name]: slip };
   };
 
+/** Girths by which a garment is cut. */
+export const girths = [
+  'bustGirth',
+  'underBustGirth',
+  'upperChestGirth',
+  'waistGirth',
+  'hipGirth',
+  'neckBaseGirth',
+  'upperArmGirth',
+  'armscyeGirth',
+  'elbowGirth',
+  'wristGirth',
+] as const satisfies readonly MeasurementName[];
+
+/** The digit at a place exchanged with the next, where that moves the number by more than 8 %. */
+export const farDigitsExchanged =
+  (name: MeasurementName, place: number): SlipOfPen =>
+  (set) => {
+    const number = set[name] ?? 0;
+    const digits = String(Math.round(number * 10)).split('');
+    const [one = '', next = ''] = digits.slice(place);
+    if (next === '' || (place === 0 && next === '0')) return undefined;
+    const slip =
+      Number(
+        digits
+          .with(place, next)
+          .with(place + 1, one)
+          .join(''),
+      ) / 10;
+    return Math.abs(slip / number - 1) > 0.08 ? { ...set, [name]: slip } : undefined;
+  };
+
 /** What comes of a slip over many sets, as counts. */
 export interface Caught {
   readonly sets: number;
@@ -64,7 +96,9 @@ export interface Caught {
   readonly named: number;
   /** Refused for another reason: out of range, contradicting others. */
   readonly refused: number;
-  /** Read, with a warning. */
+  /** Read, but named as this slip in a warning. */
+  readonly doubted: number;
+  /** Read, with another warning. */
   readonly warned: number;
   /** A slip was seen in another measurement. */
   readonly misnamed: number;
@@ -80,7 +114,7 @@ export function caught(
   names: readonly MeasurementName[],
   code: string,
 ): Caught {
-  const count = { sets: 0, named: 0, refused: 0, warned: 0, misnamed: 0 };
+  const count = { sets: 0, named: 0, refused: 0, doubted: 0, warned: 0, misnamed: 0 };
   for (const set of sets) {
     const slipped = slip(set);
     if (!slipped) continue;
@@ -90,6 +124,7 @@ export function caught(
     const isOwn = (path: string): boolean => names.some((name) => name === path);
     if (errors.some((error) => error.code === code && isOwn(error.path))) count.named++;
     else if (!ok) count.refused++;
+    else if (issues.some((issue) => issue.code === code && isOwn(issue.path))) count.doubted++;
     else if (issues.some(({ severity }) => severity === 'warning')) count.warned++;
     if (errors.some((error) => slipCodes.includes(error.code) && !isOwn(error.path))) count.misnamed++;
   }

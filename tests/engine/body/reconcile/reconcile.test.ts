@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { dress } from '../../../../drafts/dress.ts';
 import { type Body, type MeasurementName, measurementNames } from '../../../../engine/body/body.ts';
+import { measurementWords } from '../../../../engine/body/measurement-words.ts';
 import { readBody } from '../../../../engine/body/read.ts';
 import { usualError } from '../../../../engine/body/reconcile/usual-error.ts';
 import { evaluate } from '../../../../engine/evaluate.ts';
 import { type BodyData, plausibleBodies } from '../../../plausible-bodies.ts';
 import { type FullSet, fullSets, misreadBy, movedIn } from '../full-sets.ts';
+import { lengths } from '../mixed-up/slips.ts';
 
 const inFile = (set: FullSet, more: object = {}): BodyData => ({ units: 'mm', ...set, ...more });
 
@@ -214,5 +216,54 @@ describe('one reading far off among good ones', () => {
     expect(contradicts).toBeGreaterThan(8);
     expect((misread + first + orElse) / contradicts).toBeGreaterThan(0.7);
     expect(wrong).toBe(0);
+  });
+});
+
+describe('five centimetres too many or too few in any one reading', () => {
+  const sets = fullSets(150).flatMap((truth, i) => {
+    const own = lengths[i % lengths.length] ?? 'bustGirth';
+    const off = misreadBy(5, truth, 90_000 + i);
+    const set = { ...off, [own]: off[own] + (i % 2 === 0 ? 50 : -50) };
+    const body = readBody(inFile(set, { reconcile: true }));
+    if (!body.ok) return [];
+    const moved = measurementNames.flatMap((name) => {
+      const from = body.value.known[name];
+      return from.from === 'reconciled' ? [{ name, ...from }] : [];
+    });
+    return moved.length === 0 ? [] : [{ own, moved, issues: body.issues }];
+  });
+
+  test('are told of the reading itself, or of it and one other, and hardly ever of another', () => {
+    const suspects = sets.map(({ own, moved }) => {
+      const named = moved.filter(({ suspicion }) => suspicion !== 'none').map(({ name }) => name);
+      return { named: named.length > 0, right: named.includes(own) };
+    });
+    // In a sixth of the sets what contradicts is other readings, and nothing tells of the blunder.
+    expect(suspects.length).toBeGreaterThan(15);
+    expect(suspects.filter(({ right }) => right).length / suspects.length).toBeGreaterThan(0.65);
+    expect(suspects.filter(({ named, right }) => named && !right).length / suspects.length).toBeLessThan(0.1);
+  });
+
+  test('are called misread of no other', () => {
+    for (const { own, moved } of sets)
+      for (const { name, suspicion } of moved) if (suspicion === 'misread') expect(name).toBe(own);
+  });
+
+  test('where two readings explain them as well, name both, and each with the other', () => {
+    const pairs = sets
+      .map(({ moved, issues }) => ({
+        two: moved.filter(({ suspicion }) => suspicion === 'one of two'),
+        issues,
+      }))
+      .filter(({ two }) => two.length > 0);
+    expect(pairs.length).toBeGreaterThan(0);
+    for (const { two, issues } of pairs) {
+      const [one, other] = two;
+      expect(two).toHaveLength(2);
+      expect(one?.orElse).toEqual([other?.name]);
+      expect(other?.orElse).toEqual([one?.name]);
+      const said = issues.find(({ path }) => path === one?.name)?.message;
+      expect(said).toContain(`it is either this or the ${measurementWords(other?.name ?? 'stature')}`);
+    }
   });
 });

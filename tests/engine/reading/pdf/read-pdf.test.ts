@@ -15,9 +15,9 @@ import { readPdf as readByPdfJs } from '../../render/pdf/read-pdf.ts';
  */
 
 const skirt = drafted('skirt', shippedBody('leading-lady'));
-const printed = async (paper: string): Promise<Uint8Array> => {
+const printed = async (paper: string, made = skirt): Promise<Uint8Array> => {
   const known = readPaper(paper);
-  const pages = known.ok ? printPages(skirt.garment, skirt.cutLines, known.value) : known;
+  const pages = known.ok ? printPages(made.garment, made.cutLines, known.value) : known;
   if (!pages.ok) throw new Error(JSON.stringify(pages.issues));
   return pdfOf(pages.value.pages, 'skirt', await readFonts());
 };
@@ -34,6 +34,8 @@ let tiled: Uint8Array;
 beforeAll(async () => {
   tiled = await printed('a4');
 }, 60_000);
+
+const a4 = { name: 'A4', kind: 'sheets', width: 210, height: 297 } as const;
 
 describe('a printed pattern read back from its bytes', () => {
   it('has the same paths as another reader finds, on every page, in the same marked content', async () => {
@@ -56,6 +58,16 @@ describe('a printed pattern read back from its bytes', () => {
     }
   });
 
+  it.each([
+    // Half the width of its cutting line shows beside the edge of a tile that nothing joins to its own.
+    ['skirt', { bustGirth: 96, waistGirth: 75, hipGirth: 100, backNeckPointToWaist: 38 }],
+    // A corner of a piece shows where the two strips of a tile meet, and all of it on a tile by itself.
+    ['dress', { bustGirth: 92.5, waistGirth: 78, hipGirth: 97, backNeckPointToWaist: 38.5 }],
+  ])('walks where a tile shows a little of what is its neighbour’s: a %s', async (name, girths) => {
+    const made = drafted(name, { units: 'cm', ...girths });
+    expect(pdfFaults(made, await printed('a4', made))).toEqual([]);
+  });
+
   it.each(['a4', 'a0', 'roll:914'])('walks as it was drafted, on %s', async (paper) => {
     expect(pdfFaults(skirt, await printed(paper))).toEqual([]);
   });
@@ -69,12 +81,29 @@ describe('a printed pattern read back from its bytes', () => {
     ).not.toEqual([]);
   });
 
+  it('is found out where a tile is missing: what it shows is cut off, and nothing meets there', async () => {
+    const pages = printPages(skirt.garment, skirt.cutLines, a4);
+    if (!pages.ok) throw new Error('no pages');
+    const lost = pages.value.pages.filter((_, i) => i !== 2);
+    const codes = pdfFaults(skirt, await pdfOf(lost, 'skirt', await readFonts())).map(({ code }) => code);
+    expect(codes).toContain('tiles-apart');
+    expect(codes).toContain('line-cut-off');
+  });
+
   it('is found out where a tile was shifted', () => {
     const codes = pdfFaults(
       skirt,
       changed(tiled, /W n\n1 0 0 1 ([-\d.]+) /, (x) => x + 3),
     ).map(({ code }) => code);
     expect(codes).not.toEqual([]);
+  });
+});
+
+describe('a paper too small for any number of sheets', () => {
+  it('is refused by name', () => {
+    const stamp = { name: 'stamp', kind: 'sheets', width: 40, height: 50 } as const;
+    const pages = printPages(skirt.garment, skirt.cutLines, stamp);
+    expect(pages.issues).toEqual([expect.objectContaining({ code: 'paper-too-small', path: '--paper' })]);
   });
 });
 

@@ -1,0 +1,62 @@
+import { bandTable } from '../../engine/pattern/band-table.ts';
+import { commonPractice, fromMemory } from '../../engine/sources.ts';
+
+const ofBust = 'of the bust girth; from memory, for a fitted bodice of a regular adult';
+
+/** Between which limits a cutter expects what she looks at in a bodice; the bust dart by cups, as EN 13402-3 has them. */
+export const bodiceBands = bandTable({
+  armholeLevel: ['armhole level below the scye depth', 10, 25, 'mm', fromMemory],
+  acrossFront: ['half across front at mid armhole, beyond the body', 0, 7, 'mm', fromMemory],
+  acrossBack: ['half across back on the panels laid together, beyond the body', 5, 12, 'mm', fromMemory],
+  frontShoulder: ['front shoulder slope', 20, 25, 'degrees', fromMemory],
+  backShoulder: ['back shoulder slope', 16, 21, 'degrees', fromMemory],
+  dartToA: ['bust dart angle, cup A and smaller', 10, 18, 'degrees', fromMemory],
+  dartToC: ['bust dart angle, cups B and C', 14, 24, 'degrees', fromMemory],
+  dartFromD: ['bust dart angle, cup D and larger', 20, 34, 'degrees', fromMemory],
+  bustPointDown: ['bust point from side neck', 240, 280, 'mm', fromMemory],
+  bustPointOut: ['bust point from centre front', 85, 105, 'mm', fromMemory],
+  underBustSeam: ['under-bust seam below the bust point', 65, 95, 'mm', fromMemory],
+  sideSeam: ['side seam', 170, 210, 'mm', fromMemory],
+  sideAtWaist: ['side seam takes in at the waist, each edge', 10, 30, 'mm', fromMemory],
+  frontPrincessAtWaist: ['front princess takes in at the waist', 20, 50, 'mm', fromMemory],
+  backPrincessAtWaist: ['back princess takes in at the waist', 20, 45, 'mm', fromMemory],
+  centreBackAtWaist: ['centre back takes in at the waist', 5, 20, 'mm', fromMemory],
+  neckline: ['neckline above the bust point', 60, 110, 'mm', fromMemory],
+  strapWidth: ['strap, finished width', 25, 50, 'mm', fromMemory],
+  strapInside: ['strap inner edge from side neck', 10, 40, 'mm', fromMemory],
+  armholeGirth: ['armhole girth', 0.43, 0.49, 'share', ofBust],
+  armholeBeyondArmscye: ['armhole beyond the armscye girth', -20, 60, 'mm', commonPractice],
+  backArmholeLonger: ['back armhole longer than front', 0, 20, 'mm', fromMemory],
+  armholeBend: ['armhole, tightest bend', 25, undefined, 'mm', commonPractice, 'bound'],
+  plainNotch: ['armhole notch, of the height of the armhole', 0.25, 0.35, 'share', commonPractice],
+  puffNotch: [
+    'armhole notch, of the height of the armhole, with a puff',
+    1 / 3,
+    1 / 2,
+    'share',
+    commonPractice,
+  ],
+  balance: ['half front more than half back at the waist', 0, 20, 'mm', commonPractice],
+  lean: ['princess edge leans at the waist', undefined, 8, 'degrees', commonPractice],
+  grain: ['grain upright to the bust level', -2, 2, 'degrees', commonPractice],
+  taper: ['half back narrower at the under-bust than a straight taper', undefined, 10, 'mm', commonPractice],
+  taperWhereNoWaist: [
+    'half back narrower at the under-bust than a straight taper, the waist no smaller than the ribs',
+    undefined,
+    40,
+    'mm',
+    commonPractice,
+  ],
+  backHollow: ['back princess, tightest bend below the bust level', 150, undefined, 'mm', commonPractice],
+  fullest: ['side front princess fullest above the bust point', -10, 10, 'mm', commonPractice],
+  beyondChord: ['side front princess edge beyond its chord', 10, 35, 'mm', fromMemory],
+  sewnIn: ['angle sewn in over the bust, beyond the one asked for', -6, 6, 'degrees', commonPractice],
+  dip: ['waist at centre front below princess seam and side seam', -6, 6, 'mm', commonPractice],
+  dipWhereNoWaist: [
+    'waist at centre front below princess seam and side seam, the waist no smaller than the ribs',
+    -15,
+    15,
+    'mm',
+    commonPractice,
+  ],
+});

@@ -1,0 +1,70 @@
+import { expect, test } from 'vitest';
+import { dropFile } from './draft-page.ts';
+import { barriers, beyondSide, browsed, drawn, inBrowser, view } from './opened-page.ts';
+
+/* Files that say something odd, or name others, dropped on the page as `npm run build` leaves it, in a real browser. */
+
+const browser = browsed();
+
+const odd =
+  'name: odd\nunits: cm\nbustGirth: 92\nunderBustGirth: 75\nwaistGirth: 74\nhipGirth: 99\nbackNeckPointToWaist: 45\n' +
+  'neckShoulderPointToWaist: 41\nscyeDepth: 20\n';
+
+const chart =
+  'units: cm\nsizes:\n' +
+  '  - {size: "40", bustGirth: 92, waistGirth: 76, hipGirth: 99, backNeckPointToWaist: 41}\n' +
+  '  - {size: "42", bustGirth: 96, waistGirth: 80, hipGirth: 103, backNeckPointToWaist: 41.2}\n' +
+  '  - {body: leading-lady.yaml}\n  - {body: ours/her.yaml}\n  - {body: prompter-2.yaml}\n';
+
+const prompter =
+  'name: second prompter\nunits: cm\nbustGirth: 90\nwaistGirth: 72\nhipGirth: 97\nbackNeckPointToWaist: 40\n';
+
+inBrowser.each([360, 1280, 3840])('a file dropped on a page of %i pixels', (width) => {
+  test('whose measurements contradict each other is told what is more likely, which a press takes over', async () => {
+    const { page, faults } = await browser.opened({ viewport: { width, height: 900 } });
+    await dropFile(page, 'odd.yaml', odd);
+    await page.getByRole('heading', { name: 'These contradict others' }).waitFor();
+    const moved = page.getByRole('region', { name: 'Measurements that contradict each other' });
+    await moved.getByText(/45 written, 3\d(\.\d)? more likely/).waitFor();
+    await moved.getByText(/It looks misread/).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(await beyondSide(page)).toBeLessThanOrEqual(0);
+    await moved.getByRole('button', { name: /^Take/ }).click();
+    await drawn(page, 'dress');
+    expect(await moved.count()).toBe(0);
+    expect(Number(await page.getByLabel('Back neck point to waist').inputValue())).toBeLessThan(41);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await moved.waitFor();
+    await moved.getByRole('checkbox').check();
+    await drawn(page, 'dress');
+    expect(await page.getByLabel('Back neck point to waist').inputValue()).toBe('45');
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  test('that is a chart asks for the bodies that it names, and takes what is here, or is dropped', async () => {
+    const { page, faults } = await browser.opened({ viewport: { width, height: 900 } });
+    await dropFile(page, 'odd.yaml', odd.replace('45', '40'));
+    await drawn(page, 'dress');
+    await view(page, 'Choose');
+    await page.getByRole('radio', { name: /^Skirt/ }).check();
+    await drawn(page, 'skirt');
+    await view(page, 'Sizes');
+    await page.getByLabel('Size chart').waitFor();
+    await dropFile(page, 'mine.yaml', chart);
+    const needs = page.getByRole('region', { name: 'Body files that the chart names' });
+    await needs.getByText('her.yaml').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(await beyondSide(page)).toBeLessThanOrEqual(0);
+    await needs.getByRole('button', { name: 'The invented leading lady' }).click();
+    await expect.poll(() => needs.getByRole('listitem').count()).toBe(2);
+    await needs.getByRole('button', { name: 'The measurements of odd' }).first().click();
+    await expect.poll(() => needs.getByRole('listitem').count()).toBe(1);
+    await dropFile(page, 'prompter-2.yaml', prompter);
+    await page.getByText(/^The skirt in 5 sizes of mine: all true/).waitFor();
+    expect(await needs.count()).toBe(0);
+    // What was dropped here is no measurement of hers.
+    await view(page, 'Measure');
+    expect(await page.getByLabel('Name or role').inputValue()).toBe('odd');
+    expect(faults).toEqual([]);
+  }, 60_000);
+});
