@@ -21,14 +21,14 @@ export class Membrane implements Force {
   readonly #warp: number;
   readonly #coupling: number;
   readonly #shear: number;
-  readonly #pressed: number;
+  readonly #pressed: Float64Array;
   /**
    * Found for one triangle at a time: stress along weft, warp and in shear, the stiffness of the first two, and what one mm along
    * weft and along warp have become in space.
    */
   readonly #answer = new Float64Array(12);
 
-  constructor({ triangles, flat, layers, cloth }: ClothSheet) {
+  constructor({ triangles, flat, layers, cloth, pressed }: ClothSheet) {
     const count = triangles.length / 3;
     this.#triangles = triangles;
     this.#shape = new Float64Array(5 * count);
@@ -38,7 +38,7 @@ export class Membrane implements Force {
     this.#warp = cloth.warp.stretch;
     this.#coupling = cloth.coupling;
     this.#shear = cloth.shear;
-    this.#pressed = cloth.pressed;
+    this.#pressed = pressed ?? new Float64Array(count).fill(cloth.pressed);
     for (let t = 0; t < count; t++) {
       const at = 6 * t;
       const a = (flat[at + 2] as number) - (flat[at] as number);
@@ -61,11 +61,10 @@ export class Membrane implements Force {
   }
 
   /** Energy per area at Green's strains along weft and warp and their shear angle; writes the stresses and stiffnesses. */
-  #stress(u: number, v: number, angle: number): number {
+  #stress(u: number, v: number, angle: number, pressed: number): number {
     const ku = this.#weft;
     const kv = this.#warp;
     const c = this.#coupling;
-    const pressed = this.#pressed;
     const out = this.#answer;
     const fullU = ku * u + c * v;
     const fullV = c * u + kv * v;
@@ -137,7 +136,7 @@ export class Membrane implements Force {
     out[11] = vz;
     const weft = (ux * ux + uy * uy + uz * uz - 1) / 2;
     const warp = (vx * vx + vy * vy + vz * vz - 1) / 2;
-    return this.#stress(weft, warp, ux * vx + uy * vy + uz * vz);
+    return this.#stress(weft, warp, ux * vx + uy * vy + uz * vz, this.#pressed[t / 3] as number);
   }
 
   energy(x: Float64Array): number {
