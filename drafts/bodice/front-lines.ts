@@ -1,16 +1,17 @@
 import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
-import { bendsEvenly, isLong, runsAcross, sum } from '../../engine/constraints/statements.ts';
-import { distance, point, vectorBetween } from '../../engine/geometry/point.ts';
+import { bendsEvenly, runsAcross, sum } from '../../engine/constraints/statements.ts';
+import { point, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { type CentrePrincess, canBeSewn, climbing, type SidePrincess, sewTogether } from './front-seam.ts';
+import { planUnderBust } from './front-under-bust.ts';
 import { nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
-import { type Beside, type SideLine, sideUnderBust } from './side-lines.ts';
+import type { Beside, SideLine } from './side-lines.ts';
 import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -46,7 +47,7 @@ export function planFront(
   const { front } = foundation;
   const ends: PrincessEnds = {
     top: planTop(sketch, lines, armhole),
-    underBust: planUnderBust(sketch, front, lines.style),
+    underBust: planUnderBust(sketch, front, lines.style, side),
     waist: {
       centre: sketch.point('centre front waist', front.waist.centre),
       side: sketch.point('side front waist', front.waist.side),
@@ -74,32 +75,6 @@ function planTop(sketch: SketchBuilder, { front }: StyleLines, { fold }: Armhole
     centre: sketch.fixed('centre front princess, top', front.princess.centre),
     side: sketch.fixed('side front princess, top', front.princess.side),
   };
-}
-
-/**
- * The princess line where the under-bust seam meets it, on both panels. A gathered insert ends where the foundation has it;
- * on a plain front the line may pass to either side, if the panels keep their width from the centre to the side seam.
- */
-function planUnderBust(
-  sketch: SketchBuilder,
-  { underBust, side: seam }: Foundation['front'],
-  { front }: Style,
-): PrincessEnds['underBust'] {
-  const free = front === 'gathered' ? 'none' : 'x';
-  const centre = sketch.point('centre front under bust', underBust.centre, free);
-  const side = sketch.point('side front under bust', underBust.side, free);
-  if (front === 'gathered') return { centre, side };
-  const name = 'front princess under the bust';
-  keepNear(sketch, `${name} near its place`, [xOf(centre)], underBust.centre.x, 'loose');
-  const fold = sketch.fixed('centre front fold under bust', point(0, underBust.centre.y));
-  const end = seam.bent ? sideUnderBust('front') : sketch.fixed(sideUnderBust('front'), seam.underBust);
-  const across = [
-    sketch.line('centre front across under the bust', fold, centre),
-    sketch.line('side front across under the bust', side, end),
-  ];
-  const width = underBust.centre.x + distance(underBust.side, seam.underBust);
-  sketch.relation(isLong(`${name} takes its share`, across, width));
-  return { centre, side };
 }
 
 /** The side front's edge, up from the waist: near upright there, and fullest over the bust point. */

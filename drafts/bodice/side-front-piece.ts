@@ -64,8 +64,12 @@ export function sideFront(cut: PanelCut): Piece {
   };
 }
 
-/** The side front's grain: square to the bust level, for its waist may dip towards the princess seam. */
-const grainUpright = ({ plan }: PanelCut, waistIn: Point, waistOut: Point): Piece['grain'] => {
-  const { x, y } = between(waistIn, waistOut, 0.5);
+/**
+ * The side front's grain: square to the bust level, for its waist may dip towards the princess seam; down the middle of
+ * where the panel is narrowest, at the waist or under the bust.
+ */
+const grainUpright = ({ plan, solution }: PanelCut, waistIn: Point, waistOut: Point): Piece['grain'] => {
+  const underBust = solvedPoint(solution, plan.front.ends.underBust.side);
+  const { x, y } = between(point(Math.max(waistIn.x, underBust.x), waistIn.y), waistOut, 0.5);
   return grainline(point(x, plan.foundation.levels.bust.value), point(x, y));
 };

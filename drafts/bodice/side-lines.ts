@@ -10,6 +10,8 @@ import { type ArmholeLine, sideHeading } from './armholes.ts';
 /** A side seam in the sketch, from underarm to waist, and the heading with which the waist leaves it there. */
 export interface SideLine {
   readonly curves: readonly string[];
+  /** Its place at the under-bust level, where it bends there. */
+  readonly underBust: string | undefined;
   readonly waist: string;
   readonly waistLeaves: string;
 }
@@ -40,7 +42,7 @@ export function planSides(
     const { side } = foundation[part];
     const waist = sketch.fixed(`${part} side at waist`, side.waist);
     const line = sketch.line(`${part} side`, underarms[part], waist);
-    return { curves: [line], waist, waistLeaves: squareTo(part, sideHeading(side)) };
+    return { curves: [line], underBust: undefined, waist, waistLeaves: squareTo(part, sideHeading(side)) };
   };
   if (!foundation.front.side.bent) return { front: straight('front'), back: straight('back') };
   const front = planBent(sketch, foundation, 'front', underarms.front);
@@ -57,11 +59,13 @@ export function planSides(
   };
 }
 
-/** The name of a side seam's place at the under-bust level. */
-export const sideUnderBust = (part: 'front' | 'back'): string => `${part} side under bust`;
-
 /** The heading with which a bent side seam reaches the waist. */
 const headingAtWaist = ({ underBust, waist }: SideSeam): number => angleOf(vectorBetween(underBust, waist));
+
+/** A side seam in three, bent under the bust. */
+interface BentSide extends Pick<SideLine, 'underBust' | 'waist'> {
+  readonly curves: readonly [straight: string, above: string, below: string];
+}
 
 /** Straight down to the bust level, in to the under-bust level, and out again to the waist. */
 function planBent(
@@ -69,10 +73,10 @@ function planBent(
   foundation: Foundation,
   part: 'front' | 'back',
   underarm: string,
-): { readonly curves: readonly [straight: string, above: string, below: string]; readonly waist: string } {
+): BentSide {
   const { side } = foundation[part];
   const bust = sketch.fixed(`${part} side at bust level`, side.bust);
-  const bend = sketch.fixed(sideUnderBust(part), side.underBust);
+  const bend = sketch.fixed(`${part} side under bust`, side.underBust);
   const waist = sketch.fixed(`${part} side at waist`, side.waist);
   const along = { angle: sketch.fixedAngle(`${part} side runs`, sideHeading(side)) };
   const above = sketch.curve(`${part} side 2`, bust, bend, { start: along, end: along });
@@ -81,5 +85,5 @@ function planBent(
     end: { angle: sketch.fixedAngle(`${part} side opens to the waist`, headingAtWaist(side)) },
   });
   fairLines(sketch, [above, below]);
-  return { curves: [sketch.line(`${part} side 1`, underarm, bust), above, below], waist };
+  return { curves: [sketch.line(`${part} side 1`, underarm, bust), above, below], underBust: bend, waist };
 }

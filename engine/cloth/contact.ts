@@ -73,6 +73,23 @@ export class Contact implements Force {
     }
   }
 
+  /**
+   * Once what is held has moved: friction holds with the force that presses each point now, and what has slid keeps only the
+   * last half millimetre behind it.
+   */
+  press(x: Float64Array): void {
+    for (let i = 0; i < this.#areas.length; i++) {
+      const at = 7 * i;
+      const slid = this.#slid(x, i);
+      if (slid > CREEP)
+        for (let k = 0; k < 3; k++)
+          this.#anchors[at + k] = (x[3 * i + k] as number) - ((this.#slide[k] as number) * CREEP) / slid;
+      const depth = this.#depth(x, i);
+      this.#anchors.set(this.#found.subarray(4 * i + 1, 4 * i + 4), at + 3);
+      this.#anchors[at + 6] = this.#friction * GIVING_WAY * (this.#areas[i] as number) * depth;
+    }
+  }
+
   /** The force with which the obstacle presses on each point, N. */
   forces(x: Float64Array): Float64Array {
     return this.#areas.map((area, i) => GIVING_WAY * area * this.#depth(x, i));

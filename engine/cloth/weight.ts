@@ -2,15 +2,15 @@ import { weightPerArea } from './cloth.ts';
 import type { Force } from './force.ts';
 import { type ClothSheet, pointAreas } from './sheet.ts';
 
-/** The cloth's own weight, which pulls down, against y. */
+/** The cloth's own weight, or so many times of it, which pulls down, against y. */
 export class Weight implements Force {
   readonly pairs: readonly number[] = [];
   /** N at each point. */
   readonly loads: Float64Array;
 
-  constructor(sheet: ClothSheet) {
+  constructor(sheet: ClothSheet, times = 1) {
     const perArea = weightPerArea(sheet.cloth);
-    this.loads = pointAreas(sheet, true).map((area) => area * perArea);
+    this.loads = pointAreas(sheet, true).map((area) => times * area * perArea);
   }
 
   bind(): void {}

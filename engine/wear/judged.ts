@@ -94,6 +94,9 @@ const lost: Readonly<Record<LevelName, number>> = { bust: 20, 'under-bust': 5, w
 /** Stitching lines that a girth grows or shrinks by: two layers, left and right. */
 const LAYERS = 4;
 
+/** What is pinned out of the back at the waist raises the waist seam there, beside that in front, by three quarters of it. */
+const PINNED = 1.3;
+
 const inOrOut = (
   off: number,
   place:
@@ -189,6 +192,8 @@ function figures(garment: Garment, found: Findings, own: Findings | undefined): 
       within: { beside: 6, alone: 20 },
       restsOn: 'assumed posture',
       by: 'backNeckPointToWaist',
+      // The other way round no change was found: a back that is cut longer leaves the difference as it is.
+      change: (off) => (off > 0 ? { kind: 'sway back', mm: PINNED * off } : undefined),
     },
     {
       finding: 'side seam at the waist, forward of her side',

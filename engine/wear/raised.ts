@@ -55,7 +55,11 @@ export function* raising(
     const on = withArms(stand, form);
     const before = last?.hung ?? hung;
     const x = turned(garment, before, stand, rise - from);
-    const now = yield* hanging(garment, before.sewn, x, on, DAMPING, before.spacing, rise);
+    const now = yield* hanging(garment, before.sewn, x, on, {
+      damping: DAMPING,
+      spacing: before.spacing,
+      raised: rise,
+    });
     if (now.stopped) return undefined;
     if (!now.settled.atRest) break;
     const lift = liftOf(waistLevels(garment, now, on));

@@ -38,12 +38,19 @@ const REST = 0.3;
 /** Steps enough for any garment tried, so that the search ends. */
 const MOST_STEPS = 300;
 
-/** Damping to begin with, N/mm^3: pieces laid round are some centimetres from where they will hang, those carried over near. */
+/** Damping to begin with, N/mm^3: pieces laid round are some centimetres from where they will hang, those pulled straight or carried over near. */
 const FIRST_DAMPING = 1e-4;
+const LET_GO_DAMPING = 1e-6;
 const NEAR_DAMPING = 1e-7;
 
 /** A mesh finer than this is begun where a coarser one has come to rest, and that likewise, ... */
 const COARSE = 20;
+
+/** A dresser pulls what she has put on straight: at first it hangs with so many times its weight, and no friction, ... */
+const TUG = 3;
+
+/** ... until no more than so many times the forces of rest are left over. Else some would hang on in a fold above the bust. */
+const STRAIGHT = 5;
 
 /**
  * ... each so much coarser than the next: folds then fall on all alike, and a finer one only draws them more closely. Begun at
@@ -55,8 +62,14 @@ const COARSER = 1.45;
 const NEARLY = 0.8;
 
 /**
- * Puts a garment on: sewn up, laid round the body and let go until it hangs still, without friction, as a dress hangs that has
- * been pulled straight. Triangles are about `spacing` mm.
+ * Let go, it is held by friction as soon as no more than so many times the forces of rest are left over: before, it lies where a
+ * coarser mesh or a hand has put it, in the body here and off it there. Then once more, nearly at rest; and then until it is.
+ */
+const CAUGHT = [300, 10];
+
+/**
+ * Puts a garment on: sewn up, laid round the body, pulled straight and let go until it hangs still, held by friction with the body
+ * (the cloth's coefficient). Triangles are about `spacing` mm.
  */
 export function worn(garment: Garment, cloth: WovenCloth, stand: Stand, spacing: number): Worn {
   return toTheEnd(wearing(garment, cloth, stand, spacing));
@@ -79,7 +92,10 @@ export function* wearing(
 ): Generator<WearingStep, Worn, Enough> {
   if (spacing > NEARLY * COARSE) {
     const made = sewn(garment, cloth, spacing);
-    return yield* hanging(garment, made, laidRound(garment, made, stand), stand, FIRST_DAMPING, spacing);
+    const x = laidRound(garment, made, stand);
+    const pulled = yield* hanging(garment, made, x, stand, { damping: FIRST_DAMPING, spacing, tugged: true });
+    if (pulled.stopped) return pulled;
+    return yield* hanging(garment, made, pulled.x, stand, { damping: LET_GO_DAMPING, spacing });
   }
   const coarser = COARSER * spacing;
   const coarse = yield* wearing(garment, cloth, stand, coarser > NEARLY * COARSE ? COARSE : coarser);
@@ -88,24 +104,33 @@ export function* wearing(
   const x = carriedOver(coarse.sewn, coarse.x, made);
   // Between the points of the coarser mesh its triangles cut into the roundings of the body.
   pushOut(x, metBy(garment, made, stand), cloth.thickness / 2);
-  return yield* hanging(garment, made, x, stand, NEAR_DAMPING, spacing);
+  return yield* hanging(garment, made, x, stand, { damping: NEAR_DAMPING, spacing });
 }
 
-/** Hangs what is sewn from where it is, `x`, until it is still. `damping`: see `FIRST_DAMPING`. */
+/** How something is hung. */
+interface Hung {
+  /** To begin with, N/mm^3. */
+  readonly damping: number;
+  readonly spacing: number;
+  /** With more than its weight, and without friction. */
+  readonly tugged?: true;
+  /** Degrees to which its arms are raised. */
+  readonly raised?: number;
+}
+
+/** Hangs what is sewn from where it is, `start`, until it is still. */
 export function* hanging(
   garment: Garment,
   made: Sewn,
   start: Float64Array,
   stand: Stand,
-  damping: number,
-  spacing: number,
-  raised?: number,
+  { damping, spacing, tugged, raised }: Hung,
 ): Generator<WearingStep, Worn, Enough> {
   const part = partToHang(made);
   const { sheet, points } = part;
   const { cloth } = sheet;
   const areas = pointAreas(sheet, false);
-  const weight = new Weight(sheet);
+  const weight = new Weight(sheet, tugged ? TUG : 1);
   const all = metBy(garment, made, stand);
   const met = Array.from(points, (p) => all[p] as Obstacle);
   const contact = new Contact(met, areas, cloth.thickness / 2, cloth.friction);
@@ -113,23 +138,37 @@ export function* hanging(
   const forces = [new Membrane(sheet), new Bending(sheet), weight, contact, cord];
   const { own, held } = placesOf(part, start);
   const balance = new Equilibrium(forces, areas, own.slice());
-  const steps = balance.settling(own, held, {
-    residual: 0,
-    net: REST * norm(weight.loads),
-    steps: MOST_STEPS,
-    damping,
-  });
+  const rest = REST * norm(weight.loads);
+  const rounds = tugged ? [STRAIGHT] : CAUGHT;
   let stopped = false;
-  let next = steps.next();
-  while (!next.done) {
-    if (yield { spacing, step: next.value, ...(raised !== undefined && { raised }) }) stopped = true;
-    next = steps.next(stopped);
+  let taken = 0;
+  let settled: Settled;
+  // Friction goes with what presses, and that with where the cloth lies: until there is rest under the friction there is.
+  for (let round = 0; ; round++) {
+    const steps = balance.settling(own, held, {
+      residual: 0,
+      net: (rounds[round] ?? 1) * rest,
+      steps: MOST_STEPS - taken,
+      damping: round === 0 ? damping : NEAR_DAMPING,
+    });
+    let next = steps.next();
+    while (!next.done) {
+      const step = { spacing, step: taken + next.value };
+      if (yield raised === undefined ? step : { ...step, raised }) stopped = true;
+      next = steps.next(stopped);
+    }
+    const still = next.value.steps === 0 && round >= rounds.length;
+    taken += next.value.steps;
+    settled = { ...next.value, steps: taken };
+    if (tugged || stopped || still || !settled.atRest) break;
+    if (round === 0) contact.hold(own);
+    else contact.press(own);
   }
   const x = placesOfAll(made, part, own);
   return {
     sewn: made,
     x,
-    settled: next.value,
+    settled,
     stopped,
     spacing,
     strains: new Membrane(made.sheet).strains(x),

@@ -75,7 +75,10 @@ function drawPart(press: Press, part: NestPart): void {
 }
 
 function drawSize(press: Press, ink: SizeInk): void {
-  if (ink.kind === 'key name') return drawCommon(press, ink.words);
+  if (ink.kind === 'key name') {
+    drawCommon(press, ink.words);
+    return;
+  }
   const { document, inLetters } = press;
   const { colour, dashes, width } = sizeLine(ink.place);
   if (ink.kind === 'size name') {

@@ -132,6 +132,13 @@ describe('cloth on a slope', () => {
     // Coulomb, 1781: it slides where the slope is steeper than the friction, 0.29 radians.
     if (still) expect(atRest).toBe(true);
     expect(most < 0.6).toBe(still);
+    if (!still) return;
+    // Told to hold by what presses now, and that is the same, it goes on lying there.
+    contact.press(x);
+    const lay = x.slice();
+    expect(balance.settle(x, new Uint8Array(x.length), { residual: 1e-6, steps: 60 }).atRest).toBe(true);
+    for (let k = 0; k < x.length; k++)
+      expect(Math.abs((x[k] as number) - (lay[k] as number))).toBeLessThan(0.05);
   });
 });
 

@@ -190,7 +190,16 @@ describe('a bodice on a body that is otherwise built', () => {
     expect(change(other, own, 'centre back')).toBeGreaterThan(change(other, own, 'centre front') + 5);
   });
 
-  // Its front hangs from the neck, which stays. A rest 15 mm higher, of which a mesh of 20 mm alone once knew, had made all sink.
+  it('has a waist seam that rises less towards the front when its back is pinned out as a sway back', () => {
+    const rises = (forWhom: object): number => {
+      const { found } = trial(forWhom, lady, {});
+      return highest(found, 'centre front') - highest(found, 'centre back');
+    };
+    const by = rises(lady) - rises({ ...lady, fitting: [{ 'sway back': 1 }] });
+    expect(by).toBeGreaterThan(5);
+    expect(by).toBeLessThan(13);
+  });
+
   it('whose shoulders fall by 5 degrees more sinks at the side and behind, and its bust point does not rise', () => {
     const styling = { front: 'plain', shoulder: 'whole' };
     const fallen = { ...lady, shoulderSlope: 25 };
