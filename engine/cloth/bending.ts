@@ -8,31 +8,27 @@ import { type ClothSheet, triangleAreas } from './sheet.ts';
  * cylinders in any direction on an even mesh, where hinges alone are up to three times too stiff. Taken as a form of second
  * degree in the places, its stiffness is found once; it holds where cloth hardly stretches (Bergou, Wardetzky, Harmon, Zorin &
  * Grinspun, 2006, "A quadratic bending model for inextensible surfaces"). Cloth is flat at rest, across seams too. The
- * rigidity against twist is the geometric mean of those of weft and warp.
+ * rigidity against twist is the geometric mean of those of weft and warp. Where a sheet goes on as its own mirror image it goes on
+ * bending there.
  */
 export class Bending implements Force {
   readonly pairs: Int32Array;
   /** Pairs of points with what their places' product is multiplied with; a point with itself among them. */
   readonly #a: Int32Array;
   readonly #b: Int32Array;
+  /** With x; and with y and z, which differ only at the middle of a sheet that is mirrored. */
   readonly #factor: Float64Array;
+  readonly #factorInPlane: Float64Array;
   readonly #blocks: Int32Array;
 
   constructor(sheet: ClothSheet) {
-    const sums = new Map<number, number>();
-    for (const { points, rows } of curvatures(sheet))
-      for (let i = 0; i < points.length; i++)
-        for (let j = 0; j <= i; j++) {
-          const [one = 0, other = 0] = [points[i], points[j]];
-          const key = Math.max(one, other) * sheet.count + Math.min(one, other);
-          let product = 0;
-          for (const row of rows) product += (row[i] as number) * (row[j] as number);
-          sums.set(key, (sums.get(key) ?? 0) + product);
-        }
+    const sums = products(curvatures(sheet, false), sheet.count);
+    const inPlane = sheet.middle ? products(curvatures(sheet, true), sheet.count) : sums;
     const keys = [...sums.keys()].sort((a, b) => a - b);
     this.#a = Int32Array.from(keys, (key) => Math.floor(key / sheet.count));
     this.#b = Int32Array.from(keys, (key) => key % sheet.count);
     this.#factor = Float64Array.from(keys, (key) => sums.get(key) ?? 0);
+    this.#factorInPlane = Float64Array.from(keys, (key) => inPlane.get(key) ?? 0);
     this.#blocks = new Int32Array(keys.length);
     this.pairs = Int32Array.from(keys.flatMap((_, i) => [this.#a[i] as number, this.#b[i] as number]));
   }
@@ -52,23 +48,24 @@ export class Bending implements Force {
       const dx = (x[a] as number) - (x[b] as number);
       const dy = (x[a + 1] as number) - (x[b + 1] as number);
       const dz = (x[a + 2] as number) - (x[b + 2] as number);
-      sum -= ((this.#factor[i] as number) * (dx * dx + dy * dy + dz * dz)) / 2;
+      sum -= (this.#factor[i] as number) * dx * dx + (this.#factorInPlane[i] as number) * (dy * dy + dz * dz);
     }
-    return sum;
+    return sum / 2;
   }
 
   add(x: Float64Array, gradient: Float64Array, values: Float64Array): void {
     for (let i = 0; i < this.#factor.length; i++) {
       const factor = this.#factor[i] as number;
+      const inPlane = this.#factorInPlane[i] as number;
       const a = 3 * (this.#a[i] as number);
       const b = 3 * (this.#b[i] as number);
       const at = this.#blocks[i] as number;
       values[at] = (values[at] as number) + factor;
-      values[at + 4] = (values[at + 4] as number) + factor;
-      values[at + 8] = (values[at + 8] as number) + factor;
+      values[at + 4] = (values[at + 4] as number) + inPlane;
+      values[at + 8] = (values[at + 8] as number) + inPlane;
       if (a === b) continue;
       for (let k = 0; k < 3; k++) {
-        const push = factor * ((x[b + k] as number) - (x[a + k] as number));
+        const push = (k === 0 ? factor : inPlane) * ((x[b + k] as number) - (x[a + k] as number));
         gradient[a + k] = (gradient[a + k] as number) + push;
         gradient[b + k] = (gradient[b + k] as number) - push;
       }
@@ -88,8 +85,27 @@ interface Curvature {
   readonly rows: readonly (readonly number[])[];
 }
 
-function curvatures(sheet: ClothSheet): readonly Curvature[] {
-  const { triangles, count, cloth, layers } = sheet;
+/** What the places of two points are multiplied with together, by the greater times the count of all plus the lesser. */
+function products(found: readonly Curvature[], count: number): Map<number, number> {
+  const sums = new Map<number, number>();
+  for (const { points, rows } of found)
+    for (let i = 0; i < points.length; i++)
+      for (let j = 0; j <= i; j++) {
+        const [one = 0, other = 0] = [points[i], points[j]];
+        const key = Math.max(one, other) * count + Math.min(one, other);
+        let product = 0;
+        for (const row of rows) product += (row[i] as number) * (row[j] as number);
+        sums.set(key, (sums.get(key) ?? 0) + product);
+      }
+  return sums;
+}
+
+/**
+ * `inPlane`: as y and z have it. There a triangle beside the middle is turned against its mirror image; what that adds of x
+ * cancels out.
+ */
+function curvatures(sheet: ClothSheet, inPlane: boolean): readonly Curvature[] {
+  const { triangles, count, cloth, layers, middle } = sheet;
   const sides = sidesOf(triangles, count);
   const areas = triangleAreas(sheet);
   const twist = Math.sqrt(cloth.weft.bending * cloth.warp.bending);
@@ -104,9 +120,11 @@ function curvatures(sheet: ClothSheet): readonly Curvature[] {
     for (let corner = 0; corner < 3; corner++) {
       const p = triangles[3 * triangle + ((corner + 1) % 3)] as number;
       const q = triangles[3 * triangle + ((corner + 2) % 3)] as number;
-      const neighbour = sides.get(sideKey(p, q, count))?.find((side) => side.triangle !== triangle);
+      const own = { triangle, corner };
+      const next = sides.get(sideKey(p, q, count))?.find((side) => side.triangle !== triangle);
+      const neighbour = next ?? (inPlane && middle?.[p] === 1 && middle[q] === 1 ? own : undefined);
       if (!neighbour) continue;
-      const here = turning(sheet, { triangle, corner }, p);
+      const here = turning(sheet, own, p);
       const there = turning(sheet, neighbour, p);
       const { along } = here;
       const across = [along[1] ** 2, along[0] ** 2, -along[0] * along[1]] as const;

@@ -21,11 +21,14 @@ export class Membrane implements Force {
   readonly #warp: number;
   readonly #coupling: number;
   readonly #shear: number;
-  readonly #pressed: number;
-  /** Stress along weft, warp and in shear, and the stiffness of the first two: found for one triangle at a time. */
-  readonly #answer = new Float64Array(6);
+  readonly #pressed: Float64Array;
+  /**
+   * Found for one triangle at a time: stress along weft, warp and in shear, the stiffness of the first two, and what one mm along
+   * weft and along warp have become in space.
+   */
+  readonly #answer = new Float64Array(12);
 
-  constructor({ triangles, flat, layers, cloth }: ClothSheet) {
+  constructor({ triangles, flat, layers, cloth, pressed }: ClothSheet) {
     const count = triangles.length / 3;
     this.#triangles = triangles;
     this.#shape = new Float64Array(5 * count);
@@ -35,7 +38,7 @@ export class Membrane implements Force {
     this.#warp = cloth.warp.stretch;
     this.#coupling = cloth.coupling;
     this.#shear = cloth.shear;
-    this.#pressed = cloth.pressed;
+    this.#pressed = pressed ?? new Float64Array(count).fill(cloth.pressed);
     for (let t = 0; t < count; t++) {
       const at = 6 * t;
       const a = (flat[at + 2] as number) - (flat[at] as number);
@@ -58,11 +61,10 @@ export class Membrane implements Force {
   }
 
   /** Energy per area at Green's strains along weft and warp and their shear angle; writes the stresses and stiffnesses. */
-  #stress(u: number, v: number, angle: number): number {
+  #stress(u: number, v: number, angle: number, pressed: number): number {
     const ku = this.#weft;
     const kv = this.#warp;
     const c = this.#coupling;
-    const pressed = this.#pressed;
     const out = this.#answer;
     const fullU = ku * u + c * v;
     const fullV = c * u + kv * v;
@@ -101,38 +103,47 @@ export class Membrane implements Force {
     return (su * u + sv * v + this.#shear * angle * angle) / 2;
   }
 
-  energy(x: Float64Array): number {
+  /** Energy per area of the triangle whose corners begin at `t`; writes all of `#answer`. */
+  #strained(x: Float64Array, t: number): number {
     const triangles = this.#triangles;
     const shape = this.#shape;
+    const out = this.#answer;
+    const s = (5 * t) / 3;
+    const p = 3 * (triangles[t] as number);
+    const q = 3 * (triangles[t + 1] as number);
+    const r = 3 * (triangles[t + 2] as number);
+    const u1 = shape[s] as number;
+    const u2 = shape[s + 1] as number;
+    const v1 = shape[s + 2] as number;
+    const v2 = shape[s + 3] as number;
+    const ax = (x[q] as number) - (x[p] as number);
+    const ay = (x[q + 1] as number) - (x[p + 1] as number);
+    const az = (x[q + 2] as number) - (x[p + 2] as number);
+    const bx = (x[r] as number) - (x[p] as number);
+    const by = (x[r + 1] as number) - (x[p + 1] as number);
+    const bz = (x[r + 2] as number) - (x[p + 2] as number);
+    const ux = u1 * ax + u2 * bx;
+    const uy = u1 * ay + u2 * by;
+    const uz = u1 * az + u2 * bz;
+    const vx = v1 * ax + v2 * bx;
+    const vy = v1 * ay + v2 * by;
+    const vz = v1 * az + v2 * bz;
+    out[6] = ux;
+    out[7] = uy;
+    out[8] = uz;
+    out[9] = vx;
+    out[10] = vy;
+    out[11] = vz;
+    const weft = (ux * ux + uy * uy + uz * uz - 1) / 2;
+    const warp = (vx * vx + vy * vy + vz * vz - 1) / 2;
+    return this.#stress(weft, warp, ux * vx + uy * vy + uz * vz, this.#pressed[t / 3] as number);
+  }
+
+  energy(x: Float64Array): number {
+    const { length } = this.#triangles;
+    const shape = this.#shape;
     let sum = 0;
-    for (let t = 0, s = 0; t < triangles.length; t += 3, s += 5) {
-      const p = 3 * (triangles[t] as number);
-      const q = 3 * (triangles[t + 1] as number);
-      const r = 3 * (triangles[t + 2] as number);
-      const u1 = shape[s] as number;
-      const v1 = shape[s + 2] as number;
-      const u2 = shape[s + 1] as number;
-      const v2 = shape[s + 3] as number;
-      const ax = (x[q] as number) - (x[p] as number);
-      const ay = (x[q + 1] as number) - (x[p + 1] as number);
-      const az = (x[q + 2] as number) - (x[p + 2] as number);
-      const bx = (x[r] as number) - (x[p] as number);
-      const by = (x[r + 1] as number) - (x[p + 1] as number);
-      const bz = (x[r + 2] as number) - (x[p + 2] as number);
-      const ux = u1 * ax + u2 * bx;
-      const uy = u1 * ay + u2 * by;
-      const uz = u1 * az + u2 * bz;
-      const vx = v1 * ax + v2 * bx;
-      const vy = v1 * ay + v2 * by;
-      const vz = v1 * az + v2 * bz;
-      sum +=
-        (shape[s + 4] as number) *
-        this.#stress(
-          (ux * ux + uy * uy + uz * uz - 1) / 2,
-          (vx * vx + vy * vy + vz * vz - 1) / 2,
-          ux * vx + uy * vy + uz * vz,
-        );
-    }
+    for (let t = 0, s = 4; t < length; t += 3, s += 5) sum += (shape[s] as number) * this.#strained(x, t);
     return sum;
   }
 
@@ -143,6 +154,7 @@ export class Membrane implements Force {
     const out = this.#answer;
     const shear = this.#shear;
     for (let t = 0, s = 0, e = 0; t < triangles.length; t += 3, s += 5, e += 6) {
+      this.#strained(x, t);
       const p = 3 * (triangles[t] as number);
       const q = 3 * (triangles[t + 1] as number);
       const r = 3 * (triangles[t + 2] as number);
@@ -151,23 +163,12 @@ export class Membrane implements Force {
       const v1 = shape[s + 2] as number;
       const v2 = shape[s + 3] as number;
       const area = shape[s + 4] as number;
-      const ax = (x[q] as number) - (x[p] as number);
-      const ay = (x[q + 1] as number) - (x[p + 1] as number);
-      const az = (x[q + 2] as number) - (x[p + 2] as number);
-      const bx = (x[r] as number) - (x[p] as number);
-      const by = (x[r + 1] as number) - (x[p + 1] as number);
-      const bz = (x[r + 2] as number) - (x[p + 2] as number);
-      const ux = u1 * ax + u2 * bx;
-      const uy = u1 * ay + u2 * by;
-      const uz = u1 * az + u2 * bz;
-      const vx = v1 * ax + v2 * bx;
-      const vy = v1 * ay + v2 * by;
-      const vz = v1 * az + v2 * bz;
-      this.#stress(
-        (ux * ux + uy * uy + uz * uz - 1) / 2,
-        (vx * vx + vy * vy + vz * vz - 1) / 2,
-        ux * vx + uy * vy + uz * vz,
-      );
+      const ux = out[6] as number;
+      const uy = out[7] as number;
+      const uz = out[8] as number;
+      const vx = out[9] as number;
+      const vy = out[10] as number;
+      const vz = out[11] as number;
       const su = area * (out[0] as number);
       const sv = area * (out[1] as number);
       const ss = area * (out[2] as number);
@@ -245,22 +246,13 @@ export class Membrane implements Force {
   /** Green's strain of every triangle along weft and warp and its shear angle, three numbers a triangle. */
   strains(x: Float64Array): Float64Array {
     const strains = new Float64Array(this.#triangles.length);
+    const out = this.#answer;
     for (let t = 0; t < strains.length; t += 3) {
-      const [p = 0, q = 0, r = 0] = this.#triangles.subarray(t, t + 3);
-      const [u1 = 0, u2 = 0, v1 = 0, v2 = 0] = this.#shape.subarray((5 * t) / 3, (5 * t) / 3 + 4);
-      let uu = 0;
-      let vv = 0;
-      let uv = 0;
-      for (let k = 0; k < 3; k++) {
-        const a = (x[3 * q + k] as number) - (x[3 * p + k] as number);
-        const b = (x[3 * r + k] as number) - (x[3 * p + k] as number);
-        const u = u1 * a + u2 * b;
-        const v = v1 * a + v2 * b;
-        uu += u * u;
-        vv += v * v;
-        uv += u * v;
-      }
-      strains.set([(uu - 1) / 2, (vv - 1) / 2, uv], t);
+      this.#strained(x, t);
+      const [, , , , , , ux = 0, uy = 0, uz = 0, vx = 0, vy = 0, vz = 0] = out;
+      strains[t] = (ux * ux + uy * uy + uz * uz - 1) / 2;
+      strains[t + 1] = (vx * vx + vy * vy + vz * vz - 1) / 2;
+      strains[t + 2] = ux * vx + uy * vy + uz * vz;
     }
     return strains;
   }

@@ -66,6 +66,15 @@ export const findingsOf = (garment: Garment, worn: Worn, stand: Stand): Findings
   hem: hemOf(garment, worn),
 });
 
+/**
+ * Heights across the breadth of a tape, mm from its middle: it lies on all of them, and a fold that crosses one of them slantwise
+ * would otherwise say 5 mm more than one that crosses the next.
+ */
+const breadth = [-10, -5, 0, 5, 10] as const;
+
+const meanOf = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
 function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Ease[] {
   const thickness = Math.PI * sewn.sheet.cloth.thickness;
   return levelNames.flatMap((level): readonly Ease[] => {
@@ -74,13 +83,18 @@ function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Eas
     const edges =
       girth.parts.every(({ kind, piece }) => kind === 'edge' && piece !== '') && level === 'waist';
     const rim = edges ? waistRim(sewn) : [];
-    const height = edges
-      ? rim.reduce((sum, p) => sum + (x[3 * p + 1] as number), 0) / rim.length
-      : stand.levels[level];
-    const cloth = edges
-      ? rim.flatMap((p) => [x[3 * p] as number, x[3 * p + 2] as number])
-      : cutAt(x, bodyTriangles(garment, sewn), height);
-    return [{ level, worn: tapeLength(cloth) + thickness - bodyTape(stand, height), drafted: girth.ease }];
+    const rimHeight = rim.reduce((sum, p) => sum + (x[3 * p + 1] as number), 0) / rim.length;
+    const rimTape = tapeLength(rim.flatMap((p) => [x[3 * p] as number, x[3 * p + 2] as number]));
+    const triangles = edges ? undefined : bodyTriangles(garment, sewn);
+    const looser = triangles
+      ? meanOf(
+          breadth.map((up) => {
+            const height = stand.levels[level] + up;
+            return tapeLength(cutAt(x, triangles, height)) - bodyTape(stand, height);
+          }),
+        )
+      : rimTape - bodyTape(stand, rimHeight);
+    return [{ level, worn: looser + thickness, drafted: girth.ease }];
   });
 }
 

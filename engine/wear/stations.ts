@@ -1,4 +1,5 @@
-import { edgeLength } from '../geometry/edge.ts';
+import type { Edge } from '../geometry/curve.ts';
+import { edgeEnd, edgeLength, edgeStart } from '../geometry/edge.ts';
 import type { Panel } from './panel.ts';
 import { lengthOf, type PanelEdge, type WornSeam } from './worn-seam.ts';
 
@@ -33,7 +34,9 @@ export function stationsOf(
       const key = keyOf(panel, edge.name);
       if (stations.has(key)) continue;
       const length = edgeLength(edge);
-      const count = Math.max(1, Math.round(length / (spacings[i] ?? length)));
+      const steps = Math.max(1, Math.round(length / (spacings[i] ?? length)));
+      // What goes across the middle of the body has a point there.
+      const count = panel.side === 'whole' && isAcross(edge) ? 2 * Math.ceil(steps / 2) : steps;
       stations.set(
         key,
         Array.from({ length: count + 1 }, (_, i) => (length * i) / count),
@@ -41,6 +44,8 @@ export function stationsOf(
     }
   return stations;
 }
+
+const isAcross = (edge: Edge): boolean => edgeStart(edge).x * edgeEnd(edge).x < 0;
 
 export const stationsAlong = (stations: Stations, panel: Panel, edge: string): readonly number[] =>
   stations.get(keyOf(panel, edge)) ?? [];

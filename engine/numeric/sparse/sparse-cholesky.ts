@@ -105,7 +105,7 @@ export class SparseCholesky {
     for (const front of this.#fronts) {
       const rows = 3 * front.nodes.length;
       const columns = 3 * front.own;
-      work.fill(0, 0, rows * rows);
+      for (let i = 0, row = 0; i < rows; i++, row += rows) work.fill(0, row, row + i + 1);
       this.#enter(front, values, rows);
       for (let c = front.fromChildren.length - 1; c >= 0; c--) {
         const map = front.fromChildren[c] as Int32Array;
@@ -116,7 +116,8 @@ export class SparseCholesky {
       let to = front.factorAt;
       for (let i = 0; i < rows; i++, to += columns) {
         const from = i * rows;
-        for (let j = 0; j < columns; j++) factor[to + j] = work[from + j] as number;
+        const count = Math.min(columns, i + 1);
+        for (let j = 0; j < count; j++) factor[to + j] = work[from + j] as number;
       }
       for (let i = columns; i < rows; i++) {
         const from = i * rows + columns;
@@ -135,8 +136,13 @@ export class SparseCholesky {
       const to = 3 * (entries[e + 1] as number) * rows + 3 * (entries[e + 2] as number);
       const across = entries[e + 3] === 1 ? 1 : 3;
       const down = 4 - across;
-      for (let i = 0; i < 3; i++)
-        for (let j = 0; j < 3; j++) work[to + i * rows + j] = values[from + across * i + down * j] as number;
+      for (let i = 0; i < 3; i++) {
+        const row = to + i * rows;
+        const at = from + across * i;
+        work[row] = values[at] as number;
+        work[row + 1] = values[at + down] as number;
+        work[row + 2] = values[at + 2 * down] as number;
+      }
     }
   }
 
@@ -189,18 +195,20 @@ function addChild(
   map: Int32Array,
 ): void {
   const order = 3 * map.length;
-  for (let a = 0; a < map.length; a++) {
-    const to = map[a] as number;
-    for (let b = 0; b <= a; b++) {
-      const column = map[b] as number;
-      for (let i = 0; i < 3; i++) {
-        const row = from + (3 * a + i) * order + 3 * b;
-        const upTo = a === b ? i + 1 : 3;
-        for (let j = 0; j < upTo; j++) {
-          const at = (3 * to + i) * rows + 3 * column + j;
-          work[at] = (work[at] as number) + (stack[row + j] as number);
-        }
+  for (let a = 0; a < map.length; a++)
+    for (let i = 0; i < 3; i++) {
+      const row = from + (3 * a + i) * order;
+      const into = (3 * (map[a] as number) + i) * rows;
+      for (let b = 0; b < a; b++) {
+        const at = into + 3 * (map[b] as number);
+        const left = row + 3 * b;
+        work[at] = (work[at] as number) + (stack[left] as number);
+        work[at + 1] = (work[at + 1] as number) + (stack[left + 1] as number);
+        work[at + 2] = (work[at + 2] as number) + (stack[left + 2] as number);
+      }
+      for (let j = 0; j <= i; j++) {
+        const at = into + 3 * (map[a] as number) + j;
+        work[at] = (work[at] as number) + (stack[row + 3 * a + j] as number);
       }
     }
-  }
 }

