@@ -150,7 +150,7 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   breastStraightness: [
-    10,
+    12,
     'ratio',
     'from bust to under-bust the princess edges of a plain front are kept this much straighter than below: a breast is round, and its hollow lies under it',
     commonPractice,

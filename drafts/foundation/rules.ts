@@ -156,6 +156,13 @@ export const foundationRules = ruleTable('F', {
     'a breast reaches no lower than this share of the way from bust point to waist',
     commonPractice,
   ],
+  breastFull: [210, 'mm', 'a breast of a cup difference over this hangs fuller', onForms],
+  breastFullShare: [
+    0.2,
+    'share',
+    'and the seam lies lower by this share of what it is over that, more',
+    onForms,
+  ],
   frontDips: [
     3,
     'mm',

@@ -28,6 +28,6 @@ export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontL
 function lowerEdge({ size, choice, mm }: FoundationTable, levels: Levels): Mm {
   const { bust, waist } = levels;
   if (choice.underBustDrop !== 'auto') return levels.underBust;
-  const down = mm`Front under-bust seam below the bust level: ${rules.breastLeast} + ${rules.breastPerCup} of (bust girth ${size.bustGirth} - under-bust girth ${size.underBustGirth}), at most ${rules.breastLowest} of (waist level ${waist} - bust level ${bust}); with what the princess edge runs aside it is as long as the breast`;
+  const down = mm`Front under-bust seam below the bust level: ${rules.breastLeast} + ${rules.breastPerCup} of (bust girth ${size.bustGirth} - under-bust girth ${size.underBustGirth}) + ${rules.breastFullShare} of (bust girth ${size.bustGirth} - under-bust girth ${size.underBustGirth} - ${rules.breastFull}, at least 0), at most ${rules.breastLowest} of (waist level ${waist} - bust level ${bust}); with what the princess edge runs aside it is as long as the breast`;
   return mm`Front under-bust level: bust level ${bust} + ${down}`;
 }

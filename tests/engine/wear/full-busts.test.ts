@@ -29,7 +29,7 @@ const SLOW = 180_000;
 
 describe('the bodice of a full bust, worn', () => {
   it.each([
-    ['wardrobe-mistress', 8, 35],
+    ['wardrobe-mistress', 10, 35],
     ['scene-painter', 10, 20],
     ['lighting-operator', 8, 12],
   ])(
