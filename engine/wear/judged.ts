@@ -243,11 +243,11 @@ function figures(garment: Garment, found: Findings, own: Findings | undefined): 
 }
 
 /**
- * What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. Behind no wedge
- * was found that surely makes a gap less.
+ * What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. Outside them,
+ * and behind, no wedge was found that surely makes a gap less.
  */
 const gapEdges: readonly { readonly edge: GapEdge; readonly wedge?: PlainChange }[] = [
-  { edge: 'neckline outside the bust points', wedge: 'wedge from neckline' },
+  { edge: 'neckline outside the bust points' },
   { edge: 'back neckline' },
   { edge: 'front armhole', wedge: 'wedge from armhole' },
   { edge: 'back armhole' },

@@ -129,7 +129,6 @@ describe('a finding in a fitting’s words', () => {
 
   // Common practice, no source: what an edge is too long by is pinned out of it.
   it.each([
-    ['neckline outside the bust points', 'wedge from neckline by 9'],
     ['front armhole', 'wedge from armhole by 9'],
   ] as const)('of a %s that stands off is to %s: as much as it is longer', (edge, words) => {
     const standing = (most: number, longer: number): Findings => ({
