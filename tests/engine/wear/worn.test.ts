@@ -252,23 +252,24 @@ describe('a neckline', () => {
 describe('what is to be altered', () => {
   const withLessUnderBust = (changes: readonly object[]) => ({ ...lady, fitting: changes });
   const withMoreCup = (changes: readonly object[]) => ({ ...fuller, fitting: changes });
-  const judgedOn = (forWhom: object, onWhom: object, of: string): Judged | undefined => {
+  const underBust = (forWhom: object, onWhom: object): Judged | undefined => {
     const { garment } = drafted(forWhom);
     const { body } = drafted(onWhom);
     const own = trial(forWhom, forWhom, {}).found;
-    return judged(garment, trial(forWhom, onWhom, {}).found, body, own).find(({ finding }) => finding === of);
+    return judged(garment, trial(forWhom, onWhom, {}).found, body, own).find(
+      ({ finding }) => finding === 'ease at the under-bust',
+    );
   };
 
   it.each([
-    ['less of a cup', lady, fuller, 'take in', withLessUnderBust, 'ease at the under-bust'],
-    // What cannot be had from the ease the cloth is stretched by: that is what is surely off.
-    ['more of a cup', fuller, lady, 'let out', withMoreCup, 'stretched along the weft'],
+    ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
+    // What cannot be had from the ease the cloth is stretched by, and that is surely off.
+    ['more of a cup', fuller, lady, 'let out', withMoreCup],
   ] as const)(
     'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
-    (_, forWhom, onWhom, kind, again, surely) => {
-      expect(judgedOn(forWhom, onWhom, surely)?.verdict).toBe('off');
-      const before = judgedOn(forWhom, onWhom, 'ease at the under-bust');
-      expect(before?.change).toMatchObject({ kind, seam: 'front princess seam' });
+    (_, forWhom, onWhom, kind, again) => {
+      const before = underBust(forWhom, onWhom);
+      expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
       const by = (before?.change?.mm ?? 0) / 10;
       expect(by).toBeGreaterThan(0.4);
       const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
