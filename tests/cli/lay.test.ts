@@ -33,7 +33,7 @@ describe('lay --shapes', () => {
     ['{"strip_height": 4', 'is no JSON'],
     [
       '{"strip_height": 4, "items": [{"id": 1, "demand": 1, "shape": {"data": [[0,0],[1,0],[1,5]]}}]}',
-      'only 4 wide',
+      'only 4 mm wide',
     ],
     [
       '{"strip_height": 4, "items": [{"id": 1, "demand": 1, "shape": {"data": [[0,0],[2,2],[3,0],[0,1]]}}]}',

@@ -240,9 +240,9 @@ describe('what every command prints is as its schema says', () => {
     expect(await faults('wear', await readFile(file('worn/worn.json'), 'utf8'))).toEqual([]);
     expect(await readFile(file('worn/side.svg'), 'utf8')).toContain('<title>');
     expect(await readFile(file('worn/front-strain.svg'), 'utf8')).toContain('over 3 %');
-    const skirt = await asked(['wear', 'skirt', ...words]);
-    expect(skirt.code).toBe(2);
-    expect(skirt.out).toContain('not-worn-yet');
+    const apron = await asked(['wear', 'bib', ...words]);
+    expect(apron.code).toBe(2);
+    expect(apron.out).toContain('not-worn-yet');
   });
 
   test('of a lay of pieces, and of other shapes', async () => {

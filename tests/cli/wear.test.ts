@@ -8,6 +8,7 @@ import { garments } from '../../drafts/garments.ts';
 import type { FittingChange } from '../../engine/body/fitting.ts';
 import { readBody } from '../../engine/body/read.ts';
 import { cannotKnow } from '../../engine/wear/cannot-know.ts';
+import { bib } from '../engine/bib.ts';
 import { bodkin } from './session.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -258,13 +259,14 @@ describe('a finished garment', () => {
   test('is drawn beside its draft where that is wanted, if it is known how it is put on', async () => {
     const body = await file('she.yaml', stringify({ name: 'she', ...lady }));
     const words = (garment: string) => ['draft', garment, '--body', body, '--out', at(garment), '--finished'];
-    const { code, out, err } = await bodkin(words('bodice'), { garments });
+    const all = { garments: [...garments, bib] };
+    const { code, out, err } = await bodkin(words('bodice'), all);
     expect(code, out + err).toBe(0);
     expect(err).toContain('finished.svg');
     expect(await readFile(at('bodice/finished.svg'), 'utf8')).toMatch(
       /<title>bodice for she<.*class="seam"/s,
     );
-    expect((await bodkin(words('skirt'), { garments })).err).toContain('Leave --finished out');
+    expect((await bodkin(words('bib'), all)).err).toContain('Leave --finished out');
   });
 });
 
