@@ -89,13 +89,26 @@ function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Eas
     const looser = triangles
       ? meanOf(
           breadth.map((up) => {
-            const height = stand.levels[level] + up;
+            const height = heightOf(level, x, sewn, stand) + up;
             return tapeLength(cutAt(x, triangles, height)) - bodyTape(stand, height);
           }),
         )
       : rimTape - bodyTape(stand, rimHeight);
     return [{ level, worn: looser + thickness, drafted: girth.ease }];
   });
+}
+
+/**
+ * Where a tape is laid for a level, mm from the floor: at the body's, but under the bust where the garment is drawn in if
+ * that is lower: there it binds on a body with less of a cup.
+ */
+function heightOf(level: LevelName, x: Float64Array, sewn: Sewn, stand: Stand): number {
+  const drawnIn = sewn.panels.findIndex(
+    ({ panel }) => panel.side !== 'right' && panel.piece.edges.some(({ name }) => name === 'princess lower'),
+  );
+  const foot =
+    level === 'under-bust' && drawnIn >= 0 ? edgeChain(sewn, drawnIn, 'princess lower').at(-1) : undefined;
+  return foot === undefined ? stand.levels[level] : Math.min(stand.levels[level], x[3 * foot + 1] as number);
 }
 
 /** The triangles of what goes round the body, and not round an arm. */
