@@ -21,14 +21,14 @@ export class Membrane implements Force {
   readonly #warp: number;
   readonly #coupling: number;
   readonly #shear: number;
-  readonly #pressed: Float64Array;
+  readonly #pressed: number;
   /**
    * Found for one triangle at a time: stress along weft, warp and in shear, the stiffness of the first two, and what one mm along
    * weft and along warp have become in space.
    */
   readonly #answer = new Float64Array(12);
 
-  constructor({ triangles, flat, layers, cloth, pressed }: ClothSheet) {
+  constructor({ triangles, flat, layers, cloth }: ClothSheet) {
     const count = triangles.length / 3;
     this.#triangles = triangles;
     this.#shape = new Float64Array(5 * count);
@@ -38,7 +38,7 @@ export class Membrane implements Force {
     this.#warp = cloth.warp.stretch;
     this.#coupling = cloth.coupling;
     this.#shear = cloth.shear;
-    this.#pressed = pressed ?? new Float64Array(count).fill(cloth.pressed);
+    this.#pressed = cloth.pressed;
     for (let t = 0; t < count; t++) {
       const at = 6 * t;
       const a = (flat[at + 2] as number) - (flat[at] as number);
@@ -61,7 +61,7 @@ export class Membrane implements Force {
   }
 
   /** Energy per area at Green's strains along weft and warp and their shear angle; writes the stresses and stiffnesses. */
-  #stress(u: number, v: number, angle: number, pressed: number): number {
+  #stress(u: number, v: number, angle: number): number {
     const ku = this.#weft;
     const kv = this.#warp;
     const c = this.#coupling;
@@ -87,6 +87,7 @@ export class Membrane implements Force {
         d12 = 0;
         d22 = 0;
       }
+      const pressed = this.#pressed;
       const kept = 1 - pressed;
       d11 = kept * d11 + pressed * ku;
       d12 = kept * d12 + pressed * c;
@@ -136,7 +137,7 @@ export class Membrane implements Force {
     out[11] = vz;
     const weft = (ux * ux + uy * uy + uz * uz - 1) / 2;
     const warp = (vx * vx + vy * vy + vz * vz - 1) / 2;
-    return this.#stress(weft, warp, ux * vx + uy * vy + uz * vz, this.#pressed[t / 3] as number);
+    return this.#stress(weft, warp, ux * vx + uy * vy + uz * vz);
   }
 
   energy(x: Float64Array): number {

@@ -10,8 +10,6 @@ export interface ClothSheet {
   /** How many layers of cloth lie there, for each triangle. */
   readonly layers: Float64Array;
   readonly cloth: WovenCloth;
-  /** For each triangle what is left of its threads' stiffness where they are pressed together; else the cloth's own share. */
-  readonly pressed?: Float64Array;
   /** Points (1) in the plane x = 0, beyond which the sheet goes on as its own mirror image; whoever hangs it keeps them there. */
   readonly middle?: Uint8Array;
 }

@@ -1,8 +1,10 @@
 import { Membrane } from '../cloth/membrane.ts';
 import { triangleAreas } from '../cloth/sheet.ts';
 import type { Garment } from '../pattern/garment.ts';
+import type { Girth } from '../pattern/seam.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { crossingsOf, type LevelName, levelNames } from './girth-map.ts';
+import { levelAsHung } from './level-as-hung.ts';
 import { sleevesOf } from './place.ts';
 import { alongChain, type Sewn, type SewnPanel } from './sewn.ts';
 import { type Stand, sectionAt } from './stand.ts';
@@ -75,7 +77,17 @@ const breadth = [-10, -5, 0, 5, 10] as const;
 const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Ease[] {
+/**
+ * A tape goes round the body at its levels; under the bust, where a garment may be narrowest lower down, at the level of its own
+ * seam, as it hangs, where that is below hers.
+ */
+function tapeAt({ level, parts }: Girth, worn: Worn, stand: Stand): number {
+  const hers = stand.levels[level as LevelName];
+  return level === 'under-bust' ? Math.min(hers, levelAsHung(parts, worn) ?? hers) : hers;
+}
+
+function easeOf(garment: Garment, worn: Worn, stand: Stand): readonly Ease[] {
+  const { x, sewn } = worn;
   const thickness = Math.PI * sewn.sheet.cloth.thickness;
   return levelNames.flatMap((level): readonly Ease[] => {
     const girth = garment.girths.find((each) => each.level === level);
@@ -86,29 +98,17 @@ function easeOf(garment: Garment, { x, sewn }: Worn, stand: Stand): readonly Eas
     const rimHeight = rim.reduce((sum, p) => sum + (x[3 * p + 1] as number), 0) / rim.length;
     const rimTape = tapeLength(rim.flatMap((p) => [x[3 * p] as number, x[3 * p + 2] as number]));
     const triangles = edges ? undefined : bodyTriangles(garment, sewn);
+    const middle = tapeAt(girth, worn, stand);
     const looser = triangles
       ? meanOf(
           breadth.map((up) => {
-            const height = heightOf(level, x, sewn, stand) + up;
+            const height = middle + up;
             return tapeLength(cutAt(x, triangles, height)) - bodyTape(stand, height);
           }),
         )
       : rimTape - bodyTape(stand, rimHeight);
     return [{ level, worn: looser + thickness, drafted: girth.ease }];
   });
-}
-
-/**
- * Where a tape is laid for a level, mm from the floor: at the body's, but under the bust where the garment is drawn in if
- * that is lower: there it binds on a body with less of a cup.
- */
-function heightOf(level: LevelName, x: Float64Array, sewn: Sewn, stand: Stand): number {
-  const drawnIn = sewn.panels.findIndex(
-    ({ panel }) => panel.side !== 'right' && panel.piece.edges.some(({ name }) => name === 'princess lower'),
-  );
-  const foot =
-    level === 'under-bust' && drawnIn >= 0 ? edgeChain(sewn, drawnIn, 'princess lower').at(-1) : undefined;
-  return foot === undefined ? stand.levels[level] : Math.min(stand.levels[level], x[3 * foot + 1] as number);
 }
 
 /** The triangles of what goes round the body, and not round an arm. */

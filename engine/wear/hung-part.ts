@@ -38,7 +38,6 @@ export function partToHang({ sheet, panels, mirror }: Sewn): HungPart {
       triangles,
       flat,
       layers: Float64Array.from(kept, (t) => sheet.layers[t] as number),
-      pressed: Float64Array.from(kept, (t) => sheet.pressed?.[t] ?? sheet.cloth.pressed),
       cloth: sheet.cloth,
       middle: Uint8Array.from(points, (p) => (mirror[p] === p ? 1 : 0)),
     },

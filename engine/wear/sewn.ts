@@ -55,24 +55,6 @@ function breadthOf(edges: readonly Edge[]): number {
   return (around - Math.sqrt(Math.max(0, around * around - 4 * area))) / 2;
 }
 
-/**
- * Triangles that hardly stretch cannot follow a fold without being stretched by about the square of their size over its radius
- * (membrane locking; Quaglino, 2016, "A framework for creating low-order shell elements free of membrane locking",
- * International Journal for Numerical Methods in Engineering 108, from memory). So each is cut larger by the square of its spacing
- * over this, mm: by 0.15 % at 14 mm. Without it meshes of 10 and 14 mm fold otherwise, and take twice as many steps.
- */
-const FOLLOWS = 360;
-
-/**
- * Of the share of its stiffness that cloth keeps when pressed together, what is left to a piece that is gathered: buckled, cloth of
- * bending rigidity B bears no more than (2 pi / l)^2 B for folds of length l (Euler, 1744), however far it is pressed, and gathers
- * press it some ten times as far as ease does. Kept stiffer they push each other off the body, and a finer mesh draws folds of them.
- */
-const GATHERED = 0.1;
-
-const gatheredOf = ({ seams }: Garment): ReadonlySet<string> =>
-  new Set(seams.filter(({ gatherRatio }) => gatherRatio > 1).flatMap(({ a }) => a.map(({ piece }) => piece)));
-
 /** Meshes a garment's outside at `spacing` (mm) and sews it: where seams meet, panels share points. */
 export function sewn(garment: Garment, cloth: WovenCloth, spacing: number): Sewn {
   const panels = panelsOf(garment);
@@ -111,8 +93,6 @@ export function sewn(garment: Garment, cloth: WovenCloth, spacing: number): Sewn
   const triangles: number[] = [];
   const flat: number[] = [];
   const layers: number[] = [];
-  const pressed: number[] = [];
-  const gathered = gatheredOf(garment);
   for (const [i, panel] of panels.entries()) {
     const { mesh, edgeStarts } = meshed[i] as Meshed;
     const points = numbers.slice(offsets[i], offsets[i + 1]);
@@ -127,20 +107,14 @@ export function sewn(garment: Garment, cloth: WovenCloth, spacing: number): Sewn
     const corners = new Float64Array(2 * mesh.triangles.length);
     writeFlat(mesh.points, mesh.triangles, Math.atan2(to.y - from.y, to.x - from.x), corners, 0);
     for (const p of mesh.triangles) triangles.push(points[p] as number);
-    const slack = 1 + ((spacings[i] as number) / FOLLOWS) ** 2;
-    for (const at of corners) flat.push(slack * at);
-    const share = cloth.pressed * (gathered.has(panel.name) ? GATHERED : 1);
-    for (let t = 0; t < mesh.triangles.length / 3; t++) {
-      layers.push(panel.layers);
-      pressed.push(share);
-    }
+    for (const at of corners) flat.push(at);
+    for (let t = 0; t < mesh.triangles.length / 3; t++) layers.push(panel.layers);
   }
   const sheet: ClothSheet = {
     count,
     triangles: Int32Array.from(triangles),
     flat: Float64Array.from(flat),
     layers: Float64Array.from(layers),
-    pressed: Float64Array.from(pressed),
     cloth,
   };
   return { sheet, panels: sewnPanels, seams, stations, mirror: mirrorOf(sewnPanels, meshed, count) };

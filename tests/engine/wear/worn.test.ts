@@ -67,6 +67,10 @@ function trial(forWhom: object, onWhom: object, styling: Record<string, unknown>
   return made;
 }
 
+/** The share of the cloth whose weft is stretched by over 1 %. */
+const stretchedWeft = ({ found }: Trial): number =>
+  found.strain.find(({ grain }) => grain === 'weft')?.over ?? 0;
+
 const easeAt = ({ found }: Trial, level: string): number =>
   found.ease.find((each) => each.level === level)?.worn ?? Number.NaN;
 
@@ -155,9 +159,9 @@ describe('a bodice on another body, or with other ease', () => {
 
   it('drafted for more of a cup is too tight under a lesser one, and says so', () => {
     const [own, other] = [trial(lady, lady, {}), trial(fuller, lady, {})];
-    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 20);
-    const weft = ({ found }: Trial): number => found.strain.find(({ grain }) => grain === 'weft')?.over ?? 0;
-    expect(weft(other)).toBeGreaterThan(5 * weft(own));
+    // The ribs are 60 mm larger: what the ease does not give the cloth is stretched by.
+    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 15);
+    expect(stretchedWeft(other)).toBeGreaterThan(5 * stretchedWeft(own));
   });
 
   it('without ease leaves next to none', () => {
@@ -200,20 +204,22 @@ describe('a bodice on a body that is otherwise built', () => {
     expect(by).toBeLessThan(13);
   });
 
+  // In front it hangs from beside the neck, which stays where it was. On 20 mm the bodice has been seen to hang on in a fold.
   it('whose shoulders fall by 5 degrees more sinks at the side and behind, and its bust point does not rise', () => {
     const styling = { front: 'plain', shoulder: 'whole' };
     const fallen = { ...lady, shoulderSlope: 25 };
     const [own, other] = [trial(lady, lady, styling, 14).found, trial(lady, fallen, styling, 14).found];
-    expect(change(other, own, 'side seam')).toBeLessThan(-1);
+    expect(change(other, own, 'side seam')).toBeLessThan(-2);
     for (const at of ['back princess seam', 'centre back'])
       expect([at, change(other, own, at) < -3]).toEqual([at, true]);
     expect(other.bustPoint?.up ?? 0).toBeLessThan(own.bustPoint?.up ?? 0);
   });
 
-  it('with 60 mm less bust over the same ribs binds under the bust, and its bust point is too high', () => {
+  it('with 60 mm less bust, and ribs 60 mm larger, binds under the bust, and its bust point is too high', () => {
     const flat = { ...lady, bustGirth: 86 };
     const [own, other] = [trial(fuller, fuller, {}), trial(fuller, flat, {})];
-    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 20);
+    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 8);
+    expect(stretchedWeft(other)).toBeGreaterThan(5 * stretchedWeft(own));
     expect(other.found.bustPoint?.up ?? 0).toBeGreaterThan((own.found.bustPoint?.up ?? 0) + 10);
     const slack = ({ found }: Trial): number =>
       found.gaps.find(({ edge }) => edge === 'neckline between the bust points')?.longer ?? 0;
@@ -225,20 +231,22 @@ describe('a bodice on a body that is otherwise built', () => {
     const armhole = (forWhom: object) =>
       trial(forWhom, lady, styling, 14).found.gaps.find(({ edge }) => edge === 'front armhole');
     const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1.5 }] })];
-    // It buckles before it stands off as far as it is longer. On 20 mm, too coarse for it, this is not told.
     expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 3);
-    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 3);
+    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 8);
   });
 });
 
 describe('a neckline', () => {
-  it('lies nearer to the body outside the bust points after the wedge that is pinned out of it', () => {
-    const outside = (forWhom: object) =>
-      trial(forWhom, lady, {}).found.gaps.find(({ edge }) => edge === 'neckline outside the bust points')
-        ?.most;
-    expect(outside({ ...lady, fitting: [{ 'wedge from neckline': 1 }] }) ?? 99).toBeLessThan(
-      (outside(lady) ?? 0) - 2,
-    );
+  it('that is slack on shoulders squarer than it was cut for is taken up by the wedge that is pinned out of it', () => {
+    const square = { ...lady, shoulderSlope: 14 };
+    const gaps = (forWhom: object) =>
+      trial(forWhom, square, { front: 'plain', shoulder: 'whole' }).found.gaps;
+    const [before, after] = [gaps(lady), gaps({ ...lady, fitting: [{ 'wedge from neckline': 1 }] })];
+    const at = (found: typeof before, edge: string) => found.find((each) => each.edge === edge);
+    for (const edge of ['neckline between the bust points', 'neckline outside the bust points'])
+      expect(at(after, edge)?.most ?? 99, edge).toBeLessThan((at(before, edge)?.most ?? 0) - 1);
+    const between = 'neckline between the bust points';
+    expect(at(after, between)?.longer ?? 99).toBeLessThan((at(before, between)?.longer ?? 0) - 5);
   });
 });
 
@@ -254,13 +262,12 @@ describe('what is to be altered', () => {
     );
   };
 
-  // Cloth that is let out at a level stays as tight above and below it, where the tape lies too.
   it.each([
-    ['less of a cup', lady, fuller, 'take in', withLessUnderBust, 0.65],
-    ['more of a cup', fuller, lady, 'let out', withMoreCup, 0.8],
+    ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
+    ['more of a cup', fuller, lady, 'let out', withMoreCup],
   ] as const)(
     'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
-    (_, forWhom, onWhom, kind, again, left) => {
+    (_, forWhom, onWhom, kind, again) => {
       const before = underBust(forWhom, onWhom);
       expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
       const by = (before?.change?.mm ?? 0) / 10;
@@ -268,7 +275,7 @@ describe('what is to be altered', () => {
       const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
       const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
       const should = before?.should ?? Number.NaN;
-      expect(Math.abs(now - should)).toBeLessThan(left * Math.abs((before?.worn ?? 0) - should));
+      expect(Math.abs(now - should)).toBeLessThan(0.65 * Math.abs((before?.worn ?? 0) - should));
     },
   );
 
