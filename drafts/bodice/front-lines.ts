@@ -54,7 +54,7 @@ export function planFront(
     },
   };
   const sidePrincess = planSidePrincess(sketch, foundation, lines, ends);
-  const centrePrincess = planCentrePrincess(sketch, foundation, lines.style, ends);
+  const centrePrincess = planCentrePrincess(sketch, foundation, lines, ends);
   const [, middle, upper] = sidePrincess;
   const { overBust, below } = centrePrincess;
   const bent = overBust ? [...sidePrincess, ...overBust, below] : [middle, upper];
@@ -120,9 +120,10 @@ function planSidePrincess(
 function planCentrePrincess(
   sketch: SketchBuilder,
   { front }: Foundation,
-  style: Style,
+  lines: StyleLines,
   { top, underBust, waist }: PrincessEnds,
 ): CentrePrincess {
+  const { style } = lines;
   const arriving = nearUpright(
     sketch,
     'centre front princess at the waist',
@@ -139,7 +140,7 @@ function planCentrePrincess(
   const curves = sketch.smoothLine(
     'centre front princess',
     [top.centre, bust, underBust.centre, waist.centre],
-    { end, joints: { [underBust.centre]: climbing(1) } },
+    { ...leaving(sketch, front, style, lines), end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
   fairLines(sketch, [toBust, below]);
@@ -149,6 +150,26 @@ function planCentrePrincess(
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
   );
   return { overBust: [toBust, toUnderBust], below };
+}
+
+/**
+ * How a centre front's edge leaves a neckline: no further aside from its way to the bust than this, or what faces the neckline,
+ * its panels laid together, would lie across its own fold.
+ */
+function leaving(
+  sketch: SketchBuilder,
+  { pivot }: Foundation['front'],
+  { princess }: Style,
+  { front }: StyleLines,
+): { readonly start?: { readonly angle: string } } {
+  if (princess.front !== 'neckline') return {};
+  const way = angleOf(vectorBetween(front.princess.centre, pivot));
+  const most = (rules.princessAside.value * Math.PI) / 180;
+  return {
+    start: {
+      angle: sketch.angle('centre front princess at the neckline', way, { min: way - most, max: way + most }),
+    },
+  };
 }
 
 /** The waist of the front: square to side seam and fold, and without a corner over the princess seam. */
