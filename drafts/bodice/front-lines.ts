@@ -8,11 +8,10 @@ import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { type CentrePrincess, canBeSewn, climbing, type SidePrincess, sewTogether } from './front-seam.ts';
 import { planUnderBust } from './front-under-bust.ts';
-import { nearUpright } from './near-upright.ts';
+import { leavingNeckline, nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
 import type { Beside, SideLine } from './side-lines.ts';
-import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
@@ -140,7 +139,7 @@ function planCentrePrincess(
   const curves = sketch.smoothLine(
     'centre front princess',
     [top.centre, bust, underBust.centre, waist.centre],
-    { ...leaving(sketch, front, style, lines), end, joints: { [underBust.centre]: climbing(1) } },
+    { ...leavingNeckline(sketch, lines, front.pivot), end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
   fairLines(sketch, [toBust, below]);
@@ -150,26 +149,6 @@ function planCentrePrincess(
     bendsEvenly('centre front princess bends evenly under the bust', toUnderBust, below),
   );
   return { overBust: [toBust, toUnderBust], below };
-}
-
-/**
- * How a centre front's edge leaves a neckline: no further aside from its way to the bust than this, or what faces the neckline,
- * its panels laid together, would lie across its own fold.
- */
-function leaving(
-  sketch: SketchBuilder,
-  { pivot }: Foundation['front'],
-  { princess }: Style,
-  { front }: StyleLines,
-): { readonly start?: { readonly angle: string } } {
-  if (princess.front !== 'neckline') return {};
-  const way = angleOf(vectorBetween(front.princess.centre, pivot));
-  const most = (rules.princessAside.value * Math.PI) / 180;
-  return {
-    start: {
-      angle: sketch.angle('centre front princess at the neckline', way, { min: way - most, max: way + most }),
-    },
-  };
 }
 
 /** The waist of the front: square to side seam and fold, and without a corner over the princess seam. */
