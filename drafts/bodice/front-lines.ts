@@ -8,11 +8,10 @@ import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { type CentrePrincess, canBeSewn, climbing, type SidePrincess, sewTogether } from './front-seam.ts';
 import { planUnderBust } from './front-under-bust.ts';
-import { nearUpright } from './near-upright.ts';
+import { leavingNeckline, nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
 import type { Beside, SideLine } from './side-lines.ts';
-import type { Style } from './style.ts';
 import type { StyleLines } from './style-lines.ts';
 
 /** The names of the front's lines in the sketch, each along its panel's outline. */
@@ -54,7 +53,7 @@ export function planFront(
     },
   };
   const sidePrincess = planSidePrincess(sketch, foundation, lines, ends);
-  const centrePrincess = planCentrePrincess(sketch, foundation, lines.style, ends);
+  const centrePrincess = planCentrePrincess(sketch, foundation, lines, ends);
   const [, middle, upper] = sidePrincess;
   const { overBust, below } = centrePrincess;
   const bent = overBust ? [...sidePrincess, ...overBust, below] : [middle, upper];
@@ -120,9 +119,10 @@ function planSidePrincess(
 function planCentrePrincess(
   sketch: SketchBuilder,
   { front }: Foundation,
-  style: Style,
+  lines: StyleLines,
   { top, underBust, waist }: PrincessEnds,
 ): CentrePrincess {
+  const { style } = lines;
   const arriving = nearUpright(
     sketch,
     'centre front princess at the waist',
@@ -139,7 +139,7 @@ function planCentrePrincess(
   const curves = sketch.smoothLine(
     'centre front princess',
     [top.centre, bust, underBust.centre, waist.centre],
-    { end, joints: { [underBust.centre]: climbing(1) } },
+    { ...leavingNeckline(sketch, lines, front.pivot), end, joints: { [underBust.centre]: climbing(1) } },
   );
   const [toBust, toUnderBust, below] = curves;
   fairLines(sketch, [toBust, below]);

@@ -155,6 +155,12 @@ export const bodiceRules = ruleTable('B', {
     'from bust to under-bust the princess edges of a plain front are kept this much straighter than below: a breast is round, and its hollow lies under it',
     commonPractice,
   ],
+  princessAside: [
+    14,
+    'degrees',
+    'the edge of a plain centre front leaves its neckline no further aside from the way to the bust, or a facing laid together there would lie across its fold',
+    commonPractice,
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
