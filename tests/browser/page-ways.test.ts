@@ -11,7 +11,7 @@ inBrowser('on the table of pieces', () => {
     await page.getByText('Edges of the side front', { exact: true }).click();
     await page.getByRole('button', { name: 'princess upper' }).click();
     const seam = page.getByRole('region', { name: 'The seam' });
-    await seam.getByText('195.5 mm').first().waitFor();
+    await seam.getByText('198.3 mm').first().waitFor();
     expect(await page.locator('.lit.touched').count()).toBe(1);
     expect(await page.locator('.lit.partner').count()).toBe(1);
     await seam.getByRole('button', { name: 'Walk it' }).click();
