@@ -2,13 +2,12 @@ import { RELATION } from '../geometry/tolerance.ts';
 import type { Bound } from './compile/parts.ts';
 import { type Compiled, compiled } from './compile/program.ts';
 import { boundMisses, holds, missesOf } from './compile/residuals.ts';
-import type { Slots } from './compile/slots.ts';
-import { placesAt, valuesOf } from './compile/values.ts';
+import { placesAt } from './compile/values.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
 import { AIM, solveBySequentialPrograms } from './method/sequential-programs.ts';
 import type { Sketch } from './sketch.ts';
-import type { Found, Solution } from './solution.ts';
+import type { Solution } from './solution.ts';
 
 /** What finds the places in a sketch. */
 export type Solver = (sketch: Sketch) => Solution;
@@ -25,19 +24,9 @@ export type Solver = (sketch: Sketch) => Solution;
  */
 export const solve = (sketch: Sketch): Solution => solved(compiled(sketch));
 
-/**
- * The same answer, to 1e-5 mm, looked for where a sketch much like this one has its own: in fewer steps. What
- * is asked for stays as it is, and so does the pull to the first guesses. Where the sketch has several answers it may be
- * another one; where none is found from there the search begins at the guesses after all.
- */
-export function solveNear(sketch: Sketch, near: Found): Solution {
-  const ready = compiled(sketch);
-  const shorter = solved(ready, startNear(ready.slots, near));
-  return shorter.status === 'solved' ? shorter : solved(ready);
-}
-
-/** The answer that is found from the values `x`, which are written over. */
-function solved(ready: Compiled, x: Float64Array = ready.slots.guess.slice()): Solution {
+/** The answer that is found from the first guesses. */
+function solved(ready: Compiled): Solution {
+  const x = ready.slots.guess.slice();
   let iterations = 0;
   let stalled = false;
   for (const part of ready.parts) {
@@ -53,16 +42,6 @@ function solved(ready: Compiled, x: Float64Array = ready.slots.guess.slice()): S
     residuals,
     iterations,
   };
-}
-
-/** What is found elsewhere, within the bounds that hold here; what is fixed stays where it is. */
-function startNear(slots: Slots, near: Found): Float64Array {
-  const x = valuesOf(slots, near);
-  for (let slot = 0; slot < x.length; slot++) {
-    const value = Math.min(Math.max(x[slot] as number, slots.min[slot] as number), slots.max[slot] as number);
-    x[slot] = slots.free[slot] === 1 ? value : (slots.guess[slot] as number);
-  }
-  return x;
 }
 
 /** Solves one part. Where the first attempt sticks, the relations alone are brought to hold before another. */
