@@ -1,25 +1,17 @@
-import { hemSide } from '../finishing/hem-side.ts';
-import { MOST_RUN_OUT, RUN_OUT_REACH } from '../finishing/run-out.ts';
+import { MOST_RUN_OUT } from '../finishing/run-out.ts';
 import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundsAbout, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
 import { evenPoints } from '../geometry/chords.ts';
-import type { Curve, Edge } from '../geometry/curve.ts';
-import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
-import { headingAt, pointAt } from '../geometry/evaluate.ts';
-import { distance, moved, type Point, point, vectorBetween } from '../geometry/point.ts';
-import { roughLength } from '../geometry/rough-length.ts';
-import { COINCIDENCE, SMOOTH_ANGLE } from '../geometry/tolerance.ts';
-import { type Transform, transformedCurve } from '../geometry/transform.ts';
-import { dot, outward, scaled, type Vector } from '../geometry/vector.ts';
+import type { Edge } from '../geometry/curve.ts';
+import { distance, type Point, point, vectorBetween } from '../geometry/point.ts';
+import { dot, outward } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
-import { type SewnDart, sewnDarts, shut, shutBack } from '../pattern/dart.ts';
+import { sewnDarts } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { inMm } from '../text/figure.ts';
-import { endsSquare, turnInto } from './corner.ts';
+import { isBeyond, runsOut } from './beyond-corner.ts';
+import { type EdgeSide, FINE, type Neighbour, sideOf, stepsAlong } from './edge-side.ts';
 import { type DrawnStretch, drawn, isNear, type NearestPlace, nearest, whichIsNear } from './nearest.ts';
-
-/** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
-const FINE = 0.005;
 
 /**
  * A place whose nearest lies this near to the end of an edge belongs to the corner, mm: square to the end of a
@@ -27,50 +19,10 @@ const FINE = 0.005;
  */
 const CORNER = 0.5;
 
-/** Places looked at on a curve lie no farther apart than this, mm. */
-const SPACING = 8;
-
-/** And on a straight line, whose parallel can only be wrong altogether or at its ends, mm. */
-const SPACING_ON_LINES = 30;
-
-/** An edge with what is needed to measure from it. */
-interface EdgeSide {
-  readonly edge: PieceEdge;
-  readonly curves: readonly DrawnStretch[];
-  /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
-  readonly places: readonly (readonly number[])[];
-  readonly corners: readonly EdgeCorner[];
-  /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
-  readonly runsOn: readonly number[];
-  /** How it goes on beyond its ends: over a dart once that is sewn, and through the allowance of a hem. */
-  readonly goesOn: readonly Neighbour[];
-}
-
-/** An edge beside another, by its curves as they lie there. */
-interface Neighbour {
-  readonly edge: PieceEdge;
-  readonly curves: readonly DrawnStretch[];
-}
-
 /** Places along a curve of the cutting line from its start to its end, flat: x, y, x, y ..., and a box about it. */
 interface CutLineStretch {
   readonly places: readonly number[];
   readonly box: Bounds;
-}
-
-/** The corner at one end of an edge. */
-interface EdgeCorner {
-  readonly at: Point;
-  /** The place of the edge it is made with. */
-  readonly neighbour: number;
-  /** How wide the cutting line must go round the corner, mm. */
-  readonly clear: number;
-  /** Whether the cloth goes more than half way round it: what lies outside lies outside both its edges. */
-  readonly inward: boolean;
-  /** Nothing of the edge's own allowance goes beyond the neighbour's seam there. */
-  readonly cutsOff: boolean;
-  /** The heading of the neighbour's seam, prolonged, and its outward normal, where its allowance ends square. */
-  readonly across: { readonly onward: Vector; readonly normal: Vector } | undefined;
 }
 
 /**
@@ -191,122 +143,6 @@ function isTooNear(
 
 const liesOutside = ({ at, heading }: NearestPlace, p: Point): boolean =>
   dot(outward(heading), vectorBetween(at, p)) > 0;
-
-function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly SewnDart[]): EdgeSide {
-  const count = piece.edges.length;
-  const [first, last] = [(i - 1 + count) % count, (i + 1) % count];
-  const before = piece.edges[first] ?? edge;
-  const after = piece.edges[last] ?? edge;
-  const [mirroredBefore, mirroredAfter] = [hemSide(piece, first), hemSide(piece, i)];
-  const beyondBefore = mirroredBefore ?? endDirection(before);
-  const beyondAfter = mirroredAfter ?? scaled(startDirection(after), -1);
-  const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
-  return {
-    edge,
-    curves: flatMapped(edge.curves, (curve) => drawn(curve, FINE)),
-    places: edge.curves.map(places),
-    runsOn: [
-      ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
-      ...(Math.abs(turnAfter) < SMOOTH_ANGLE ? [last] : []),
-    ],
-    corners: [
-      cornerWith(edge, before, first, edgeStart(edge), turnBefore, beyondBefore, 1),
-      cornerWith(edge, after, last, edgeEnd(edge), turnAfter, beyondAfter, -1),
-    ],
-    goesOn: [
-      ...flatMapped(darts, (dart) => [
-        ...(dart.before === edge ? [laid(dart.after, shut(dart))] : []),
-        ...(dart.after === edge ? [laid(dart.before, shutBack(dart))] : []),
-      ]),
-      ...(edge.turn === 'seam' && mirroredBefore
-        ? [throughHem(edge, edgeStart(edge), mirroredBefore, before)]
-        : []),
-      ...(edge.turn === 'seam' && mirroredAfter
-        ? [throughHem(edge, edgeEnd(edge), mirroredAfter, after)]
-        : []),
-    ],
-  };
-}
-
-/** A seam as it goes on from its end through the allowance of a hem. */
-const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge): Neighbour => ({
-  edge,
-  curves: drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE),
-});
-
-const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
-  edge,
-  curves: flatMapped(edge.curves, (curve) => drawn(transformedCurve(curve, to), FINE)),
-});
-
-/** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */
-function cornerWith(
-  edge: PieceEdge,
-  neighbour: PieceEdge,
-  place: number,
-  at: Point,
-  turn: number,
-  onward: Vector,
-  sense: 1 | -1,
-): EdgeCorner {
-  const clear = Math.min(edge.allowance, neighbour.allowance);
-  const isAcross = neighbour.turn === 'dart' || endsSquare(neighbour, edge, turn);
-  return {
-    at,
-    neighbour: place,
-    clear,
-    inward: turn < 0,
-    cutsOff: clear === 0 || edge.turn === 'hem',
-    across: isAcross ? { onward, normal: scaled(outward(onward), sense) } : undefined,
-  };
-}
-
-/**
- * Whether the cutting line is wider here since an end that was lengthened for its neighbour runs out (`runOut`): straight
- * from the neighbour's seam, prolonged, to where the allowance of this line is kept again.
- */
-function runsOut(
-  { at, across }: EdgeCorner,
-  chord: NearestPlace['chord'],
-  line: readonly DrawnStretch[],
-  allowance: number,
-  bound: number,
-): boolean {
-  if (!across || distance(...chord) > RUN_OUT_REACH * allowance) return false;
-  const begins = chord.findIndex((p) => {
-    const away = vectorBetween(at, p);
-    return dot(away, across.onward) >= 0 && Math.abs(dot(away, across.normal)) <= bound;
-  });
-  const ends = chord[1 - begins];
-  return ends !== undefined && isNear(line, ends, allowance + bound);
-}
-
-/** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */
-function isBeyond({ at, across }: EdgeCorner, p: Point): boolean {
-  if (!across) return false;
-  const away = vectorBetween(at, p);
-  return dot(away, across.onward) >= 0 && dot(away, across.normal) > -COINCIDENCE;
-}
-
-/** Places inside a curve and the normals there, flat; its ends belong to corners or to the next curve. */
-function places(curve: Curve): readonly number[] {
-  const count = stepsAlong(curve);
-  const all = new Array<number>(4 * count);
-  for (let i = 0; i < count; i++) {
-    const t = (i + 0.5) / count;
-    const { x, y } = pointAt(curve, t);
-    const normal = outward(headingAt(curve, t));
-    all[4 * i] = x;
-    all[4 * i + 1] = y;
-    all[4 * i + 2] = normal.x;
-    all[4 * i + 3] = normal.y;
-  }
-  return all;
-}
-
-/** How many even steps of its parameter lead along a curve, none longer than the spacing. */
-const stepsAlong = (curve: Curve): number =>
-  Math.max(1, Math.ceil(roughLength(curve) / (curve.kind === 'line' ? SPACING_ON_LINES : SPACING)));
 
 function fault(piece: Piece, edge: PieceEdge, found: number, bound: number): Issue {
   return {
