@@ -42,16 +42,26 @@ export async function hanging(
   cloth: WovenCloth,
   body: Body,
   spacing: number,
-  { reached, enough }: Waiting,
+  waiting: Waiting,
 ): Promise<PutOn> {
   const { form, stand } = standFor(garment, body);
   const steps = wearing(garment, cloth, stand, spacing);
-  let next = steps.next();
+  const hung = await stepByStep(steps, (step) => shareOf(step, spacing), waiting);
+  return { form, stand, hung, findings: findingsOf(garment, hung, stand) };
+}
+
+/** Takes all steps, the share that is over told between two, or as many as are enough. */
+async function stepByStep<Made>(
+  steps: Generator<WearingStep, Made, boolean>,
+  share: (step: WearingStep) => number,
+  { reached, enough }: Waiting,
+): Promise<Made> {
+  let next = steps.next(false);
   while (!next.done) {
-    await reached(shareOf(next.value, spacing));
+    await reached(share(next.value));
     next = steps.next(enough());
   }
-  return { form, stand, hung: next.value, findings: findingsOf(garment, next.value, stand) };
+  return next.value;
 }
 
 /** The same with the arms raised then, where it has sleeves: what that does to the waist is among the findings. */
@@ -60,21 +70,19 @@ export async function hangingAndRaised(
   cloth: WovenCloth,
   body: Body,
   spacing: number,
-  { reached, enough }: Waiting,
+  waiting: Waiting,
 ): Promise<PutOn> {
   const part = sleevesOf(garment).size > 0 ? HANGING_SHARE : 1;
   const hung = await hanging(garment, cloth, body, spacing, {
-    reached: (share) => reached(part * share),
-    enough,
+    ...waiting,
+    reached: (share) => waiting.reached(part * share),
   });
-  const steps = raising(garment, hung.hung, hung.stand, (rise) => formRaised(body, rise));
-  let next = steps.next();
-  while (!next.done) {
-    const { step, raised = 0 } = next.value;
-    await reached(part + ((1 - part) * (rises.indexOf(raised) + nearing(step))) / rises.length);
-    next = steps.next(enough());
-  }
-  const raised = next.value;
+  const raised = await stepByStep(
+    raising(garment, hung.hung, hung.stand, (rise) => formRaised(body, rise)),
+    ({ step, raised: rise = 0 }) =>
+      part + ((1 - part) * (rises.indexOf(rise) + nearing(step))) / rises.length,
+    waiting,
+  );
   return raised ? { ...hung, raised, findings: { ...hung.findings, arms: raised.found } } : hung;
 }
 
