@@ -8,7 +8,7 @@ import { garments } from '../../drafts/garments.ts';
 import type { FittingChange } from '../../engine/body/fitting.ts';
 import { readBody } from '../../engine/body/read.ts';
 import { cannotKnow } from '../../engine/wear/cannot-know.ts';
-import { bib } from '../engine/bib.ts';
+import { bib, measurements } from '../engine/bib.ts';
 import { bodkin } from './session.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -267,6 +267,23 @@ describe('a finished garment', () => {
       /<title>bodice for she<.*class="seam"/s,
     );
     expect((await bodkin(words('bib'), all)).err).toContain('finished.svg');
+  });
+
+  test('refuses a garment that states no girth, for nobody knows where it goes', async () => {
+    const girthless: typeof bib = {
+      ...bib,
+      draw: (...given) => {
+        const drawn = bib.draw(...given);
+        return drawn.ok ? { ...drawn, value: { ...drawn.value, girths: [] } } : drawn;
+      },
+    };
+    const body = await file('prompter.json', JSON.stringify(measurements));
+    const of = (command: string, flag: string) => [command, 'bib', '--body', body, '--out', at('bib'), flag];
+    const { code, out } = await bodkin(of('wear', '--json'), { garments: [girthless] });
+    expect(code).toBe(2);
+    expect(JSON.parse(out).issues).toMatchObject([{ code: 'not-worn-yet', path: 'centre front' }]);
+    const finished = await bodkin(of('draft', '--finished'), { garments: [girthless] });
+    expect(finished.err).toContain('Leave --finished out');
   });
 });
 
