@@ -127,7 +127,7 @@ function sideBack(cut: PanelCut): Piece {
       seamEdge('waist', curvesOf(cut, [plan.back.sideWaist]), allowance.seam, sewingRank.waist, 1),
       princess,
     ],
-    grain: grainSquareToWaist(cut, waist, foundation.back.side.waist),
+    grain: grainSquareToWaist(cut, waist, point(foundation.back.side.waist.x, levels.waist.value)),
     notches: [
       ...jointNotches(princess, [
         { name: 'under-bust level', mark: 'level' },

@@ -1,5 +1,4 @@
 import { isLong } from '../../engine/constraints/statements.ts';
-import { point } from '../../engine/geometry/point.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { FoundationTable } from '../foundation/table.ts';
@@ -74,7 +73,7 @@ export function planBodice(
     ...front.side,
   ]);
   if (necklines.front !== undefined) table.curves('front', [necklines.front]);
-  const centreFront = straight(lines.front.centre, point(0, foundation.front.waist.centre.y));
+  const centreFront = straight(lines.front.centre, foundation.front.centreWaist);
   table.line('front', 'centre front', centreFront);
   const { princess, outer } = lines.front;
   if (style.shoulder === 'whole')

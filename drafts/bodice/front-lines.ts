@@ -1,6 +1,6 @@
 import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints/sketch-builder.ts';
 import { bendsEvenly, runsAcross, sum } from '../../engine/constraints/statements.ts';
-import { point, vectorBetween } from '../../engine/geometry/point.ts';
+import { vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
@@ -160,7 +160,8 @@ function planWaist(
   [sideEdge, centreEdge]: readonly [side: string, centre: string],
 ): Pick<FrontLines, 'centreWaist' | 'sideWaist' | 'foldAtWaist'> {
   const level = front.waist.centre.y;
-  const fold = sketch.point('centre front fold at waist', point(0, level), 'y');
+  const { centreWaist: centre } = front;
+  const fold = sketch.point('centre front fold at waist', centre, 'y');
   const sideWaist = sketch.curve('side front waist', side.waist, ends.side, {
     start: { angle: side.waistLeaves },
   });
@@ -178,6 +179,6 @@ function planWaist(
     const off = sketch.length(`${panel} front waist off its level`, 0, { min: -strays, max: strays });
     sketch.relation(sum(`${panel} front waist is about level`, [yOf(ends[panel]), scalarOf(off, -1)], level));
   }
-  keepNear(sketch, 'centre front waist level', [yOf(fold)], level, 'firm');
+  keepNear(sketch, 'centre front waist level', [yOf(fold)], centre.y, 'firm');
   return { centreWaist, sideWaist, foldAtWaist: fold };
 }

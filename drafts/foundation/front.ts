@@ -35,6 +35,8 @@ export interface FrontFoundation {
   /** The princess seam at under-bust and waist level: centre front panel, then side front. */
   readonly underBust: { readonly centre: Point; readonly side: Point };
   readonly waist: { readonly centre: Point; readonly side: Point };
+  /** The waist at the centre front. */
+  readonly centreWaist: Point;
 }
 
 /** Draws the front: neck, shoulder, across front, bust dart and side seam, and where its princess seam runs. */
@@ -85,6 +87,7 @@ export function drawFront(
     side,
     underBust,
     waist,
+    centreWaist: table.point('front', 'centre front at waist', point(0, lower.waistAtCentre.value)),
   };
 }
 
@@ -121,8 +124,8 @@ function slopedTo(
   lower: FrontLevels,
 ): PrincessEdges {
   if (lower.underBust.value === levels.underBust.value) return { centre, side: level };
-  const { bust, underBust, waist } = levels;
-  const seam = table.mm`Front side seam at the under-bust level: front width ${widths.front} - side seam ${widths.sideAtWaist} x (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust}) - what it gives in ${widths.sideUnderBust}`;
+  const { bust, underBust, sideWaist } = levels;
+  const seam = table.mm`Front side seam at the under-bust level: front width ${widths.front} - side seam ${widths.sideAtWaist} x (under-bust level ${underBust} - bust level ${bust}) / (waist level at the side seam ${sideWaist} - bust level ${bust}) - what it gives in ${widths.sideUnderBust}`;
   return {
     centre,
     side: table.mm`Side front panel, lower down: side seam ${seam} - root of (square of (side seam ${seam} - panel at the level ${level}) - square of (front under-bust level ${lower.underBust} - under-bust level ${underBust}))`,

@@ -9,6 +9,8 @@ export interface Levels {
   readonly bust: Mm;
   readonly underBust: Mm;
   readonly waist: Mm;
+  /** The waist at the side seam. */
+  readonly sideWaist: Mm;
 }
 
 /**
@@ -41,5 +43,7 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
       ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}`
       : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
   const underBust = table.mm`Under-bust level: bust level ${bust} + drop ${below}`;
-  return { across, underarm, bust, underBust, waist };
+  const sideDips = table.mm`Waist dips at the side seam: ${rules.sideDips} + ${rules.sideDipsPerMm} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth}, at least 0), at most ${rules.sideDipsMost}`;
+  const sideWaist = table.mm`Waist level at the side seam: waist level ${waist} + ${sideDips}`;
+  return { across, underarm, bust, underBust, waist, sideWaist };
 }

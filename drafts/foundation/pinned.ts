@@ -44,9 +44,9 @@ export interface TakenFromHalf {
 export function takenFromHalf(
   { mm }: FoundationTable,
   { side, front, back, centreBack, wider }: PinnedSeams,
-  { bust, underBust, waist }: Levels,
+  { bust, underBust, waist, sideWaist }: Levels,
 ): TakenFromHalf {
-  const sideUnderBust = mm`Fitting, side seam taken in under the bust: at the bust ${side.bust} + (at the waist ${side.waist} - at the bust ${side.bust}) x (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust})`;
+  const sideUnderBust = mm`Fitting, side seam taken in under the bust: at the bust ${side.bust} + (at the waist ${side.waist} - at the bust ${side.bust}) x (under-bust level ${underBust} - bust level ${bust}) / (waist level at the side seam ${sideWaist} - bust level ${bust})`;
   return {
     bust: mm`Fitting, taken from half the bust: 2 x (side seam ${side.bust} + back princess seam ${back.bust}) + centre back seam ${centreBack} x bust level ${bust} / waist level ${waist} - what the back is wider ${wider}`,
     underBust: mm`Fitting, taken from half the under-bust: 2 x (side seam ${sideUnderBust} + front princess seam ${front.underBust} + back princess seam ${back.underBust}) + centre back seam ${centreBack} x under-bust level ${underBust} / waist level ${waist}`,

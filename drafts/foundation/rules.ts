@@ -170,13 +170,27 @@ export const foundationRules = ruleTable('F', {
     onWorn,
   ],
   frontDipsPerMm: [0.08, 'share', 'and by this share of what the waist is larger than the ribs', onWorn],
-  frontDipsLeast: [
-    -4,
-    'mm',
-    'where that is less than nothing it rises, by no more than this',
-    commonPractice,
-  ],
+  frontDipsLeast: [2, 'mm', 'and by no less than this', onWorn],
   frontDipsMost: [12, 'mm', 'and by no more than this, or it would be drawn askew', commonPractice],
+  sideDips: [
+    4,
+    'mm',
+    'the waist at the side seam lies this far below the waist level, which is measured down the hollow of the back',
+    onWorn,
+  ],
+  sideDipsPerMm: [
+    0.075,
+    'share',
+    'and lower by this share of what the waist is larger than the ribs',
+    onWorn,
+  ],
+  sideDipsMost: [16, 'mm', 'and no lower than this', commonPractice],
+  centreDips: [
+    2,
+    'mm',
+    'from the princess seam to the centre front, where no breast is below the bust, the front waist dips by this more',
+    onWorn,
+  ],
 });
 
 /** The numbers of the neck, which missing measurements are estimated by too. */

@@ -24,25 +24,26 @@ export function drawSide(
   levels: Levels,
   widths: Widths,
 ): SideSeam {
-  const [underarm, bust, underBust, waist] = [
+  const [underarm, bust, underBust, waist, sideWaist] = [
     levels.underarm,
     levels.bust,
     levels.underBust,
     levels.waist,
-  ].map(({ value }) => value) as [number, number, number, number];
-  const perMm = widths.sideAtWaist.value / (waist - bust);
+    levels.sideWaist,
+  ].map(({ value }) => value) as [number, number, number, number, number];
+  const perMm = widths.sideAtWaist.value / (sideWaist - bust);
   const x = (level: number): number => atBust.value - perMm * (level - bust);
   const side = {
     underarm: point(x(underarm), underarm),
     bust: point(atBust.value, bust),
     underBust: point(x(underBust) - widths.sideUnderBust.value, underBust),
-    waist: point(x(waist), waist),
+    waist: point(x(sideWaist), sideWaist),
     bent: widths.sideUnderBust.value > 0,
   };
   const title = part === 'front' ? 'Front side seam' : 'Back side seam';
-  table.say`${title}: straight; at bust level from the centre ${atBust} mm, at the waist further in by ${widths.sideAtWaist} mm, and up to the underarm level`;
+  table.say`${title}: straight; at bust level from the centre ${atBust} mm, at the waist further in by ${widths.sideAtWaist} mm, up to the underarm level and down to the waist level at the side seam ${levels.sideWaist}`;
   table.line(part, 'bust level', straight(point(0, bust), side.bust));
-  table.line(part, 'waist level', straight(point(0, waist), side.waist));
+  table.line(part, 'waist level', straight(point(0, waist), point(x(waist), waist)));
   table.point(part, 'side at bust level', side.bust);
   table.point(part, 'underarm', side.underarm);
   table.point(part, 'side at waist', side.waist);

@@ -7,6 +7,7 @@ import type { FoundationTable } from './table.ts';
 export interface FrontLevels {
   readonly underBust: Mm;
   readonly waist: Mm;
+  readonly waistAtCentre: Mm;
 }
 
 /**
@@ -17,11 +18,12 @@ export interface FrontLevels {
  */
 export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontLevels {
   const { size } = table;
-  const { waist } = levels;
+  const { sideWaist } = levels;
   const underBust = lowerEdge(table, levels);
   const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth}), at least ${rules.frontDipsLeast}, at most ${rules.frontDipsMost}`;
-  const lower = table.mm`Front waist level: waist level ${waist} + ${dips}`;
-  return { underBust, waist: lower };
+  const lower = table.mm`Front waist level: waist level at the side seam ${sideWaist} + ${dips}`;
+  const waistAtCentre = table.mm`Front waist level at the centre front: ${lower} + ${rules.centreDips}`;
+  return { underBust, waist: lower, waistAtCentre };
 }
 
 /** The level of the breast's lower edge, or of the seam that was chosen. */

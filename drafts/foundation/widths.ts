@@ -27,7 +27,7 @@ export interface SharedWidths {
  */
 export function shareWidths(table: FoundationTable, levels: Levels, bustEase: Mm): SharedWidths {
   const { size, choice } = table;
-  const { underarm, bust, underBust, waist } = levels;
+  const { underarm, bust, underBust, waist, sideWaist } = levels;
   const halfChest = table.mm`Half chest at the underarm: (upper chest girth ${size.upperChestGirth} + ease ${bustEase}) / 2`;
   const halfBust = table.mm`Half bust: (bust girth ${size.bustGirth} + ease ${bustEase}) / 2`;
   const halfUnderBust = table.mm`Half under-bust: (under-bust girth ${size.underBustGirth} + ease ${choice.underBustEase}) / 2`;
@@ -54,7 +54,8 @@ export function shareWidths(table: FoundationTable, levels: Levels, bustEase: Mm
   const frontUnderBust = table.mm`Front width under the bust: half under-bust ${halfUnderBust} - back width there ${backUnderBust}`;
 
   const depth = table.ratio`Share of the way from bust level to waist at the under-bust level: (under-bust level ${underBust} - bust level ${bust}) / (waist level ${waist} - bust level ${bust})`;
-  const sideThere = table.mm`Side seam has taken in under the bust, each edge: so far down ${depth} x what it takes in ${sideAtWaist} + what it gives in ${sideUnderBust}`;
+  const sideDepth = table.ratio`The same share along the side seam, whose waist lies lower: (under-bust level ${underBust} - bust level ${bust}) / (waist level at the side seam ${sideWaist} - bust level ${bust})`;
+  const sideThere = table.mm`Side seam has taken in under the bust, each edge: so far down ${sideDepth} x what it takes in ${sideAtWaist} + what it gives in ${sideUnderBust}`;
   const frontPrincess = {
     underBust: table.mm`Front princess takes in under the bust: front width at bust level ${front} - under the bust ${frontUnderBust} - side seam ${sideThere}`,
     waist: table.mm`Front princess takes in at the waist: front width at bust level ${front} - at the waist ${frontWaist} - side seam ${sideAtWaist}`,
