@@ -3,7 +3,7 @@ import type { Levels } from './levels.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
 
-/** How far below the back neck point the front has its under-bust seam and its waist, from the centre to the princess seam. */
+/** How far below the back neck point the front has its under-bust seam and its waist, at the princess seam; its waist at the centre too. */
 export interface FrontLevels {
   readonly underBust: Mm;
   readonly waist: Mm;
@@ -14,7 +14,7 @@ export interface FrontLevels {
  * Lets the front follow the breast. A tape runs straight from the bust point to the waist, and the levels come from it; cloth
  * with a seam under the bust goes down the breast to its lower edge, and from there down the ribs and over the belly. So that
  * seam lies where the breast ends along the cloth, and the waist dips, the more the further the belly stands out below the
- * ribs; at the side seam both are back at their levels.
+ * ribs; at the side seam both are back where the back has them.
  */
 export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontLevels {
   const { size } = table;

