@@ -27,7 +27,7 @@ it('a first answer lies as near to a finer one as it says', () => {
     near(of(quick), of(fine), within);
   each(({ ease }) => ease.map((level) => level.worn), quickWithin.ease);
   each(({ waistLevel }) => waistLevel.map(({ above }) => above), quickWithin.level);
-  // One armhole, of another body, is all that makes it say 20.
+  // Three armholes, of fuller bodies, are all that make it say 20.
   each(({ gaps }) => gaps.map(({ most }) => most), Math.min(10, quickWithin.gap));
   each(({ bustPoint }) => (bustPoint ? [bustPoint.across, bustPoint.up] : []), quickWithin.bustPoint);
   each(({ side }) => (side ? [side.atWaist] : []), quickWithin.side);
