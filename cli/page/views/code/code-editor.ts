@@ -19,6 +19,7 @@ import { nameAssist } from './names/assist.ts';
 import type { KnownNames } from './names/known-names.ts';
 import { nameAt } from './names/name-at.ts';
 import type { NameMeaning } from './names/name-meaning.ts';
+import { readAhead } from './names/read-ahead.ts';
 import { type NameSlip, slipsIn } from './names/slips.ts';
 import type { CodeIssue } from './questions.ts';
 
@@ -151,11 +152,14 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
     );
   const lookSoon = (): void => {
     clearTimeout(waiting);
-    waiting = setTimeout(() => {
+    const mine = setTimeout(async () => {
       const known = knownIn(view.state);
+      if (known) await readAhead(known, () => waiting === mine);
+      if (waiting !== mine) return;
       slips = known ? slipsIn(known) : [];
       mark();
     }, pause);
+    waiting = mine;
   };
   const extensions = (file: string, original: string | undefined): Extension => [
     lineNumbers(),
@@ -224,11 +228,13 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       lookSoon();
     },
     tell: (told) => {
+      const isNews = told.length > 0 || issues.length > 0;
       issues = told;
-      mark();
+      if (isNews) mark();
     },
     look: lookSoon,
     light: (lines, reveal) => {
+      if (!lines && view.state.field(lit, false)?.size === 0) return;
       const first = lines && lines.from <= view.state.doc.lines ? view.state.doc.line(lines.from) : undefined;
       view.dispatch({
         effects: [
@@ -239,6 +245,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
     },
     end: () => {
       clearTimeout(waiting);
+      waiting = undefined;
       view.destroy();
     },
   };

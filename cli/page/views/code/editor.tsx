@@ -21,7 +21,7 @@ const justNow = 500;
 /** The file that is edited. */
 export function Editor(props: EditorProps) {
   const place = useRef<HTMLDivElement>(null);
-  const editor = useRef<CodeEditor>(null);
+  const [editor, setEditor] = useState<CodeEditor>();
   const [meaning, mean] = useState<NameMeaning>();
   const events = useRef(props);
   events.current = props;
@@ -30,30 +30,38 @@ export function Editor(props: EditorProps) {
     const host = place.current;
     if (!host) return;
     const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
-    editor.current = codeEditor(root, {
-      write: (text) => {
-        typed.current = Date.now();
-        events.current.write(text);
-      },
-      at: (line) => {
-        typed.current = Date.now();
-        events.current.at(line);
-      },
-      run: () => events.current.run(),
-      known: () => events.current.known,
-      means: mean,
-    });
-    return () => editor.current?.end();
+    let made: CodeEditor | undefined;
+    // It takes about as long as all the rest of the view, which is shown first.
+    const waiting = setTimeout(() => {
+      made = codeEditor(root, {
+        write: (text) => {
+          typed.current = Date.now();
+          events.current.write(text);
+        },
+        at: (line) => {
+          typed.current = Date.now();
+          events.current.at(line);
+        },
+        run: () => events.current.run(),
+        known: () => events.current.known,
+        means: mean,
+      });
+      setEditor(made);
+    }, 0);
+    return () => {
+      clearTimeout(waiting);
+      made?.end();
+    };
   }, []);
   const { file, text, original, issues, lit, known } = props;
-  useEffect(() => editor.current?.show(file, text, original), [file, text, original]);
-  useEffect(() => editor.current?.tell(issues), [file, original, issues]);
-  useEffect(() => editor.current?.look(), [known?.program, known?.choices]);
+  useEffect(() => editor?.show(file, text, original), [editor, file, text, original]);
+  useEffect(() => editor?.tell(issues), [editor, file, original, issues]);
+  useEffect(() => editor?.look(), [editor, known?.program, known?.choices]);
   useEffect(() => mean(undefined), [file]);
   useEffect(() => {
     // Where the cursor itself chose the step, it is in sight already.
-    editor.current?.light(lit, Date.now() - typed.current > justNow);
-  }, [file, original, lit?.from, lit?.to]);
+    editor?.light(lit, Date.now() - typed.current > justNow);
+  }, [editor, file, original, lit?.from, lit?.to]);
   return (
     <>
       <div class="editor" ref={place} />
