@@ -3,8 +3,10 @@ import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts
 import type { KnownNames } from './names/known-names.ts';
 import type { NameMeaning } from './names/name-meaning.ts';
 import type { CodeIssue } from './questions.ts';
+import type { Typing } from './types/types.ts';
 
 interface EditorProps extends Omit<EditorEvents, 'known' | 'means'> {
+  readonly typing: Typing | undefined;
   /** What names may mean, once that is known. */
   readonly known: KnownNames | undefined;
   readonly file: string;
@@ -45,6 +47,7 @@ export function Editor(props: EditorProps) {
         run: () => events.current.run(),
         known: () => events.current.known,
         means: mean,
+        typed: (text, at) => events.current.typed(text, at),
       });
       setEditor(made);
     }, 0);
@@ -53,10 +56,14 @@ export function Editor(props: EditorProps) {
       made?.end();
     };
   }, []);
-  const { file, text, original, issues, lit, known } = props;
+  const { file, text, original, issues, lit, known, typing } = props;
   useEffect(() => editor?.show(file, text, original), [editor, file, text, original]);
   useEffect(() => editor?.tell(issues), [editor, file, original, issues]);
   useEffect(() => editor?.look(), [editor, known?.program, known?.choices]);
+  useEffect(
+    () => editor?.type(typing?.problems.filter((problem) => problem.file === file) ?? [], typing?.of[file]),
+    [editor, file, original, typing],
+  );
   useEffect(() => mean(undefined), [file]);
   useEffect(() => {
     // Where the cursor itself chose the step, it is in sight already.
