@@ -38,6 +38,7 @@ inBrowser('types in the editor', () => {
     // Another file that this one no longer fits is named too, and led to.
     await page.keyboard.press('Control+End');
     await page.keyboard.press('Control+Shift+Home');
+    await page.keyboard.press('Delete');
     await page.keyboard.insertText('export const nothing = 1;\n');
     await types.getByRole('button', { name: /^skirt\/(?!gore-sizes)/ }).first().waitFor({ timeout: 30_000 });
     expect(await barriers(page)).toEqual([]);

@@ -14,8 +14,9 @@ export interface TypeService {
   readonly meaning: (file: string, at: number) => TypedName | undefined;
 }
 
-/** Edited files lie apart from the program’s own of the same names. */
+/** Edited files lie apart from the program’s own of the same names; a file may come from anywhere, and be called anything. */
 const own = '/own/';
+const isUsual = (file: string): boolean => /^[\w-]+(?:\/[\w-]+)*\.ts$/.test(file);
 /** All that can be imported from the program. */
 const program = '/program.d.ts';
 const programText = "export * from './drafts/index.ts';\nexport * from './drafts/engine-parts.ts';\n";
@@ -28,6 +29,8 @@ const options: ts.CompilerOptions = {
   moduleResolution: ts.ModuleResolutionKind.Bundler,
   allowImportingTsExtensions: true,
   noEmit: true,
+  // A draft in JavaScript has no types to be wrong, but others may import it.
+  allowJs: true,
   strict: true,
   noUncheckedIndexedAccess: true,
   exactOptionalPropertyTypes: true,
@@ -52,15 +55,27 @@ export function typeService(declarations: Declarations): TypeService {
   };
   for (const [path, text] of Object.entries(declarations)) put(path, text);
   put(program, programText);
-  const files = (): readonly string[] =>
-    [...texts.keys()].filter((path) => path.startsWith(own)).map((path) => path.slice(own.length));
-  const found = (specifier: string, from: string): string | undefined =>
-    from.startsWith(own)
-      ? foundByDraft(specifier, from.slice(own.length), new Set(files()), texts)
-      : declared(new URL(specifier, `file://${from}`).pathname, specifier);
+  /** Where each edited file lies. */
+  const places = new Map<string, string>();
+  const fileAt = (path: string): string | undefined => [...places].find(([, place]) => place === path)?.[0];
+  const placeFor = (file: string): string =>
+    isUsual(file) ? own + file : `${own}${++versions}.${/\.m?js$/.test(file) ? 'js' : 'ts'}`;
+  const found = (specifier: string, from: string): string | undefined => {
+    const file = fileAt(from);
+    if (file === undefined) return declared(new URL(specifier, `file://${from}`).pathname, specifier);
+    const by = importedBy(file, specifier, new Set(places.keys()));
+    if (typeof by === 'object') return places.get(by.file);
+    if (by === undefined || specifier === 'bodkin') return by && program;
+    const path = declared(
+      new URL(specifier, `file:///drafts/${isUsual(file) ? file : ''}`).pathname,
+      specifier,
+    );
+    // What is run finds the name wherever it was sought, and so do types.
+    return path !== undefined && texts.has(path) ? path : program;
+  };
   const host: ts.LanguageServiceHost = {
     getCompilationSettings: () => options,
-    getScriptFileNames: () => files().map((file) => own + file),
+    getScriptFileNames: () => [...places.values()],
     getScriptVersion: (path) => texts.get(path)?.version ?? '0',
     getScriptSnapshot: (path) => {
       const known = texts.get(path);
@@ -77,28 +92,32 @@ export function typeService(declarations: Declarations): TypeService {
           resolvedModule:
             path === undefined || !texts.has(path)
               ? undefined
-              : {
-                  resolvedFileName: path,
-                  extension: path.endsWith('.d.ts') ? ts.Extension.Dts : ts.Extension.Ts,
-                },
+              : { resolvedFileName: path, extension: extensionOf(path) },
         };
       }),
   };
   const service = ts.createLanguageService(host);
   return {
     tell: (changed, gone) => {
-      for (const file of gone) texts.delete(own + file);
-      for (const [file, text] of Object.entries(changed)) put(own + file, text);
+      for (const file of gone) {
+        texts.delete(places.get(file) ?? '');
+        places.delete(file);
+      }
+      for (const [file, text] of Object.entries(changed)) {
+        const place = places.get(file) ?? placeFor(file);
+        places.set(file, place);
+        put(place, text);
+      }
     },
-    files,
+    files: () => [...places.keys()],
     problems: (file) => {
-      const path = own + file;
-      if (!texts.has(path) || service.getSyntacticDiagnostics(path).length > 0) return [];
+      const path = places.get(file);
+      if (path === undefined || service.getSyntacticDiagnostics(path).length > 0) return [];
       return service.getSemanticDiagnostics(path).flatMap((diagnostic) => problemOf(file, diagnostic));
     },
     meaning: (file, at) => {
-      const path = own + file;
-      const info = texts.has(path) ? service.getQuickInfoAtPosition(path, at) : undefined;
+      const path = places.get(file);
+      const info = path === undefined ? undefined : service.getQuickInfoAtPosition(path, at);
       if (!info) return undefined;
       const { start, length } = info.textSpan;
       return {
@@ -113,21 +132,8 @@ export function typeService(declarations: Declarations): TypeService {
   };
 }
 
-/** Where an import of an edited file leads: to another, to declarations of the program, or to all that the program hands out. */
-function foundByDraft(
-  specifier: string,
-  file: string,
-  names: ReadonlySet<string>,
-  texts: ReadonlyMap<string, unknown>,
-): string | undefined {
-  const by = importedBy(file, specifier, names);
-  if (by === undefined) return undefined;
-  if (typeof by === 'object') return own + by.file;
-  if (specifier === 'bodkin') return program;
-  const path = declared(new URL(specifier, `file:///drafts/${file}`).pathname, specifier);
-  // What is run finds the name wherever it was sought, and so do types.
-  return path !== undefined && texts.has(path) ? path : program;
-}
+const extensionOf = (path: string): string =>
+  path.endsWith('.d.ts') ? ts.Extension.Dts : path.endsWith('.js') ? ts.Extension.Js : ts.Extension.Ts;
 
 /** The declarations of a module by its path; none of a library. */
 const declared = (path: string, specifier: string): string | undefined =>

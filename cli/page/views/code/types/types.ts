@@ -62,7 +62,7 @@ export class Types {
   /** Only what is otherwise goes over: a garment has a hundred files. */
   #tell(files: DraftFiles): void {
     const changed = Object.entries(files).filter(([file, text]) => this.#told[file] !== text);
-    const gone = Object.keys(this.#told).filter((file) => !(file in files));
+    const gone = Object.keys(this.#told).filter((file) => !Object.hasOwn(files, file));
     this.#told = files;
     if (changed.length > 0 || gone.length > 0)
       this.#ask({ kind: 'files', changed: Object.fromEntries(changed), gone });
