@@ -40,7 +40,10 @@ inBrowser('types in the editor', () => {
     await page.keyboard.press('Control+Shift+Home');
     await page.keyboard.press('Delete');
     await page.keyboard.insertText('export const nothing = 1;\n');
-    await types.getByRole('button', { name: /^skirt\/(?!gore-sizes)/ }).first().waitFor({ timeout: 30_000 });
+    await types
+      .getByRole('button', { name: /^skirt\/(?!gore-sizes)/ })
+      .first()
+      .waitFor({ timeout: 30_000 });
     expect(await barriers(page)).toEqual([]);
     await page.getByLabel('Check types as one writes').uncheck();
     await types.getByText('1.4 MB').waitFor();
