@@ -125,7 +125,8 @@ export function restored(own: Coded, code: WrittenCode): Coded {
 function after(own: Coded, action: Coding): Coded {
   switch (action.does) {
     case 'begin': {
-      const same = isSameDraft(own.of, action.of);
+      // A file may be called as one that was allowed to run.
+      const same = isSameDraft(own.of, action.of) && !action.strange;
       const kept = same ? onlyChanged(own.changed, action.original) : {};
       const file = same && own.file in action.original ? own.file : action.file;
       const { of, original } = action;
