@@ -138,7 +138,9 @@ inBrowser('the figure', () => {
     const { page } = await opened();
     await invented(page, 'Understudy');
     await page.getByLabel('Hip girth', { exact: true }).focus();
-    await page.getByRole('img', { name: 'Her form from the front: the tape for the hip girth.' }).waitFor();
+    await page
+      .getByRole('img', { name: /^Her form from the front: the tape for the hip girth, [\d.]+ cm\./ })
+      .waitFor();
     await page.getByRole('heading', { name: 'Take these again first' }).waitFor();
     const again = page.getByRole('region', { name: 'What to take again first' }).getByRole('link');
     expect(await again.count()).toBe(3);

@@ -44,6 +44,9 @@ export interface ShownScene {
   readonly dispose: () => void;
 }
 
+/** The element whose words tell what the scene shows. */
+export const wordsId = 'worn-says';
+
 const skin = '#d8c4b6';
 /** Lines on light pieces, and on a map, which has dark colours and light ones. */
 const [ink, chalk] = ['#1a1a1a', '#ffffff'];
@@ -56,7 +59,9 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
   const renderer = rendererFor(host.ownerDocument);
   if (!renderer) return undefined;
   const canvas = renderer.domElement;
-  canvas.setAttribute('aria-hidden', 'true');
+  canvas.setAttribute('role', 'img');
+  canvas.setAttribute('aria-label', worn.says);
+  canvas.id = wordsId;
   host.append(canvas);
   const scene = new Scene();
   const camera = new OrthographicCamera();

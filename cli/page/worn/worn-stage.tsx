@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Reading } from './reading.tsx';
 import type { SceneReading, WornScene } from './scene.ts';
-import { type Shown, type ShownScene, showWorn } from './show-worn.ts';
+import { type Shown, type ShownScene, showWorn, wordsId } from './show-worn.ts';
 import { type NamedView, namedViews, type Turntable } from './turntable.ts';
 
 /** One press of a key or button turns by so much, radians; moves by so much of the picture; enlarges so many times. */
@@ -83,7 +83,7 @@ export function WornStage({ scene }: StageProps) {
           // biome-ignore lint/a11y/noNoninteractiveTabindex: what is turned by keys is reached by keys.
           tabIndex={0}
           aria-label={`${scene.title}, to be turned`}
-          aria-describedby="worn-keys"
+          aria-describedby={`${wordsId} worn-keys`}
           onKeyDown={(event) => {
             const press = stage && keyed(event, stage.turntable, () => read(0, 0));
             if (!press) return;

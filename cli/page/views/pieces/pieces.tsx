@@ -1,6 +1,6 @@
-import { lengthIn, type ScreenPiece } from '../../../../drafts/index.ts';
 import { Drawing, Hindered, NothingDrawn } from '../drawing/drawing.tsx';
 import { type Lit, lineKey } from '../drawing/drawn-piece.tsx';
+import { wrongWith } from '../drawing/piece-words.ts';
 import type { ViewProps } from '../view.ts';
 import { Alone } from './alone.tsx';
 import { EdgeList } from './edge-list.tsx';
@@ -75,7 +75,7 @@ export function Pieces({ state, send }: ViewProps) {
                 sewn={sewn}
                 lit={lit}
                 onTouch={onTouch}
-                says={`Piece ${piece.number}, ${piece.name}, for ${made.body}: ${sizeWords(piece, state.form.units === 'in' ? 'in' : 'cm')}, ${piece.cut}.`}
+                made={made}
               />
             </>
           ) : (
@@ -111,18 +111,17 @@ export function Pieces({ state, send }: ViewProps) {
                 {name}
               </button>
               : {cut}
+              {wrongWith(made, name).map((says) => (
+                <p key={says} class="said warning">
+                  <strong>Look again:</strong> {says}
+                </p>
+              ))}
             </li>
           ))}
         </ol>
       </section>
     </>
   );
-}
-
-/** To whole centimetres, or as inches are written. */
-function sizeWords({ width, height }: ScreenPiece, unit: 'cm' | 'in'): string {
-  const said = (mm: number): string => lengthIn(unit === 'in' ? mm : Math.round(mm / 10) * 10, unit);
-  return `${said(width)} by ${said(height)}`;
 }
 
 /** The edges that are lit: the one that is touched with those beside it in its seam, and their partners. */
