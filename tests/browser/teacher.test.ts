@@ -126,7 +126,7 @@ inBrowser('a teacher', () => {
     await page.locator('details.files summary').click();
     await page.getByRole('button', { name: 'New draft from the belt of the lesson' }).click();
     await drawing(page)
-      .getByRole('group', { name: /^Shaped belt/ })
+      .getByRole('img', { name: /^Shaped belt/ })
       .waitFor();
     const belt = await page.evaluate<string>(
       `fetch('drafts.json').then((all) => all.json()).then(({ belt }) => belt)`,
@@ -157,7 +157,7 @@ inBrowser('a teacher', () => {
     // And all is there tomorrow.
     await page.reload();
     await drawing(page)
-      .getByRole('group', { name: /^Shaped belt/ })
+      .getByRole('img', { name: /^Shaped belt/ })
       .waitFor();
     expect(await page.evaluate(`localStorage.getItem('bodkin')`)).toContain('top.value > 420');
     expect(faults).toEqual([]);
