@@ -122,10 +122,10 @@ export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
         onPointerCancel={lift}
         onPointerLeave={lift}
       >
+        {/* biome-ignore lint/a11y/useSemanticElements: each piece on it is a picture with words of its own. */}
         <svg
           ref={svg}
           viewBox={[seen + box.x, seenY + box.y, ...size].join(' ')}
-          // biome-ignore lint/a11y/useSemanticElements: each piece on it is a picture with words of its own, which only a group can hold.
           role="group"
           aria-label={says}
           focusable="false"
