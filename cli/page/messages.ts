@@ -116,10 +116,13 @@ export interface MadePiece {
   readonly cut: string;
 }
 
-/** What is wrong with a piece, each in a sentence. */
+/** What is wrong with a piece. */
 export interface WrongPiece {
   readonly piece: string;
-  readonly says: readonly string[];
+  /** What the checks found, each in a sentence. */
+  readonly fails: readonly string[];
+  /** Shapes outside their bands: what each comes to, and what is usual. */
+  readonly outside: readonly { readonly shape: string; readonly figure: string }[];
 }
 
 /** The figures of the report as rows of a table, each ending with whether it is as it should be. */

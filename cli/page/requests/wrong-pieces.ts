@@ -22,14 +22,12 @@ export function wrongPieces(report: Report, garment: Garment, units: Unit): read
     return own || places.get(path)?.has(of) ? [withLengthsIn(message, units)] : [];
   };
   return garment.pieces.flatMap(({ name }) => {
-    const says = [
-      ...report.issues.flatMap((issue) => told(name, issue)),
-      // Of a shape that the draft fails by there is an issue already.
-      ...report.shapes
-        .filter(({ piece, ok, bound }) => piece === name && !ok && !bound)
-        .map((shape) => outside(shape, units)),
-    ];
-    return says.length > 0 ? [{ piece: name, says: [...new Set(says)] }] : [];
+    const fails = [...new Set(report.issues.flatMap((issue) => told(name, issue)))];
+    // Of a shape that the draft fails by there is an issue already.
+    const outside = report.shapes
+      .filter(({ piece, ok, bound }) => piece === name && !ok && !bound)
+      .map((shape) => ({ shape: shape.name, figure: outsideWords(shape, units) }));
+    return fails.length + outside.length > 0 ? [{ piece: name, fails, outside }] : [];
   });
 }
 
@@ -44,11 +42,13 @@ function placesOf(
     ...girths.map(({ level, parts }) => [level, parts.map(({ piece }) => piece)] as const),
     ...shapes.map(({ name, piece }) => [name, [piece]] as const),
   ];
-  return new Map(all.map(([name, pieces]) => [name, new Set(pieces)]));
+  // A seam and a corner across it may have one name.
+  const places = new Map<string, ReadonlySet<string>>();
+  for (const [name, pieces] of all) places.set(name, new Set([...(places.get(name) ?? []), ...pieces]));
+  return places;
 }
 
-function outside(shape: ShapeReport, units: Unit): string {
+function outsideWords(shape: ShapeReport, units: Unit): string {
   const unit = shape.unit === 'mm' ? ` ${unitLabel[units]}` : '';
-  const figure = shapeFigure(shape.value, shape, units);
-  return `${shape.name} comes to ${figure}${unit}, outside its band of ${bandWords(shape, units)}${unit}: ${withLengthsIn(shape.outside, units)}.`;
+  return `${shapeFigure(shape.value, shape, units)}${unit}, where ${bandWords(shape, units)}${unit} is usual`;
 }

@@ -1,15 +1,22 @@
 import { lengthIn, type ScreenPiece } from '../../../../drafts/index.ts';
-import type { MadeGarment } from '../../messages.ts';
+import type { MadeGarment, WrongPiece } from '../../messages.ts';
 
 /** What is wrong with a piece; nothing where all is as it should be. */
-export const wrongWith = ({ wrong }: MadeGarment, name: string): readonly string[] =>
-  wrong.find(({ piece }) => piece === name)?.says ?? [];
+export const wrongWith = ({ wrong }: MadeGarment, name: string): WrongPiece | undefined =>
+  wrong.find(({ piece }) => piece === name);
 
 /** A piece in words, for who cannot see it: which it is, how large, and what is wrong with it. */
-export function pieceWords(piece: ScreenPiece, made: MadeGarment): string {
-  const wrong = wrongWith(made, piece.name);
-  const verdict = wrong.length > 0 ? `Not as it should be: ${wrong.join(' ')}` : 'Nothing is wrong with it.';
-  return `Piece ${piece.number}, ${piece.name}, ${sizeWords(piece, made.units)}. ${verdict}`;
+export const pieceWords = (piece: ScreenPiece, made: MadeGarment): string =>
+  `Piece ${piece.number}, ${piece.name}, ${sizeWords(piece, made.units)}. ${verdict(wrongWith(made, piece.name))}`;
+
+function verdict(wrong: WrongPiece | undefined): string {
+  if (!wrong) return 'Nothing is wrong with it.';
+  const { fails, outside } = wrong;
+  const shapes = outside.map(({ shape, figure }) => `${shape} is ${figure}`).join('; ');
+  return [
+    fails.length > 0 ? `It fails: ${fails.join(' ')}` : 'It fails no check.',
+    ...(outside.length > 0 ? [`Outside its band: ${shapes}.`] : []),
+  ].join(' ');
 }
 
 /** To whole centimetres, or as inches are written. */
@@ -21,8 +28,12 @@ export function sizeWords({ width, height }: ScreenPiece, units: MadeGarment['un
 
 /** All pieces in words, and which of them are not as they should be. */
 export function sheetWords({ title, body, wrong }: MadeGarment, count: number): string {
-  const named = wrong.map(({ piece }) => piece);
-  const verdict =
-    named.length === 0 ? 'Nothing is wrong with any.' : `Not as they should be: ${named.join(', ')}.`;
-  return `${title}, for ${body}: ${count} pieces. ${verdict}`;
+  const named = (pieces: readonly WrongPiece[]): string => pieces.map(({ piece }) => piece).join(', ');
+  const failing = wrong.filter(({ fails }) => fails.length > 0);
+  const odd = wrong.filter(({ outside }) => outside.length > 0);
+  return [
+    `${title}, for ${body}: ${count} pieces.`,
+    failing.length > 0 ? `These fail a check: ${named(failing)}.` : 'None fails a check.',
+    ...(odd.length > 0 ? [`Shapes outside their bands: ${named(odd)}.`] : []),
+  ].join(' ');
 }

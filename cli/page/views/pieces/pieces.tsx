@@ -1,3 +1,4 @@
+import type { WrongPiece } from '../../messages.ts';
 import { Drawing, Hindered, NothingDrawn } from '../drawing/drawing.tsx';
 import { type Lit, lineKey } from '../drawing/drawn-piece.tsx';
 import { wrongWith } from '../drawing/piece-words.ts';
@@ -111,11 +112,7 @@ export function Pieces({ state, send }: ViewProps) {
                 {name}
               </button>
               : {cut}
-              {wrongWith(made, name).map((says) => (
-                <p key={says} class="said warning">
-                  <strong>Look again:</strong> {says}
-                </p>
-              ))}
+              <Wrong wrong={wrongWith(made, name)} />
             </li>
           ))}
         </ol>
@@ -123,6 +120,20 @@ export function Pieces({ state, send }: ViewProps) {
     </>
   );
 }
+
+/** What the checks found of a piece, and which of its shapes are unusual. */
+const Wrong = ({ wrong }: { readonly wrong: WrongPiece | undefined }) => (
+  <>
+    {wrong?.fails.map((says) => (
+      <p key={says} class="said error">
+        <strong>Not so:</strong> {says}
+      </p>
+    ))}
+    {wrong && wrong.outside.length > 0 && (
+      <p class="quiet">Outside their bands: {wrong.outside.map(({ shape }) => shape).join(', ')}.</p>
+    )}
+  </>
+);
 
 /** The edges that are lit: the one that is touched with those beside it in its seam, and their partners. */
 function litBy(
