@@ -28,7 +28,7 @@ inBrowser('on the page', () => {
       await page.getByText('The dress in 12 sizes of EN 13402-3, women: all true').waitFor();
       await page.getByLabel('Piece', { exact: true }).selectOption('side back');
       const picture = page.getByRole('img');
-      const shown = () => picture.getAttribute('alt');
+      const shown = () => picture.getAttribute('aria-label');
       await expect.poll(shown, { timeout: 20_000 }).toContain('side back in 12 sizes');
       await page.getByRole('slider', { name: /^Size/ }).press('End');
       await expect.poll(shown, { timeout: 20_000 }).toContain('128 in a heavy line');
@@ -51,8 +51,8 @@ inBrowser('on the page', () => {
     await page.getByText('The bodice in 50 sizes of workshop stock: all true').waitFor({ timeout: 120_000 });
     await page.getByRole('slider', { name: /^Cup/ }).press('End');
     await page.getByLabel('all cups of this size').check();
-    const shown = () => page.getByRole('img').getAttribute('alt');
-    await expect.poll(shown, { timeout: 20_000 }).toMatch(/in 5 sizes .*: 40 A, .*; 40 E in a heavy line$/);
+    const shown = () => page.getByRole('img').getAttribute('aria-label');
+    await expect.poll(shown, { timeout: 20_000 }).toMatch(/in 5 sizes .*: 40 A, .*; 40 E in a heavy line\. /);
     const { name, bytes } = await download(page, 'Take nests and rule tables as one ZIP');
     expect(name).toBe('bodice-workshop-stock.zip');
     expect(Object.keys(unzipSync(bytes))).toContain('grade-cups.csv');

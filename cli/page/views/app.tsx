@@ -19,7 +19,7 @@ export function App(props: FileViewProps) {
         <nav aria-label="Views">
           {viewEntries.map(({ name, title }) => (
             <a key={name} href={`#${name}`} aria-current={name === state.view ? 'page' : undefined}>
-              {title}
+              <Title of={title} />
             </a>
           ))}
         </nav>
@@ -60,6 +60,18 @@ export function App(props: FileViewProps) {
           </button>
         </p>
       </footer>
+    </>
+  );
+}
+
+/** A title of which the last word alone is seen where there is little room; it is read out whole. */
+function Title({ of }: { readonly of: string }) {
+  const at = of.lastIndexOf(' ') + 1;
+  if (at === 0) return <>{of}</>;
+  return (
+    <>
+      <span class="longer">{of.slice(0, at)}</span>
+      <span>{of.slice(at)}</span>
     </>
   );
 }

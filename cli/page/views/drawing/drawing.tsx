@@ -44,6 +44,7 @@ export function Drawing({ state, send, aspect, lit, onTouch, wheel }: DrawingPro
         look={state.own.pieces.sheet}
         onLook={(look) => send({ does: 'within', view: 'pieces', what: { does: 'look at sheet', look } })}
         box={{ x: 0, y: 0, width: paper.width, height: paper.height }}
+        holds="pieces"
         says={sheetWords(made, pieces.length)}
         wheel={wheel ?? false}
       >

@@ -9,6 +9,10 @@ interface PaneProps {
   readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
   /** What the drawing shows, in words. */
   readonly says: string;
+  /** Whether pieces are on it, each a picture with words of its own, or it is a picture by itself. */
+  readonly holds: 'pieces' | 'one picture';
+  /** Whether it is as high as its drawing is to its width, and no higher. */
+  readonly fitted?: boolean;
   /** Whether the wheel enlarges by itself; else only with Ctrl held, so that the page still scrolls. */
   readonly wheel?: boolean;
   readonly children: ComponentChildren;
@@ -24,7 +28,7 @@ const stride = 0.15;
  * A drawing on its paper: enlarged by buttons, + and -, the wheel or two fingers, and moved by arrow keys, the mouse or
  * a finger.
  */
-export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
+export function Pane({ look, onLook, box, says, holds, fitted, wheel, children }: PaneProps) {
   const svg = useRef<SVGSVGElement>(null);
   const pane = useRef<HTMLElement>(null);
   const now = useRef(look);
@@ -104,6 +108,7 @@ export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
       </p>
       <section
         class={look.zoom > 1 ? 'pane near' : 'pane'}
+        style={fitted ? { aspectRatio: box.width / box.height } : undefined}
         aria-label="Drawing: arrow keys move it, + and - change its size"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what moves by keys must be reached by keyboard (WCAG 2.1.1).
         tabIndex={0}
@@ -122,11 +127,10 @@ export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
         onPointerCancel={lift}
         onPointerLeave={lift}
       >
-        {/* biome-ignore lint/a11y/useSemanticElements: each piece on it is a picture with words of its own. */}
         <svg
           ref={svg}
           viewBox={[seen + box.x, seenY + box.y, ...size].join(' ')}
-          role="group"
+          role={holds === 'pieces' ? 'group' : 'img'}
           aria-label={says}
           focusable="false"
         >

@@ -38,6 +38,7 @@ export function Alone({ state, send, piece, pieces, sewn, lit, onTouch, made }: 
       look={alone}
       onLook={(look) => send({ does: 'within', view: 'pieces', what: { does: 'look at piece', look } })}
       box={box}
+      holds="pieces"
       says={`The ${piece.name}, for ${made.body}, alone: ${piece.cut}.`}
       wheel
     >
