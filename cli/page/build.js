@@ -32,12 +32,16 @@ async function offline(outdir) {
   return `const files = ${JSON.stringify(['./', ...files])};\nconst version = ${JSON.stringify(version)};\n${keeper}`;
 }
 
-/** The style sheet: that of the page and of its forms, then those of single views, which lie in their folders. */
+/**
+ * The style sheet: that of the page and of its forms, those of single views, which lie in their folders, and what is
+ * other where the reader has colours of her own, or on paper.
+ */
 async function styles() {
   const own = (await readdir(join(page, 'views'), { recursive: true })).filter((file) =>
     file.endsWith('.css'),
   );
-  const files = ['page.css', 'forms.css', 'worn/stage.css', ...own.sort().map((file) => join('views', file))];
+  const views = own.sort().map((file) => join('views', file));
+  const files = ['page.css', 'forms.css', 'worn/stage.css', ...views, 'forced-colours.css', 'print.css'];
   return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
 }
 

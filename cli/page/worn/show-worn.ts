@@ -99,10 +99,14 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
   const resize = (): void => {
     const { clientWidth: width, clientHeight: height } = host;
     renderer.setPixelRatio(devicePixelRatio);
-    renderer.setSize(width, height);
+    // How large it is shown is the style's.
+    renderer.setSize(width, height, false);
     turned.resize(width, height);
   };
   resize();
+  // What a canvas of this kind shows is gone once it has been shown: for paper it is drawn in that very moment.
+  const print = (): void => renderer.render(scene, camera);
+  addEventListener('beforeprint', print);
   return {
     turntable: turned,
     resize,
@@ -128,6 +132,7 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
     },
     dispose: () => {
       cancelAnimationFrame(waiting);
+      removeEventListener('beforeprint', print);
       turned.dispose();
       for (const mesh of [...cloth.map((piece) => piece.mesh), ...body, ...lines]) {
         mesh.geometry.dispose();

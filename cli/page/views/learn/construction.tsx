@@ -17,17 +17,18 @@ export interface ConstructionProps {
   readonly goTo?: (step: number) => void;
 }
 
-/** Names of points, and room for them round the drawing, in px of the screen. */
-const [letters, room] = [13, 26];
+/** Names of points, and room for them round the drawing, in shares of the page's letters. */
+const [nameSize, roomSize] = [0.8125, 1.625];
 
-/** About as large is a drawing before its size on the screen is known, px. */
-const usualSize = { width: 480, height: 480 };
+/** About as large are a drawing and the page's letters before their size on the screen is known, px. */
+const usualSize = { width: 480, height: 480, letter: 16 };
 
 /** A drawing of a lesson as it stands after a step: what that adds heavy and named, what stood before it light. */
 export function Construction(props: ConstructionProps) {
   const { lesson, under, on, step, lit, dimension, amount, goTo } = props;
   const [svg, setSvg] = useState<SVGSVGElement | null>(null);
-  const { width, height } = useSize(svg);
+  const { width, height, letter } = useSize(svg);
+  const [letters, room] = [nameSize * letter, roomSize * letter];
   const all = partsOn(lesson, on);
   const standing = all.filter(({ number }) => number <= step || lit?.has(number));
   const box = extentOf([lesson, under].flatMap((each) => (each ? partsOn(each, on) : [])));
@@ -99,14 +100,29 @@ export function Construction(props: ConstructionProps) {
         </g>
       ))}
       {shown && (
-        <Measured dimension={shown} mm={mm} amount={`${shown.half ? 'half of ' : ''}${amount ?? ''}`} />
+        <Measured
+          dimension={shown}
+          mm={mm}
+          letters={letters}
+          amount={`${shown.half ? 'half of ' : ''}${amount ?? ''}`}
+        />
       )}
     </svg>
   );
 }
 
 /** A length on the drawing: a line with a bar at each end, or the line itself that is so long. */
-function Measured({ dimension, mm, amount }: { dimension: Dimension; mm: number; amount: string }) {
+function Measured({
+  dimension,
+  mm,
+  letters,
+  amount,
+}: {
+  dimension: Dimension;
+  mm: number;
+  letters: number;
+  amount: string;
+}) {
   if (dimension.kind === 'line') return <path class="measured" d={dimension.d} />;
   const { from, to } = dimension;
   const along = Math.atan2(to.y - from.y, to.x - from.x);
@@ -165,14 +181,15 @@ function described(on: string, step: number, count: number, added: TaughtDrawing
   return `The ${on} after step ${step}, drawn in ${count === 1 ? 'one step' : `${count} steps`}. ${fresh}`;
 }
 
-/** How large a drawing is on the screen, px: its letters stay as large as any. */
+/** How large a drawing and the page's letters are on the screen, px: those of the drawing stay as large as any. */
 function useSize(svg: SVGSVGElement | null): typeof usualSize {
   const [size, setSize] = useState(usualSize);
   useLayoutEffect(() => {
     if (!svg) return;
     const measure = (): void => {
       const { clientWidth: width, clientHeight: height } = svg;
-      if (width > 0 && height > 0) setSize({ width, height });
+      const letter = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      if (width > 0 && height > 0) setSize({ width, height, letter });
     };
     measure();
     const watching = new ResizeObserver(measure);
