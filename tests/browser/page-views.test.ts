@@ -31,7 +31,9 @@ inBrowser('on the page', () => {
       const shown = () => picture.getAttribute('aria-label');
       await expect.poll(shown, { timeout: 20_000 }).toContain('side back in 12 sizes');
       await page.getByRole('slider', { name: /^Size/ }).press('End');
-      await expect.poll(shown, { timeout: 20_000 }).toContain('128 in a heavy line');
+      await expect
+        .poll(shown, { timeout: 20_000 })
+        .toMatch(/128 in a heavy line\. (?:Every step|Uneven steps: )/);
       await page.getByText(/^Rule table of the side back/).click();
       await page.getByRole('button', { name: 'Which size is nearest?' }).click();
       await page.getByText(/: nearest in EN 13402-3, women is size \d+/).waitFor();
@@ -75,6 +77,8 @@ inBrowser('on the page', () => {
       await page.getByRole('button', { name: 'Stop, and keep the best' }).click();
       await page.getByText('No overlaps, and every piece is there').waitFor();
       await page.getByText('lengths of a quick plan').waitFor();
+      const plan = page.getByRole('img', { name: /^Plan of the cloth: .* % used; .* Every piece is placed/ });
+      expect(await plan.count()).toBe(1);
       await expectClear(page, 'cloth');
       const { name, bytes } = await download(page, 'Take the plan (SVG and PDF)');
       expect(name).toBe('dress-for-understudy-lay.zip');
@@ -94,6 +98,8 @@ inBrowser('on the page', () => {
       await view(page, 'Worn');
       await page.getByRole('button', { name: 'Put it on' }).click();
       await page.getByText('It is no substitute for a trial bodice in cloth.').waitFor({ timeout: 120_000 });
+      const words = /^bodice worn by understudy\. .*(?:Off|Perhaps): ease at the bust: /;
+      expect(await page.getByRole('img', { name: words }).count()).toBe(1);
       await expectClear(page, 'worn');
       const takeIn = page.getByRole('button', { name: /^Take in the side seam at the bust/ });
       await takeIn.click();

@@ -8,6 +8,10 @@ inBrowser('on the table of pieces', () => {
     const { page, faults } = await opened();
     await invented(page, 'Leading lady');
     await view(page, 'Pieces');
+    // Each piece is a picture with words of its own: which, how large, and what is wrong with it.
+    await page
+      .getByRole('img', { name: /^Piece 2, side front, [\d.]+ cm wide and [\d.]+ cm high\. / })
+      .waitFor();
     await page.getByText('Edges of the side front', { exact: true }).click();
     await page.getByRole('button', { name: 'princess upper' }).click();
     const seam = page.getByRole('region', { name: 'The seam' });
@@ -94,6 +98,7 @@ inBrowser('what she chose', () => {
     const link = await page.getByLabel('The link', { exact: true }).inputValue();
     expect(link).toContain('strapWidth=33');
     expect(link).not.toContain('bustGirth');
+    expect(await page.getByText('is not in the link').count()).toBe(0);
     await page.getByLabel(/Her measurements too/).check();
     const full = await page.getByLabel('The link', { exact: true }).inputValue();
     expect(full).toContain('bustGirth');

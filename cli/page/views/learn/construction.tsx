@@ -87,10 +87,10 @@ export function Construction(props: ConstructionProps) {
               <path d={`M${x - 4 * mm} ${y}h${8 * mm}M${x} ${y - 4 * mm}v${8 * mm}`} />
               {(number === step || lit?.has(number)) && (
                 <text
-                  x={x + 6 * mm * (x > box.x + 0.7 * box.width ? -1 : 1)}
+                  x={x + 6 * mm * (x > box.x + 0.5 * box.width ? -1 : 1)}
                   y={y - 5 * mm}
                   font-size={letters * mm}
-                  text-anchor={x > box.x + 0.7 * box.width ? 'end' : 'start'}
+                  text-anchor={x > box.x + 0.5 * box.width ? 'end' : 'start'}
                 >
                   {name}
                 </text>
