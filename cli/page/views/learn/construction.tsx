@@ -104,6 +104,7 @@ export function Construction(props: ConstructionProps) {
           dimension={shown}
           mm={mm}
           letters={letters}
+          middle={box.x + box.width / 2}
           amount={`${shown.half ? 'half of ' : ''}${amount ?? ''}`}
         />
       )}
@@ -116,15 +117,19 @@ function Measured({
   dimension,
   mm,
   letters,
+  middle,
   amount,
 }: {
   dimension: Dimension;
   mm: number;
   letters: number;
+  /** Beyond it words stand before a line, where there is room for them. */
+  middle: number;
   amount: string;
 }) {
   if (dimension.kind === 'line') return <path class="measured" d={dimension.d} />;
   const { from, to } = dimension;
+  const x = (from.x + to.x) / 2;
   const along = Math.atan2(to.y - from.y, to.x - from.x);
   const [across, reach] = [along + Math.PI / 2, 6 * mm];
   const bar = ({ x, y }: { readonly x: number; readonly y: number }): string =>
@@ -132,7 +137,12 @@ function Measured({
   return (
     <g class="measured">
       <path d={`M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`} />
-      <text x={(from.x + to.x) / 2 + 8 * mm} y={(from.y + to.y) / 2 - 4 * mm} font-size={letters * mm}>
+      <text
+        x={x + 8 * mm * (x > middle ? -1 : 1)}
+        y={(from.y + to.y) / 2 - 4 * mm}
+        font-size={letters * mm}
+        text-anchor={x > middle ? 'end' : 'start'}
+      >
         {amount}
       </text>
     </g>
