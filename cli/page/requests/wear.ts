@@ -20,6 +20,7 @@ import { notYet } from '../../wear-line.ts';
 import { alteration, findingsRows } from '../../wear-table.ts';
 import { wornSaid } from '../../worn-said.ts';
 import { wornScene } from '../../worn-scene.ts';
+import { wornSides } from '../../worn-sides.ts';
 import { findingWords, wornWords } from '../../worn-words.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { breathe } from './breathe.ts';
@@ -93,9 +94,11 @@ function shown(
   const maps = wornMaps(worn.hung, worn.stand, units);
   const title = `${garment.name} worn by ${body.name}`;
   const words = { title, says: wornWords(title, verdicts, units) };
+  const seen = shownWorn(worn.form, worn.hung, worn.stand);
   const { columns, rows } = findingsRows(worn.findings, units);
   return {
-    scene: wornScene(shownWorn(worn.form, worn.hung, worn.stand), Object.values(maps), words, units),
+    scene: wornScene(seen, Object.values(maps), words, units),
+    sides: wornSides(seen, title),
     instead,
     lead: wornSaid(worn, verdicts, undefined, reader, false).lead,
     findings: verdicts

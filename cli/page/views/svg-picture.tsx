@@ -26,6 +26,6 @@ export function SvgPicture({ svg, words }: { svg: string; words: string }) {
 
 /** How large a drawing is by its own measure. */
 function sizeOf(svg: string): { readonly width: number; readonly height: number } {
-  const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
+  const [, width, height] = /viewBox="\S+ \S+ ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
   return { width: Number(width ?? 1), height: Number(height ?? 1) };
 }
