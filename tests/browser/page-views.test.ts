@@ -89,6 +89,31 @@ inBrowser('on the page', () => {
   );
 
   test.each([phone, wide])(
+    'what is worn is drawn in black line where nothing can be shown in space: %j',
+    async (screen) => {
+      const { page, faults } = await opened(screen);
+      // As in a browser without a driver of graphics.
+      await page.addInitScript('HTMLCanvasElement.prototype.getContext = () => null');
+      await page.reload();
+      await invented(page, 'Understudy');
+      await view(page, 'Choose');
+      await page.getByRole('radio', { name: /^Bodice/ }).check();
+      await view(page, 'Worn');
+      await page.getByRole('button', { name: 'Put it on' }).click();
+      await page.getByText('this browser shows nothing in space').waitFor({ timeout: 120_000 });
+      for (const from of ['from the front', 'from her left side', 'from the back'])
+        await page
+          .getByRole('img', {
+            name: new RegExp(`^Seen ${from}: bodice worn by understudy\\. (?:Off|Perhaps): `),
+          })
+          .waitFor();
+      await expectClear(page, 'worn, in lines');
+      expect(faults).toEqual([]);
+    },
+    240_000,
+  );
+
+  test.each([phone, wide])(
     'the bodice is worn, and a finding taken over changes the pieces, until it is undone: %j',
     async (screen) => {
       const { page, faults } = await opened(screen);

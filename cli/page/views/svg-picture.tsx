@@ -4,7 +4,7 @@ import { Pane } from './drawing/pane.tsx';
 import { useUrl } from './drawing/use-url.ts';
 
 /** A drawing written elsewhere, to be looked at closely, with its words for who cannot see it. */
-export function SvgPicture({ svg, words }: { svg: string; words: string }) {
+export function SvgPicture({ svg, called, words }: { svg: string; called: string; words: string }) {
   const [look, setLook] = useState<LookedAt>(whole);
   const url = useUrl(svg);
   const { width, height } = sizeOf(svg);
@@ -15,6 +15,7 @@ export function SvgPicture({ svg, words }: { svg: string; words: string }) {
         onLook={setLook}
         box={{ x: 0, y: 0, width, height }}
         says={words}
+        called={called}
         holds="one picture"
         fitted
       >

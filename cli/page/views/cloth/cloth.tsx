@@ -70,7 +70,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
             For the {cloth}: buy {toBuy}
           </h2>
           <p class="quiet">{words}</p>
-          <SvgPicture svg={svg} words={alt} />
+          <SvgPicture svg={svg} called={`Plan of the ${cloth}`} words={alt} />
         </section>
       ))}
       {laid?.table && (

@@ -70,7 +70,7 @@ export function NestView({ own: { looked, nest }, grade, act }: NestViewProps) {
           </fieldset>
         )}
       </div>
-      {nest && <SvgPicture svg={nest.svg} words={nest.words} />}
+      {nest && <SvgPicture svg={nest.svg} called="Nest" words={nest.words} />}
       {nest && nest.rules.rows.length > 0 && (
         <details>
           <summary>

@@ -12,7 +12,12 @@ export const InLines = ({ worn: { scene, sides } }: { readonly worn: WornShown }
     </p>
     <div class="in-lines">
       {sides.map(({ view, svg }) => (
-        <SvgPicture key={view} svg={svg} words={`Seen ${from[view]}: ${scene.says}`} />
+        <SvgPicture
+          key={view}
+          svg={svg}
+          called={`Seen ${from[view]}`}
+          words={`Seen ${from[view]}: ${scene.says}`}
+        />
       ))}
     </div>
   </>
