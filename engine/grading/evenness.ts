@@ -79,7 +79,10 @@ export const changeOf = ({ before, after }: Pick<Uneven, 'before' | 'after'>): n
   Math.abs(after - before);
 
 /** How many steps of a piece there are into the size in this place of an axis, and the most that one of them changes there, mm. */
-function changesAt({ edges, points }: PieceGrade, i: number): { readonly count: number; readonly most: number } {
+function changesAt(
+  { edges, points }: PieceGrade,
+  i: number,
+): { readonly count: number; readonly most: number } {
   let most = 0;
   for (const { steps } of edges) most = Math.max(most, Math.abs((steps[i] ?? 0) - (steps[i - 1] ?? 0)));
   for (const { steps } of points) {
@@ -109,15 +112,13 @@ const stepsAt = ({ piece, edges, points }: PieceGrade, i: number): readonly TwoS
 ];
 
 /** Where a piece is gathered the most, so much of it goes into each mm of what it is sewn to; 1 where it is not. */
-const fullnessOf = (piece: string, three: readonly GradedSize[]): number =>
-  Math.max(
-    1,
-    ...three.flatMap(({ made }) =>
-      made.garment.seams
-        .filter(({ a }) => a.some((edge) => edge.piece === piece))
-        .map(({ gatherRatio }) => gatherRatio),
-    ),
-  );
+function fullnessOf(piece: string, three: readonly GradedSize[]): number {
+  let most = 1;
+  for (const { made } of three)
+    for (const { a, gatherRatio } of made.garment.seams)
+      if (gatherRatio > most && a.some((edge) => edge.piece === piece)) most = gatherRatio;
+  return most;
+}
 
 /** By how much the chart's own steps change in the middle of three sizes, all measurements together, mm. */
 const chartChange = (three: readonly GradedSize[], shapedBy: readonly MeasurementName[]): number =>
