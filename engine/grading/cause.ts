@@ -3,7 +3,7 @@ import type { Sensitivity } from '../sensitivity/sensitivity.ts';
 import type { GradedSize } from './laid-size.ts';
 import type { PieceGrade } from './rule-table.ts';
 import { stepChange } from './step-change.ts';
-import { evenTurn, isComputed, speaksOf, unevenStep } from './uneven-step.ts';
+import { type EvenTurn, evenTurn, isComputed, speaksOf, type UnevenStep, unevenStep } from './uneven-step.ts';
 
 /** Why a step changes at a size. */
 export type Cause =
@@ -18,10 +18,8 @@ export type Cause =
       readonly change: number;
       readonly others: readonly MeasurementName[];
     }
-  /** A step of the construction, the first whose own step changes: a rule's limit, as a rule. */
-  | { readonly kind: 'construction'; readonly step: string; readonly change: number }
-  /** An angle of the construction that grows by as much each time (radians): a corner far from where it turns moves on an arc. */
-  | { readonly kind: 'turn'; readonly step: string; readonly by: number }
+  | UnevenStep
+  | EvenTurn
   /** Lines that are found together rest on a limit in some of the sizes there, and not in all. */
   | { readonly kind: 'limit'; readonly limits: readonly string[] }
   /** None of these: the lines that the solver finds together. */

@@ -1,7 +1,20 @@
 import type { Step } from '../pattern/garment.ts';
 import type { QuantityUnit } from '../pattern/quantity.ts';
-import type { Cause } from './cause.ts';
 import type { GradedSize } from './laid-size.ts';
+
+/** A step of the construction whose own step from size to size changes, mm: a rule's limit, as a rule. */
+export interface UnevenStep {
+  readonly kind: 'construction';
+  readonly step: string;
+  readonly change: number;
+}
+
+/** An angle of the construction that grows by as much each time, radians: a corner far from where it turns moves on an arc. */
+export interface EvenTurn {
+  readonly kind: 'turn';
+  readonly step: string;
+  readonly by: number;
+}
 
 /** Whether a step computes; a length measured on the drawing is a bare number. */
 export const isComputed = ({ formula }: Step): boolean => formula?.includes(' ') ?? false;
@@ -26,7 +39,7 @@ export function unevenStep(
   three: readonly GradedSize[],
   least: number,
   counts: (step: Step) => boolean,
-): Cause | undefined {
+): UnevenStep | undefined {
   const [before, middle, after] = three.map((size) => valuesOf(size, 'mm', counts));
   for (const [step, value] of middle ?? []) {
     const [a, c] = [before?.get(step), after?.get(step)];
@@ -47,7 +60,7 @@ export function evenTurn(
   piece: string,
   least: number,
   counts: (step: Step) => boolean,
-): Cause | undefined {
+): EvenTurn | undefined {
   const [before, middle, after] = three.map((size) => valuesOf(size, 'rad', counts));
   const places = [...(three[1]?.pieces.get(piece)?.points.values() ?? [])];
   const reach = Math.max(0, ...places.map(({ at }) => Math.hypot(at.x, at.y)));
