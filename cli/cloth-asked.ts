@@ -14,6 +14,7 @@ export interface ClothTexts {
   readonly shrink: string;
   readonly stripe: string;
   readonly stripeAlong: string;
+  readonly oneOrder?: boolean | undefined;
 }
 
 /** What is told of a cloth that nothing is told of but its width. */
@@ -32,16 +33,20 @@ export type ClothWords = Readonly<
 >;
 
 /** The cloth that is told. Throws `Unusable` where a figure is none, or lies outside what there is. */
-export const clothTold = (told: ClothTexts, called: ClothWords): Cloth => ({
-  width: lengthOf(called.width, told.width, 100, 5000),
-  folded: told.cloth === 'folded',
-  nap: told.nap ?? false,
-  selvedge: lengthOf(called.selvedge, told.selvedge, 0, 200),
-  gap: lengthOf(called.gap, told.gap, 0, 100),
-  shrink: numberOf(called.shrink, told.shrink, 0, 25) / 100,
-  stripe: lengthOf(called.stripe, told.stripe, 0, 1000),
-  stripeAlong: lengthOf(called.stripeAlong, told.stripeAlong, 0, 1000),
-});
+export function clothTold(told: ClothTexts, called: ClothWords): Cloth {
+  const stripeAlong = lengthOf(called.stripeAlong, told.stripeAlong, 0, 1000);
+  return {
+    width: lengthOf(called.width, told.width, 100, 5000),
+    folded: told.cloth === 'folded',
+    nap: told.nap ?? false,
+    selvedge: lengthOf(called.selvedge, told.selvedge, 0, 200),
+    gap: lengthOf(called.gap, told.gap, 0, 100),
+    shrink: numberOf(called.shrink, told.shrink, 0, 25) / 100,
+    stripe: lengthOf(called.stripe, told.stripe, 0, 1000),
+    stripeAlong,
+    oneOrder: told.oneOrder === true && stripeAlong > 0,
+  };
+}
 
 /** A number within limits. Throws `Unusable` where it is none. */
 export function numberOf(option: string, text: string, min: number, max: number): number {
