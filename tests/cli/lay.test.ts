@@ -87,6 +87,10 @@ describe('lay of a garment', () => {
     [['bib', '--body', body, '--width', 'broad'], '--width takes a length'],
     [['bib', '--body', body, '--width', '1400', '--shrink', '80'], '--shrink takes a number from 0 to 25'],
     [['bib', '--body', body, '--width', '1400', '--cloth', 'crumpled'], 'folded, open'],
+    [
+      ['bib', '--body', body, '--width', '1400', '--stripe', '0.001'],
+      '--stripe takes a length from 2 to 1000',
+    ],
     [['bib', '--body', body, '--width', '1400', '--stripe', '60', '--one-order'], '--stripe-along'],
     [['bib', '--body', body, '--width', '100'], 'wide for it'],
   ])('refuses %j', async (words, said) => {
