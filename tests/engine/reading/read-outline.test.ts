@@ -39,6 +39,12 @@ describe('a traced outline', () => {
     expect(codes(drawing(`<style>path { fill: red }</style><path d="${square}"/>`))).toEqual([]);
   });
 
+  test('a line of which one part lies beyond every sheet is no outline', () => {
+    expect(codes(drawing(`<path d="${square}M0 0L1e9 0L1e9 1e9Z"/>`))).not.toEqual([]);
+    const both = drawing(`<path d="${square}"/><path d="M0 0L10 0L1e9 1e9L0 10Z"/>`);
+    expect(lengths(traced(both))[0]).toBeCloseTo(200, 9);
+  });
+
   test('a cutting line is the outline only where it is wanted', () => {
     const both = drawing(`<path class="cut" d="M-20 -20H420V620H-20Z"/><path class="stitch" d="${square}"/>`);
     expect(lengths(traced(both))[0]).toBeCloseTo(200, 9);
