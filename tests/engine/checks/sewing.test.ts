@@ -60,15 +60,22 @@ describe('a sewing order', () => {
       expect(found([...order, step]), step.title).toContain(`sewing-step-twice: ${step.title}`);
   });
 
+  test('calls the step that comes too early by its place, counted from one', () => {
+    const sewing = movedAfter('Mark', setIn);
+    const early = faults(sewing).find(({ code, path }) => code === 'sewing-too-early' && path === 'side');
+    const place = sewing.findIndex(({ sews = [] }) => sews.includes('side')) + 1;
+    expect(early?.message).toContain(`: step ${place}, “`);
+  });
+
   test('says of every step that sews or turns how its raw edges are kept, of one that does as much of both too', () => {
     const both = {
       title: 'Both',
-      how: '',
+      how: [],
       sews: ['side'],
       turns: [{ piece: 'skirt side front', edge: 'hem' }],
     };
     expect(found([...order, both])).toContain('sewing-no-finish: Both');
-    expect(found([...order, { title: 'Neither', how: '' }])).not.toContain('sewing-no-finish: Neither');
+    expect(found([...order, { title: 'Neither', how: [] }])).not.toContain('sewing-no-finish: Neither');
   });
 
   test('tells all faults in whole sentences', () => {
