@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
@@ -80,6 +80,25 @@ describe('the package', () => {
     expect(files).toEqual(
       expect.arrayContaining(['cli/schemas/walk.json', 'cli/schemas/refusal.json', 'cli/issues.md']),
     );
+  });
+
+  it('imports nothing but what is installed with it, or what it says goes beside it', async () => {
+    const said = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
+    const optional = Object.keys(said.peerDependenciesMeta);
+    const text = await readFile(join(root, '.dist', 'index.mjs'), 'utf8');
+    const packagesOf = (imports: RegExp): readonly string[] =>
+      [...text.matchAll(imports)].map(([, name = '']) =>
+        name
+          .split('/')
+          .slice(0, name.startsWith('@') ? 2 : 1)
+          .join('/'),
+      );
+    const atOnce = packagesOf(/^(?:import|export)\b[^;]*?\bfrom "([^"]+)";$/gm);
+    expect(atOnce.length).toBeGreaterThan(8);
+    expect(atOnce.filter((name) => !(name in said.dependencies))).toEqual([]);
+    const later = packagesOf(/\bimport\("([^"]+)"\)/g);
+    expect(later.filter((name) => !(name in said.dependencies || optional.includes(name)))).toEqual([]);
+    expect(optional.filter((name) => !(name in said.peerDependencies))).toEqual([]);
   });
 
   it('is bundled for a browser without any part of Node', async () => {
