@@ -42,12 +42,17 @@ async function offline(outdir) {
   return constants.join('') + (await readFile(join(page, 'offline.js'), 'utf8'));
 }
 
-/** The style sheet: that of the page and of its forms, then those of single views, which lie in their folders. */
+/** What every view shares, in this order; what comes last is other where the reader has colours of her own, and on paper. */
+const shared = ['paper', 'head', 'body', 'tables', 'forms'].map((name) => `styles/${name}.css`);
+const last = ['forced-colours', 'print'].map((name) => `styles/${name}.css`);
+
+/** The style sheet of the page: what is shared, then that of single views, which lie in their folders. */
 async function styles() {
   const own = (await readdir(join(page, 'views'), { recursive: true })).filter((file) =>
     file.endsWith('.css'),
   );
-  const files = ['page.css', 'forms.css', 'worn/stage.css', ...own.sort().map((file) => join('views', file))];
+  const views = own.sort().map((file) => join('views', file));
+  const files = [...shared, 'worn/stage.css', ...views, ...last];
   return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
 }
 

@@ -62,7 +62,7 @@ export function Code(props: FileViewProps) {
         </div>
       )}
       {file !== '' && (
-        <div class="bench">
+        <div class="code-bench">
           <section aria-label="The code" class="written">
             <Editor
               file={file}
