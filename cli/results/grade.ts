@@ -9,7 +9,7 @@ const steps = z.array(z.number()).describe('From each size to the next.');
 
 /** Why a step changes at a size. */
 const cause = z.strictObject({
-  kind: z.enum(['chart', 'styling', 'estimate', 'construction', 'limit', 'found']),
+  kind: z.enum(['chart', 'styling', 'estimate', 'construction', 'limit', 'turn', 'found']),
   measurement: z.string().optional(),
   choice: z.string().optional(),
   step: z.string().optional().describe('The title of the sentence in the construction.'),

@@ -1,6 +1,6 @@
 import { IN_SPACE } from '../geometry/tolerance.ts';
 import type { Place } from './form.ts';
-import type { Frame } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
 import { at } from './profile.ts';
 import { frontMeets, planeCut, ringPoint } from './ring-cuts.ts';
 import type { Rings } from './rings.ts';

@@ -8,7 +8,7 @@ import { fixed, fixedMm } from '../text/figure.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { alignments, cornersOf } from './anchor.ts';
 import { atSize } from './at-size.ts';
-import { causeName, causeWords } from './cause.ts';
+import { causeName, causeWords } from './cause-words.ts';
 import { axesOf, type Chart } from './chart.ts';
 import { chartIssue, shown } from './chart-issues.ts';
 import { changeOf, type Evenness, evenness, type Uneven } from './evenness.ts';
