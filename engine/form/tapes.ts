@@ -1,5 +1,5 @@
 import type { Place } from './form.ts';
-import type { Frame } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
 import { at } from './profile.ts';
 import { frontMeets, planeCut, ringPoint } from './ring-cuts.ts';
 import type { Rings } from './rings.ts';

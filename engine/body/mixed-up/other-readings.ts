@@ -11,7 +11,8 @@ export interface OtherReading {
   readonly unit?: Unit;
 }
 
-const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
+/** All measurements that are lengths. */
+export const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
 
 /**
  * Measurements that stand side by side on a list or are taken one after the other, so that their numbers change places.
@@ -63,15 +64,16 @@ export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[
             unit,
           }),
         ),
-      ...withDigitsExchanged(number, units).map(
-        (other): OtherReading => ({
-          kind: 'digits exchanged',
-          meant: new Map([[name, other * millimetres[units]]]),
-        }),
+      ...digitsExchanged(mm, units).map(
+        (other): OtherReading => ({ kind: 'digits exchanged', meant: new Map([[name, other]]) }),
       ),
     ];
   }),
 ];
+
+/** A written length with each two neighbouring digits exchanged, mm. */
+export const digitsExchanged = (mm: number, units: Unit): readonly number[] =>
+  withDigitsExchanged(mm / millimetres[units], units).map((other) => other * millimetres[units]);
 
 /**
  * A number with each two neighbouring digits exchanged, as it is written to the marks of a tape; only what is again such a

@@ -30,6 +30,15 @@ describe('a sketch written step by step', () => {
     expect(scalars.get('line at b')?.at).toBe(0);
   });
 
+  it('keeps lengths and angles that are known as they are', () => {
+    const draw = new SketchBuilder();
+    expect(draw.fixedLength('depth', 30)).toBe('depth');
+    expect(draw.fixedAngle('grain', 0.25)).toBe('grain');
+    const { scalars } = draw.sketch();
+    expect(scalars.get('depth')).toEqual({ at: 30, unit: 'mm', free: false });
+    expect(scalars.get('grain')).toEqual({ at: 0.25, unit: 'rad', free: false });
+  });
+
   it('refuses a curve between points that are not there yet', () => {
     const draw = new SketchBuilder();
     draw.fixed('a', { x: 0, y: 0 });
