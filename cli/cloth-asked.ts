@@ -1,4 +1,5 @@
 import type { Cloth } from '../engine/lay-plan/cloth.ts';
+import { unseen } from '../engine/lay-plan/hung.ts';
 import { rounded } from '../engine/text/figure.ts';
 import { millimetres } from '../engine/text/units.ts';
 import { writtenLength } from '../engine/text/written-length.ts';
@@ -14,6 +15,7 @@ export interface ClothTexts {
   readonly shrink: string;
   readonly stripe: string;
   readonly stripeAlong: string;
+  readonly oneOrder?: boolean | undefined;
 }
 
 /** What is told of a cloth that nothing is told of but its width. */
@@ -32,16 +34,20 @@ export type ClothWords = Readonly<
 >;
 
 /** The cloth that is told. Throws `Unusable` where a figure is none, or lies outside what there is. */
-export const clothTold = (told: ClothTexts, called: ClothWords): Cloth => ({
-  width: lengthOf(called.width, told.width, 100, 5000),
-  folded: told.cloth === 'folded',
-  nap: told.nap ?? false,
-  selvedge: lengthOf(called.selvedge, told.selvedge, 0, 200),
-  gap: lengthOf(called.gap, told.gap, 0, 100),
-  shrink: numberOf(called.shrink, told.shrink, 0, 25) / 100,
-  stripe: lengthOf(called.stripe, told.stripe, 0, 1000),
-  stripeAlong: lengthOf(called.stripeAlong, told.stripeAlong, 0, 1000),
-});
+export function clothTold(told: ClothTexts, called: ClothWords): Cloth {
+  const stripeAlong = repeatOf(called.stripeAlong, told.stripeAlong);
+  return {
+    width: lengthOf(called.width, told.width, 100, 5000),
+    folded: told.cloth === 'folded',
+    nap: told.nap ?? false,
+    selvedge: lengthOf(called.selvedge, told.selvedge, 0, 200),
+    gap: lengthOf(called.gap, told.gap, 0, 100),
+    shrink: numberOf(called.shrink, told.shrink, 0, 25) / 100,
+    stripe: repeatOf(called.stripe, told.stripe),
+    stripeAlong,
+    oneOrder: told.oneOrder === true && stripeAlong > 0,
+  };
+}
 
 /** A number within limits. Throws `Unusable` where it is none. */
 export function numberOf(option: string, text: string, min: number, max: number): number {
@@ -50,6 +56,13 @@ export function numberOf(option: string, text: string, min: number, max: number)
     throw unusable('number-not-understood', option, `${option} takes a number from ${min} to ${max}.`);
   return value;
 }
+
+/** Stripes that repeat after less, mm, meet wherever they lie, as nearly as can be seen (`unseen`). */
+const leastRepeat = 2 * unseen;
+
+/** The repeat of stripes in mm, or with its unit behind it; 0 for none. */
+const repeatOf = (option: string, text: string): number =>
+  writtenLength(text)?.value === 0 ? 0 : lengthOf(option, text, leastRepeat, 1000);
 
 const inches = (mm: number): string => rounded(mm / millimetres.in, 0).toString();
 

@@ -41,15 +41,21 @@ export function beginSet(folder: string, name: string): FileSet {
   return set;
 }
 
-/** Gives all new files of a set their names. */
-export function swapIn(set: FileSet): void {
+/** Gives all new files of a set their names. `hold` is asked before each step, and throws where the set is no longer this run's to change. */
+export function swapIn(set: FileSet, hold: () => void): void {
   const names = readdirSync(join(set.work, newFiles));
   if (names.length > 1) {
-    const linked = leadByLinks(set, names);
-    if (!linked) for (const name of names) putAway(set, name);
+    const linked = leadByLinks(set, names, hold);
+    if (!linked)
+      for (const name of names) {
+        hold();
+        putAway(set, name);
+      }
+    hold();
     turn(set, linked);
   }
-  takeNames(set, names);
+  takeNames(set, names, hold);
+  hold();
   rmSync(set.work, { recursive: true, force: true });
 }
 
@@ -69,7 +75,7 @@ export function settle(set: FileSet): void {
 const leadsTo = ({ work }: FileSet, name: string): string => join(basename(work), now, name);
 
 /** Makes the names lead to the old files by way of `now`; false, and nothing done, where no links can be made. */
-function leadByLinks(set: FileSet, names: readonly string[]): boolean {
+function leadByLinks(set: FileSet, names: readonly string[], hold: () => void): boolean {
   const { folder, work } = set;
   mkdirSync(join(work, oldFiles));
   try {
@@ -77,13 +83,17 @@ function leadByLinks(set: FileSet, names: readonly string[]): boolean {
     symlinkSync(oldFiles, join(work, now), 'dir');
     for (const [i, name] of names.entries()) symlinkSync(leadsTo(set, name), join(work, `link-${i}`));
   } catch {
+    hold();
     // Each file system without links, and each that keeps them from somebody, has a code of its own for it.
     rmSync(join(work, oldFiles), { recursive: true });
     rmSync(join(work, now), { force: true });
     mkdirSync(join(work, oldFiles));
     return false;
   }
-  for (const [i, name] of names.entries()) renameSync(join(work, `link-${i}`), join(folder, name));
+  for (const [i, name] of names.entries()) {
+    hold();
+    renameSync(join(work, `link-${i}`), join(folder, name));
+  }
   return true;
 }
 
@@ -122,8 +132,11 @@ function isTurned({ work }: FileSet): boolean {
   return (there.isSymbolicLink() ? readlinkSync(at) : readFileSync(at, 'utf8')) === newFiles;
 }
 
-function takeNames(set: FileSet, names: readonly string[]): void {
-  for (const name of names) renameSync(placeOfNew(set, name), join(set.folder, name));
+function takeNames(set: FileSet, names: readonly string[], hold: () => void = () => {}): void {
+  for (const name of names) {
+    hold();
+    renameSync(placeOfNew(set, name), join(set.folder, name));
+  }
 }
 
 /** What leads to the old file, or has left its name free for a new one, is the old file again. */

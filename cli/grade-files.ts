@@ -1,4 +1,4 @@
-import { causeWords } from '../engine/grading/cause.ts';
+import { causeWords } from '../engine/grading/cause-words.ts';
 import type { Grade } from '../engine/grading/grade.ts';
 import { inTiles, onOnePage } from '../engine/grading/nest/nest-pages.ts';
 import { type NestOptions, nestFiles, nestSheets } from '../engine/grading/nest/nest-papers.ts';

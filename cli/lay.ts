@@ -24,6 +24,7 @@ interface LayOptions extends GarmentOptions {
   readonly shrink: string;
   readonly stripe: string;
   readonly stripeAlong: string;
+  readonly oneOrder?: true;
   readonly seconds: string;
   readonly rounds?: string;
   readonly seed: string;
@@ -33,9 +34,9 @@ interface LayOptions extends GarmentOptions {
 }
 
 const help = `
-Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on open cloth; with its grain along the cloth, and without --nap or --stripe either way up. A single piece is cut of the upper layer.
+Every cut piece is laid as often as it is cut: once through both layers of folded cloth where it is one of a pair, as drawn and turned over on open cloth, with its fold on the fold of folded cloth and opened on open cloth; with its grain along the cloth, and without --nap, --stripe or --one-order either way up. A single piece is cut of the upper layer.
 
-Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. Stripes along the cloth (--stripe-along) lie on the centre lines and meet at the seams across the grain; a repeat of the width is kept for that. Both together are a check. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
+Stripes across the cloth (--stripe) meet at the seams along the grain, at a notch of each, and a repeat more is bought, so that the lay can begin with one. Stripes along the cloth (--stripe-along) lie on the centre lines and meet at the seams across the grain; a repeat of the width is kept for that. Both together are a check. With --one-order they meet where they run on, as at a waist, and not where one side would have to be the other’s mirror image, as at a shoulder. There is a plan for each cloth. The search goes on for --seconds, or for --rounds, and then the lay is the same every time; Ctrl-C ends it and keeps the best. What is said was read back from the plan and proven.
 
   bodkin lay dress --body leading-lady.yaml --width 1400 --cloth folded --out lay
   bodkin lay dress --sizes stock.yaml --only "40 C, 42 C, 42 C" --width 1400 --out lay
@@ -81,6 +82,10 @@ export const layCommand = (session: Session, finish: (code: ExitCode) => void): 
         '--stripe-along <length>',
         'after so much of its width stripes along the cloth repeat; with --stripe a check',
         usualCloth.stripeAlong,
+      )
+      .option(
+        '--one-order',
+        'the colours of stripes along the cloth follow each other in one order: all tops one way, and nothing meets as a mirror image',
       )
       .option('--out <folder>', 'write the plans there, as SVG and PDF; made if it is not there')
       .option('--shapes <file>', 'lay the shapes of a JSON file (strip_height, items) instead of a garment')
@@ -128,7 +133,14 @@ function clothAsked(options: LayOptions): Cloth {
       '--only',
       '--only chooses among the sizes of a chart: give it with --sizes FILE.',
     );
-  return clothTold({ ...options, width }, called);
+  const cloth = clothTold({ ...options, width }, called);
+  if (options.oneOrder && cloth.stripeAlong === 0)
+    throw unusable(
+      'option-missing',
+      '--one-order',
+      '--one-order speaks of stripes along the cloth: give it with --stripe-along MM, after which their colours repeat.',
+    );
+  return cloth;
 }
 
 async function layShapes(

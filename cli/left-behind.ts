@@ -1,31 +1,49 @@
 import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { settle } from './file-set.ts';
-import { isAtWork, isOnThisMachine, leavingName, readLeaving, thisRun, type WritingRun } from './run-name.ts';
+import {
+  isAtWork,
+  isOnThisMachine,
+  isSame,
+  leavingName,
+  readLeaving,
+  thisRun,
+  type WritingRun,
+} from './run-name.ts';
 
 /** The folder in which a run makes a set of files. */
-export const setName = (pid: number): string => leavingName({ ...thisRun, pid }, 'set');
+export const setName = (run: WritingRun): string => leavingName(run, 'set');
 
 /**
- * Puts a folder in order after runs that were killed: a set that had become the new one takes the rest of its names, and of any
- * other nothing is left. What runs still at work have begun stays: those of this machine whose process is there, those of
- * others that `isAlive` says are.
+ * Puts a folder in order after runs that were killed, or slept so long that they are taken for gone: a set that had become the
+ * new one takes the rest of its names, and of any other nothing is left. What runs still at work have begun stays, and the flag
+ * of the `own`. Flags go first: a run that wakes meanwhile sees by its own that it has to begin again.
  */
 export async function clearLeftBehind(
   folder: string,
-  isAlive: (run: WritingRun) => boolean = () => false,
+  isAlive: (run: WritingRun) => boolean = isAtWorkHere,
+  own: WritingRun = thisRun,
 ): Promise<void> {
-  for (const name of await readdir(folder)) {
+  const leavings = (await readdir(folder)).flatMap((name) => {
     const leaving = readLeaving(name);
-    if (!leaving) continue;
-    const { run, what } = leaving;
-    if (isOnThisMachine(run) ? isAtWork(run.pid) : isAlive(run)) continue;
-    const isOwn = isOnThisMachine(run) && run.pid === process.pid;
-    try {
-      if (what === 'set') settle({ folder, work: join(folder, name) });
-      else if (!isOwn) await rm(join(folder, name), { force: true });
-    } catch {
-      // What somebody else's run left in a folder for all may not be moved: it stays for them to tidy.
-    }
+    return leaving ? [{ at: join(folder, name), ...leaving }] : [];
+  });
+  const silent = leavings.filter(({ run, what }) => what === 'turn' && !isAlive(run) && !isSame(run, own));
+  for (const flag of silent) await tidily(() => rm(flag.at, { force: true }));
+  for (const set of leavings.filter(({ what }) => what === 'set')) {
+    const isGone = silent.some(({ run }) => isSame(run, set.run));
+    if (isGone || !(isAlive(set.run) || isAtWorkHere(set.run)))
+      await tidily(() => settle({ folder, work: set.at }));
+  }
+}
+
+const isAtWorkHere = (run: WritingRun): boolean => isOnThisMachine(run) && isAtWork(run.pid);
+
+/** What somebody else's run left in a folder for all may not be moved: it stays for them to tidy. */
+async function tidily(act: () => Promise<void> | void): Promise<void> {
+  try {
+    await act();
+  } catch {
+    // It stays.
   }
 }

@@ -25,6 +25,9 @@ const library = [new URL('../drafts/index.ts', import.meta.url), new URL('./inde
   .map((url) => fileURLToPath(url))
   .find((path) => existsSync(path)) as string;
 
+/** What the library loads only to write a PDF, which no draft does; where it is installed alone they are not there. */
+const neverReached = ['any-ascii', 'fontkit', 'pdfkit'];
+
 /**
  * What a module in TypeScript or JavaScript exports, wherever it lies. It is made one file with all that it imports, and
  * read with its source map, so that a stack tells the lines as they were written. Throws `NotReadable` for what is no
@@ -55,6 +58,7 @@ async function bundled(file: string, made: string): Promise<Uint8Array> {
       format: 'esm',
       platform: 'node',
       alias: { bodkin: library },
+      external: neverReached,
       banner: { js: requiring },
       sourcemap: 'inline',
       sourcesContent: false,

@@ -15,15 +15,21 @@ const thisMachine =
 export const thisRun: WritingRun = { machine: thisMachine, pid: process.pid };
 
 /** What a run makes beside the names that a set is to take: the folder of the set, and the flag that it puts up while it writes. */
-type Leaving = 'set' | 'turn';
+type What = 'set' | 'turn';
 
-export const leavingName = ({ machine, pid }: WritingRun, what: Leaving): string =>
+/** Whose something left in a folder is, and what. */
+export interface Leaving {
+  readonly run: WritingRun;
+  readonly what: What;
+}
+
+export const leavingName = ({ machine, pid }: WritingRun, what: What): string =>
   `.bodkin.${machine}.${pid}.${what}`;
 
 const leavings = /^\.bodkin\.(?:([\w-]+)\.)?(\d+)\.(set|turn)$/;
 
 /** Whose a name is, and what; nothing where it is none of these. One without a machine is of this one. */
-export function readLeaving(name: string): { readonly run: WritingRun; readonly what: Leaving } | undefined {
+export function readLeaving(name: string): Leaving | undefined {
   const [, machine = thisMachine, pid, what] = leavings.exec(name) ?? [];
   if (pid === undefined || what === undefined) return undefined;
   return { run: { machine, pid: Number(pid) }, what: what === 'set' ? 'set' : 'turn' };
@@ -32,6 +38,9 @@ export function readLeaving(name: string): { readonly run: WritingRun; readonly 
 /** An order in which all runs of all machines stand: by whom the others let go first. */
 export const isBefore = (one: WritingRun, other: WritingRun): boolean =>
   one.machine === other.machine ? one.pid < other.pid : one.machine < other.machine;
+
+export const isSame = (one: WritingRun, other: WritingRun): boolean =>
+  one.machine === other.machine && one.pid === other.pid;
 
 export const isOnThisMachine = ({ machine }: WritingRun): boolean => machine === thisMachine;
 

@@ -1,10 +1,20 @@
-import { appendFileSync, lstatSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  constants,
+  lstatSync,
+  openSync,
+  readdirSync,
+  rmSync,
+  writeFileSync,
+  writeSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import {
   isAtWork,
   isBefore,
   isOnThisMachine,
+  isSame,
   leavingName,
   readLeaving,
   thisRun,
@@ -29,18 +39,35 @@ export interface Turns {
   readonly silence: number;
 }
 
+export const usualTurns: Turns = { run: thisRun, silence };
+
+/** What a run may ask while it has its turn. */
+export interface Turn {
+  /** Whether another run is at work. */
+  readonly isAlive: (run: WritingRun) => boolean;
+  /** Throws a `LostTurn` where the run was taken for gone meanwhile, because it, or its machine, slept: all it has begun was ended by another. */
+  readonly hold: () => void;
+}
+
+export class LostTurn extends Error {
+  constructor() {
+    super('This run stood still for so long that another took its turn.');
+  }
+}
+
 /**
  * Does something in a folder while no other run does, of this machine or of another that has the folder mounted, for two that
  * change a set of files together would leave a mixture. Each puts up a flag, gives way to those before it, and waits for those
  * after it to take theirs down (the one-bit algorithm of Burns, and of Lamport, The mutual exclusion problem, 1986, from memory):
  * flags are put up and taken down by their owners alone, so none is ever taken for one left behind. It asks of a mount that a
- * listing, made after a file was, shows every file made before it, as the local file systems, NFS and SMB do. `act` is told who
- * of other machines is at work. Throws where another is at it for ten seconds longer than a flag may be silent.
+ * listing, made after a file was, shows every file made before it, as the local file systems, NFS and SMB do. A run that sleeps
+ * longer than its flag may be silent is taken for gone, and its flag taken down: `act` asks before each of its steps whether it
+ * still is its turn. Throws where another is at it for ten seconds longer than a flag may be silent.
  */
 export async function takingTurns(
   folder: string,
-  act: (isAlive: (run: WritingRun) => boolean) => Promise<void>,
-  { run, silence: allowed }: Turns = { run: thisRun, silence },
+  act: (turn: Turn) => Promise<void>,
+  { run, silence: allowed }: Turns = usualTurns,
 ): Promise<void> {
   const own = join(folder, leavingName(run, 'turn'));
   const listening = new Listening(folder, allowed);
@@ -57,7 +84,7 @@ export async function takingTurns(
   const goesFirst = (other: WritingRun): boolean => isBefore(other, run);
   const beating = setInterval(() => {
     try {
-      if (lstatSync(own, { throwIfNoEntry: false })) appendFileSync(own, '.');
+      addTo(own);
     } catch {
       // Taken down meanwhile, or a mount that is away for a moment: the next beat is heard.
     }
@@ -71,15 +98,27 @@ export async function takingTurns(
     }
     end = Date.now() + patience;
     while (!(await gone((other) => !goesFirst(other))));
-    await act((other) => flagsUp().some((up) => isSame(up, other)));
+    await act({
+      isAlive: (other) => flagsUp().some((up) => isSame(up, other)),
+      hold: () => {
+        if (!lstatSync(own, { throwIfNoEntry: false })) throw new LostTurn();
+      },
+    });
   } finally {
     clearInterval(beating);
     rmSync(own, { force: true });
   }
 }
 
-const isSame = (one: WritingRun, other: WritingRun): boolean =>
-  one.machine === other.machine && one.pid === other.pid;
+/** Adds a sign to a flag that is up; one that was taken down stays down. */
+function addTo(flag: string): void {
+  const file = openSync(flag, constants.O_WRONLY | constants.O_APPEND);
+  try {
+    writeSync(file, '.');
+  } finally {
+    closeSync(file);
+  }
+}
 
 const whose = (run: WritingRun): string =>
   isOnThisMachine(run)

@@ -4,6 +4,7 @@ import { shownWorn } from '../engine/wear/shown/shown-worn.ts';
 import { wornGltf } from '../engine/wear/shown/worn-gltf.ts';
 import { type DrawnAs, wornPicture } from '../engine/wear/shown/worn-picture.ts';
 import type { PutOn } from './hanging.ts';
+import type { WornScene } from './page/worn/scene.ts';
 import { pngWriter } from './png.ts';
 import type { Reader } from './reader.ts';
 import { type WornPage, wornPage } from './worn-page.ts';
@@ -20,11 +21,12 @@ export interface HowMuch {
 /** Everything that is drawn of a worn garment, by the names of its files. */
 export async function wearFiles(
   { form, stand, hung, raised }: PutOn,
-  title: string,
+  words: Pick<WornScene, 'title' | 'says'>,
   { units }: Reader,
   said: Omit<WornPage, 'scene'>,
   { maps: mapped, quick }: HowMuch,
 ): Promise<ReadonlyMap<string, string | Uint8Array>> {
+  const { title } = words;
   const shown = shownWorn(form, hung, stand);
   const maps = wornMaps(hung, stand, units);
   const files = new Map<string, string | Uint8Array>();
@@ -45,7 +47,7 @@ export async function wearFiles(
     files.set('front-raised.png', png(svg));
   }
   files.set('worn.glb', wornGltf(form, hung, title));
-  const html = await wornPage({ ...said, scene: wornScene(shown, Object.values(maps), title, units) });
+  const html = await wornPage({ ...said, scene: wornScene(shown, Object.values(maps), words, units) });
   if (html !== undefined) files.set('worn.html', html);
   return files;
 }

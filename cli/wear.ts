@@ -30,6 +30,7 @@ import { notYet } from './wear-line.ts';
 import { findingsTable, judgedTable } from './wear-table.ts';
 import { foundResult } from './worn-result.ts';
 import { quickLine, restLine, wornSaid } from './worn-said.ts';
+import { wornWords } from './worn-words.ts';
 import { writeFiles } from './write-files.ts';
 import { refuseOverInput, writeFitting } from './write-fitting.ts';
 
@@ -126,9 +127,10 @@ async function wear(session: Session, name: string, options: WearOptions): Promi
   const alterations = proposed(verdicts);
   const fitting = fittedFurther(drafted.body.fitting, alterations);
   const title = `${garment.name}${read ? ` for ${garment.body}` : ''} worn by ${wearer.name}`;
+  const words = { title, says: wornWords(title, verdicts, reader.units) };
   const said = wornSaid(worn, verdicts, read && garment.body, reader, options.quick ?? false);
   const drawing = { maps: options.maps ?? false, quick: options.quick ?? false };
-  const drawn = await wearFiles(worn, title, reader, said, drawing);
+  const drawn = await wearFiles(worn, words, reader, said, drawing);
   const files = [...drawn.keys(), 'worn.json'];
   const result = (): WornResult => ({
     ok: report.ok,

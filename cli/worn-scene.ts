@@ -14,7 +14,7 @@ const OVER = 1;
 export function wornScene(
   { worn, cloth, body, levels }: ShownWorn,
   maps: readonly WornMap[],
-  title: string,
+  { title, says }: Pick<WornScene, 'title' | 'says'>,
   unit: Unit,
 ): WornScene {
   const { panels, seams } = worn.sewn;
@@ -23,6 +23,7 @@ export function wornScene(
     placeAt(cloth.points, p).map((at, k) => at + OVER * (cloth.normals[3 * p + k] as number));
   return {
     title,
+    says,
     points: Float32Array.from(cloth.points),
     pieces: panels.map((panel) => ({
       name: panelTitle(panel),

@@ -5,37 +5,49 @@ import { clearLeftBehind, setName } from './left-behind.ts';
 import { syncFolder } from './orders/whole-file.ts';
 import { reason } from './reason.ts';
 import type { WritingRun } from './run-name.ts';
-import { takingTurns } from './taking-turns.ts';
+import { LostTurn, type Turn, type Turns, takingTurns, usualTurns } from './taking-turns.ts';
 import { unusable } from './unusable.ts';
 
 /**
  * Writes a set of files into one folder, all or none (`file-set.ts`): a run that is killed at any moment leaves the old set or
  * the new one to read, and what is left to tidy the next run tidies. Contents are on the disk before a name leads to them, so
- * that a loss of power is no worse. Names lead nowhere but into the folder.
+ * that a loss of power is no worse. Names lead nowhere but into the folder. A run that was taken for gone while its machine slept
+ * begins again.
  */
 export async function writeFiles(
   folder: string,
   files: ReadonlyMap<string, string | Uint8Array>,
+  turns: Turns = usualTurns,
 ): Promise<void> {
   try {
     await makeFolder(folder);
-    await takingTurns(folder, (isAlive) => changeSet(folder, files, isAlive));
+    for (let begun = 1; ; begun++)
+      try {
+        await takingTurns(folder, (turn) => changeSet(folder, files, turn, turns.run), turns);
+        return;
+      } catch (error) {
+        if (!(error instanceof LostTurn) || begun === mostBeginnings) throw error;
+      }
   } catch (error) {
     throw unusable('cannot-write', folder, `Cannot write into ${folder}: ${reason(error)}`);
   }
 }
 
+/** A machine that sleeps so often amid so short a work does not mean to do it. */
+const mostBeginnings = 5;
+
 async function changeSet(
   folder: string,
   files: ReadonlyMap<string, string | Uint8Array>,
-  isAlive: (run: WritingRun) => boolean,
+  { isAlive, hold }: Turn,
+  run: WritingRun,
 ): Promise<void> {
   let set: FileSet | undefined;
   try {
-    await clearLeftBehind(folder, isAlive);
+    await clearLeftBehind(folder, isAlive, run);
     for (const name of files.keys())
       if (basename(name) !== name) throw new Error(`${name} is not a plain file name`);
-    set = beginSet(folder, setName(process.pid));
+    set = beginSet(folder, setName(run));
     const begun = set;
     // Together, for a disk takes many files in the time that it takes one.
     await Promise.all(
@@ -45,9 +57,12 @@ async function changeSet(
     );
     await syncFolder(placeOfNew(begun, ''));
     for (const name of files.keys()) await refuseFolder(join(folder, name));
-    swapIn(begun);
+    hold();
+    swapIn(begun, hold);
     await syncFolder(folder);
   } catch (error) {
+    // Of a turn that was lost another run has ended what was begun.
+    hold();
     if (set) settle(set);
     throw error;
   }

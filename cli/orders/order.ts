@@ -29,7 +29,8 @@ const fields = {
   paper: 'a paper, such as a4 or roll:914',
 } as const;
 
-const isField = (word: unknown): word is keyof typeof fields => typeof word === 'string' && word in fields;
+const isField = (word: unknown): word is keyof typeof fields =>
+  typeof word === 'string' && Object.hasOwn(fields, word);
 
 type Read = { readonly order: Order } | { readonly issue: Issue };
 

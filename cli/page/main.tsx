@@ -20,6 +20,7 @@ import { whenQuiet } from './when-quiet.ts';
 
 const store = 'bodkin';
 const wide = matchMedia('(min-width: 70rem)');
+const onPaper = matchMedia('print');
 const root = document.getElementById('page') ?? document.body;
 const drafting = newWorker();
 const slow = new Map<PageRequest['kind'], Worker>();
@@ -155,7 +156,10 @@ function newWorker(): Worker {
 }
 
 addEventListener('pagehide', keep);
-wide.addEventListener('change', ({ matches }) => send({ does: 'widen', wide: matches }));
+// A sheet of paper is narrow, but what is printed is what was on the screen.
+wide.addEventListener('change', ({ matches }) => {
+  if (!onPaper.matches) send({ does: 'widen', wide: matches });
+});
 
 const viewed = (): void => {
   const linked = followed();

@@ -104,6 +104,8 @@ export interface MadeGarment {
   readonly styling: Styling;
   readonly pieces: readonly MadePiece[];
   readonly checks: CheckRows;
+  /** Only those with which anything is. */
+  readonly wrong: readonly WrongPiece[];
   /** What else was wanted. */
   readonly parts: Partial<DraftParts>;
 }
@@ -112,6 +114,15 @@ export interface MadePiece {
   readonly number: number;
   readonly name: string;
   readonly cut: string;
+}
+
+/** What is wrong with a piece. */
+export interface WrongPiece {
+  readonly piece: string;
+  /** What the checks found, each in a sentence. */
+  readonly fails: readonly string[];
+  /** Shapes outside their bands: what each comes to, and what is usual. */
+  readonly outside: readonly { readonly shape: string; readonly figure: string }[];
 }
 
 /** The figures of the report as rows of a table, each ending with whether it is as it should be. */

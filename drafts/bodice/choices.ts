@@ -42,13 +42,13 @@ export const bodiceChoices = [
     help: 'shape of the front neckline; a gathered front is straight along its fold',
   },
   {
-    kind: 'number',
+    kind: 'number or auto',
     name: 'necklineDepth',
     unit: 'share',
-    default: 0.64,
+    default: 'auto',
     min: 0.45,
     max: 0.75,
-    help: 'how far down from side neck to bust point the front neckline lies',
+    help: 'how far down from side neck to bust point the front neckline lies; by itself 0.64, and on straps without sleeves as far as the underarm lets it',
   },
   {
     kind: 'number',

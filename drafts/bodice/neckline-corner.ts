@@ -14,7 +14,7 @@ export function necklineCorner(
 ): Point {
   const { choice } = table;
   const { front, levels } = foundation;
-  const height = table.mm`Front neckline above the bust level, as chosen: (1 - ${choice.necklineDepth}) x ${front.neckHeight}`;
+  const height = table.mm`Front neckline above the bust level, as chosen: (1 - ${depthOf(table, foundation, style)}) x ${front.neckHeight}`;
   const chosen = table.mm`Front neckline half width, as chosen: ${choice.necklineWidth} x bust point ${front.bustPoint}`;
   const above = style.shoulder === 'strap' ? aboveUnderarm(table, foundation, height) : height;
   const beside = besideArmhole(table, foundation, style, { half: chosen, above }, onShoulder);
@@ -24,6 +24,15 @@ export function necklineCorner(
     'corner of the front neckline',
     point(half.value, levels.bust.value - above.value),
   );
+}
+
+/**
+ * How far down from side neck to bust point the neckline is asked for. On straps without sleeves the raised underarm is what
+ * it ends above: deep enough that it does so in every size and cup, not in the fuller ones only.
+ */
+function depthOf({ choice }: BodiceTable, { sleeves }: Foundation, { shoulder }: Style) {
+  if (choice.necklineDepth !== 'auto') return choice.necklineDepth;
+  return shoulder === 'strap' && !sleeves ? rules.deepestNeckline : rules.necklineDepth;
 }
 
 /** A corner of the front neckline: how far from the centre, and how far above the bust level. */

@@ -161,6 +161,18 @@ export const bodiceRules = ruleTable('B', {
     'the edge of a plain centre front leaves its neckline no further aside from the way to the bust, or a facing laid together there would lie across its fold',
     commonPractice,
   ],
+  necklineDepth: [
+    0.64,
+    'share',
+    'the front neckline lies this share of the way down from side neck to bust point',
+    commonPractice,
+  ],
+  deepestNeckline: [
+    0.75,
+    'share',
+    'on straps without sleeves it is asked for as low as this, and lies where the underarm lets it',
+    commonPractice,
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

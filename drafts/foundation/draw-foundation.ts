@@ -32,7 +32,7 @@ export function drawFoundation(table: FoundationTable, sleeves: boolean): Founda
   const back = drawBack(table, neck, levels, widths);
   table.heading('The front');
   const front = drawFront(table, neck, levels, widths, back.shoulder);
-  const foundation = { levels, widths, back, front, ease };
+  const foundation = { sleeves, levels, widths, back, front, ease };
   refuseImpossible(table, foundation);
   return foundation;
 }

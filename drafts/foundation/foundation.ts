@@ -5,6 +5,8 @@ import type { Widths } from './take-in.ts';
 
 /** The block to the waist, with neck, shoulders and armholes: every style is lines drawn on it. */
 export interface Foundation {
+  /** Whether sleeves are set into it: without any its underarm lies higher. */
+  readonly sleeves: boolean;
   readonly levels: Levels;
   readonly widths: Widths;
   readonly back: BackFoundation;

@@ -61,7 +61,7 @@ function placeOf(
       underBust.centre.y - corner.y,
       underBust.centre,
       front.neckHeight,
-      choice.necklineDepth,
+      ...(choice.necklineDepth === 'auto' ? [] : [choice.necklineDepth]),
     ),
     side: measured(
       'Side of the insert, about',

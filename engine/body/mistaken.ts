@@ -95,9 +95,11 @@ function readingMeant(
   mm: InMillimetres,
   units: Unit,
 ): MeantReading | undefined {
+  const possible = isPossible(name, mm(name));
+  if (possible && !isHalfLikely(name, mm)) return undefined;
   const usual = usualGirth(name, names, mm);
   const half = isHalf(name, mm, usual);
-  if (isPossible(name, mm(name)) && !half) return undefined;
+  if (possible && !half) return undefined;
   const doubled: MeantReading = { code: 'girth-halved', mm: 2 * mm(name), as: 'doubled' };
   const otherUnits = unitNames
     .filter((unit) => unit !== units)
@@ -119,8 +121,12 @@ const nearEnough = [0.75, 1.4] as const;
 /** Without other girths to go by, a girth so far below the likely is half, if the back length has its full size. */
 const farBelow = 0.9;
 
+/** Whether twice a number is a likely girth. */
+const isHalfLikely = (name: MeasurementName, mm: InMillimetres): boolean =>
+  girths.has(name) && isLikely(name, 2 * mm(name));
+
 function isHalf(name: MeasurementName, mm: InMillimetres, usual: number | undefined): boolean {
-  if (!girths.has(name) || !isLikely(name, 2 * mm(name))) return false;
+  if (!isHalfLikely(name, mm)) return false;
   if (trunkGirths.has(name) && isTrunkHalved(mm)) return true;
   const [least] = limitsOf[name].likely;
   if (usual === undefined)

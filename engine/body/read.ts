@@ -16,7 +16,8 @@ import {
   reconciledTo,
 } from './found.ts';
 import { type Mistake, recognisedMistakes } from './mistaken.ts';
-import { digitsInDoubt, mixedUp } from './mixed-up/mixed-up.ts';
+import { digitsInDoubt, mixedUp, standingAmong } from './mixed-up/mixed-up.ts';
+import type { Standing } from './mixed-up/standing.ts';
 import { womenLike } from './population/women.ts';
 import { unlikelyProportions } from './proportions.ts';
 import { outOfRange, unitScale } from './ranges.ts';
@@ -104,14 +105,15 @@ function valueIssues(
   units: Unit,
 ): { readonly issues: readonly Issue[]; readonly refused: ReadonlySet<string> } {
   const isYoung = age !== undefined && isChild(age, {});
-  const mistakes = isYoung ? [] : mistakesIn(numbers, sizes, units, sure);
+  const standing = standingAmong(sizes);
+  const mistakes = isYoung ? [] : mistakesIn(numbers, sizes, units, sure, standing);
   const explained = new Set<string>(mistakes.flatMap(({ explains }) => explains));
   const beyond = outOfRange(numbers, units, isYoung).filter(({ path }) => !explained.has(path));
   const asWritten = mistakes.length === 0 && !beyond.some(isError) && !isChild(age, sizes);
   const issues = [
     ...mistakes.map(({ issue }) => issue),
     ...beyond,
-    ...(asWritten ? digitsInDoubt(sizes, units, sure) : []),
+    ...(asWritten ? digitsInDoubt(sizes, units, sure, standing) : []),
   ];
   return { issues, refused: new Set([...issues.filter(isError).map(({ path }) => path), ...explained]) };
 }
@@ -122,12 +124,13 @@ function mistakesIn(
   sizes: Sizes,
   units: Unit,
   sure: readonly MeasurementName[],
+  standing: Standing | undefined,
 ): readonly Mistake[] {
   const recognised = recognisedMistakes(numbers, units, sure);
   if (recognised.length > 0 || isChild(undefined, sizes)) return recognised;
   const impossible = outOfRange(numbers, units, false).filter(isError);
   // One impossible number makes others look odd: then only what explains it is a mistake.
-  return mixedUp(sizes, units, sure).filter(({ explains }) =>
+  return mixedUp(sizes, units, sure, standing).filter(({ explains }) =>
     impossible.every(({ path }) => explains.some((name) => name === path)),
   );
 }

@@ -206,5 +206,5 @@ function mitre({ at, into, outOf, before, after }: AllowanceCorner): Point[] {
     const short = limit - dot(bisector, vectorBetween(at, foot));
     return moved(foot, scaled(along, short / dot(bisector, along)));
   };
-  return [upTo(foot1, into), upTo(foot2, scaled(outOf, -1))];
+  return [upTo(foot1, into), upTo(foot2, outOf)];
 }

@@ -1,7 +1,7 @@
 import type { Body } from '../body/body.ts';
 import { overElbow } from '../body/survey-knowledge.ts';
 import type { LaidTape, Place } from './form.ts';
-import type { Frame } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
 import { AROUND, axisAt, type Limb, lengthOf, limbLoop, roundEnd } from './limbs.ts';
 import { at, profileThrough } from './profile.ts';
 import type { Rings } from './rings.ts';

@@ -1,7 +1,7 @@
 import type { Body } from '../body/body.ts';
 import { leastSquares } from '../numeric/least-squares.ts';
 import { type BodyPosture, formChoices } from './choices.ts';
-import { type Frame, frameOf } from './frame.ts';
+import { type Frame, frameOf } from './frame/frame.ts';
 import { likelyShape } from './likely.ts';
 import { at } from './profile.ts';
 import { type Rings, tapeRings } from './rings.ts';

@@ -1,6 +1,6 @@
 import type { LeftArm } from './arm.ts';
 import type { LandmarkName, Place } from './form.ts';
-import type { Frame } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
 import { ringPoint } from './ring-cuts.ts';
 import type { Rings } from './rings.ts';
 import { HALF, SIDE } from './section.ts';

@@ -1,5 +1,5 @@
 import type { Body } from '../body/body.ts';
-import type { Frame } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
 import { type Limb, lengthOf, roundEnd } from './limbs.ts';
 import { at, profileThrough } from './profile.ts';
 

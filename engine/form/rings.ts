@@ -1,4 +1,5 @@
-import type { Frame, FrameLevels } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
+import type { FrameLevels } from './frame/levels.ts';
 import { COLUMNS, writeSection } from './section.ts';
 
 /** Half sections one above the other, each of `COLUMNS` points from centre front to centre back. */

@@ -1,4 +1,5 @@
-import type { Frame, Swelling } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
+import type { Swelling } from './frame/swellings.ts';
 import { at } from './profile.ts';
 
 /** Steps from centre front by the side to centre back. */

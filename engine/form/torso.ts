@@ -1,4 +1,4 @@
-import type { Frame } from './frame.ts';
+import type { Frame } from './frame/frame.ts';
 import { type Mesh, meshOf } from './mesh.ts';
 import type { Rings } from './rings.ts';
 import { COLUMNS, HALF } from './section.ts';

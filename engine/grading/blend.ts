@@ -40,7 +40,7 @@ export function blendedRow(
         chartIssue(
           'blend-of-unknown-size',
           path,
-          `“${shown(Array.isArray(said) ? said.join(', ') : said)}” is no size of the run ${rows.map(({ size }) => size).join(', ')}.`,
+          `“${shown(Array.isArray(said) ? said.join(', ') : said)}” is no size of the run${rows.length > 0 ? ` ${rows.map(({ size }) => size).join(', ')}` : ', which has none of its own'}.`,
         ),
       );
   const first = taken[0]?.of[0];

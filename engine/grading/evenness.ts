@@ -57,15 +57,14 @@ export function evenness(
     const chart = chartChange(three, shaping.shapedBy);
     for (const grade of pieces) {
       const allowed = EVEN * fullnessOf(grade.piece, three) + chart;
-      const steps = stepsAt(grade, i);
-      const most = Math.max(0, ...steps.map(changeOf));
-      looked += steps.length;
+      const { count, most } = changesAt(grade, i);
+      looked += count;
       if (chart === 0) greatest = Math.max(greatest ?? 0, most);
       if (most <= allowed) continue;
       // What bends a piece most is the cause of whatever bends in it.
       const cause = causeOf(three, grade, most, shaping);
       const name = names[i] ?? '';
-      for (const step of steps)
+      for (const step of stepsAt(grade, i))
         if (changeOf(step) > allowed) uneven.push({ along, at, name, ...step, allowed, cause });
     }
   }
@@ -78,6 +77,22 @@ type TwoSteps = Pick<Uneven, 'piece' | 'kind' | 'what' | 'quantity' | 'before' |
 /** By how much a step changes, mm. */
 export const changeOf = ({ before, after }: Pick<Uneven, 'before' | 'after'>): number =>
   Math.abs(after - before);
+
+/** How many steps of a piece there are into the size in this place of an axis, and the most that one of them changes there, mm. */
+function changesAt(
+  { edges, points }: PieceGrade,
+  i: number,
+): { readonly count: number; readonly most: number } {
+  let most = 0;
+  for (const { steps } of edges) most = Math.max(most, Math.abs((steps[i] ?? 0) - (steps[i - 1] ?? 0)));
+  for (const { steps } of points) {
+    const [before, after] = [steps[i - 1], steps[i]];
+    const across = Math.abs((after?.x ?? 0) - (before?.x ?? 0));
+    const down = Math.abs((after?.y ?? 0) - (before?.y ?? 0));
+    most = Math.max(most, across, down);
+  }
+  return { count: edges.length + 2 * points.length, most };
+}
 
 /** All steps of a piece into the size in this place of an axis, each with the one out of it. */
 const stepsAt = ({ piece, edges, points }: PieceGrade, i: number): readonly TwoSteps[] => [
@@ -97,15 +112,13 @@ const stepsAt = ({ piece, edges, points }: PieceGrade, i: number): readonly TwoS
 ];
 
 /** Where a piece is gathered the most, so much of it goes into each mm of what it is sewn to; 1 where it is not. */
-const fullnessOf = (piece: string, three: readonly GradedSize[]): number =>
-  Math.max(
-    1,
-    ...three.flatMap(({ made }) =>
-      made.garment.seams
-        .filter(({ a }) => a.some((edge) => edge.piece === piece))
-        .map(({ gatherRatio }) => gatherRatio),
-    ),
-  );
+function fullnessOf(piece: string, three: readonly GradedSize[]): number {
+  let most = 1;
+  for (const { made } of three)
+    for (const { a, gatherRatio } of made.garment.seams)
+      if (gatherRatio > most && a.some((edge) => edge.piece === piece)) most = gatherRatio;
+  return most;
+}
 
 /** By how much the chart's own steps change in the middle of three sizes, all measurements together, mm. */
 const chartChange = (three: readonly GradedSize[], shapedBy: readonly MeasurementName[]): number =>

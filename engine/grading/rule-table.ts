@@ -1,7 +1,7 @@
 import { type Point, vectorBetween } from '../geometry/point.ts';
 import type { Vector } from '../geometry/vector.ts';
 import type { Axis } from './chart.ts';
-import type { GradedSize } from './laid-size.ts';
+import type { GradedSize, LaidSize } from './laid-size.ts';
 
 /** What one axis of a chart does to every piece: the grade rule table of the trade, read off drafted sizes. */
 export interface AxisGrade {
@@ -53,16 +53,31 @@ function pieceGrade(name: string, sizes: readonly GradedSize[]): readonly PieceG
   const laid = sizes.flatMap(({ pieces }) => pieces.get(name) ?? []);
   const [first] = laid;
   if (!first || laid.length < sizes.length) return [];
-  const inAll = <T>(values: readonly T[]): boolean => values.length === laid.length;
-  const edges = [...first.lengths.keys()].flatMap((edge): readonly EdgeGrade[] => {
-    const lengths = laid.flatMap((size) => size.lengths.get(edge) ?? []);
-    return inAll(lengths) ? [{ edge, lengths, steps: differences(lengths) }] : [];
-  });
-  const points = [...first.points].flatMap(([point, { kind }]): readonly PointGrade[] => {
-    const places = laid.flatMap((size) => size.points.get(point)?.at ?? []);
-    return inAll(places) ? [{ kind, point, places, steps: moves(places) }] : [];
-  });
+  const edges: EdgeGrade[] = [];
+  for (const edge of first.lengths.keys()) {
+    const lengths = inAll(laid, (size) => size.lengths.get(edge));
+    if (lengths) edges.push({ edge, lengths, steps: differences(lengths) });
+  }
+  const points: PointGrade[] = [];
+  for (const [point, { kind }] of first.points) {
+    const places = inAll(laid, (size) => size.points.get(point)?.at);
+    if (places) points.push({ kind, point, places, steps: moves(places) });
+  }
   return [{ piece: name, number: first.finished.piece.number, anchor: first.anchor, edges, points }];
+}
+
+/** What all sizes have, each its own; undefined where one has it not. */
+function inAll<T>(
+  sizes: readonly LaidSize[],
+  found: (size: LaidSize) => T | undefined,
+): readonly T[] | undefined {
+  const all: T[] = [];
+  for (const size of sizes) {
+    const one = found(size);
+    if (one === undefined) return undefined;
+    all.push(one);
+  }
+  return all;
 }
 
 const differences = (values: readonly number[]): readonly number[] =>

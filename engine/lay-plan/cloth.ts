@@ -21,6 +21,8 @@ export interface Cloth {
   readonly stripe: number;
   /** After so much of its width stripes along the cloth repeat, as it is bought; none on cloth without. */
   readonly stripeAlong?: number;
+  /** The colours of those follow each other in one order: there is no place about which they are their own mirror image. */
+  readonly oneOrder?: boolean;
 }
 
 /** Width of the cloth when it is cut, mm: washed, from selvedge to selvedge. */
@@ -47,8 +49,8 @@ export const washedRepeat = ({ stripe, shrink }: Cloth): number => stripe * (1 -
 /** The repeat across the cloth of stripes along it, once it is washed, mm; 0 for none. */
 export const washedRepeatAcross = ({ stripeAlong = 0, shrink }: Cloth): number => stripeAlong * (1 - shrink);
 
-/** Whether all pieces must run the same way: stripes across the cloth need not look the same upside down. */
-export const oneWay = ({ nap, stripe }: Cloth): boolean => nap || stripe > 0;
+/** Whether all pieces must run the same way: stripes across the cloth need not look the same upside down, nor do colours in one order. */
+export const oneWay = ({ nap, stripe, oneOrder = false }: Cloth): boolean => nap || stripe > 0 || oneOrder;
 
 /** Length to buy for a lay of some length (mm): unwashed, and of stripes a repeat more, so that the lay can begin with one. */
 export const lengthNeeded = (cloth: Cloth, laid: number): number =>

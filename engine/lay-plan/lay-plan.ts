@@ -86,7 +86,7 @@ export function tasksOf(
   const repeat = washedRepeat(cloth);
   const repeatAcross = washedRepeatAcross(cloth);
   const matched = repeat > 0 ? matching(garment, repeat) : undefined;
-  const matchedAlong = repeatAcross > 0 ? matchingAlong(garment, repeatAcross) : undefined;
+  const matchedAlong = repeatAcross > 0 ? matchingAlong(garment, repeatAcross, cloth.oneOrder) : undefined;
   const strip = {
     width: stripWidth(cloth),
     ...(matched && { repeat }),

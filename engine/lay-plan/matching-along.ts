@@ -23,13 +23,19 @@ const stations = 8;
  * end that lies on a centre line, else at the notch that both sides have nearest to the middle, else at the end nearer to the
  * centre. Then those along the grain whose sides are equally aslant all the way: there stripes meet in a point. Those with unequal
  * slants are named as unmatched. What is eased or gathered is matched at one place, the centre or else a notch (`placeWhereFull`); short
- * seams, and what is sewn to another cloth, are not looked at. A stripe is taken to look the same to
- * the left and to the right of its middle, so that what is turned over matches as what is drawn does.
+ * seams, and what is sewn to another cloth, are not looked at. A stripe is taken to look the same to the left and to the right of its
+ * middle, so that what is turned over matches as what is drawn does.
+ *
+ * Colours in one order (`oneOrder`) run round her in that order, whether the cloth is folded or open, for every piece has the right
+ * side out and its top at one end. Where what meets is a mirror image, as at a shoulder or at sides that meet in a point, they would
+ * have to run against it on one side: those seams are unmatched.
  */
-export function matchingAlong(garment: Garment, repeat: number): Matching {
+export function matchingAlong(garment: Garment, repeat: number, oneOrder = false): Matching {
   const tape = tapeFor(garment);
   const centres = centresOf(garment);
-  const looked = garment.seams.flatMap((seam) => lookedAt(seam, tape, centres) ?? []);
+  const looked = garment.seams
+    .flatMap((seam) => lookedAt(seam, tape, centres) ?? [])
+    .map((seam) => (oneOrder && seam.mirrors ? { ...seam, how: 'unequal' as const } : seam));
   const meetings = looked
     .filter(({ how }) => how !== 'unequal')
     .toSorted((p, q) => (p.how === q.how ? q.length - p.length : p.how === 'across' ? -1 : 1));
@@ -44,6 +50,8 @@ export function matchingAlong(garment: Garment, repeat: number): Matching {
 interface Looked extends Meeting {
   readonly length: number;
   readonly how: 'across' | 'aslant' | 'unequal';
+  /** Sewn, what lies beside the stripe on one side of the seam is the mirror image of what lies beside it on the other. */
+  readonly mirrors: boolean;
 }
 
 /** How far from the origin, across the grain, the centre line of each piece lies that has one along the grain. */
@@ -80,6 +88,7 @@ function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>):
     length,
     how,
     sense,
+    mirrors: sense !== handOf(seam, pair),
     a: { piece: pair.a.piece, at: pair.a.y },
     b: { piece: pair.b.piece, at: pair.b.y },
   });
@@ -107,6 +116,16 @@ function lookedAt(seam: Seam, tape: Tape, centres: ReadonlyMap<string, number>):
   const misses = apart.map((one) => Math.max(...apart.map((other) => Math.abs(other - one))));
   const least = Math.min(...misses);
   return looked(least <= unseen ? 'aslant' : 'unequal', pairs[misses.indexOf(least)] ?? first);
+}
+
+/**
+ * 1 where both sides are sewn as drawn, or both turned over: outlines run clockwise, so that they run against each other along
+ * the seam; -1 where one is, a right front to a right back: both are drawn with x to the wearer's side.
+ */
+function handOf({ a, b }: Seam, { a: onA, b: onB }: PairOfPlaces): 1 | -1 {
+  const runs = (side: Seam['a'], piece: string): boolean =>
+    side.find((ref) => ref.piece === piece)?.reversed ?? false;
+  return runs(a, onA.piece) === runs(b, onB.piece) ? -1 : 1;
 }
 
 const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);

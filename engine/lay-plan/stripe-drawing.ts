@@ -22,7 +22,7 @@ export function stripeWords(
       : []),
     ...(matchedAlong
       ? [
-          `Stripes along the cloth, a repeat every ${say(washedRepeatAcross(cloth))}, marked at both ends, ${first}: ${metWords(matchedAlong, '')}`,
+          `Stripes along the cloth, a repeat every ${say(washedRepeatAcross(cloth))}, marked at both ends, ${first}${cloth.oneOrder ? ', their colours in one order' : ''}: ${metWords(matchedAlong, '')}`,
         ]
       : []),
   ];

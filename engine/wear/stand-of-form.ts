@@ -1,5 +1,6 @@
 import type { Obstacle } from '../cloth/obstacle.ts';
-import { distanceAt, distanceField } from '../form/distance-field.ts';
+import { distanceAt } from '../form/distance/distance-at.ts';
+import { distanceField } from '../form/distance/distance-field.ts';
 import type { Form, PartName } from '../form/form.ts';
 import { minus, unit } from '../geometry/space.ts';
 import type { Stand, StandArm } from './stand.ts';

@@ -10,15 +10,16 @@ import { ownTime } from './own-time.ts';
 import { figures, table } from './timing.ts';
 
 /** What is timed of a checkout. */
-interface Checkout {
+export interface Checkout {
   readonly garments: readonly Draft[];
   readonly evaluate: typeof evaluate;
 }
 
-const here = new URL('../../', import.meta.url).pathname;
+/** Where this checkout lies. */
+export const here = new URL('../../', import.meta.url).pathname;
 
 /** Times each body is drafted by each checkout; the least of them is what neither garbage nor neighbours disturbed. */
-const ROUNDS = 4;
+export const ROUNDS = 4;
 
 /**
  * Every garment that this checkout and the one in `folder` both have, measurements to walked pieces, drafted by both in
@@ -52,7 +53,7 @@ export async function benchAgainst(folder: string, count = 50): Promise<string> 
 }
 
 /** A checkout as it is installed, in one file: tsx gives every function its name as the program runs, which costs. */
-async function checkoutIn(folder: string): Promise<Checkout> {
+export async function checkoutIn(folder: string): Promise<Checkout> {
   const out = await mkdtemp(join(tmpdir(), 'bodkin-bench-'));
   const outfile = join(out, 'checkout.mjs');
   const of = (path: string): string => JSON.stringify(join(folder, path));
@@ -74,13 +75,16 @@ async function checkoutIn(folder: string): Promise<Checkout> {
   return checkout;
 }
 
-interface Times {
+export interface Times {
   readonly median: number;
   readonly best: number;
 }
 
 /** Milliseconds that each run takes for the bodies, all runs in turn for each, after one round that warms them up. */
-function timesInTurn<Body>(runs: readonly ((body: Body) => unknown)[], bodies: readonly Body[]): Times[] {
+export function timesInTurn<Body>(
+  runs: readonly ((body: Body) => unknown)[],
+  bodies: readonly Body[],
+): Times[] {
   const all: number[][] = runs.map(() => []);
   const best = runs.map(() => bodies.map(() => Infinity));
   for (let round = 0; round <= ROUNDS; round++) {

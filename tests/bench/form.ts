@@ -1,5 +1,6 @@
 import { bodyForm } from '../../engine/form/body-form.ts';
-import { distanceAt, distanceField } from '../../engine/form/distance-field.ts';
+import { distanceAt } from '../../engine/form/distance/distance-at.ts';
+import { distanceField } from '../../engine/form/distance/distance-field.ts';
 import { shippedBodies, shippedBody } from '../drafts/drafted.ts';
 import { bodyOf } from '../engine/form/people.ts';
 

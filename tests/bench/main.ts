@@ -5,9 +5,11 @@ import { benchBodies } from './bodies.ts';
 import { benchGarment } from './garment.ts';
 import { benchGrade } from './grade.ts';
 import { offsetBench } from './offset.ts';
+import { benchPinned } from './pinned.ts';
 import { benchPrint } from './print.ts';
 import { benchSheet } from './sheet.ts';
 import { benchSolve } from './solve.ts';
+import { benchTrial } from './trial.ts';
 import { benchWear } from './wear.ts';
 
 /** Every topic that is measured; each returns its table as text. */
@@ -16,11 +18,13 @@ const topics: readonly (() => string | Promise<string>)[] = [
   offsetBench,
   benchSolve,
   benchGarment,
+  benchTrial,
   benchGrade,
   benchSheet,
   benchPrint,
   benchWear,
   benchBodies,
+  benchPinned,
 ];
 
 const { against } = parseArgs({ options: { against: { type: 'string' } } }).values;

@@ -22,7 +22,11 @@ const root = new URL('../../', import.meta.url).pathname;
 const stages: readonly Stage[] = [
   { name: 'draft', file: 'engine/evaluate.ts', function: 'evaluate' },
   { name: 'form', file: 'engine/form/body-form.ts', function: 'bodyForm' },
-  { name: 'distances to the form', file: 'engine/form/distance-field.ts', function: 'distanceField' },
+  {
+    name: 'distances to the form',
+    file: 'engine/form/distance/distance-field.ts',
+    function: 'distanceField',
+  },
   { name: 'mesh and sew', file: 'engine/wear/sewn.ts', function: 'sewn' },
   { name: 'lay round', file: 'engine/wear/place.ts', function: 'laidRound' },
   { name: 'stretch', file: 'engine/cloth/membrane.ts', function: 'add' },

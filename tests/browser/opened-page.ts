@@ -90,7 +90,7 @@ export async function barriers(page: Page): Promise<readonly string[]> {
   // Run by the debugger, it is not held to the page's security policy.
   await page.evaluate(axe);
   return page.evaluate<string[]>(
-    'axe.run().then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => id + html)))',
+    'axe.run({ rules: { "target-size": { enabled: true } } }).then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => id + html)))',
   );
 }
 

@@ -28,10 +28,12 @@ inBrowser('on the page', () => {
       await page.getByText('The dress in 12 sizes of EN 13402-3, women: all true').waitFor();
       await page.getByLabel('Piece', { exact: true }).selectOption('side back');
       const picture = page.getByRole('img');
-      const shown = () => picture.getAttribute('alt');
+      const shown = () => picture.getAttribute('aria-label');
       await expect.poll(shown, { timeout: 20_000 }).toContain('side back in 12 sizes');
       await page.getByRole('slider', { name: /^Size/ }).press('End');
-      await expect.poll(shown, { timeout: 20_000 }).toContain('128 in a heavy line');
+      await expect
+        .poll(shown, { timeout: 20_000 })
+        .toMatch(/128 in a heavy line\. (?:Every step|Uneven steps: )/);
       await page.getByText(/^Rule table of the side back/).click();
       await page.getByRole('button', { name: 'Which size is nearest?' }).click();
       await page.getByText(/: nearest in EN 13402-3, women is size \d+/).waitFor();
@@ -51,8 +53,8 @@ inBrowser('on the page', () => {
     await page.getByText('The bodice in 50 sizes of workshop stock: all true').waitFor({ timeout: 120_000 });
     await page.getByRole('slider', { name: /^Cup/ }).press('End');
     await page.getByLabel('all cups of this size').check();
-    const shown = () => page.getByRole('img').getAttribute('alt');
-    await expect.poll(shown, { timeout: 20_000 }).toMatch(/in 5 sizes .*: 40 A, .*; 40 E in a heavy line$/);
+    const shown = () => page.getByRole('img').getAttribute('aria-label');
+    await expect.poll(shown, { timeout: 20_000 }).toMatch(/in 5 sizes .*: 40 A, .*; 40 E in a heavy line\. /);
     const { name, bytes } = await download(page, 'Take nests and rule tables as one ZIP');
     expect(name).toBe('bodice-workshop-stock.zip');
     expect(Object.keys(unzipSync(bytes))).toContain('grade-cups.csv');
@@ -75,6 +77,8 @@ inBrowser('on the page', () => {
       await page.getByRole('button', { name: 'Stop, and keep the best' }).click();
       await page.getByText('No overlaps, and every piece is there').waitFor();
       await page.getByText('lengths of a quick plan').waitFor();
+      const plan = page.getByRole('img', { name: /^Plan of the cloth: .* % used; .* Every piece is placed/ });
+      expect(await plan.count()).toBe(1);
       await expectClear(page, 'cloth');
       const { name, bytes } = await download(page, 'Take the plan (SVG and PDF)');
       expect(name).toBe('dress-for-understudy-lay.zip');
@@ -82,6 +86,31 @@ inBrowser('on the page', () => {
       expect(faults).toEqual([]);
     },
     180_000,
+  );
+
+  test.each([phone, wide])(
+    'what is worn is drawn in black line where nothing can be shown in space: %j',
+    async (screen) => {
+      const { page, faults } = await opened(screen);
+      // As in a browser without a driver of graphics.
+      await page.addInitScript('HTMLCanvasElement.prototype.getContext = () => null');
+      await page.reload();
+      await invented(page, 'Understudy');
+      await view(page, 'Choose');
+      await page.getByRole('radio', { name: /^Bodice/ }).check();
+      await view(page, 'Worn');
+      await page.getByRole('button', { name: 'Put it on' }).click();
+      await page.getByText('this browser shows nothing in space').waitFor({ timeout: 120_000 });
+      for (const from of ['from the front', 'from her left side', 'from the back'])
+        await page
+          .getByRole('img', {
+            name: new RegExp(`^Seen ${from}: bodice worn by understudy\\. (?:Off|Perhaps): `),
+          })
+          .waitFor();
+      await expectClear(page, 'worn, in lines');
+      expect(faults).toEqual([]);
+    },
+    240_000,
   );
 
   test.each([phone, wide])(
@@ -94,6 +123,8 @@ inBrowser('on the page', () => {
       await view(page, 'Worn');
       await page.getByRole('button', { name: 'Put it on' }).click();
       await page.getByText('It is no substitute for a trial bodice in cloth.').waitFor({ timeout: 120_000 });
+      const words = /^bodice worn by understudy\. .*(?:Off|Perhaps): ease at the bust: /;
+      expect(await page.getByRole('img', { name: words }).count()).toBe(1);
       await expectClear(page, 'worn');
       const takeIn = page.getByRole('button', { name: /^Take in the side seam at the bust/ });
       await takeIn.click();

@@ -8,6 +8,10 @@ inBrowser('on the table of pieces', () => {
     const { page, faults } = await opened();
     await invented(page, 'Leading lady');
     await view(page, 'Pieces');
+    // Each piece is a picture with words of its own: which, how large, and what is wrong with it.
+    await page
+      .getByRole('img', { name: /^Piece 2, side front, [\d.]+ cm wide and [\d.]+ cm high\. / })
+      .waitFor();
     await page.getByText('Edges of the side front', { exact: true }).click();
     await page.getByRole('button', { name: 'princess upper' }).click();
     const seam = page.getByRole('region', { name: 'The seam' });
@@ -94,6 +98,7 @@ inBrowser('what she chose', () => {
     const link = await page.getByLabel('The link', { exact: true }).inputValue();
     expect(link).toContain('strapWidth=33');
     expect(link).not.toContain('bustGirth');
+    expect(await page.getByText('is not in the link').count()).toBe(0);
     await page.getByLabel(/Her measurements too/).check();
     const full = await page.getByLabel('The link', { exact: true }).inputValue();
     expect(full).toContain('bustGirth');
@@ -138,7 +143,9 @@ inBrowser('the figure', () => {
     const { page } = await opened();
     await invented(page, 'Understudy');
     await page.getByLabel('Hip girth', { exact: true }).focus();
-    await page.getByRole('img', { name: 'Her form from the front: the tape for the hip girth.' }).waitFor();
+    await page
+      .getByRole('img', { name: /^Her form from the front: the tape for the hip girth, [\d.]+ cm\./ })
+      .waitFor();
     await page.getByRole('heading', { name: 'Take these again first' }).waitFor();
     const again = page.getByRole('region', { name: 'What to take again first' }).getByRole('link');
     expect(await again.count()).toBe(3);

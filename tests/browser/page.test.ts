@@ -116,7 +116,7 @@ inBrowser('a dressmaker', () => {
       .getByText(/this draft takes 20 to 60 mm/)
       .first()
       .waitFor();
-    await page.getByRole('img').waitFor();
+    await page.getByRole('img', { name: /^Piece 1,/ }).waitFor();
     await view(page, 'Take');
     expect(await page.getByRole('button', { name: 'sheet.svg' }).count()).toBe(0);
   });

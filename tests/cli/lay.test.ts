@@ -71,6 +71,15 @@ describe('lay of a garment', () => {
     expect(out).toMatch(/stripes meet at: skirt, side; skirt, front princess; skirt, back princess/);
   });
 
+  test('says of colours in one order where they run on, and where they would have to be mirrored', async () => {
+    const stripes = ['--stripe-along', '40', '--one-order'];
+    const words = ['lay', 'dress', '--body', body, '--width', '1400', '--rounds', '5', ...stripes];
+    const { code, out } = await bodkin(words, { garments });
+    expect(code).toBe(0);
+    expect(out).toMatch(/stripes along the cloth meet at: .*waist, side front/);
+    expect(out).toMatch(/they do not meet at: .*skirt, side/s);
+  });
+
   test.each([
     [[], 'which garment'],
     [['bib'], '--body FILE'],
@@ -78,6 +87,11 @@ describe('lay of a garment', () => {
     [['bib', '--body', body, '--width', 'broad'], '--width takes a length'],
     [['bib', '--body', body, '--width', '1400', '--shrink', '80'], '--shrink takes a number from 0 to 25'],
     [['bib', '--body', body, '--width', '1400', '--cloth', 'crumpled'], 'folded, open'],
+    [
+      ['bib', '--body', body, '--width', '1400', '--stripe', '0.001'],
+      '--stripe takes a length from 2 to 1000',
+    ],
+    [['bib', '--body', body, '--width', '1400', '--stripe', '60', '--one-order'], '--stripe-along'],
     [['bib', '--body', body, '--width', '100'], 'wide for it'],
   ])('refuses %j', async (words, said) => {
     const { code, err, out } = await bodkin(['lay', ...words]);

@@ -7,7 +7,7 @@ import { promisify } from 'node:util';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { clearLeftBehind, setName } from '../../cli/left-behind.ts';
-import { leavingName, type WritingRun } from '../../cli/run-name.ts';
+import { leavingName, thisRun, type WritingRun } from '../../cli/run-name.ts';
 import { takingTurns } from '../../cli/taking-turns.ts';
 import { writeFiles } from '../../cli/write-files.ts';
 import { temporaryFolder } from './temporary-folder.ts';
@@ -32,16 +32,29 @@ const read = async (at: string): Promise<Record<string, string>> => {
 };
 
 const program = (): string => place.at('killed-while-writing.mjs');
+const asleep = (): string => place.at('asleep-while-writing.mjs');
 beforeAll(async () => {
   await build({
-    entryPoints: [new URL('killed-while-writing.ts', import.meta.url).pathname],
-    outfile: program(),
+    entryPoints: ['killed-while-writing.ts', 'asleep-while-writing.ts'].map(
+      (name) => new URL(name, import.meta.url).pathname,
+    ),
+    outdir: place.at('.'),
+    outExtension: { '.js': '.mjs' },
     bundle: true,
     platform: 'node',
     format: 'esm',
     logLevel: 'silent',
   });
 });
+
+/** True once a process has been stopped, as Linux says of it. */
+async function standsStill(pid: number): Promise<boolean> {
+  for (;;) {
+    const state = await readFile(`/proc/${pid}/stat`, 'utf8').catch(() => '');
+    if (/\) T /.test(state)) return true;
+    await setTimeout(5);
+  }
+}
 
 /** Runs the writer, killed before that step; how many steps there were, if it came to its end. */
 const killedAt = async (at: string, step: number, links: string): Promise<number | undefined> => {
@@ -127,7 +140,7 @@ describe('a set of files that takes the place of another', () => {
     let isDone = false;
     const written = takingTurns(
       at,
-      async (isAlive) => {
+      async ({ isAlive }) => {
         isDone = true;
         await clearLeftBehind(at, isAlive);
       },
@@ -166,6 +179,48 @@ describe('a set of files that takes the place of another', () => {
     expect(await readdir(at)).toEqual([]);
   });
 
+  it('is whole wherever a run of another machine sleeps so long that it is taken for gone, and wakes', {
+    timeout: 120_000,
+  }, async () => {
+    const theirs = await place.file('theirs.json', JSON.stringify(after));
+    const ours = { 'a.svg': 'our a', 'b.svg': 'our b', 'd.svg': 'our d' };
+    let steps = Number.POSITIVE_INFINITY;
+    let slept = 0;
+    for (let step = 1; step <= steps; step++) {
+      const at = await folder();
+      await writeFiles(at, new Map(Object.entries(before)));
+      const run = execFile(process.execPath, [asleep(), at, theirs, String(step)]);
+      const ended = new Promise<string>((resolve) => {
+        let said = '';
+        run.stdout?.on('data', (text: string) => {
+          said += text;
+        });
+        run.on('close', (code) => resolve(code === 0 ? said : ''));
+      });
+      const isAsleep = await Promise.race([ended.then(() => false), standsStill(run.pid ?? 0)]);
+      if (!isAsleep) {
+        steps = Number(await ended);
+        continue;
+      }
+      slept++;
+      await writeFiles(at, new Map(Object.entries(ours)), { run: thisRun, silence: 100 });
+      const between = await Promise.all(
+        Object.keys(ours).map(async (name) => readFile(join(at, name), 'utf8')),
+      );
+      expect(between, `taken over at step ${step}`).toEqual(Object.values(ours));
+      run.kill('SIGCONT');
+      // It begins again, and is then the last that wrote; or it had written all, and only its flag was still up.
+      expect(Number(await ended), `woken at step ${step}`).toBeGreaterThan(0);
+      const found = await read(at);
+      const isWhole = [after, { 'a.svg': 'our a', 'b.svg': 'our b', 'c.svg': 'new c' }];
+      expect(isWhole, `woken at step ${step}`).toContainEqual(found);
+      expect(await readFile(join(at, 'd.svg'), 'utf8')).toBe('our d');
+      for (const name of await readdir(at)) expect(name).toMatch(/^[a-d]\.svg$/);
+      for (const name of await readdir(at)) expect((await lstat(join(at, name))).isFile()).toBe(true);
+    }
+    expect(slept).toBeGreaterThan(10);
+  });
+
   it('is whole where many runs write theirs into one folder at once', { timeout: 60_000 }, async () => {
     const at = await folder();
     const names = Array.from({ length: 40 }, (_, i) => `${i}.svg`);
@@ -195,8 +250,8 @@ describe('a folder after a run that was killed', () => {
   it('is put in order by the next run that writes there', async () => {
     const out = await folder();
     await writeFile(join(out, 'sheet.svg'), 'old');
-    await mkdir(join(out, setName(dead), 'new'), { recursive: true });
-    await writeFile(join(out, setName(dead), 'new', 'sheet.svg'), 'ne');
+    await mkdir(join(out, setName({ ...thisRun, pid: dead }), 'new'), { recursive: true });
+    await writeFile(join(out, setName({ ...thisRun, pid: dead }), 'new', 'sheet.svg'), 'ne');
     await writeFiles(out, new Map([['other.txt', 'x']]));
     expect((await readdir(out)).toSorted()).toEqual(['other.txt', 'sheet.svg']);
     expect(await readFile(join(out, 'sheet.svg'), 'utf8')).toBe('old');
@@ -204,7 +259,7 @@ describe('a folder after a run that was killed', () => {
 
   it('keeps what a run still at work has written', async () => {
     const out = await folder();
-    const name = setName(process.ppid);
+    const name = setName({ ...thisRun, pid: process.ppid });
     await mkdir(join(out, name, 'new'), { recursive: true });
     await writeFiles(out, new Map([['other.txt', 'x']]));
     expect(await readdir(out)).toContain(name);
@@ -212,7 +267,7 @@ describe('a folder after a run that was killed', () => {
 
   it('is put in order where one of the same number was killed before', async () => {
     const out = await folder();
-    await mkdir(join(out, setName(process.pid), 'new'), { recursive: true });
+    await mkdir(join(out, setName({ ...thisRun, pid: process.pid }), 'new'), { recursive: true });
     await writeFiles(out, new Map([['other.txt', 'x']]));
     expect(await readdir(out)).toEqual(['other.txt']);
   });

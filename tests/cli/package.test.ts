@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
-import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readFile, realpath, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -57,6 +57,20 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
+/** A folder in which the package is installed with what it depends on, and nothing else. */
+async function installedAlone(at: string): Promise<void> {
+  const own = join(at, 'node_modules', 'bodkin');
+  for (const part of ['.dist', 'cli/bodkin.js', 'cli/schemas', 'package.json'])
+    await cp(join(root, part), join(own, part), { recursive: true });
+  const { packages } = JSON.parse(await readFile(join(root, 'package-lock.json'), 'utf8'));
+  for (const [name, { dev, optional, peer }] of Object.entries<Record<string, boolean>>(packages)) {
+    if (!/^node_modules\/(?:@[^/]+\/)?[^/]+$/.test(name) || dev || optional || peer) continue;
+    await mkdir(dirname(join(at, name)), { recursive: true });
+    await symlink(await realpath(join(root, name)), join(at, name));
+  }
+  await writeFile(join(at, 'package.json'), '{"type":"module"}');
+}
+
 describe('the package', () => {
   it('is taken by a strict compiler, and runs', async () => {
     const compiler = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
@@ -80,6 +94,47 @@ describe('the package', () => {
     expect(files).toEqual(
       expect.arrayContaining(['cli/schemas/walk.json', 'cli/schemas/refusal.json', 'cli/issues.md']),
     );
+  });
+
+  it('imports nothing but what is installed with it, or what it says goes beside it', async () => {
+    const said = JSON.parse(await readFile(join(root, 'package.json'), 'utf8'));
+    const optional = Object.keys(said.peerDependenciesMeta);
+    const text = await readFile(join(root, '.dist', 'index.mjs'), 'utf8');
+    const packagesOf = (imports: RegExp): readonly string[] =>
+      [...text.matchAll(imports)].map(([, name = '']) =>
+        name
+          .split('/')
+          .slice(0, name.startsWith('@') ? 2 : 1)
+          .join('/'),
+      );
+    const atOnce = packagesOf(/^(?:import|export)\b[^;]*?\bfrom "([^"]+)";$/gm);
+    expect(atOnce.length).toBeGreaterThan(8);
+    expect(atOnce.filter((name) => !(name in said.dependencies))).toEqual([]);
+    const later = packagesOf(/\bimport\("([^"]+)"\)/g);
+    expect(later.filter((name) => !(name in said.dependencies || optional.includes(name)))).toEqual([]);
+    expect(optional.filter((name) => !(name in said.peerDependencies))).toEqual([]);
+  });
+
+  it('is imported, prints, and takes a draft of one’s own where it is installed alone', async () => {
+    const at = join(folder, 'alone');
+    await installedAlone(at);
+    const bodkin = (...words: readonly string[]) =>
+      runFile(process.execPath, [join('node_modules', 'bodkin', 'cli', 'bodkin.js'), ...words], { cwd: at });
+    await writeFile(
+      join(at, 'use.js'),
+      `import { garments } from 'bodkin'; console.log(garments.skirt.name);`,
+    );
+    expect((await runFile(process.execPath, [join(at, 'use.js')])).stdout).toBe('skirt\n');
+    await writeFile(
+      join(at, 'band.ts'),
+      `import { defineDraft } from 'bodkin';
+      export default defineDraft({ name: 'band', title: 'A waistband', shapedBy: ['waistGirth'], choices: [],
+        draw: () => ({ ok: false, issues: [] }) });`,
+    );
+    expect((await bodkin('list', '--draft', './band.ts')).stdout).toContain('A waistband');
+    await writeFile(join(at, 'body.json'), JSON.stringify(measurements));
+    await bodkin('print', 'skirt', '--body', 'body.json', '--paper', 'a4', '--out', 'skirt.pdf');
+    expect((await readFile(join(at, 'skirt.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
   it('is bundled for a browser without any part of Node', async () => {

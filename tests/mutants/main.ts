@@ -25,7 +25,11 @@ const folders: Readonly<Record<string, readonly string[]>> = {
   'engine/constraints': ['tests/engine/constraints/**/*.test.ts'],
   'engine/finishing': ['tests/engine/finishing/**/*.test.ts'],
   'engine/checks': ['tests/engine/checks/**/*.test.ts'],
-  'engine/reading': ['tests/engine/reading/**/*.test.ts', 'tests/engine/render/*.test.ts'],
+  'engine/reading': [
+    'tests/engine/reading/**/*.test.ts',
+    'tests/engine/render/*.test.ts',
+    'tests/engine/cutting-file/*.test.ts',
+  ],
 };
 
 /** Lines of a place that is drawn at random; an operator that stretches over more is never drawn. */

@@ -21,6 +21,7 @@ import { readerUnits } from './made-draft.ts';
 import { draftParts } from './parts.ts';
 import { reconciledOf } from './reconciled.ts';
 import { toldIssues } from './told-issues.ts';
+import { wrongPieces } from './wrong-pieces.ts';
 
 /**
  * Drafts and checks a garment, as `bodkin draft` does with the same measurements and choices. The sheet is written, and walked
@@ -70,6 +71,7 @@ export async function drafted(asked: DraftRequest): Promise<DraftAnswer> {
         cut: cut.map(cutWords).join('; '),
       })),
       checks: checkRows(report, evaluation.garment, units),
+      wrong: wrongPieces({ ...report, issues }, evaluation.garment, units),
       parts: wanted,
     },
   };

@@ -44,6 +44,8 @@ export interface PlanShown {
   readonly cloth: string;
   readonly svg: string;
   readonly words: string;
+  /** The same for who cannot see the plan, with what is wrong with it. */
+  readonly alt: string;
   readonly buy: string;
 }
 

@@ -12,6 +12,7 @@ import {
   threadNote,
   type Unit,
   unitLabel,
+  withLengthsIn,
 } from '../../../drafts/index.ts';
 import { type ClothWords, clothTold } from '../../cloth-asked.ts';
 import {
@@ -84,18 +85,19 @@ async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
     tell({ kind: 'to buy', number, buy: toBuy(drafted, 'least') });
     const tasks = used(layTasks(garment, cutLines, clothTold(request.cloth, called)), units);
     const issues: Issue[] = [];
+    const shown = (all: readonly PlannedLay[]): readonly PlanShown[] =>
+      all.map((planned) => planShown(planned, garment, units));
     for (const task of tasks) {
-      let shown: Lay | undefined;
+      let last: Lay | undefined;
       const look = (share: number, best: Lay | undefined): void => {
-        const better =
-          best && best !== shown ? [...plans, plannedLay(task, best, garment, units)] : undefined;
-        shown = best;
+        const better = best && best !== last ? [...plans, plannedLay(task, best, garment, units)] : undefined;
+        last = best;
         tell({
           kind: 'laying',
           number,
           cloth: task.clothName,
           share,
-          ...(better && { plans: better.map((planned) => planShown(planned, units)) }),
+          ...(better && { plans: shown(better) }),
         });
       };
       const seconds = request.seconds * shareOf(task, tasks);
@@ -118,7 +120,7 @@ async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
     tell({
       kind: 'laid',
       number,
-      plans: plans.map((planned) => planShown(planned, units)),
+      plans: shown(plans),
       table: layTable(plans, units),
       stripes: stripeLines(plans),
       issues: toldIssues(issues, units),
@@ -130,11 +132,17 @@ async function seek(request: Begin, own: Search, tell: Tell): Promise<void> {
   }
 }
 
-function planShown({ plan, toBuy: buy, svg }: PlannedLay, units: Unit): PlanShown {
+function planShown(planned: PlannedLay, garment: Garment, units: Unit): PlanShown {
+  const { plan, toBuy: buy, svg } = planned;
   const say = (mm: number): string => `${lengthCell(mm, units)} ${unitLabel[units]}`;
   const called = plan.clothName === 'self' ? 'cloth' : plan.clothName;
   const words = `${plan.copies.length} pieces on the ${called}: ${say(plan.length)} long, ${fixed(100 * plan.used, 1)} % used; no lay is shorter than ${say(plan.leastLength)}`;
-  return { cloth: called, svg, words, buy };
+  const wrong = layFaults(planned, garment).map(({ message }) => withLengthsIn(message, units));
+  const verdict =
+    wrong.length > 0
+      ? `Not as it should be: ${wrong.join(' ')}`
+      : 'Every piece is placed, and none overlaps another.';
+  return { cloth: called, svg, words, alt: `Plan of the ${called}: ${words}. ${verdict}`, buy };
 }
 
 function toBuy({ made: { garment, cutLines }, units }: MadeDraft, how: 'least' | 'planned'): BuyShown {

@@ -36,6 +36,7 @@ import { takenBytes } from '../taken-file.ts';
 import { breathe } from './breathe.ts';
 import { readFonts } from './fonts.ts';
 import { type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { nestFaults } from './nest-words.ts';
 import { opened } from './open.ts';
 import { ruleRows } from './rule-rows.ts';
 import type {
@@ -180,12 +181,12 @@ function nestOf(
   if (svg === undefined) return undefined;
   const axis = grade.axes.find((one) => one.along === along && one.at === held);
   const rules = axis ? ruleRows(axis, piece, units) : { rules: { titles: [], rows: [] }, uneven: [] };
-  const shown = rows.map(({ name }) => name).join(', ');
+  const names = rows.map(({ name }) => name);
   const heavy = chosen ? `; ${chosen.name} in a heavy line` : '';
   return {
     asked: { piece, size, cup, along, line },
     svg,
-    words: `${piece} in ${rows.length} sizes laid on each other: ${shown}${heavy}`,
+    words: `${piece} in ${rows.length} sizes laid on each other: ${names.join(', ')}${heavy}. ${nestFaults(axis?.uneven ?? [], grade, piece, names)}`,
     ...rules,
   };
 }

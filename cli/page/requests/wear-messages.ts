@@ -1,4 +1,5 @@
 import type { FittingChange, WordTable } from '../../../drafts/index.ts';
+import type { WornSide } from '../../worn-sides.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { WornScene } from '../worn/scene.ts';
@@ -27,6 +28,8 @@ export type WearAnswer =
 /** A worn garment as it is shown, and what is found on it. */
 export interface WornShown {
   readonly scene: WornScene;
+  /** The same from three sides, for a browser that shows nothing in space. */
+  readonly sides: readonly WornSide[];
   /** What was put on, where it is another than was asked for. */
   readonly instead: string | undefined;
   readonly lead: string;

@@ -4,11 +4,9 @@ import {
   type Draft,
   type Evaluation,
   evaluate,
-  fixed,
   garments,
   type Judged,
   judged,
-  lengthIn,
   notWorn,
   proposed,
   shownWorn,
@@ -22,6 +20,8 @@ import { notYet } from '../../wear-line.ts';
 import { alteration, findingsRows } from '../../wear-table.ts';
 import { wornSaid } from '../../worn-said.ts';
 import { wornScene } from '../../worn-scene.ts';
+import { wornSides } from '../../worn-sides.ts';
+import { findingWords, wornWords } from '../../worn-words.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { breathe } from './breathe.ts';
 import { type MadeDraft, madeDraft, refusal } from './made-draft.ts';
@@ -93,9 +93,12 @@ function shown(
   const reader = { units, columns: 0 };
   const maps = wornMaps(worn.hung, worn.stand, units);
   const title = `${garment.name} worn by ${body.name}`;
+  const words = { title, says: wornWords(title, verdicts, units) };
+  const seen = shownWorn(worn.form, worn.hung, worn.stand);
   const { columns, rows } = findingsRows(worn.findings, units);
   return {
-    scene: wornScene(shownWorn(worn.form, worn.hung, worn.stand), Object.values(maps), title, units),
+    scene: wornScene(seen, Object.values(maps), words, units),
+    sides: wornSides(seen, title),
     instead,
     lead: wornSaid(worn, verdicts, undefined, reader, false).lead,
     findings: verdicts
@@ -107,16 +110,10 @@ function shown(
   };
 }
 
-/** A finding in a sentence: what is, what should be, and how sure that is. */
 function findingOf(found: Judged, units: Unit): Finding {
-  const { finding, unit, worn, should, within, restsOn, verdict, change } = found;
-  const figure = (value: number): string =>
-    unit === 'mm'
-      ? lengthIn(units === 'in' ? value : Math.round(value), units)
-      : `${fixed(value, 1)} ${unit}`;
-  const rests = restsOn === 'measurements' ? '' : `, and rests on an ${restsOn}`;
+  const { verdict, change } = found;
   return {
-    words: `${finding}: ${figure(worn)}, where ${figure(should)} would sit well; sure to ± ${figure(within)}${rests}`,
+    words: findingWords(found, units),
     sure: verdict === 'off',
     alter: change && { words: alteration(change, units), change },
   };

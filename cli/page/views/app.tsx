@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { hasDrawingBeside, isUntouched, isUpToDate, type PageState } from '../state.ts';
 import { viewEntries } from '../view-names.ts';
 import { ByCode } from './by-code.tsx';
@@ -12,14 +13,14 @@ export function App(props: FileViewProps) {
   return (
     <>
       <header class="top">
-        <a class="skip" href="#view">
-          To the form
-        </a>
+        <Jump to="view" type="skip">
+          Past the views
+        </Jump>
         <p class="mark">Bodkin</p>
-        <nav aria-label="Views">
+        <nav id="views" aria-label="Views" tabIndex={-1}>
           {viewEntries.map(({ name, title }) => (
             <a key={name} href={`#${name}`} aria-current={name === state.view ? 'page' : undefined}>
-              {title}
+              <Title of={title} />
             </a>
           ))}
         </nav>
@@ -29,7 +30,7 @@ export function App(props: FileViewProps) {
         </p>
       </header>
       <div class={beside ? 'body beside' : 'body'}>
-        <main id="view">
+        <main id="view" tabIndex={-1}>
           {state.notice && (
             <p class="notice" role="alert">
               {state.notice}{' '}
@@ -54,6 +55,9 @@ export function App(props: FileViewProps) {
       </div>
       <footer class="foot">
         <p>
+          <Jump to="views">Back to the views</Jump>
+        </p>
+        <p>
           What you type is kept in this browser, on this device, and goes nowhere else.{' '}
           <button type="button" onClick={() => send({ does: 'forget' })}>
             Delete all that is kept
@@ -61,6 +65,36 @@ export function App(props: FileViewProps) {
         </p>
       </footer>
     </>
+  );
+}
+
+/** A title of which the last word alone is seen where there is little room; it is read out whole. */
+function Title({ of }: { readonly of: string }) {
+  const at = of.lastIndexOf(' ') + 1;
+  if (at === 0) return <>{of}</>;
+  return (
+    <>
+      <span class="longer">{of.slice(0, at)}</span>
+      <span>{of.slice(at)}</span>
+    </>
+  );
+}
+
+/** Leads to another place of the page; the address stays that of the view. */
+function Jump({ to, type, children }: { to: string; type?: string; children: ComponentChildren }) {
+  return (
+    <a
+      class={type}
+      href={`#${to}`}
+      onClick={(event) => {
+        event.preventDefault();
+        const there = document.getElementById(to);
+        there?.scrollIntoView();
+        there?.focus({ preventScroll: true });
+      }}
+    >
+      {children}
+    </a>
   );
 }
 

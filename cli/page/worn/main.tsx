@@ -6,4 +6,11 @@ import { WornStage } from './worn-stage.tsx';
 
 const stage = document.getElementById('stage');
 const scene = document.getElementById('scene');
-if (stage && scene) render(<WornStage scene={sceneOf(scene.textContent ?? '')} />, stage);
+if (stage && scene)
+  render(
+    <WornStage
+      scene={sceneOf(scene.textContent ?? '')}
+      instead={<p>This browser shows nothing in space. The pictures beside this file show the same.</p>}
+    />,
+    stage,
+  );

@@ -1,6 +1,8 @@
 /** What is shown of a worn garment in space: plain data. x to the wearer's left, y up, z forward; mm. */
 export interface WornScene {
   readonly title: string;
+  /** What it shows and what was found, for who cannot see it. */
+  readonly says: string;
   /** x, y, z of every point of the cloth. */
   readonly points: Float32Array;
   readonly pieces: readonly ScenePiece[];

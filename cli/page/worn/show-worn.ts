@@ -44,6 +44,9 @@ export interface ShownScene {
   readonly dispose: () => void;
 }
 
+/** The element whose words tell what the scene shows. */
+export const wordsId = 'worn-says';
+
 const skin = '#d8c4b6';
 /** Lines on light pieces, and on a map, which has dark colours and light ones. */
 const [ink, chalk] = ['#1a1a1a', '#ffffff'];
@@ -56,7 +59,9 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
   const renderer = rendererFor(host.ownerDocument);
   if (!renderer) return undefined;
   const canvas = renderer.domElement;
-  canvas.setAttribute('aria-hidden', 'true');
+  canvas.setAttribute('role', 'img');
+  canvas.setAttribute('aria-label', worn.says);
+  canvas.id = wordsId;
   host.append(canvas);
   const scene = new Scene();
   const camera = new OrthographicCamera();
@@ -94,10 +99,14 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
   const resize = (): void => {
     const { clientWidth: width, clientHeight: height } = host;
     renderer.setPixelRatio(devicePixelRatio);
-    renderer.setSize(width, height);
+    // How large it is shown is the style's.
+    renderer.setSize(width, height, false);
     turned.resize(width, height);
   };
   resize();
+  // What a canvas of this kind shows is gone once it has been shown: for paper it is drawn in that very moment.
+  const print = (): void => renderer.render(scene, camera);
+  addEventListener('beforeprint', print);
   return {
     turntable: turned,
     resize,
@@ -123,6 +132,7 @@ export function showWorn(host: HTMLElement, worn: WornScene): ShownScene | undef
     },
     dispose: () => {
       cancelAnimationFrame(waiting);
+      removeEventListener('beforeprint', print);
       turned.dispose();
       for (const mesh of [...cloth.map((piece) => piece.mesh), ...body, ...lines]) {
         mesh.geometry.dispose();

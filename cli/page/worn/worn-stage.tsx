@@ -1,7 +1,8 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Reading } from './reading.tsx';
 import type { SceneReading, WornScene } from './scene.ts';
-import { type Shown, type ShownScene, showWorn } from './show-worn.ts';
+import { type Shown, type ShownScene, showWorn, wordsId } from './show-worn.ts';
 import { type NamedView, namedViews, type Turntable } from './turntable.ts';
 
 /** One press of a key or button turns by so much, radians; moves by so much of the picture; enlarges so many times. */
@@ -35,13 +36,15 @@ const first: Shown = {
 
 interface StageProps {
   readonly scene: WornScene;
+  /** What stands there where the browser shows nothing in space. */
+  readonly instead: ComponentChildren;
 }
 
 /**
  * A worn garment to be turned by hand, mouse or keys, with what is to be seen of it chosen beside it and the figures of a place
  * read off. Whoever cannot see it has the same figures in the tables beside it.
  */
-export function WornStage({ scene }: StageProps) {
+export function WornStage({ scene, instead }: StageProps) {
   const host = useRef<HTMLDivElement>(null);
   const [stage, setStage] = useState<ShownScene | undefined>(undefined);
   const [failed, setFailed] = useState(false);
@@ -68,13 +71,9 @@ export function WornStage({ scene }: StageProps) {
     setMark([x, y]);
     setReading(stage?.read(x, y) ?? 'nothing');
   };
+  if (failed) return <>{instead}</>;
   return (
     <div class="worn-stage">
-      {failed && (
-        <p class="worn-failed">
-          This browser shows nothing in space. The pictures beside this file show the same.
-        </p>
-      )}
       <div class="worn-pane">
         <div
           class="worn-host"
@@ -83,7 +82,7 @@ export function WornStage({ scene }: StageProps) {
           // biome-ignore lint/a11y/noNoninteractiveTabindex: what is turned by keys is reached by keys.
           tabIndex={0}
           aria-label={`${scene.title}, to be turned`}
-          aria-describedby="worn-keys"
+          aria-describedby={`${wordsId} worn-keys`}
           onKeyDown={(event) => {
             const press = stage && keyed(event, stage.turntable, () => read(0, 0));
             if (!press) return;
@@ -92,11 +91,13 @@ export function WornStage({ scene }: StageProps) {
           }}
           onPointerDown={taps(read)}
         />
-        <span
-          class="worn-mark"
-          aria-hidden="true"
-          style={{ left: `${50 + 50 * mark[0]}%`, top: `${50 - 50 * mark[1]}%` }}
-        />
+        {reading !== undefined && (
+          <span
+            class="worn-mark"
+            aria-hidden="true"
+            style={{ left: `${50 + 50 * mark[0]}%`, top: `${50 - 50 * mark[1]}%` }}
+          />
+        )}
       </div>
       <p id="worn-keys" class="quiet">
         Drag to turn, with two fingers or Shift to move, pinch or roll to enlarge; click or tap to read a
@@ -170,7 +171,7 @@ function Buttons({ table }: { readonly table: Turntable | undefined }) {
   );
 }
 
-interface ChoicesProps extends StageProps {
+interface ChoicesProps extends Pick<StageProps, 'scene'> {
   readonly shown: Shown;
   readonly change: (shown: Shown) => void;
 }

@@ -1,8 +1,8 @@
-import type { MeasurementName, Sizes } from '../body.ts';
+import type { MeasurementName } from '../body.ts';
 import { isWithin, limitsOf } from '../limits.ts';
 import { girths } from '../mistaken.ts';
 import { usualError } from '../reconcile/usual-error.ts';
-import type { Standing } from './standing.ts';
+import type { Foretold } from './standing.ts';
 
 /**
  * What must speak for exchanged digits until a number stops the draft, and until it is named in a warning: natural
@@ -19,23 +19,24 @@ const coarse = 10;
 export const leastOff = (evidence: number): number => Math.sqrt(2 * evidence);
 
 /**
- * How much speaks for one measurement having been meant otherwise (mm): the logarithm of the likelihood ratio of the two
+ * How much speaks for one measurement, by what others make of it, having been meant otherwise (mm): the logarithm of the likelihood ratio of the two
  * readings, each as the others leave her open. No test catches more of such slips at as few false alarms (J. Neyman and
  * E. S. Pearson, On the problem of the most efficient tests of statistical hypotheses, 1933), if she is as the survey says.
- * Girths differ by shares, as large women differ more than small ones do. Nothing speaks for what hardly any woman has.
+ * Girths differ by shares, as large women differ more than small ones do. Nothing speaks for what hardly any woman has,
+ * and for no reading more than `most`.
  */
 export function evidenceFor(
-  meant: ReadonlyMap<MeasurementName, number>,
-  sizes: Sizes,
-  standing: Standing,
-): number {
-  const [entry] = meant;
-  if (!entry) return 0;
-  const [name, mm] = entry;
-  if (!isWithin(mm, limitsOf[name].likely)) return 0;
-  const { mean, spread, usual } = standing.expected(name);
+  name: MeasurementName,
+  written: number,
+  foretold: Foretold,
+): { readonly most: number; readonly ofReading: (mm: number) => number } {
+  const { mean, spread, usual } = foretold;
   const variance = spread ** 2 + Math.max(0, coarse ** 2 - usualError[name] ** 2);
   const off = (length: number): number =>
     girths.has(name) ? usual * Math.log(length / mean) : length - mean;
-  return (off(sizes[name] ?? 0) ** 2 - off(mm) ** 2) / (2 * variance);
+  const most = off(written) ** 2;
+  return {
+    most: most / (2 * variance),
+    ofReading: (mm) => (isWithin(mm, limitsOf[name].likely) ? (most - off(mm) ** 2) / (2 * variance) : 0),
+  };
 }

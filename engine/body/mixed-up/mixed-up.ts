@@ -8,7 +8,7 @@ import { essentialNames } from '../found.ts';
 import { measurementWords } from '../measurement-words.ts';
 import { girths, type Mistake } from '../mistaken.ts';
 import { evidenceFor, leastOff, stopping, warning } from './digits.ts';
-import { type OtherReading, otherReadings } from './other-readings.ts';
+import { digitsExchanged, lengthNames, type OtherReading, otherReadings } from './other-readings.ts';
 import { type Standing, standingOf } from './standing.ts';
 
 /**
@@ -22,15 +22,19 @@ const plausible = 2;
  * Numbers (mm) that are each possible, but were all but certainly meant otherwise: far off from what the others make of
  * them, where another reading is not. Of several such readings the one that makes her likeliest as a whole. What is sure is not doubted.
  */
-export function mixedUp(sizes: Sizes, units: Unit, sure: readonly MeasurementName[]): readonly Mistake[] {
-  if (!essentialNames.some((name) => sizes[name] !== undefined)) return [];
-  const standing = standingOf(sizes);
+export function mixedUp(
+  sizes: Sizes,
+  units: Unit,
+  sure: readonly MeasurementName[],
+  standing: Standing | undefined = standingAmong(sizes),
+): readonly Mistake[] {
+  if (!standing) return [];
   if (standing.all <= Math.min(doubted, leastOff(stopping))) return [];
   const found = otherReadings(sizes, units)
     .filter(({ meant }) => ![...meant.keys()].some((name) => sure.includes(name)))
     .filter(({ kind, meant }) =>
       kind === 'digits exchanged'
-        ? evidenceFor(meant, sizes, standing) > stopping
+        ? evidenceOf(meant, sizes, standing) > stopping
         : standing.offOf([...meant.keys()]) > doubted,
     )
     .map((reading) => ({
@@ -53,19 +57,39 @@ export function mixedUp(sizes: Sizes, units: Unit, sure: readonly MeasurementNam
  * Numbers (mm) of which another reading is a good deal likelier, two of its digits exchanged, though she may well be as
  * she was written: each a warning. The likeliest reading of each, none of what is sure.
  */
-export function digitsInDoubt(sizes: Sizes, units: Unit, sure: readonly MeasurementName[]): readonly Issue[] {
-  if (!essentialNames.some((name) => sizes[name] !== undefined)) return [];
-  const standing = standingOf(sizes);
-  if (standing.all <= leastOff(warning)) return [];
-  const likeliest = new Map<MeasurementName, Doubt>();
-  for (const { kind, meant } of otherReadings(sizes, units)) {
-    const [entry] = meant;
-    if (kind !== 'digits exchanged' || !entry || sure.includes(entry[0])) continue;
-    const [name, mm] = entry;
-    const evidence = evidenceFor(meant, sizes, standing);
-    if (evidence > (likeliest.get(name)?.evidence ?? warning)) likeliest.set(name, { mm, evidence });
+export function digitsInDoubt(
+  sizes: Sizes,
+  units: Unit,
+  sure: readonly MeasurementName[],
+  standing: Standing | undefined = standingAmong(sizes),
+): readonly Issue[] {
+  if (!standing || standing.all <= leastOff(warning)) return [];
+  const doubts: Issue[] = [];
+  for (const name of lengthNames) {
+    const written = sizes[name];
+    if (written === undefined || sure.includes(name)) continue;
+    const { most, ofReading } = evidenceFor(name, written, standing.expected(name));
+    if (most <= warning) continue;
+    let likeliest: Doubt | undefined;
+    for (const mm of digitsExchanged(written, units)) {
+      const evidence = ofReading(mm);
+      if (evidence > (likeliest?.evidence ?? warning)) likeliest = { mm, evidence };
+    }
+    if (likeliest) doubts.push(inDoubt(name, written, likeliest, units));
   }
-  return [...likeliest].map(([name, doubt]) => inDoubt(name, sizes[name] ?? 0, doubt, units));
+  return doubts;
+}
+
+/** How measurements stand among each other, where one is there that the others can be told by. */
+export const standingAmong = (sizes: Sizes): Standing | undefined =>
+  essentialNames.some((name) => sizes[name] !== undefined) ? standingOf(sizes) : undefined;
+
+/** How much speaks for a reading of one number. */
+function evidenceOf(meant: OtherReading['meant'], sizes: Sizes, standing: Standing): number {
+  const [entry] = meant;
+  if (!entry) return 0;
+  const [name, mm] = entry;
+  return evidenceFor(name, sizes[name] ?? 0, standing.expected(name)).ofReading(mm);
 }
 
 const codes = {

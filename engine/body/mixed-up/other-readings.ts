@@ -1,3 +1,4 @@
+import { RELATION } from '../../geometry/tolerance.ts';
 import { rounded } from '../../text/figure.ts';
 import { millimetres, tapeMarks, type Unit, unitNames } from '../../text/units.ts';
 import { type MeasurementName, measurementNames, type Sizes } from '../body.ts';
@@ -11,7 +12,8 @@ export interface OtherReading {
   readonly unit?: Unit;
 }
 
-const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
+/** All measurements that are lengths. */
+export const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
 
 /**
  * Measurements that stand side by side on a list or are taken one after the other, so that their numbers change places.
@@ -63,15 +65,16 @@ export const otherReadings = (sizes: Sizes, units: Unit): readonly OtherReading[
             unit,
           }),
         ),
-      ...withDigitsExchanged(number, units).map(
-        (other): OtherReading => ({
-          kind: 'digits exchanged',
-          meant: new Map([[name, other * millimetres[units]]]),
-        }),
+      ...digitsExchanged(mm, units).map(
+        (other): OtherReading => ({ kind: 'digits exchanged', meant: new Map([[name, other]]) }),
       ),
     ];
   }),
 ];
+
+/** A written length with each two neighbouring digits exchanged, mm. */
+export const digitsExchanged = (mm: number, units: Unit): readonly number[] =>
+  withDigitsExchanged(mm / millimetres[units], units).map((other) => other * millimetres[units]);
 
 /**
  * A number with each two neighbouring digits exchanged, as it is written to the marks of a tape; only what is again such a
@@ -88,7 +91,7 @@ export function withDigitsExchanged(number: number, units: Unit): readonly numbe
     [signs[before], signs[place]] = [signs[place] ?? '', signs[before] ?? ''];
     return signs.join('');
   });
-  const isMark = (other: number): boolean => Math.abs(other / mark - Math.round(other / mark)) < 1e-6;
+  const isMark = (other: number): boolean => Math.abs(other / mark - Math.round(other / mark)) < RELATION;
   return [...new Set(others)]
     .filter((other) => other !== text && !other.startsWith('0'))
     .map(Number)

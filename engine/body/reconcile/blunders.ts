@@ -1,8 +1,9 @@
-import { CholeskyDecomposition, Matrix } from 'ml-matrix';
+import { Matrix } from 'ml-matrix';
 import { logNormalBelow } from '../../numeric/normal.ts';
 import type { MeasurementName } from '../body.ts';
 import type { Reading, Readings } from '../population/joint.ts';
-import type { HeldLimit } from './held-limits.ts';
+import { factorIn } from './held-limits.ts';
+import { leftOpen } from './left-open.ts';
 import type { Question } from './most-likely.ts';
 
 /** One reading in so many is a blunder, and then its error is so many times the usual; judgement. */
@@ -31,6 +32,14 @@ export interface Blunders {
   readonly first: readonly MeasurementName[];
   /** What might be the blunder in the stead of the first that is named, nearly as likely. */
   readonly orElse: readonly MeasurementName[];
+  /** What may have happened: each with the readings that are blunders then. The chances sum up to 1. */
+  readonly accounts: readonly Account[];
+}
+
+/** What may have happened to a set of readings, and how likely it is. */
+export interface Account {
+  readonly chance: number;
+  readonly blunders: readonly MeasurementName[];
 }
 
 /**
@@ -42,6 +51,7 @@ export function blundersAmong(question: Question, moving: readonly MeasurementNa
   let misread: readonly MeasurementName[] = [];
   let ranked = chancesOf(question, moving, misread);
   let orElse: readonly MeasurementName[] | undefined;
+  let accounts = accountsOf(ranked, misread);
   let [best] = ranked;
   while (best && best.chance > misreadFrom && misread.length < mostBlunders) {
     orElse ??= rivalsOf(ranked);
@@ -51,18 +61,20 @@ export function blundersAmong(question: Question, moving: readonly MeasurementNa
       moving.filter((name) => !misread.includes(name)),
       misread,
     );
+    const here = accounts.at(0);
+    accounts = [...accounts.slice(1), ...accountsOf(ranked, misread, here?.chance)];
     [best] = ranked;
   }
-  if (orElse) return { misread, first: [], orElse };
+  if (orElse) return { misread, first: [], orElse, accounts };
 
   const any = ranked.reduce((sum, { chance }) => sum + chance, 0);
   const [one, other] = ranked;
   const rivals = rivalsOf(ranked);
   if (one && one.chance > firstFrom * any && rivals.length <= mostRivals)
-    return { misread, first: [one.name], orElse: rivals };
+    return { misread, first: [one.name], orElse: rivals, accounts };
   if (one && other && one.chance + other.chance > twoFrom * any)
-    return { misread, first: [one.name, other.name], orElse: [] };
-  return { misread, first: [], orElse: [] };
+    return { misread, first: [one.name, other.name], orElse: [], accounts };
+  return { misread, first: [], orElse: [], accounts };
 }
 
 /** A reading, and how likely it is that it and no other is a blunder. */
@@ -73,6 +85,19 @@ interface Chance {
 
 const rivalsOf = ([best, ...others]: readonly Chance[]): readonly MeasurementName[] =>
   others.filter(({ chance }) => chance > besides * (best?.chance ?? 0)).map(({ name }) => name);
+
+/** What may have happened where the `known` readings are blunders, parts of `chance`: another reading is one too, the likeliest first, or none. */
+function accountsOf(
+  ranked: readonly Chance[],
+  known: readonly MeasurementName[],
+  chance = 1,
+): readonly Account[] {
+  const none = 1 - ranked.reduce((sum, each) => sum + each.chance, 0);
+  return [
+    ...ranked.map((each) => ({ chance: chance * each.chance, blunders: [...known, each.name] })),
+    { chance: chance * none, blunders: known },
+  ];
+}
 
 /** How likely each reading is to be the only blunder besides those known, the likeliest first. */
 function chancesOf(
@@ -95,57 +120,17 @@ function chancesOf(
  * counts, for those broken together mean about the same.
  */
 function evidence(question: Question, wide: readonly MeasurementName[]): number {
-  const { density, names, mean, covariance } = leftOpen(question, wide);
+  const { density, names, mean, covariance } = leftOpen({
+    ...question,
+    readings: withWide(question.readings, wide),
+  });
   const kept = question.limits.map((limit) => {
-    const row = Matrix.rowVector(names.map((name) => factorOf(limit, name)));
+    const row = Matrix.rowVector(names.map((name) => factorIn(limit, name)));
     const beyond = row.mmul(mean).get(0, 0) - limit.least;
     const spread = Math.sqrt(row.mmul(covariance).mmul(row.transpose()).get(0, 0));
     return logNormalBelow(beyond / spread);
   });
   return density + Math.min(0, ...kept);
-}
-
-const factorOf = ({ terms }: HeldLimit, name: MeasurementName): number =>
-  terms.reduce((sum, [each, factor]) => sum + (each === name ? factor : 0), 0);
-
-interface LeftOpen {
-  readonly density: number;
-  readonly names: readonly MeasurementName[];
-  readonly mean: Matrix;
-  readonly covariance: Matrix;
-}
-
-/**
- * What the readings leave open about her, and the logarithm of their density (T. W. Anderson, An Introduction to
- * Multivariate Statistical Analysis, 1958, theorem 2.5.1). Where the survey met nobody like her, any size is as likely.
- */
-function leftOpen(question: Question, wide: readonly MeasurementName[]): LeftOpen {
-  const { women } = question;
-  const readings = withWide(question.readings, wide);
-  const valuesOf = (names: readonly MeasurementName[]): Matrix =>
-    Matrix.columnVector(names.map((name) => readings.get(name)?.value ?? 0));
-  const errorsOf = (names: readonly MeasurementName[]): Matrix =>
-    Matrix.diag(names.map((name) => (readings.get(name)?.error ?? 0) ** 2));
-  if (!women) {
-    const names = [...readings.keys()];
-    return { density: 0, names, mean: valuesOf(names), covariance: errorsOf(names) };
-  }
-  const names = women.names.filter((name) => readings.has(name));
-  const places = names.map((name) => women.names.indexOf(name));
-  const usual = Matrix.columnVector(places.map((place) => women.mean[place] ?? 0));
-  const variety = new Matrix(places.map((a) => places.map((b) => women.covariance[a]?.[b] ?? 0)));
-  const read = Matrix.add(variety, errorsOf(names));
-  const off = valuesOf(names).sub(usual);
-  const triangle = new CholeskyDecomposition(read);
-  const weighed = triangle.solve(off);
-  const logDeterminant =
-    2 * triangle.lowerTriangularMatrix.diagonal().reduce((sum, d) => sum + Math.log(d), 0);
-  return {
-    density: -(logDeterminant + off.transpose().mmul(weighed).get(0, 0)) / 2,
-    names,
-    mean: Matrix.add(usual, variety.mmul(weighed)),
-    covariance: Matrix.sub(variety, variety.mmul(triangle.solve(variety))),
-  };
 }
 
 /** The readings with the wide error of blunders where they are such. */

@@ -92,3 +92,7 @@ export function missOf({ terms, least }: HeldLimit, sizes: Sizes): number {
 /** The limits that do not hold. */
 export const brokenLimits = (limits: readonly HeldLimit[], sizes: Sizes): readonly HeldLimit[] =>
   limits.filter((held) => missOf(held, sizes) > 0);
+
+/** How much of a measurement there is in what a limit holds. */
+export const factorIn = ({ terms }: HeldLimit, name: MeasurementName): number =>
+  terms.reduce((sum, [each, factor]) => sum + (each === name ? factor : 0), 0);

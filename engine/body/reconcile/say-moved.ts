@@ -29,7 +29,7 @@ export const movedIssues = (moved: readonly Moved[], units: Unit): readonly Issu
       path: name,
       value: written / scale,
       message: misread
-        ? `${from} looks misread: the others make it about ${inUnit(value / scale, units)}, ${apart}.${or} Measure it again.`
+        ? `${from} looks misread and is taken as ${inUnit(value / scale, units)}, ${apart}.${or} Measure it again.`
         : `${from} contradicted others and is taken as ${inUnit(value / scale, units)}, ${apart}.${first}`,
     };
   });

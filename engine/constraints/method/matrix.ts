@@ -3,32 +3,37 @@ import type { LinearRows, QuadraticProgram } from '../../numeric/quadratic-progr
 import { zeros } from '../../numeric/zeros.ts';
 import { Curvature } from './curvature.ts';
 import type { Model } from './model.ts';
+import { quadratic } from './vectors.ts';
 
-/**
- * Shares of the mean stiffness tried as the weight of the relations' own squares. The last only near an answer, where it
- * makes up for a curvature that the others do not, so that steps go on to converge quadratically: far away it would keep
- * them on relations that are still bent.
- */
-const WEIGHTS = [0, 0.01, 1, 100, 10000];
-const FAR_WEIGHTS = 3;
+/** Shares of the mean stiffness tried as the weight of the relations' own squares. */
+const WEIGHTS = [0, 10, 1000];
 
 /**
  * The matrix of a quadratic program, factored. At best it is the Hessian of the Lagrangian, by which the steps
- * converge quadratically; where that is not positive definite as it stands, the squares of the linearised equalities
- * are added, which changes nothing on them (Nocedal & Wright 2006, section 16.5 and 17.3); and where that does not help
- * either, far from the answer or as long as no forces are known, it is the Gauss-Newton matrix, which always is.
+ * converge quadratically; where that is not positive definite as it stands, the squares of what the linearised equalities,
+ * and the inequalities that held with force in the last program, still miss are added, which changes nothing on them
+ * (Nocedal & Wright 2006, section 16.5 and 17.3); and where that does not help either, or as long as no forces are known,
+ * it is the Gauss-Newton matrix, which always is.
+ *
+ * What is squared is the miss, not the step alone: else the program's forces would be too great by weight times miss, and the
+ * curvature that is found with them next would be another sketch's.
  */
 export class ProgramMatrix {
   readonly lower: Triangle;
+  /** The gradient that goes with it. */
+  readonly gradient: Float64Array;
   readonly #model: Model;
   readonly #curvature: Curvature;
   readonly #bent: Float64Array;
   /** Which of the weights serves. */
   #weight = 0;
+  /** Whether the curvature is in the matrix. */
+  #isBent = false;
 
   constructor(model: Model) {
     const { n } = model;
     this.lower = triangle(n);
+    this.gradient = zeros(n);
     this.#model = model;
     this.#curvature = new Curvature(model);
     this.#bent = zeros(n * n);
@@ -41,29 +46,38 @@ export class ProgramMatrix {
   prepare(
     x: Float64Array,
     program: QuadraticProgram,
-    { damping, anew, near }: { readonly damping: number; readonly anew: boolean; readonly near: boolean },
+    { damping, anew }: { readonly damping: number; readonly anew: boolean },
   ): boolean {
     const model = this.#model;
-    const weights = near ? WEIGHTS.length : FAR_WEIGHTS;
-    const { lower } = this;
+    const { lower, gradient } = this;
     const { entries } = lower;
     const bent = this.#bent;
     if (program.solved) {
       if (anew) this.#curvature.add(x, program.equalityForces, program.inequalityForces, bent.fill(0));
       const stiffness = meanStiffness(model);
+      this.#isBent = true;
       // A weight that was too small once is so again: three in four factorings failed where each step began anew.
-      for (; this.#weight < weights; this.#weight++) {
+      for (; this.#weight < WEIGHTS.length; this.#weight++) {
         addLower(model, bent, entries);
         addDamping(model, damping, entries);
+        gradient.set(model.gradient);
         const weight = WEIGHTS[this.#weight] as number;
-        if (weight > 0) addSquares(model, near ? program : undefined, weight * stiffness, entries);
+        if (weight > 0) addSquares(model, program, weight * stiffness, entries, gradient);
         if (factor(lower)) return true;
       }
-      this.#weight = weights - 1;
+      this.#weight = WEIGHTS.length - 1;
     }
+    this.#isBent = false;
     entries.set(model.hessian);
+    gradient.set(model.gradient);
     addDamping(model, damping, entries);
     return factor(lower);
+  }
+
+  /** How stiff the matrix is along a step, without damping and weights: the step times the matrix times the step. */
+  bend(p: Float64Array): number {
+    const wishes = quadratic(this.#model.hessian, p);
+    return this.#isBent ? wishes + quadratic(this.#bent, p) : wishes;
   }
 }
 
@@ -91,29 +105,32 @@ function addDamping({ n, part }: Model, damping: number, matrix: Float64Array): 
   }
 }
 
-/** Adds the squares of the equalities and, given the program whose forces are known, of what holds with force in it. */
+/** Adds the squares of what the equalities miss, and of what held with force in a program. */
 function addSquares(
   { n, equal, atLeast }: Model,
-  program: QuadraticProgram | undefined,
+  program: QuadraticProgram,
   weight: number,
   matrix: Float64Array,
+  gradient: Float64Array,
 ): void {
-  for (let row = 0; row < equal.count; row++) addSquare(equal, row, n, weight, matrix);
-  if (!program) return;
+  for (let row = 0; row < equal.count; row++) addSquare(equal, row, n, weight, matrix, gradient);
   for (let row = 0; row < atLeast.count; row++)
-    if ((program.inequalityForces[row] as number) > 0) addSquare(atLeast, row, n, weight, matrix);
+    if ((program.inequalityForces[row] as number) > 0) addSquare(atLeast, row, n, weight, matrix, gradient);
 }
 
 function addSquare(
-  { rows, columns }: LinearRows,
+  { rows, columns, values }: LinearRows,
   row: number,
   n: number,
   weight: number,
   matrix: Float64Array,
+  gradient: Float64Array,
 ): void {
   const filled = columns[row] as readonly number[];
+  const value = values[row] as number;
   for (const i of filled) {
     const slope = weight * (rows[row * n + i] as number);
+    gradient[i] = (gradient[i] as number) - slope * value;
     for (const j of filled) {
       if (j > i) break;
       matrix[i * n + j] = (matrix[i * n + j] as number) + slope * (rows[row * n + j] as number);

@@ -3,7 +3,7 @@ import { QuadraticProgram } from '../../numeric/quadratic-program.ts';
 import { zeros } from '../../numeric/zeros.ts';
 import { ProgramMatrix } from './matrix.ts';
 import type { Model } from './model.ts';
-import { inner, longest, quadratic, squareLength } from './vectors.ts';
+import { inner, longest, squareLength } from './vectors.ts';
 
 /** Relations are brought this near, a hundredth of what they must hold to, so that no reader's rounding matters. */
 export const AIM = RELATION / 100;
@@ -11,8 +11,6 @@ export const AIM = RELATION / 100;
 const LAST_STEP = RELATION;
 /** An unknown moves no further than this at arm's length in one step: half a radian, half a handle. */
 const LONGEST_STEP = 50;
-/** After steps shorter than this, damped by less than this, an answer is near (mm at arm's length, and per mm squared). */
-const NEAR = { step: 3, damping: 1e-3 };
 /** After a step shorter than this the curvature is kept as long as the steps shrink tenfold: it hardly changes. */
 const CLOSE = 0.3;
 const MOST_STEPS = 100;
@@ -48,11 +46,11 @@ export function solveBySequentialPrograms(model: Model, x: Float64Array): SolveO
   for (let steps = 0; steps < MOST_STEPS; steps++) {
     if (
       !matrix.prepare(x, program, walk) ||
-      !program.solve(matrix.lower, model.gradient, model.equal, model.atLeast)
+      !program.solve(matrix.lower, matrix.gradient, model.equal, model.atLeast)
     )
       return { held: false, steps };
     if (model.worst <= AIM && longest(program.step, part.arms) <= LAST_STEP) return { held: true, steps };
-    if (!walk.step()) return { held: model.worst <= RELATION, steps: steps + 1 };
+    if (!walk.step(matrix)) return { held: model.worst <= RELATION, steps: steps + 1 };
     // Steps that shrink at a steady rate at least: what is still to come is about the next one.
     if (walk.shrinks && walk.toCome <= LAST_STEP && model.worst <= AIM)
       return { held: true, steps: steps + 1 };
@@ -72,6 +70,8 @@ class LineSearch {
   readonly #x: Float64Array;
   readonly #start: Float64Array;
   readonly #corrected: Float64Array;
+  /** What the relations missed before the step: those of `equal`, then those of `atLeast`. */
+  readonly #missed: Float64Array;
   readonly #misses: Float64Array;
 
   constructor(model: Model, program: QuadraticProgram, x: Float64Array) {
@@ -80,6 +80,7 @@ class LineSearch {
     this.#x = x;
     this.#start = zeros(model.n);
     this.#corrected = zeros(model.n);
+    this.#missed = zeros(model.equal.count + model.atLeast.count);
     this.#misses = zeros(model.n);
   }
 
@@ -93,18 +94,13 @@ class LineSearch {
     return this.moved > CLOSE || !this.shrinks;
   }
 
-  /** Whether an answer is near. */
-  get near(): boolean {
-    return this.moved < NEAR.step && this.damping < NEAR.damping;
-  }
-
   /** How far the next step should go if the steps go on shrinking as they did. */
   get toCome(): number {
     return (this.moved * this.moved) / this.#movedBefore;
   }
 
-  /** Steps from where the model was last evaluated. False, and back there, where no part of the step helps. */
-  step(): boolean {
+  /** Steps from where the model was last evaluated, by a program with this matrix. False, and back there, where no part of the step helps. */
+  step(matrix: ProgramMatrix): boolean {
     const model = this.#model;
     const p = this.#program.step;
     const { slots, arms } = model.part;
@@ -112,14 +108,16 @@ class LineSearch {
     const least = 1.5 * this.#program.greatestForce;
     this.#penalty = Math.max(least, (this.#penalty + least) / 2);
     const before = this.#merit();
+    this.#missed.set(model.equal.values);
+    this.#missed.set(model.atLeast.values, model.equal.count);
     const slope = inner(model.gradient, p) - this.#penalty * model.missing;
-    const bend = Math.max(0, quadratic(model.hessian, p));
+    const bend = Math.max(0, matrix.bend(p));
     let share = Math.min(1, LONGEST_STEP / longest(p, arms));
     for (let halving = 0; halving < MOST_HALVINGS; halving++) {
       const promised = -(share * slope + (share * share * bend) / 2);
       this.#moveTo(p, share);
       let gain = before - this.#merit();
-      if (share === 1 && !(gain > 0.5 * promised)) gain = Math.max(gain, this.#correct(before, gain));
+      if (!(gain > 0.5 * promised)) gain = Math.max(gain, this.#correct(before, gain, share));
       if (gain >= -ENOUGH * share * slope - MERIT_ROUNDING * (1 + Math.abs(before))) {
         this.#movedBefore = this.moved;
         this.moved = share * longest(p, arms);
@@ -144,21 +142,24 @@ class LineSearch {
   }
 
   /**
-   * Adds to a full step what brings the active relations back to where the step has left them; stays with the step
-   * alone where that is no better. Returns the gain with it.
+   * Adds to a share of the step what brings the active relations to where that share of it should have left them; stays with
+   * the step alone where that is no better. Returns the gain with it. Where relations are bent, a long step along them comes
+   * through where without it only a sixteenth of the step would.
    */
-  #correct(before: number, gain: number): number {
+  #correct(before: number, gain: number, share: number): number {
     const { equal, atLeast, n } = this.#model;
     const { active, step } = this.#program;
     for (let i = 0; i < active.length; i++) {
       const row = active[i] as number;
-      this.#misses[i] = (row < equal.count ? equal.values[row] : atLeast.values[row - equal.count]) as number;
+      const miss = (row < equal.count ? equal.values[row] : atLeast.values[row - equal.count]) as number;
+      this.#misses[i] = miss - (1 - share) * (this.#missed[row] as number);
     }
     this.#program.correction(this.#misses, this.#corrected);
-    for (let k = 0; k < n; k++) this.#corrected[k] = (this.#corrected[k] as number) + (step[k] as number);
+    for (let k = 0; k < n; k++)
+      this.#corrected[k] = (this.#corrected[k] as number) + share * (step[k] as number);
     this.#moveTo(this.#corrected, 1);
     const corrected = before - this.#merit();
-    if (!(corrected > gain)) this.#moveTo(step, 1);
+    if (!(corrected > gain)) this.#moveTo(step, share);
     return corrected;
   }
 

@@ -12,7 +12,8 @@ const paleShade = 0.55;
 
 /**
  * A whole PDF file, 1:1, its text embedded. Lines that have names are marked content under their tag
- * (`line-tag.ts`). Every file is dated 1 January 1970, so that the same pages give the same file to the byte.
+ * (`line-tag.ts`). Every file is dated 1 January 1970, so that the same pages give the same file to the byte. In another
+ * program it takes pdfkit, fontkit and any-ascii, installed beside the package; no other function needs them.
  */
 export async function pdfOf(pages: readonly Page[], title: string, fonts: Fonts): Promise<Uint8Array> {
   const { document, inLetters, bytes } = await newPdf(title, fonts);

@@ -26,6 +26,12 @@ describe('an order', () => {
     ['no JSON', '{"id":', 'not-json', 'Line 7 is not JSON.'],
     ['a list', [], 'not-an-order', 'one JSON object'],
     ['a field too many', orderOf(1, { grament: 'skirt' }), 'not-an-order', 'Did you mean “garment”?'],
+    [
+      'a field that every object has',
+      '{"id":"a","garment":"skirt","body":{},"__proto__":{}}',
+      'not-an-order',
+      'no field “__proto__”',
+    ],
     ['no body', { id: 'a', garment: 'skirt' }, 'not-an-order', '“body” is missing'],
     ['a body that is none', { ...orderOf(1), body: 92 }, 'not-an-order', '“body” should be measurements'],
     [

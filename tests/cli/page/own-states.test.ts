@@ -125,7 +125,7 @@ describe('sizes', () => {
 
 describe('the cloth', () => {
   test('shows each better plan, and keeps the last', () => {
-    const plan = { cloth: 'self', svg: '<svg/>', words: '', buy: '2 m' };
+    const plan = { cloth: 'self', svg: '<svg/>', words: '', alt: '', buy: '2 m' };
     const state = did([
       {
         ...{ does: 'within', view: 'cloth' },

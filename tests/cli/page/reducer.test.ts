@@ -30,6 +30,7 @@ const made: MadeGarment = {
   styling: {},
   pieces: [],
   checks: { girths: [], seams: [], joins: [], shapes: [], notches: 0 },
+  wrong: [],
   proven: true,
   parts: { files: [{ name: 'sheet.svg', text: '<svg/>' }] },
 };

@@ -84,6 +84,21 @@ describe('everything of a garment', () => {
     expect(found({ ...dress, girths })).toEqual(dress.girths.map(({ level }) => `girth-miscounted ${level}`));
   });
 
+  it('is not where a girth of one arm counts its piece twice, or is that of a piece cut four times', () => {
+    const limbs = dress.girths.filter(({ limb }) => limb);
+    expect(limbs.length).toBeGreaterThan(0);
+    const girths = dress.girths.map((girth) =>
+      girth.limb ? { ...girth, parts: girth.parts.map((part) => ({ ...part, times: 2 })) } : girth,
+    );
+    expect(found({ ...dress, girths })).toEqual(limbs.map(({ level }) => `girth-miscounted ${level}`));
+    const pieces = dress.pieces.map((piece) =>
+      limbs.some(({ parts }) => parts.some((part) => part.piece === piece.name))
+        ? { ...piece, cut: piece.cut.map((one) => ({ ...one, count: 4 })) }
+        : piece,
+    );
+    for (const { level } of limbs) expect(found({ ...dress, pieces })).toContain(`girth-miscounted ${level}`);
+  });
+
   it('is not where body and ease of a girth are shifted against each other', () => {
     const girths = dress.girths.map((girth) => ({ ...girth, body: girth.body - 20, ease: girth.ease + 20 }));
     expect(found({ ...dress, girths })).toEqual([

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { flushFaults } from '../../../engine/checks/flush.ts';
 import { tapeFor } from '../../../engine/checks/tape.ts';
+import { cuttingLine } from '../../../engine/finishing/cut-line.ts';
 import type { Edge } from '../../../engine/geometry/curve.ts';
 import { point } from '../../../engine/geometry/point.ts';
+import { PARALLEL } from '../../../engine/geometry/tolerance.ts';
 import type { Piece, PieceEdge } from '../../../engine/pattern/piece.ts';
 import type { Seam } from '../../../engine/pattern/seam.ts';
 import { garment, line, polygon } from '../garments.ts';
@@ -109,6 +111,36 @@ describe('the allowances at the ends of a seam', () => {
     expect(faults(bare, [cut('left', { above: 0 }), cut('right', { above: 0 })])).toEqual([]);
     expect(faults(bare, [cut('left', { above: 1e-9 }), cut('right', { above: -1e-9 })])).toEqual([]);
     expect(faults(bare, [cut('left', { above: 0.3 }), cut('right', { above: 0 })])).toHaveLength(1);
+  });
+
+  it('are compared as the piece turns up at the beginning of its outline too, and where a hem is above its seam', () => {
+    // The gore flares by a fifth: turned up, its hem narrows there as the gore does above it.
+    const flare = 40;
+    const gore = (name: 'left' | 'right', first: number): Piece => {
+      const x = name === 'left' ? 0 : 100;
+      const seamTop = 100;
+      const corners: [number, number][] = [
+        [x, 0],
+        [x + 100, 0],
+        [x + 100, 200],
+        [x, 200],
+      ];
+      for (const corner of corners)
+        if (corner[0] === seamTop && corner[1] === 0) corner[0] += name === 'left' ? flare : -flare;
+      const edges: [string, Rest][] = [
+        ['top', { rank: 2, turn: 'hem', allowance: 30 }],
+        name === 'left' ? ['seam', { rank: 1 }] : ['side', { rank: 1 }],
+        ['foot', { rank: 3 }],
+        name === 'right' ? ['seam', { rank: 1 }] : ['side', { rank: 1 }],
+      ];
+      const turned = <T>(list: readonly T[]): T[] => [...list.slice(first), ...list.slice(0, first)];
+      return polygon(name, turned(corners), turned(edges));
+    };
+    for (const first of [0, 1, 2, 3]) {
+      const pieces = [gore('left', first), gore('right', first)];
+      const cuts = pieces.map((piece): readonly [string, Edge] => [piece.name, cuttingLine(piece, PARALLEL)]);
+      expect(faults(pieces, cuts), `from corner ${first}`).toEqual([]);
+    }
   });
 
   it('have nothing to match on a fold, where another seam runs through, where nothing is cut, and where the seam is felled', () => {

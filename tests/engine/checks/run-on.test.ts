@@ -122,6 +122,25 @@ describe('a line that goes on', () => {
     expect(found(sewn(turned))).toEqual([]);
   });
 
+  it('is missed where a join leads from one end of it elsewhere', () => {
+    const [top, hem, ...folds] = all;
+    if (top?.kind !== 'across' || hem?.kind !== 'across') throw new Error('no join across');
+    for (const crossed of [
+      [
+        { ...top, b: hem.b },
+        { ...hem, b: top.b },
+      ],
+      [
+        { ...top, a: top.b, b: hem.a },
+        { ...hem, a: hem.b, b: top.a },
+      ],
+    ])
+      expect(found(sewn([...crossed, ...folds]))).toEqual([
+        'line-unjoined left/top',
+        'line-unjoined left/hem',
+      ]);
+  });
+
   it('is missed in a dress whose joins are taken out, one or all', () => {
     expect(found({ ...dress, joins: [] }).length).toBeGreaterThan(30);
     // What is felled is sewn onto lines that are there, so the joins of a lining may be more than is asked for.

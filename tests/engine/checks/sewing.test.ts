@@ -60,6 +60,24 @@ describe('a sewing order', () => {
       expect(found([...order, step]), step.title).toContain(`sewing-step-twice: ${step.title}`);
   });
 
+  test('calls the step that comes too early by its place, counted from one', () => {
+    const sewing = movedAfter('Mark', setIn);
+    const early = faults(sewing).find(({ code, path }) => code === 'sewing-too-early' && path === 'side');
+    const place = sewing.findIndex(({ sews = [] }) => sews.includes('side')) + 1;
+    expect(early?.message).toContain(`: step ${place}, “`);
+  });
+
+  test('says of every step that sews or turns how its raw edges are kept, of one that does as much of both too', () => {
+    const both = {
+      title: 'Both',
+      how: [],
+      sews: ['side'],
+      turns: [{ piece: 'skirt side front', edge: 'hem' }],
+    };
+    expect(found([...order, both])).toContain('sewing-no-finish: Both');
+    expect(found([...order, { title: 'Neither', how: [] }])).not.toContain('sewing-no-finish: Neither');
+  });
+
   test('tells all faults in whole sentences', () => {
     for (const { message, severity } of faults(order.toReversed())) {
       expect(message).toMatch(/^[A-Z].*\.$/);
@@ -119,7 +137,9 @@ describe('every seam is sewn exactly once', () => {
       ({ code }) => code === 'sewing-seam-twice',
     );
     expect(twice?.path).toBe('side');
-    expect(twice?.message).toMatch(/steps \d+ and \d+/);
+    const sewing = changed('Sew the sleeve seams', { sews: ['sleeve seam', 'side'] });
+    const places = sewing.flatMap(({ sews = [] }, place) => (sews.includes('side') ? [place + 1] : []));
+    expect(twice?.message).toContain(`steps ${places.join(' and ')}.`);
   });
 
   test('and every hem turned exactly once', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { distanceAt, distanceField } from '../../../engine/form/distance-field.ts';
+import { distanceAt } from '../../../engine/form/distance/distance-at.ts';
+import { distanceField } from '../../../engine/form/distance/distance-field.ts';
 import { shippedBodies } from '../../drafts/drafted.ts';
 import { formOf } from './people.ts';
 

@@ -133,6 +133,22 @@ describe('curveCrossings', () => {
   });
 });
 
+describe('a loop that is crossed where it crosses itself', () => {
+  it('is crossed twice at one place', () => {
+    const loop = cubic(0, 0, 100, 100, -50, 100, 50, 0);
+    // Its x is 25 at t = 1/2 and where 20 t^2 - 20 t + 2 = 0.
+    const passes = [-1, 1].map((sign) => (1 + sign * Math.sqrt(0.6)) / 2);
+    const { y } = pointAt(loop, passes[0] ?? 0);
+    const found = curveCrossings(loop, line(0, y, 60, y));
+    expect(found).toHaveLength(2);
+    for (const [i, { t, u, point: at }] of found.toSorted((a, b) => a.t - b.t).entries()) {
+      expect(t).toBeCloseTo(passes[i] ?? 0, 9);
+      expect(u).toBeCloseTo(25 / 60, 9);
+      expect(distance(at, point(25, y))).toBeLessThan(1e-6);
+    }
+  });
+});
+
 describe('nearestOnCurve', () => {
   it('is no farther than any of many places on the curve, and what bezier-js finds', () => {
     fc.assert(

@@ -100,6 +100,17 @@ describe('parallelCurve', () => {
   });
 });
 
+describe('the parallel of a curve whose one handle lies on its chord', () => {
+  it.each([
+    ['first', cubic(0, 0, 30, 0, 60, 40, 100, 0)],
+    ['second', cubic(0, 0, 30, 40, 60, 0, 100, 0)],
+  ])('bends as it does, be it the %s', (_, curve) => {
+    const { curves } = parallelCurve(curve, 10, 0.02);
+    for (const at of along(curves, 40))
+      expect(Math.abs(nearestOnEdge({ curves: [curve] }, at).distance - 10)).toBeLessThan(0.02);
+  });
+});
+
 describe('the cusps of a parallel', () => {
   const wave = cubic(0, 0, 40, 90, 60, -90, 100, 0);
 

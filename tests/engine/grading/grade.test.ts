@@ -245,26 +245,84 @@ describe('a grade is even', () => {
 });
 
 describe('the stock of the workshop', () => {
-  const stock = (garment: string): Grade => {
+  const stock = (garment: string, styling: Readonly<Record<string, unknown>> = {}): Grade => {
     const draft = draftOf(garment);
-    return gradedBy(draft, chartOf(shippedChart('workshop-stock.yaml'), draft));
+    return gradedBy(draft, chartOf(shippedChart('workshop-stock.yaml'), draft), styling);
   };
+  const unevenIn = ({ axes }: Grade) => axes.flatMap((axis) => axis.uneven);
+  const backCorner = 'Back neckline corner from the centre back';
 
   it.each([
-    ['dress', 5],
-    // Where the waist leaves the side seams square, a limit of the princess edges is met at cup B from size 42 up.
-    ['trial', 17],
-    ['skirt', 0],
+    ['dress', {}, 5],
+    ['trial', {}, 1],
+    ['skirt', {}, 0],
+    // In the smallest size with the fullest breast the underarm of the back comes so near that the strap moves in.
+    ['bodice', {}, 28],
+    ['bodice', { front: 'plain' }, 28],
+    ['bodice', { front: 'plain', neckline: 'round' }, 28],
+    ['bodice', { front: 'plain', neckline: 'sweetheart' }, 28],
+    ['bodice', { shoulder: 'whole', front: 'plain' }, 12],
+    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'round' }, 12],
+    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'pointed' }, 12],
+    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'sweetheart' }, 12],
   ] as const)(
-    'is graded true and mostly even in the %s, and where it is not the cause is known',
-    (name, most) => {
-      const { ok, axes } = stock(name);
-      expect(ok).toBe(true);
-      const uneven = axes.flatMap((axis) => axis.uneven);
+    'is graded true and mostly even in the %s %o, and where it is not the cause is known',
+    (name, styling, most) => {
+      const grade = stock(name, styling);
+      expect(grade.ok).toBe(true);
+      const uneven = unevenIn(grade);
       expect(uneven.length).toBeLessThanOrEqual(most);
       expect(uneven.filter(({ cause }) => cause.kind === 'found')).toEqual([]);
+      if (name !== 'bodice' || !('front' in styling) || 'shoulder' in styling) return;
+      for (const { cause } of uneven) expect(cause).toMatchObject({ step: backCorner });
     },
   );
+
+  it('ends the neckline of a bodice on straps as far above the underarm in every size and cup', () => {
+    for (const { of, made } of stock('bodice').sizes) {
+      const value = (title: string): number =>
+        made.garment.steps.find((step) => step.title === title)?.value ?? 0;
+      const above =
+        value('Front neckline above the bust level') - value('Underarm above the bust level, dart open');
+      expect(above, of.name).toBeCloseTo(25, 6);
+    }
+  });
+
+  it('is uneven where a neckline is asked for that only some of the cups can have, and that step is named', () => {
+    const uneven = unevenIn(stock('bodice', { necklineDepth: 0.64 }));
+    const named = uneven.filter(
+      ({ cause }) => cause.kind === 'construction' && cause.step === 'Front neckline above the bust level',
+    );
+    expect(named.length).toBeGreaterThan(300);
+    // A step of the front is no cause of what bends in the back.
+    for (const { cause } of uneven.filter(({ piece }) => /^(centre|side) back/.test(piece)))
+      expect(cause).toMatchObject({ step: backCorner });
+  });
+
+  it('tells where lines turn from one answer to another between two sizes', () => {
+    const uneven = unevenIn(stock('bodice', { shoulder: 'whole', front: 'plain', princess: 'armhole' }));
+    const branches = uneven.flatMap(({ cause }) => (cause.kind === 'branch' ? [cause] : []));
+    expect(branches.length).toBeGreaterThan(0);
+    // A length that grows steadily, 20 mm from size to size at most, grows by 0.2 mm in a hundredth of the way.
+    for (const { mm, between } of branches) {
+      expect(mm, between.join()).toBeGreaterThan(0.6);
+      expect(between[0]).not.toBe(between[1]);
+    }
+    expect(uneven.filter(({ cause }) => cause.kind === 'found')).toEqual([]);
+  });
+
+  it('tells a far corner that moves on an arc, as the dart opens by as much with each cup', () => {
+    const arcs = unevenIn(stock('bodice', { shoulder: 'whole' })).filter(
+      ({ cause }) => cause.kind === 'turn',
+    );
+    expect(arcs.length).toBeGreaterThan(0);
+    for (const { cause, along, what, allowed, before, after } of arcs) {
+      expect(along).toBe('cups');
+      expect(what).toBe('neckline side to shoulder');
+      expect(cause).toMatchObject({ step: 'Bust dart angle' });
+      expect(Math.abs(after - before)).toBeLessThan(allowed + 0.2);
+    }
+  });
 });
 
 describe('the sleeve of the stock', () => {

@@ -170,6 +170,17 @@ describe('a size chart', () => {
       'blend-not-understood',
     ],
     [
+      'blends of each other alone',
+      {
+        units: 'cm',
+        sizes: [
+          { size: 'a', from: { hipGirth: 'b' } },
+          { size: 'b', from: { hipGirth: 'a' } },
+        ],
+      },
+      'blend-of-unknown-size',
+    ],
+    [
       'a blend of a size that is not there',
       { units: 'cm', sizes: [...rows, { size: 'x', from: { hipGirth: '99' } }] },
       'blend-of-unknown-size',

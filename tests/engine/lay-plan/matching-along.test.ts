@@ -131,23 +131,78 @@ describe('stripes along the cloth', () => {
     expect(matchedOnce).toEqual(['under-bust, gathered']);
   });
 
-  test('whose colours follow each other in one order run on over the waist, on open cloth with a nap', () => {
-    const plan = planOn({ ...check, stripe: 0, folded: false, nap: true });
-    // The waists of a bodice and of the skirt below it, both clockwise, run against each other.
-    for (const name of ['side front', 'side back', 'centre back'])
-      for (const [end, below] of [
-        ['start', 'end'],
-        ['end', 'start'],
-      ] as const) {
-        const bodices = acrossCloth(plan, name, 'waist', end);
-        const skirts = acrossCloth(plan, `skirt ${name}`, 'waist', below);
-        expect(bodices.map(({ way }) => way).toSorted()).toEqual([-1, 1]);
-        for (const { way, y, topLeft } of bodices) {
-          const repeats = (y - (skirts.find((each) => each.way === way)?.y ?? Number.NaN)) / repeat;
-          expect(topLeft).toBe(true);
-          expect(repeat * Math.abs(repeats - Math.round(repeats)), `${name} ${end}`).toBeLessThan(1);
+  // Uneven stripes are laid with all tops one way and then run round her in one direction: common practice, no source. That
+  // they do so on folded cloth too follows from the fold: the upper layer, seen on its right side, is the lower turned about it.
+  describe.each([true, false])(
+    'whose colours follow each other in one order, on cloth that is folded: %s',
+    (folded) => {
+      const plan = planOn({ ...check, stripe: 0, folded, oneOrder: true });
+
+      /**
+       * Where, in the order of the colours, the end of an edge lies on the right side of each piece that is cut: on open cloth and
+       * on the lower layer, right side up, as far as it lies across, on the upper as far on the other side of the fold. `left` is
+       * the piece whose side lies against the order.
+       */
+      const colours = (name: string, edge: string, end: 'start' | 'end') =>
+        acrossCloth(plan, name, edge, end).flatMap(({ way, y, topLeft }) =>
+          (folded ? [1, -1] : [1]).map((layer) => ({ left: way * layer < 0, at: layer * y, topLeft })),
+        );
+      const apart = (a: number, b: number): number =>
+        Math.abs((a - b) / repeat - Math.round((a - b) / repeat)) * repeat;
+
+      test('run on over the waist, left and right', () => {
+        // The waists of a bodice and of the skirt below it, both clockwise, run against each other.
+        for (const name of ['side front', 'side back', 'centre back'])
+          for (const [end, below] of [
+            ['start', 'end'],
+            ['end', 'start'],
+          ] as const) {
+            const bodices = colours(name, 'waist', end);
+            const skirts = colours(`skirt ${name}`, 'waist', below);
+            expect(bodices.map(({ left }) => left).toSorted()).toEqual([false, true]);
+            for (const { left, at, topLeft } of bodices) {
+              expect(topLeft).toBe(true);
+              const skirt = skirts.find((each) => each.left === left)?.at ?? Number.NaN;
+              expect(apart(at, skirt), `${name} ${end}`).toBeLessThan(1);
+            }
+          }
+      });
+
+      test('run on from left to right over the centre back', () => {
+        for (const name of ['centre back', 'skirt centre back']) {
+          const [one, other] = colours(name, 'centre back', 'start');
+          expect(one?.left).not.toBe(other?.left);
+          expect(apart(one?.at ?? Number.NaN, other?.at ?? Number.NaN)).toBeLessThan(0.01);
         }
-      }
+      });
+
+      test('are proven on the plan, which says so', () => {
+        const svg = laySvg(plan, '1 m');
+        expect(provePlan(svg, plan.pieces, piecesAsked(garment, 'self'))).toEqual([]);
+        expect(svg).toContain('their colours in one order');
+      });
+
+      test('lie all one way up', () => {
+        expect(plan.pieces.flatMap(({ ways }) => ways.map(({ turn }) => turn))).not.toContain(180);
+      });
+    },
+  );
+
+  test('whose colours follow each other in one order meet nowhere as a mirror image, and that is said', () => {
+    const even = matchingAlong(garment, repeat);
+    const inOrder = matchingAlong(garment, repeat, true);
+    const lost = even.matched.filter((name) => !inOrder.matched.includes(name));
+    // Sides that are equally aslant, and meet in a point.
+    expect(lost).toEqual(['skirt, side', 'skirt, back princess', 'side', 'lining, side']);
+    expect(lost.filter((name) => !inOrder.unmatched.includes(name))).toEqual([]);
+    expect(inOrder.matched).toEqual(
+      expect.arrayContaining(['waist, centre front', 'waist, side front', 'waist, side back', 'front strap']),
+    );
+    const whole = drafted('bodice', shippedBody('leading-lady'), {
+      shoulder: 'whole',
+      front: 'plain',
+    }).garment;
+    expect(matchingAlong(whole, repeat, true).unmatched).toContain('shoulder');
   });
 
   test('let a piece lie either way up, unless there are stripes across as well', () => {

@@ -39,6 +39,12 @@ describe('a traced outline', () => {
     expect(codes(drawing(`<style>path { fill: red }</style><path d="${square}"/>`))).toEqual([]);
   });
 
+  test('a line of which one part lies beyond every sheet is no outline', () => {
+    const far = '<g transform="scale(1e5)"><path d="M0 0L.001 0L900 900L0 .001Z"/></g>';
+    expect(codes(drawing(far))).toContain('outline-missing');
+    expect(lengths(traced(drawing(`<path d="${square}"/>${far}`)))[0]).toBeCloseTo(200, 9);
+  });
+
   test('a cutting line is the outline only where it is wanted', () => {
     const both = drawing(`<path class="cut" d="M-20 -20H420V620H-20Z"/><path class="stitch" d="${square}"/>`);
     expect(lengths(traced(both))[0]).toBeCloseTo(200, 9);

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { addFullness, type Fullness } from '../../../engine/shaping/add-fullness.ts';
-import { anyPanel, codesOf, edgeNamed, made, panelOf, rectangle } from './pieces.ts';
+import { line } from '../geometry/generators.ts';
+import { anyPanel, codesOf, edge, edgeNamed, made, panelOf, pieceOf, rectangle } from './pieces.ts';
 
 const asked: Fullness = { from: 'hem', to: 'top', lines: 5, edge: 'hem', length: 500 };
 
@@ -36,6 +37,19 @@ describe('adding gathering fullness', () => {
     const length = ratio * edgeLength(edgeNamed(panel, 'hem'));
     const full = made(addFullness(panel, { ...asked, length, hinge: 'top' }));
     expect(Math.abs(edgeLength(edgeNamed(full.piece, 'hem')) - length)).toBeLessThan(0.05);
+  });
+
+  test('is refused where the edge runs along the slash lines: opened, it is hardly longer', () => {
+    // A bias strip that leans by 600 mm; its hem stands upright, as nearly do the lines to its other end.
+    const strip = pieceOf([
+      edge('top', line(0, 0, 0, -300)),
+      edge('side', line(0, -300, 40, 300)),
+      edge('hem', line(40, 300, 40, 600)),
+      edge('front', line(40, 600, 0, 0)),
+    ]);
+    const wanted = addFullness(strip, { ...asked, lines: 3, length: 301 });
+    expect(codesOf(wanted)).toEqual(['fullness-impossible']);
+    expect(wanted.issues[0]?.message).toBe('“hem” cannot be opened to 301.0 mm.');
   });
 
   test.each<[string, Partial<Fullness>]>([

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { linkTo } from '../../link.ts';
 import { workOf } from '../../state.ts';
+import { isOwnCode } from '../code/written-code.ts';
 import type { ViewProps } from '../view.ts';
 
 /** A link that opens the page with these choices, and with her measurements only if she asks for that. */
@@ -35,6 +36,13 @@ export function Link({ state, send }: ViewProps) {
           {copied === link ? 'Copied' : 'Copy'}
         </button>
       </p>
+      {isOwnCode(state.own.code) && (
+        <p class="said warning">
+          <strong>Look again:</strong> the code that you changed is not in the link: whoever opens it has the
+          garment as the program draws it. Save the draft as a file under <a href="#code">Change the code</a>,
+          and send that file along; it is opened there.
+        </p>
+      )}
       <label class="tick">
         <input
           type="checkbox"

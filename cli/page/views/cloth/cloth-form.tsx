@@ -59,6 +59,14 @@ export function ClothForm({ own: { cloth, effort }, inches, act }: ClothFormProp
         usual={usual.stripeAlong}
         type={(stripeAlong) => act({ does: 'cloth', cloth: { stripeAlong } })}
       />
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={cloth.oneOrder ?? false}
+          onChange={({ currentTarget }) => act({ does: 'cloth', cloth: { oneOrder: currentTarget.checked } })}
+        />{' '}
+        the colours of stripes along follow each other in one order
+      </label>
       <Figure
         id="cloth-selvedge"
         label="Free along each selvedge"

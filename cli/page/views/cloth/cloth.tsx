@@ -64,13 +64,13 @@ export function Cloth({ state, send, ask }: FileViewProps) {
       {busy && <Progress share={busy.share} label="The search" />}
       {old && <p class="quiet">This is of the garment as it was before. Lay it again for what it is now.</p>}
       <AllSaid issues={laid?.issues ?? []} />
-      {plans.map(({ cloth, svg, words, buy: toBuy }) => (
+      {plans.map(({ cloth, svg, words, alt, buy: toBuy }) => (
         <section key={cloth} aria-label={`Plan of the ${cloth}`} class="lay-plan">
           <h2>
             For the {cloth}: buy {toBuy}
           </h2>
           <p class="quiet">{words}</p>
-          <SvgPicture svg={svg} words={`Plan of the ${cloth}: ${words}`} />
+          <SvgPicture svg={svg} called={`Plan of the ${cloth}`} words={alt} />
         </section>
       ))}
       {laid?.table && (

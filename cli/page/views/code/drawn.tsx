@@ -12,6 +12,12 @@ interface DrawnProps {
   readonly strange: boolean;
 }
 
+/** The sheet in words, with what is wrong with the pieces on it. */
+const sheetAlt = ({ title, ok, issues }: RanDraft): string => {
+  const wrong = issues.filter(({ severity }) => severity === 'error').map(({ message }) => message);
+  return `${title}: its pieces on one sheet. ${ok ? 'Every check is true.' : `Not as it should be: ${wrong.join(' ')}`}`;
+};
+
 /** What the code draws: the construction, in which a step leads to its line, or the sheet of pieces. */
 export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
   const [shows, show] = useState<'construction' | 'pieces'>('construction');
@@ -53,7 +59,7 @@ export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
             goTo={goTo}
           />
         ) : (
-          url && <img src={url} alt={`${ran.title}: its pieces on one sheet.`} />
+          url && <img src={url} alt={sheetAlt(ran)} />
         )}
       </div>
       {isConstruction && <DrawingNames names={names} on={on} choose={(name) => choose({ on: name, step })} />}

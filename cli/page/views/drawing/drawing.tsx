@@ -7,6 +7,7 @@ import type { ViewProps } from '../view.ts';
 import { arranged } from './arranged.ts';
 import { DrawnPiece, type Lit } from './drawn-piece.tsx';
 import { Pane } from './pane.tsx';
+import { pieceWords, sheetWords } from './piece-words.ts';
 
 /** So many things that stand in the way are told over the drawing. */
 const most = 5;
@@ -27,12 +28,12 @@ interface DrawingProps extends ViewProps {
  * something is changed, what it was before is seen in grey under it.
  */
 export function Drawing({ state, send, aspect, lit, onTouch, wheel }: DrawingProps) {
-  const pieces = state.made?.parts.lines;
-  const { earlier } = state;
+  const { made, earlier } = state;
+  const pieces = made?.parts.lines;
   // While something is changed all stays where it stood, so that only what is changed is seen to move.
   const placed = earlier ?? pieces;
   const paper = useMemo(() => arranged(placed ?? [], aspect), [placed, aspect]);
-  if (!state.made || !pieces) return <NothingDrawn state={state} />;
+  if (!made || !pieces) return <NothingDrawn state={state} />;
   const seen = state.wide ? roomy : narrow;
   const scale = Math.max(paper.width / (seen * aspect), paper.height / seen);
   return (
@@ -43,13 +44,15 @@ export function Drawing({ state, send, aspect, lit, onTouch, wheel }: DrawingPro
         look={state.own.pieces.sheet}
         onLook={(look) => send({ does: 'within', view: 'pieces', what: { does: 'look at sheet', look } })}
         box={{ x: 0, y: 0, width: paper.width, height: paper.height }}
-        says={`${state.made.title}, for ${state.made.body}: ${pieces.length} pieces. They are listed under Pieces.`}
+        holds="pieces"
+        says={sheetWords(made, pieces.length)}
         wheel={wheel ?? false}
       >
         {pieces.map((piece) => (
           <DrawnPiece
             key={piece.name}
             piece={piece}
+            says={pieceWords(piece, made)}
             earlier={before(earlier, piece)}
             transform={`translate(${paper.moves.get(piece.name)?.join(' ') ?? '0 0'})`}
             letters={17 * scale}

@@ -9,6 +9,8 @@ export type Lit = ReadonlyMap<string, 'touched' | 'partner'>;
 
 interface DrawnPieceProps {
   readonly piece: ScreenPiece;
+  /** What it is, in words. */
+  readonly says: string;
   /** What it was before: its stitching and cutting lines are drawn in grey under it. */
   readonly earlier?: ScreenPiece | undefined;
   readonly lit?: Lit;
@@ -18,8 +20,9 @@ interface DrawnPieceProps {
   readonly onTouch?: (piece: string, edge: string) => void;
 }
 
-const Piece = ({ piece, earlier, lit, transform, letters, onTouch }: DrawnPieceProps) => (
-  <g class="drawn-piece" transform={transform}>
+const Piece = ({ piece, says, earlier, lit, transform, letters, onTouch }: DrawnPieceProps) => (
+  // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of SVG is nothing that is acted on.
+  <g class="drawn-piece" role="img" aria-label={says} transform={transform}>
     {earlier && <path class="earlier" d={dataOf(earlier.lines.filter(isOutline))} />}
     {byClass(piece.lines).map(([type, d]) => (
       <path key={type} class={type} d={d} />
@@ -64,7 +67,7 @@ const looksSame = (before: ScreenPiece | undefined, now: ScreenPiece | undefined
 export const DrawnPiece = unlessSame<DrawnPieceProps>(
   Piece,
   (before, now) =>
-    sameIn<DrawnPieceProps>(['lit', 'transform', 'letters', 'onTouch'])(before, now) &&
+    sameIn<DrawnPieceProps>(['says', 'lit', 'transform', 'letters', 'onTouch'])(before, now) &&
     looksSame(before.piece, now.piece) &&
     looksSame(before.earlier, now.earlier),
 );

@@ -9,6 +9,12 @@ interface PaneProps {
   readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
   /** What the drawing shows, in words. */
   readonly says: string;
+  /** What it is called among other drawings of its view. */
+  readonly called?: string;
+  /** Whether pieces are on it, each a picture with words of its own, or it is a picture by itself. */
+  readonly holds: 'pieces' | 'one picture';
+  /** Whether it is as high as its drawing is to its width, and no higher. */
+  readonly fitted?: boolean;
   /** Whether the wheel enlarges by itself; else only with Ctrl held, so that the page still scrolls. */
   readonly wheel?: boolean;
   readonly children: ComponentChildren;
@@ -24,7 +30,7 @@ const stride = 0.15;
  * A drawing on its paper: enlarged by buttons, + and -, the wheel or two fingers, and moved by arrow keys, the mouse or
  * a finger.
  */
-export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
+export function Pane({ look, onLook, box, says, called, holds, fitted, wheel, children }: PaneProps) {
   const svg = useRef<SVGSVGElement>(null);
   const pane = useRef<HTMLElement>(null);
   const now = useRef(look);
@@ -89,22 +95,27 @@ export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
     fingers.current.delete(pointerId);
   };
   const [seen = 0, seenY = 0, ...size] = viewBox(look, box.width, box.height).split(' ').map(Number);
+  const which = called && <span class="unseen">: {called}</span>;
   return (
     <>
       <p class="tools">
         <button type="button" onClick={() => move(enlarged(look, step))}>
           Larger
+          {which}
         </button>
         <button type="button" disabled={look.zoom === 1} onClick={() => move(enlarged(look, 1 / step))}>
           Smaller
+          {which}
         </button>
         <button type="button" disabled={look.zoom === 1} onClick={() => move(whole)}>
           Whole
+          {which}
         </button>
       </p>
       <section
         class={look.zoom > 1 ? 'pane near' : 'pane'}
-        aria-label="Drawing: arrow keys move it, + and - change its size"
+        style={fitted ? { aspectRatio: box.width / box.height } : undefined}
+        aria-label={`${called ?? 'Drawing'}: arrow keys move it, + and - change its size`}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what moves by keys must be reached by keyboard (WCAG 2.1.1).
         tabIndex={0}
         ref={pane}
@@ -125,7 +136,7 @@ export function Pane({ look, onLook, box, says, wheel, children }: PaneProps) {
         <svg
           ref={svg}
           viewBox={[seen + box.x, seenY + box.y, ...size].join(' ')}
-          role="img"
+          role={holds === 'pieces' ? 'group' : 'img'}
           aria-label={says}
           focusable="false"
         >

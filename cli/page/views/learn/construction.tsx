@@ -17,17 +17,18 @@ export interface ConstructionProps {
   readonly goTo?: (step: number) => void;
 }
 
-/** Names of points, and room for them round the drawing, in px of the screen. */
-const [letters, room] = [13, 26];
+/** Names of points, and room for them round the drawing, in shares of the page's letters. */
+const [nameSize, roomSize] = [0.8125, 1.625];
 
-/** About as large is a drawing before its size on the screen is known, px. */
-const usualSize = { width: 480, height: 480 };
+/** About as large are a drawing and the page's letters before their size on the screen is known, px. */
+const usualSize = { width: 480, height: 480, letter: 16 };
 
 /** A drawing of a lesson as it stands after a step: what that adds heavy and named, what stood before it light. */
 export function Construction(props: ConstructionProps) {
   const { lesson, under, on, step, lit, dimension, amount, goTo } = props;
   const [svg, setSvg] = useState<SVGSVGElement | null>(null);
-  const { width, height } = useSize(svg);
+  const { width, height, letter } = useSize(svg);
+  const [letters, room] = [nameSize * letter, roomSize * letter];
   const all = partsOn(lesson, on);
   const standing = all.filter(({ number }) => number <= step || lit?.has(number));
   const box = extentOf([lesson, under].flatMap((each) => (each ? partsOn(each, on) : [])));
@@ -86,10 +87,10 @@ export function Construction(props: ConstructionProps) {
               <path d={`M${x - 4 * mm} ${y}h${8 * mm}M${x} ${y - 4 * mm}v${8 * mm}`} />
               {(number === step || lit?.has(number)) && (
                 <text
-                  x={x + 6 * mm * (x > box.x + 0.7 * box.width ? -1 : 1)}
+                  x={x + 6 * mm * (x > box.x + 0.5 * box.width ? -1 : 1)}
                   y={y - 5 * mm}
                   font-size={letters * mm}
-                  text-anchor={x > box.x + 0.7 * box.width ? 'end' : 'start'}
+                  text-anchor={x > box.x + 0.5 * box.width ? 'end' : 'start'}
                 >
                   {name}
                 </text>
@@ -99,16 +100,36 @@ export function Construction(props: ConstructionProps) {
         </g>
       ))}
       {shown && (
-        <Measured dimension={shown} mm={mm} amount={`${shown.half ? 'half of ' : ''}${amount ?? ''}`} />
+        <Measured
+          dimension={shown}
+          mm={mm}
+          letters={letters}
+          middle={box.x + box.width / 2}
+          amount={`${shown.half ? 'half of ' : ''}${amount ?? ''}`}
+        />
       )}
     </svg>
   );
 }
 
 /** A length on the drawing: a line with a bar at each end, or the line itself that is so long. */
-function Measured({ dimension, mm, amount }: { dimension: Dimension; mm: number; amount: string }) {
+function Measured({
+  dimension,
+  mm,
+  letters,
+  middle,
+  amount,
+}: {
+  dimension: Dimension;
+  mm: number;
+  letters: number;
+  /** Beyond it words stand before a line, where there is room for them. */
+  middle: number;
+  amount: string;
+}) {
   if (dimension.kind === 'line') return <path class="measured" d={dimension.d} />;
   const { from, to } = dimension;
+  const x = (from.x + to.x) / 2;
   const along = Math.atan2(to.y - from.y, to.x - from.x);
   const [across, reach] = [along + Math.PI / 2, 6 * mm];
   const bar = ({ x, y }: { readonly x: number; readonly y: number }): string =>
@@ -116,7 +137,12 @@ function Measured({ dimension, mm, amount }: { dimension: Dimension; mm: number;
   return (
     <g class="measured">
       <path d={`M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`} />
-      <text x={(from.x + to.x) / 2 + 8 * mm} y={(from.y + to.y) / 2 - 4 * mm} font-size={letters * mm}>
+      <text
+        x={x + 8 * mm * (x > middle ? -1 : 1)}
+        y={(from.y + to.y) / 2 - 4 * mm}
+        font-size={letters * mm}
+        text-anchor={x > middle ? 'end' : 'start'}
+      >
         {amount}
       </text>
     </g>
@@ -165,14 +191,15 @@ function described(on: string, step: number, count: number, added: TaughtDrawing
   return `The ${on} after step ${step}, drawn in ${count === 1 ? 'one step' : `${count} steps`}. ${fresh}`;
 }
 
-/** How large a drawing is on the screen, px: its letters stay as large as any. */
+/** How large a drawing and the page's letters are on the screen, px: those of the drawing stay as large as any. */
 function useSize(svg: SVGSVGElement | null): typeof usualSize {
   const [size, setSize] = useState(usualSize);
   useLayoutEffect(() => {
     if (!svg) return;
     const measure = (): void => {
       const { clientWidth: width, clientHeight: height } = svg;
-      if (width > 0 && height > 0) setSize({ width, height });
+      const letter = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      if (width > 0 && height > 0) setSize({ width, height, letter });
     };
     measure();
     const watching = new ResizeObserver(measure);

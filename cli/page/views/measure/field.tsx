@@ -10,6 +10,7 @@ import { garmentNow } from '../../state.ts';
 import { Said } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
 import { Figure } from './figure.tsx';
+import { toldSize, unitOf } from './told-size.ts';
 
 /** What must be measured. */
 export const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);
@@ -30,7 +31,7 @@ export function Field({ name, state, send }: ViewProps & { name: MeasurementName
   );
   const wrong = issues.some(({ severity }) => severity === 'error');
   const sure = form.sure.includes(name);
-  const unit = name === 'shoulderSlope' ? '°' : form.units;
+  const unit = unitOf(name, form.units);
   const of = garmentNow(state);
   const idle = of && !of.shapedBy.includes(name) && !essential.has(name);
   return (
@@ -73,7 +74,9 @@ export function Field({ name, state, send }: ViewProps & { name: MeasurementName
           <Said key={`${issue.code} ${issue.message}`} issue={issue} />
         ))}
       </div>
-      {!state.wide && studied && at === name && <Figure figure={studied.figure} at={name} best />}
+      {!state.wide && studied && at === name && (
+        <Figure figure={studied.figure} at={name} told={toldSize(state, name)} best />
+      )}
       {(sure || (value !== '' && issues.some(canBeSure))) && (
         <label class="tick">
           <input

@@ -6,6 +6,7 @@ import {
   measurementWords,
 } from '../../../../drafts/index.ts';
 import type { BodyFigure } from '../../requests/study.ts';
+import type { ToldSize } from './told-size.ts';
 
 const sides = ['front', 'side', 'back'] as const;
 
@@ -26,12 +27,14 @@ const cropped = 0.56;
 interface FigureProps {
   readonly figure: BodyFigure;
   readonly at: MeasurementName | undefined;
+  /** What is told of that measurement: how much it is, and what is wrong with it. */
+  readonly told?: ToldSize | undefined;
   /** Only the side from which the tape is seen best. */
   readonly best?: boolean;
 }
 
 /** Her form from three sides, with the tape where it lies for the measurement that is being taken. */
-export function Figure({ figure, at, best }: FigureProps) {
+export function Figure({ figure, at, told, best }: FigureProps) {
   const shown = best && at ? [bestSide(figure, at)] : sides;
   // All sides to one scale.
   const wide = Math.max(...sides.map((side) => figure[side].width));
@@ -40,7 +43,7 @@ export function Figure({ figure, at, best }: FigureProps) {
     <div class="figure-sides">
       {shown.map((side) => (
         <figure key={side}>
-          <Drawn figure={figure[side]} side={side} at={at} hers={figure.hers} wide={wide} />
+          <Drawn figure={figure[side]} side={side} at={at} told={told} hers={figure.hers} wide={wide} />
           <figcaption>{capital(side)}</figcaption>
         </figure>
       ))}
@@ -55,22 +58,20 @@ function Drawn({
   figure,
   side,
   at,
+  told,
   hers,
   wide,
-}: {
+}: Pick<FigureProps, 'at' | 'told'> & {
   readonly figure: LineFigure;
   readonly side: Side;
-  readonly at: MeasurementName | undefined;
   readonly hers: boolean;
   readonly wide: number;
 }) {
   const { left, top, width, height, contours, tapes } = figure;
-  const tape = at && tapeOn(figure, at);
+  const tape = at ? tapeOn(figure, at) : undefined;
   const down = at && tall.has(at) ? height : cropped * height;
   const whose = hers ? 'Her form' : 'A usual form';
-  const says = tape
-    ? `${whose} ${from[side]}: the tape for the ${measurementWords(tape.measurement)}.`
-    : `${whose} ${from[side]}.`;
+  const says = `${whose} ${from[side]}${at ? tapeWords(at, tape !== undefined, told) : '.'}`;
   return (
     <svg
       role="img"
@@ -83,6 +84,14 @@ function Drawn({
       {tape && <path class="tape" d={tape.d} />}
     </svg>
   );
+}
+
+/** Where the tape lies, how long it is, and what is wrong with that. */
+function tapeWords(at: MeasurementName, seen: boolean, told: ToldSize | undefined): string {
+  const name = measurementWords(at);
+  if (!seen) return `; the tape for the ${name} is not seen from there.`;
+  const amount = told?.amount ? `, ${told.amount}` : '';
+  return `: the tape for the ${name}${amount}.${told?.wrong.map((each) => ` ${each}`).join('') ?? ''}`;
 }
 
 /** A tape of which hardly anything is in sight is not drawn. */

@@ -4,6 +4,7 @@ import { askedDraft } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 import { essential } from './field.tsx';
 import { Figure, Held } from './figure.tsx';
+import { toldSize } from './told-size.ts';
 
 /** So long nothing must have been typed before a body is looked at closely, ms. */
 const pause = 350;
@@ -43,7 +44,7 @@ export function Beside({ state }: Pick<FileViewProps, 'state'>) {
           In a field the tape shows where it lies.
         </p>
       )}
-      <Figure figure={studied.figure} at={at} />
+      <Figure figure={studied.figure} at={at} told={at && toldSize(state, at)} />
       <TakeAgain state={state} />
     </aside>
   );

@@ -1,6 +1,7 @@
-import { lengthIn, type ScreenPiece } from '../../../../drafts/index.ts';
+import type { WrongPiece } from '../../messages.ts';
 import { Drawing, Hindered, NothingDrawn } from '../drawing/drawing.tsx';
 import { type Lit, lineKey } from '../drawing/drawn-piece.tsx';
+import { wrongWith } from '../drawing/piece-words.ts';
 import type { ViewProps } from '../view.ts';
 import { Alone } from './alone.tsx';
 import { EdgeList } from './edge-list.tsx';
@@ -75,7 +76,7 @@ export function Pieces({ state, send }: ViewProps) {
                 sewn={sewn}
                 lit={lit}
                 onTouch={onTouch}
-                says={`Piece ${piece.number}, ${piece.name}, for ${made.body}: ${sizeWords(piece, state.form.units === 'in' ? 'in' : 'cm')}, ${piece.cut}.`}
+                made={made}
               />
             </>
           ) : (
@@ -111,6 +112,7 @@ export function Pieces({ state, send }: ViewProps) {
                 {name}
               </button>
               : {cut}
+              <Wrong wrong={wrongWith(made, name)} />
             </li>
           ))}
         </ol>
@@ -119,11 +121,19 @@ export function Pieces({ state, send }: ViewProps) {
   );
 }
 
-/** To whole centimetres, or as inches are written. */
-function sizeWords({ width, height }: ScreenPiece, unit: 'cm' | 'in'): string {
-  const said = (mm: number): string => lengthIn(unit === 'in' ? mm : Math.round(mm / 10) * 10, unit);
-  return `${said(width)} by ${said(height)}`;
-}
+/** What the checks found of a piece, and which of its shapes are unusual. */
+const Wrong = ({ wrong }: { readonly wrong: WrongPiece | undefined }) => (
+  <>
+    {wrong?.fails.map((says) => (
+      <p key={says} class="said error">
+        <strong>Not so:</strong> {says}
+      </p>
+    ))}
+    {wrong && wrong.outside.length > 0 && (
+      <p class="quiet">Outside their bands: {wrong.outside.map(({ shape }) => shape).join(', ')}.</p>
+    )}
+  </>
+);
 
 /** The edges that are lit: the one that is touched with those beside it in its seam, and their partners. */
 function litBy(

@@ -18,29 +18,33 @@ export function NestView({ own: { looked, nest }, grade, act }: NestViewProps) {
       <h2>One piece in all sizes</h2>
       <div class="nest-tools">
         <p class="finder">
-          <label for="nest-piece">Piece</label>
-          <select
-            id="nest-piece"
-            value={looked.piece}
-            onChange={({ currentTarget }) => look({ piece: currentTarget.value })}
-          >
-            {grade.pieces.map((name) => (
-              <option key={name} value={name}>
-                {name}
-              </option>
-            ))}
-          </select>
-          <label for="nest-line">Line</label>
-          <select
-            id="nest-line"
-            value={looked.line}
-            onChange={({ currentTarget }) =>
-              look({ line: currentTarget.value === 'cutting' ? 'cutting' : 'stitching' })
-            }
-          >
-            <option value="stitching">sewn on</option>
-            <option value="cutting">cut on</option>
-          </select>
+          <span class="pair">
+            <label for="nest-piece">Piece</label>
+            <select
+              id="nest-piece"
+              value={looked.piece}
+              onChange={({ currentTarget }) => look({ piece: currentTarget.value })}
+            >
+              {grade.pieces.map((name) => (
+                <option key={name} value={name}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </span>
+          <span class="pair">
+            <label for="nest-line">Line</label>
+            <select
+              id="nest-line"
+              value={looked.line}
+              onChange={({ currentTarget }) =>
+                look({ line: currentTarget.value === 'cutting' ? 'cutting' : 'stitching' })
+              }
+            >
+              <option value="stitching">sewn on</option>
+              <option value="cutting">cut on</option>
+            </select>
+          </span>
         </p>
         <Along label="Size" names={grade.sizes} at={looked.size} move={(size) => look({ size })} />
         {inCups && <Along label="Cup" names={grade.cups} at={looked.cup} move={(cup) => look({ cup })} />}
@@ -66,7 +70,7 @@ export function NestView({ own: { looked, nest }, grade, act }: NestViewProps) {
           </fieldset>
         )}
       </div>
-      {nest && <SvgPicture svg={nest.svg} words={nest.words} />}
+      {nest && <SvgPicture svg={nest.svg} called="Nest" words={nest.words} />}
       {nest && nest.rules.rows.length > 0 && (
         <details>
           <summary>

@@ -19,6 +19,7 @@ export function Sizes({ state, send, ask }: FileViewProps) {
   const act = (what: SizesAction): void => send({ does: 'within', view: 'sizes', what });
   const note = (notice: string): void => send({ does: 'note', notice });
   useDropped(own.needs, act, note);
+  const uneven = own.issues.filter(({ code }) => code === 'uneven-grade');
   const current = isSameGrade(own.of, asked);
   useLater(chart !== undefined && !current, () => {
     if (!chart) return;
@@ -38,13 +39,21 @@ export function Sizes({ state, send, ask }: FileViewProps) {
       <p role="status">
         {busy
           ? `Drafting size by size${busy.of > 0 ? `: ${busy.done} of ${busy.of}` : ''} …`
-          : grade && verdict(grade, own.issues.filter(({ code }) => code === 'uneven-grade').length)}
+          : grade && verdict(grade, uneven.length)}
       </p>
       {busy && busy.of > 0 && <Progress share={busy.done / busy.of} label="Sizes drafted" />}
-      <AllSaid issues={own.issues} />
+      <AllSaid issues={own.issues.filter(({ code }) => code !== 'uneven-grade')} />
       {grade && (
         <>
           <NestView own={own} grade={grade} act={act} />
+          {uneven.length > 0 && (
+            <details class="more">
+              <summary>
+                Where steps are uneven, and why: {uneven.length} {uneven.length === 1 ? 'place' : 'places'}
+              </summary>
+              <AllSaid issues={uneven} />
+            </details>
+          )}
           <details class="more">
             <summary>Every size: finished girths, and whether all is true</summary>
             <p class="quiet">
@@ -57,7 +66,8 @@ export function Sizes({ state, send, ask }: FileViewProps) {
             <details class="more">
               <summary>Even steps: how many were looked at, and how many are uneven</summary>
               <p class="quiet">
-                A step is uneven where it changes by more than the chart’s own does; why, is said above.
+                A step is uneven where it changes by more than the chart’s own does; why, is said under the
+                nest.
               </p>
               <WordedTable title="Even steps" table={grade.even} />
             </details>

@@ -7,6 +7,7 @@ import { AllSaid } from '../said.tsx';
 import type { FileViewProps } from '../view.ts';
 import { WordedTable } from '../worded-table.tsx';
 import { FindingList } from './finding-list.tsx';
+import { InLines } from './in-lines.tsx';
 import type { WornAction } from './own.ts';
 
 /** Size of the triangles, mm: of a first answer, and of one as the command line gives it. */
@@ -72,7 +73,7 @@ export function Worn({ state, send, ask }: FileViewProps) {
           <p class="said warning">{worn.cannotKnow[0]}</p>
           {worn.instead && <p>{worn.instead}</p>}
           <p class="quiet">{worn.lead}</p>
-          <WornStage scene={worn.scene} />
+          <WornStage scene={worn.scene} instead={<InLines worn={worn} />} />
           <FindingList
             worn={worn}
             taken={own.taken}

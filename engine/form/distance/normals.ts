@@ -1,5 +1,5 @@
-import { minus, placeAt, type Spatial, triangleNormal } from '../geometry/space.ts';
-import type { Part, Surface } from './form.ts';
+import { minus, placeAt, type Spatial, triangleNormal } from '../../geometry/space.ts';
+import type { Part, Surface } from '../form.ts';
 
 /** Outward directions of one part's faces, edges and corners; of which only the side matters, so they are not of length 1. */
 export interface OutwardNormals {

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { distanceAt, distanceField } from '../../../engine/form/distance-field.ts';
-import type { Form } from '../../../engine/form/form.ts';
-import { nearestOnTriangle } from '../../../engine/form/triangle.ts';
-import { randomFrom } from '../../../engine/numeric/random.ts';
-import { formOf, trianglesOf } from './people.ts';
+import { distanceAt } from '../../../../engine/form/distance/distance-at.ts';
+import { distanceField } from '../../../../engine/form/distance/distance-field.ts';
+import { nearestOnTriangle } from '../../../../engine/form/distance/triangle.ts';
+import type { Form } from '../../../../engine/form/form.ts';
+import { randomFrom } from '../../../../engine/numeric/random.ts';
+import { formOf, trianglesOf } from '../people.ts';
 
 /** The distance to the nearest of all triangles, one by one. */
 function bruteDistance(form: Form, x: number, y: number, z: number): number {
