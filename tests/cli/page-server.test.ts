@@ -39,7 +39,7 @@ describe('the page as it is served', () => {
       expect(status(answer)).toBe(200);
       expect(answer).toContain(index);
     }
-    expect(await asked('GET /page.css')).toContain('content-type: text/css');
+    expect(await asked('GET /styles/print.css')).toContain('content-type: text/css');
     expect((await asked('HEAD /')).split('\r\n\r\n')[1]).toBe('');
   });
 
