@@ -7,6 +7,7 @@ import { parse } from 'yaml';
 import { withoutWoff2 } from '../without-woff2.js';
 import { declarationsForEditor, writeTypes } from './declarations.js';
 import { directImports } from './direct-imports.js';
+import { flatPredicates } from './flat-predicates.js';
 import { withoutJsonSchema } from './without-json-schema.js';
 
 /*
@@ -80,7 +81,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
-    plugins: [directImports(root), withoutJsonSchema],
+    plugins: [directImports(root), withoutJsonSchema, flatPredicates],
     alias: { 'ml-matrix': matrices },
   };
   await build({
