@@ -7,7 +7,7 @@ import { withoutWoff2 } from './without-woff2.js';
 
 /*
  * Builds what is installed: the program with its libraries as one file, and its threads; the library that others import,
- * its own libraries left to be installed beside it; the pages. Types are written by tsc (`npm run build`).
+ * its own libraries left to be installed beside it, with its types; the pages, one of which has the types in it too.
  */
 
 const root = fileURLToPath(new URL('../', import.meta.url));

@@ -32,13 +32,12 @@ export interface JoinedFile {
 export function filesJoined(text: string, name: string): readonly JoinedFile[] {
   if (!isJoined(text)) return [{ name, text, line: 1 }];
   const marks = [...text.matchAll(naming)];
+  let [line, at] = [1, 0];
   return marks.map((mark, i): JoinedFile => {
     const begins = mark.index + mark[0].length + 1;
-    return {
-      name: mark[1] ?? '',
-      text: text.slice(begins, marks[i + 1]?.index ?? text.length),
-      line: text.slice(0, begins).split('\n').length,
-    };
+    line += text.slice(at, begins).split('\n').length - 1;
+    at = begins;
+    return { name: mark[1] ?? '', text: text.slice(begins, marks[i + 1]?.index ?? text.length), line };
   });
 }
 

@@ -43,6 +43,20 @@ function circleIn(graph: ReadonlyMap<string, readonly string[]>): readonly strin
 const folderOf = (file: string): string =>
   file.split('/').length > 2 ? file.split('/').slice(0, 2).join('/') : file;
 
+describe('numbers below which something counts as nothing', () => {
+  it('have a name and a reason, and stand in no comparison bare', () => {
+    const bare = files.flatMap((file) =>
+      readFileSync(join(root, file), 'utf8')
+        .split('\n')
+        .filter((line) => !/^\s*(?:\/?\*|\/\/)/.test(line))
+        .filter((line) => /[<>]=?\s*(?:\w+ [-+] )?-?[\d.]*e-\d/.test(line))
+        .filter((line) => !/\bconst \w+ = /.test(line))
+        .map((line) => `${file}: ${line.trim()}`),
+    );
+    expect(bare).toEqual([]);
+  });
+});
+
 describe('imports', () => {
   it('run from cli to drafts to engine, never back', () => {
     const rank = ['engine', 'drafts', 'cli'];

@@ -5,6 +5,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { parse } from 'yaml';
 import { withoutWoff2 } from '../without-woff2.js';
+import { declarationsForEditor, writeTypes } from './declarations.js';
 import { directImports } from './direct-imports.js';
 import { withoutJsonSchema } from './without-json-schema.js';
 
@@ -18,6 +19,9 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 const page = join(root, 'cli/page');
 const served = ['index.html', 'icon.svg'];
 
+/** What few ever ask for, and is large: it is laid up once somebody has. */
+const whenAsked = ['types.js', 'declarations.json'];
+
 /** Everything that is served, and a version of it all, for the worker that keeps the page for when there is no network. */
 async function offline(outdir) {
   const entries = await readdir(outdir, { recursive: true, withFileTypes: true });
@@ -27,9 +31,15 @@ async function offline(outdir) {
     .sort();
   const digest = createHash('sha256');
   for (const file of files) digest.update(file).update(await readFile(join(outdir, file)));
-  const version = digest.digest('hex').slice(0, 16);
-  const keeper = await readFile(join(page, 'offline.js'), 'utf8');
-  return `const files = ${JSON.stringify(['./', ...files])};\nconst version = ${JSON.stringify(version)};\n${keeper}`;
+  const said = {
+    files: ['./', ...files.filter((file) => !whenAsked.includes(file))],
+    whenAsked,
+    version: digest.digest('hex').slice(0, 16),
+  };
+  const constants = Object.entries(said).map(
+    ([name, value]) => `const ${name} = ${JSON.stringify(value)};\n`,
+  );
+  return constants.join('') + (await readFile(join(page, 'offline.js'), 'utf8'));
 }
 
 /** What every view shares, in this order; what comes last is other where the reader has colours of her own, and on paper. */
@@ -92,12 +102,17 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
   });
   // What edited code is run by: one script, for nothing can be imported where it is run.
   await build({ ...common, format: 'iife', entryPoints: { runner: 'cli/page/runner.ts' } });
+  // What knows types, for the editor: one script too, for it is loaded whole or not at all.
+  await build({ ...common, entryPoints: { types: 'cli/page/views/code/types/worker.ts' } });
   for (const file of served) await cp(join(page, file), join(outdir, file));
   await writeFile(join(outdir, 'page.css'), await styles());
   for (const [name, weight] of Object.entries(faces)) await cp(faceFile(weight), join(outdir, 'fonts', name));
   await cp(join(root, 'measurements/charts'), join(outdir, 'charts'), { recursive: true });
   await writeFile(join(outdir, 'bodies.json'), JSON.stringify(await bodies()));
   await writeFile(join(outdir, 'drafts.json'), JSON.stringify(await sources()));
+  const types = join(root, '.dist/types');
+  await writeTypes(root, types);
+  await writeFile(join(outdir, 'declarations.json'), JSON.stringify(await declarationsForEditor(types)));
   await writeFile(join(outdir, 'names.json'), JSON.stringify(await programNames(outdir)));
   for (const file of await readdir(join(root, 'measurements')))
     if (file.endsWith('.yaml')) await cp(join(root, 'measurements', file), join(outdir, 'bodies', file));

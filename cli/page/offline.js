@@ -1,10 +1,10 @@
 /*
- * Keeps the page for when there is no network: all its files are laid up at the first visit, and served from there. The build
- * writes before this which files there are, and a version that changes with any of them; a new version takes over once no
- * page of the old is open, so that no page is ever made of both. What is typed is not here.
+ * Keeps the page for when there is no network: its files are laid up at the first visit, what few ask for once somebody has, and
+ * served from there. The build writes before this which files there are, and a version that changes with any of them; a new
+ * version takes over once no page of the old is open, so that no page is ever made of both. What is typed is not here.
  */
 
-/* global files, version */
+/* global files, whenAsked, version */
 const mine = `bodkin ${self.registration.scope}`;
 const cache = `${mine} ${version}`;
 
@@ -21,7 +21,12 @@ const clearOut = async () => {
 
 const found = async (request) => {
   const store = await caches.open(cache);
-  return (await store.match(request, { ignoreSearch: true })) ?? fetch(request);
+  const kept = await store.match(request, { ignoreSearch: true });
+  if (kept) return kept;
+  const answer = await fetch(request);
+  if (answer.ok && whenAsked.some((file) => request.url === self.registration.scope + file))
+    await store.put(request, answer.clone());
+  return answer;
 };
 
 self.addEventListener('install', (event) => event.waitUntil(layUp()));

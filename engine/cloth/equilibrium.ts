@@ -39,6 +39,9 @@ export function toTheEnd<Found>(steps: Generator<unknown, Found, Enough>): Found
 /** A step moves no point further than this at once, mm: beyond, the forces at the start of the step say nothing. */
 const LONGEST_STEP = 40;
 
+/** A step of which no larger share helps leads nowhere. */
+const SHORTEST = 1e-3;
+
 /** A step must bring this share of what the slope at its start promises (Armijo). */
 const WORTHWHILE = 1e-4;
 
@@ -179,7 +182,7 @@ export class Equilibrium {
     if (!(slope < 0)) return 0;
     // Near rest a step changes the energy by less than its rounding.
     const rounding = 1e-14 * Math.abs(energy);
-    for (let share = 1; share > 1e-3; share /= 2) {
+    for (let share = 1; share > SHORTEST; share /= 2) {
       for (let k = 0; k < step.length; k++) tried[k] = (x[k] as number) + share * (step[k] as number);
       if (this.energy(tried) <= energy + WORTHWHILE * share * slope + rounding) {
         x.set(tried);

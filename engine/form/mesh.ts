@@ -1,3 +1,5 @@
+import { IN_SPACE } from '../geometry/tolerance.ts';
+
 /** A closed surface of triangles, wound so that their normals point outward. */
 export interface Mesh {
   readonly points: Float64Array;
@@ -42,7 +44,7 @@ export function meshOf({ around, points, bottom, top }: Stack): Mesh {
       const [c, d] = [a + around, b + around];
       // Loops that mirror themselves have quads that do; where the diagonals are alike the side decides.
       const difference = apart(a, d) - apart(b, c);
-      if (difference < -1e-9 || (Math.abs(difference) <= 1e-9 && j < around / 2)) {
+      if (difference < -IN_SPACE || (Math.abs(difference) <= IN_SPACE && j < around / 2)) {
         put(a, b, d);
         put(a, d, c);
       } else {

@@ -1,3 +1,4 @@
+import { IN_SPACE } from '../geometry/tolerance.ts';
 import type { TapeName } from './close.ts';
 import { tapeNames } from './close.ts';
 import type { LaidTape, Place } from './form.ts';
@@ -12,7 +13,7 @@ export const tapesOf = (paths: Readonly<Record<TapeName, Path>>): readonly LaidT
       (_, i): Place => [points[3 * i] as number, points[3 * i + 1] as number, points[3 * i + 2] as number],
     );
     const other = half
-      .filter(([x]) => x > 1e-9)
+      .filter(([x]) => x > IN_SPACE)
       .map(([x, y, z]): Place => [-x, y, z])
       .toReversed();
     return { measurement, closed: round, points: round ? [...half, ...other] : half, length };

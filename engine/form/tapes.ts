@@ -1,3 +1,4 @@
+import { IN_SPACE } from '../geometry/tolerance.ts';
 import type { Place } from './form.ts';
 import type { Frame } from './frame/frame.ts';
 import { at } from './profile.ts';
@@ -48,10 +49,10 @@ export function downTheBack(rings: Rings, height: number): Path {
   const cut = emptyCut();
   for (let i = rings.index.neck; i >= 0; i--) {
     const [x, y, z] = ringPoint(rings, i, HALF);
-    if (y < height - 1e-9) {
+    if (y < height - IN_SPACE) {
       const before = cut.space.length - 3;
       const [y0, z0] = [cut.space[before + 1] as number, cut.space[before + 2] as number];
-      if (y0 - height > 1e-9) {
+      if (y0 - height > IN_SPACE) {
         const t = (y0 - height) / (y0 - y);
         const zt = z0 + t * (z - z0);
         add(cut, -height, -zt, 0, height, zt);

@@ -38,6 +38,12 @@ export const NARROWEST = BASE / 10_000_000;
 export const LAST_STEP = BASE / 1_000_000_000;
 
 /**
+ * Lengths and heights of one form in space (mm), and its triangles (mm2), that differ by less are the same: some hundred sums
+ * of doubles. Larger: a form would be cut open beside its middle. Smaller: its two halves would be divided differently.
+ */
+export const IN_SPACE = BASE / 1_000;
+
+/**
  * A parameter this near to an end of a curve is the end: what lies between is shorter than any line means. Larger: a cusp
  * beside an end would be passed over. Smaller: pieces without length would be fitted.
  */

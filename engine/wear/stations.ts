@@ -1,5 +1,6 @@
 import type { Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeLength, edgeStart } from '../geometry/edge.ts';
+import { RELATION } from '../geometry/tolerance.ts';
 import type { Panel } from './panel.ts';
 import { lengthOf, type PanelEdge, type WornSeam } from './worn-seam.ts';
 
@@ -139,7 +140,7 @@ function put(
     const panel = panels[ref.panel] as Panel;
     const length = lengthOf(ref, panels);
     const own = places
-      .filter((place) => place > from - 1e-6 && place < from + length + 1e-6)
+      .filter((place) => place > from - RELATION && place < from + length + RELATION)
       .map((place) => Math.max(0, Math.min(length, ref.reversed ? from + length - place : place - from)));
     const key = keyOf(panel, ref.edge);
     if (!stations.has(key)) stations.set(key, ref.reversed ? own.toReversed() : own);

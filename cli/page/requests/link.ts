@@ -79,10 +79,10 @@ function stripped(file: string, text: string): string {
 /** An import that leads neither to another file of the draft nor to the program. */
 function strayImport(file: string, text: string, names: ReadonlySet<string>): CodeProblem | undefined {
   for (const { 1: specifier = '', index } of text.matchAll(
-    /^\s*(?:import|export|\})[^'"\n]*from\s+['"]([^'"]+)['"]/gm,
+    /^[ \t]*(?:import|export|\})[^'"\n]*from[ \t]+['"]([^'"\n]+)['"]/gm,
   ))
     if (importedBy(file, specifier, names) === undefined) {
-      const line = text.slice(0, index).split('\n').length + (text[index] === '\n' ? 1 : 0);
+      const line = text.slice(0, index).split('\n').length;
       const message = `A draft on the page imports from “bodkin” and its own files; there is no “${specifier}”.`;
       return { message, file, line };
     }

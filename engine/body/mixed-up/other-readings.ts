@@ -1,3 +1,4 @@
+import { RELATION } from '../../geometry/tolerance.ts';
 import { rounded } from '../../text/figure.ts';
 import { millimetres, tapeMarks, type Unit, unitNames } from '../../text/units.ts';
 import { type MeasurementName, measurementNames, type Sizes } from '../body.ts';
@@ -90,7 +91,7 @@ export function withDigitsExchanged(number: number, units: Unit): readonly numbe
     [signs[before], signs[place]] = [signs[place] ?? '', signs[before] ?? ''];
     return signs.join('');
   });
-  const isMark = (other: number): boolean => Math.abs(other / mark - Math.round(other / mark)) < 1e-6;
+  const isMark = (other: number): boolean => Math.abs(other / mark - Math.round(other / mark)) < RELATION;
   return [...new Set(others)]
     .filter((other) => other !== text && !other.startsWith('0'))
     .map(Number)

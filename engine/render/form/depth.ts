@@ -1,4 +1,5 @@
 import type { Surface } from '../../form/form.ts';
+import { IN_SPACE } from '../../geometry/tolerance.ts';
 import { type Seen, seenFrom, type ViewName } from './view.ts';
 
 /** How finely it is found what hides what. */
@@ -41,7 +42,7 @@ export function seenSurface(
     ];
     if (!a || !b || !c) continue;
     const whole = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-    if (whole <= 1e-9) continue;
+    if (whole <= IN_SPACE) continue;
     for (let i = cell(Math.min(a[0], b[0], c[0])); i <= cell(Math.max(a[0], b[0], c[0])); i++)
       for (let j = cell(Math.min(a[1], b[1], c[1])); j <= cell(Math.max(a[1], b[1], c[1])); j++) {
         const [x, y] = [i * step, j * step];

@@ -68,6 +68,9 @@ function quad(
   return [a, b, apex, c];
 }
 
+/** A face that is turned away so far is seen as a line at most: a sine. */
+const edgeOn = 1e-3;
+
 function faceOf(corners: readonly Seen[]): Face | undefined {
   const [a, b, c] = corners as [Seen, Seen, Seen];
   const d = corners[3] ?? a;
@@ -75,7 +78,7 @@ function faceOf(corners: readonly Seen[]): Face | undefined {
   const sign = corners[3] ? 1 : -1;
   const normal = scaled(cross(u, v), sign);
   const length = Math.hypot(...normal);
-  if (!(normal[2] > 1e-3 * length)) return undefined;
+  if (!(normal[2] > edgeOn * length)) return undefined;
   const lit = (normal[0] * light[0] + normal[1] * light[1] + normal[2] * light[2]) / length;
   const shade = Math.round(Math.min(1, Math.max(0, 0.25 + 0.75 * lit)) * (shades - 1));
   return { corners, depth: Math.max(...corners.map(([, , near]) => near)), shade };

@@ -159,6 +159,12 @@ describe('an edited draft', () => {
     expect(did([strange, { does: 'allow' }]).strange).toBe(false);
     // Another file of that name is another file.
     expect(did([begin, strange]).strange).toBe(true);
+    // Nor does another file run because one that was called so may.
+    const other: Coding = { ...strange, original: { 'x.ts': 'another' } };
+    expect(did([strange, { does: 'allow' }, other])).toMatchObject({
+      strange: true,
+      original: { 'x.ts': 'another' },
+    });
   });
 
   test('takes over turned rules once its source is there, and shows the difference', () => {

@@ -63,6 +63,22 @@ describe('walking a seam', () => {
     expect(issues[0]?.message).toContain('0.2 mm too long');
   });
 
+  it('goes from notch to notch as they lie along the seam, in whatever order they were written', () => {
+    const front = rectangle('front', 200, 400, {
+      notches: [notch('two', 'right', 250), notch('one', 'right', 100)],
+    });
+    const back = rectangle('back', 220, 400, {
+      notches: [notch('two', 'left', 150), notch('one', 'left', 300)],
+    });
+    const { walks, issues } = walked([front, back], [side]);
+    expect(issues).toEqual([]);
+    expect(only(walks).stretches.map(({ from, to, lengthA }) => [from, to, lengthA])).toEqual([
+      ['start', 'one', 100],
+      ['one', 'two', 150],
+      ['two', 'end', 150],
+    ]);
+  });
+
   it('keeps silent up to 0.05 mm and speaks beyond', () => {
     const off = (mm: number) =>
       walked([rectangle('front', 200, 400 + mm), rectangle('back', 220, 400)], [side]).issues.length;

@@ -122,6 +122,16 @@ describe('diagnose', () => {
     });
   });
 
+  it('lists a point that can move one way only, across or down', () => {
+    for (const held of [xOf, yOf]) {
+      const draw = new SketchBuilder();
+      draw.point('b', { x: 30, y: 5 });
+      draw.relation({ kind: 'sum', name: 'held', terms: [held('b')], value: 30 });
+      const sketch = draw.sketch();
+      expect(diagnose(sketch, solve(sketch))).toMatchObject({ degreesOfFreedom: 1, free: ['b'] });
+    }
+  });
+
   it('tells what the wishes hold from what nothing holds', () => {
     const draw = new SketchBuilder();
     draw.fixed('a', { x: 0, y: 0 });

@@ -30,6 +30,15 @@ describe('a sketch written step by step', () => {
     expect(scalars.get('line at b')?.at).toBe(0);
   });
 
+  it('ends a smooth line as it is told to', () => {
+    const draw = new SketchBuilder();
+    draw.fixed('a', { x: 0, y: 0 });
+    draw.fixed('b', { x: 40, y: 10 });
+    draw.fixed('c', { x: 80, y: 0 });
+    draw.smoothLine('line', ['a', 'b', 'c'], { start: { angle: 0.5 }, end: { angle: -0.6 } });
+    expect(draw.sketch().scalars.get('line 2 end angle')?.at).toBe(-0.6);
+  });
+
   it('keeps lengths and angles that are known as they are', () => {
     const draw = new SketchBuilder();
     expect(draw.fixedLength('depth', 30)).toBe('depth');

@@ -40,6 +40,11 @@ describe('a shape', () => {
     expect(measured(shape)).toEqual([wanted]);
   });
 
+  test('is measured whatever blanks stand about its numbers', () => {
+    expect(measured('<line x1=" 1px " y1=" 2" x2="4 " y2="\t6 "/>')[0]?.slice(0, 4)).toEqual([1, 2, 4, 6]);
+    expect(measured('<line x1="1" y1="2" x2="  " y2="6"/>')).toEqual([]);
+  });
+
   test('of an ellipse reaches as far as its radii on either side', () => {
     expect(measured('<ellipse cx="10" cy="20" rx="4" ry="9"/>')[0]?.slice(0, 4)).toEqual([6, 11, 14, 29]);
   });

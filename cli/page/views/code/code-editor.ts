@@ -19,8 +19,11 @@ import { nameAssist } from './names/assist.ts';
 import type { KnownNames } from './names/known-names.ts';
 import { nameAt } from './names/name-at.ts';
 import type { NameMeaning } from './names/name-meaning.ts';
+import { readAhead } from './names/read-ahead.ts';
+import type { Stretch } from './names/read-code.ts';
 import { type NameSlip, slipsIn } from './names/slips.ts';
 import type { CodeIssue } from './questions.ts';
+import type { TypedName, TypedPart, TypeProblem } from './types/messages.ts';
 
 /** What an editor tells. */
 export interface EditorEvents {
@@ -31,6 +34,10 @@ export interface EditorEvents {
   readonly run: () => void;
   /** What names may mean in the file, once that is known. */
   readonly known: () => KnownNames | undefined;
+  /** What types say of the name at a place of the text as it is now; nothing where nobody asked for types. */
+  readonly typed: (text: string, at: number) => Promise<TypedName | undefined>;
+  /** What types let stand behind the dot before a place; nothing where nobody asked for types. */
+  readonly parted: (text: string, at: number) => Promise<readonly TypedPart[]>;
   /** What the name means that the cursor is in. */
   readonly means: (meaning: NameMeaning | undefined) => void;
 }
@@ -40,6 +47,8 @@ export interface CodeEditor {
   /** Puts another file, or another text, into it; with `original` what differs from that is marked. */
   readonly show: (file: string, text: string, original: string | undefined) => void;
   readonly tell: (issues: readonly CodeIssue[]) => void;
+  /** What types do not allow in the file while its text is `of`. */
+  readonly type: (problems: readonly TypeProblem[], of: string | undefined) => void;
   /** Looks for names that there are not, once nobody has typed for a moment. */
   readonly look: () => void;
   /** Lights lines, and brings the first into sight where `reveal` says so; none without lines. */
@@ -135,6 +144,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
   let silent = false;
   let issues: readonly CodeIssue[] = [];
   let slips: readonly NameSlip[] = [];
+  let typed: readonly TypeProblem[] = [];
   let waiting: ReturnType<typeof setTimeout> | undefined;
   /** What names mean in what is written now. */
   const knownIn = ({ doc }: EditorState): KnownNames | undefined => {
@@ -147,15 +157,19 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       setDiagnostics(view.state, [
         ...issues.flatMap((issue) => diagnosticOf(issue, view.state)),
         ...slips.map((slip) => slipDiagnostic(slip)),
+        ...typed.filter((problem) => !slips.some((slip) => overlap(slip, problem))).map(typeDiagnostic),
       ]),
     );
   const lookSoon = (): void => {
     clearTimeout(waiting);
-    waiting = setTimeout(() => {
+    const mine = setTimeout(async () => {
       const known = knownIn(view.state);
+      if (known) await readAhead(known, () => waiting === mine);
+      if (waiting !== mine) return;
       slips = known ? slipsIn(known) : [];
       mark();
     }, pause);
+    waiting = mine;
   };
   const extensions = (file: string, original: string | undefined): Extension => [
     lineNumbers(),
@@ -177,7 +191,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       tabindex: '0',
       'aria-label': `${file}: Tab leaves the editor, Ctrl+Enter runs the code`,
     }),
-    nameAssist(knownIn),
+    nameAssist(knownIn, events),
     keymap.of([
       {
         key: 'Mod-Enter',
@@ -195,6 +209,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       if (docChanged) {
         // They lie elsewhere now.
         slips = [];
+        typed = [];
         lookSoon();
       }
       if (silent) return;
@@ -203,6 +218,10 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       const { head } = state.selection.main;
       events.at(state.doc.lineAt(head).number);
       events.means(nameAt(state, head, knownIn(state))?.meaning);
+      void events.typed(state.doc.toString(), head).then((found) => {
+        const { doc, selection } = view.state;
+        if (found && doc === state.doc && selection.main.head === head) events.means(found.meaning);
+      });
     }),
     ...(original === undefined ? [] : [unifiedMergeView({ original, mergeControls: false, gutter: true })]),
   ];
@@ -219,16 +238,27 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       if (chunk && (shown.file !== file || shown.original === undefined))
         view.dispatch({ effects: EditorView.scrollIntoView(chunk.fromB, { y: 'center' }) });
       silent = false;
-      if (shown.file !== file) slips = [];
+      if (shown.file !== file) {
+        slips = [];
+        typed = [];
+      }
       shown = { file, original };
       lookSoon();
     },
     tell: (told) => {
+      const isNews = told.length > 0 || issues.length > 0;
       issues = told;
-      mark();
+      if (isNews) mark();
+    },
+    type: (problems, of) => {
+      const now = of === view.state.doc.toString() ? problems : [];
+      const isNews = now.length > 0 || typed.length > 0;
+      typed = now;
+      if (isNews) mark();
     },
     look: lookSoon,
     light: (lines, reveal) => {
+      if (!lines && view.state.field(lit, false)?.size === 0) return;
       const first = lines && lines.from <= view.state.doc.lines ? view.state.doc.line(lines.from) : undefined;
       view.dispatch({
         effects: [
@@ -239,6 +269,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
     },
     end: () => {
       clearTimeout(waiting);
+      waiting = undefined;
       view.destroy();
     },
   };
@@ -249,6 +280,15 @@ function diagnosticOf({ source, severity, message }: CodeIssue, { doc }: EditorS
   const { from, to } = doc.line(Math.min(Math.max(1, source.line), doc.lines));
   return [{ from, to, severity: severity === 'note' ? 'info' : severity, message }];
 }
+
+const overlap = (a: Stretch, b: Stretch): boolean => a.from < b.to && b.from < a.to;
+
+const typeDiagnostic = ({ from, to, message }: TypeProblem): Diagnostic => ({
+  from,
+  to,
+  severity: 'warning',
+  message,
+});
 
 /** What may be meant instead is written by one press. */
 function slipDiagnostic({ from, to, message, instead }: NameSlip): Diagnostic {

@@ -16,6 +16,8 @@ import { Runs } from './runs.ts';
 import { beginning, programNames } from './sources.ts';
 import { placeOfStep, stepAt, stepPlaces } from './step-places.ts';
 import { Tools } from './tools.tsx';
+import { TypeCheck } from './types/type-check.tsx';
+import { useTypes } from './types/use-types.ts';
 import { filesNow } from './written-code.ts';
 
 /** The draft's own files beside what they draw. */
@@ -29,6 +31,7 @@ export function Code(props: FileViewProps) {
   const files = useMemo(() => filesNow({ original, changed }), [original, changed]);
   const places = useMemo(() => stepPlaces(files), [files]);
   const known = useKnown(props, file, files);
+  const { types, typing } = useTypes(code.typed, files, file);
   const issues = useMemo(() => codeIssues(code), [code.linked, code.ran, code.problem]);
   const lesson = code.drawn?.lesson;
   const place = lesson && code.step !== undefined ? placeOfStep(places, code.step, lesson) : undefined;
@@ -68,11 +71,20 @@ export function Code(props: FileViewProps) {
               original={shows === 'difference' ? (original[file] ?? '') : undefined}
               issues={issues.filter(({ source }) => source?.file === file)}
               lit={place?.file === file ? place : undefined}
+              typing={typing}
+              typed={async (text, at) => types?.meaning({ ...files, [file]: text }, file, at)}
+              parted={async (text, at) => (await types?.parts({ ...files, [file]: text }, file, at)) ?? []}
               write={(text) => tell({ does: 'write', file, text })}
               at={(line) => {
                 if (lesson) tell({ does: 'go to step', step: stepAt(places, file, line, lesson) });
               }}
               run={() => runs.now()}
+            />
+            <TypeCheck
+              wanted={code.typed}
+              want={(typed) => tell({ does: 'check types', typed })}
+              typing={typing}
+              goTo={goTo}
             />
           </section>
           <section aria-label="What it draws" class="drawn">

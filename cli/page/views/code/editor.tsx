@@ -3,8 +3,10 @@ import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts
 import type { KnownNames } from './names/known-names.ts';
 import type { NameMeaning } from './names/name-meaning.ts';
 import type { CodeIssue } from './questions.ts';
+import type { Typing } from './types/types.ts';
 
 interface EditorProps extends Omit<EditorEvents, 'known' | 'means'> {
+  readonly typing: Typing | undefined;
   /** What names may mean, once that is known. */
   readonly known: KnownNames | undefined;
   readonly file: string;
@@ -21,7 +23,7 @@ const justNow = 500;
 /** The file that is edited. */
 export function Editor(props: EditorProps) {
   const place = useRef<HTMLDivElement>(null);
-  const editor = useRef<CodeEditor>(null);
+  const [editor, setEditor] = useState<CodeEditor>();
   const [meaning, mean] = useState<NameMeaning>();
   const events = useRef(props);
   events.current = props;
@@ -30,30 +32,44 @@ export function Editor(props: EditorProps) {
     const host = place.current;
     if (!host) return;
     const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
-    editor.current = codeEditor(root, {
-      write: (text) => {
-        typed.current = Date.now();
-        events.current.write(text);
-      },
-      at: (line) => {
-        typed.current = Date.now();
-        events.current.at(line);
-      },
-      run: () => events.current.run(),
-      known: () => events.current.known,
-      means: mean,
-    });
-    return () => editor.current?.end();
+    let made: CodeEditor | undefined;
+    // It takes about as long as all the rest of the view, which is shown first.
+    const waiting = setTimeout(() => {
+      made = codeEditor(root, {
+        write: (text) => {
+          typed.current = Date.now();
+          events.current.write(text);
+        },
+        at: (line) => {
+          typed.current = Date.now();
+          events.current.at(line);
+        },
+        run: () => events.current.run(),
+        known: () => events.current.known,
+        means: mean,
+        typed: (text, at) => events.current.typed(text, at),
+        parted: (text, at) => events.current.parted(text, at),
+      });
+      setEditor(made);
+    }, 0);
+    return () => {
+      clearTimeout(waiting);
+      made?.end();
+    };
   }, []);
-  const { file, text, original, issues, lit, known } = props;
-  useEffect(() => editor.current?.show(file, text, original), [file, text, original]);
-  useEffect(() => editor.current?.tell(issues), [file, original, issues]);
-  useEffect(() => editor.current?.look(), [known?.program, known?.choices]);
+  const { file, text, original, issues, lit, known, typing } = props;
+  useEffect(() => editor?.show(file, text, original), [editor, file, text, original]);
+  useEffect(() => editor?.tell(issues), [editor, file, original, issues]);
+  useEffect(() => editor?.look(), [editor, known?.program, known?.choices]);
+  useEffect(
+    () => editor?.type(typing?.problems.filter((problem) => problem.file === file) ?? [], typing?.of[file]),
+    [editor, file, original, typing],
+  );
   useEffect(() => mean(undefined), [file]);
   useEffect(() => {
     // Where the cursor itself chose the step, it is in sight already.
-    editor.current?.light(lit, Date.now() - typed.current > justNow);
-  }, [file, original, lit?.from, lit?.to]);
+    editor?.light(lit, Date.now() - typed.current > justNow);
+  }, [editor, file, original, lit?.from, lit?.to]);
   return (
     <>
       <div class="editor" ref={place} />

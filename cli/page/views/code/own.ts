@@ -13,6 +13,8 @@ export interface Coded extends WrittenCode {
   /** Rules that were turned in the lesson and are to be written into the code. */
   readonly turned: TurnedRules | undefined;
   readonly shows: 'code' | 'difference';
+  /** Whether types are checked as one writes, whoever's code it is. */
+  readonly typed: boolean;
   /** The step whose line the cursor is in, by its number. */
   readonly step: number | undefined;
   /** The files as one script, as far as they could be read. */
@@ -65,6 +67,7 @@ export type Coding =
   /** Without a file: all of them. */
   | { readonly does: 'back to the original'; readonly file: string | undefined }
   | { readonly does: 'show'; readonly shows: Coded['shows'] }
+  | { readonly does: 'check types'; readonly typed: boolean }
   | { readonly does: 'allow' }
   | { readonly does: 'go to step'; readonly step: number | undefined }
   | { readonly does: 'ran'; readonly key: string; readonly ran: RanDraft }
@@ -81,6 +84,7 @@ const noCode: Coded = {
   strange: false,
   turned: undefined,
   shows: 'code',
+  typed: false,
   step: undefined,
   linked: undefined,
   ranKey: '',
@@ -90,6 +94,9 @@ const noCode: Coded = {
   held: undefined,
   drawsViews: undefined,
 };
+
+/** Nothing yet of other code; how one writes stays as it is. */
+const otherCode = ({ typed }: Coded): Coded => ({ ...noCode, typed });
 
 export const coded: OwnState<Coded, Coding> = {
   empty: noCode,
@@ -104,11 +111,12 @@ export const coded: OwnState<Coded, Coding> = {
 
 /** The code as it was written at another time, to be seen and run again. */
 export function restored(own: Coded, code: WrittenCode): Coded {
-  if (!isOwnCode(code)) return own.of?.kind === 'own' ? noCode : { ...own, changed: {}, held: undefined };
+  if (!isOwnCode(code))
+    return own.of?.kind === 'own' ? otherCode(own) : { ...own, changed: {}, held: undefined };
   const { of, original, changed, strange } = code;
   if (!isSameDraft(own.of, of)) {
     const [file = ''] = Object.keys(original);
-    return { ...noCode, of, original, changed, strange, file };
+    return { ...otherCode(own), of, original, changed, strange, file };
   }
   const loaded = of?.kind === 'own' || Object.keys(own.original).length === 0 ? original : own.original;
   return { ...own, original: loaded, changed, strange, held: undefined };
@@ -117,21 +125,22 @@ export function restored(own: Coded, code: WrittenCode): Coded {
 function after(own: Coded, action: Coding): Coded {
   switch (action.does) {
     case 'begin': {
-      const same = isSameDraft(own.of, action.of);
+      // A file may be called as one that was allowed to run.
+      const same = isSameDraft(own.of, action.of) && !action.strange;
       const kept = same ? onlyChanged(own.changed, action.original) : {};
       const file = same && own.file in action.original ? own.file : action.file;
       const { of, original } = action;
       return same
         ? { ...own, of, original, changed: kept, file }
-        : { ...noCode, of, original, file, strange: action.strange, turned: own.turned };
+        : { ...otherCode(own), of, original, file, strange: action.strange, turned: own.turned };
     }
     case 'leave':
-      return noCode;
+      return otherCode(own);
     case 'take over rules': {
       const { of } = action;
       return isSameDraft(own.of, of)
         ? { ...own, turned: action.turned }
-        : { ...noCode, of, turned: action.turned };
+        : { ...otherCode(own), of, turned: action.turned };
     }
     case 'rules are taken over':
       return written(
@@ -149,6 +158,8 @@ function after(own: Coded, action: Coding): Coded {
     }
     case 'show':
       return { ...own, shows: action.shows };
+    case 'check types':
+      return { ...own, typed: action.typed };
     case 'allow':
       return { ...own, strange: false };
     case 'go to step':

@@ -27,6 +27,9 @@ export class RunFault extends Error {
 /** For so long code may run before it is taken for an endless loop, ms; the first time it is loaded too. */
 const limits = { first: 8000, later: 4000 } as const;
 
+/** What answers which question; that it could not be begun answers any. */
+const answering = { draft: 'drafted', cases: 'cases', try: 'tried' } as const;
+
 /** Begins a linked script, with the program behind it, in a frame of its own. */
 export function openSandbox(script: string, program: Blob): Sandbox {
   const { port1: port, port2: other } = new MessageChannel();
@@ -36,8 +39,13 @@ export function openSandbox(script: string, program: Blob): Sandbox {
   frame.title = 'Where edited code is run';
   let ended = false;
   let limit: number = limits.first;
+  let over = new RunFault('The code was ended.');
   let waiting:
-    | { readonly answer: (data: RunAnswer) => void; readonly fail: (fault: RunFault) => void }
+    | {
+        readonly kind: RunAnswer['kind'];
+        readonly answer: (data: RunAnswer) => void;
+        readonly fail: (fault: RunFault) => void;
+      }
     | undefined;
   const end = (): void => {
     ended = true;
@@ -47,15 +55,19 @@ export function openSandbox(script: string, program: Blob): Sandbox {
   const failed = (fault: RunFault): void => {
     const asked = waiting;
     waiting = undefined;
+    // Where nobody waits for it, whoever asks next is told.
+    over = fault;
     end();
     asked?.fail(fault);
   };
+  const noAnswer = (): void => failed(new RunFault('The code answered what is no answer, and was ended.'));
+  port.onmessageerror = noAnswer;
   port.onmessage = ({ data }: MessageEvent<unknown>) => {
     const read = runAnswer.safeParse(data);
     // What was not asked for, or is no answer, comes from code that does not play by the rules.
-    if (!read.success || !waiting)
-      return failed(new RunFault('The code answered what is no answer, and was ended.'));
-    if (read.data.kind === 'failed') return failed(new RunFault(read.data.message, read.data.line));
+    if (read.success && read.data.kind === 'failed')
+      return failed(new RunFault(read.data.message, read.data.line));
+    if (!read.success || read.data.kind !== waiting?.kind) return noAnswer();
     const { answer } = waiting;
     waiting = undefined;
     answer(read.data);
@@ -84,11 +96,11 @@ export function openSandbox(script: string, program: Blob): Sandbox {
     },
     ask: async (question) => {
       await begun;
-      if (ended) throw new RunFault('The code was ended.');
+      if (ended) throw over;
       let timer = 0;
       try {
         return await new Promise<RunAnswer>((answer, fail) => {
-          waiting = { answer, fail };
+          waiting = { kind: answering[question.kind], answer, fail };
           timer = window.setTimeout(
             () =>
               failed(

@@ -6,8 +6,8 @@ export interface StepPlace {
   readonly file: string;
   readonly from: number;
   readonly to: number;
-  /** What its title says; anything may stand where something is put in. */
-  readonly title: RegExp;
+  /** What its title says, word for word; anything may stand between two, where something is put in. */
+  readonly title: readonly string[];
 }
 
 /** The words that begin a sentence, and a length that is measured on the drawing. */
@@ -15,14 +15,18 @@ const sentence = /\b(?:mm|angle|ratio|say)`((?:\\.|[^`\\])*)`|\bmeasured\(\s*['"
 
 /** Where the steps of a draft are written, in the order of its files. */
 export function stepPlaces(files: DraftFiles): readonly StepPlace[] {
-  return Object.entries(files).flatMap(([file, text]) =>
-    [...text.matchAll(sentence)].map(({ 0: whole, 1: said, 2: measured, index }): StepPlace => {
-      const from = text.slice(0, index).split('\n').length;
+  return Object.entries(files).flatMap(([file, text]) => {
+    let [line, at] = [1, 0];
+    return [...text.matchAll(sentence)].map(({ 0: whole, 1: said, 2: measured, index }): StepPlace => {
+      line += breaksIn(text.slice(at, index));
+      at = index;
       const title = measured ?? titleIn(said ?? '');
-      return { file, from, to: from + whole.split('\n').length - 1, title: pattern(title) };
-    }),
-  );
+      return { file, from: line, to: line + breaksIn(whole), title: title.split(/\$\{[^}]{0,1000}\}/) };
+    });
+  });
 }
+
+const breaksIn = (text: string): number => text.split('\n').length - 1;
 
 /** The words before the first colon that stands in no bracket of something put in. */
 function titleIn(said: string): string {
@@ -35,14 +39,24 @@ function titleIn(said: string): string {
   return said;
 }
 
-const pattern = (title: string): RegExp =>
-  new RegExp(
-    `^${title
-      .split(/\$\{[^}]*\}/)
-      .map((words) => words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
-      .join('.*')}$`,
-    's',
-  );
+/**
+ * Whether a title says these words in this order, from its first to its last. No pattern is made of them: code that somebody
+ * hands out could have one that takes for ever to look up.
+ */
+function fits([first = '', ...others]: readonly string[], title: string): boolean {
+  const last = others.pop();
+  if (last === undefined) return title === first;
+  if (!title.startsWith(first)) return false;
+  let from = first.length;
+  for (const words of others) {
+    const found = title.indexOf(words, from);
+    if (found < 0) return false;
+    from = found + words.length;
+  }
+  return title.length >= from + last.length && title.endsWith(last);
+}
+
+const lettersOf = (place: StepPlace): number => place.title.join('').length;
 
 /** The step that is written on a line, by its number: the first of that title. */
 export function stepAt(
@@ -52,7 +66,7 @@ export function stepAt(
   { steps }: Lesson,
 ): number | undefined {
   const place = places.find((each) => each.file === file && each.from <= line && line <= each.to);
-  return place && steps.find(({ title }) => place.title.test(title))?.number;
+  return place && steps.find(({ title }) => fits(place.title, title))?.number;
 }
 
 /** Where a step is written: of several whose titles fit, the one that has most of its words written out. */
@@ -64,6 +78,6 @@ export function placeOfStep(
   const title = steps.find((step) => step.number === number)?.title;
   if (title === undefined) return undefined;
   return places
-    .filter((place) => place.title.test(title))
-    .toSorted((a, b) => b.title.source.length - a.title.source.length)[0];
+    .filter((place) => fits(place.title, title))
+    .toSorted((a, b) => lettersOf(b) - lettersOf(a))[0];
 }

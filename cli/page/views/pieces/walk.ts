@@ -1,5 +1,8 @@
 import type { ScreenSeam, SeamSide } from '../../draft-parts.ts';
 
+/** A stop that was computed to lie where the walk stands may lie so much beyond, mm. */
+const rounding = 1e-6;
+
 /** An edge of one piece in one seam, and the side of the seam it lies on. */
 export interface SewnEdge {
   readonly seam: ScreenSeam;
@@ -64,7 +67,7 @@ export function walkedTo(sewn: SewnEdge, share: number): WalkedTo | undefined {
   return {
     own: placed(edge, share * length),
     partner,
-    stop: stops.findLastIndex((stop) => stop[side] <= along + 1e-6),
+    stop: stops.findLastIndex((stop) => stop[side] <= along + rounding),
   };
 }
 

@@ -1,4 +1,7 @@
 import type { typescriptLanguage } from '@codemirror/lang-javascript';
 
-/** A place in the syntax of a file, with what it consists of. */
-export type CodeNode = ReturnType<typeof typescriptLanguage.parser.parse>['topNode'];
+/** The syntax of a file. */
+export type CodeTree = ReturnType<typeof typescriptLanguage.parser.parse>;
+
+/** A place in it, with what it consists of. */
+export type CodeNode = CodeTree['topNode'];

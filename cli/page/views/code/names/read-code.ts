@@ -1,6 +1,6 @@
-import { typescriptLanguage } from '@codemirror/lang-javascript';
 import { type Declared, declaredIn } from './declared.ts';
 import { lately } from './lately.ts';
+import { treeOf } from './tree-of.ts';
 
 /** A stretch of a text. */
 export interface Stretch {
@@ -45,8 +45,14 @@ export interface ReadCode {
 /** Reads a file by its syntax alone. */
 export const readCode = (text: string): ReadCode => known(text);
 
+const nothing: ReadCode = {
+  ...{ imports: [], passed: [], declared: new Map(), exported: new Set(), names: new Set() },
+  ...{ uses: [], members: [], whole: false },
+};
+
 const known = lately((text: string): ReadCode => {
-  const tree = typescriptLanguage.parser.parse(text);
+  const tree = treeOf(text);
+  if (!tree) return nothing;
   const cut = ({ from, to }: Stretch): string => text.slice(from, to);
   const others = takings(text);
   const imports = others.flatMap(({ passes, taken }) => (passes ? [] : taken));
@@ -107,9 +113,10 @@ const known = lately((text: string): ReadCode => {
   };
 });
 
-/** An import, or an export of what another file has, up to its end; the parser knows no `type` within the brackets of an export. */
+/** An import, or an export of what another file has, up to its end; the parser knows no `type` within the brackets of an export.
+ * Its parts are bounded, else some texts would take for ever to look through. */
 const taking =
-  /^[ \t]*(import|export)\s+(type\s+)?(?:([\w$]+)\s*(?:,\s*)?)?(\{[^}]*\}|\*(?:\s+as\s+[\w$]+)?)?\s*from\s*['"]([^'"\n]*)['"]/gm;
+  /^[ \t]*(import|export)\s{1,40}(type\s{1,40})?(?:([\w$]{1,200})\s{0,40}(?:,\s{0,40})?)?(\{[^}]{0,5000}\}|\*(?:\s{1,40}as\s{1,40}[\w$]+)?)?\s{0,40}from\s{0,40}['"]([^'"\n]*)['"]/gm;
 
 interface Taking extends Stretch {
   readonly passes: boolean;

@@ -1,13 +1,18 @@
-import { typescriptLanguage } from '@codemirror/lang-javascript';
 import { lately } from './lately.ts';
 import type { NameMeaning } from './name-meaning.ts';
+import { treeOf } from './tree-of.ts';
+
+/** No row of a table is nearly as long. */
+const longestRow = 2000;
 
 /** The rules of each table in a file, by the name of the table and of the rule. */
 export const rulesIn = lately((text: string): ReadonlyMap<string, ReadonlyMap<string, NameMeaning>> => {
   const tables = new Map<string, Map<string, NameMeaning>>();
   if (!text.includes('ruleTable(')) return tables;
+  const tree = treeOf(text);
+  if (!tree) return tables;
   const cut = ({ from, to }: { readonly from: number; readonly to: number }): string => text.slice(from, to);
-  typescriptLanguage.parser.parse(text).iterate({
+  tree.iterate({
     enter: ({ node }) => {
       if (node.name !== 'VariableDeclaration') return;
       const [name, call] = [node.getChild('VariableDefinition'), node.getChild('CallExpression')];
@@ -20,7 +25,7 @@ export const rulesIn = lately((text: string): ReadonlyMap<string, ReadonlyMap<st
       for (const [i, row] of rows.getChildren('Property').entries()) {
         const rule = row.getChild('PropertyDefinition');
         const written = row.getChild('ArrayExpression');
-        if (!rule || !written) continue;
+        if (!rule || !written || written.to - written.from > longestRow) continue;
         const parts = cut(written)
           .slice(1, -1)
           .split(/,(?=(?:[^']*'[^']*')*[^']*$)/)
