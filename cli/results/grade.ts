@@ -9,7 +9,7 @@ const steps = z.array(z.number()).describe('From each size to the next.');
 
 /** Why a step changes at a size. */
 const cause = z.strictObject({
-  kind: z.enum(['chart', 'styling', 'estimate', 'construction', 'limit', 'turn', 'found']),
+  kind: z.enum(['chart', 'styling', 'estimate', 'construction', 'limit', 'turn', 'branch', 'found']),
   measurement: z.string().optional(),
   choice: z.string().optional(),
   step: z.string().optional().describe('The title of the sentence in the construction.'),
@@ -20,6 +20,13 @@ const cause = z.strictObject({
       'What lines that are found together may not do, and do not quite do in some of the sizes there.',
     ),
   change: z.number().optional(),
+  others: z.array(z.string()).optional().describe('Estimates that move the piece at least half as far.'),
+  by: z.number().optional().describe('By how much an angle grows each time, radians.'),
+  between: z
+    .array(z.string())
+    .optional()
+    .describe('The two sizes between which the lines turn from one answer to another.'),
+  mm: z.number().optional().describe('How far they turn in a hundredth of the way, mm.'),
   words: z.string(),
 });
 

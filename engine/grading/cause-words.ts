@@ -18,6 +18,7 @@ export function causeName(cause: Cause): string {
       return `${cause.kind} ${cause.limits.join()}`;
     case 'turn':
       return `${cause.kind} ${cause.step}`;
+    case 'branch':
     case 'found':
       return cause.kind;
   }
@@ -38,6 +39,8 @@ export function causeWords(cause: Cause): string {
       return `${cause.limits.map((limit) => `“${withoutBounds(limit)}”`).join(' and ')} ${cause.limits.length === 1 ? 'comes' : 'come'} to ${cause.limits.length === 1 ? 'its limit' : 'their limits'} there`;
     case 'turn':
       return `“${cause.step}” in the construction grows there by ${figure((Math.abs(cause.by) * 180) / Math.PI)} degrees each time, so that what lies far from it moves on an arc`;
+    case 'branch':
+      return `lines that are found together turn from one answer to another between sizes ${cause.between.join(' and ')}, by ${mm(cause.mm)} in a hundredth of the way`;
     case 'found':
       return 'no single number; the lines that are found together turn there';
   }

@@ -1,5 +1,6 @@
 import type { MeasurementName } from '../body/body.ts';
 import type { Sensitivity } from '../sensitivity/sensitivity.ts';
+import type { Jump } from './jump.ts';
 import type { GradedSize } from './laid-size.ts';
 import type { PieceGrade } from './rule-table.ts';
 import { stepChange } from './step-change.ts';
@@ -22,6 +23,8 @@ export type Cause =
   | EvenTurn
   /** Lines that are found together rest on a limit in some of the sizes there, and not in all. */
   | { readonly kind: 'limit'; readonly limits: readonly string[] }
+  /** Lines that are found together turn from one answer to another between two sizes. */
+  | ({ readonly kind: 'branch' } & Jump)
   /** None of these: the lines that the solver finds together. */
   | { readonly kind: 'found' };
 
@@ -45,6 +48,8 @@ export interface Shaping {
   readonly shapedBy: readonly MeasurementName[];
   /** The limits on which the lines of a size rest. */
   readonly limitsMet: (size: GradedSize) => readonly string[];
+  /** How far the edges of a piece jump between two sizes. */
+  readonly jump: (from: GradedSize, to: GradedSize, piece: string) => Jump;
   /** How its edges answer to each measurement changed alone. */
   readonly slopes: (size: GradedSize) => readonly Sensitivity[];
 }
@@ -54,7 +59,7 @@ export interface Shaping {
  * the chart's own or an estimate, whose changed step moves an edge of the piece most; the first step of the construction that
  * speaks of the piece and bends at least half as much; an angle by whose even growth a far corner moves on an arc; a limit
  * that its lines reach; a step that bends less, none much smaller than what it is to explain, or one of another piece; or else a
- * length that was measured on the drawing.
+ * length that was measured on the drawing; or a jump of the lines between two sizes.
  */
 export function causeOf(
   three: readonly GradedSize[],
@@ -78,7 +83,8 @@ export function causeOf(
   return (
     unevenStep(three, least, (step) => isComputed(step) && own(step)) ??
     unevenStep(three, least, isComputed) ??
-    unevenStep(three, least, (step) => !isComputed(step)) ?? { kind: 'found' }
+    unevenStep(three, least, (step) => !isComputed(step)) ??
+    branchBetween(three, piece, least, shaping) ?? { kind: 'found' }
   );
 }
 
@@ -105,6 +111,18 @@ function measurementOf(
   if (isGiven(measurement)) return { kind: 'chart', measurement, change };
   const withIt = others.filter((other) => other.moves >= WITH_IT * moves && !isGiven(other.measurement));
   return { kind: 'estimate', measurement, change, others: withIt.map((other) => other.measurement) };
+}
+
+/** The greater jump on either side of the middle size; none of less than `least`. */
+function branchBetween(
+  [before, middle, after]: readonly GradedSize[],
+  { piece }: PieceGrade,
+  least: number,
+  { jump }: Shaping,
+): Cause | undefined {
+  if (!before || !middle || !after) return undefined;
+  const [first] = [jump(before, middle, piece), jump(middle, after, piece)].toSorted((a, b) => b.mm - a.mm);
+  return first && first.mm >= least ? { kind: 'branch', ...first } : undefined;
 }
 
 /** How much the edge of a piece that answers most to a measurement grows, mm for each mm. */

@@ -12,6 +12,7 @@ import { causeName, causeWords } from './cause-words.ts';
 import { axesOf, type Chart } from './chart.ts';
 import { chartIssue, shown } from './chart-issues.ts';
 import { changeOf, type Evenness, evenness, type Uneven } from './evenness.ts';
+import { type Jump, jumpBetween } from './jump.ts';
 import { type GradedSize, laidSize } from './laid-size.ts';
 import { type AxisGrade, axisGrade } from './rule-table.ts';
 import { unlikeSizes } from './unlike-sizes.ts';
@@ -49,6 +50,7 @@ export function gradeOf(
     shapedBy: draft.shapedBy,
     limitsMet: limitsOfSizes(draft),
     slopes: slopesOfSizes(draft),
+    jump: jumpsOfSizes(draft),
   };
   const axes = axesOf(chart).map((axis) => {
     const onIt = axis.rows.flatMap((row) => sizes.find(({ of }) => of === row) ?? []);
@@ -94,6 +96,17 @@ function slopesOfSizes(draft: Draft): (size: GradedSize) => readonly Sensitivity
     const slopes = found.ok ? found.value : [];
     known.set(size, slopes);
     return slopes;
+  };
+}
+
+/** How far a piece jumps between two sizes, worked out when it is asked for. */
+function jumpsOfSizes(draft: Draft): (from: GradedSize, to: GradedSize, piece: string) => Jump {
+  const known = new Map<string, Jump>();
+  return (from, to, piece) => {
+    const key = [from.of.name, to.of.name, piece].join('\n');
+    const jump = known.get(key) ?? jumpBetween(draft, from, to, piece);
+    known.set(key, jump);
+    return jump;
   };
 }
 

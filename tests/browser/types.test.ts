@@ -35,6 +35,11 @@ inBrowser('types in the editor', () => {
     await page.keyboard.press('Home');
     for (let i = 0; i < 14; i++) await page.keyboard.press('ArrowRight');
     await page.locator('.meaning', { hasText: 'const wide: number' }).waitFor();
+    // And what may stand behind a dot.
+    await page.keyboard.press('Control+End');
+    await page.keyboard.type('export const long = wide.toExp');
+    await page.getByRole('option', { name: /^toExponential/ }).waitFor();
+    await page.keyboard.press('Escape');
     // Another file that this one no longer fits is named too, and led to.
     await page.keyboard.press('Control+End');
     await page.keyboard.press('Control+Shift+Home');

@@ -16,11 +16,12 @@ afterAll(() => page.close());
 
 /** Asks with the very bytes of a request, as no well-behaved client would. */
 const asked = (line: string, host = `localhost:${port}`): Promise<string> =>
+  said(`${line} HTTP/1.1\r\nHost: ${host}\r\nConnection: close\r\n\r\n`);
+
+const said = (bytes: string): Promise<string> =>
   new Promise((resolve, reject) => {
     let answer = '';
-    const socket = connect(port, '127.0.0.1', () =>
-      socket.write(`${line} HTTP/1.1\r\nHost: ${host}\r\nConnection: close\r\n\r\n`),
-    );
+    const socket = connect(port, '127.0.0.1', () => socket.write(bytes));
     socket.on('data', (part) => {
       answer += part;
     });
@@ -38,7 +39,7 @@ describe('the page as it is served', () => {
       expect(status(answer)).toBe(200);
       expect(answer).toContain(index);
     }
-    expect(await asked('GET /page.css')).toContain('content-type: text/css');
+    expect(await asked('GET /styles/print.css')).toContain('content-type: text/css');
     expect((await asked('HEAD /')).split('\r\n\r\n')[1]).toBe('');
   });
 
@@ -84,6 +85,31 @@ describe('the page as it is served', () => {
       ...[`localhost:${port}.example.test`, `a.localhost:${port}`, `0.0.0.0:${port}`, `localhost.:${port}`],
     ])
       expect([host, status(await asked('GET /', host))]).toEqual([host, 421]);
+  });
+
+  test('is answered to no one who names no host, or two, or asks to speak otherwise', async () => {
+    const own = `Host: localhost:${port}\r\n`;
+    const other = 'Host: example.test\r\n';
+    const rest = 'Connection: close\r\n\r\n';
+    const refused = [
+      `GET / HTTP/1.0\r\n${rest}`,
+      `GET / HTTP/1.1\r\n${rest}`,
+      `GET / HTTP/1.1\r\n${other}${own}${rest}`,
+      `GET http://example.test/ HTTP/1.1\r\n${own}${rest}`,
+      `CONNECT example.test:80 HTTP/1.1\r\n${own}${rest}`,
+      `POST /index.html HTTP/1.1\r\n${own}Content-Length: 100000\r\n${rest}${'x'.repeat(100_000)}`,
+      `GET / HTTP/1.1\r\n${own}X-Long: ${'x'.repeat(100_000)}\r\n${rest}`,
+      'nonsense\r\n\r\n',
+    ];
+    for (const bytes of refused) {
+      const answer = await said(bytes).catch(() => '');
+      expect(answer, bytes.slice(0, 100)).not.toContain('<div id="page">');
+    }
+    // To speak by sockets is asked for in vain: it is a file that is answered, or nothing.
+    const upgraded = await said(
+      `GET / HTTP/1.1\r\n${own}Upgrade: websocket\r\nConnection: Upgrade\r\n\r\n${`GET / HTTP/1.1\r\n${own}${rest}`}`,
+    );
+    expect(upgraded).not.toContain(' 101 ');
   });
 
   test('is not served to other machines', async () => {

@@ -120,6 +120,15 @@ describe('types in the editor', () => {
     expect(types.meaning('nowhere.ts', 0)).toBeUndefined();
   });
 
+  test('say what may stand behind a dot, and nothing elsewhere', () => {
+    const text = "import { point } from 'bodkin';\nexport const across = point(1, 2).;\n";
+    put({ 'own.ts': text });
+    const names = types.parts('own.ts', text.indexOf(';', 40)).map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining(['x', 'y']));
+    expect(types.parts('own.ts', 0)).toEqual([]);
+    expect(types.parts('nowhere.ts', 0)).toEqual([]);
+  });
+
   test('say nothing of a file that cannot be read, nor of names that a browser has', () => {
     put({ 'own.ts': 'const const' });
     expect(types.problems('own.ts')).toEqual([]);

@@ -299,6 +299,18 @@ describe('the stock of the workshop', () => {
       expect(cause).toMatchObject({ step: backCorner });
   });
 
+  it('tells where lines turn from one answer to another between two sizes', () => {
+    const uneven = unevenIn(stock('bodice', { shoulder: 'whole', front: 'plain', princess: 'armhole' }));
+    const branches = uneven.flatMap(({ cause }) => (cause.kind === 'branch' ? [cause] : []));
+    expect(branches.length).toBeGreaterThan(0);
+    // A length that grows steadily, 20 mm from size to size at most, grows by 0.2 mm in a hundredth of the way.
+    for (const { mm, between } of branches) {
+      expect(mm, between.join()).toBeGreaterThan(0.6);
+      expect(between[0]).not.toBe(between[1]);
+    }
+    expect(uneven.filter(({ cause }) => cause.kind === 'found')).toEqual([]);
+  });
+
   it('tells a far corner that moves on an arc, as the dart opens by as much with each cup', () => {
     const arcs = unevenIn(stock('bodice', { shoulder: 'whole' })).filter(
       ({ cause }) => cause.kind === 'turn',

@@ -23,7 +23,7 @@ import { readAhead } from './names/read-ahead.ts';
 import type { Stretch } from './names/read-code.ts';
 import { type NameSlip, slipsIn } from './names/slips.ts';
 import type { CodeIssue } from './questions.ts';
-import type { TypedName, TypeProblem } from './types/messages.ts';
+import type { TypedName, TypedPart, TypeProblem } from './types/messages.ts';
 
 /** What an editor tells. */
 export interface EditorEvents {
@@ -36,6 +36,8 @@ export interface EditorEvents {
   readonly known: () => KnownNames | undefined;
   /** What types say of the name at a place of the text as it is now; nothing where nobody asked for types. */
   readonly typed: (text: string, at: number) => Promise<TypedName | undefined>;
+  /** What types let stand behind the dot before a place; nothing where nobody asked for types. */
+  readonly parted: (text: string, at: number) => Promise<readonly TypedPart[]>;
   /** What the name means that the cursor is in. */
   readonly means: (meaning: NameMeaning | undefined) => void;
 }
@@ -189,7 +191,7 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
       tabindex: '0',
       'aria-label': `${file}: Tab leaves the editor, Ctrl+Enter runs the code`,
     }),
-    nameAssist(knownIn, events.typed),
+    nameAssist(knownIn, events),
     keymap.of([
       {
         key: 'Mod-Enter',

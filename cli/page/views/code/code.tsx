@@ -73,6 +73,7 @@ export function Code(props: FileViewProps) {
               lit={place?.file === file ? place : undefined}
               typing={typing}
               typed={async (text, at) => types?.meaning({ ...files, [file]: text }, file, at)}
+              parted={async (text, at) => (await types?.parts({ ...files, [file]: text }, file, at)) ?? []}
               write={(text) => tell({ does: 'write', file, text })}
               at={(line) => {
                 if (lesson) tell({ does: 'go to step', step: stepAt(places, file, line, lesson) });

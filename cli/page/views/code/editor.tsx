@@ -48,6 +48,7 @@ export function Editor(props: EditorProps) {
         known: () => events.current.known,
         means: mean,
         typed: (text, at) => events.current.typed(text, at),
+        parted: (text, at) => events.current.parted(text, at),
       });
       setEditor(made);
     }, 0);

@@ -8,7 +8,13 @@ export type TypeQuestion =
   | { readonly kind: 'files'; readonly changed: DraftFiles; readonly gone: readonly string[] }
   /** All that is wrong, in this file first. */
   | { readonly kind: 'check'; readonly number: number; readonly file: string }
-  | { readonly kind: 'mean'; readonly number: number; readonly file: string; readonly at: number };
+  /** What the name at a place means, or what may stand behind the dot before it. */
+  | {
+      readonly kind: 'mean' | 'part';
+      readonly number: number;
+      readonly file: string;
+      readonly at: number;
+    };
 
 export type TypeAnswer =
   /** The compiler could not be loaded. */
@@ -20,7 +26,8 @@ export type TypeAnswer =
       readonly problems: readonly TypeProblem[];
       readonly whole: boolean;
     }
-  | { readonly kind: 'meant'; readonly number: number; readonly meant: TypedName | undefined };
+  | { readonly kind: 'meant'; readonly number: number; readonly meant: TypedName | undefined }
+  | { readonly kind: 'parted'; readonly number: number; readonly parts: readonly TypedPart[] };
 
 /** Something that the types of a file do not allow, and where. */
 export interface TypeProblem extends Stretch {
@@ -33,4 +40,10 @@ export interface TypeProblem extends Stretch {
 /** What a name means that stands somewhere. */
 export interface TypedName extends Stretch {
   readonly meaning: NameMeaning;
+}
+
+/** Something that could be written behind a dot, and what it is in a word. */
+export interface TypedPart {
+  readonly name: string;
+  readonly kind: string;
 }

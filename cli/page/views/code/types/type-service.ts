@@ -1,6 +1,6 @@
 import ts from 'typescript-in-javascript';
 import { type DraftFiles, importedBy } from '../../../../draft-files.ts';
-import type { TypedName, TypeProblem } from './messages.ts';
+import type { TypedName, TypedPart, TypeProblem } from './messages.ts';
 
 /** The declarations that a draft is checked against, by path: the program’s at `/drafts` and `/engine`, the language’s at `/lib`. */
 export type Declarations = Readonly<Record<string, string>>;
@@ -12,6 +12,8 @@ export interface TypeService {
   /** What the types of a file do not allow; nothing where it cannot be read at all, which is said elsewhere. */
   readonly problems: (file: string) => readonly TypeProblem[];
   readonly meaning: (file: string, at: number) => TypedName | undefined;
+  /** What may stand behind a dot that ends at a place. */
+  readonly parts: (file: string, at: number) => readonly TypedPart[];
 }
 
 /** Edited files lie apart from the program’s own of the same names; a file may come from anywhere, and be called anything. */
@@ -62,14 +64,11 @@ export function typeService(declarations: Declarations): TypeService {
     isUsual(file) ? own + file : `${own}${++versions}.${/\.m?js$/.test(file) ? 'js' : 'ts'}`;
   const found = (specifier: string, from: string): string | undefined => {
     const file = fileAt(from);
-    if (file === undefined) return declared(new URL(specifier, `file://${from}`).pathname, specifier);
+    if (file === undefined) return declared(specifier, from);
     const by = importedBy(file, specifier, new Set(places.keys()));
     if (typeof by === 'object') return places.get(by.file);
     if (by === undefined || specifier === 'bodkin') return by && program;
-    const path = declared(
-      new URL(specifier, `file:///drafts/${isUsual(file) ? file : ''}`).pathname,
-      specifier,
-    );
+    const path = declared(specifier, `/drafts/${isUsual(file) ? file : ''}`);
     // What is run finds the name wherever it was sought, and so do types.
     return path !== undefined && texts.has(path) ? path : program;
   };
@@ -115,6 +114,13 @@ export function typeService(declarations: Declarations): TypeService {
       if (path === undefined || service.getSyntacticDiagnostics(path).length > 0) return [];
       return service.getSemanticDiagnostics(path).flatMap((diagnostic) => problemOf(file, diagnostic));
     },
+    parts: (file, at) => {
+      const path = places.get(file);
+      const list = path === undefined ? undefined : service.getCompletionsAtPosition(path, at, undefined);
+      return list?.isMemberCompletion
+        ? list.entries.slice(0, mostParts).map(({ name, kind }) => ({ name, kind }))
+        : [];
+    },
     meaning: (file, at) => {
       const path = places.get(file);
       const info = path === undefined ? undefined : service.getQuickInfoAtPosition(path, at);
@@ -136,8 +142,10 @@ const extensionOf = (path: string): string =>
   path.endsWith('.d.ts') ? ts.Extension.Dts : path.endsWith('.js') ? ts.Extension.Js : ts.Extension.Ts;
 
 /** The declarations of a module by its path; none of a library. */
-const declared = (path: string, specifier: string): string | undefined =>
-  specifier.startsWith('.') ? path.replace(/(?:\.[jt]s)?$/, '.d.ts') : undefined;
+const declared = (specifier: string, from: string): string | undefined =>
+  specifier.startsWith('.')
+    ? new URL(specifier, `file://${from}`).pathname.replace(/(?:\.[jt]s)?$/, '.d.ts')
+    : undefined;
 
 function problemOf(file: string, diagnostic: ts.Diagnostic): readonly TypeProblem[] {
   const { code, start = 0, length = 0, messageText } = diagnostic;
@@ -150,6 +158,9 @@ function problemOf(file: string, diagnostic: ts.Diagnostic): readonly TypeProble
     .join('\n');
   return [{ file, from: start, to: start + length, line: text.slice(0, start).split('\n').length, message }];
 }
+
+/** So many things that could be written are told. */
+const mostParts = 300;
 
 /** So many lines of the compiler’s reasoning are told. */
 const lines = 4;

@@ -1,5 +1,5 @@
 import type { DraftFiles } from '../../../../draft-files.ts';
-import type { TypeAnswer, TypedName, TypeProblem, TypeQuestion } from './messages.ts';
+import type { TypeAnswer, TypedName, TypedPart, TypeProblem, TypeQuestion } from './messages.ts';
 
 /** How types stand. */
 export interface Typing {
@@ -10,6 +10,9 @@ export interface Typing {
   /** Whether every file was looked at. */
   readonly whole: boolean;
 }
+
+/** What is told of a place. */
+type Told = Extract<TypeAnswer, { readonly kind: 'meant' | 'parted' }>;
 
 /** Files are looked at once nobody has typed for so long, ms. */
 const pause = 400;
@@ -23,7 +26,7 @@ export class Types {
   #checked: { readonly number: number; readonly files: DraftFiles } | undefined;
   #number = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  readonly #meant = new Map<number, (meant: TypedName | undefined) => void>();
+  readonly #asked = new Map<number, (answer: Told) => void>();
 
   constructor(hear: (typing: Typing) => void) {
     this.#hear = hear;
@@ -44,13 +47,24 @@ export class Types {
   }
 
   /** What a name means; nothing before the compiler is here, nor where nothing is known of it. */
-  meaning(files: DraftFiles, file: string, at: number): Promise<TypedName | undefined> {
+  async meaning(files: DraftFiles, file: string, at: number): Promise<TypedName | undefined> {
+    const answer = await this.#about('mean', files, file, at);
+    return answer?.kind === 'meant' ? answer.meant : undefined;
+  }
+
+  /** What may stand behind the dot that is before a place. */
+  async parts(files: DraftFiles, file: string, at: number): Promise<readonly TypedPart[]> {
+    const answer = await this.#about('part', files, file, at);
+    return answer?.kind === 'parted' ? answer.parts : [];
+  }
+
+  #about(kind: 'mean' | 'part', files: DraftFiles, file: string, at: number): Promise<Told | undefined> {
     if (this.#typing.is !== 'here') return Promise.resolve(undefined);
     this.#tell(files);
     const number = ++this.#number;
     return new Promise((resolve) => {
-      this.#meant.set(number, resolve);
-      this.#ask({ kind: 'mean', number, file, at });
+      this.#asked.set(number, resolve);
+      this.#ask({ kind, number, file, at });
     });
   }
 
@@ -78,8 +92,9 @@ export class Types {
         this.#say({ ...this.#typing, is: 'failed' });
         break;
       case 'meant':
-        this.#meant.get(answer.number)?.(answer.meant);
-        this.#meant.delete(answer.number);
+      case 'parted':
+        this.#asked.get(answer.number)?.(answer);
+        this.#asked.delete(answer.number);
         break;
       case 'checked': {
         const { problems, whole } = answer;

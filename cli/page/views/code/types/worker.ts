@@ -23,6 +23,8 @@ self.addEventListener('message', async ({ data }: MessageEvent<TypeQuestion>) =>
       return types.tell(data.changed, data.gone);
     case 'mean':
       return tell({ kind: 'meant', number: data.number, meant: types.meaning(data.file, data.at) });
+    case 'part':
+      return tell({ kind: 'parted', number: data.number, parts: types.parts(data.file, data.at) });
     case 'check': {
       const others = types.files().filter((file) => file !== data.file);
       const problems = [];
