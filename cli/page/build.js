@@ -2,11 +2,12 @@ import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 import { parse } from 'yaml';
 import { withoutWoff2 } from '../without-woff2.js';
 import { declarationsForEditor, writeTypes } from './declarations.js';
 import { directImports } from './direct-imports.js';
+import { flatPredicates } from './flat-predicates.js';
 import { withoutJsonSchema } from './without-json-schema.js';
 
 /*
@@ -53,7 +54,8 @@ async function styles() {
   );
   const views = own.sort().map((file) => join('views', file));
   const files = [...shared, 'worn/stage.css', ...views, ...last];
-  return (await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')))).join('\n');
+  const all = await Promise.all(files.map((file) => readFile(join(page, file), 'utf8')));
+  return (await transform(all.join('\n'), { loader: 'css', minify: true })).code;
 }
 
 /** The font of PDFs, and what each face is called there. */
@@ -80,7 +82,7 @@ export async function buildPage(outdir = join(root, '.dist/page')) {
     minify: true,
     legalComments: 'linked',
     logLevel: 'warning',
-    plugins: [directImports(root), withoutJsonSchema],
+    plugins: [directImports(root), withoutJsonSchema, flatPredicates],
     alias: { 'ml-matrix': matrices },
   };
   await build({

@@ -54,13 +54,15 @@ export function nearest(curves: readonly DrawnStretch[], p: Point, within: numbe
   let best: readonly number[] | undefined;
   let chord = 0;
   let least = within;
+  let square = within * within;
   for (const stretch of curves) {
     if (isBeyond(stretch, p, least)) continue;
     const { chords, first, last } = stretch;
     for (let i = first; i < last; i += 2) {
-      const apart = distanceToChord(chords, i, p);
-      if (apart >= least) continue;
-      least = apart;
+      const apart = squareToChord(chords, i, p);
+      if (apart >= square) continue;
+      square = apart;
+      least = Math.sqrt(apart);
       best = chords;
       chord = i;
     }
@@ -87,12 +89,13 @@ export function whichIsNear(
   within: number,
   first: number,
 ): number | undefined {
+  const square = within > 0 ? within * within : 0;
   for (let k = first; k < first + curves.length; k++) {
     const which = k < curves.length ? k : k - curves.length;
     const stretch = curves[which] as DrawnStretch;
     if (isBeyond(stretch, p, within)) continue;
     for (let i = stretch.first; i < stretch.last; i += 2)
-      if (distanceToChord(stretch.chords, i, p) < within) return which;
+      if (squareToChord(stretch.chords, i, p) < square) return which;
   }
   return undefined;
 }
@@ -101,14 +104,20 @@ export function whichIsNear(
 const isBeyond = ({ box }: DrawnStretch, p: Point, within: number): boolean =>
   box.left > p.x + within || box.right < p.x - within || box.top > p.y + within || box.bottom < p.y - within;
 
-/** Distance of `p` from the chord that starts at place `i` (mm). */
-function distanceToChord(chords: readonly number[], i: number, p: Point): number {
-  const t = shareAlongChord(chords, i, p);
+/** Square distance of `p` from the chord that starts at place `i` (mm squared). */
+function squareToChord(chords: readonly number[], i: number, p: Point): number {
   const fromX = chords[i] as number;
   const fromY = chords[i + 1] as number;
-  const x = fromX + t * ((chords[i + 2] as number) - fromX) - p.x;
-  const y = fromY + t * ((chords[i + 3] as number) - fromY) - p.y;
-  return Math.sqrt(x * x + y * y);
+  const dx = (chords[i + 2] as number) - fromX;
+  const dy = (chords[i + 3] as number) - fromY;
+  const x = fromX - p.x;
+  const y = fromY - p.y;
+  const along = -(x * dx + y * dy);
+  if (!(along > 0)) return x * x + y * y;
+  const length = dx * dx + dy * dy;
+  if (along >= length) return (x + dx) * (x + dx) + (y + dy) * (y + dy);
+  const t = along / length;
+  return (x + t * dx) * (x + t * dx) + (y + t * dy) * (y + t * dy);
 }
 
 /** How far along the chord that starts at place `i` its place nearest to `p` lies, as a share of it. */

@@ -129,6 +129,7 @@ inBrowser('by the keyboard alone', () => {
     // In the code Tab goes on, and does not write.
     await toView(page, 'Change the code');
     await page.locator('.cm-content').waitFor();
+    await page.locator('.drawn .construction').waitFor();
     await reach(page, /Tab leaves the editor/);
     await reach(page, /^(?:The construction|Hold it to everybody)$/);
 

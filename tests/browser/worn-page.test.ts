@@ -221,6 +221,15 @@ inBrowser('the page of a worn garment', () => {
       );
       expect(found).toEqual([]);
       expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+      // The picture has words, and on paper the page is black on white.
+      const words = await page.locator('.worn-host canvas[role="img"]').getAttribute('aria-label');
+      expect(words).toMatch(/ worn by .*(?:Off|Perhaps|Nothing is outside its band)/);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe(
+        'rgb(255, 255, 255)',
+      );
+      expect(await page.evaluate('getComputedStyle(document.body).color')).toBe('rgb(0, 0, 0)');
+      expect(await page.locator('.worn-choices').isVisible()).toBe(false);
     }
   });
 });

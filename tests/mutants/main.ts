@@ -24,7 +24,7 @@ const folders: Readonly<Record<string, readonly string[]>> = {
   'engine/numeric': ['tests/engine/numeric/**/*.test.ts'],
   'engine/constraints': ['tests/engine/constraints/**/*.test.ts'],
   'engine/finishing': ['tests/engine/finishing/**/*.test.ts'],
-  'engine/checks': ['tests/engine/checks/**/*.test.ts'],
+  'engine/checks': ['tests/engine/checks/**/*.test.ts', 'tests/engine/evaluate-unfit.test.ts'],
   'engine/reading': [
     'tests/engine/reading/**/*.test.ts',
     'tests/engine/render/*.test.ts',

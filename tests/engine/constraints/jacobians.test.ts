@@ -145,6 +145,41 @@ describe('the derivatives of every kind of relation and wish', () => {
     });
 });
 
+describe('what is said of a relation or wish', () => {
+  const shapeOf = (by: number): Shape => ({
+    p: { x: 0, y: by },
+    q: { x: 60 + by, y: 20 },
+    r: { x: 130, y: -10 - by },
+    angles: [0.9 + by / 50, -0.4, 0.7],
+    handles: [22 + by, 25, 30, 35 - by],
+  });
+  const [here, there] = [equationsOn(shapeOf(0)), equationsOn(shapeOf(3))];
+  const slopes = (element: Element, rows: number, x: Float64Array): readonly number[] => {
+    const jacobian = new Float64Array(rows * element.slots.length);
+    element.evaluate(x, new Float64Array(rows), jacobian);
+    return [...jacobian];
+  };
+
+  it.each([...RELATIONS, ...WISHES].map(({ name }) => name))(
+    'is that it is linear where its derivatives are everywhere the same, and nowhere else: %s',
+    (name) => {
+      const one = here.all.find((equation) => equation.name === name);
+      for (const element of one?.elements ?? []) {
+        const [a, b] = [here.x, there.x].map((x) => slopes(element, one?.rows ?? 0, x));
+        expect(a?.every((slope, i) => Math.abs(slope - (b?.[i] ?? NaN)) < 1e-12)).toBe(element.linear);
+      }
+    },
+  );
+
+  it('is that a curvature counts as the bulge on its handles: 3/2 times their product, on short ones as on ten', () => {
+    const scaleOf = (name: string, { all }: typeof here) => all.find((one) => one.name === name)?.scale;
+    expect(scaleOf('curvature, end to start', here)).toBeCloseTo(1.5 * 25 * 30, 9);
+    expect(scaleOf('curvature, line to end', here)).toBeCloseTo(1.5 * 35 * 35, 9);
+    const short = equationsOn({ ...shapeOf(0), handles: [2, 2, 2, 2] });
+    expect(scaleOf('curvature, start to start', short)).toBe(100);
+  });
+});
+
 describe('the second derivatives given for lengths and wishes', () => {
   for (const [name, accuracy] of [
     ['length of one', 0.3],

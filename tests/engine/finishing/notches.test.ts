@@ -3,6 +3,7 @@ import { notchStrokes } from '../../../engine/finishing/notches.ts';
 import type { Curve } from '../../../engine/geometry/curve.ts';
 import { distance, point } from '../../../engine/geometry/point.ts';
 import type { Notch, Piece } from '../../../engine/pattern/piece.ts';
+import { withDartsMarked } from '../../../engine/shaping/mark-darts.ts';
 import { cubic, edge, line, notch, piece, polygon } from '../garments.ts';
 
 const rectangle = (notches: readonly Notch[], allowance = 12.7): Piece => ({
@@ -34,6 +35,33 @@ describe('drawing notches', () => {
     expect(drawn(rectangle([notch('bust', 'right', 50)]))).toEqual([[[108.7, 50, 112.7, 50]]]);
     expect(drawn(rectangle([notch('bust', 'bottom', 30)]))).toEqual([[[70, 208.7, 70, 212.7]]]);
     expect(drawn(rectangle([notch('bust', 'right', 50)], 25))).toEqual([[[121, 50, 125, 50]]]);
+  });
+
+  it('draws those of a dart along its seams, prolonged, from 4 mm in to the cutting line', () => {
+    const dart = withDartsMarked(
+      piece('front', [
+        edge('shoulder', [line(point(0, 0), point(200, 0))]),
+        edge('above', [line(point(200, 0), point(200, 100))]),
+        edge('leg a', [line(point(200, 100), point(90, 115))]),
+        edge('leg b', [line(point(90, 115), point(200, 130))]),
+        edge('below', [line(point(200, 130), point(200, 300))]),
+        edge('waist', [line(point(200, 300), point(0, 300))]),
+        edge('front', [line(point(0, 300), point(0, 0))]),
+      ]),
+    );
+    const slits = notchStrokes(dart, 'slit').flatMap(({ notch: { mark }, strokes }) =>
+      mark === 'dart' ? (ends(strokes) ?? []) : [],
+    );
+    expect(slits).toHaveLength(2);
+    for (const [[fromX, fromY, toX, toY] = []] of slits as number[][][]) {
+      expect(fromX).toBeCloseTo(206, 9);
+      expect(toX).toBeCloseTo(210, 9);
+      // Each on its leg's line, which leans by 15 in 110.
+      const above = (fromY ?? 0) < 115;
+      const onLeg = (x = 0): number => 115 + ((above ? -1 : 1) * ((x - 90) * 15)) / 110;
+      expect(fromY).toBeCloseTo(onLeg(fromX), 6);
+      expect(toY).toBeCloseTo(onLeg(toX), 6);
+    }
   });
 
   it('never cuts over half of a narrow allowance, and lets a wedge stand out no farther', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { angleOverBust } from '../../../../engine/body/bust.ts';
+import { arcLength } from '../../../../engine/geometry/arc-length.ts';
 import { crossings, levelAt } from '../../../../engine/geometry/intersect.ts';
 import { point, turnedAbout } from '../../../../engine/geometry/point.ts';
 import { reversed } from '../../../../engine/geometry/split.ts';
@@ -93,10 +94,10 @@ describe('the width across sewn panels', () => {
     edge('armhole', [reversed(armhole)]),
     edge('side', [line(point(170, 0), point(170, 60)), line(point(170, 60), seamFoot)]),
   ]);
-  const across = (walked: 'as drawn' | 'mirrored'): ShapeMeasure => ({
+  const across = (walked: 'as drawn' | 'mirrored', share = 0.5): ShapeMeasure => ({
     kind: 'across',
     armhole: { edges: [walked === 'as drawn' ? against('side', 'armhole') : along('side', 'armhole')] },
-    share: 0.5,
+    share,
     side: { edges: [walked === 'as drawn' ? along('side', 'princess') : against('side', 'princess')] },
     centre: { edges: [against('centre', 'princess')] },
     middle: along('centre', 'middle'),
@@ -114,6 +115,37 @@ describe('the width across sewn panels', () => {
         expect(figure(across('mirrored'), centre, mirrored)).toBeCloseTo(beyond, 2);
       }),
     );
+  });
+
+  // The side panel's seam is bent and the centre's straight, so it matters where the two are laid together.
+  it.each([
+    [
+      'below the seam at its foot',
+      0.05,
+      cubic(point(70, -20), point(70, -35), point(80, -50), point(88, -58)),
+    ],
+    [
+      'above the seam at its top',
+      0.95,
+      cubic(point(73, -20), point(71.5, -30), point(70, -43), point(70, -58)),
+    ],
+  ])('is laid where it passes %s', (_, share, bent) => {
+    const [low, high] = share < 0.5 ? [-20, -20 - arcLength(bent, 1e-9)] : [-58 + arcLength(bent, 1e-9), -58];
+    const straight = line(point(70, low), point(70, high));
+    const plain = piece('centre', [
+      edge('middle', [line(point(0, 60), point(0, -90))], { turn: 'fold', allowance: 0 }),
+      edge('neck', [line(point(0, -90), point(70, high))]),
+      edge('princess', [reversed(straight)]),
+      edge('foot', [line(point(70, low), point(70, 60)), line(point(70, 60), point(0, 60))]),
+    ]);
+    const leaning = piece('side', [
+      edge('princess', [bent]),
+      edge('shoulder', [line(bent.to, point(170, -90))]),
+      edge('armhole', [line(point(170, -90), point(170, 0))]),
+      edge('side', [line(point(170, 0), point(170, 60)), line(point(170, 60), bent.from)]),
+    ]);
+    // There its seam stands upright as the centre's does: nothing is turned, and the armhole is 170 from the middle.
+    expect(figure(across('as drawn', share), plain, leaning)).toBeCloseTo(70, 6);
   });
 
   it('is taken on the centre panel alone where the armhole runs on over it: 60 degrees up a quarter circle (closed form)', () => {
