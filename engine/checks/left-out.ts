@@ -2,7 +2,7 @@ import { type Side, sides } from '../body/side.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
-import type { Join } from '../pattern/seam.ts';
+import type { EdgeRef, Join } from '../pattern/seam.ts';
 import { counted } from '../text/counted.ts';
 
 /** Something that a garment has by name, as a whole or on one of its pieces. */
@@ -23,6 +23,8 @@ interface Claim {
   readonly piece?: string;
   /** The pieces whose edges it stands on by their names, and the name of a notch itself. */
   readonly on: readonly string[];
+  /** The two sides of a seam. */
+  readonly sewn?: readonly (readonly EdgeRef[])[];
 }
 
 /** A garment as one that was read from a file must be, or why there is none. */
@@ -39,7 +41,7 @@ export type LikeOf = (garment: Garment) => Like;
 /** Everything that a garment has by name and a sheet says of it; a figure that is checked as it is drafted is on no sheet. */
 const claimsOf = ({ shapes, seams, joins, girths, notions, pieces }: Garment): readonly Claim[] => [
   ...shapes.filter(({ kind }) => kind !== 'drafted').map(({ name }) => whole('shape', name)),
-  ...seams.map(({ name, a, b }) => ({ ...whole('seam', name), on: [...a, ...b].map(({ piece }) => piece) })),
+  ...seams.map(({ name, a, b }) => ({ ...whole('seam', name), sewn: [a, b] })),
   ...joins.map((join) => ({ ...whole('join', join.name), on: piecesOf(join) })),
   ...girths.map(({ level }) => whole('girth', level)),
   ...notions.map(({ name }) => whole('notion', name)),
@@ -48,7 +50,9 @@ const claimsOf = ({ shapes, seams, joins, girths, notions, pieces }: Garment): r
     ...notches.map(
       ({ name, edge }) => ({ kind: 'notch', name: `${name}, ${edge}`, piece, on: [piece, name] }) as const,
     ),
-    ...lines.map(({ name }) => ({ kind: 'line', name, piece, on: [] }) as const),
+    ...lines
+      .filter(({ kind }) => kind !== 'gathering')
+      .map(({ name }) => ({ kind: 'line', name, piece, on: [] }) as const),
     ...marks.map(({ name }) => ({ kind: 'mark', name, piece, on: [] }) as const),
     ...cut.map(({ cloth }) => ({ kind: 'cloth', name: cloth, piece, on: [] }) as const),
   ]),
@@ -65,8 +69,8 @@ const piecesOf = (join: Join): readonly string[] =>
 
 /**
  * What a garment read from a file leaves out, though one like it has it. On which piece a notch of the armhole lies is the body's
- * doing, and so is which edges it parts: of notches, seams and joins on a piece that has other edges, and of those notches elsewhere,
- * nothing is asked.
+ * doing, and so is which edges it parts: of notches and joins on a piece that has other edges, of those notches elsewhere,
+ * and of seams between edges that are not there, nothing is asked; nor of rows of gathering, which only what is full has.
  */
 export function leftOut(garment: Garment, like: Like): readonly Issue[] {
   const { name } = garment;
@@ -94,11 +98,16 @@ export function leftOut(garment: Garment, like: Like): readonly Issue[] {
     ...parted.map(({ name }) => pairOf(name)),
     ...parted.flatMap(({ notches }) => notches.map(({ name }) => name)),
   ]);
+  const isThere = ({ piece, edge }: EdgeRef): boolean =>
+    garment.pieces.some(
+      ({ name, edges }) => pairOf(name) === piece && edges.some((one) => one.name === edge),
+    );
   const lacking = claimsOf(like.garment).filter(
     (claim) =>
       !has.has(keyOf(claim)) &&
       !sides.every((side) => has.has(keyOf(onSide(side, claim)))) &&
-      !claim.on.some((name) => asDrawn.has(name)),
+      !claim.on.some((name) => asDrawn.has(name)) &&
+      (claim.sewn ?? []).every((side) => side.some(isThere)),
   );
   const shapes = lacking.filter(({ kind }) => kind === 'shape');
   const others = lacking.filter(({ kind }) => kind !== 'shape');
