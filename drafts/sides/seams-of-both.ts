@@ -29,13 +29,30 @@ function seamOn(side: Side, pair: Pair<Seam>, { edgeOn }: PiecesOfBoth): Seam {
   };
 }
 
-/** The joins of both sides: a line may turn on one of them only. */
-export const joinsOfBoth = (right: Garment, left: Garment, both: PiecesOfBoth): readonly Join[] =>
-  inPairs(right.joins, left.joins, ({ name }) => name).flatMap((pair) =>
-    piecesOf(pair.right).some(both.differ)
-      ? sides.map((side): Join => ({ ...joinOn(side, pair[side], both), name: sided(side, pair[side].name) }))
-      : [pair.right],
-  );
+/**
+ * The joins of both sides: a line may turn on one of them only, and a notch of the armhole may part an edge of one of them
+ * only, which has a join more then.
+ */
+export function joinsOfBoth(right: Garment, left: Garment, both: PiecesOfBoth): readonly Join[] {
+  const [ofRight, ofLeft] = [namesOf(right.joins), namesOf(left.joins)];
+  const onSide = (side: Side, join: Join): Join => ({
+    ...joinOn(side, join, both),
+    name: sided(side, join.name),
+  });
+  return [
+    ...inPairs(
+      right.joins.filter(({ name }) => ofLeft.has(name)),
+      left.joins.filter(({ name }) => ofRight.has(name)),
+      ({ name }) => name,
+    ).flatMap((pair) =>
+      piecesOf(pair.right).some(both.differ) ? sides.map((side) => onSide(side, pair[side])) : [pair.right],
+    ),
+    ...right.joins.filter(({ name }) => !ofLeft.has(name)).map((join) => onSide('right', join)),
+    ...left.joins.filter(({ name }) => !ofRight.has(name)).map((join) => onSide('left', join)),
+  ];
+}
+
+const namesOf = (joins: readonly Join[]): ReadonlySet<string> => new Set(joins.map(({ name }) => name));
 
 const piecesOf = (join: Join): readonly string[] =>
   join.kind === 'along'

@@ -162,3 +162,24 @@ describe('what is sewn and measured on both sides', () => {
     expect(() => bothSides(garment, { ...garment, pieces: moved })).toThrow('The insert is cut whole');
   });
 });
+
+describe('an armhole notch that lies on the strap of one side only', () => {
+  it('gives that side a join more, and both are sewn', () => {
+    const { garment, report } = drafted(
+      'dress',
+      {
+        name: 'prompter',
+        units: 'in',
+        bustGirth: 36.25,
+        waistGirth: 29.5,
+        hipGirth: 38.75,
+        backNeckPointToWaist: 16.125,
+        fitting: [{ 'lengthen strap': 0.315, side: 'right' }],
+      },
+      { waistEase: 18.24, strapWidth: 30.57, sleeve: 'plain' },
+    );
+    expect(report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+    const of = (side: string) => garment.joins.filter(({ name }) => name.startsWith(`${side} `)).length;
+    expect(of('left')).not.toBe(of('right'));
+  });
+});
