@@ -142,6 +142,21 @@ inBrowser('a dressmaker', () => {
     expect(faults).toEqual([]);
   });
 
+  test('has her numbers turned into another unit, where she asks for that', async () => {
+    const { page, faults } = await opened();
+    await invented(page, 'Leading lady');
+    await page.getByLabel('inches', { exact: true }).check();
+    await page.getByText('One thing stands in the way of the dress.').waitFor();
+    await page.getByRole('button', { name: 'They were in cm: turn them into inches' }).click();
+    await drawn(page, 'dress');
+    expect(await page.getByLabel('Bust girth', { exact: true }).inputValue()).toBe('36 1/4');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await drawn(page, 'dress');
+    expect(await page.getByLabel('Bust girth', { exact: true }).inputValue()).toBe('92');
+    expect(faults).toEqual([]);
+  });
+
   test('needs nothing but the keyboard', async () => {
     const { page } = await opened();
     const reach = async (name: string): Promise<void> => {
