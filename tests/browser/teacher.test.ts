@@ -114,6 +114,25 @@ inBrowser('a teacher', () => {
     expect(faults).toEqual([]);
   });
 
+  test('sees the step that the cursor is in on the drawing, also where it draws nothing itself', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await page.getByLabel('File', { exact: true }).selectOption('skirt/skirt.ts');
+    await page.locator('.cm-content').focus();
+    await page.keyboard.press('Control+F');
+    await page.keyboard.type('Waist of the centre front gore');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Escape');
+    // A length of the drawing is marked.
+    await drawing(page)
+      .getByText(/^\d+\. Waist of the centre front gore:/)
+      .waitFor();
+    await drawing(page).locator('.construction .measured').waitFor();
+    expect(await drawing(page).locator('.construction .lit').count()).toBe(0);
+    expect(faults).toEqual([]);
+  });
+
   test('prints the lesson whole', async () => {
     const { page } = await withSkirt(browser);
     await view(page, 'Learn');
