@@ -94,7 +94,14 @@ inBrowser('a teacher', () => {
     await page.locator('.sentence button').nth(1).click();
     await page.getByRole('button', { name: /^To step/ }).click();
     await page.getByRole('heading', { name: 'Waist of the front half' }).waitFor();
-    // By keys alone: on, back, to the end and to the beginning.
+    // By keys alone, as soon as it is opened: on and back; in the step to the end and to the beginning too.
+    await view(page, 'Pieces');
+    await view(page, 'Learn');
+    const at = (await page.getByText(/step \d+ of/).textContent()) ?? '';
+    await page.keyboard.press('ArrowRight');
+    await page.getByText(at).waitFor({ state: 'detached' });
+    await page.keyboard.press('ArrowLeft');
+    await page.getByText(at).waitFor();
     await page.getByRole('region', { name: /^The step/ }).focus();
     await page.keyboard.press('Home');
     await page.getByText(/step 1 of/).waitFor();
