@@ -19,8 +19,10 @@ export const patternCodes = {
   'shape-not-true': 'What a cutter looks at lies outside its bound. Do not cut; the reason stands beside it.',
   'shape-unclaimed':
     'The sheet is not held to a shape that such a garment is. Its claims are not as they were written: write it again.',
+  'claim-left-out':
+    'The sheet leaves out a seam, notch or other thing that such a garment has. Its claims are not as they were written: write it again.',
   'shapes-unknown':
-    'Which shapes such a garment must have is not known here. Add its draft with --draft to have them looked for.',
+    'Which shapes and seams such a garment must have is not known here. Add its draft with --draft to have them looked for.',
   'shape-not-found': 'A shape is measured by a part that is not there. Name parts that are.',
   'broken-curve': 'An edge has a gap, a point in its middle, or no length. Draw it in one smooth go.',
   'kink-in-edge': 'An edge has a kink where it should run smoothly. Smooth it, or make two edges of it.',

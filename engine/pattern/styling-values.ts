@@ -15,7 +15,7 @@ export function madeOtherwise(choices: readonly Choice[], styling: Styling): Sty
 
 /**
  * The choices made for one garment, from whatever was given in a file or on the command line: defaults where
- * nothing was said, numbers within their range. Numbers may be written as text, lengths in mm, cm or inches: `1/2 in`.
+ * nothing was said, numbers within their range. Numbers may be written as text, lengths with their unit: `1/2 in`, `2,5 m`.
  *
  * Issues: `styling-not-a-list`, `unknown-styling` (with the nearest known name), `styling-not-a-number`,
  * `styling-out-of-range` (with the limits), `unknown-styling-word` (with the words that are known).
@@ -93,8 +93,16 @@ function unknownWord(name: string, word: string, words: readonly string[]): Issu
   };
 }
 
+const expected: Readonly<Record<NumberChoice['unit'], string>> = {
+  mm: 'a number with its unit (mm, cm, m, in, ft or yd)',
+  count: 'a whole number',
+  degrees: 'a number',
+  share: 'a number',
+  ratio: 'a number',
+};
+
 function notANumber(choice: NumberChoice, word: string): Issue {
-  const kind = choice.unit === 'count' ? 'a whole number' : 'a number';
+  const kind = expected[choice.unit];
   const orAuto = choice.kind === 'number or auto' ? ' or “auto”' : '';
   return {
     code: 'styling-not-a-number',

@@ -2,10 +2,10 @@ import { type CheckBounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
 import { cutAsMade } from '../checks/cut-as-made.ts';
 import { cutReady, labelFaults } from '../checks/cut-ready.ts';
+import { type LikeOf, leftOut } from '../checks/left-out.ts';
 import { notchDepthFaults } from '../checks/notch-depth.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
-import { type ShapesOf, unclaimedShapes } from '../checks/unclaimed-shapes.ts';
 import { FILE } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Unit } from '../text/units.ts';
@@ -34,9 +34,9 @@ const editedSince: Issue = {
 /**
  * Walks a written sheet again from its paths alone: every check of a garment, each cutting line measured
  * against its stitching line, no piece on another, and no label over a line. Fails when the file cannot be read
- * as a sheet; `readSheet` names the issues. `shapesOf` knows which shapes such a garment must claim.
+ * as a sheet; `readSheet` names the issues. `likeOf` drafts such a garment, whose seams, notches and shapes it must have.
  */
-export function walkSheet(svg: string, shapesOf?: ShapesOf): Result<WalkedSheet> {
+export function walkSheet(svg: string, likeOf?: LikeOf): Result<WalkedSheet> {
   const sheet = readSheet(svg);
   if (!sheet.ok) return sheet;
   const { garment, cutLines, notches, labels, edited, page, squares, units } = sheet.value;
@@ -46,7 +46,7 @@ export function walkSheet(svg: string, shapesOf?: ShapesOf): Result<WalkedSheet>
     ...squares,
     ...offPage(page, cutLines, labels),
     ...walked.issues,
-    ...(shapesOf ? unclaimedShapes(garment, shapesOf(garment)) : []),
+    ...(likeOf ? leftOut(garment, likeOf(garment)) : []),
     ...cutReady(garment, cutLines, fileBounds.cutLine),
     ...cutAsMade(garment, cutLines),
     ...garment.pieces.flatMap((piece) =>

@@ -47,7 +47,7 @@ export function numbered(sketch: Sketch): Slots {
   const scalarSlots = new Map<string, number>();
   let slot = 0;
   for (const [name, { at, free: which }] of points) {
-    if (!Number.isFinite(at.x + at.y))
+    if (![at.x, at.y].every(Number.isFinite))
       throw new DraftMistake(
         `The point “${name}” has no finite place: ${at.x}, ${at.y}. A number it comes from is missing.`,
         [name],

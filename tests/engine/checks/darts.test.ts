@@ -128,6 +128,17 @@ describe('a dart that opens towards another part of its piece', () => {
   });
 });
 
+describe('a dart that opens at an edge without allowance', () => {
+  test('lies flush where its mouth is cut on the stitching line', () => {
+    const piece = front();
+    const raw = {
+      ...piece,
+      edges: piece.edges.map((each): PieceEdge => (each.turn === 'dart' ? each : { ...each, allowance: 0 })),
+    };
+    expect(dartCapFaults(raw, cuttingLine(raw, PARALLEL), 0.05)).toEqual([]);
+  });
+});
+
 /** The same with the dart cut out, an allowance along its legs. */
 const withoutDarts = (piece: Piece): Piece => ({
   ...piece,

@@ -29,6 +29,36 @@ describe('what a solution rests on', () => {
     expect(hollowCurve(-0.5)).toContain('hollow');
   });
 
+  it('is no least radius while the tightest place of a curve is wider', () => {
+    const rests = (mm: number): readonly string[] => {
+      const draw = new SketchBuilder();
+      draw.fixed('a', { x: 0, y: 0 });
+      draw.fixed('b', { x: 100, y: 0 });
+      const curve = draw.curve('edge', 'a', 'b', { start: { angle: -0.5 }, end: { angle: 0.5 } });
+      draw.relation({ kind: 'least radius', name: 'room', curve, mm });
+      draw.wish({
+        kind: 'near',
+        name: 'hollow',
+        terms: [scalarOf('edge start angle')],
+        value: -0.8,
+        weight: 1e4,
+      });
+      draw.wish({
+        kind: 'near',
+        name: 'hollower',
+        terms: [scalarOf('edge end angle')],
+        value: 0.8,
+        weight: 1e4,
+      });
+      const sketch = draw.sketch();
+      const solution = solve(sketch);
+      expect(solution.status).toBe('solved');
+      return limitsMet(sketch, solution);
+    };
+    expect(rests(20)).toEqual([]);
+    expect(rests(110)).toEqual(['room']);
+  });
+
   it('is the bound of a length that would go on, and not that of one that is known', () => {
     const draw = new SketchBuilder();
     draw.length('dart', 20, { min: 5, max: 30 });

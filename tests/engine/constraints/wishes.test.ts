@@ -158,6 +158,14 @@ describe('mistakes in a sketch', () => {
     const draw = small();
     draw.length('width', NaN);
     expect(() => solve(draw.sketch())).toThrow('“width” has no finite value');
+    for (const at of [
+      { x: NaN, y: 3 },
+      { x: 3, y: Infinity },
+    ]) {
+      const nowhere = small();
+      nowhere.point('bust point', at);
+      expect(() => solve(nowhere.sketch())).toThrow('“bust point” has no finite place');
+    }
     const crossed = small();
     crossed.length('width', 5, { min: 6, max: 4 });
     expect(() => solve(crossed.sketch())).toThrow('leave it no room');

@@ -110,6 +110,24 @@ describe('the distance that a rectangle and a stroke are apart at least', () => 
   });
 });
 
+describe('what is drawn inside a piece', () => {
+  it('is its grainline, and of every mark as long a line as it says about its place, of a cross two', () => {
+    const at = point(50, 40);
+    const marked = box(100, 100, {
+      marks: [
+        { name: 'buttonhole', kind: 'buttonhole', at, angle: 0, length: 20 },
+        { name: 'drill', kind: 'cross', at, angle: 0, length: 6 },
+      ],
+    });
+    expect(insideStrokes(marked)).toEqual([
+      marked.grain,
+      { from: point(40, 40), to: point(60, 40) },
+      { from: point(47, 40), to: point(53, 40) },
+      { from: point(50, expect.closeTo(43, 12)), to: point(50, expect.closeTo(37, 12)) },
+    ]);
+  });
+});
+
 describe('finding a place for a label', () => {
   it('takes the middle of an empty piece, upright', () => {
     const place = labelPlace(
@@ -119,6 +137,13 @@ describe('finding a place for a label', () => {
     );
     expect(place).toMatchObject({ rotation: 0, width: 60, height: 30 });
     expect(place?.middle.y).toBeCloseTo(50, 0);
+  });
+
+  it('betters it by halved steps, to a hundredth of the block where the middle lies on no grid', () => {
+    const empty = box(97, 97, { grain: { from: point(1, 1), to: point(1, 2) } });
+    const place = labelPlace(empty, { width: 20, height: 20 }, 3);
+    expect(place?.middle.x).toBeCloseTo(48.5, 1);
+    expect(place?.middle.y).toBeCloseTo(48.5, 1);
   });
 
   it('turns the block where the piece is too narrow for it upright', () => {

@@ -35,6 +35,12 @@ describe('inflections', () => {
     expect(isStraight(hollow)).toBe(false);
   });
 
+  it('do not count into a part that is straight, however much the rest of the curve bends', () => {
+    const leaning = cubic(0, 0, 30, -0.05, 60, 0, 90, -40);
+    expect(inflections(leaning)).toEqual([]);
+    expect(inflections(leaning, 1e-7)).toEqual([expect.closeTo(0.0025, 4)]);
+  });
+
   it('count over a whole edge, across joints and straight parts', () => {
     expect(inflectionCount({ name: 'e', curves: [hollow, round] })).toBe(1);
     expect(inflectionCount({ name: 'e', curves: [hollow, line(90, 0, 120, -15), round] })).toBe(1);

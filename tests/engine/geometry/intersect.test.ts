@@ -194,6 +194,16 @@ describe('feetOnEdge', () => {
     expect(places(10.005, -7)).toEqual([[0, 1]]);
   });
 
+  // The feet from (0, c) on the parabola y = x^2 lie at 0 and at +-sqrt(c - 1/2), in units of 10 mm here, with c = 3/2.
+  it('come in the order of the edge, an end that is one found twice', () => {
+    const parabola = { name: 'parabola', curves: [cubic(-10, 10, 0, -10, 10, 0, 20, 40)] };
+    const back = { name: 'back', curves: [cubic(20, 40, 10, 0, 0, -10, -10, 10)] };
+    const found = (walked: typeof parabola) =>
+      feetOnEdge(walked, point(0, 15)).map(({ point: { x } }) => Math.round(x) + 0);
+    expect(found(parabola)).toEqual([-10, -10, 0, 10]);
+    expect(found(back)).toEqual([10, 0, -10, -10]);
+  });
+
   it('are three of an arch over whose hollow the point stands high', () => {
     const arch = { name: 'arch', curves: [cubic(0, 0, 0, 200, 100, 200, 100, 0)] };
     const found = feetOnEdge(arch, point(50, 60));

@@ -165,6 +165,7 @@ describe('isSimple', () => {
     expect(
       isSimple([{ name: 'loop', curves: [cubic(0, 0, 100, 100, 0, 100, 100, 0), line(100, 0, 0, 0)] }]),
     ).toBe(false);
+    expect(isSimple(polygon([0, 0], [10, 0], [10, 10], [20, 10]))).toBe(false);
     expect(isSimple(polygon([0, 0], [10, 0], [10, 10], [5, 0], [0, 10]))).toBe(false);
     expect(isSimple(polygon([0, 0], [10, 0], [10, 10], [10, 5], [0, 5]))).toBe(false);
   });

@@ -31,6 +31,17 @@ describe('styling', () => {
     expect(resolveStyling(choices, { fullness: 'auto' })).toMatchObject({ ok: true, value: defaults });
   });
 
+  test.each([
+    ['0.02m', 20],
+    ['0,02 m', 20],
+    ['1/10 ft', 30.48],
+    ['1/36 yd', 25.4],
+    ['1 1/4 in', 31.75],
+  ])('takes a length of %s as %d mm', (written, casingDepth) => {
+    const made = resolveStyling(choices, { casingDepth: written });
+    expect(made.ok && made.value.casingDepth).toBeCloseTo(casingDepth, 12);
+  });
+
   test('takes the very ends of a range', () => {
     for (const casingDepth of [6, 40]) expect(resolveStyling(choices, { casingDepth }).ok).toBe(true);
   });
@@ -40,13 +51,20 @@ describe('styling', () => {
     [{ pockets: 2 }, 'unknown-styling', 'pockets', 'Known are: casingDepth'],
     [{ __proto__x: 2 }, 'unknown-styling', '__proto__x', 'no choice'],
     [{ casingDepth: 41 }, 'styling-out-of-range', 'casingDepth', '41 mm; this draft takes 6 to 40 mm'],
-    [{ casingDepth: 'deep' }, 'styling-not-a-number', 'casingDepth', 'a number, not “deep”'],
+    [
+      { casingDepth: 'deep' },
+      'styling-not-a-number',
+      'casingDepth',
+      'a number with its unit (mm, cm, m, in, ft or yd), not “deep”',
+    ],
     [{ casingDepth: '' }, 'styling-not-a-number', 'casingDepth', 'a number'],
     [{ casingDepth: Number.NaN }, 'styling-not-a-number', 'casingDepth', 'a number'],
     [{ casingDepth: Infinity }, 'styling-not-a-number', 'casingDepth', 'a number'],
     [{ casingDepth: [12] }, 'styling-not-a-number', 'casingDepth', 'not “a list”'],
     [{ casingDepth: true }, 'styling-not-a-number', 'casingDepth', 'not “true”'],
     [{ casingDepth: 'auto' }, 'styling-not-a-number', 'casingDepth', 'not “auto”'],
+    [{ casingDepth: '1 ell' }, 'styling-not-a-number', 'casingDepth', 'not “1 ell”'],
+    [{ fullness: '2 m' }, 'styling-not-a-number', 'fullness', 'not “2 m”'],
     [{ fullness: 'lots' }, 'styling-not-a-number', 'fullness', 'a number or “auto”'],
     [{ slashLines: 2.5 }, 'styling-not-a-number', 'slashLines', 'a whole number'],
     [{ notchType: 'vee' }, 'unknown-styling-word', 'notchType', '“slit” or “wedge”, not “vee”'],

@@ -78,6 +78,14 @@ describe('a shape', () => {
     expect(unreadable).toHaveLength(1);
   });
 
+  test.each([
+    '<rect x="one" width="30" height="40" rx="5"/>',
+    '<rect width="30" height="4e" rx="5" ry="2"/>',
+    '<ellipse cx="one" rx="1" ry="1"/>',
+  ])('%s is told to have measures that are no plain numbers', (shape) => {
+    expect(shapesIn(shape).unreadable[0]?.reason).toBe('its measures are not plain numbers');
+  });
+
   test('that is not drawn where it stands is left alone, and so is what is no line to follow', () => {
     const line = '<path d="M0 0H3"/>';
     for (const around of ['defs', 'symbol', 'clipPath', 'mask', 'pattern', 'marker'])

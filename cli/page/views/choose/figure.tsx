@@ -26,6 +26,8 @@ export const Figure = unlessSame<Asked<Exclude<Choice, { kind: 'word' }>>>((aske
   const asText = (value: number): string =>
     inches ? `${lengthFigure(value, 'in', finest)} in` : String(value);
   const sign = inches ? 'in' : unitSigns[unit];
+  const entered = inches ? text?.replace(/ in$/, '') : text;
+  const behind = entered !== undefined && writtenLength(entered)?.withUnit ? '' : sign;
   const typed = (typing: string): string | undefined => {
     if (typing.trim() === '') return undefined;
     return inches && !/[a-z"″]/i.test(typing) ? `${typing} in` : typing;
@@ -40,13 +42,13 @@ export const Figure = unlessSame<Asked<Exclude<Choice, { kind: 'word' }>>>((aske
           inputMode={inches ? 'text' : 'decimal'}
           autocomplete="off"
           maxLength={40}
-          value={text === undefined ? '' : inches ? text.replace(/ in$/, '') : text}
+          value={entered ?? ''}
           placeholder={usual}
           aria-invalid={wrong}
           aria-describedby={`${name}-said`}
           onInput={({ currentTarget }) => send({ does: 'choose', name, text: typed(currentTarget.value) })}
         />
-        <span class="unit">{sign}</span>
+        <span class="unit">{behind}</span>
       </span>
       <span class="slide">
         <span aria-hidden="true">{shownIn(choice.min)}</span>
@@ -58,9 +60,7 @@ export const Figure = unlessSame<Asked<Exclude<Choice, { kind: 'word' }>>>((aske
           step={slider.step}
           value={typeof at === 'number' && Number.isFinite(at) ? at : (slider.min + slider.max) / 2}
           aria-label={`${label}, from ${shownIn(choice.min)} to ${shownIn(choice.max)} ${sign}`.trim()}
-          aria-valuetext={
-            text === undefined ? `${usual}, as usual` : `${inches ? text.replace(/ in$/, '') : text} ${sign}`
-          }
+          aria-valuetext={entered === undefined ? `${usual}, as usual` : `${entered} ${behind}`.trim()}
           onInput={({ currentTarget: { value, valueAsNumber } }) =>
             send({ does: 'choose', name, text: inches ? asText(valueAsNumber) : value })
           }

@@ -56,6 +56,10 @@ describe('a chain laid out', () => {
     expect(back && Math.hypot(edgeEnd(back).x, edgeEnd(back).y)).toBeCloseTo(Math.hypot(70, 30), 9);
   });
 
+  it('is nothing between a notch and itself, wherever that stands', () => {
+    expect(laid({ ...whole, from: 'shoulder', to: 'shoulder' }, first, second)).toBeUndefined();
+  });
+
   it('counts from notch to notch where notches are named', () => {
     const toShoulder: EdgeChain = { ...whole, to: 'shoulder' };
     const out = laid(toShoulder, first, second);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { garments } from '../../drafts/garments.ts';
-import { shapesOf } from '../../drafts/shapes-of.ts';
+import { likeOf } from '../../drafts/like-of.ts';
 import { walkSheet } from '../../drafts/walk-sheet.ts';
+import { leftOut } from '../../engine/checks/left-out.ts';
 import { evaluate } from '../../engine/evaluate.ts';
 import { type Metadata, metadataText, sealed } from '../../engine/render/metadata.ts';
 import { sheetSvg } from '../../engine/render/sheet.ts';
@@ -41,6 +42,47 @@ describe('a sheet sealed anew', () => {
     expect(issues(forged(change)).map(({ code }) => code)).toEqual(['shape-unclaimed']);
   });
 
+  const without =
+    (list: 'seams' | 'joins' | 'girths' | 'notions', named: string) =>
+    (said: Metadata): Partial<Metadata> => ({
+      [list]: said[list].filter((one) => ('level' in one ? one.level : one.name) !== named),
+    });
+  const on =
+    (piece: string, list: 'lines' | 'marks' | 'cut', named: string) =>
+    ({ pieces }: Metadata): Partial<Metadata> => ({
+      pieces: pieces.map((one) =>
+        one.name === piece
+          ? { ...one, [list]: one[list].filter((it) => ('cloth' in it ? it.cloth : it.name) !== named) }
+          : one,
+      ),
+    });
+
+  const hemNotch = ({ pieces }: Metadata): Partial<Metadata> => ({
+    pieces: pieces.map((one) => ({ ...one, notches: one.notches.filter(({ edge }) => edge !== 'hem') })),
+  });
+
+  it.each<[string, (said: Metadata) => Partial<Metadata>]>([
+    ['the seam “strap, outer edge”', without('seams', 'strap, outer edge')],
+    ['the join “waist at centre back”', without('joins', 'waist at centre back')],
+    ['the girth “hem”', without('girths', 'hem')],
+    ['the notion “zip”', without('notions', 'zip')],
+    ['the notch “centre front, hem” of skirt centre front', hemNotch],
+    ['the line “casing” of insert', on('insert', 'lines', 'casing')],
+    ['the mark “left buttonhole” of insert', on('insert', 'marks', 'left buttonhole')],
+    ['the cloth “lining” of front strap', on('front strap', 'cut', 'lining')],
+  ])('leaves something out: %s', (words, change) => {
+    expect(issues(forged(change))).toMatchObject([
+      { code: 'claim-left-out', severity: 'error', message: expect.stringContaining(`leaves out ${words}`) },
+    ]);
+  });
+
+  it('leaves more out than one thing', () => {
+    const [found] = issues(forged(({ notions }) => ({ notions: notions.slice(2) })));
+    expect(found?.message).toMatch(
+      /leaves out the notion “.*”, and 1 other thing, which every such dress has/,
+    );
+  });
+
   it('is told apart where its draft is not known: no error, and not passed over', () => {
     const found = issues(forged(() => ({ garment: 'cloak', shapes: [] })));
     expect(found.map(({ code, severity }) => [code, severity])).toEqual([['shapes-unknown', 'note']]);
@@ -52,14 +94,17 @@ describe('a sheet sealed anew', () => {
   });
 });
 
-describe('the shapes of a garment', () => {
+describe('what a garment has by name', () => {
   const stylings = [
     {},
     { sleeve: 'none', front: 'plain', shoulder: 'whole' },
     { sleeve: 'plain', sleeveTo: 'wrist' },
     { skirtLining: 'lined', opening: 'side', inside: 'faced' },
+    // The notches of some armholes lie on the straps so, and the lining has an edge less.
+    { necklineDepth: 0.55, backNecklineDepth: 48 },
+    { neckline: 'square', backNecklineDepth: 122.69, opening: 'side' },
   ];
-  it.each(shippedBodies)('are those that its draft claims of like bodies: %s', (name) => {
+  it.each(shippedBodies)('is what one of its choices has that was drafted for a like body: %s', (name) => {
     for (const draft of garments)
       for (const styling of stylings) {
         const own = Object.fromEntries(
@@ -67,15 +112,13 @@ describe('the shapes of a garment', () => {
         );
         const made = evaluate(draft, shippedBody(name), own);
         if (!made.ok) continue;
-        const must = shapesOf(garments)(made.value.garment);
-        const claims = made.value.garment.shapes
-          .filter(({ kind }) => kind !== 'drafted')
-          .map((shape) => shape.name);
-        expect(must).toEqual({ kind: 'claims', names: claims });
+        const like = likeOf(garments)(made.value.garment);
+        expect(like.kind).toBe('drafted');
+        expect(leftOut(made.value.garment, like)).toEqual([]);
       }
   });
 
-  it('are asked for of both sides where these differ', () => {
+  it('is asked for of both sides where these differ', () => {
     const body = {
       ...(shippedBody('leading-lady') as object),
       fitting: [{ 'lower shoulder': 1, side: 'left' }],

@@ -1,13 +1,16 @@
 import { type BodyData, gridOf, middleBody } from '../engine/body/grid.ts';
 import { readBody } from '../engine/body/read.ts';
-import type { Claimable, ShapesOf } from '../engine/checks/unclaimed-shapes.ts';
+import type { LikeOf } from '../engine/checks/left-out.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
-import type { Garment, Wearer } from '../engine/pattern/garment.ts';
+import type { Wearer } from '../engine/pattern/garment.ts';
 import { resolveStyling } from '../engine/pattern/styling-values.ts';
 
-/** The drafts by which a garment that was read from a file is known: its own makes the same once more, for a like body. */
-export const shapesOf =
-  (known: readonly Draft[]): ShapesOf =>
+/**
+ * The drafts by which a garment that was read from a file is known: its own makes the same once more, for a like body. What a garment
+ * has by name hangs on its choices; the body moves figures alone.
+ */
+export const likeOf =
+  (known: readonly Draft[]): LikeOf =>
   ({ name, choices, wearer }) => {
     const draft = known.find((one) => one.name === name);
     if (!draft) return { kind: 'unknown' };
@@ -16,16 +19,10 @@ export const shapesOf =
     for (const data of [...(wearer ? [like(wearer)] : []), middleBody, ...others]) {
       const body = readBody(data);
       const drawn = body.ok ? draft.draw(body.value, styling.value) : body;
-      if (drawn.ok) return claimsOf(drawn.value);
+      if (drawn.ok) return { kind: 'drafted', garment: drawn.value };
     }
     return { kind: 'unknown' };
   };
-
-/** Which figures are measured on paper hangs on the pieces there are, and so on the choices; the body moves their bands alone. */
-const claimsOf = ({ shapes }: Garment): Claimable => ({
-  kind: 'claims',
-  names: shapes.filter(({ kind }) => kind !== 'drafted').map(({ name }) => name),
-});
 
 /** A back of middle length, mm; a sheet says her girths alone. */
 const BACK = 405;
