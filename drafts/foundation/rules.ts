@@ -175,13 +175,13 @@ export const foundationRules = ruleTable('F', {
     0.159,
     'share',
     'a girth that is larger stands out further by this share of it, as a circle does',
-    'radius by girth of a circle, 1 / (2 pi)',
+    '1 / (2 pi)',
   ],
   bellyRounds: [
     22,
     'mm',
     'a waist smaller than the ribs becomes a belly by degrees, within about this',
-    'so that sizes follow each other evenly',
+    'so that sizes grow evenly',
   ],
   sideDips: [
     -1,
