@@ -14,7 +14,7 @@
  * | walk what was written | `walkSheet` |
  * | read a size chart, draft its sizes, and see what the grade is | `readChart`, `draftSizes`, `gradeOf`, `nestFiles`, `nearestSizes` |
  * | say what an issue means, by its code | `explanations` |
- * | ask for measurements | `measurementNames`, `measurementWords`, `howTaken`, `essentialNames` |
+ * | ask for measurements | `measurementNames`, `measurementWords`, `howTaken`, `howHeld`, `essentialNames` |
  * | draw the body itself, and say which measurements matter | `bodyForm`, `lineFigure`, `sensitivities`, `takeAgain` |
  * | tell lengths, and an issue's message, in inches | `lengthCell`, `withLengthsIn` |
  * | compare two drafts, drafted now or as they were written | `compareDrafts` of `draftedNow`, `sheetDraft` |
@@ -31,7 +31,7 @@ export { measurementNames } from '../engine/body/body.ts';
 export { cupLetters } from '../engine/body/cup-letters.ts';
 export type { FittingChange } from '../engine/body/fitting.ts';
 export { essentialNames } from '../engine/body/found.ts';
-export { howTaken } from '../engine/body/how-taken.ts';
+export { howHeld, howTaken } from '../engine/body/how-taken.ts';
 export { measurementWords } from '../engine/body/measurement-words.ts';
 export { readBody } from '../engine/body/read.ts';
 export type { Report, SeamReport, ShapeReport } from '../engine/checks/report.ts';

@@ -16,7 +16,9 @@ export type PageAction =
   | { readonly does: 'measure'; readonly name: MeasurementName; readonly text: string }
   | {
       readonly does: 'say';
-      readonly about: Partial<Pick<BodyForm, 'name' | 'age' | 'units' | 'cup' | 'reconcile'>>;
+      readonly about: Partial<
+        Pick<BodyForm, 'name' | 'age' | 'units' | 'cup' | 'reconcile' | 'sizes' | 'rest'>
+      >;
     }
   /** What is more likely than what was written, for some measurements that contradict others. */
   | { readonly does: 'take sizes'; readonly sizes: BodyForm['sizes'] }

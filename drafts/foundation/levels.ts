@@ -9,6 +9,8 @@ export interface Levels {
   readonly bust: Mm;
   readonly underBust: Mm;
   readonly waist: Mm;
+  /** How far the belly stands out beyond the ribs. */
+  readonly belly: Mm;
   /** The waist at the side seam. */
   readonly sideWaist: Mm;
 }
@@ -43,7 +45,9 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
       ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}`
       : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
   const underBust = table.mm`Under-bust level: bust level ${bust} + drop ${below}`;
-  const sideDips = table.mm`Waist dips at the side seam: ${rules.sideDips} + ${rules.sideDipsPerMm} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth}, at least 0), at most ${rules.sideDipsMost}`;
+  const beyond = table.mm`Waist stands out beyond the ribs: ${rules.standsOut} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth})`;
+  const belly = table.mm`Belly beyond the ribs: (waist beyond them ${beyond} + root of (square of waist beyond them ${beyond} + square of ${rules.bellyRounds})) / 2`;
+  const sideDips = table.mm`Waist dips at the side seam: ${rules.sideDips} + ${rules.sideDipsPerMm} of belly beyond the ribs ${belly}, at most ${rules.sideDipsMost}`;
   const sideWaist = table.mm`Waist level at the side seam: waist level ${waist} + ${sideDips}`;
-  return { across, underarm, bust, underBust, waist, sideWaist };
+  return { across, underarm, bust, underBust, waist, sideWaist, belly };
 }

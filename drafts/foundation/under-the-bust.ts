@@ -17,10 +17,9 @@ export interface FrontLevels {
  * ribs; at the side seam both are back where the back has them.
  */
 export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontLevels {
-  const { size } = table;
-  const { sideWaist } = levels;
+  const { sideWaist, belly } = levels;
   const underBust = lowerEdge(table, levels);
-  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth}), at least ${rules.frontDipsLeast}, at most ${rules.frontDipsMost}`;
+  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of belly beyond the ribs ${belly}, at most ${rules.frontDipsMost}`;
   const lower = table.mm`Front waist level: waist level at the side seam ${sideWaist} + ${dips}`;
   const waistAtCentre = table.mm`Front waist level at the centre front: ${lower} + ${rules.centreDips}`;
   return { underBust, waist: lower, waistAtCentre };

@@ -27,3 +27,37 @@ export const howTaken: Readonly<Record<MeasurementName, string>> = {
   waistHeight: 'From the floor to the waist.',
   stature: 'From the floor to the crown, without shoes.',
 };
+
+const [round, limb, along, chest] = [
+  'Hold it close all round, neither loose nor pressed in, while she breathes quietly.',
+  'Hold it close, without pressing in.',
+  'Lay it flat along the body, and do not pull.',
+  'Hold it taut from the neck to the bust point: it is not pressed in above the breast',
+];
+
+/** How the tape is held for each of them (a body is measured without constricting it: ISO 8559-1:2017, from memory; else common practice). */
+export const howHeld: Readonly<Record<MeasurementName, string>> = {
+  bustGirth: round,
+  underBustGirth: round,
+  upperChestGirth: round,
+  waistGirth: round,
+  hipGirth: round,
+  neckBaseGirth: 'Stand it on its edge, close, without pressing in.',
+  upperArmGirth: limb,
+  armscyeGirth: limb,
+  elbowGirth: limb,
+  wristGirth: limb,
+  shoulderLength: along,
+  shoulderSlope: 'It needs no tape: lay a straight edge on the shoulder, and read its angle against a level.',
+  outerArmLength: along,
+  backNeckPointToWaist: along,
+  neckShoulderPointToBustPoint: `${chest}.`,
+  neckShoulderPointToWaist: `${chest}, and straight from there to the waist, not pressed in below it.`,
+  bustPointWidth: 'Hold it taut through the air: it does not sink in between.',
+  acrossBackWidth: along,
+  acrossFrontWidth: along,
+  scyeDepth: along,
+  waistToHip: along,
+  waistHeight: 'Let it hang plumb, and do not follow the body.',
+  stature: 'She stands against a wall; lay a book flat on her head, and read plumb below it.',
+};

@@ -15,11 +15,19 @@ inBrowser('edited code', () => {
     const { page, faults } = await withSkirt(browser);
     await view(page, 'Change the code');
     await drawing(page).getByRole('img').waitFor();
-    await write(page, 'export default {\n  name: \n};;; const const\n');
+    const broken = 'export default {\n  name: \n};;; const const\n';
+    await write(page, broken);
     await drawing(page).getByText('What is drawn below is the last that could be.').waitFor();
-    await drawing(page)
-      .getByRole('button', { name: /, line \d$/ })
-      .waitFor();
+    const place = drawing(page).getByRole('button', { name: /, line \d$/ });
+    const line = Number((await place.textContent())?.split(' ').at(-1));
+    await page.keyboard.press('Control+Home');
+    // Twice: whoever went elsewhere meanwhile is led back.
+    for (let i = 0; i < 2; i++) {
+      await place.click();
+      await page.locator('.cm-content:focus').waitFor();
+      expect(await page.locator('.cm-activeLine').textContent()).toBe(broken.split('\n')[line - 1]);
+      await page.keyboard.press('Control+End');
+    }
     await page.locator('.cm-lint-marker-error').first().waitFor();
     await drawing(page).getByRole('img').waitFor();
     await page.getByRole('button', { name: 'All as it was' }).click();

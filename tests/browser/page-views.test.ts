@@ -136,7 +136,7 @@ inBrowser('on the page', () => {
         const { bytes } = await download(page, 'report.json');
         return JSON.parse(bytes.toString()).fitting;
       };
-      expect(await fitted()).toMatchObject([{ change: 'take in the side seam at the bust', mm: 5 }]);
+      expect(await fitted()).toMatchObject([{ change: 'take in the side seam at the bust', mm: 6 }]);
       await page.getByRole('button', { name: 'Undo' }).click();
       await page.getByRole('button', { name: 'report.json' }).waitFor();
       expect(await fitted()).toEqual([]);

@@ -146,6 +146,9 @@ inBrowser('the figure', () => {
     await page
       .getByRole('img', { name: /^Her form from the front: the tape for the hip girth, [\d.]+ cm\./ })
       .waitFor();
+    await page
+      .getByText('Hold it close all round, neither loose nor pressed in, while she breathes quietly.')
+      .waitFor();
     await page.getByRole('heading', { name: 'Take these again first' }).waitFor();
     const again = page.getByRole('region', { name: 'What to take again first' }).getByRole('link');
     expect(await again.count()).toBe(3);

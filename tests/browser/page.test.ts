@@ -121,6 +121,42 @@ inBrowser('a dressmaker', () => {
     expect(await page.getByRole('button', { name: 'sheet.svg' }).count()).toBe(0);
   });
 
+  test('is told what stands in the way of the first drawing, whichever view would show it', async () => {
+    const { page, faults } = await opened();
+    for (const [name, text] of [
+      ['Bust girth', '92'],
+      ['Waist girth', '74'],
+      ['Hip girth', '99'],
+      ['Back neck point to waist', '405'],
+    ] as const)
+      await page.getByLabel(name, { exact: true }).fill(text);
+    for (const name of ['Choose', 'Pieces']) {
+      await view(page, name);
+      await page.getByText('Nothing could be drawn yet. What stands in the way:').waitFor();
+      await page
+        .getByText(/back neck point to waist/i)
+        .first()
+        .waitFor();
+    }
+    expect(await barriers(page)).toEqual([]);
+    expect(faults).toEqual([]);
+  });
+
+  test('has her numbers turned into another unit, where she asks for that', async () => {
+    const { page, faults } = await opened();
+    await invented(page, 'Leading lady');
+    await page.getByLabel('inches', { exact: true }).check();
+    await page.getByText('One thing stands in the way of the dress.').waitFor();
+    await page.getByRole('button', { name: 'They were in cm: turn them into inches' }).click();
+    await drawn(page, 'dress');
+    expect(await page.getByLabel('Bust girth', { exact: true }).inputValue()).toBe('36 1/4');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await drawn(page, 'dress');
+    expect(await page.getByLabel('Bust girth', { exact: true }).inputValue()).toBe('92');
+    expect(faults).toEqual([]);
+  });
+
   test('needs nothing but the keyboard', async () => {
     const { page } = await opened();
     const reach = async (name: string): Promise<void> => {

@@ -94,7 +94,14 @@ inBrowser('a teacher', () => {
     await page.locator('.sentence button').nth(1).click();
     await page.getByRole('button', { name: /^To step/ }).click();
     await page.getByRole('heading', { name: 'Waist of the front half' }).waitFor();
-    // By keys alone: on, back, to the end and to the beginning.
+    // By keys alone, as soon as it is opened: on and back; in the step to the end and to the beginning too.
+    await view(page, 'Pieces');
+    await view(page, 'Learn');
+    const at = (await page.getByText(/step \d+ of/).textContent()) ?? '';
+    await page.keyboard.press('ArrowRight');
+    await page.getByText(at).waitFor({ state: 'detached' });
+    await page.keyboard.press('ArrowLeft');
+    await page.getByText(at).waitFor();
     await page.getByRole('region', { name: /^The step/ }).focus();
     await page.keyboard.press('Home');
     await page.getByText(/step 1 of/).waitFor();
@@ -104,6 +111,25 @@ inBrowser('a teacher', () => {
     await page.getByText(/step 1 of/).waitFor();
     await page.keyboard.press('End');
     await page.getByText(/step (\d+) of \1/).waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  test('sees the step that the cursor is in on the drawing, also where it draws nothing itself', async () => {
+    const { page, faults } = await withSkirt(browser);
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await page.getByLabel('File', { exact: true }).selectOption('skirt/skirt.ts');
+    await page.locator('.cm-content').focus();
+    await page.keyboard.press('Control+F');
+    await page.keyboard.type('Waist of the centre front gore');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Escape');
+    // A length of the drawing is marked.
+    await drawing(page)
+      .getByText(/^\d+\. Waist of the centre front gore:/)
+      .waitFor();
+    await drawing(page).locator('.construction .measured').waitFor();
+    expect(await drawing(page).locator('.construction .lit').count()).toBe(0);
     expect(faults).toEqual([]);
   });
 

@@ -45,10 +45,17 @@ inBrowser('types in the editor', () => {
     await page.keyboard.press('Control+Shift+Home');
     await page.keyboard.press('Delete');
     await page.keyboard.insertText('export const nothing = 1;\n');
-    await types
-      .getByRole('button', { name: /^skirt\/(?!gore-sizes)/ })
-      .first()
-      .waitFor({ timeout: 30_000 });
+    const other = types.getByRole('button', { name: /^skirt\/(?!gore-sizes)/ }).first();
+    await other.waitFor({ timeout: 30_000 });
+    const [, file = '', line = ''] = /^(.*), line (\d+)$/.exec((await other.textContent()) ?? '') ?? [];
+    await other.click();
+    await page.getByLabel(`${file}: Tab leaves the editor`).and(page.locator(':focus')).waitFor();
+    const source = await page.evaluate<string>(
+      `fetch('drafts.json').then((all) => all.json()).then(({ files }) => files[${JSON.stringify(file)}])`,
+    );
+    await expect
+      .poll(() => page.locator('.cm-activeLine').textContent())
+      .toBe(source.split('\n')[Number(line) - 1]);
     expect(await barriers(page)).toEqual([]);
     await page.getByLabel('Check types as one writes').uncheck();
     await types.getByText('1.4 MB').waitFor();

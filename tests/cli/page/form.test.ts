@@ -10,8 +10,70 @@ import type { DraftRequest, PageRequest } from '../../../cli/page/messages.ts';
 import { reduce } from '../../../cli/page/reducer.ts';
 import { draftRequest, emptyState } from '../../../cli/page/state.ts';
 import { sliderOf } from '../../../cli/page/views/choose/slider.ts';
-import { garments } from '../../../drafts/index.ts';
+import { inOtherUnit, unitBefore } from '../../../cli/page/views/measure/in-other-unit.ts';
+import { garments, measurementNames, readBody } from '../../../drafts/index.ts';
 import { shippedBodies } from '../../drafts/drafted.ts';
+
+describe('the unit of a form', () => {
+  const file = async (name: string) =>
+    formFrom(parse(await readFile(new URL(`../../../measurements/${name}.yaml`, import.meta.url), 'utf8')));
+
+  test('is another at a press, and only asked for are the numbers turned into it', async () => {
+    const cm = await file('leading-lady');
+    const opened = { ...emptyState, form: cm };
+    expect(unitBefore(opened)).toBe(undefined);
+    const called = reduce(opened, { does: 'say', about: { units: 'in' } });
+    expect(called.form.sizes).toBe(cm.sizes);
+    expect(unitBefore(called)).toBe('cm');
+    const turned = reduce(called, { does: 'say', about: inOtherUnit(called.form, 'cm', 'in') });
+    // 92 cm are 36.22 inches: three and a half sixteenths behind 36.
+    expect(turned.form.sizes.bustGirth).toBe('36 1/4');
+    expect(turned.form.sizes.shoulderSlope).toBe(cm.sizes.shoulderSlope);
+    expect(unitBefore(turned)).toBe(undefined);
+    expect(reduce(turned, { does: 'undo' }).form).toBe(called.form);
+  });
+
+  test.each(shippedBodies)(
+    'turned leaves the %s as she is, but for what a tape cannot show',
+    async (name) => {
+      const form = await file(name);
+      const { units } = form;
+      if (units === '') throw new Error('no unit');
+      for (const to of ['cm', 'in', 'mm'] as const) {
+        const before = readBody(bodyData(form));
+        const after = readBody(bodyData({ ...form, units: to, ...inOtherUnit(form, units, to) }));
+        if (!before.ok || !after.ok) throw new Error(`${name} cannot be read in ${to}`);
+        for (const size of measurementNames)
+          if (form.sizes[size] !== undefined && size !== 'shoulderSlope')
+            expect(Math.abs(after.value.size[size] - before.value.size[size])).toBeLessThanOrEqual(
+              to === 'in' ? 25.4 / 32 + 1e-9 : 0.05 + 1e-9,
+            );
+      }
+    },
+  );
+
+  test('turned turns what a fitting changed too, and leaves what is no length of it', () => {
+    const form = formFrom({
+      units: 'cm',
+      bustGirth: '36 in',
+      waistGirth: 'wide',
+      fitting: [
+        { 'take in': 'side seam', level: 'waist', by: 1 },
+        { 'lower shoulder': 2, side: 'left' },
+      ],
+    });
+    const { sizes, rest } = inOtherUnit(form, 'cm', 'mm');
+    expect(sizes).toEqual({ bustGirth: '36 in', waistGirth: 'wide' });
+    expect(rest.fitting).toEqual([
+      { 'take in': 'side seam', level: 'waist', by: 10 },
+      { 'lower shoulder': 20, side: 'left' },
+    ]);
+    expect(inOtherUnit(form, 'cm', 'in').rest.fitting).toEqual([
+      { 'take in': 'side seam', level: 'waist', by: 0.394 },
+      { 'lower shoulder': 0.787, side: 'left' },
+    ]);
+  });
+});
 
 describe('the form of a body', () => {
   test.each(shippedBodies)('holds all that the file of the %s says', async (name) => {

@@ -238,6 +238,9 @@ describe('a step back, of rules and code', () => {
   test('is none where code is only loaded and looked at', () => {
     const looked = did([begin, within({ does: 'show file', file: 'rules.ts' }), write('b')]);
     expect(looked.history.past).toEqual([]);
+    const led = did([within({ does: 'lead to', file: 'rules.ts', line: 3 })], looked);
+    expect(led.history.past).toEqual([]);
+    expect(led.own.code).toMatchObject({ file: 'rules.ts', sought: { line: 3 } });
     const again = did([begin], did([write('c')], looked));
     expect(again.history.past.length).toBe(1);
   });

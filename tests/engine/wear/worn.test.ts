@@ -218,8 +218,8 @@ describe('a bodice on a body that is otherwise built', () => {
   it('with 60 mm less bust, and ribs 60 mm larger, binds under the bust, and its bust point is too high', () => {
     const flat = { ...lady, bustGirth: 86 };
     const [own, other] = [trial(fuller, fuller, {}), trial(fuller, flat, {})];
-    expect(easeAt(other, 'under-bust')).toBeLessThan(easeAt(own, 'under-bust') - 8);
-    expect(stretchedWeft(other)).toBeGreaterThan(5 * stretchedWeft(own));
+    // The tape round the cloth tells nothing of it, at 20 mm or at 12: it lies over what stands off beside the breasts.
+    expect(stretchedWeft(other)).toBeGreaterThan(10 * stretchedWeft(own));
     expect(other.found.bustPoint?.up ?? 0).toBeGreaterThan((own.found.bustPoint?.up ?? 0) + 10);
     const slack = ({ found }: Trial): number =>
       found.gaps.find(({ edge }) => edge === 'neckline between the bust points')?.longer ?? 0;
@@ -252,7 +252,8 @@ describe('a neckline', () => {
 
 describe('what is to be altered', () => {
   const withLessUnderBust = (changes: readonly object[]) => ({ ...lady, fitting: changes });
-  const withMoreCup = (changes: readonly object[]) => ({ ...fuller, fitting: changes });
+  const fullish = { ...lady, underBustGirth: 71 };
+  const withMoreCup = (changes: readonly object[]) => ({ ...fullish, fitting: changes });
   const underBust = (forWhom: object, onWhom: object): Judged | undefined => {
     const { garment } = drafted(forWhom);
     const { body } = drafted(onWhom);
@@ -265,14 +266,14 @@ describe('what is to be altered', () => {
   it.each([
     ['less of a cup', lady, fuller, 'take in', withLessUnderBust],
     // What cannot be had from the ease the cloth is stretched by, and that is surely off.
-    ['more of a cup', fuller, lady, 'let out', withMoreCup],
+    ['more of a cup', fullish, lady, 'let out', withMoreCup],
   ] as const)(
     'drafted for %s, is said of the front princess seam, and drafted again with it the finding shrinks',
     (_, forWhom, onWhom, kind, again) => {
       const before = underBust(forWhom, onWhom);
       expect(before).toMatchObject({ verdict: 'off', change: { kind, seam: 'front princess seam' } });
       const by = (before?.change?.mm ?? 0) / 10;
-      expect(by).toBeGreaterThan(0.35);
+      expect(by).toBeGreaterThan(0.4);
       const altered = again([{ [kind]: 'front princess seam', level: 'under-bust', by }]);
       const now = easeAt(trial(altered, onWhom, {}), 'under-bust');
       const should = before?.should ?? Number.NaN;

@@ -56,6 +56,8 @@ export interface CodeEditor {
     lines: { readonly from: number; readonly to: number } | undefined,
     reveal: boolean,
   ) => void;
+  /** Brings the cursor to where a line begins, and that into sight. */
+  readonly lead: (line: number) => void;
   readonly end: () => void;
 }
 
@@ -267,6 +269,14 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
         ],
       });
     },
+    lead: (line) => {
+      const { from } = lineOf(line, view.state);
+      view.focus();
+      view.dispatch({
+        selection: { anchor: from },
+        effects: EditorView.scrollIntoView(from, { y: 'center' }),
+      });
+    },
     end: () => {
       clearTimeout(waiting);
       waiting = undefined;
@@ -275,9 +285,12 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
   };
 }
 
-function diagnosticOf({ source, severity, message }: CodeIssue, { doc }: EditorState): readonly Diagnostic[] {
+/** The line of this number, from 1; the nearest that there is. */
+const lineOf = (line: number, { doc }: EditorState) => doc.line(Math.min(Math.max(1, line), doc.lines));
+
+function diagnosticOf({ source, severity, message }: CodeIssue, state: EditorState): readonly Diagnostic[] {
   if (!source) return [];
-  const { from, to } = doc.line(Math.min(Math.max(1, source.line), doc.lines));
+  const { from, to } = lineOf(source.line, state);
   return [{ from, to, severity: severity === 'note' ? 'info' : severity, message }];
 }
 

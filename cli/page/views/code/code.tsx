@@ -36,7 +36,7 @@ export function Code(props: FileViewProps) {
   const lesson = code.drawn?.lesson;
   const place = lesson && code.step !== undefined ? placeOfStep(places, code.step, lesson) : undefined;
   const goTo = ({ source }: CodeIssue): void => {
-    if (source && source.file in files) tell({ does: 'show file', file: source.file });
+    if (source && source.file in files) tell({ does: 'lead to', file: source.file, line: source.line });
   };
   const goToStep = (step: number): void => {
     const found = lesson && placeOfStep(places, step, lesson);
@@ -70,6 +70,7 @@ export function Code(props: FileViewProps) {
               known={known}
               original={shows === 'difference' ? (original[file] ?? '') : undefined}
               issues={issues.filter(({ source }) => source?.file === file)}
+              sought={code.sought}
               lit={place?.file === file ? place : undefined}
               typing={typing}
               typed={async (text, at) => types?.meaning({ ...files, [file]: text }, file, at)}

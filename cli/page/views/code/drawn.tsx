@@ -1,7 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { useUrl } from '../drawing/use-url.ts';
 import { Construction, drawingNames, drawingOf } from '../learn/construction.tsx';
 import { DrawingNames } from '../learn/drawing-names.tsx';
+import type { Lesson, TaughtStep } from '../learn/lesson.ts';
+import { numberSeen } from '../learn/number-seen.ts';
+import { restingOn } from '../learn/own.ts';
 import type { RanDraft } from './questions.ts';
 
 interface DrawnProps {
@@ -18,18 +21,33 @@ const sheetAlt = ({ title, ok, issues }: RanDraft): string => {
   return `${title}: its pieces on one sheet. ${ok ? 'Every check is true.' : `Not as it should be: ${wrong.join(' ')}`}`;
 };
 
+const nothing: ReadonlySet<number> = new Set();
+
+/**
+ * What is lit of a step: the lines that it draws; of one that draws none the length that it comes to, or else what rests on it; and on
+ * which drawing that is.
+ */
+function seenOf(lesson: Lesson, step: TaughtStep) {
+  if (step.draws.length > 0) return { lit: new Set([step.number]) };
+  const number = numberSeen(lesson, step, 'outcome');
+  if (number && !number.by) return { lit: nothing, number, on: number.dimension.on };
+  const lit = restingOn(step.number, lesson);
+  const drawn = lesson.steps.find(({ number, draws }) => lit.has(number) && draws.length > 0);
+  return { lit, on: drawn?.draws.at(-1)?.on };
+}
+
 /** What the code draws: the construction, in which a step leads to its line, or the sheet of pieces. */
 export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
   const [shows, show] = useState<'construction' | 'pieces'>('construction');
   const [chosen, choose] = useState<{ readonly on: string; readonly step: number | undefined }>();
   const lesson = ran?.lesson;
-  const at = step ?? 0;
-  const own = lesson && drawingOf(lesson, at);
+  const shown = lesson?.steps.find(({ number }) => number === step);
+  const seen = useMemo(() => (lesson && shown ? seenOf(lesson, shown) : undefined), [lesson, shown]);
+  const own = seen?.on ?? (lesson && drawingOf(lesson, step ?? 0));
   const names = lesson ? drawingNames(lesson) : [];
   const on = chosen !== undefined && chosen.step === step && names.includes(chosen.on) ? chosen.on : own;
   const url = useUrl(ran?.sheet);
   if (!ran) return <p class="empty">{strange ? 'Nothing of it has been run yet.' : 'Drafting …'}</p>;
-  const shown = lesson?.steps.find(({ number }) => number === step);
   const isConstruction = shows === 'construction' && lesson !== undefined && on !== undefined;
   return (
     <>
@@ -55,7 +73,9 @@ export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
             lesson={lesson}
             on={on}
             step={lesson.steps.length}
-            lit={new Set(step === undefined ? [] : [step])}
+            lit={seen?.lit ?? nothing}
+            dimension={seen?.number?.dimension}
+            amount={seen?.number?.amount}
             goTo={goTo}
           />
         ) : (

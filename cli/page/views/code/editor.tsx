@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts';
 import type { KnownNames } from './names/known-names.ts';
 import type { NameMeaning } from './names/name-meaning.ts';
+import type { Coded } from './own.ts';
 import type { CodeIssue } from './questions.ts';
 import type { Typing } from './types/types.ts';
 
@@ -14,6 +15,8 @@ interface EditorProps extends Omit<EditorEvents, 'known' | 'means'> {
   /** What it differs from, where that is to be seen. */
   readonly original: string | undefined;
   readonly issues: readonly CodeIssue[];
+  /** The line that somebody was led to last. */
+  readonly sought: Coded['sought'];
   readonly lit: { readonly from: number; readonly to: number } | undefined;
 }
 
@@ -57,7 +60,7 @@ export function Editor(props: EditorProps) {
       made?.end();
     };
   }, []);
-  const { file, text, original, issues, lit, known, typing } = props;
+  const { file, text, original, issues, lit, known, typing, sought } = props;
   useEffect(() => editor?.show(file, text, original), [editor, file, text, original]);
   useEffect(() => editor?.tell(issues), [editor, file, original, issues]);
   useEffect(() => editor?.look(), [editor, known?.program, known?.choices]);
@@ -70,6 +73,13 @@ export function Editor(props: EditorProps) {
     // Where the cursor itself chose the step, it is in sight already.
     editor?.light(lit, Date.now() - typed.current > justNow);
   }, [editor, file, original, lit?.from, lit?.to]);
+  // Who comes back to the view is not led again.
+  const led = useRef(sought);
+  useEffect(() => {
+    if (!editor || !sought || led.current === sought) return;
+    led.current = sought;
+    editor.lead(sought.line);
+  }, [editor, sought]);
   return (
     <>
       <div class="editor" ref={place} />

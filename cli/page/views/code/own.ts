@@ -10,6 +10,8 @@ import { type CodeOf, isOwnCode, isSameDraft, type WrittenCode } from './written
 export interface Coded extends WrittenCode {
   /** The file that is in the editor. */
   readonly file: string;
+  /** The line of it that somebody was led to last, from 1; another object each time. */
+  readonly sought: { readonly line: number } | undefined;
   /** Rules that were turned in the lesson and are to be written into the code. */
   readonly turned: TurnedRules | undefined;
   readonly shows: 'code' | 'difference';
@@ -64,6 +66,7 @@ export type Coding =
   | { readonly does: 'rules are taken over'; readonly files: DraftFiles; readonly file: string | undefined }
   | { readonly does: 'write'; readonly file: string; readonly text: string }
   | { readonly does: 'show file'; readonly file: string }
+  | { readonly does: 'lead to'; readonly file: string; readonly line: number }
   /** Without a file: all of them. */
   | { readonly does: 'back to the original'; readonly file: string | undefined }
   | { readonly does: 'show'; readonly shows: Coded['shows'] }
@@ -81,6 +84,7 @@ const noCode: Coded = {
   original: {},
   changed: {},
   file: '',
+  sought: undefined,
   strange: false,
   turned: undefined,
   shows: 'code',
@@ -151,6 +155,8 @@ function after(own: Coded, action: Coding): Coded {
       return written(own, { [action.file]: action.text });
     case 'show file':
       return { ...own, file: action.file, step: undefined };
+    case 'lead to':
+      return { ...own, file: action.file, step: undefined, sought: { line: action.line } };
     case 'back to the original': {
       if (action.file === undefined) return { ...own, changed: {}, held: undefined };
       const { [action.file]: _, ...changed } = own.changed;

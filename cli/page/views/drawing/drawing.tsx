@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { ScreenPiece } from '../../../../drafts/index.ts';
 import type { PageIssue } from '../../page-issue.ts';
-import { isUntouched, type PageState } from '../../state.ts';
+import { garmentNow, isUntouched, type PageState } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
 import { arranged } from './arranged.ts';
@@ -71,26 +71,41 @@ export const before = (
   { name }: ScreenPiece,
 ): ScreenPiece | undefined => earlier?.find((piece) => piece.name === name);
 
-export const NothingDrawn = ({ state }: { state: PageState }) => (
-  <p class="empty">
-    {isUntouched(state)
-      ? 'The pieces are drawn here as soon as bust, waist and hip girth and the back neck point to waist are known.'
-      : 'Nothing could be drawn yet.'}
-  </p>
-);
+export function NothingDrawn({ state }: { state: PageState }) {
+  if (isUntouched(state))
+    return (
+      <p class="empty">
+        The pieces are drawn here as soon as bust, waist and hip girth and the back neck point to waist are
+        known.
+      </p>
+    );
+  const errors = hindrances(state);
+  return (
+    <>
+      <p class="empty">Nothing could be drawn yet.{errors.length > 0 ? ' What stands in the way:' : ''}</p>
+      <AllSaid issues={errors.slice(0, most)} />
+    </>
+  );
+}
 
 /** What stands in the way of the next drawing. */
-export function Hindered({ state: { answer, view } }: { state: PageState }) {
-  const errors = answer && !answer.made ? answer.issues.filter(isError) : [];
-  if (errors.length === 0) return null;
-  // Beside a form it stands in the form.
-  const said = view === 'pieces';
+export function Hindered({ state }: { state: PageState }) {
+  if (!state.answer || state.answer.made) return null;
+  const errors = hindrances(state);
   return (
     <div class="hinders">
-      <p>This is the last that could be drawn.{said ? ' What stands in the way of the next:' : ''}</p>
-      {said && <AllSaid issues={errors.slice(0, most)} />}
+      <p>
+        This is the last that could be drawn.{errors.length > 0 ? ' What stands in the way of the next:' : ''}
+      </p>
+      <AllSaid issues={errors.slice(0, most)} />
     </div>
   );
 }
 
-const isError = ({ severity }: PageIssue): boolean => severity === 'error';
+/** What stands in the way and is said nowhere else in sight: beside the choices, what is said of one stands at that. */
+function hindrances(state: PageState): readonly PageIssue[] {
+  const errors = state.answer?.issues.filter(({ severity }) => severity === 'error') ?? [];
+  if (state.view !== 'choose') return errors;
+  const choices = new Set(garmentNow(state)?.choices.map(({ name }) => name));
+  return errors.filter(({ path }) => !choices.has(path));
+}

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { Construction, drawingNames, drawingOf } from './construction.tsx';
 import { Contents } from './contents.tsx';
 import { DrawingNames } from './drawing-names.tsx';
@@ -41,20 +41,24 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
     dimension?.on ??
     drawingOf(lesson, step.number);
   const go = (number: number): void => teach({ does: 'go to step', step: number });
+  // At once: a key may follow on what it drew.
+  useLayoutEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      const to = keyed(event, step, lesson);
+      if (to === undefined) return;
+      event.preventDefault();
+      go(to);
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  }, [lesson, step, teach]);
   return (
     <div class="lesson">
       <section
         class="step"
         aria-label="The step: arrow keys go to the next and the one before"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys step the lesson wherever one is in it.
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: Home and End step the lesson in it, and move the page elsewhere.
         tabIndex={0}
-        onKeyDown={(event) => {
-          const to =
-            event.ctrlKey || event.metaKey || event.altKey ? undefined : keyed(event.key, step, lesson);
-          if (to === undefined || event.target instanceof HTMLInputElement) return;
-          event.preventDefault();
-          go(to);
-        }}
       >
         <p class="quiet">
           {step.heading} · step {step.number} of {lesson.steps.length}
@@ -131,8 +135,21 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
   );
 }
 
-/** The step that a key leads to. */
-function keyed(key: string, { number }: TaughtStep, { steps }: Lesson): number | undefined {
-  const to = { ArrowRight: number + 1, ArrowLeft: number - 1, Home: 1, End: steps.length }[key];
-  return to === undefined ? undefined : Math.min(Math.max(1, to), steps.length);
+/**
+ * The step that a key leads to: the arrows wherever one is but in a field, for a lesson is stepped as it is opened; Home and End in the
+ * step alone.
+ */
+function keyed(event: KeyboardEvent, { number }: TaughtStep, { steps }: Lesson): number | undefined {
+  const { key, target } = event;
+  if (event.ctrlKey || event.metaKey || event.altKey || event.shiftKey || event.defaultPrevented)
+    return undefined;
+  const at = target instanceof Element ? target : document.body;
+  if (at.closest('input, select, textarea, [contenteditable]')) return undefined;
+  const last = steps.length;
+  const to = {
+    ArrowRight: number + 1,
+    ArrowLeft: number - 1,
+    ...(at.closest('.step') ? { Home: 1, End: last } : {}),
+  }[key];
+  return to === undefined ? undefined : Math.min(Math.max(1, to), last);
 }

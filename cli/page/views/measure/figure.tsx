@@ -1,5 +1,6 @@
 import {
   capital,
+  howHeld,
   howTaken,
   type LineFigure,
   type MeasurementName,
@@ -109,6 +110,6 @@ const bestSide = (figure: BodyFigure, at: MeasurementName): Side =>
 /** How the tape is held for one measurement. */
 export const Held = ({ at }: { readonly at: MeasurementName }) => (
   <p>
-    <strong>{capital(measurementWords(at))}.</strong> {howTaken[at]}
+    <strong>{capital(measurementWords(at))}.</strong> {howTaken[at]} {howHeld[at]}
   </p>
 );

@@ -1,10 +1,12 @@
 import { cupLetters, unitLabel, unitNames } from '../../../../drafts/index.ts';
 import { AllSaid } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
+import { inOtherUnit, unitBefore } from './in-other-unit.ts';
 
 /** Who she is and in which unit she is measured; what else is said of her in words. */
 export function Person({ state, send }: ViewProps) {
   const { form, answer } = state;
+  const before = unitBefore(state);
   const about = (path: string) => answer?.issues.filter((issue) => issue.path === path) ?? [];
   return (
     <section class="fields" aria-label="Who, and in which unit">
@@ -37,6 +39,17 @@ export function Person({ state, send }: ViewProps) {
             {unitLabel[unit]}
           </label>
         ))}
+        {before && form.units && (
+          <button
+            type="button"
+            class="back"
+            onClick={() => {
+              if (form.units) send({ does: 'say', about: inOtherUnit(form, before, form.units) });
+            }}
+          >
+            They were in {unitLabel[before]}: turn them into {unitLabel[form.units]}
+          </button>
+        )}
         <AllSaid issues={about('units')} />
       </fieldset>
       <div class="field">
