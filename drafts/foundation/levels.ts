@@ -9,7 +9,7 @@ export interface Levels {
   readonly bust: Mm;
   readonly underBust: Mm;
   readonly waist: Mm;
-  /** How far the belly stands out beyond the ribs. */
+  /** How far the belly stands out. */
   readonly belly: Mm;
   /** The waist at the side seam. */
   readonly sideWaist: Mm;
@@ -45,9 +45,9 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
       ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}`
       : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
   const underBust = table.mm`Under-bust level: bust level ${bust} + drop ${below}`;
-  const beyond = table.mm`Waist stands out beyond the ribs: ${rules.standsOut} of (waist girth ${size.waistGirth} - under-bust girth ${size.underBustGirth})`;
-  const belly = table.mm`Belly beyond the ribs: (waist beyond them ${beyond} + root of (square of waist beyond them ${beyond} + square of ${rules.bellyRounds})) / 2`;
-  const sideDips = table.mm`Waist dips at the side seam: ${rules.sideDips} + ${rules.sideDipsPerMm} of belly beyond the ribs ${belly}, at most ${rules.sideDipsMost}`;
+  const beyond = table.mm`Waist stands out: ${rules.standsOut} of (waist girth ${size.waistGirth} + ${rules.ribsBelowChest} - upper chest girth ${size.upperChestGirth})`;
+  const belly = table.mm`Belly: (waist stands out ${beyond} + root of (square of waist stands out ${beyond} + square of ${rules.bellyRounds})) / 2`;
+  const sideDips = table.mm`Waist dips at the side seam: ${rules.sideDips} + ${rules.sideDipsPerMm} of belly ${belly}, at most ${rules.sideDipsMost}`;
   const sideWaist = table.mm`Waist level at the side seam: waist level ${waist} + ${sideDips}`;
   return { across, underarm, bust, underBust, waist, sideWaist, belly };
 }

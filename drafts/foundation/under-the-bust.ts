@@ -19,7 +19,7 @@ export interface FrontLevels {
 export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontLevels {
   const { sideWaist, belly } = levels;
   const underBust = lowerEdge(table, levels);
-  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of belly beyond the ribs ${belly}, at most ${rules.frontDipsMost}`;
+  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of belly ${belly}, at most ${rules.frontDipsMost}`;
   const lower = table.mm`Front waist level: waist level at the side seam ${sideWaist} + ${dips}`;
   const waistAtCentre = table.mm`Front waist level at the centre front: ${lower} + ${rules.centreDips}`;
   return { underBust, waist: lower, waistAtCentre };

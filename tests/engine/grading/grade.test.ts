@@ -253,8 +253,7 @@ describe('the stock of the workshop', () => {
   const backCorner = 'Back neckline corner from the centre back';
 
   it.each([
-    // Five ends of a zip; and two lengths that bend by 1.02 mm, where 1 is allowed.
-    ['dress', {}, 7],
+    ['dress', {}, 5],
     ['trial', {}, 1],
     ['skirt', {}, 0],
     // In the smallest size with the fullest breast the underarm of the back comes so near that the strap moves in.
@@ -262,10 +261,10 @@ describe('the stock of the workshop', () => {
     ['bodice', { front: 'plain' }, 28],
     ['bodice', { front: 'plain', neckline: 'round' }, 28],
     ['bodice', { front: 'plain', neckline: 'sweetheart' }, 28],
-    ['bodice', { shoulder: 'whole', front: 'plain' }, 13],
-    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'round' }, 13],
-    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'pointed' }, 13],
-    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'sweetheart' }, 13],
+    ['bodice', { shoulder: 'whole', front: 'plain' }, 12],
+    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'round' }, 12],
+    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'pointed' }, 12],
+    ['bodice', { shoulder: 'whole', front: 'plain', neckline: 'sweetheart' }, 12],
   ] as const)(
     'is graded true and mostly even in the %s %o, and where it is not the cause is known',
     (name, styling, most) => {
@@ -324,7 +323,7 @@ describe('the stock of the workshop', () => {
       expect(cause).toMatchObject({ step: 'Bust dart angle' });
       // A corner that far from the bust point moves on its arc, with each turn, out of line by that turn's square.
       const turn = cause.kind === 'turn' ? cause.by : 0;
-      expect(Math.abs(after - before) / turn ** 2).toBeLessThan(400);
+      expect(Math.abs(after - before) / turn ** 2).toBeLessThan(450);
       expect(Math.abs(after - before) / turn ** 2).toBeGreaterThan(100);
     }
   });

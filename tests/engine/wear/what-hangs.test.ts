@@ -68,7 +68,7 @@ describe('a skirt alone', () => {
 
 describe('a bodice whose left and right differ', () => {
   const lower = { fitting: [{ 'lower shoulder': 2, side: 'left' }] };
-  const { hung, found } = put('bodice', {}, lower);
+  const { hung, found } = put('bodice', {}, lower, undefined, 14);
 
   // The form is alike on both sides: where a shoulder is cut lower the bodice is short above and drawn up, common practice.
   it('rides up on the side whose shoulder is cut lower than that of the form', () => {
