@@ -37,5 +37,12 @@ const like = ({ bust, underBust, waist, hip }: Wearer): BodyData => ({
   backNeckPointToWaist: BACK,
 });
 
+/** Bust girth of a small woman, mm. */
+const SMALL = 800;
+/** That of a large one, mm. */
+const LARGE = 1100;
+/** How tall both are, mm. */
+const TALL = 1650;
+
 /** Where choices are too much for a woman of middle size, another may carry them. */
-const others = gridOf([800, 1100], ['A', 'D'], [1650]);
+const others = gridOf([SMALL, LARGE], ['A', 'D'], [TALL]);
