@@ -9,7 +9,7 @@ import type { Solution } from '../engine/constraints/solution.ts';
 import { type Solver, solve } from '../engine/constraints/solve.ts';
 import { DraftMistake, isDraftMistake } from '../engine/draft-mistake.ts';
 import { flatMapped } from '../engine/flat-mapped.ts';
-import type { Result } from '../engine/issue.ts';
+import type { Issue, Result } from '../engine/issue.ts';
 import { type DraftingTable, draftingTable } from '../engine/pattern/drafting-table.ts';
 import type { Garment, Wearer } from '../engine/pattern/garment.ts';
 import type { Piece, PieceEdge } from '../engine/pattern/piece.ts';
@@ -80,9 +80,25 @@ function drawSides(body: Body, drawFor: Draw, solver: Solver): Result<Garment> {
   const second = draw(leftFirst ? 'right' : 'left', first.ok ? other : solve);
   const [right, left] = leftFirst ? [second, first] : [first, second];
   if (!right.ok || !left.ok) return { ok: false, issues: issuesOfBoth(right.issues, left.issues) };
+  const unlike = sewnUnlike(right.value, left.value);
+  if (unlike) return { ok: false, issues: [unlike] };
   const garment = bothSides(right.value, left.value);
   const noPlace = withoutPlace(fitting.filter(sideOf), right.value.pieces);
   return { ok: true, value: { ...garment, issues: [...garment.issues, ...noPlace] }, issues: [] };
+}
+
+/** Tells where one side would have a seam that the other has not: a notch of the armhole may part an edge on one side alone. */
+function sewnUnlike(right: Garment, left: Garment): Issue | undefined {
+  const [ofRight, ofLeft] = [right, left].map(({ seams }) => new Set(seams.map(({ name }) => name)));
+  const alone = [...right.seams, ...left.seams].find(({ name }) => !ofRight?.has(name) || !ofLeft?.has(name));
+  return (
+    alone && {
+      code: 'fitting-not-one-sided',
+      severity: 'error',
+      path: 'fitting',
+      message: `Right and left could not be sewn alike: one side alone would have the seam “${alone.name}”. Change less on one side, or both sides.`,
+    }
+  );
 }
 
 function drawOnce<Choices extends readonly Choice[]>(

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { garments } from '../../../drafts/garments.ts';
 import { alike } from '../../../drafts/sides/alike.ts';
 import { bothSides } from '../../../drafts/sides/both-sides.ts';
-import type { Evaluation } from '../../../engine/evaluate.ts';
+import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
 import { outlineBounds } from '../../../engine/geometry/outline.ts';
 import { mirrorImage } from '../../../engine/pattern/mirror-image.ts';
 import { drafted, edgeOf, pieceOf } from '../drafted.ts';
@@ -182,4 +183,15 @@ describe('an armhole notch that lies on the strap of one side only', () => {
     const of = (side: string) => garment.joins.filter(({ name }) => name.startsWith(`${side} `)).length;
     expect(of('left')).not.toBe(of('right'));
   });
+
+  it('is refused by name where that side would have a seam that the other has not', () => {
+    const dress = garments.find(({ name }) => name === 'dress');
+    const fitted = fittedBody('leading-lady', { 'forward shoulder': 0.638, side: 'right' });
+    const made = dress && evaluate(dress, fitted, deepNecks);
+    expect(made?.ok).toBe(false);
+    expect(made?.issues.map(({ code }) => code)).toEqual(['fitting-cannot-agree', 'fitting-not-one-sided']);
+  });
 });
+
+/** Necklines that end so near the underarm that the armhole notch lies on the strap. */
+const deepNecks = { necklineDepth: 0.465, backNecklineDepth: 127.2, strapWidth: 28.6, waistEase: 37.2 };
