@@ -1,6 +1,7 @@
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
+import { waistRules } from './waist-rules.ts';
 
 /** The level lines shared by front and back: how far each lies below the back neck point. */
 export interface Levels {
@@ -45,9 +46,9 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
       ? table.mm`Under-bust seam below the bust point: ${rules.underBustShare} of bust point to waist ${bustToWaist}, at most ${rules.underBustLimit}`
       : table.mm`Under-bust seam below the bust point: ${choice.underBustDrop}; as chosen`;
   const underBust = table.mm`Under-bust level: bust level ${bust} + drop ${below}`;
-  const beyond = table.mm`Waist stands out: ${rules.standsOut} of (waist girth ${size.waistGirth} + ${rules.ribsBelowChest} - upper chest girth ${size.upperChestGirth})`;
-  const belly = table.mm`Belly: (waist stands out ${beyond} + root of (square of waist stands out ${beyond} + square of ${rules.bellyRounds})) / 2`;
-  const sideDips = table.mm`Waist dips at the side seam: ${rules.sideDips} + ${rules.sideDipsPerMm} of belly ${belly}, at most ${rules.sideDipsMost}`;
+  const beyond = table.mm`Waist stands out: ${waistRules.standsOut} of (waist girth ${size.waistGirth} + ${waistRules.ribsBelowChest} - upper chest girth ${size.upperChestGirth})`;
+  const belly = table.mm`Belly: (waist stands out ${beyond} + root of (square of waist stands out ${beyond} + square of ${waistRules.bellyRounds})) / 2`;
+  const sideDips = table.mm`Waist dips at the side seam: ${waistRules.sideDips} + ${waistRules.sideDipsPerMm} of belly ${belly}, at most ${waistRules.sideDipsMost}`;
   const sideWaist = table.mm`Waist level at the side seam: waist level ${waist} + ${sideDips}`;
   return { across, underarm, bust, underBust, waist, sideWaist, belly };
 }

@@ -2,7 +2,6 @@ import { frontHang, greatestBustDart, leastBustDart, underarmAboveBust } from '.
 import { neckNumbers } from '../../engine/body/neck.ts';
 import { ruleTable } from '../../engine/pattern/rule.ts';
 import { commonPractice } from '../../engine/sources.ts';
-import { waistNumbers } from './waist-rules.ts';
 
 /** Least squares over the forms of 95 bodies, cups AA to H: met within 5 mm, root of mean square. */
 const onForms = 'fitted to 95 computed forms';
@@ -161,7 +160,6 @@ export const foundationRules = ruleTable('F', {
     'and the seam lies lower by this share of what it is over that, more',
     onForms,
   ],
-  ...waistNumbers,
 });
 
 /** The numbers of the neck, which missing measurements are estimated by too. */

@@ -2,6 +2,7 @@ import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { Levels } from './levels.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
+import { waistRules } from './waist-rules.ts';
 
 /** How far below the back neck point the front has its under-bust seam and its waist, at the princess seam; its waist at the centre too. */
 export interface FrontLevels {
@@ -19,9 +20,9 @@ export interface FrontLevels {
 export function drawUnderTheBust(table: FoundationTable, levels: Levels): FrontLevels {
   const { sideWaist, belly } = levels;
   const underBust = lowerEdge(table, levels);
-  const dips = table.mm`Front waist dips: ${rules.frontDips} + ${rules.frontDipsPerMm} of belly ${belly}, at most ${rules.frontDipsMost}`;
+  const dips = table.mm`Front waist dips: ${waistRules.frontDips} + ${waistRules.frontDipsPerMm} of belly ${belly}, at most ${waistRules.frontDipsMost}`;
   const lower = table.mm`Front waist level: waist level at the side seam ${sideWaist} + ${dips}`;
-  const waistAtCentre = table.mm`Front waist level at the centre front: ${lower} + ${rules.centreDips}`;
+  const waistAtCentre = table.mm`Front waist level at the centre front: ${lower} + ${waistRules.centreDips}`;
   return { underBust, waist: lower, waistAtCentre };
 }
 

@@ -1,10 +1,11 @@
+import { ruleTable } from '../../engine/pattern/rule.ts';
 import { commonPractice } from '../../engine/sources.ts';
 
 /** Judged by where the waists of eight bodices hang on forms of the bodies that ship. */
 const onWorn = 'judged on eight worn bodices';
 
-/** How low the waist is drawn, all round and in front: the last of the foundation's numbers. */
-export const waistNumbers = {
+/** How low the waist is drawn, all round and in front. */
+export const waistRules = ruleTable('FW', {
   frontDips: [
     -4.4,
     'mm',
@@ -45,4 +46,4 @@ export const waistNumbers = {
     'from the princess seam to the centre front, where no breast is below the bust, the front waist dips by this more',
     onWorn,
   ],
-} as const;
+});
