@@ -1,6 +1,6 @@
 import { type Side, sides } from '../../engine/body/side.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
-import type { Girth, Join, Seam } from '../../engine/pattern/seam.ts';
+import { type Girth, type Join, piecesOfJoin, type Seam } from '../../engine/pattern/seam.ts';
 import { inPairs } from './alike.ts';
 import { isMirrored, sided } from './as-worn.ts';
 import type { PiecesOfBoth } from './pieces-of-both.ts';
@@ -45,7 +45,9 @@ export function joinsOfBoth(right: Garment, left: Garment, both: PiecesOfBoth): 
       left.joins.filter(({ name }) => ofRight.has(name)),
       ({ name }) => name,
     ).flatMap((pair) =>
-      piecesOf(pair.right).some(both.differ) ? sides.map((side) => onSide(side, pair[side])) : [pair.right],
+      piecesOfJoin(pair.right).some(both.differ)
+        ? sides.map((side) => onSide(side, pair[side]))
+        : [pair.right],
     ),
     ...right.joins.filter(({ name }) => !ofLeft.has(name)).map((join) => onSide('right', join)),
     ...left.joins.filter(({ name }) => !ofRight.has(name)).map((join) => onSide('left', join)),
@@ -53,13 +55,6 @@ export function joinsOfBoth(right: Garment, left: Garment, both: PiecesOfBoth): 
 }
 
 const namesOf = (joins: readonly Join[]): ReadonlySet<string> => new Set(joins.map(({ name }) => name));
-
-const piecesOf = (join: Join): readonly string[] =>
-  join.kind === 'along'
-    ? [join.piece]
-    : join.kind === 'across'
-      ? [join.a.piece, join.b.piece]
-      : [join.a.piece];
 
 /** The edges of a mirrored piece follow each other the other way round. */
 function joinOn(side: Side, join: Join, { cornerOn }: PiecesOfBoth): Join {

@@ -2,7 +2,7 @@ import { type Side, sides } from '../body/side.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Piece } from '../pattern/piece.ts';
-import type { EdgeRef, Join } from '../pattern/seam.ts';
+import { type EdgeRef, piecesOfJoin } from '../pattern/seam.ts';
 import { counted } from '../text/counted.ts';
 
 /** Something that a garment has by name, as a whole or on one of its pieces. */
@@ -42,7 +42,7 @@ export type LikeOf = (garment: Garment) => Like;
 const claimsOf = ({ shapes, seams, joins, girths, notions, pieces }: Garment): readonly Claim[] => [
   ...shapes.filter(({ kind }) => kind !== 'drafted').map(({ name }) => whole('shape', name)),
   ...seams.map(({ name, a, b }) => ({ ...whole('seam', name), sewn: [a, b] })),
-  ...joins.map((join) => ({ ...whole('join', join.name), on: piecesOf(join) })),
+  ...joins.map((join) => ({ ...whole('join', join.name), on: piecesOfJoin(join) })),
   ...girths.map(({ level }) => whole('girth', level)),
   ...notions.map(({ name }) => whole('notion', name)),
   ...pieces.flatMap(({ name: piece, notches, lines, marks, cut }): readonly Claim[] => [
@@ -59,13 +59,6 @@ const claimsOf = ({ shapes, seams, joins, girths, notions, pieces }: Garment): r
 ];
 
 const whole = (kind: Claim['kind'], name: string): Claim => ({ kind, name, on: [] });
-
-const piecesOf = (join: Join): readonly string[] =>
-  join.kind === 'along'
-    ? [join.piece]
-    : join.kind === 'across'
-      ? [join.a.piece, join.b.piece]
-      : [join.a.piece];
 
 /**
  * What a garment read from a file leaves out, though one like it has it. On which piece a notch of the armhole lies is the body's

@@ -64,3 +64,11 @@ export interface Girth {
 export type GirthPart =
   | { readonly kind: 'line'; readonly piece: string; readonly line: string; readonly times: number }
   | { readonly kind: 'edge'; readonly piece: string; readonly edge: string; readonly times: number };
+
+/** The pieces whose edges a join speaks of. */
+export const piecesOfJoin = (join: Join): readonly string[] =>
+  join.kind === 'along'
+    ? [join.piece]
+    : join.kind === 'across'
+      ? [join.a.piece, join.b.piece]
+      : [join.a.piece];

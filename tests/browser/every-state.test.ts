@@ -1,24 +1,20 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openDraft, write } from './draft-page.ts';
-import { barriers, beyondSide, browsed, drawn, inBrowser, invented, view } from './opened-page.ts';
+import {
+  barriers,
+  beyondSide,
+  browsed,
+  drawn,
+  inBrowser,
+  invented,
+  view,
+  viewTitles,
+} from './opened-page.ts';
 
 /* Every view as it is met when something is amiss, or not there yet: nothing in anybody's way, and nothing beside the screen. */
 
 const { opened } = browsed();
-
-const views = [
-  'Measure',
-  'Choose',
-  'Pieces',
-  'Checks',
-  'Worn',
-  'Sizes',
-  'Cloth',
-  'Learn',
-  'Change the code',
-  'Take',
-];
 
 async function expectClear(page: Page, what: string): Promise<void> {
   // All that is folded away is there too.
@@ -37,7 +33,7 @@ inBrowser.each([
 
   test('before anybody is measured', async () => {
     const { page, faults } = await opened(screen);
-    for (const name of views) {
+    for (const name of viewTitles) {
       await view(page, name);
       await page.waitForTimeout(300);
       await expectClear(page, `empty ${name}`);
@@ -73,7 +69,7 @@ inBrowser.each([
       .getByText(/this draft takes/)
       .first()
       .waitFor();
-    for (const name of views) {
+    for (const name of viewTitles) {
       await view(page, name);
       await page.waitForTimeout(300);
       await expectClear(page, `refused ${name}`);

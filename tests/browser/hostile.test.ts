@@ -4,7 +4,7 @@ import { SaxesParser } from 'saxes';
 import { expect, test } from 'vitest';
 import { servePage } from '../../cli/page-server.ts';
 import { dropFile } from './draft-page.ts';
-import { browsed, built, drawn, inBrowser, invented, view } from './opened-page.ts';
+import { browsed, built, drawn, inBrowser, invented, view, viewTitles } from './opened-page.ts';
 
 /* What somebody may hand her to harm her page: files, links, names. In a real browser, on the page as `npm run build` leaves it. */
 
@@ -98,17 +98,7 @@ inBrowser('the page takes no harm', () => {
     );
     await drawn(page, 'dress');
     expect(await page.getByLabel('Name or role').inputValue()).toBe(name);
-    for (const each of [
-      'Choose',
-      'Pieces',
-      'Checks',
-      'Worn',
-      'Sizes',
-      'Cloth',
-      'Learn',
-      'Change the code',
-      'Take',
-    ]) {
+    for (const each of viewTitles.slice(1)) {
       await view(page, each);
       await page.getByRole('heading', { level: 1, name: each }).waitFor();
       await page.waitForTimeout(700);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { type Browser, type BrowserContextOptions, chromium as driven, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe } from 'vitest';
+import { viewEntries } from '../../cli/page/view-names.ts';
 import { pageFiles, type ServedPage, servePage } from '../../cli/page-server.ts';
 import { chromium } from './chromium.ts';
 
@@ -13,6 +14,9 @@ export const built = new URL('../../.dist/page/', import.meta.url);
 
 /** Tests that are left out where there is no Chromium. */
 export const inBrowser = describe.skipIf(program === undefined);
+
+/** What all views are called, in their order. */
+export const viewTitles: readonly string[] = viewEntries.map(({ title }) => title);
 
 export interface OpenedPage {
   readonly page: Page;

@@ -1,22 +1,9 @@
 import { expect, test } from 'vitest';
-import { browsed, inBrowser, invented, view } from './opened-page.ts';
+import { browsed, inBrowser, invented, view, viewTitles } from './opened-page.ts';
 
 /* What the reader has told her machine: little motion, and colours of her own. */
 
 const { opened } = browsed();
-
-const views = [
-  'Measure',
-  'Choose',
-  'Pieces',
-  'Checks',
-  'Worn',
-  'Sizes',
-  'Cloth',
-  'Learn',
-  'Change the code',
-  'Take',
-];
 
 /** Has the partner of an edge rolled along it: the shares of the way at which it was seen, %. */
 const sharesRolled = `(async () => {
@@ -55,7 +42,7 @@ inBrowser('who wants little motion', () => {
   test('sees nothing that moves by itself, on any view', async () => {
     const { page } = await opened({ reducedMotion: 'reduce' });
     await invented(page, 'Leading lady');
-    for (const name of views) {
+    for (const name of viewTitles) {
       await view(page, name);
       await page.waitForTimeout(300);
       const moving = await page.evaluate(`[

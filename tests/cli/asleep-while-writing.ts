@@ -1,6 +1,6 @@
-import fs, { readFileSync } from 'node:fs';
-import { syncBuiltinESMExports } from 'node:module';
+import { readFileSync } from 'node:fs';
 import os from 'node:os';
+import { beforeEachStep } from './before-each-step.ts';
 
 /*
  * Writes the set of files that a file of JSON holds into a folder, as a run of another machine, and stands still before the
@@ -8,28 +8,10 @@ import os from 'node:os';
  */
 const [folder = '', files = '', step = '0'] = process.argv.slice(2);
 const set = new Map<string, string>(Object.entries(JSON.parse(readFileSync(files, 'utf8'))));
-let steps = 0;
-for (const where of [fs, fs.promises])
-  for (const name of [
-    'mkdirSync',
-    'linkSync',
-    'symlinkSync',
-    'renameSync',
-    'rmSync',
-    'writeFileSync',
-    'writeFile',
-    'mkdir',
-    'rm',
-  ]) {
-    const own: unknown = Reflect.get(where, name);
-    if (typeof own !== 'function') continue;
-    Reflect.set(where, name, (...given: unknown[]) => {
-      if (++steps === Number(step)) process.kill(process.pid, 'SIGSTOP');
-      return Reflect.apply(own, where, given);
-    });
-  }
 os.hostname = () => 'costume-shop';
-syncBuiltinESMExports();
+const steps = beforeEachStep((at) => {
+  if (at === Number(step)) process.kill(process.pid, 'SIGSTOP');
+});
 const { writeFiles } = await import('../../cli/write-files.ts');
 await writeFiles(folder, set);
-process.stdout.write(String(steps));
+process.stdout.write(String(steps()));
