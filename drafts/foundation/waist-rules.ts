@@ -9,7 +9,7 @@ export const waistRules = ruleTable('FW', {
   frontDips: [
     -4.4,
     'mm',
-    'cloth lies in the hollow between breast and belly, which the tape bridges: the front waist dips by this, below the side seam',
+    'cloth lies in the hollow between breast and belly, which the tape bridges, and the front waist dips below the side seam: what of it is the same for everybody',
     onWorn,
   ],
   frontDipsPerMm: [0.7, 'share', 'and by this share of what the belly stands out', onWorn],
@@ -35,7 +35,7 @@ export const waistRules = ruleTable('FW', {
   sideDips: [
     -1.5,
     'mm',
-    'the waist at the side seam lies this far below the waist level, which is measured down the hollow of the back',
+    'the waist at the side seam lies below the waist level, which is measured down the hollow of the back: what of it is the same for everybody',
     onWorn,
   ],
   sideDipsPerMm: [0.65, 'share', 'and lower by this share of what the belly stands out', onWorn],

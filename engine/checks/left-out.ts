@@ -84,24 +84,7 @@ export function leftOut(garment: Garment, like: Like): readonly Issue[] {
         `The sheet does not say with which choices the ${name} was drafted, so whether it claims every shape cannot be told. Write it again.`,
       ),
     ];
-  const has = new Set(claimsOf(garment).map(keyOf));
-  const edges = new Map(like.garment.pieces.map((piece) => [piece.name, edgesOf(piece)]));
-  const parted = garment.pieces.filter((piece) => edgesOf(piece) !== edges.get(pairOf(piece.name)));
-  const asDrawn = new Set([
-    ...parted.map(({ name }) => pairOf(name)),
-    ...parted.flatMap(({ notches }) => notches.map(({ name }) => name)),
-  ]);
-  const isThere = ({ piece, edge }: EdgeRef): boolean =>
-    garment.pieces.some(
-      ({ name, edges }) => pairOf(name) === piece && edges.some((one) => one.name === edge),
-    );
-  const lacking = claimsOf(like.garment).filter(
-    (claim) =>
-      !has.has(keyOf(claim)) &&
-      !sides.every((side) => has.has(keyOf(onSide(side, claim)))) &&
-      !claim.on.some((name) => asDrawn.has(name)) &&
-      (claim.sewn ?? []).every((side) => side.some(isThere)),
-  );
+  const lacking = lackingIn(garment, like.garment);
   const shapes = lacking.filter(({ kind }) => kind === 'shape');
   const others = lacking.filter(({ kind }) => kind !== 'shape');
   return [
@@ -122,6 +105,28 @@ export function leftOut(garment: Garment, like: Like): readonly Issue[] {
         ),
       ),
   ];
+}
+
+/** What a garment like it has, and it has not; but for what is the body's doing. */
+function lackingIn(garment: Garment, like: Garment): readonly Claim[] {
+  const has = new Set(claimsOf(garment).map(keyOf));
+  const edges = new Map(like.pieces.map((piece) => [piece.name, edgesOf(piece)]));
+  const parted = garment.pieces.filter((piece) => edgesOf(piece) !== edges.get(pairOf(piece.name)));
+  const asDrawn = new Set([
+    ...parted.map(({ name }) => pairOf(name)),
+    ...parted.flatMap(({ notches }) => notches.map(({ name }) => name)),
+  ]);
+  const isThere = ({ piece, edge }: EdgeRef): boolean =>
+    garment.pieces.some(
+      ({ name, edges }) => pairOf(name) === piece && edges.some((one) => one.name === edge),
+    );
+  return claimsOf(like).filter(
+    (claim) =>
+      !has.has(keyOf(claim)) &&
+      !sides.every((side) => has.has(keyOf(onSide(side, claim)))) &&
+      !claim.on.some((name) => asDrawn.has(name)) &&
+      (claim.sewn ?? []).every((side) => side.some(isThere)),
+  );
 }
 
 const keyOf = ({ kind, name, piece = '' }: Claim): string => JSON.stringify([kind, name, piece]);
