@@ -76,6 +76,7 @@ export { draftingTable } from '../engine/pattern/drafting-table.ts';
 export { seamFinishes } from '../engine/pattern/finishes.ts';
 export { mirrorImage } from '../engine/pattern/mirror-image.ts';
 export { isWrittenUnit, quantity } from '../engine/pattern/quantity.ts';
+export { piecesOfJoin } from '../engine/pattern/seam.ts';
 export { piecesOf, renamed } from '../engine/pattern/shape-parts.ts';
 export { stepText } from '../engine/pattern/step-text.ts';
 export { stepsWhenAsked } from '../engine/pattern/steps-when-asked.ts';
