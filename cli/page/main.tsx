@@ -62,7 +62,7 @@ function begun(kept: PageState): PageState {
 /** What the address says, once: a reload shows what has been made of it since. */
 function followed(): Linked | undefined {
   const linked = linkedIn(location.hash);
-  if (linked) history.replaceState(undefined, '', '#choose');
+  if (linked) history.replaceState(undefined, '', `#${linked.view}`);
   return linked;
 }
 

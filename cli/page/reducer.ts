@@ -40,6 +40,7 @@ export type PageAction =
   /** Nothing has been changed for a while: there is time to write the sheet and walk it. */
   | { readonly does: 'pause' }
   | { readonly does: 'undo' | 'redo' }
+  | { readonly does: 'link body'; readonly linksBody: boolean }
   | { readonly does: 'seek'; readonly sought: string }
   | { readonly does: 'note'; readonly notice: string | undefined }
   | { readonly does: 'forget' }
@@ -165,7 +166,7 @@ function after(state: PageState, action: PageAction): PageState {
     case 'choose nothing':
       return withChoices(state, {});
     case 'follow': {
-      const { garment, choices, form: body } = action.linked;
+      const { view, garment, choices, form: body } = action.linked;
       const before =
         isUntouched(state) && Object.keys(state.choices).length === 0 ? undefined : workOf(state);
       return {
@@ -174,9 +175,9 @@ function after(state: PageState, action: PageAction): PageState {
         garment,
         byCode: false,
         choices: { ...state.choices, [garment]: choices },
-        view: 'choose',
+        view,
         before,
-        notice: 'The choices of the link are open.',
+        notice: `The choices${body ? ' and measurements' : ''} of the link are open.`,
       };
     }
     case 'settle':
@@ -192,6 +193,8 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'within':
       return { ...state, own: ownAfter(state.own, action) };
+    case 'link body':
+      return { ...state, linksBody: action.linksBody };
     case 'seek':
       return { ...state, sought: action.sought };
     case 'note':

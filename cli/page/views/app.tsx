@@ -3,6 +3,7 @@ import { hasDrawingBeside, isUntouched, isUpToDate, type PageState } from '../st
 import { viewEntries } from '../view-names.ts';
 import { ByCode } from './by-code.tsx';
 import { Drawing } from './drawing/drawing.tsx';
+import { Link } from './link.tsx';
 import { LoadedView } from './loaded-view.tsx';
 import type { FileViewProps } from './view.ts';
 
@@ -54,6 +55,7 @@ export function App(props: FileViewProps) {
         )}
       </div>
       <footer class="foot">
+        <Link state={state} send={send} />
         <p>
           <Jump to="views">Back to the views</Jump>
         </p>
