@@ -1,6 +1,6 @@
 import { type Issue, type Unit, withLengthsIn } from '../../../drafts/index.ts';
 import type { PageIssue } from '../page-issue.ts';
-import { inPageWords } from '../page-words.ts';
+import { inPageWords } from './in-page-words.ts';
 
 /** Issues with their lengths in the reader's unit, in the words of the page, gravest first. */
 export const toldIssues = (issues: readonly Issue[], units: Unit): readonly PageIssue[] =>
