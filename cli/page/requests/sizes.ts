@@ -35,9 +35,10 @@ import { draftingOf } from '../own-draft/drafting-of.ts';
 import { takenBytes } from '../taken-file.ts';
 import { breathe } from './breathe.ts';
 import { readFonts } from './fonts.ts';
-import { type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { refusal } from './made-draft.ts';
 import { nestFaults } from './nest-words.ts';
 import { opened } from './open.ts';
+import { type ReaderUnits, readerUnits } from './reader-units.ts';
 import { ruleRows } from './rule-rows.ts';
 import type {
   ChartFile,

@@ -129,6 +129,8 @@ function Measured({
   const { from, to } = dimension;
   const x = (from.x + to.x) / 2;
   const along = Math.atan2(to.y - from.y, to.x - from.x);
+  // Under what lies level, for the names of points stand over them.
+  const lies = Math.abs(Math.sin(along)) < 0.5;
   const [across, reach] = [along + Math.PI / 2, 6 * mm];
   const bar = ({ x, y }: { readonly x: number; readonly y: number }): string =>
     `M${x + reach * Math.cos(across)} ${y + reach * Math.sin(across)}L${x - reach * Math.cos(across)} ${y - reach * Math.sin(across)}`;
@@ -137,10 +139,11 @@ function Measured({
       <path d={`M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`} />
       <Label
         x={x + 8 * mm * (x > middle ? -1 : 1)}
-        y={(from.y + to.y) / 2 - 4 * mm}
+        y={(from.y + to.y) / 2 + (lies ? 1.3 * labelRoom.letter : -4 * mm)}
         ends={x > middle}
         room={labelRoom}
         text={amount}
+        bold
       />
     </g>
   );
