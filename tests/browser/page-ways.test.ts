@@ -165,7 +165,7 @@ inBrowser('a figure of the checks', () => {
     await page.getByText('read back from the sheet itself').waitFor();
     await page.getByRole('button', { name: 'hip', exact: true }).click();
     await page.getByText('hip is marked on the drawing.').waitFor();
-    expect(await page.locator('.lit').count()).toBe(4);
+    await expect.poll(() => page.locator('.lit').count()).toBe(4);
   });
 });
 

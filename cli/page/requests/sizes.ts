@@ -171,21 +171,21 @@ const gradeShown = (grade: Grade, units: ReaderUnits): GradeShown => ({
 /** The nest of a piece along an axis, the chosen size in a heavy line, and what each size adds to the one before. */
 function nestOf(
   { grade, units }: { readonly grade: Grade; readonly units: ReaderUnits },
-  { piece, size, cup, along, line }: NestAsked,
+  { piece, size, cup, along, line, beside }: NestAsked,
 ): NestShown | undefined {
   const held = along === 'sizes' ? cup : size;
   const rows = grade.chart.rows.filter((row) =>
     row.alone ? false : along === 'sizes' ? row.cup === cup : row.size === size,
   );
   const chosen = rows.find((row) => row.size === size && row.cup === cup);
-  const svg = pieceNest(grade, piece, line, rows, chosen?.name ?? '');
+  const svg = pieceNest(grade, { piece, line, beside }, rows, chosen?.name ?? '');
   if (svg === undefined) return undefined;
   const axis = grade.axes.find((one) => one.along === along && one.at === held);
   const rules = axis ? ruleRows(axis, piece, units) : { rules: { titles: [], rows: [] }, uneven: [] };
   const names = rows.map(({ name }) => name);
   const heavy = chosen ? `; ${chosen.name} in a heavy line` : '';
   return {
-    asked: { piece, size, cup, along, line },
+    asked: { piece, size, cup, along, line, beside },
     svg,
     words: `${piece} in ${rows.length} sizes laid on each other: ${names.join(', ')}${heavy}. ${nestFaults(axis?.uneven ?? [], grade, piece, names)}`,
     ...rules,
