@@ -44,7 +44,7 @@ inBrowser('changed code', () => {
     const sheet = await download(page, 'sheet.svg');
     const cutting = await download(page, 'cutting.dxf');
     await view(page, 'Change the code');
-    await page.locator('details.files summary').click();
+    await page.locator('main details.files summary').click();
     const saved = await download(page, 'Save as a file');
     const file = await folder.file('my-skirt.ts', saved.text);
     const out = folder.at('out');
