@@ -1,3 +1,4 @@
+import { type Body, measurementNames } from '../engine/body/body.ts';
 import { type BodyData, gridOf, middleBody } from '../engine/body/grid.ts';
 import { readBody } from '../engine/body/read.ts';
 import type { LikeOf } from '../engine/checks/left-out.ts';
@@ -11,11 +12,15 @@ import { resolveStyling } from '../engine/pattern/styling-values.ts';
  */
 export const likeOf =
   (known: readonly Draft[]): LikeOf =>
-  ({ name, choices, wearer }) => {
+  ({ name, choices, wearer, drawnFor }) => {
     const draft = known.find((one) => one.name === name);
     if (!draft) return { kind: 'unknown' };
     const styling = choices && resolveStyling(draft.choices, choices);
     if (!styling?.ok) return { kind: 'no choices' };
+    if (drawnFor) {
+      const again = draft.draw({ ...drawnFor, name, known: allMeasured }, styling.value);
+      return again.ok ? { kind: 'drafted again', garment: again.value } : { kind: 'cannot be' };
+    }
     for (const data of [...(wearer ? [like(wearer)] : []), middleBody, ...others]) {
       const body = readBody(data);
       const drawn = body.ok ? draft.draw(body.value, styling.value) : body;
@@ -23,6 +28,11 @@ export const likeOf =
     }
     return { kind: 'unknown' };
   };
+
+/** Where a number came from moves no line. */
+const allMeasured = Object.fromEntries(
+  measurementNames.map((name) => [name, { from: 'measured' }]),
+) as Body['known'];
 
 /** A back of middle length, mm; a sheet says her girths alone. */
 const BACK = 405;
