@@ -42,7 +42,7 @@ import { writeFiles } from './write-files.ts';
 
 interface DraftOptions extends GarmentOptions {
   readonly bodies?: string;
-  readonly out: string;
+  readonly out?: string;
   readonly steps?: true;
   readonly why?: string;
   readonly before?: string;
@@ -63,7 +63,10 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
           'many bodies, one JSON object a line or one row of a CSV table each; each gets a folder of its own',
         ).conflicts(['body', 'steps', 'why', 'before', 'finished']),
       )
-      .requiredOption('--out <folder>', 'where to write; made if it is not there')
+      .option(
+        '--out <folder>',
+        'where to write; made if it is not there (not needed for --steps or --why alone)',
+      )
       .addOption(alsoOption())
       .addOption(dateOption())
       .option('--finished', 'also draw it as it is worn, in black line: finished.svg, front and back')
@@ -77,7 +80,9 @@ export const draftCommand = (session: Session, finish: (code: ExitCode) => void)
 
 async function draft(session: Session, name: string, options: DraftOptions): Promise<ExitCode> {
   const asked = await askedGarment(session, name, options);
-  if (options.bodies !== undefined) return draftBodies(session, asked, options.bodies, options);
+  const out = folderFor(options);
+  if (options.bodies !== undefined && out !== undefined)
+    return draftBodies(session, asked, options.bodies, { ...options, out });
   const refused = async (issues: readonly Issue[]): Promise<void> => {
     if (options.json) await session.write(json(nothingWalked(name, issues)));
   };
@@ -99,11 +104,13 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
   const materials = materialsFor(garment, drafted.cutLines, units, 'least');
   const pieces = svgs();
   const finished = options.finished ? await finishedPicture(session, drafted) : new Map<string, string>();
-  await writeFiles(
-    options.out,
-    new Map([...pieces, ...also.files, ...finished, ['sheet.svg', sheet], ['report.json', json(walked)]]),
-  );
-  const left = await leftFromEarlier(options.out, ofDraft, [...pieces.keys(), ...also.files.keys()]);
+  if (out !== undefined)
+    await writeFiles(
+      out,
+      new Map([...pieces, ...also.files, ...finished, ['sheet.svg', sheet], ['report.json', json(walked)]]),
+    );
+  const left =
+    out === undefined ? [] : await leftFromEarlier(out, ofDraft, [...pieces.keys(), ...also.files.keys()]);
   if (!options.json) {
     const known = { ...drafted, choices: asked.draft.choices, units };
     if (options.steps) await say(session, construction(garment, reader));
@@ -121,16 +128,30 @@ async function draft(session: Session, name: string, options: DraftOptions): Pro
       ...(options.why === undefined ? {} : { why: reasons.map(reasonResult) }),
     }),
     words: async () => {
+      if (out === undefined) return;
       await say(session, summary({ ...drafted, report }, reader));
       await say(session, `\n${leastLines(garment, materials, reader)}`);
       tell(
         session,
-        `wrote ${counted(pieces.size, 'piece')}${alsoWords(also)}, ${finished.size > 0 ? 'finished.svg, ' : ''}sheet.svg and report.json into ${options.out}\n`,
+        `wrote ${counted(pieces.size, 'piece')}${alsoWords(also)}, ${finished.size > 0 ? 'finished.svg, ' : ''}sheet.svg and report.json into ${out}\n`,
       );
     },
     remarks: [...(earlier ? [drawnWords(earlier.outlines)] : []), ...left],
     issues: earlier?.issues,
   });
+}
+
+/** Where to write; nowhere, where only the construction is to be read. Throws `Unusable` where files are asked for and no folder. */
+function folderFor({ out, steps, why, bodies, also, finished, before }: DraftOptions): string | undefined {
+  const reads = steps === true || why !== undefined;
+  const writes = [bodies, also, finished, before].some((asked) => asked !== undefined);
+  if (out === undefined && (writes || !reads))
+    throw unusable(
+      'option-missing',
+      '--out',
+      'Say which folder to write into: --out DIR. Without one, --steps and --why print the construction alone.',
+    );
+  return out;
 }
 
 /** The stitching lines of the draft that `--before` names, laid on the new pieces, and what its reading had to say. */

@@ -1,16 +1,12 @@
-import { measurementNames } from '../body/body.ts';
-import { cupLetters } from '../body/cup-letters.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Choice } from '../pattern/styling.ts';
-import { nearestWord } from '../text/nearest-word.ts';
-import { unitNames } from '../text/units.ts';
 import { withoutTurns } from '../text/without-turns.ts';
-import { blendedRow } from './blend.ts';
 import type { Chart, ChartSize } from './chart.ts';
+import { cupsAtOf, cupsOf, unitsOf, unknownFields } from './chart-head.ts';
 import { chartIssue, fieldsOf, isSaid, shown } from './chart-issues.ts';
-import { type CupsAt, cupsAtNames, inCup } from './in-cup.ts';
-import { type ChartRow, givenIn, namesIn, readRow } from './row.ts';
-import { steppedRows } from './stepped.ts';
+import { besideRun, nameFaults, nameOf, runOf } from './chart-rows.ts';
+import { type CupsAt, inCup } from './in-cup.ts';
+import { type ChartRow, givenIn } from './row.ts';
 
 /** What reading a chart needs to know beside it. */
 export interface ChartContext {
@@ -21,8 +17,6 @@ export interface ChartContext {
   /** What the body files say that the chart names, by the name it uses. */
   readonly bodies: ReadonlyMap<string, unknown>;
 }
-
-const chartFields = ['name', 'source', 'units', 'sizes', 'base', 'steps', 'cups', 'cupsAt', 'sure'] as const;
 
 /** No stock has more sizes, cups counted. */
 const MOST_SIZES = 400;
@@ -46,13 +40,11 @@ export function readChart(data: unknown, context: ChartContext): Result<Chart> {
   const fields = fieldsOf(data);
   const items = listOf(fields?.sizes);
   if (!fields || items.length === 0) return { ok: false, issues: [noSizes] };
-  const issues: Issue[] = Object.keys(fields)
-    .filter((field) => !chartFields.some((known) => known === field))
-    .map(unknownField);
+  const issues: Issue[] = [...unknownFields(fields)];
   const units = unitsOf(fields.units, context.units, issues);
-  const run = runOf(fields, items, context, issues);
-  const beside = items.flatMap((item) => besideRun(item, run, context, issues));
-  issues.push(...named(run, beside));
+  const run = runOf(fields, items, context.choices, issues);
+  const beside = items.flatMap((item) => besideRun(item, run, context.choices, context.bodies, issues));
+  issues.push(...nameFaults(run, beside));
   const cups = cupsOf(fields.cups, issues);
   const at = cupsAtOf(fields.cupsAt, issues);
   const count = run.length * Math.max(1, cups.length) + beside.length;
@@ -90,100 +82,6 @@ function blendInCup(size: ChartSize, letter: string, at: CupsAt): Result<ChartSi
 }
 
 const listOf = (data: unknown): readonly unknown[] => (Array.isArray(data) ? data : []);
-
-/** A row that stands beside the run, with its body where that is a file's own. */
-interface Beside {
-  readonly row: ChartRow;
-  readonly body?: ChartSize;
-}
-
-/** The run of sizes: rows as they stand, or those that base and steps make. */
-function runOf(
-  fields: Readonly<Record<string, unknown>>,
-  items: readonly unknown[],
-  { choices }: ChartContext,
-  issues: Issue[],
-): readonly ChartRow[] {
-  if (isSaid(fields.base) || isSaid(fields.steps)) {
-    const names = items.filter((item) => !fieldsOf(item)).map(shown);
-    return steppedRows(fields.base, fields.steps, names, choices, issues);
-  }
-  return items.flatMap((item, i) => {
-    const row = fieldsOf(item);
-    if (!row) {
-      issues.push(
-        chartIssue(
-          'size-not-understood',
-          `sizes/${i + 1}`,
-          `Size ${shown(item)} has no measurements: write them beside it, or a base and steps for all sizes.`,
-        ),
-      );
-      return [];
-    }
-    if (isBeside(row)) return [];
-    const read = readRow(row, choices, issues);
-    return [{ ...read, sure: [...new Set([...namesIn(fields.sure), ...read.sure])] }];
-  });
-}
-
-const isBeside = (row: Readonly<Record<string, unknown>>): boolean => isSaid(row.body) || isSaid(row.from);
-
-function besideRun(
-  item: unknown,
-  run: readonly ChartRow[],
-  { choices, bodies }: ChartContext,
-  issues: Issue[],
-): readonly Beside[] {
-  const fields = fieldsOf(item);
-  if (!fields || !isBeside(fields)) return [];
-  const { body, from, ...rest } = fields;
-  const own = readRow(rest, choices, issues);
-  if (isSaid(from)) {
-    const row = blendedRow(own, from, run, issues);
-    return row ? [{ row }] : [];
-  }
-  const data = fieldsOf(bodies.get(String(body)));
-  if (!data) {
-    issues.push(
-      chartIssue('body-not-read', `size ${own.size}`, `${shown(body)} holds no measurements of a body.`),
-    );
-    return [];
-  }
-  const size = own.size || withoutTurns(shown(data.name ?? body));
-  const given = measurementNames.filter((name) => isSaid(data[name]));
-  const row = { ...own, size };
-  return [
-    {
-      row,
-      body: {
-        name: size,
-        size,
-        cup: own.cup,
-        body: { ...data, name: size },
-        styling: own.styling,
-        given,
-        alone: true,
-      },
-    },
-  ];
-}
-
-/** Every size has a name, and none has another's, nor the same cup twice. */
-function named(run: readonly ChartRow[], beside: readonly Beside[]): readonly Issue[] {
-  const issues: Issue[] = [];
-  const seen = new Set<string>();
-  for (const [i, { size, cup }] of [...run, ...beside.map(({ row }) => row)].entries()) {
-    const name = nameOf(size, cup);
-    if (size === '')
-      issues.push(chartIssue('size-unnamed', `sizes/${i + 1}`, `The size in place ${i + 1} has no name.`));
-    else if (seen.has(name))
-      issues.push(chartIssue('size-twice', `size ${name}`, `There are two sizes called ${name}.`));
-    seen.add(name);
-  }
-  return issues;
-}
-
-const nameOf = (size: string, cup: string): string => (cup === '' ? size : `${size} ${cup}`);
 
 function sizeOf(row: ChartRow, units: string | undefined, alone: boolean): ChartSize {
   const name = alone ? row.size : nameOf(row.size, row.cup);
@@ -238,12 +136,6 @@ const noSizes = chartIssue(
   'There are no sizes here. A chart has a row of measurements for each size, or “sizes”, “base” and “steps”.',
 );
 
-function unknownField(field: string): Issue {
-  const near = nearestWord(field, chartFields);
-  const hint = near ? `Do you mean ${near}?` : `Known are ${chartFields.join(', ')}.`;
-  return chartIssue('unknown-chart-field', shown(field), `A chart has no “${shown(field)}”. ${hint}`);
-}
-
 const tooMany = (count: number): Issue => ({
   ...chartIssue(
     'chart-too-large',
@@ -253,54 +145,3 @@ const tooMany = (count: number): Issue => ({
   value: count,
   limits: { max: MOST_SIZES, unit: 'sizes' },
 });
-
-/** The unit of the chart: as it says itself, or as it is told; not both and different. */
-function unitsOf(said: unknown, told: string | undefined, issues: Issue[]): string | undefined {
-  if (told !== undefined && !unitNames.some((unit) => unit === told))
-    issues.push(
-      chartIssue(
-        'unknown-unit',
-        '--units',
-        `${shown(told)} is no unit for a chart: use ${unitNames.join(', ')}.`,
-      ),
-    );
-  if (isSaid(said) && told !== undefined && said !== told)
-    issues.push(
-      chartIssue(
-        'units-said-twice',
-        '--units',
-        `The chart says units: ${shown(said)}; --units says ${told}.`,
-      ),
-    );
-  return isSaid(said) ? shown(said) : told;
-}
-
-function cupsOf(said: unknown, issues: Issue[]): readonly string[] {
-  if (!isSaid(said)) return [];
-  const letters = namesIn(said).map(shown);
-  for (const letter of letters)
-    if (!cupLetters.includes(letter))
-      issues.push(
-        chartIssue(
-          'unknown-cup',
-          'cups',
-          `${shown(letter)} is no cup of EN 13402: use ${cupLetters.join(', ')}.`,
-        ),
-      );
-  if (new Set(letters).size < letters.length)
-    issues.push(chartIssue('cup-twice', 'cups', 'The chart names a cup twice.'));
-  return letters.toSorted((a, b) => cupLetters.indexOf(a) - cupLetters.indexOf(b));
-}
-
-function cupsAtOf(said: unknown, issues: Issue[]): CupsAt {
-  const found = cupsAtNames.find((name) => name === said);
-  if (isSaid(said) && !found)
-    issues.push(
-      chartIssue(
-        'unknown-cups-at',
-        'cupsAt',
-        `“${shown(said)}” can be bust or underBust: what stays while the cup changes.`,
-      ),
-    );
-  return found ?? 'bust';
-}

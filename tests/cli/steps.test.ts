@@ -158,3 +158,26 @@ describe('draft --why', () => {
     expect(err).toContain('Did you mean “Half hip”?');
   });
 });
+
+describe('the construction alone', () => {
+  const asked = (...more: readonly string[]) =>
+    bodkin(['draft', 'skirt', '--body', bodyFile('leading-lady'), ...more], { garments });
+
+  test('is printed without a folder, as it is with one', async () => {
+    const [without, written] = await Promise.all([
+      asked('--steps', '--json'),
+      draft('skirt', 'leading-lady', '--steps', '--json'),
+    ]);
+    expect(without).toMatchObject({ code: 0, err: '' });
+    expect(without.out).toBe(written.out);
+  });
+
+  test.each([[[]], [['--steps', '--finished']], [['--why', 'hem sweep', '--also', 'dxf']]])(
+    'is not all that %j asks for, which wants a folder',
+    async (more) => {
+      const { code, err } = await asked(...more);
+      expect(code).toBe(2);
+      expect(err).toContain('--out DIR');
+    },
+  );
+});
