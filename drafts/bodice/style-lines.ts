@@ -75,18 +75,23 @@ export function styleLines(
   };
 }
 
-function backHalf(table: FoundationTable, { back }: Foundation, chosen: HalfChosen): HalfStyle {
+function backHalf(table: FoundationTable, { back, sleeves }: Foundation, chosen: HalfChosen): HalfStyle {
   const turnedIn = necklineWedge(table, 'wedge from back neckline', back.blade, chosen.corner);
   const turned = armholeWedge(table, 'wedge from back armhole', back.blade, back.across, back.side.underarm);
-  return half(table, { part: 'back', shoulder: back.shoulder, pivot: back.blade, turnedIn, turned }, chosen);
+  return half(
+    table,
+    { part: 'back', shoulder: back.shoulder, sleeves, pivot: back.blade, turnedIn, turned },
+    chosen,
+  );
 }
 
-const frontHalf = (table: FoundationTable, { front }: Foundation, chosen: HalfChosen): HalfStyle =>
+const frontHalf = (table: FoundationTable, { front, sleeves }: Foundation, chosen: HalfChosen): HalfStyle =>
   half(
     table,
     {
       part: 'front',
       shoulder: front.shoulder,
+      sleeves,
       pivot: front.pivot,
       turnedIn: necklineWedge(table, 'wedge from neckline', front.pivot, chosen.corner),
       turned: front.turned,
@@ -98,6 +103,7 @@ const frontHalf = (table: FoundationTable, { front }: Foundation, chosen: HalfCh
 interface Turning {
   readonly part: 'front' | 'back';
   readonly shoulder: Shoulder;
+  readonly sleeves: boolean;
   readonly pivot: Point;
   /** How far the panel at the centre turns in above the pivot, and the one at the side out, radians. */
   readonly turnedIn: number;
@@ -106,10 +112,10 @@ interface Turning {
 
 function half(
   table: FoundationTable,
-  { part, shoulder, pivot, turnedIn, turned }: Turning,
+  { part, shoulder, sleeves, pivot, turnedIn, turned }: Turning,
   { style, onShoulder, corner, centre }: HalfChosen,
 ): HalfStyle {
-  const fitted = fittedShoulder(table, { part, shoulder, style, onShoulder, corner });
+  const fitted = fittedShoulder(table, { part, shoulder, sleeves, style, onShoulder, corner });
   const outwards = (p: Point): Point => turnedAbout(p, pivot, turned);
   const inwards = (p: Point): Point => turnedAbout(p, pivot, -turnedIn);
   const { slope } = fitted;

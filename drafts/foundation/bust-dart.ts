@@ -15,3 +15,10 @@ export function bustDart(table: FoundationTable, neck: BackNeck, frontWidth: Mm,
   const leg = table.mm`Bust dart, from bust point to side seam: front width ${frontWidth} - princess line ${princess}`;
   return table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
 }
+
+/** What is folded out of a front armhole that no sleeve fills, as an angle about the bust point. */
+export function heldArmhole(table: FoundationTable): Angle {
+  const { size } = table;
+  const share = table.ratio`Share of the armhole's fold: 1 - (bust girth ${size.bustGirth} - upper chest girth ${size.upperChestGirth}) / ${rules.armholeOverfull}, at least 0`;
+  return table.angle`Front armhole held in: ${rules.armholeHeld} x ${share}`;
+}

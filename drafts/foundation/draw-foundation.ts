@@ -31,7 +31,7 @@ export function drawFoundation(table: FoundationTable, sleeves: boolean): Founda
   const neck = drawBackNeck(table);
   const back = drawBack(table, neck, levels, widths);
   table.heading('The front');
-  const front = drawFront(table, neck, levels, widths, back.shoulder);
+  const front = drawFront(table, neck, levels, widths, back.shoulder, sleeves);
   const foundation = { sleeves, levels, widths, back, front, ease };
   refuseImpossible(table, foundation);
   return foundation;
