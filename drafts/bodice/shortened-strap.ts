@@ -19,7 +19,7 @@ export function shortenedStrap(
   const along = unit(vectorBetween(shoulder, corner));
   const gives = sleeves
     ? 0
-    : mm`${part === 'front' ? 'Front' : 'Back'} strap is longer than its way by: ${rules.strapGives} of (upper chest girth ${size.upperChestGirth} - ${rules.strapGivesFrom}) / 2`
+    : mm`${part === 'front' ? 'Front' : 'Back'} strap is longer than its way by: ${rules.strapGives} of (upper chest girth ${size.upperChestGirth} - ${rules.strapGivesFrom}) / 2; without sleeves`
         .value;
   const by = fittedShorter(table, part) - gives;
   return (p) => (by === 0 ? p : moved(p, scaled(along, by)));

@@ -16,9 +16,8 @@ export function bustDart(table: FoundationTable, neck: BackNeck, frontWidth: Mm,
   return table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
 }
 
-/** What is folded out of a front armhole that no sleeve fills, as an angle about the bust point. */
-export function heldArmhole(table: FoundationTable): Angle {
-  const { size } = table;
-  const share = table.ratio`Share of the armhole's fold: 1 - (bust girth ${size.bustGirth} - upper chest girth ${size.upperChestGirth}) / ${rules.armholeOverfull}, at least 0`;
-  return table.angle`Front armhole held in: ${rules.armholeHeld} x ${share}`;
+/** The bust dart with what is folded out of a front armhole that no sleeve fills, towards the bust point. */
+export function heldIn(table: FoundationTable, dart: Angle): Angle {
+  const { bustGirth, upperChestGirth } = table.size;
+  return table.angle`Bust dart with the armhole held in: ${dart} + ${rules.armholeHeld} x (1 - (bust girth ${bustGirth} - upper chest girth ${upperChestGirth}) / ${rules.armholeOverfull}), at least ${dart}; without sleeves`;
 }

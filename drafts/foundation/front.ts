@@ -2,7 +2,7 @@ import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
 import { drawAcrossFront } from './across-front.ts';
-import { bustDart, heldArmhole } from './bust-dart.ts';
+import { bustDart, heldIn } from './bust-dart.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
@@ -67,12 +67,9 @@ export function drawFront(
     turnedAbout(across, pivot, dart.value),
     side.underarm,
   );
-  const held = sleeves ? undefined : heldArmhole(table);
-  const turned = dart.value + (held?.value ?? 0) + wedge;
-  if (held)
-    table.say`Dart into the princess seam: cut the princess line and close dart and armhole; all above the bust level turns ${dart} + ${held} to the side about the bust level; pivoting a dart [common practice, no source]`;
-  else
-    table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
+  const closes = sleeves ? dart : heldIn(table, dart);
+  const turned = closes.value + wedge;
+  table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${closes} to the side about the bust level; pivoting a dart [common practice, no source]`;
 
   const atUnderBust = princessEdges(table, princess, widths, 'underBust');
   const atWaist = princessEdges(table, princess, widths, 'waist');
