@@ -176,7 +176,7 @@ export const bodiceRules = ruleTable('B', {
   strapGives: [
     0.04,
     'share',
-    'without sleeves, where the armhole is held in, the strap is longer than its way over the shoulder by this share ...',
+    'without sleeves the front armhole is held in, and the strap is longer than its way over the shoulder by this share ...',
     'judged on eight worn bodices',
   ],
   strapGivesFrom: [

@@ -1,28 +1,23 @@
 import { moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { scaled, unit } from '../../engine/geometry/vector.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { FoundationTable } from '../foundation/table.ts';
-import { bodiceRules as rules } from './rules.ts';
 
 /**
- * Moves the shoulder end of a strap along it, from `shoulder` towards the `corner` on its panel: away from it by what a strap
- * without sleeves is longer than its way over the shoulder, half before and half behind; nearer by what the fitting
- * shortened, in halves too, and by what the shoulder lies further forward.
+ * Moves the shoulder end of a strap along it, from `shoulder` towards the `corner` on its panel: by what the fitting
+ * shortened, half before and half behind the shoulder, and by what the shoulder lies further forward; and away from it by
+ * what the strap was drafted `longer` than its way.
  */
 export function shortenedStrap(
   table: FoundationTable,
   part: 'front' | 'back',
   shoulder: Point,
   corner: Point,
-  sleeves: boolean,
+  longer: Mm | undefined,
 ): (p: Point) => Point {
-  const { size, mm } = table;
-  const along = unit(vectorBetween(shoulder, corner));
-  const gives = sleeves
-    ? 0
-    : mm`${part === 'front' ? 'Front' : 'Back'} strap is longer than its way by: ${rules.strapGives} of (upper chest girth ${size.upperChestGirth} - ${rules.strapGivesFrom}) / 2; without sleeves`
-        .value;
-  const by = fittedShorter(table, part) - gives;
-  return (p) => (by === 0 ? p : moved(p, scaled(along, by)));
+  const by = fittedShorter(table, part) - (longer?.value ?? 0);
+  const along = scaled(unit(vectorBetween(shoulder, corner)), by);
+  return (p) => (by === 0 ? p : moved(p, along));
 }
 
 /** What the fitting takes from a strap before or behind the shoulder, mm. */

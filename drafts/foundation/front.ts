@@ -46,7 +46,7 @@ export function drawFront(
   levels: Levels,
   widths: Widths,
   backShoulder: Shoulder,
-  sleeves: boolean,
+  held: boolean,
 ): FrontFoundation {
   const { size, choice } = table;
   const bustPoint = table.mm`Bust point from centre front: bust point width ${size.bustPointWidth} / 2`;
@@ -67,7 +67,7 @@ export function drawFront(
     turnedAbout(across, pivot, dart.value),
     side.underarm,
   );
-  const closes = sleeves ? dart : heldIn(table, dart);
+  const closes = held ? heldIn(table, dart) : dart;
   const turned = closes.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${closes} to the side about the bust level; pivoting a dart [common practice, no source]`;
 

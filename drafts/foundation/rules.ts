@@ -166,7 +166,7 @@ export const foundationRules = ruleTable('F', {
   armholeHeld: [
     15.5,
     'degrees',
-    'without sleeves nothing fills the front armhole, where the ease of the bust gathers: so much of it is folded out towards the bust point, and taken up by the princess seam',
+    'on straps without sleeves nothing holds the front armhole, where the ease of the bust gathers: so much of it is folded out towards the bust point, and taken up by the princess seam',
     onWorn,
   ],
   armholeOverfull: [
