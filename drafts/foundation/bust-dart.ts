@@ -15,3 +15,9 @@ export function bustDart(table: FoundationTable, neck: BackNeck, frontWidth: Mm,
   const leg = table.mm`Bust dart, from bust point to side seam: front width ${frontWidth} - princess line ${princess}`;
   return table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
 }
+
+/** The bust dart with what is folded out of a front armhole on straps that no sleeve fills, towards the bust point. */
+export function heldIn(table: FoundationTable, dart: Angle): Angle {
+  const { bustGirth, upperChestGirth } = table.size;
+  return table.angle`Bust dart with the armhole held in: ${dart} + ${rules.armholeHeld} x (1 - (bust girth ${bustGirth} - upper chest girth ${upperChestGirth}) / ${rules.armholeOverfull}), at least ${dart}; on straps without sleeves`;
+}
