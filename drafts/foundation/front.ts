@@ -54,10 +54,14 @@ export function drawFront(
   const pivot = point(princess.value, levels.bust.value);
   table.point('front', 'bust point', point(bustPoint.value, levels.bust.value));
   table.point('front', 'princess line at bust level', pivot);
+  const bustAt = (x: number): Point => point(x, levels.bust.value);
+  table.dimension('front', bustPoint, bustAt(0), bustAt(bustPoint.value));
+  table.dimension('front', princess, bustAt(0), pivot);
+  table.dimension('front', choice.princessOffset, bustAt(bustPoint.value), pivot);
   const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
 
   const across = drawAcrossFront(table, levels, { neck, shoulder: backShoulder }, shoulder);
-  const dart = bustDart(table, neck, widths.front, princess);
+  const dart = bustDart(table, neck, widths.front, princess, pivot);
 
   const side = drawSide(table, 'front', widths.front, levels, widths);
   const wedge = armholeWedge(
@@ -77,6 +81,7 @@ export function drawFront(
   const sloped = slopedTo(table, widths, atUnderBust, levels, lower);
   const underBust = placeEdges(table, 'under the bust', sloped, lower.underBust);
   const waist = placeEdges(table, 'at the waist', atWaist, lower.waist);
+  table.dimension('front', widths.frontPrincess.waist, waist.centre, waist.side);
   return {
     shoulder,
     bustPoint,
@@ -145,5 +150,7 @@ function placeEdges(
   table.point('front', `centre front panel ${where}`, edges.centre);
   table.point('front', `side front panel ${where}`, edges.side);
   table.line('front', `level ${where}`, straight(point(0, level), edges.side));
+  table.dimension('front', centre, point(0, level), edges.centre);
+  table.dimension('front', side, point(0, level), edges.side);
   return edges;
 }
