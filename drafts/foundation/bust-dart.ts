@@ -26,3 +26,9 @@ export function bustDart(
   table.dimension('front', intake, atSide, turnedAbout(atSide, pivot, -dart.value));
   return dart;
 }
+
+/** The bust dart with what is folded out of a front armhole on straps that no sleeve fills, towards the bust point. */
+export function heldIn(table: FoundationTable, dart: Angle): Angle {
+  const { bustGirth, upperChestGirth } = table.size;
+  return table.angle`Bust dart with the armhole held in: ${dart} + ${rules.armholeHeld} x (1 - square of ((bust girth ${bustGirth} - upper chest girth ${upperChestGirth}) / ${rules.armholeOverfull})), at least ${dart}; on straps without sleeves`;
+}

@@ -2,7 +2,7 @@ import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
 import { drawAcrossFront } from './across-front.ts';
-import { bustDart } from './bust-dart.ts';
+import { bustDart, heldIn } from './bust-dart.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
@@ -46,6 +46,7 @@ export function drawFront(
   levels: Levels,
   widths: Widths,
   backShoulder: Shoulder,
+  held: boolean,
 ): FrontFoundation {
   const { size, choice } = table;
   const bustPoint = table.mm`Bust point from centre front: bust point width ${size.bustPointWidth} / 2`;
@@ -70,8 +71,9 @@ export function drawFront(
     turnedAbout(across, pivot, dart.value),
     side.underarm,
   );
-  const turned = dart.value + wedge;
-  table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
+  const closes = held ? heldIn(table, dart) : dart;
+  const turned = closes.value + wedge;
+  table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${closes} to the side about the bust level; pivoting a dart [common practice, no source]`;
 
   const atUnderBust = princessEdges(table, princess, widths, 'underBust');
   const atWaist = princessEdges(table, princess, widths, 'waist');
