@@ -44,6 +44,9 @@ export function stepsOfBoth(right: readonly Step[], left: readonly Step[]): read
       number: right.length + i + 1,
       from: step.from.map(renumbered),
       ...(step.draws ? { draws: onLeftDrawings(step.draws) } : {}),
+      ...(step.dimensions
+        ? { dimensions: step.dimensions.map((each) => ({ ...onLeftSide(each), of: renumbered(each.of) })) }
+        : {}),
     })),
   ];
 }
@@ -52,9 +55,10 @@ const byWords = (steps: readonly Step[]): ReadonlyMap<string, Step> =>
   new Map(steps.map((step) => [words(step), step]));
 
 function onLeftDrawings({ points, lines }: StepDrawing): StepDrawing {
-  const moved = <T extends { readonly on: string }>(each: T): T => ({ ...each, on: `left ${each.on}` });
-  return { points: points.map(moved), lines: lines.map(moved) };
+  return { points: points.map(onLeftSide), lines: lines.map(onLeftSide) };
 }
+
+const onLeftSide = <T extends { readonly on: string }>(each: T): T => ({ ...each, on: `left ${each.on}` });
 
 const words = (step: Step): string => [step.title, stepText(step, 'mm'), step.source].join('\n');
 

@@ -40,8 +40,10 @@ const SHORTEST = 1;
 /** The lengths of a construction that lie on one of its drawings, as the draft says of them; lines as they came out. */
 export function dimensionsOf(steps: readonly Step[]): readonly TaughtDimension[] {
   const lines = steps.flatMap(({ draws }) => draws?.lines ?? []);
+  const drawings = new Set(lines.map(({ on }) => on));
   return steps
     .flatMap(({ dimensions = [] }) => dimensions)
+    .filter(({ on }) => drawings.has(on))
     .filter(({ of }) => Math.abs(of.value ?? 0) >= SHORTEST)
     .flatMap((dimension): readonly TaughtDimension[] => {
       const [on, of] = [dimension.on, numberOf(dimension.of)];
