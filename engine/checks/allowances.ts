@@ -1,6 +1,6 @@
 import { MOST_RUN_OUT } from '../finishing/run-out.ts';
 import { flatMapped } from '../flat-mapped.ts';
-import { type Bounds, boundsAbout, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
+import { type Bounds, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
 import { evenPoints } from '../geometry/chords.ts';
 import type { Edge } from '../geometry/curve.ts';
 import { distance, type Point, point, vectorBetween } from '../geometry/point.ts';
@@ -11,7 +11,7 @@ import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { inMm } from '../text/figure.ts';
 import { isBeyond, runsOut } from './beyond-corner.ts';
 import { type EdgeSide, FINE, type Neighbour, sideOf, stepsAlong } from './edge-side.ts';
-import { type DrawnStretch, drawn, isNear, type NearestPlace, nearest, whichIsNear } from './nearest.ts';
+import { boxOf, type Drawn, drawn, isNear, type NearestPlace, nearest, whichIsNear } from './nearest.ts';
 
 /**
  * A place whose nearest lies this near to the end of an edge belongs to the corner, mm: square to the end of a
@@ -36,7 +36,7 @@ interface CutLineStretch {
 export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[] {
   const darts = sewnDarts(piece.edges);
   const sides = piece.edges.map((edge, i) => sideOf(piece, edge, i, darts));
-  const cutCurves = flatMapped(cut.curves, (curve) => drawn(curve, FINE));
+  const cutCurves = drawn(cut.curves, FINE);
   const cutPlaces = cut.curves.map((curve): CutLineStretch => {
     return { places: evenPoints(curve, stepsAlong(curve)), box: controlBox(curve) };
   });
@@ -60,16 +60,11 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 }
 
 /** Widths found where the cutting line is not one allowance out from the edge. */
-function fromStitching(
-  side: EdgeSide,
-  sides: readonly EdgeSide[],
-  cut: readonly DrawnStretch[],
-  bound: number,
-): number[] {
+function fromStitching(side: EdgeSide, sides: readonly EdgeSide[], cut: Drawn, bound: number): number[] {
   const { allowance } = side.edge;
   const asOne = [side, ...flatMapped(side.runsOn, (i) => sides[i] ?? [])];
   const corners = flatMapped(asOne, (each) => each.corners);
-  const line = flatMapped(asOne, (each) => each.curves);
+  const line = asOne.map(({ curves }) => curves);
   const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
   // One place after the other has the same stretch of the cutting line beside it.
@@ -78,12 +73,14 @@ function fromStitching(
     for (let i = 0; i < places.length; i += 4) {
       const x = places[i] as number;
       const y = places[i + 1] as number;
-      const out = point(x + allowance * (places[i + 2] as number), y + allowance * (places[i + 3] as number));
-      const near = whichIsNear(cut, out, bound, beside);
-      if (near !== undefined) {
+      const outX = x + allowance * (places[i + 2] as number);
+      const outY = y + allowance * (places[i + 3] as number);
+      const near = whichIsNear(cut, outX, outY, bound, beside);
+      if (near >= 0) {
         beside = near;
         continue;
       }
+      const out = point(outX, outY);
       if (corners.some((corner) => isBeyond(corner, out))) continue;
       if (others.some((other) => isNear(other.curves, out, other.edge.allowance - 2 * FINE))) continue;
       const there = nearest(cut, out, MOST_RUN_OUT * allowance);
@@ -103,7 +100,7 @@ function fromCutting(
 ): number[] {
   const least = side.edge.allowance - bound;
   if (least <= 0) return [];
-  const reach = grown(boundsAbout(side.curves.map(({ box }) => box)), least);
+  const reach = grown(boxOf(side.curves), least);
   const found: number[] = [];
   for (const { places, box } of cut) {
     if (!boundsMeet(box, reach)) continue;

@@ -3,7 +3,7 @@ import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { dot } from '../geometry/vector.ts';
 import type { EdgeCorner } from './edge-side.ts';
-import { type DrawnStretch, isNear, type NearestPlace } from './nearest.ts';
+import { type Drawn, isNear, type NearestPlace } from './nearest.ts';
 
 /**
  * Whether the cutting line is wider here since an end that was lengthened for its neighbour runs out (`runOut`): straight
@@ -12,7 +12,7 @@ import { type DrawnStretch, isNear, type NearestPlace } from './nearest.ts';
 export function runsOut(
   { at, across }: EdgeCorner,
   chord: NearestPlace['chord'],
-  line: readonly DrawnStretch[],
+  line: readonly Drawn[],
   allowance: number,
   bound: number,
 ): boolean {
@@ -22,7 +22,7 @@ export function runsOut(
     return dot(away, across.onward) >= 0 && Math.abs(dot(away, across.normal)) <= bound;
   });
   const ends = chord[1 - begins];
-  return ends !== undefined && isNear(line, ends, allowance + bound);
+  return ends !== undefined && line.some((each) => isNear(each, ends, allowance + bound));
 }
 
 /** Whether a place lies where the neighbour's square end takes over: outside its seam, prolonged (`turnCorner`). */

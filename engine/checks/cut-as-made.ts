@@ -7,7 +7,7 @@ import { PARALLEL } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { inMm } from '../text/figure.ts';
-import { type DrawnStretch, drawn, nearest } from './nearest.ts';
+import { type Drawn, drawn, nearest } from './nearest.ts';
 
 /** Chords this near their curves take little from the bound, mm. */
 const FINE = 0.005;
@@ -48,11 +48,11 @@ export function cutAsMade(garment: Garment, cutLines: ReadonlyMap<string, Edge>)
 
 /** How far one line strays from another at the most, mm. */
 function strays(line: Edge, from: Edge): number {
-  const known = from.curves.flatMap((curve) => drawn(curve, FINE));
+  const known = drawn(from.curves, FINE);
   return Math.max(0, ...line.curves.map((curve) => straysAlong(curve, known)));
 }
 
-function straysAlong(curve: Curve, known: readonly DrawnStretch[]): number {
+function straysAlong(curve: Curve, known: Drawn): number {
   const places = evenPoints(curve, Math.max(1, Math.ceil(roughLength(curve) / SPACING)));
   let most = 0;
   for (let i = 0; i < places.length; i += 2) {

@@ -69,7 +69,7 @@ export const dartCapFaults = (piece: Piece, cut: Edge, bound: number): Issue[] =
 function capGap(dart: SewnDart, cut: Edge): number {
   const parted = partedAtSeams(cut, dart);
   if (!parted) return Number.POSITIVE_INFINITY;
-  const beside = flatMapped(parted.beside, (curve) => drawn(curve, FINE));
+  const beside = drawn(parted.beside, FINE);
   const places = flatMapped(parted.across, (curve) =>
     Array.from({ length: PLACES }, (_, i) => pointAt(curve, (i + 0.5) / PLACES)),
   );

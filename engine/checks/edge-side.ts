@@ -11,7 +11,7 @@ import { outward, scaled, type Vector } from '../geometry/vector.ts';
 import { type SewnDart, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type DrawnStretch, drawn } from './nearest.ts';
+import { type Drawn, drawn } from './nearest.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
 export const FINE = 0.005;
@@ -25,7 +25,7 @@ const SPACING_ON_LINES = 30;
 /** An edge with what is needed to measure from it. */
 export interface EdgeSide {
   readonly edge: PieceEdge;
-  readonly curves: readonly DrawnStretch[];
+  readonly curves: Drawn;
   /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
   readonly places: readonly (readonly number[])[];
   readonly corners: readonly EdgeCorner[];
@@ -38,7 +38,7 @@ export interface EdgeSide {
 /** An edge beside another, by its curves as they lie there. */
 export interface Neighbour {
   readonly edge: PieceEdge;
-  readonly curves: readonly DrawnStretch[];
+  readonly curves: Drawn;
 }
 
 /** The corner at one end of an edge. */
@@ -68,7 +68,7 @@ export function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly
   const [turnBefore, turnAfter] = [turnInto(before, edge), turnInto(edge, after)];
   return {
     edge,
-    curves: flatMapped(edge.curves, (curve) => drawn(curve, FINE)),
+    curves: drawn(edge.curves, FINE),
     places: edge.curves.map(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
@@ -96,12 +96,15 @@ export function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly
 /** A seam as it goes on from its end through the allowance of a hem. */
 const throughHem = (edge: PieceEdge, at: Point, onward: Vector, hem: PieceEdge): Neighbour => ({
   edge,
-  curves: drawn({ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }, FINE),
+  curves: drawn([{ kind: 'line', from: at, to: moved(at, scaled(onward, hem.allowance)) }], FINE),
 });
 
 const laid = (edge: PieceEdge, to: Transform): Neighbour => ({
   edge,
-  curves: flatMapped(edge.curves, (curve) => drawn(transformedCurve(curve, to), FINE)),
+  curves: drawn(
+    edge.curves.map((curve) => transformedCurve(curve, to)),
+    FINE,
+  ),
 });
 
 /** The corner of an edge with the neighbour before it (1) or after it (-1), whose seam goes on beyond it `onward`. */
@@ -133,11 +136,11 @@ function places(curve: Curve): readonly number[] {
   for (let i = 0; i < count; i++) {
     const t = (i + 0.5) / count;
     const { x, y } = pointAt(curve, t);
-    const normal = outward(headingAt(curve, t));
+    const heading = headingAt(curve, t);
     all[4 * i] = x;
     all[4 * i + 1] = y;
-    all[4 * i + 2] = normal.x;
-    all[4 * i + 3] = normal.y;
+    all[4 * i + 2] = heading.y;
+    all[4 * i + 3] = -heading.x;
   }
   return all;
 }

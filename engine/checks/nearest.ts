@@ -4,38 +4,58 @@ import type { Curve } from '../geometry/curve.ts';
 import { between, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
 
-/** A stretch of a curve made ready for many questions of what is near: a run of its chords and an upright box about them. */
-export interface DrawnStretch {
-  /** The ends of the curve's chords, flat; those of the stretch stand from `first` to `last`, counted in numbers. */
-  readonly chords: readonly number[];
-  readonly first: number;
-  readonly last: number;
-  readonly box: Bounds;
+/**
+ * Curves made ready for many questions of what is near, as plain numbers in two lists: the ends of all their chords, and
+ * their stretches, a run of chords each. Objects for the stretches and their boxes would be most of what a check makes.
+ */
+export interface Drawn {
+  /** x, y, x, y ...; between the last end of one curve and the first of the next there is no chord. */
+  readonly ends: readonly number[];
+  /** For each stretch where its chords begin and end in `ends`, then the box about them: left, right, top, bottom. */
+  readonly stretches: readonly number[];
 }
+
+/** Numbers of one stretch. */
+const STRETCH = 6;
 
 /** Chords of one stretch: with more, more of them are looked at in vain, and with fewer, more boxes. */
 const RUN = 8;
 
-/** A curve by chords within `flatness` (mm) of it, in stretches. */
-export function drawn(curve: Curve, flatness: number): DrawnStretch[] {
-  const chords = chordPoints(curve, flatness);
-  const stretches: DrawnStretch[] = [];
-  for (let first = 0; first + 2 < chords.length; first += 2 * RUN) {
-    const last = Math.min(first + 2 * RUN, chords.length - 2);
-    stretches.push({ chords, first, last, box: boxAbout(chords, first, last) });
+/** Curves by chords within `flatness` (mm) of them, in stretches. */
+export function drawn(curves: readonly Curve[], flatness: number): Drawn {
+  const ends: number[] = [];
+  const stretches: number[] = [];
+  for (const curve of curves) {
+    const start = ends.length;
+    const points = chordPoints(curve, flatness);
+    for (let i = 0; i < points.length; i++) ends.push(points[i] as number);
+    for (let first = start; first + 2 < ends.length; first += 2 * RUN)
+      addStretch(stretches, ends, first, Math.min(first + 2 * RUN, ends.length - 2));
   }
-  return stretches;
+  return { ends, stretches };
 }
 
-function boxAbout(points: readonly number[], first: number, last: number): Bounds {
+function addStretch(stretches: number[], ends: readonly number[], first: number, last: number): void {
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
   for (let i = first; i <= last; i += 2) {
-    const x = points[i] as number;
-    const y = points[i + 1] as number;
+    const x = ends[i] as number;
+    const y = ends[i + 1] as number;
     left = Math.min(left, x);
     right = Math.max(right, x);
     top = Math.min(top, y);
     bottom = Math.max(bottom, y);
+  }
+  stretches.push(first, last, left, right, top, bottom);
+}
+
+/** The upright rectangle about all that is drawn. */
+export function boxOf({ stretches }: Drawn): Bounds {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let k = 0; k < stretches.length; k += STRETCH) {
+    left = Math.min(left, stretches[k + 2] as number);
+    right = Math.max(right, stretches[k + 3] as number);
+    top = Math.min(top, stretches[k + 4] as number);
+    bottom = Math.max(bottom, stretches[k + 5] as number);
   }
   return { left, right, top, bottom };
 }
@@ -50,68 +70,74 @@ export interface NearestPlace {
 }
 
 /** The nearest place of some curves' chords to `p`, if it is nearer than `within` (mm). */
-export function nearest(curves: readonly DrawnStretch[], p: Point, within: number): NearestPlace | undefined {
-  let best: readonly number[] | undefined;
-  let chord = 0;
+export function nearest({ ends, stretches }: Drawn, p: Point, within: number): NearestPlace | undefined {
+  const { x, y } = p;
+  let chord = -1;
   let least = within;
   let square = within * within;
-  for (const stretch of curves) {
-    if (isBeyond(stretch, p, least)) continue;
-    const { chords, first, last } = stretch;
-    for (let i = first; i < last; i += 2) {
-      const apart = squareToChord(chords, i, p);
+  for (let k = 0; k < stretches.length; k += STRETCH) {
+    if (isBeyond(stretches, k, x, y, least)) continue;
+    const last = stretches[k + 1] as number;
+    for (let i = stretches[k] as number; i < last; i += 2) {
+      const apart = squareToChord(ends, i, x, y);
       if (apart >= square) continue;
       square = apart;
       least = Math.sqrt(apart);
-      best = chords;
       chord = i;
     }
   }
-  if (!best) return undefined;
-  const from = point(best[chord] as number, best[chord + 1] as number);
-  const to = point(best[chord + 2] as number, best[chord + 3] as number);
+  if (chord < 0) return undefined;
+  const from = point(ends[chord] as number, ends[chord + 1] as number);
+  const to = point(ends[chord + 2] as number, ends[chord + 3] as number);
   return {
     distance: least,
-    at: between(from, to, shareAlongChord(best, chord, p)),
+    at: between(from, to, shareAlongChord(ends, chord, p)),
     chord: [from, to],
     heading: unit(vectorBetween(from, to)),
   };
 }
 
 /** Whether any place of some curves' chords is nearer to `p` than `within` (mm). */
-export const isNear = (curves: readonly DrawnStretch[], p: Point, within: number): boolean =>
-  whichIsNear(curves, p, within, 0) !== undefined;
+export const isNear = (curves: Drawn, { x, y }: Point, within: number): boolean =>
+  whichIsNear(curves, x, y, within, 0) >= 0;
 
-/** Which of some stretches has a place nearer to `p` than `within` (mm), looked for from stretch `first` on, round and round. */
+/**
+ * Which stretch has a place nearer to x, y than `within` (mm), looked for from stretch `first` on, round and round: by where
+ * it stands in the list, -1 for none.
+ */
 export function whichIsNear(
-  curves: readonly DrawnStretch[],
-  p: Point,
+  { ends, stretches }: Drawn,
+  x: number,
+  y: number,
   within: number,
   first: number,
-): number | undefined {
+): number {
   const square = within > 0 ? within * within : 0;
-  for (let k = first; k < first + curves.length; k++) {
-    const which = k < curves.length ? k : k - curves.length;
-    const stretch = curves[which] as DrawnStretch;
-    if (isBeyond(stretch, p, within)) continue;
-    for (let i = stretch.first; i < stretch.last; i += 2)
-      if (squareToChord(stretch.chords, i, p) < square) return which;
+  for (let n = 0, k = first; n < stretches.length; n += STRETCH, k += STRETCH) {
+    if (k >= stretches.length) k = 0;
+    if (isBeyond(stretches, k, x, y, within)) continue;
+    const last = stretches[k + 1] as number;
+    for (let i = stretches[k] as number; i < last; i += 2)
+      if (squareToChord(ends, i, x, y) < square) return k;
   }
-  return undefined;
+  return -1;
 }
 
-/** Whether the box about a stretch shows that all of it is farther from `p` than `within` (mm). */
-const isBeyond = ({ box }: DrawnStretch, p: Point, within: number): boolean =>
-  box.left > p.x + within || box.right < p.x - within || box.top > p.y + within || box.bottom < p.y - within;
+/** Whether the box about a stretch shows that all of it is farther from x, y than `within` (mm). */
+const isBeyond = (stretches: readonly number[], k: number, x: number, y: number, within: number): boolean =>
+  (stretches[k + 2] as number) > x + within ||
+  (stretches[k + 3] as number) < x - within ||
+  (stretches[k + 4] as number) > y + within ||
+  (stretches[k + 5] as number) < y - within;
 
-/** Square distance of `p` from the chord that starts at place `i` (mm squared). */
-function squareToChord(chords: readonly number[], i: number, p: Point): number {
-  const fromX = chords[i] as number;
-  const fromY = chords[i + 1] as number;
-  const dx = (chords[i + 2] as number) - fromX;
-  const dy = (chords[i + 3] as number) - fromY;
-  const x = fromX - p.x;
-  const y = fromY - p.y;
+/** Square distance of a place from the chord that starts at place `i` (mm squared). */
+function squareToChord(ends: readonly number[], i: number, px: number, py: number): number {
+  const fromX = ends[i] as number;
+  const fromY = ends[i + 1] as number;
+  const dx = (ends[i + 2] as number) - fromX;
+  const dy = (ends[i + 3] as number) - fromY;
+  const x = fromX - px;
+  const y = fromY - py;
   const along = -(x * dx + y * dy);
   if (!(along > 0)) return x * x + y * y;
   const length = dx * dx + dy * dy;

@@ -8,10 +8,14 @@ import { magnitude } from './vector.ts';
  * times as long to come by. A chord over a step h of the parameter strays by at most max |B"| h^2 / 8 (Taylor's theorem),
  * and |B"| of a cubic is greatest at one of its ends.
  */
-export function chordPoints(curve: Curve, flatness: number): readonly number[] {
-  if (curve.kind === 'line') return evenPoints(curve, 1);
+export const chordPoints = (curve: Curve, flatness: number): readonly number[] =>
+  evenPoints(curve, chordsWithin(curve, flatness));
+
+/** So many chords over even steps of its parameter stay within `flatness` (mm) of a curve. */
+export function chordsWithin(curve: Curve, flatness: number): number {
+  if (curve.kind === 'line') return 1;
   const bend = Math.max(magnitude(secondDerivativeAt(curve, 0)), magnitude(secondDerivativeAt(curve, 1)));
-  return evenPoints(curve, Math.max(1, Math.ceil(Math.sqrt(bend / (8 * flatness)))));
+  return Math.max(1, Math.ceil(Math.sqrt(bend / (8 * flatness))));
 }
 
 /** The places of a curve at so many even steps of its parameter, both ends counted, flat: x, y, x, y ... */

@@ -1,10 +1,9 @@
-import { boundsMeet, controlBox, grown } from './bounds.ts';
 import type { Curve } from './curve.ts';
 import { derivativeAt, pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
 import { split } from './split.ts';
 import { COINCIDENCE, LAST_STEP, NARROWEST } from './tolerance.ts';
-import { cross, type Vector } from './vector.ts';
+import { cross } from './vector.ts';
 
 /** Where two curves cross: the parameter on each, and the place. */
 export interface CurveCrossing {
@@ -75,16 +74,6 @@ function search(a: CurvePart, b: CurvePart, report: (t: number, u: number) => vo
   else for (const half of halves(b)) search(a, half, report);
 }
 
-/** The legs of a curve's control polygon: all its headings lie between theirs. */
-const legs = (curve: Curve): readonly Vector[] =>
-  curve.kind === 'line'
-    ? [vectorBetween(curve.from, curve.to)]
-    : [
-        vectorBetween(curve.from, curve.handle1),
-        vectorBetween(curve.handle1, curve.handle2),
-        vectorBetween(curve.handle2, curve.to),
-      ];
-
 /** So far, as a share of the shorter one, the place where two curves meet may lie from that where their chords do. */
 const DISPLACED = 0.1;
 
@@ -94,11 +83,14 @@ const DISPLACED = 0.1;
  * straying moves that place but little.
  */
 function meetAsChords(a: Curve, b: Curve, strayed: number): boolean {
-  const others = legs(b);
+  const [own, others] = [controlPoints(a), controlPoints(b)];
   let sign = 0;
-  for (const one of legs(a))
-    for (const other of others) {
-      const turn = Math.sign(cross(one, other));
+  // All headings of a curve lie between those of the legs of its control polygon.
+  for (let i = 1; i < own.length; i++)
+    for (let j = 1; j < others.length; j++) {
+      const turn = Math.sign(
+        turnOf(own[i - 1] as Point, own[i] as Point, others[j - 1] as Point, others[j] as Point),
+      );
       if (turn === 0 || turn === -sign) return false;
       sign = turn;
     }
@@ -111,13 +103,26 @@ function meetAsChords(a: Curve, b: Curve, strayed: number): boolean {
 
 /** Whether all of `b` lies on one side of the band along the chord of `a` in which all of that lies. */
 function areApart(a: Curve, b: Curve): boolean {
-  const along = vectorBetween(a.from, a.to);
-  const length = Math.hypot(along.x, along.y);
-  const off = (p: Point): number => cross(along, vectorBetween(a.from, p));
-  const [own, other] = [controlPoints(a).map(off), controlPoints(b).map(off)];
-  const room = COINCIDENCE * length;
-  return Math.min(...other) > Math.max(...own) + room || Math.max(...other) < Math.min(...own) - room;
+  const { from, to } = a;
+  const room = COINCIDENCE * Math.hypot(to.x - from.x, to.y - from.y);
+  let [least, most] = [Infinity, -Infinity];
+  for (const p of controlPoints(a)) {
+    const off = turnOf(from, to, from, p);
+    least = Math.min(least, off);
+    most = Math.max(most, off);
+  }
+  let [above, below] = [true, true];
+  for (const p of controlPoints(b)) {
+    const off = turnOf(from, to, from, p);
+    above &&= off > most + room;
+    below &&= off < least - room;
+  }
+  return above || below;
 }
+
+/** The cross product of the ways from `a` to `b` and from `c` to `d`. */
+const turnOf = (a: Point, b: Point, c: Point, d: Point): number =>
+  (b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x);
 
 const controlPoints = (curve: Curve): readonly Point[] =>
   curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to];
@@ -146,7 +151,10 @@ function stray({ curve, start, end }: CurvePart): number {
 const relative = (far: number, { from, to }: Curve): number => (far === 0 ? 0 : far / distance(from, to));
 
 const boxesMeet = (a: Curve, b: Curve): boolean =>
-  boundsMeet(controlBox(a), grown(controlBox(b), COINCIDENCE));
+  least(a, 'x') <= most(b, 'x') + COINCIDENCE &&
+  least(b, 'x') - COINCIDENCE <= most(a, 'x') &&
+  least(a, 'y') <= most(b, 'y') + COINCIDENCE &&
+  least(b, 'y') - COINCIDENCE <= most(a, 'y');
 
 /** Least coordinate of a curve's control points. */
 export const least = (curve: Curve, axis: 'x' | 'y'): number =>

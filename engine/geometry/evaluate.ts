@@ -79,28 +79,44 @@ function thirdDerivative({ from, handle1, handle2, to }: Cubic): Vector {
  * control point gives the direction, which is the limit of the tangent. Zero for a curve without extent.
  */
 export function directionAt(curve: Curve, end: 'start' | 'end'): Vector {
-  if (curve.kind === 'line') return unit(vectorBetween(curve.from, curve.to));
+  if (curve.kind === 'line') return headed(curve.from, curve.to, 1);
   const { from, handle1, handle2, to } = curve;
   return end === 'start'
-    ? firstDirection(from, handle1, handle2, to)
-    : reverse(firstDirection(to, handle2, handle1, from));
+    ? firstDirection(from, handle1, handle2, to, 1)
+    : firstDirection(to, handle2, handle1, from, -1);
 }
 
 /** The unit heading of a curve at t; at the ends and at points of no speed the limit from inside the curve. */
 export function headingAt(curve: Curve, t: number): Vector {
   if (t <= 0) return directionAt(curve, 'start');
   if (t >= 1) return directionAt(curve, 'end');
-  const first = derivativeAt(curve, t);
-  return first.x === 0 && first.y === 0 ? unit(secondDerivativeAt(curve, t)) : unit(first);
+  if (curve.kind === 'line') return headed(curve.from, curve.to, 1);
+  const { from, handle1, handle2, to } = curve;
+  const u = 1 - t;
+  const a = 3 * u * u;
+  const b = 6 * u * t;
+  const c = 3 * t * t;
+  const x = a * (handle1.x - from.x) + b * (handle2.x - handle1.x) + c * (to.x - handle2.x);
+  const y = a * (handle1.y - from.y) + b * (handle2.y - handle1.y) + c * (to.y - handle2.y);
+  if (x === 0 && y === 0) return unit(secondDerivativeAt(curve, t));
+  const speed = Math.sqrt(x * x + y * y);
+  return { x: x / speed, y: y / speed };
 }
 
-function firstDirection(start: Point, next: Point, nextButOne: Point, end: Point): Vector {
-  if (distance(start, next) > COINCIDENCE) return unit(vectorBetween(start, next));
-  if (distance(start, nextButOne) > COINCIDENCE) return unit(vectorBetween(start, nextButOne));
-  return distance(start, end) > COINCIDENCE ? unit(vectorBetween(start, end)) : { x: 0, y: 0 };
+/** From the start of a curve, or, with `sense` -1, from its end back along it. */
+function firstDirection(start: Point, next: Point, nextButOne: Point, end: Point, sense: 1 | -1): Vector {
+  if (distance(start, next) > COINCIDENCE) return headed(start, next, sense);
+  if (distance(start, nextButOne) > COINCIDENCE) return headed(start, nextButOne, sense);
+  return distance(start, end) > COINCIDENCE ? headed(start, end, sense) : { x: sense * 0, y: sense * 0 };
 }
 
-const reverse = (v: Vector): Vector => ({ x: -v.x, y: -v.y });
+/** The unit heading from one point to another, or against it; no vector is made on the way, for headings are asked by the thousand. */
+function headed(from: Point, to: Point, sense: 1 | -1): Vector {
+  const x = to.x - from.x;
+  const y = to.y - from.y;
+  const far = Math.sqrt(x * x + y * y);
+  return far === 0 ? { x: sense * x, y: sense * y } : { x: sense * (x / far), y: sense * (y / far) };
+}
 
 /** A straight line as a cubic with its handles at thirds, so that t runs evenly. */
 export function asCubic(curve: Curve): Cubic {

@@ -1,5 +1,5 @@
 import { flatMapped } from '../flat-mapped.ts';
-import { boundsMeet, controlBox, turningParameters } from './bounds.ts';
+import { type Bounds, boundsMeet, controlBox, turningParameters } from './bounds.ts';
 import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
@@ -46,11 +46,13 @@ export function isSimple(outline: Outline): boolean {
   );
   const last = pieces.length - 1;
   const boxes = pieces.map(controlBox);
-  for (const [i, a] of pieces.entries()) {
-    if (turnsBack(a, pieces[(i + 1) % pieces.length] ?? a)) return false;
+  for (let i = 0; i <= last; i++) {
+    const a = pieces[i] as Curve;
+    const box = boxes[i] as Bounds;
+    if (turnsBack(a, pieces[i < last ? i + 1 : 0] as Curve)) return false;
     for (let j = i + 1; j <= last; j++) {
-      const [b, boxA, boxB] = [pieces[j], boxes[i], boxes[j]];
-      if (!b || !boxA || !boxB || !boundsMeet(boxA, boxB)) continue;
+      if (!boundsMeet(box, boxes[j] as Bounds)) continue;
+      const b = pieces[j] as Curve;
       const follows = j === i + 1;
       const closes = i === 0 && j === last;
       if ((follows && runOneWay(a, b)) || (closes && runOneWay(b, a))) continue;

@@ -48,8 +48,8 @@ export interface Shaping {
   readonly shapedBy: readonly MeasurementName[];
   /** The limits on which the lines of a size rest. */
   readonly limitsMet: (size: GradedSize) => readonly string[];
-  /** How far the edges of a piece jump between two sizes. */
-  readonly jump: (from: GradedSize, to: GradedSize, piece: string) => Jump;
+  /** How far the edges of a piece jump between two sizes, if by `least` mm. */
+  readonly jump: (from: GradedSize, to: GradedSize, piece: string, least: number) => Jump | undefined;
   /** How its edges answer to each measurement changed alone. */
   readonly slopes: (size: GradedSize) => readonly Sensitivity[];
 }
@@ -57,9 +57,9 @@ export interface Shaping {
 /**
  * The cause of a change (mm) in the step of a piece from size to size, in the middle of three: another styling; the measurement,
  * the chart's own or an estimate, whose changed step moves an edge of the piece most; the first step of the construction that
- * speaks of the piece and bends at least half as much; an angle by whose even growth a far corner moves on an arc; a limit
- * that its lines reach; a step that bends less, none much smaller than what it is to explain, or one of another piece; or else a
- * length that was measured on the drawing; or a jump of the lines between two sizes.
+ * speaks of the piece and bends at least half as much; an angle by whose even growth a far corner moves on an arc; a jump of
+ * its lines between two sizes, which limits come and go with; a limit that its lines reach; a step that bends less, none much
+ * smaller than what it is to explain, or one of another piece; or else a length that was measured on the drawing, or a lesser jump.
  */
 export function causeOf(
   three: readonly GradedSize[],
@@ -78,6 +78,8 @@ export function causeOf(
   if (bends) return bends;
   const turn = evenTurn(three, piece.piece, NEARLY_ALL * change, own);
   if (turn) return turn;
+  const jump = branchBetween(three, piece, most, shaping);
+  if (jump) return jump;
   const limits = limitsOf(piece, three, shaping);
   if (limits.length > 0) return { kind: 'limit', limits };
   return (
@@ -121,8 +123,10 @@ function branchBetween(
   { jump }: Shaping,
 ): Cause | undefined {
   if (!before || !middle || !after) return undefined;
-  const [first] = [jump(before, middle, piece), jump(middle, after, piece)].toSorted((a, b) => b.mm - a.mm);
-  return first && first.mm >= least ? { kind: 'branch', ...first } : undefined;
+  const one = jump(before, middle, piece, least);
+  const other = jump(middle, after, piece, least);
+  const greater = one && other ? (other.mm > one.mm ? other : one) : (one ?? other);
+  return greater && { kind: 'branch', ...greater };
 }
 
 /** How much the edge of a piece that answers most to a measurement grows, mm for each mm. */

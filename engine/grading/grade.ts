@@ -8,6 +8,7 @@ import { fixed, fixedMm } from '../text/figure.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { alignments, cornersOf } from './anchor.ts';
 import { atSize } from './at-size.ts';
+import type { Shaping } from './cause.ts';
 import { causeName, causeWords } from './cause-words.ts';
 import { axesOf, type Chart } from './chart.ts';
 import { chartIssue, shown } from './chart-issues.ts';
@@ -100,13 +101,12 @@ function slopesOfSizes(draft: Draft): (size: GradedSize) => readonly Sensitivity
 }
 
 /** How far a piece jumps between two sizes, worked out when it is asked for. */
-function jumpsOfSizes(draft: Draft): (from: GradedSize, to: GradedSize, piece: string) => Jump {
-  const known = new Map<string, Jump>();
-  return (from, to, piece) => {
-    const key = [from.of.name, to.of.name, piece].join('\n');
-    const jump = known.get(key) ?? jumpBetween(draft, from, to, piece);
-    known.set(key, jump);
-    return jump;
+function jumpsOfSizes(draft: Draft): Shaping['jump'] {
+  const known = new Map<string, Jump | undefined>();
+  return (from, to, piece, least) => {
+    const key = [from.of.name, to.of.name, piece, least].join('\n');
+    if (!known.has(key)) known.set(key, jumpBetween(draft, from, to, piece, least));
+    return known.get(key);
   };
 }
 

@@ -12,11 +12,17 @@ export interface Jump {
 }
 
 /**
- * The greatest jump of an edge of a piece between two sizes: the way from one body to the other is halved, and again that half
- * of it in which the edge that changes least evenly changes more. A length that grows steadily loses half of its change each
- * time, one that jumps none.
+ * The greatest jump of an edge of a piece between two sizes, if there is one of `least` mm: the way from one body to the other is
+ * halved, and again that half of it in which the edge that changes least evenly changes more. A length that grows steadily loses
+ * half of its change each time, one that jumps none; so it is known soon that there is no jump.
  */
-export function jumpBetween({ draw }: Draft, from: GradedSize, to: GradedSize, piece: string): Jump {
+export function jumpBetween(
+  { draw }: Draft,
+  from: GradedSize,
+  to: GradedSize,
+  piece: string,
+  least: number,
+): Jump | undefined {
   const [a, b] = [from.made.body, to.made.body];
   const lengthsAt = (share: number): readonly number[] => {
     const size = Object.fromEntries(
@@ -31,13 +37,14 @@ export function jumpBetween({ draw }: Draft, from: GradedSize, to: GradedSize, p
   };
   let [low, high] = [0, 1];
   let [atLow, atHigh] = [lengthsAt(low), lengthsAt(high)];
-  for (let i = 0; i < halvings; i++) {
+  for (let i = 0; i < halvings && apart(atLow, atHigh) >= least; i++) {
     const middle = (low + high) / 2;
     const there = lengthsAt(middle);
     if (isBelow(atLow, there, atHigh)) [high, atHigh] = [middle, there];
     else [low, atLow] = [middle, there];
   }
-  return { between: [from.of.name, to.of.name], mm: apart(atLow, atHigh) };
+  const mm = apart(atLow, atHigh);
+  return mm >= least ? { between: [from.of.name, to.of.name], mm } : undefined;
 }
 
 /** Whether the edge that changes least evenly over a middle place changes more before it than after. */

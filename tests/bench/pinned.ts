@@ -19,7 +19,7 @@ const run = promisify(execFile);
  * is not kept so takes up to 1.4 cores, and two of them have no more than two. The time that a worker has had of its core is
  * how long it would have had an idle one, so that a busy machine gives nearly the figures of a quiet one.
  */
-export async function benchPinned(count = 4000): Promise<string> {
+export async function benchPinned(count = 10_000): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
   try {
     const lines = plausibleBodies(count).map((body) => `${JSON.stringify(body)}\n`);

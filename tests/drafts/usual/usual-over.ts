@@ -15,6 +15,13 @@ const drawn: Readonly<Record<Front, readonly { readonly garment: string; readonl
     { garment: 'trial', styling: {} },
     { garment: 'dress', styling: { shoulder: 'whole', front: 'plain', sleeve: 'plain' } },
   ],
+  armhole: [
+    { garment: 'dress', styling: { shoulder: 'whole', front: 'plain', princess: 'armhole' } },
+    {
+      garment: 'dress',
+      styling: { shoulder: 'whole', front: 'plain', princess: 'armhole', sleeve: 'plain' },
+    },
+  ],
   trial: [{ garment: 'trial', styling: { sleeve: 'plain' } }],
 };
 
