@@ -11,7 +11,15 @@ import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { inMm } from '../text/figure.ts';
 import { isBeyond, runsOut } from './beyond-corner.ts';
 import { type EdgeSide, FINE, type Neighbour, sideOf, stepsAlong } from './edge-side.ts';
-import { boxOf, type Drawn, drawn, isNear, type NearestPlace, nearest, whichIsNear } from './nearest.ts';
+import {
+  boxOf,
+  type DrawnCurves,
+  drawn,
+  isNear,
+  type NearestPlace,
+  nearest,
+  whichIsNear,
+} from './nearest.ts';
 
 /**
  * A place whose nearest lies this near to the end of an edge belongs to the corner, mm: square to the end of a
@@ -60,7 +68,12 @@ export function allowanceFaults(piece: Piece, cut: Edge, bound: number): Issue[]
 }
 
 /** Widths found where the cutting line is not one allowance out from the edge. */
-function fromStitching(side: EdgeSide, sides: readonly EdgeSide[], cut: Drawn, bound: number): number[] {
+function fromStitching(
+  side: EdgeSide,
+  sides: readonly EdgeSide[],
+  cut: DrawnCurves,
+  bound: number,
+): number[] {
   const { allowance } = side.edge;
   const asOne = [side, ...flatMapped(side.runsOn, (i) => sides[i] ?? [])];
   const corners = flatMapped(asOne, (each) => each.corners);

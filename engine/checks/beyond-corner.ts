@@ -3,7 +3,7 @@ import { distance, type Point, vectorBetween } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { dot } from '../geometry/vector.ts';
 import type { EdgeCorner } from './edge-side.ts';
-import { type Drawn, isNear, type NearestPlace } from './nearest.ts';
+import { type DrawnCurves, isNear, type NearestPlace } from './nearest.ts';
 
 /**
  * Whether the cutting line is wider here since an end that was lengthened for its neighbour runs out (`runOut`): straight
@@ -12,7 +12,7 @@ import { type Drawn, isNear, type NearestPlace } from './nearest.ts';
 export function runsOut(
   { at, across }: EdgeCorner,
   chord: NearestPlace['chord'],
-  line: readonly Drawn[],
+  line: readonly DrawnCurves[],
   allowance: number,
   bound: number,
 ): boolean {

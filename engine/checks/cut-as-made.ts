@@ -7,7 +7,7 @@ import { PARALLEL } from '../geometry/tolerance.ts';
 import type { Issue } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { inMm } from '../text/figure.ts';
-import { type Drawn, drawn, nearest } from './nearest.ts';
+import { type DrawnCurves, drawn, nearest } from './nearest.ts';
 
 /** Chords this near their curves take little from the bound, mm. */
 const FINE = 0.005;
@@ -52,7 +52,7 @@ function strays(line: Edge, from: Edge): number {
   return Math.max(0, ...line.curves.map((curve) => straysAlong(curve, known)));
 }
 
-function straysAlong(curve: Curve, known: Drawn): number {
+function straysAlong(curve: Curve, known: DrawnCurves): number {
   const places = evenPoints(curve, Math.max(1, Math.ceil(roughLength(curve) / SPACING)));
   let most = 0;
   for (let i = 0; i < places.length; i += 2) {

@@ -11,7 +11,7 @@ import { outward, scaled, type Vector } from '../geometry/vector.ts';
 import { type SewnDart, shut, shutBack } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
 import { endsSquare, turnInto } from './corner.ts';
-import { type Drawn, drawn } from './nearest.ts';
+import { type DrawnCurves, drawn } from './nearest.ts';
 
 /** Chords this near their curves, on both sides of an allowance, take little from the bound of 0.05 mm; mm. */
 export const FINE = 0.005;
@@ -25,7 +25,7 @@ const SPACING_ON_LINES = 30;
 /** An edge with what is needed to measure from it. */
 export interface EdgeSide {
   readonly edge: PieceEdge;
-  readonly curves: Drawn;
+  readonly curves: DrawnCurves;
   /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
   readonly places: readonly (readonly number[])[];
   readonly corners: readonly EdgeCorner[];
@@ -38,7 +38,7 @@ export interface EdgeSide {
 /** An edge beside another, by its curves as they lie there. */
 export interface Neighbour {
   readonly edge: PieceEdge;
-  readonly curves: Drawn;
+  readonly curves: DrawnCurves;
 }
 
 /** The corner at one end of an edge. */

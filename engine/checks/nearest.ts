@@ -8,7 +8,7 @@ import { unit, type Vector } from '../geometry/vector.ts';
  * Curves made ready for many questions of what is near, as plain numbers in two lists: the ends of all their chords, and
  * their stretches, a run of chords each. Objects for the stretches and their boxes would be most of what a check makes.
  */
-export interface Drawn {
+export interface DrawnCurves {
   /** x, y, x, y ...; between the last end of one curve and the first of the next there is no chord. */
   readonly ends: readonly number[];
   /** For each stretch where its chords begin and end in `ends`, then the box about them: left, right, top, bottom. */
@@ -22,7 +22,7 @@ const STRETCH = 6;
 const RUN = 8;
 
 /** Curves by chords within `flatness` (mm) of them, in stretches. */
-export function drawn(curves: readonly Curve[], flatness: number): Drawn {
+export function drawn(curves: readonly Curve[], flatness: number): DrawnCurves {
   const ends: number[] = [];
   const stretches: number[] = [];
   for (const curve of curves) {
@@ -49,7 +49,7 @@ function addStretch(stretches: number[], ends: readonly number[], first: number,
 }
 
 /** The upright rectangle about all that is drawn. */
-export function boxOf({ stretches }: Drawn): Bounds {
+export function boxOf({ stretches }: DrawnCurves): Bounds {
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
   for (let k = 0; k < stretches.length; k += STRETCH) {
     left = Math.min(left, stretches[k + 2] as number);
@@ -70,7 +70,11 @@ export interface NearestPlace {
 }
 
 /** The nearest place of some curves' chords to `p`, if it is nearer than `within` (mm). */
-export function nearest({ ends, stretches }: Drawn, p: Point, within: number): NearestPlace | undefined {
+export function nearest(
+  { ends, stretches }: DrawnCurves,
+  p: Point,
+  within: number,
+): NearestPlace | undefined {
   const { x, y } = p;
   let chord = -1;
   let least = within;
@@ -98,7 +102,7 @@ export function nearest({ ends, stretches }: Drawn, p: Point, within: number): N
 }
 
 /** Whether any place of some curves' chords is nearer to `p` than `within` (mm). */
-export const isNear = (curves: Drawn, { x, y }: Point, within: number): boolean =>
+export const isNear = (curves: DrawnCurves, { x, y }: Point, within: number): boolean =>
   whichIsNear(curves, x, y, within, 0) >= 0;
 
 /**
@@ -106,7 +110,7 @@ export const isNear = (curves: Drawn, { x, y }: Point, within: number): boolean 
  * it stands in the list, -1 for none.
  */
 export function whichIsNear(
-  { ends, stretches }: Drawn,
+  { ends, stretches }: DrawnCurves,
   x: number,
   y: number,
   within: number,
