@@ -16,7 +16,7 @@ import { countIssues, sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
 import { type Column, table } from './table.ts';
 import { unusable } from './unusable.ts';
-import { readLine } from './walk-line.ts';
+import { codeOf, faultOnBody, readLine } from './walk-line.ts';
 import { issuesResult, json } from './walk-result.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -25,8 +25,11 @@ interface DraftedBody {
   readonly id: string | number;
   /** Where it was written; none where it could not be drafted. */
   readonly folder: string | undefined;
-  readonly made: Result<Evaluation>;
+  readonly made: Pick<Result<Evaluation>, 'ok' | 'issues'>;
 }
+
+/** A body with its files, or why it has none. */
+type MadeBody = Result<BodyFiles>;
 
 const columns: readonly Column[] = [
   { title: 'body' },
@@ -36,12 +39,13 @@ const columns: readonly Column[] = [
 ];
 
 /**
- * Drafts every body of a file and writes each into a folder of its own. One that cannot be drafted keeps no other from it.
- * The answer is 2 where any cannot be.
+ * Drafts every body of a file and writes each into a folder of its own. One that cannot be drafted keeps no other from it,
+ * nor does one over which the program itself fails. The answer is the gravest of all: 2 where any cannot be drafted. Of each
+ * body only its issues are kept, so that memory does not grow with the drawings.
  */
 export async function draftBodies(
   session: Session,
-  { draft, styling, date }: AskedGarment,
+  asked: AskedGarment,
   file: string,
   {
     out,
@@ -62,18 +66,12 @@ export async function draftBodies(
   try {
     for await (const line of bodyLines(file)) {
       const { id, body, issue } = readLine(line.number, line.text);
-      const found: Result<Evaluation> = issue
+      const made: MadeBody = issue
         ? { ok: false, issues: [issue] }
-        : evaluate(draft, namedBody(body, id), styling);
-      const as = { date, units: units ?? unitsShown(body) };
-      const files = found.ok ? bodyFiles(found.value, { ...as, also }) : undefined;
-      const made =
-        found.ok && files
-          ? onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, as).report.ok)
-          : found;
+        : madeOf(asked, namedBody(body, id), { also, units: units ?? unitsShown(body) });
       const folder = made.ok ? folderFor(String(id), taken) : undefined;
-      if (files && folder !== undefined) await write(join(out, folder), files);
-      all.push({ id, folder, made });
+      if (made.ok && folder !== undefined) await write(join(out, folder), made.value);
+      all.push({ id, folder, made: { ok: made.ok, issues: made.issues } });
       bar.reached(size > 0 ? line.end / size : 0);
     }
   } finally {
@@ -95,7 +93,25 @@ export async function draftBodies(
     session,
     `wrote ${counted(all.filter(({ folder }) => folder !== undefined).length, 'folder')} into ${out}\n`,
   );
-  return all.every(({ made }) => made.ok) ? 0 : 2;
+  return Math.max(...all.map(({ made }) => (made.ok ? 0 : codeOf(undefined, made.issues)))) as ExitCode;
+}
+
+/** The files of one body, all of them true; the program's own fault on it is an issue like any other. */
+function madeOf(
+  { draft, styling, date }: AskedGarment,
+  body: unknown,
+  { also, units }: { readonly also: readonly Also[] | undefined; readonly units: Unit },
+): MadeBody {
+  try {
+    const found = evaluate(draft, body, styling);
+    if (!found.ok) return found;
+    const as = { date, units };
+    const files = bodyFiles(found.value, { ...as, also });
+    const made = onlyTrue(draft, found.value, files.report, (other) => bodyFiles(other, as).report.ok);
+    return made.ok ? { ...made, value: files } : made;
+  } catch (error) {
+    return { ok: false, issues: [faultOnBody(error)] };
+  }
 }
 
 /** Pieces, sheet and report of one body, as for a body alone. */

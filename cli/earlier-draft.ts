@@ -5,7 +5,7 @@ import { sameDraft } from '../engine/comparison/same-draft.ts';
 import { sheetDraft } from '../engine/comparison/sheet-draft.ts';
 import type { Issue, Result } from '../engine/issue.ts';
 import { dataIn } from './data-in.ts';
-import { readTextFile } from './read-data.ts';
+import { largestDocument, readTextFile } from './read-data.ts';
 import { isReport, readReport } from './read-report.ts';
 import { Unusable, unusable } from './unusable.ts';
 
@@ -17,9 +17,6 @@ export type Earlier =
 /** The help of `--before` wherever it is. */
 export const beforeWords = 'report.json or sheet.svg of an earlier draft, the folder they lie in';
 
-/** A sheet or a report larger than this (bytes) was not written here. */
-const largest = 50_000_000;
-
 const [SHEET, REPORT] = ['sheet.svg', 'report.json'];
 
 /**
@@ -30,7 +27,7 @@ const [SHEET, REPORT] = ['sheet.svg', 'report.json'];
  */
 export async function readEarlier(path: string): Promise<Earlier> {
   if (path !== '-' && (await isFolder(path))) return readFolder(path);
-  const text = await readTextFile(path, largest);
+  const text = await readTextFile(path, largestDocument);
   if (/^\uFEFF?\s*</.test(text)) {
     const sheet = usable(sheetDraft(text));
     return written(sheet, path === '-' ? undefined : await beside(join(dirname(path), REPORT)));
@@ -60,7 +57,7 @@ interface Beside {
 
 async function beside(file: string): Promise<Beside | undefined> {
   if (!(await stat(file).catch(() => undefined))?.isFile()) return undefined;
-  const text = await readTextFile(file, largest);
+  const text = await readTextFile(file, largestDocument);
   return { file, read: file.endsWith(SHEET) ? sheetDraft(text) : readReport(file, reportIn(text)) };
 }
 

@@ -3,13 +3,10 @@ import { leastLength } from '../engine/lay/least-length.ts';
 import { densityOf, type Lay, type LayProblem } from '../engine/lay/problem.ts';
 import { refusedShapes } from '../engine/lay/refused-shapes.ts';
 import { withoutMark } from './data-in.ts';
-import { readTextFile } from './read-data.ts';
+import { largestDocument, readTextFile } from './read-data.ts';
 import { reason } from './reason.ts';
 import type { LaidShapesResult } from './results/lay.ts';
 import { Unusable, unusable } from './unusable.ts';
-
-/** A file of shapes is some pages of numbers; a file larger than this (bytes) is something else. */
-const largest = 5_000_000;
 
 const finite = z.number().min(-1e6).max(1e6);
 
@@ -36,7 +33,7 @@ const instance = z.object({
 
 /** The shapes of a file and the strip they are to lie on. Throws `Unusable` where they cannot be laid. */
 export async function readShapes(file: string): Promise<LayProblem> {
-  const text = withoutMark(await readTextFile(file, largest));
+  const text = withoutMark(await readTextFile(file, largestDocument));
   let data: unknown;
   try {
     data = JSON.parse(text);

@@ -3,6 +3,9 @@ import { dataIn, largest } from './data-in.ts';
 import { reason } from './reason.ts';
 import { unusable } from './unusable.ts';
 
+/** Any document up to this (bytes) is answered within two seconds; a larger one was not written here, and is refused by its size. */
+export const largestDocument = 5_000_000;
+
 /** The text of a file, or of standard input for `-`, no larger than `most` bytes; nothing beyond that is ever read. */
 export async function readTextFile(file: string, most: number): Promise<string> {
   const parts: Buffer[] = [];

@@ -5,17 +5,30 @@ import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import { dartedEdge } from '../engine/pattern/dart.ts';
 import type { Piece } from '../engine/pattern/piece.ts';
 import { readOutline } from '../engine/reading/read-outline.ts';
+import { withoutPictures } from '../engine/reading/without-pictures.ts';
 import { withDartsMarked } from '../engine/shaping/mark-darts.ts';
 import { ownPiece } from '../engine/shaping/own-piece.ts';
 import { takeOffAllowance } from '../engine/shaping/take-off-allowance.ts';
 import type { TracedPiece } from '../engine/shaping/traced.ts';
 import type { AlterOptions } from './alter-options.ts';
-import { readTextFile } from './read-data.ts';
+import { largestDocument, readTextFile } from './read-data.ts';
 import { Unusable, unusable } from './unusable.ts';
 import { used } from './used.ts';
 
-/** A drawing larger than this (bytes) is not read. */
-const largestDrawing = 50_000_000;
+/** A drawing may hold the scan that was traced over: a sheet of A1 at 200 dots an inch, in grey, as JPEG, takes so many bytes. */
+const largestWithPictures = 20_000_000;
+
+/** The text of a drawing without the pictures in it, of which no line is read. */
+async function readDrawing(file: string): Promise<string> {
+  const text = withoutPictures(await readTextFile(file, largestWithPictures));
+  if (text.length > largestDocument)
+    throw unusable(
+      'file-too-large',
+      file,
+      `${file} is larger than ${largestDocument / 1e6} MB, its pictures not counted.`,
+    );
+  return text;
+}
 
 /** The piece of a tracing along its stitching line, its edges under her names and its darts marked. */
 export async function readOwn(
@@ -38,7 +51,7 @@ async function readTraced(
   { mmPerUnit, corner, traced: line, units }: AlterOptions,
   piece: string | undefined,
 ) {
-  const read = readOutline(await readTextFile(file, largestDrawing), {
+  const read = readOutline(await readDrawing(file), {
     corner: (corner * Math.PI) / 180,
     line,
     ...(mmPerUnit === undefined ? {} : { mmPerUnit }),

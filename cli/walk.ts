@@ -12,7 +12,7 @@ import { askedGarment, checkedGarment, type GarmentOptions, takesGarment } from 
 import { beforeWords, readEarlier } from './earlier-draft.ts';
 import { workersOption } from './options.ts';
 import { bodyIn } from './read-body.ts';
-import { readTextFile } from './read-data.ts';
+import { largestDocument, readTextFile } from './read-data.ts';
 import { type Reader, readerOf } from './reader.ts';
 import type { WalkedResult } from './results/walked.ts';
 import { say } from './say.ts';
@@ -30,9 +30,6 @@ interface WalkOptions extends GarmentOptions {
   readonly bands?: true;
   readonly before?: string;
 }
-
-/** A sheet larger than this (bytes) was not written here. */
-const largestSheet = 50_000_000;
 
 /** `bodkin walk`: every check, seam by seam, on a draft or on a written sheet. */
 export const walkCommand = (session: Session, finish: (code: ExitCode) => void): Command =>
@@ -87,7 +84,7 @@ async function walk(session: Session, name: string | undefined, options: WalkOpt
 }
 
 async function walkFile(session: Session, file: string, options: WalkOptions): Promise<ExitCode> {
-  const text = await readTextFile(file, largestSheet);
+  const text = await readTextFile(file, largestDocument);
   const walked = walkSheet(text, session.garments);
   const reader = readerOf(session, options.units, walked.ok ? walked.value : undefined);
   if (!walked.ok) {

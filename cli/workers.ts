@@ -30,9 +30,9 @@ export interface WorkerPool<Item, Answer> {
 
 /**
  * Starts `count` workers. Batches go round among them; a worker takes its batches one after another. Where a worker dies,
- * `told` hears of it and another takes its place: the items on their way are worked on once more, one by one, so that only
- * one over which that one dies too is answered as the program's fault. A worker that does not answer a batch within `patience`
- * milliseconds is taken for dead.
+ * `told` hears of it and another takes its place. Each batch that was on its way is worked on once more, one by one, by a worker
+ * that has nothing else in hand: so only an item over which that one dies too is answered as the program's fault. A worker that does
+ * not answer a batch within `patience` milliseconds is taken for dead.
  */
 export function startWorkers<Item, Answer>(
   count: number,
@@ -43,11 +43,33 @@ export function startWorkers<Item, Answer>(
 ): WorkerPool<Item, Answer> {
   type Pool = WorkerPool<Item, Answer>;
   const members: Pool[] = Array.from({ length: count }, () => startWorker(task, patience));
+  const alone = new Set<Pool>();
   let next = 0;
   let stopped = false;
-  const replaced = (at: number, dead: Pool): Pool => {
-    if (members[at] === dead) members[at] = startWorker(task, patience);
-    return members[at] as Pool;
+  const startAlone = (): Pool => {
+    const one: Pool = startWorker(task, patience);
+    alone.add(one);
+    return one;
+  };
+  const end = async (one: Pool): Promise<void> => {
+    alone.delete(one);
+    await one.stop();
+  };
+  const onceMore = async (batch: readonly Item[]): Promise<readonly Answer[]> => {
+    const answers: Answer[] = [];
+    let worker = startAlone();
+    for (const item of batch) {
+      try {
+        answers.push(...(await worker.work([item])));
+      } catch (again) {
+        if (stopped) throw again;
+        answers.push(faultOf(item, again));
+        await end(worker);
+        worker = startAlone();
+      }
+    }
+    await end(worker);
+    return answers;
   };
   return {
     work: async (batch) => {
@@ -57,23 +79,16 @@ export function startWorkers<Item, Answer>(
         return await member.work(batch);
       } catch (error) {
         if (stopped) throw error;
-        told(`note: a thread stopped (${reason(error)}); what it had in work is taken up again\n`);
-        const answers: Answer[] = [];
-        for (const item of batch) {
-          const other = replaced(at, member);
-          try {
-            answers.push(...(await other.work([item])));
-          } catch (again) {
-            answers.push(faultOf(item, again));
-            members[at] = startWorker(task, patience);
-          }
+        if (members[at] === member) {
+          told(`note: a thread stopped (${reason(error)}); what it had in work is taken up again\n`);
+          members[at] = startWorker(task, patience);
         }
-        return answers;
+        return onceMore(batch);
       }
     },
     stop: async () => {
       stopped = true;
-      for (const member of members) await member.stop();
+      for (const member of [...members, ...alone]) await member.stop();
     },
   };
 }

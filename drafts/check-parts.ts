@@ -13,6 +13,7 @@ export function checkParts(garment: string, parts: Result<object>): void {
   if (!parts.ok) return;
   const lacks = lists.filter((list) => !Array.isArray(Reflect.get(parts.value ?? {}, list)));
   if (lacks.length > 0) throw wrong(`returns no list of ${lacks.join(', ')}: write [] where there are none.`);
+  for (const piece of Reflect.get(parts.value, 'pieces') as readonly unknown[]) checkPiece(piece, wrong);
   const stages: readonly string[] = sewingStages;
   const unknown = Object.keys(Reflect.get(parts.value, 'sewing') ?? {}).find(
     (stage) => !stages.includes(stage),
@@ -21,5 +22,22 @@ export function checkParts(garment: string, parts: Result<object>): void {
     throw wrong(
       `sews at the stage “${unknown}”, which there is not.${perhapsMeant(unknown, stages)}`,
       unknown,
+    );
+}
+
+const listsOfPiece = ['edges', 'notches', 'lines', 'marks', 'cut'] as const;
+
+/** The same of a piece, before anything is looked for on it. */
+function checkPiece(
+  piece: unknown,
+  wrong: (what: string, ...words: readonly string[]) => DraftMistake,
+): void {
+  if (typeof piece !== 'object' || piece === null) throw wrong('cuts a piece that is nothing.');
+  const name = String(Reflect.get(piece, 'name'));
+  const lacks = listsOfPiece.filter((list) => !Array.isArray(Reflect.get(piece, list)));
+  if (lacks.length > 0)
+    throw wrong(
+      `gives the piece “${name}” no list of ${lacks.join(', ')}: write [] where there are none.`,
+      name,
     );
 }

@@ -26,17 +26,19 @@ const dressChoices = [...wholeBodiceChoices, ...sleeveChoices, ...skirtChoices, 
 type DressTable = DraftingTable<typeof dressChoices>;
 
 /** The waists the bodice panels came out with: the skirt continues them exactly. */
-function panelWaists({ heading, measured }: DressTable, { cut, parts }: WholeBodice): ByGore<Mm> {
+function panelWaists({ heading, measured, dimension }: DressTable, { cut, parts }: WholeBodice): ByGore<Mm> {
   heading('The waist of the skirt');
   const { halfWaist } = cut.plan.foundation.widths;
-  return byGore((name) =>
-    measured(
+  return byGore((name) => {
+    const waist = measured(
       `Waist of the ${name} gore`,
       `as the ${name} panel came out`,
       edgeLength(edgeNamed(pieceNamed(parts.pieces, name), 'waist')),
       halfWaist,
-    ),
-  );
+    );
+    dimension(name.endsWith('front') ? 'front' : 'back', waist, `${name} waist`);
+    return waist;
+  });
 }
 
 /** The dress: bodice, insert and straps, sleeves set into their armholes, and a skirt that goes on from the waist. */

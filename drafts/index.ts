@@ -74,7 +74,7 @@ export { besidesTable, clothTable, cutTable, threadNote, type WordTable } from '
 export { onlyTrue } from '../engine/only-true.ts';
 export { bandTable, claim, claimAbout, type SourcedBand } from '../engine/pattern/band-table.ts';
 export type { Draft } from '../engine/pattern/draft.ts';
-export type { Garment, Step } from '../engine/pattern/garment.ts';
+export type { Dimension, Garment, Step } from '../engine/pattern/garment.ts';
 export type { Notch, Piece, PieceEdge } from '../engine/pattern/piece.ts';
 export { type Rule, ruleTable, type TurnedRules, withRulesTurned } from '../engine/pattern/rule.ts';
 export type { EdgeRef, Girth, Join, Seam } from '../engine/pattern/seam.ts';

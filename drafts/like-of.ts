@@ -1,8 +1,11 @@
+import { type Body, measurementNames } from '../engine/body/body.ts';
 import { type BodyData, gridOf, middleBody } from '../engine/body/grid.ts';
 import { readBody } from '../engine/body/read.ts';
-import type { LikeOf } from '../engine/checks/left-out.ts';
+import type { Like, LikeOf } from '../engine/checks/left-out.ts';
+import { isDraftMistake } from '../engine/draft-mistake.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import type { Wearer } from '../engine/pattern/garment.ts';
+import type { Styling } from '../engine/pattern/styling.ts';
 import { resolveStyling } from '../engine/pattern/styling-values.ts';
 
 /**
@@ -11,11 +14,12 @@ import { resolveStyling } from '../engine/pattern/styling-values.ts';
  */
 export const likeOf =
   (known: readonly Draft[]): LikeOf =>
-  ({ name, choices, wearer }) => {
+  ({ name, choices, wearer, drawnFor }) => {
     const draft = known.find((one) => one.name === name);
     if (!draft) return { kind: 'unknown' };
     const styling = choices && resolveStyling(draft.choices, choices);
     if (!styling?.ok) return { kind: 'no choices' };
+    if (drawnFor) return draftedAgain(draft, { ...drawnFor, name, known: allMeasured }, styling.value);
     for (const data of [...(wearer ? [like(wearer)] : []), middleBody, ...others]) {
       const body = readBody(data);
       const drawn = body.ok ? draft.draw(body.value, styling.value) : body;
@@ -23,6 +27,22 @@ export const likeOf =
     }
     return { kind: 'unknown' };
   };
+
+/** A sheet may say of a body what none has, over which sketches break as over a mistake in their draft. */
+function draftedAgain(draft: Draft, body: Body, styling: Styling): Like {
+  try {
+    const again = draft.draw(body, styling);
+    return again.ok ? { kind: 'drafted again', garment: again.value } : { kind: 'cannot be' };
+  } catch (error) {
+    if (isDraftMistake(error)) return { kind: 'cannot be' };
+    throw error;
+  }
+}
+
+/** Where a number came from moves no line. */
+const allMeasured = Object.fromEntries(
+  measurementNames.map((name) => [name, { from: 'measured' }]),
+) as Body['known'];
 
 /** A back of middle length, mm; a sheet says her girths alone. */
 const BACK = 405;

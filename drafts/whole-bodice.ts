@@ -45,7 +45,10 @@ export function planWholeBodice(
 ): (solution: Solution) => Result<WholeBodice> {
   const { body, styling } = table;
   const style = chosenStyle(table);
-  const foundation = drawFoundation(table, setting.sleeve !== 'none');
+  const foundation = drawFoundation(table, {
+    sleeves: setting.sleeve !== 'none',
+    straps: style.shoulder === 'strap',
+  });
   const lines = drawStyleLines(table, foundation, style);
   const plan = planBodice(table, foundation, lines, bodiceAllowances(styling));
   const makeInsert = style.front === 'gathered' ? planFrontInsert(table, plan) : undefined;

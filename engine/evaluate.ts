@@ -93,7 +93,11 @@ function checked(
   drawn: Extract<Result<Garment>, { readonly ok: true }>,
   read: readonly Issue[],
 ): Result<Evaluation> {
-  const garment = garmentWith(drawn.value, { choices: madeOtherwise(draft.choices, styling) });
+  const { wearer, size, fitting } = body;
+  const garment = garmentWith(drawn.value, {
+    choices: madeOtherwise(draft.choices, styling),
+    drawnFor: { wearer, size, fitting },
+  });
   const cutLines = cuttingLines(garment, PARALLEL);
   const walked = checkGarment(garment, draftBounds);
   const cut = cutReady(garment, cutLines, draftBounds.cutLine);

@@ -5,10 +5,12 @@ import { keyedWay } from './keyed-way.ts';
 import { type Linked, linkedIn } from './link.ts';
 import { codeAsked, type PageAnswer, type PageRequest } from './messages.ts';
 import type { UsedCode } from './own-draft/used-code.ts';
-import { type PageAction, reduce } from './reducer.ts';
+import type { PageAction } from './page-action.ts';
+import { reduce } from './reducer.ts';
 import { slowKinds } from './requests/slow.ts';
 import { saveFile } from './save-file.ts';
 import { draftRequest, emptyState, isUntouched, isUpToDate, type PageState, partsShown } from './state.ts';
+import { storedText, storeText } from './store.ts';
 import { isView, viewEntry } from './view-names.ts';
 import { App } from './views/app.tsx';
 import { whenQuiet } from './when-quiet.ts';
@@ -18,7 +20,6 @@ import { whenQuiet } from './when-quiet.ts';
  * asked of the worker where one is wanted, and what was typed is kept in the browser.
  */
 
-const store = 'bodkin';
 const wide = matchMedia('(min-width: 70rem)');
 const onPaper = matchMedia('print');
 const root = document.getElementById('page') ?? document.body;
@@ -48,7 +49,7 @@ function usedCode(): Promise<UsedCode> {
   return using;
 }
 
-let state: PageState = begun({ ...withKept(emptyState, stored()), wide: wide.matches });
+let state: PageState = begun({ ...withKept(emptyState, storedText()), wide: wide.matches });
 
 /** The state with its first draft asked for. */
 function begun(kept: PageState): PageState {
@@ -62,7 +63,7 @@ function begun(kept: PageState): PageState {
 /** What the address says, once: a reload shows what has been made of it since. */
 function followed(): Linked | undefined {
   const linked = linkedIn(location.hash);
-  if (linked) history.replaceState(undefined, '', '#choose');
+  if (linked) history.replaceState(undefined, '', `#${linked.view}`);
   return linked;
 }
 
@@ -91,7 +92,7 @@ const rest = whenQuiet(() => {
 });
 
 function tidy({ does }: PageAction): void {
-  if (does === 'forget') forget();
+  if (does === 'forget') storeText(undefined);
   if (does !== 'pause') rest.stir();
 }
 
@@ -100,30 +101,9 @@ const show = (): void => {
   render(<App state={state} send={send} ask={ask} open={open} />, root);
 };
 
-/** What was kept; none where the browser keeps nothing. */
-function stored(): string | null {
-  try {
-    return localStorage.getItem(store);
-  } catch {
-    return null;
-  }
-}
-
 function keep(): void {
-  try {
-    if (isUntouched(state) && Object.keys(state.choices).length === 0) localStorage.removeItem(store);
-    else localStorage.setItem(store, keptText(state));
-  } catch {
-    // A browser that keeps nothing still drafts.
-  }
-}
-
-function forget(): void {
-  try {
-    localStorage.removeItem(store);
-  } catch {
-    // Nothing was kept.
-  }
+  const isEmpty = isUntouched(state) && Object.keys(state.choices).length === 0;
+  storeText(isEmpty ? undefined : keptText(state));
 }
 
 /** No file of measurements is larger (bytes); a larger one is not even read. */

@@ -1,49 +1,10 @@
-import type { MeasurementName } from '../../drafts/index.ts';
-import { type BodyForm, emptyForm, formFrom } from './body-form.ts';
+import { emptyForm } from './body-form.ts';
+import { heard } from './heard.ts';
 import { noHistory, remembered, stepped, type TypedChoices } from './history.ts';
-import type { Linked } from './link.ts';
-import type { DraftAnswer, MadeGarment, PageAnswer } from './messages.ts';
-import { type OwnAction, ownAfter, ownHeard } from './own-states.ts';
+import { ownAfter, ownHeard } from './own-states.ts';
+import type { PageAction } from './page-action.ts';
 import { choicesOf, emptyState, isUntouched, type PageState, partsShown, withWork, workOf } from './state.ts';
-import type { PageView } from './view-names.ts';
 import { isOwnCode, isSameCode, isSameDraft } from './views/code/written-code.ts';
-
-/** Everything that can happen to the page. */
-export type PageAction =
-  | OwnAction
-  | { readonly does: 'view'; readonly view: PageView }
-  | { readonly does: 'widen'; readonly wide: boolean }
-  | { readonly does: 'measure'; readonly name: MeasurementName; readonly text: string }
-  | {
-      readonly does: 'say';
-      readonly about: Partial<
-        Pick<BodyForm, 'name' | 'age' | 'units' | 'cup' | 'reconcile' | 'sizes' | 'rest'>
-      >;
-    }
-  /** What is more likely than what was written, for some measurements that contradict others. */
-  | { readonly does: 'take sizes'; readonly sizes: BodyForm['sizes'] }
-  | { readonly does: 'be sure'; readonly name: MeasurementName; readonly sure: boolean }
-  /** What was there before a file was opened is there again. */
-  | { readonly does: 'take back' }
-  | { readonly does: 'leave out the rest' }
-  | { readonly does: 'choose garment'; readonly garment: string }
-  /** The code as it is written draws the garment, which it calls so, or the program's own draft does again. */
-  | { readonly does: 'draw by code'; readonly garment: string }
-  | { readonly does: 'draw by the program' }
-  /** Without a text: as the draft has it by itself. */
-  | { readonly does: 'choose'; readonly name: string; readonly text: string | undefined }
-  | { readonly does: 'choose nothing' }
-  /** A link was opened: what it says takes the place of what is there. */
-  | { readonly does: 'follow'; readonly linked: Linked }
-  /** What was being changed is left: what comes next can be undone apart. */
-  | { readonly does: 'settle' }
-  /** Nothing has been changed for a while: there is time to write the sheet and walk it. */
-  | { readonly does: 'pause' }
-  | { readonly does: 'undo' | 'redo' }
-  | { readonly does: 'seek'; readonly sought: string }
-  | { readonly does: 'note'; readonly notice: string | undefined }
-  | { readonly does: 'forget' }
-  | { readonly does: 'hear'; readonly answer: PageAnswer };
 
 /**
  * The state after an action. Where the work has changed it can be undone, and a new draft is asked for, by its number; one is
@@ -165,7 +126,7 @@ function after(state: PageState, action: PageAction): PageState {
     case 'choose nothing':
       return withChoices(state, {});
     case 'follow': {
-      const { garment, choices, form: body } = action.linked;
+      const { view, garment, choices, form: body } = action.linked;
       const before =
         isUntouched(state) && Object.keys(state.choices).length === 0 ? undefined : workOf(state);
       return {
@@ -174,9 +135,9 @@ function after(state: PageState, action: PageAction): PageState {
         garment,
         byCode: false,
         choices: { ...state.choices, [garment]: choices },
-        view: 'choose',
+        view,
         before,
-        notice: 'The choices of the link are open.',
+        notice: `The choices${body ? ' and measurements' : ''} of the link are open.`,
       };
     }
     case 'settle':
@@ -192,6 +153,8 @@ function after(state: PageState, action: PageAction): PageState {
     }
     case 'within':
       return { ...state, own: ownAfter(state.own, action) };
+    case 'link body':
+      return { ...state, linksBody: action.linksBody };
     case 'seek':
       return { ...state, sought: action.sought };
     case 'note':
@@ -218,42 +181,7 @@ function after(state: PageState, action: PageAction): PageState {
 const settled = ({ history }: PageState): PageState['history'] =>
   history.changing === undefined ? history : { ...history, changing: undefined };
 
-/** The garment that is shown: the newest, with the lines of the one before where it came without. */
-const shownOf = ({ made }: PageState, { made: newest }: DraftAnswer): MadeGarment | undefined =>
-  newest && made?.parts.lines
-    ? { ...newest, parts: { lines: made.parts.lines, ...newest.parts } }
-    : (newest ?? made);
-
 const withChoices = (state: PageState, choices: TypedChoices): PageState => ({
   ...state,
   choices: { ...state.choices, [state.garment]: choices },
 });
-
-function heard(state: PageState, answer: PageAnswer): PageState {
-  switch (answer.kind) {
-    case 'garments':
-      return { ...state, garments: answer.garments };
-    case 'drafted':
-      return answer.number <= state.deleted ? state : { ...state, answer, made: shownOf(state, answer) };
-    case 'opened':
-      return {
-        ...state,
-        form: formFrom(answer.body),
-        before: isUntouched(state) ? undefined : workOf(state),
-        notice: `${answer.file} is open.`,
-      };
-    case 'fitted': {
-      const { fitting: _, ...others } = state.form.rest;
-      const rest = answer.fitting.length > 0 ? { ...others, fitting: answer.fitting } : others;
-      return {
-        ...state,
-        form: { ...state.form, rest },
-        notice: 'The fitting has it now, and the pieces follow. Undo takes it back.',
-      };
-    }
-    case 'refused':
-      return { ...state, notice: answer.message, before: undefined };
-    default:
-      return state;
-  }
-}

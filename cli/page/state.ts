@@ -20,6 +20,8 @@ export interface PageState extends Omit<Work, 'turned' | 'code'> {
   readonly history: History;
   /** What each view keeps for itself. */
   readonly own: OwnStates;
+  /** Whether a link says her measurements too: only if she asks for it. */
+  readonly linksBody: boolean;
   /** What is looked for among the choices. */
   readonly sought: string;
   readonly garments: readonly GarmentChoices[];
@@ -49,6 +51,7 @@ export const emptyState: PageState = {
   byCode: false,
   history: noHistory,
   own: emptyOwn,
+  linksBody: false,
   sought: '',
   garments: [],
   asked: 0,

@@ -24,6 +24,8 @@ interface DraftedShoulder {
   readonly onShoulder: PlacesOnShoulder;
   /** Of the neckline: a strap runs from the shoulder down to it. */
   readonly corner: Point;
+  /** How much longer a strap is on this side of the shoulder than its way. */
+  readonly longer: Mm | undefined;
 }
 
 /** Draws the shoulder of one half as the fitting found it. */
@@ -36,12 +38,12 @@ export const fittedShoulder = (table: FoundationTable, drafted: DraftedShoulder)
  */
 function underStrap(
   table: FoundationTable,
-  { part, shoulder, onShoulder, corner }: DraftedShoulder,
+  { part, shoulder, onShoulder, corner, longer }: DraftedShoulder,
 ): FittedShoulder {
   const lower = table.fitted('lower shoulder');
   const slope = lowered(table, part, shoulder.slope, lower, shoulder.length);
   const fallen = { ...shoulder, slope };
-  const shortened = shortenedStrap(table, part, alongShoulder(fallen, onShoulder.inner), corner);
+  const shortened = shortenedStrap(table, part, alongShoulder(fallen, onShoulder.inner), corner, longer);
   const at = (mm: number): Point => shortened(alongShoulder(fallen, mm));
   const inner = at(onShoulder.inner);
   refuseShorter(

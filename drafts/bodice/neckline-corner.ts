@@ -19,11 +19,14 @@ export function necklineCorner(
   const above = style.shoulder === 'strap' ? aboveUnderarm(table, foundation, height) : height;
   const beside = besideArmhole(table, foundation, style, { half: chosen, above }, onShoulder);
   const half = besidePrincess(table, foundation, style, { half: beside, above }, onShoulder);
-  return table.point(
-    'front',
-    'corner of the front neckline',
-    point(half.value, levels.bust.value - above.value),
-  );
+  const bust = levels.bust.value;
+  const corner = table.point('front', 'corner of the front neckline', point(half.value, bust - above.value));
+  const asked = point(chosen.value, bust - height.value);
+  table.dimension('front', chosen, point(0, asked.y), asked);
+  table.dimension('front', height, asked, point(asked.x, bust));
+  table.dimension('front', half, point(0, corner.y), corner);
+  table.dimension('front', above, corner, point(corner.x, bust));
+  return corner;
 }
 
 /**
@@ -55,6 +58,7 @@ function aboveUnderarm(table: BodiceTable, { front }: Foundation, height: Mm): M
     front.dart,
     side.underarm,
   );
+  table.dimension('front', open, underarm, point(underarm.x, pivot.y));
   return table.mm`Front neckline above the bust level: as chosen ${height}, at least underarm ${open} + ${rules.aboveUnderarm}`;
 }
 
@@ -68,6 +72,7 @@ function besideArmhole(
 ): Mm {
   const { choice } = table;
   const fold = table.measured('Arm fold, from centre front', 'on the drawing', front.across.x, front.across);
+  table.dimension('front', fold, point(0, front.across.y), front.across);
   if (style.shoulder === 'whole')
     return style.princess.front === 'neckline'
       ? table.mm`Front neckline inside the arm fold: half width ${half}, at most arm fold ${fold} - strap width ${choice.strapWidth}`
@@ -79,6 +84,7 @@ function besideArmhole(
     front.pivot.y - front.across.y,
     front.across,
   );
+  table.dimension('front', foldAbove, front.across, point(front.across.x, front.pivot.y));
   const turnsOut = table.mm`Armhole turns out below the arm fold, at the neckline: ${rules.strapBeyondFold} of (arm fold ${foldAbove} - neckline ${above}), at least 0, at most ${rules.strapBeyondFoldLimit}`;
   return table.mm`Front neckline inside the arm fold: half width ${half}, at most arm fold ${fold} - armhole inside it ${inside} - strap width ${choice.strapWidth} + what it turns out ${turnsOut}`;
 }
@@ -94,6 +100,7 @@ function besidePrincess(
   if (style.front === 'gathered') return half;
   const { pivot, shoulder, across } = front;
   const princess = table.measured('Princess line at bust level', 'from centre front', pivot.x, pivot);
+  table.dimension('front', princess, point(0, pivot.y), pivot);
   switch (style.princess.front) {
     case 'neckline':
       return table.mm`Front neckline half width: ${half}, at most princess line ${princess} + ${above} x tangent of ${rules.princessSlant}`;

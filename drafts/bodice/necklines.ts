@@ -1,4 +1,5 @@
 import { type Point, point } from '../../engine/geometry/point.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
 import { straight } from '../piece-edges.ts';
@@ -8,22 +9,36 @@ import type { BodiceTable, PlacesOnShoulder, Style } from './style.ts';
 import { type Neckline, type StyleLines, styleLines } from './style-lines.ts';
 
 /** Where along the shoulder the style lines cross it: the same in front and behind. */
-function placesOnShoulder(table: BodiceTable, style: Style): PlacesOnShoulder {
+function placesOnShoulder(table: BodiceTable, foundation: Foundation, style: Style): PlacesOnShoulder {
   const { size, choice } = table;
   if (style.shoulder === 'strap') {
     const inner = table.mm`Strap from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
     const outer = table.mm`Strap ends from the side neck: ${inner} + strap width ${choice.strapWidth}`;
+    sayAlongShoulder(table, foundation, [inner, outer]);
+    const along = (mm: number): Point => alongShoulder(foundation.front.shoulder, mm);
+    table.dimension('front', choice.strapWidth, along(inner.value), along(outer.value));
     return { inner: inner.value, princess: inner.value, outer: outer.value };
   }
   const inner = table.mm`Neckline at the shoulder, from the side neck: ${choice.strapPosition}, at most shoulder length ${size.shoulderLength} - strap width ${choice.strapWidth}`;
   const princess = table.mm`Princess line at the shoulder, from the side neck: (neckline at the shoulder ${inner} + shoulder length ${size.shoulderLength}) / 2`;
+  sayAlongShoulder(table, foundation, [inner, princess]);
   return { inner: inner.value, princess: princess.value, outer: size.shoulderLength.value };
+}
+
+/** Where these lie on the shoulder, from the side neck. */
+function sayAlongShoulder(table: BodiceTable, { front, back }: Foundation, places: readonly Mm[]): void {
+  for (const place of places)
+    for (const [on, { shoulder }] of [
+      ['front', front],
+      ['back', back],
+    ] as const)
+      table.dimension(on, place, shoulder.sideNeck, alongShoulder(shoulder, place.value));
 }
 
 /** Draws neckline, shoulder and the beginning of the princess line on the foundation, front and back. */
 export function drawStyleLines(table: BodiceTable, foundation: Foundation, style: Style): StyleLines {
   table.heading('Style lines');
-  const onShoulder = placesOnShoulder(table, style);
+  const onShoulder = placesOnShoulder(table, foundation, style);
   const necklines = {
     back: backNeckline(table, foundation, style, onShoulder),
     front: frontNeckline(table, foundation, style, onShoulder),
@@ -43,16 +58,19 @@ function backNeckline(
   const crossing = alongShoulder(back.shoulder, onShoulder.inner);
   if (style.shoulder === 'whole') {
     const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`;
-    return { corner: crossing, centre: centreAt(depth.value) };
+    const centre = centreAt(depth.value);
+    table.dimension('back', depth, point(centre.x, 0), centre);
+    return { corner: crossing, centre };
   }
   const rise =
     style.backNeckline === 'pointed'
       ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
       : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
+  const outerAt = alongShoulder(back.shoulder, onShoulder.outer);
   const armholeAt = table.measured(
     'Armhole at the shoulder, below the back neck point',
     'on the drawing',
-    alongShoulder(back.shoulder, onShoulder.outer).y,
+    outerAt.y,
     back.shoulder.sideNeck,
   );
   const below = table.mm`Back neckline below the back neck point: as chosen ${choice.backNecklineDepth}, at least armhole at the shoulder ${armholeAt} + ${rules.strapFalls} + its rise ${rise}`;
@@ -79,6 +97,13 @@ function backNeckline(
   );
   const out = table.mm`Back neckline corner from the centre back: strap at the shoulder ${at} + ${rules.backStrapLean} of its way down ${down}, at most underarm ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
   const corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
+  table.dimension('back', armholeAt, point(outerAt.x, 0), outerAt);
+  table.dimension('back', below, point(centre.x, 0), centre);
+  table.dimension('back', rise, point(corner.x, depth), corner);
+  table.dimension('back', down, crossing, point(crossing.x, corner.y));
+  table.dimension('back', at, point(0, crossing.y), crossing);
+  table.dimension('back', most, point(0, back.side.underarm.y), back.side.underarm);
+  table.dimension('back', out, point(0, corner.y), corner);
   return { corner, centre };
 }
 
@@ -114,5 +139,8 @@ function belowCorner(table: BodiceTable, style: Style, corner: Point, bustLevel:
     corner,
   );
   const drop = table.mm`Front neckline lower at the centre: ${share} of half width ${half}, at most corner above the bust level ${above} - ${rules.aboveBust}, at least 0`;
+  table.dimension('front', half, point(0, corner.y), corner);
+  table.dimension('front', above, corner, point(corner.x, bustLevel));
+  table.dimension('front', drop, point(0, corner.y), point(0, corner.y + drop.value));
   return corner.y + drop.value;
 }

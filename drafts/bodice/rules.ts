@@ -173,6 +173,18 @@ export const bodiceRules = ruleTable('B', {
     'on straps without sleeves it is asked for as low as this, and lies where the underarm lets it',
     commonPractice,
   ],
+  strapGives: [
+    0.03,
+    'share',
+    'without sleeves the front armhole is held in, and the strap is longer than its way over the shoulder by this share ...',
+    'judged on eight worn bodices',
+  ],
+  strapGivesFrom: [
+    600,
+    'mm',
+    '... of what the upper chest girth is over this, or it would draw the back up',
+    'judged on eight worn bodices',
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */

@@ -1,25 +1,34 @@
 import { moved, type Point, vectorBetween } from '../../engine/geometry/point.ts';
 import { scaled, unit } from '../../engine/geometry/vector.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 
 /**
  * Moves the shoulder end of a strap along it, from `shoulder` towards the `corner` on its panel: by what the fitting
- * shortened, half before and half behind the shoulder, and by what the shoulder lies further forward.
+ * shortened, half before and half behind the shoulder, and by what the shoulder lies further forward; and away from it by
+ * what the strap was drafted `longer` than its way.
  */
 export function shortenedStrap(
   table: FoundationTable,
   part: 'front' | 'back',
   shoulder: Point,
   corner: Point,
+  longer: Mm | undefined,
 ): (p: Point) => Point {
+  const by = fittedShorter(table, part) - (longer?.value ?? 0);
+  const along = scaled(unit(vectorBetween(shoulder, corner)), by);
+  return (p) => (by === 0 ? p : moved(p, along));
+}
+
+/** What the fitting takes from a strap before or behind the shoulder, mm. */
+function fittedShorter(table: FoundationTable, part: 'front' | 'back'): number {
   const shorter = table.fitted('shorten strap');
   const longer = table.fitted('lengthen strap');
   const forward = table.fitted('forward shoulder');
-  if ([shorter, longer, forward].every(({ value }) => value === 0)) return (p) => p;
+  if ([shorter, longer, forward].every(({ value }) => value === 0)) return 0;
   const by =
     part === 'front'
       ? table.mm`Fitting, front strap is shorter by: (shortened ${shorter} - lengthened ${longer}) / 2 + forward shoulder ${forward}`
       : table.mm`Fitting, back strap is shorter by: (shortened ${shorter} - lengthened ${longer}) / 2 - forward shoulder ${forward}`;
-  const along = scaled(unit(vectorBetween(shoulder, corner)), by.value);
-  return (p) => moved(p, along);
+  return by.value;
 }

@@ -1,10 +1,12 @@
 import { type Point, point, turnedAbout, vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
+import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { alongShoulder, type Shoulder } from '../foundation/neck-and-shoulder.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 import { armholeWedge, necklineWedge } from '../foundation/wedges.ts';
 import { fittedShoulder } from './fitted-shoulder.ts';
+import { bodiceRules as rules } from './rules.ts';
 import type { PlacesOnShoulder, Style } from './style.ts';
 
 /** The style lines of one half, front or back, as they are drawn on the foundation. */
@@ -47,6 +49,8 @@ export interface Neckline {
 interface HalfChosen extends Neckline {
   readonly style: Style;
   readonly onShoulder: PlacesOnShoulder;
+  /** How much longer a strap is before or behind the shoulder than its way. */
+  readonly longer: Mm | undefined;
 }
 
 /** The style lines of front and back, from where they cross the shoulder and where the neckline runs. */
@@ -57,8 +61,11 @@ export function styleLines(
   onShoulder: PlacesOnShoulder,
   necklines: { readonly front: Neckline; readonly back: Neckline },
 ): StyleLines {
-  const back = backHalf(table, foundation, { style, onShoulder, ...necklines.back });
-  const front = frontHalf(table, foundation, { style, onShoulder, ...necklines.front });
+  const longer = foundation.held
+    ? table.mm`Strap is longer than its way, before the shoulder and behind: ${rules.strapGives} of (upper chest girth ${table.size.upperChestGirth} - ${rules.strapGivesFrom}) / 2; without sleeves`
+    : undefined;
+  const back = backHalf(table, foundation, { style, onShoulder, longer, ...necklines.back });
+  const front = frontHalf(table, foundation, { style, onShoulder, longer, ...necklines.front });
   const lean = (shoulder: Shoulder, corner: Point): number =>
     angleOf(vectorBetween(alongShoulder(shoulder, onShoulder.inner), corner)) -
     (shoulder.slope.value + Math.PI / 2);
@@ -107,9 +114,9 @@ interface Turning {
 function half(
   table: FoundationTable,
   { part, shoulder, pivot, turnedIn, turned }: Turning,
-  { style, onShoulder, corner, centre }: HalfChosen,
+  { style, onShoulder, longer, corner, centre }: HalfChosen,
 ): HalfStyle {
-  const fitted = fittedShoulder(table, { part, shoulder, style, onShoulder, corner });
+  const fitted = fittedShoulder(table, { part, shoulder, style, onShoulder, corner, longer });
   const outwards = (p: Point): Point => turnedAbout(p, pivot, turned);
   const inwards = (p: Point): Point => turnedAbout(p, pivot, -turnedIn);
   const { slope } = fitted;

@@ -32,5 +32,7 @@ export function drawAcrossFront(
     point(acrossFront.value, shoulderPoint(shoulder).y + falls.value),
   );
   table.line('front', 'across front', straight(point(0, across.y), across));
+  table.dimension('front', acrossFront, point(0, across.y), across);
+  table.dimension('front', falls, point(across.x, shoulderPoint(shoulder).y), across);
   return across;
 }

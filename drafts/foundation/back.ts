@@ -37,6 +37,7 @@ export function drawBack(
   const acrossBack = table.mm`Half across back: across back width ${size.acrossBackWidth} / 2 + ${rules.acrossBackEase}`;
   const across = table.point('back', 'across back', point(acrossBack.value, levels.across.value));
   table.line('back', 'across-back level', straight(point(0, levels.across.value), across));
+  table.dimension('back', acrossBack, point(0, across.y), across);
 
   const centreBackAt = (level: number): number =>
     (widths.centreBackAtWaist.value * level) / levels.waist.value;
@@ -49,6 +50,8 @@ export function drawBack(
   table.say`Centre back seam: straight from the back neck point to the waist, in there by ${widths.centreBackAtWaist} mm`;
   table.point('back', 'centre back at waist', centreWaist);
   table.line('back', 'centre back', straight(point(0, 0), centreWaist));
+  const takenAt = point(widths.centreBackAtWaist.value, levels.waist.value);
+  table.dimension('back', widths.centreBackAtWaist, point(0, takenAt.y), takenAt);
 
   const atBust = table.mm`Back side seam at bust level: centre back seam ${widths.centreBackAtWaist} x bust level ${levels.bust} / waist level ${levels.waist} + back width ${widths.back} + back princess seam ${widths.backPrincess.bust}`;
   const side = drawSide(table, 'back', atBust, levels, widths);
@@ -62,5 +65,10 @@ export function drawBack(
     'princess line at bust level',
     point(princessAtBust.value, levels.bust.value),
   );
+  const bustAt = (x: number): Point => point(x, levels.bust.value);
+  table.dimension('back', inAtBust, bustAt(0), bustAt(inAtBust.value));
+  table.dimension('back', princessAtBust, bustAt(0), blade);
+  const waistAt = (x: number): Point => point(x, levels.waist.value);
+  table.dimension('back', princessAtWaist, waistAt(0), waistAt(princessAtWaist.value));
   return { neck, shoulder, across, side, centreWaist, centreBackAt, blade, princessAtWaist };
 }

@@ -9,8 +9,14 @@ import type { FoundationTable } from './table.ts';
 import { takeIn } from './take-in.ts';
 import { shareWidths } from './widths.ts';
 
+/** What hangs from the foundation's armholes and shoulders. */
+export interface FoundationFor {
+  readonly sleeves: boolean;
+  readonly straps: boolean;
+}
+
 /** Draws the foundation from every measurement of the upper body. */
-export function drawFoundation(table: FoundationTable, sleeves: boolean): Foundation {
+export function drawFoundation(table: FoundationTable, { sleeves, straps }: FoundationFor): Foundation {
   const { size, choice, styling } = table;
   table.heading('Levels');
   const levels = drawLevels(table, sleeves);
@@ -31,8 +37,9 @@ export function drawFoundation(table: FoundationTable, sleeves: boolean): Founda
   const neck = drawBackNeck(table);
   const back = drawBack(table, neck, levels, widths);
   table.heading('The front');
-  const front = drawFront(table, neck, levels, widths, back.shoulder);
-  const foundation = { sleeves, levels, widths, back, front, ease };
+  const held = straps && !sleeves;
+  const front = drawFront(table, neck, levels, widths, back.shoulder, held);
+  const foundation = { sleeves, held, levels, widths, back, front, ease };
   refuseImpossible(table, foundation);
   return foundation;
 }

@@ -7,6 +7,8 @@ import type { Widths } from './take-in.ts';
 export interface Foundation {
   /** Whether sleeves are set into it: without any its underarm lies higher. */
   readonly sleeves: boolean;
+  /** Whether its front armhole is held in: on straps without sleeves nothing else holds it to the body. */
+  readonly held: boolean;
   readonly levels: Levels;
   readonly widths: Widths;
   readonly back: BackFoundation;

@@ -2,7 +2,7 @@ import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
 import { drawAcrossFront } from './across-front.ts';
-import { bustDart } from './bust-dart.ts';
+import { bustDart, heldIn } from './bust-dart.ts';
 import type { Levels } from './levels.ts';
 import { type BackNeck, drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
@@ -46,6 +46,7 @@ export function drawFront(
   levels: Levels,
   widths: Widths,
   backShoulder: Shoulder,
+  held: boolean,
 ): FrontFoundation {
   const { size, choice } = table;
   const bustPoint = table.mm`Bust point from centre front: bust point width ${size.bustPointWidth} / 2`;
@@ -53,10 +54,14 @@ export function drawFront(
   const pivot = point(princess.value, levels.bust.value);
   table.point('front', 'bust point', point(bustPoint.value, levels.bust.value));
   table.point('front', 'princess line at bust level', pivot);
+  const bustAt = (x: number): Point => point(x, levels.bust.value);
+  table.dimension('front', bustPoint, bustAt(0), bustAt(bustPoint.value));
+  table.dimension('front', princess, bustAt(0), pivot);
+  table.dimension('front', choice.princessOffset, bustAt(bustPoint.value), pivot);
   const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
 
   const across = drawAcrossFront(table, levels, { neck, shoulder: backShoulder }, shoulder);
-  const dart = bustDart(table, neck, widths.front, princess);
+  const dart = bustDart(table, neck, widths.front, princess, pivot);
 
   const side = drawSide(table, 'front', widths.front, levels, widths);
   const wedge = armholeWedge(
@@ -66,8 +71,9 @@ export function drawFront(
     turnedAbout(across, pivot, dart.value),
     side.underarm,
   );
-  const turned = dart.value + wedge;
-  table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${dart} to the side about the bust level; pivoting a dart [common practice, no source]`;
+  const closes = held ? heldIn(table, dart) : dart;
+  const turned = closes.value + wedge;
+  table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${closes} to the side about the bust level; pivoting a dart [common practice, no source]`;
 
   const atUnderBust = princessEdges(table, princess, widths, 'underBust');
   const atWaist = princessEdges(table, princess, widths, 'waist');
@@ -75,6 +81,7 @@ export function drawFront(
   const sloped = slopedTo(table, widths, atUnderBust, levels, lower);
   const underBust = placeEdges(table, 'under the bust', sloped, lower.underBust);
   const waist = placeEdges(table, 'at the waist', atWaist, lower.waist);
+  table.dimension('front', widths.frontPrincess.waist, waist.centre, waist.side);
   return {
     shoulder,
     bustPoint,
@@ -143,5 +150,7 @@ function placeEdges(
   table.point('front', `centre front panel ${where}`, edges.centre);
   table.point('front', `side front panel ${where}`, edges.side);
   table.line('front', `level ${where}`, straight(point(0, level), edges.side));
+  table.dimension('front', centre, point(0, level), edges.centre);
+  table.dimension('front', side, point(0, level), edges.side);
   return edges;
 }

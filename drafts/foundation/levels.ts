@@ -1,3 +1,4 @@
+import { point } from '../../engine/geometry/point.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
@@ -50,5 +51,9 @@ export function drawLevels(table: FoundationTable, sleeves: boolean): Levels {
   const belly = table.mm`Belly: (waist stands out ${beyond} + root of (square of waist stands out ${beyond} + square of ${waistRules.bellyRounds})) / 2`;
   const sideDips = table.mm`Waist dips at the side seam: ${waistRules.sideDips} + ${waistRules.sideDipsPerMm} of belly ${belly}, at most ${waistRules.sideDipsMost}`;
   const sideWaist = table.mm`Waist level at the side seam: waist level ${waist} + ${sideDips}`;
+  for (const level of [size.backNeckPointToWaist, size.scyeDepth, waist, bust, across, underarm, underBust])
+    table.dimension('back', level, point(0, 0), point(0, level.value));
+  table.dimension('back', bustToWaist, point(0, bust.value), point(0, waist.value));
+  table.dimension('back', below, point(0, bust.value), point(0, underBust.value));
   return { across, underarm, bust, underBust, waist, sideWaist, belly };
 }

@@ -6,6 +6,9 @@ import { commonPractice } from '../../engine/sources.ts';
 /** Least squares over the forms of 95 bodies, cups AA to H: met within 5 mm, root of mean square. */
 const onForms = 'fitted to 95 computed forms';
 
+/** Judged by how eight bodices hang on forms of the bodies that ship. */
+const onWorn = 'judged on eight worn bodices';
+
 /** The numbers of the foundation, each with its reason and source. */
 export const foundationRules = ruleTable('F', {
   frontNeckNarrower: [2, 'mm', 'the front neck is narrower than the back neck by this', 'from memory'],
@@ -159,6 +162,18 @@ export const foundationRules = ruleTable('F', {
     'share',
     'and the seam lies lower by this share of what it is over that, more',
     onForms,
+  ],
+  armholeHeld: [
+    6,
+    'degrees',
+    'on straps without sleeves nothing holds the front armhole, where the ease of the bust gathers: so much of it is folded out towards the bust point, and taken up by the princess seam',
+    onWorn,
+  ],
+  armholeOverfull: [
+    155,
+    'mm',
+    'the less, the further the bust stands out before the upper chest, for its dart is large already; nothing where its girth is larger by this',
+    onWorn,
   ],
 });
 

@@ -47,6 +47,9 @@ export function drawSide(
   table.point(part, 'side at bust level', side.bust);
   table.point(part, 'underarm', side.underarm);
   table.point(part, 'side at waist', side.waist);
+  table.dimension(part, atBust, point(0, bust), side.bust);
+  table.dimension(part, widths.sideAtWaist, side.waist, point(atBust.value, sideWaist));
+  table.dimension(part, levels.sideWaist, point(side.waist.x, 0), side.waist);
   table.line(part, 'side', straight(side.underarm, side.bent ? side.bust : side.waist));
   return side;
 }

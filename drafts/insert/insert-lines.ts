@@ -79,6 +79,9 @@ export function planInsert(table: InsertTable, place: InsertPlace): InsertLines 
   table.line('insert', 'fold at the neckline', straight(point(0, 0), point(topHalf.value, 0)));
   table.line('insert', 'centre front', straight(point(0, 0), point(0, place.depth.value)));
   table.curves('insert', [side, bottom]);
+  table.dimension('insert', topHalf, 'fold at the neckline');
+  table.dimension('insert', place.depth, 'centre front');
+  table.dimension('insert', bottomHalf, bottom);
   fairLine(sketch, bottom);
   sketch.relation(
     sewnEqual('insert side equals the side front', [side], place.sideFront),

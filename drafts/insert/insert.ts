@@ -1,5 +1,5 @@
 import { edgeLength } from '../../engine/geometry/edge.ts';
-import { distance } from '../../engine/geometry/point.ts';
+import { distance, point } from '../../engine/geometry/point.ts';
 import type { DraftingTable } from '../../engine/pattern/drafting-table.ts';
 import type { BodicePlan } from '../bodice/bodice.ts';
 import type { bodiceChoices } from '../bodice/choices.ts';
@@ -29,40 +29,48 @@ export function planFrontInsert(
 
 /** The place in the front that the insert fills. */
 function placeOf(
-  { measured, choice }: Table,
+  { measured, dimension, choice }: Table,
   { foundation: { front }, lines, front: frontLines }: BodicePlan,
 ): InsertPlace {
   const { underBust, pivot } = front;
   const { corner, sideCorner } = lines.front;
   const side = distance(underBust.side, pivot) + distance(pivot, sideCorner);
+  const neckline = measured(
+    'Front neckline, each half',
+    'from centre front to the strap',
+    corner.x,
+    front.bustPoint,
+    choice.necklineWidth,
+  );
+  dimension('front', neckline, point(0, corner.y), corner);
+  const bust = measured(
+    'Bust level, each half of the insert',
+    'from centre front to the princess line',
+    pivot.x,
+    pivot,
+  );
+  dimension('front', bust, point(0, pivot.y), pivot);
+  const seam = measured(
+    'Under-bust seam, each half',
+    'along the level',
+    underBust.centre.x,
+    underBust.centre,
+  );
+  dimension('front', seam, point(0, underBust.centre.y), underBust.centre);
+  const depth = measured(
+    'Insert length at centre front',
+    'from the neckline to the under-bust seam',
+    underBust.centre.y - corner.y,
+    underBust.centre,
+    front.neckHeight,
+    ...(choice.necklineDepth === 'auto' ? [] : [choice.necklineDepth]),
+  );
+  dimension('front', depth, point(0, corner.y), point(0, underBust.centre.y));
   return {
-    neckline: measured(
-      'Front neckline, each half',
-      'from centre front to the strap',
-      corner.x,
-      front.bustPoint,
-      choice.necklineWidth,
-    ),
-    bust: measured(
-      'Bust level, each half of the insert',
-      'from centre front to the princess line',
-      pivot.x,
-      pivot,
-    ),
-    underBust: measured(
-      'Under-bust seam, each half',
-      'along the level',
-      underBust.centre.x,
-      underBust.centre,
-    ),
-    depth: measured(
-      'Insert length at centre front',
-      'from the neckline to the under-bust seam',
-      underBust.centre.y - corner.y,
-      underBust.centre,
-      front.neckHeight,
-      ...(choice.necklineDepth === 'auto' ? [] : [choice.necklineDepth]),
-    ),
+    neckline,
+    bust,
+    underBust: seam,
+    depth,
     side: measured(
       'Side of the insert, about',
       'along the chords of the princess line',

@@ -43,11 +43,15 @@ export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): 
       ? hipHalf
       : mm`Hip of the ${gore} gore, straight out from its middle: half hip ${hipHalf} x sine of lean ${lean} / arc of angle lean ${lean}; the level is an arc`;
   const hipRight = table.point(on, `hip at the ${right}`, point(out.value, 0));
+  table.dimension(on, out, point(0, 0), hipRight);
   const sag = mm`Hip level of the ${gore} gore dips in the middle: hip straight out ${out} x tangent of (lean ${lean} / 2)`;
   const hipLeft = table.point(on, `hip at the ${left}`, half ? point(0, sag.value) : point(-out.value, 0));
+  table.dimension(on, sag, point(0, 0), point(0, sag.value));
   const hemOut = mm`Hem of the ${gore} gore, straight out from its middle: hip straight out ${out} + hip to hem ${below} x sine of lean ${lean}`;
   const hemDown = mm`Hem of the ${gore} gore, straight down: hip to hem ${below} x cosine of lean ${lean}`;
   const hemRight = table.point(on, `hem at the ${right}`, point(hemOut.value, hemDown.value));
+  table.dimension(on, hemOut, point(0, hemDown.value), hemRight);
+  table.dimension(on, hemDown, point(hemOut.value, 0), hemRight);
   const hemLeft = table.point(
     on,
     `hem at the ${left}`,
@@ -63,6 +67,9 @@ export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): 
   table.line(on, 'hem', levels.hem);
   table.line(on, `${right}, below the hip`, straight(hipRight, hemRight));
   table.line(on, `${left}, below the hip`, straight(hemLeft, hipLeft));
+  table.dimension(on, hip, 'hip level');
+  table.dimension(on, hem, 'hem');
+  table.dimension(on, below, hipRight, hemRight);
   return { ...frame, ...levels };
 }
 

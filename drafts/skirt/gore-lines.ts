@@ -62,9 +62,12 @@ export function planGore(table: SkirtTable, gore: GoreName, sizes: GoreSizes): G
   const above = [waistLine, right];
   table.say`Above the hip of the ${gore} gore: the ${rightSeam} seam curves on to the waist, its length ${sizes.toHip[rightSeam]} mm; the waist is square to the seams, its length ${sizes.waist[gore]} mm`;
   table.points(name, { [waistLeft]: `waist at the ${leftSeam}`, [waistRight]: `waist at the ${rightSeam}` });
+  table.dimension(name, sizes.waist[gore], waistLine);
+  table.dimension(name, sizes.toHip[rightSeam], right);
   if (half) {
     table.curves(name, above);
     table.line(name, `${leftSeam}, above the hip`, straight(frame.hipLeft, centreWaist));
+    table.dimension(name, sizes.toHip[leftSeam], frame.hipLeft, centreWaist);
     return { ...lines, left: undefined };
   }
 
@@ -78,5 +81,6 @@ export function planGore(table: SkirtTable, gore: GoreName, sizes: GoreSizes): G
     square(`${name} waist square to the left seam`, endOf(left), startOf(waistLine), 1),
   );
   table.curves(name, [...above, left]);
+  table.dimension(name, sizes.toHip[leftSeam], left);
   return { ...lines, left };
 }

@@ -1,6 +1,7 @@
 import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import type { Solution } from '../../engine/constraints/solution.ts';
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
+import { point } from '../../engine/geometry/point.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
@@ -77,6 +78,7 @@ export function fitCap(
     return { ok: false, issues: [conflictIssue(table, { sketch, solution }, sketchOf, drawn)] };
   }
   table.say`Cap: below the notches the armhole once more, underarm laid on underarm; above them as long as the armhole and its fullness, from each notch to the shoulder`;
+  const top = solvedPoint(solution, lines.top);
   const cap: FittedCap = {
     lines,
     solution,
@@ -84,8 +86,9 @@ export function fitCap(
     width,
     ease,
     spread: solution.scalars[lines.spread] ?? 0,
-    height: table.measured('Cap height', 'on the drawing', -solvedPoint(solution, lines.top).y, width),
+    height: table.measured('Cap height', 'on the drawing', -top.y, width),
     toShoulder: armhole.back.upper * fullness,
   };
+  table.dimension('sleeve', cap.height, point(top.x, 0), top);
   return { ok: true, value: cap, issues: [] };
 }

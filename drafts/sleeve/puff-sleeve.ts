@@ -57,8 +57,10 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
   );
   table.say`Puffed cap: the two sides of the cap moved apart by ${spread} mm, the crown raised between them`;
   drawEdges(table, piece, isCapEdge);
+  table.dimension('sleeve', spread, point(-spread.value / 2, 0), point(spread.value / 2, 0));
   table.say`Sleeve below its cap: as wide as that, straight down, its seam ${length} mm long`;
   drawEdges(table, piece, (name) => !isCapEdge(name));
+  table.dimension('sleeve', length, 'front seam');
   const crown = { ease: 0, ratio: fullness.value };
   const sleeve = styling.sleeveLining === 'self' ? selfLined(piece) : piece;
   const parts: Parts = {

@@ -27,6 +27,7 @@ export function drawNeckBase(table: FoundationTable, foundation: Foundation): St
   );
   const depth = table.mm`Front neck below the side neck: ${width} + ${rules.frontNeckDepth}`;
   const centre = table.point('front', 'front neck point', point(0, front.shoulder.sideNeck.y + depth.value));
+  table.dimension('front', depth, point(0, front.shoulder.sideNeck.y), centre);
   return styleLines(
     table,
     foundation,

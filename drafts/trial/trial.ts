@@ -28,7 +28,7 @@ export const trial: Draft<StylingOf<typeof trialChoices>> = {
   shapedBy: [...new Set([...trialShapedBy, ...sleeveShapedBy])],
   draw: (body, styling, solver) =>
     drawGarment({ name: 'trial', choices: trialChoices, styling, body, solver, open }, (table) => {
-      const foundation = drawFoundation(table, true);
+      const foundation = drawFoundation(table, { sleeves: true, straps: false });
       const lines = drawNeckBase(table, foundation);
       const plan = planBodice(table, foundation, lines, allowance);
       const sleeved = styling.sleeve === 'plain';

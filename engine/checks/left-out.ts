@@ -30,6 +30,10 @@ interface Claim {
 /** A garment as one that was read from a file must be, or why there is none. */
 export type Like =
   | { readonly kind: 'drafted'; readonly garment: Garment }
+  /** For the very measurements and choices, so that all claims must be the same. */
+  | { readonly kind: 'drafted again'; readonly garment: Garment }
+  /** It says measurements and choices with which no such garment can be drafted. */
+  | { readonly kind: 'cannot be' }
   /** The garment does not say with which choices it was made, or none that its draft has. */
   | { readonly kind: 'no choices' }
   /** Its draft is not known, or draws for none of the bodies that were tried. */
@@ -67,6 +71,15 @@ const whole = (kind: Claim['kind'], name: string): Claim => ({ kind, name, on: [
  */
 export function leftOut(garment: Garment, like: Like): readonly Issue[] {
   const { name } = garment;
+  if (like.kind === 'cannot be')
+    return [
+      {
+        code: 'claim-otherwise',
+        severity: 'error',
+        path: name,
+        message: `No ${name} can be drafted for the measurements and choices that the sheet says. It was changed, or another version or draft wrote it. Write it again.`,
+      },
+    ];
   if (like.kind === 'unknown') {
     const message = `Which shapes and seams a “${name}” must have is not known here. Name its draft with --draft.`;
     return [{ code: 'shapes-unknown', severity: 'note', path: name, message }];

@@ -7,6 +7,7 @@ import { heading, outward, scaled } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { chordsOf, type Stroke } from './chords.ts';
 import { distanceToStroke, leastDistanceToStroke, type Rectangle } from './rectangle.ts';
+import { type InsideSpan, liesIn, spansAt } from './spans.ts';
 
 /** Where a piece's label goes: the middle of its block of text, and whether that is turned to read sideways. */
 export interface LabelPlace {
@@ -69,6 +70,9 @@ interface LabelSpot {
 const STEPS_ACROSS = 3;
 const HALVINGS = 6;
 
+/** More than the chords of an outline stray from it, on both sides of a block, mm. */
+const ASTRAY = 4 * ROUGHLY;
+
 /**
  * The place with most room round a block of a size, as far as it matters: where there are only places with less than
  * `clearance`, it may be none. Who moves by some distance gains no more room than that, so places that cannot be better
@@ -105,9 +109,19 @@ function roomiest(
     beaten = room;
     return 0;
   };
+  // A block has room only where both its middle lines lie inside the outline.
+  const columns = new Map<number, readonly InsideSpan[]>();
+  const downAt = (x: number): readonly InsideSpan[] => {
+    const known = columns.get(x) ?? spansAt(corners, 'x', x);
+    columns.set(x, known);
+    return known;
+  };
   for (let y = top; y <= bottom; y += grid) {
+    const across = spansAt(corners, 'y', y);
+    if (!across.some(([from, to]) => to - from > width - ASTRAY)) continue;
     for (let x = left; x <= right; ) {
-      const idle = consider(point(x, y));
+      const mayFit = liesIn(across, x, width, ASTRAY) && liesIn(downAt(x), y, height, ASTRAY);
+      const idle = mayFit ? consider(point(x, y)) : 0;
       x += grid * Math.max(1, Math.floor(idle / grid));
     }
   }

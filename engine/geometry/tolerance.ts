@@ -116,6 +116,13 @@ export const LAID_ON = 10_000 * BASE;
  */
 export const WALK = 50_000 * BASE;
 
+/**
+ * What a sheet claims may differ by this from what its draft claims again for the same body: mm, degrees, shares. Larger:
+ * a figure could be shifted unseen. Smaller: a waist with two answers 0.003 mm apart would be told, should another processor
+ * round it to the other.
+ */
+export const CLAIM = 10_000 * BASE;
+
 /** What is read back from a written file may differ by this; other programs write three digits, printers do worse. */
 export const FILE = 100_000 * BASE;
 

@@ -7,6 +7,8 @@ export const ownDraftCodes = {
   'draft-endless': 'The draft ran for too long and was ended: a loop in it never ends. Mend the draft.',
   'draft-cannot-agree':
     'Two things the draft asks for exclude each other, whoever is measured. Mend the draft; your measurements are not to blame.',
+  'draft-not-pure':
+    'The draft draws something else when it draws the same again. Take out randomness, clocks and what it keeps between two drawings.',
   'shaped-by-incomplete':
     'A measurement changes the garment, and the draft does not name it in shapedBy. Add it, or leave off reading it.',
 } as const;

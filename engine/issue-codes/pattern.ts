@@ -21,6 +21,8 @@ export const patternCodes = {
     'The sheet is not held to a shape that such a garment is. Its claims are not as they were written: write it again.',
   'claim-left-out':
     'The sheet leaves out a seam, notch or other thing that such a garment has. Its claims are not as they were written: write it again.',
+  'claim-otherwise':
+    'The sheet claims something else than its draft does for the same body and choices. Write it again, or name its draft with --draft.',
   'shapes-unknown':
     'Which shapes and seams such a garment must have is not known here. Add its draft with --draft to have them looked for.',
   'shape-not-found': 'A shape is measured by a part that is not there. Name parts that are.',

@@ -1,3 +1,4 @@
+import type { Body } from '../body/body.ts';
 import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
@@ -19,6 +20,8 @@ export interface Garment {
   readonly wearer?: Wearer;
   /** The choices that were made otherwise than usual; none where nobody knows, as on one read from an earlier sheet. */
   readonly choices?: Styling;
+  /** The measurements it was drawn for, and what was found at a fitting; none where nobody knows, as on an earlier sheet. */
+  readonly drawnFor?: DrawnFor;
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];
   readonly joins: readonly Join[];
@@ -31,6 +34,9 @@ export interface Garment {
   readonly sewing?: readonly SewingStep[];
   readonly issues: readonly Issue[];
 }
+
+/** All of a body that a draft draws for. */
+export type DrawnFor = Pick<Body, 'wearer' | 'size' | 'fitting'>;
 
 /** What tells one wearer's pieces from another's: her cup and her girths, mm. */
 export interface Wearer {
@@ -72,7 +78,19 @@ export interface Step {
   readonly from: readonly Ground[];
   /** What it puts on paper, where it draws anything. */
   readonly draws?: Drawn;
+  /** Lengths that can be seen on a drawing by what has been drawn with it, its own or those of others. */
+  readonly dimensions?: readonly Dimension[];
 }
+
+/** Where a length lies on a named drawing: from one place straight to another, or along a line of a step, by its name. */
+export type Dimension = {
+  readonly on: string;
+  /** What is so long: a measurement, a choice, a rule, or a step. */
+  readonly of: Ground;
+} & (
+  | { readonly kind: 'straight'; readonly from: Point; readonly to: Point }
+  | { readonly kind: 'line'; readonly name: string }
+);
 
 /** Points placed and lines drawn by a step, each on a named drawing, such as `back`. */
 export interface Drawn {

@@ -1,8 +1,10 @@
 import type { Solution } from '../constraints/solution.ts';
 import { DraftMistake } from '../draft-mistake.ts';
-import type { Point } from '../geometry/point.ts';
-import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
-import { exactly, type Given, type Ground, type QuantityUnit } from './quantity.ts';
+import { distance, type Point } from '../geometry/point.ts';
+import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { figure } from '../text/figure.ts';
+import type { Dimension, PlacedLine, PlacedPoint, Step } from './garment.ts';
+import { exactly, type Given, type Ground, type Mm, type QuantityUnit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { SentenceParts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
@@ -31,6 +33,7 @@ interface Entry {
   readonly heading: string | undefined;
   readonly points: PlacedPoint[];
   readonly lines: PlacedLine[];
+  readonly dimensions: Dimension[];
 }
 
 /** The steps of a draft in the order in which they are taken, and what each puts on paper. */
@@ -47,6 +50,15 @@ export interface StepLog {
   readonly curves: (on: string, names: readonly string[]) => void;
   /** The latest step places points that are known once the sketch is solved: what to call them, by their names there. */
   readonly points: (on: string, called: Readonly<Record<string, string>>) => void;
+  /**
+   * A length lies on a drawing between these two places, or is that of a line, by its name there. A length that is another
+   * than from one place to the other is a mistake of the draft.
+   */
+  readonly dimension: (
+    on: string,
+    of: Mm,
+    ...where: readonly [from: Point, to: Point] | readonly [line: string]
+  ) => void;
   /** Gives the lines and points asked for so that a solution has. */
   readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
   /** The step that placed a point, where one did. */
@@ -73,7 +85,7 @@ export function stepLog(): StepLog {
     return entry;
   };
   return {
-    take: (step) => entries.push({ step, heading, points: [], lines: [] }),
+    take: (step) => entries.push({ step, heading, points: [], lines: [], dimensions: [] }),
     heading: (name) => {
       heading = name;
     },
@@ -95,12 +107,31 @@ export function stepLog(): StepLog {
       for (const [name, words] of Object.entries(called))
         awaited.push({ kind: 'point', entry, on, name, words });
     },
+    dimension: (on, of, ...where) => {
+      latest().dimensions.push(dimensioned(on, of, where));
+    },
     solved: (solution) => {
       awaited = awaited.filter((each) => !drawn(each, solution));
     },
     placedBy: (at) => placed.get(at),
     steps: () => entries.map((entry, i) => written(entry, i + 1)),
   };
+}
+
+function dimensioned(
+  on: string,
+  of: Mm,
+  where: readonly [from: Point, to: Point] | readonly [line: string],
+): Dimension {
+  if (where.length === 1) return { kind: 'line', on, of, name: where[0] };
+  const [from, to] = where;
+  const length = distance(from, to);
+  if (Math.abs(length - Math.abs(of.value)) > COINCIDENCE)
+    throw new DraftMistake(
+      `${of.name} is ${figure(of.value)} mm, and is shown on the ${on} as a length of ${figure(length)} mm.`,
+      [],
+    );
+  return { kind: 'straight', on, of, from, to };
 }
 
 /** Draws what was awaited, where the solution has it; whether it has. */
@@ -126,7 +157,7 @@ const asGround = ({ title, value, unit }: TakenStep, number: number): Ground => 
 type WrittenStep = { -readonly [K in keyof Step]: Step[K] };
 
 /** Writes a step out, so that it no longer needs the draft. */
-function written({ step, heading, points, lines }: Entry, number: number): Step {
+function written({ step, heading, points, lines, dimensions }: Entry, number: number): Step {
   const made = 'how' in step ? asMeasured(step, number) : asSentence(step, number);
   if (step.value !== undefined && step.unit !== undefined) {
     made.value = step.value;
@@ -134,6 +165,7 @@ function written({ step, heading, points, lines }: Entry, number: number): Step 
   }
   if (heading !== undefined) made.heading = heading;
   if (points.length + lines.length > 0) made.draws = { points, lines };
+  if (dimensions.length > 0) made.dimensions = dimensions;
   return made;
 }
 

@@ -13,10 +13,11 @@ const NOISE = 0.005;
 
 /**
  * The measurements that change pieces or notions though the draft does not say that they shape it: all that it does not
- * name are moved together, and each alone only where something followed.
+ * name are moved together, and each alone only where something followed. A draft that draws otherwise with none moved is told of that.
  */
 export function undeclared(draft: Draft, body: Body, styling: Styling, made: Garment): readonly Issue[] {
   const before = shapeOf(made);
+  // With none moved it is the same body again.
   const changes = (names: readonly MeasurementName[]): boolean => {
     const moved = names.map((name) => [name, (1 + MOVED) * body.size[name]] as const);
     const drawn = draft.draw({ ...body, size: { ...body.size, ...Object.fromEntries(moved) } }, styling);
@@ -24,6 +25,7 @@ export function undeclared(draft: Draft, body: Body, styling: Styling, made: Gar
   };
   const others = measurementNames.filter((name) => !draft.shapedBy.includes(name));
   if (others.length === 0 || !changes(others)) return [];
+  if (changes([])) return [notPure(draft)];
   return others.filter((name) => changes([name])).map((name) => notNamed(name, draft));
 }
 
@@ -51,6 +53,17 @@ function shapeOf({ pieces, notions }: Garment): Shape {
 const isAlike = (one: Shape, other: Shape): boolean =>
   one.words === other.words &&
   one.numbers.every((number, i) => Math.abs(number - (other.numbers[i] ?? 0)) <= NOISE);
+
+const notPure = ({ name, placeOf }: Draft): Issue => {
+  const source = placeOf?.(['draw']);
+  return {
+    code: 'draft-not-pure',
+    severity: 'error',
+    path: 'draw',
+    message: `The ${name}, drawn twice for the same measurements and choices, is not the same: something in it is left to chance, to a clock, or to what it drew before.`,
+    ...(source && { source }),
+  };
+};
 
 function notNamed(name: MeasurementName, { name: draft, placeOf }: Draft): Issue {
   const source = placeOf?.(['shapedBy']);

@@ -18,6 +18,8 @@ import { squareFaults } from './square-faults.ts';
 /** A sheet as it stands in the file: a garment measured from its paths, and the cutting line of each piece. */
 export interface Sheet {
   readonly garment: Garment;
+  /** What it says of itself, as it stands there. */
+  readonly said: Metadata;
   readonly cutLines: ReadonlyMap<string, Edge>;
   /** The strokes of the notches of each piece. */
   readonly notches: ReadonlyMap<string, readonly NotchStrokes[]>;
@@ -70,6 +72,7 @@ function readStyled(svg: string, isKnown: KnownStyle): Result<Sheet> {
     ok: true,
     value: {
       garment,
+      said,
       cutLines,
       notches,
       labels,
@@ -96,6 +99,7 @@ const garmentOf = (said: Metadata, pieces: readonly Piece[]): Garment => ({
   body: said.body,
   ...(said.wearer && { wearer: said.wearer }),
   ...(said.choices && { choices: said.choices }),
+  ...(said.drawnFor && { drawnFor: said.drawnFor }),
   pieces,
   seams: said.seams,
   joins: said.joins,

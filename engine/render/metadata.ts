@@ -5,6 +5,7 @@ import type { ShapeClaim } from '../pattern/shape.ts';
 import { writtenNotions } from '../pattern/written-notions.ts';
 import { unitNames } from '../text/units.ts';
 import { digestOf } from './digest.ts';
+import { drawnFor } from './metadata-body.ts';
 import { corner, edgeRef, girthParts, list, mm, name, text } from './metadata-parts.ts';
 import { shape } from './metadata-shapes.ts';
 import type { ReadAs } from './print-options.ts';
@@ -88,6 +89,8 @@ export const metadataSchema = z.strictObject({
   wearer: z.strictObject({ cup: text, bust: mm, underBust: mm, waist: mm, hip: mm }).exactOptional(),
   /** Made otherwise than usual; not said in a sheet written before choices were noted. */
   choices: z.record(name, z.union([text, z.number()])).exactOptional(),
+  /** The body, without a name; not said in a sheet written before it could be drafted again. */
+  drawnFor: drawnFor.exactOptional(),
   /** In which its lengths are told; mm where nothing is said. */
   units: z.enum(unitNames).exactOptional(),
   date: text.exactOptional(),
@@ -119,6 +122,7 @@ export function metadataOf(
     body: garment.body,
     ...(garment.wearer && { wearer: garment.wearer }),
     ...(garment.choices && { choices: garment.choices }),
+    ...(whole && garment.drawnFor && { drawnFor: garment.drawnFor }),
     ...(units === 'mm' ? {} : { units }),
     ...(date === undefined ? {} : { date }),
     seams: whole ? garment.seams.map(({ side: _, ...seam }) => seam) : [],

@@ -51,7 +51,7 @@ interface Figure {
  * Bands are common practice, no source. How far figures are off was measured: half the spread of those of the leading lady's
  * bodice, on a mesh of 20 mm, with the form's posture moved through its likely range one choice at a time. Alone they are as
  * far off as figures of the eight invented bodies differ in bodices of their own, where that is more: bust points lie from
- * 5 mm below to 15 mm above theirs.
+ * 9 mm below to 9 mm above theirs.
  */
 export function judged(
   garment: Garment,

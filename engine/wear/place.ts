@@ -172,7 +172,7 @@ function onLevels(own: readonly LevelCrossing[], x: number, y: number, topY: num
 const TOGETHER = 30;
 
 /** ... and its other end no farther than this share of its length: a strap may be turned, in front of a very full bust by 33 degrees. */
-const TURNED = 0.7;
+const TURNED = 0.8;
 
 /** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
 function drawnTogether(

@@ -42,7 +42,7 @@ export async function write(page: Page, text: string): Promise<void> {
 
 /** Opens a draft from a file, which is not run before somebody says so. */
 export async function openDraft(page: Page, name: string, text: string): Promise<void> {
-  const files = page.locator('details.files');
+  const files = page.locator('main details.files');
   if ((await files.getAttribute('open')) === null) await files.locator('summary').click();
   await page
     .locator('#draft-file')

@@ -41,6 +41,17 @@ inBrowser.each([
     expect(faults).toEqual([]);
   }, 120_000);
 
+  test('once she is measured', async () => {
+    const { page, faults } = await opened(screen);
+    await invented(page, 'Scene painter');
+    for (const name of viewTitles) {
+      await view(page, name);
+      await page.waitForTimeout(300);
+      await expectClear(page, name);
+    }
+    expect(faults).toEqual([]);
+  }, 120_000);
+
   test('when a choice, a file or the code is amiss', async () => {
     const { page, faults } = await opened(screen);
     await invented(page, 'Scene painter');

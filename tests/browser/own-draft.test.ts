@@ -44,7 +44,7 @@ inBrowser('changed code', () => {
     const sheet = await download(page, 'sheet.svg');
     const cutting = await download(page, 'cutting.dxf');
     await view(page, 'Change the code');
-    await page.locator('details.files summary').click();
+    await page.locator('main details.files summary').click();
     const saved = await download(page, 'Save as a file');
     const file = await folder.file('my-skirt.ts', saved.text);
     const out = folder.at('out');
@@ -81,7 +81,7 @@ inBrowser('changed code', () => {
       .poll(() => page.getByRole('radio', { name: /^Skirt, by the code as you changed it/ }).isChecked())
       .toBe(true);
     // A link cannot carry it, and says so where it is made.
-    await page.getByText('A link to these choices').click();
+    await page.getByText('A link to this').click();
     await page.getByText('the code that you changed is not in the link').waitFor();
     await view(page, 'Sizes');
     await page.getByLabel('Size chart').selectOption('workshop-stock.yaml');

@@ -13,6 +13,8 @@ import { browsed, download, inBrowser, invented, view } from './opened-page.ts';
 const folder = temporaryFolder();
 const lady = fileURLToPath(new URL('../../measurements/leading-lady.yaml', import.meta.url));
 
+const understudy = fileURLToPath(new URL('../../measurements/understudy.yaml', import.meta.url));
+
 const { opened } = browsed();
 
 const command = async (...words: readonly string[]): Promise<void> => {
@@ -52,6 +54,27 @@ inBrowser('what is taken from the page', () => {
     expect(Buffer.compare(zip.bytes, again.bytes)).toBe(0);
     expect(faults).toEqual([]);
   }, 300_000);
+
+  test.each([
+    ['Letter', 'letter'],
+    ['A0', 'a0'],
+    ['a roll', 'roll:914'],
+  ])(
+    'is to the byte what the command line prints on %s',
+    async (title, paper) => {
+      const { page, faults } = await opened();
+      await invented(page, 'Understudy');
+      await view(page, 'Take');
+      await page.getByLabel('Paper', { exact: true }).selectOption(title);
+      if (title === 'a roll') await page.getByLabel('wide, in mm').fill('914');
+      const { name, bytes } = await download(page, `dress-${paper.replace(':', '-')}.pdf`);
+      const out = folder.at(name);
+      await command('print', 'dress', '--body', understudy, '--paper', paper, '--out', out);
+      expect(Buffer.compare(bytes, await readFile(out))).toBe(0);
+      expect(faults).toEqual([]);
+    },
+    120_000,
+  );
 
   test('is refused in words where the paper is none', async () => {
     const { page } = await opened();

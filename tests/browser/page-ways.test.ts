@@ -94,7 +94,7 @@ inBrowser('what she chose', () => {
     await view(page, 'Choose');
     await page.getByRole('radio', { name: 'whole', exact: true }).first().check();
     await page.getByLabel('Strap width', { exact: true }).fill('33');
-    await page.getByText('A link to these choices').click();
+    await page.getByText('A link to this').click();
     const link = await page.getByLabel('The link', { exact: true }).inputValue();
     expect(link).toContain('strapWidth=33');
     expect(link).not.toContain('bustGirth');
@@ -165,7 +165,7 @@ inBrowser('a figure of the checks', () => {
     await page.getByText('read back from the sheet itself').waitFor();
     await page.getByRole('button', { name: 'hip', exact: true }).click();
     await page.getByText('hip is marked on the drawing.').waitFor();
-    expect(await page.locator('.lit').count()).toBe(4);
+    await expect.poll(() => page.locator('.lit').count()).toBe(4);
   });
 });
 

@@ -5,10 +5,9 @@ import { expect, test } from 'vitest';
 import { garments } from '../../drafts/index.ts';
 import { bodkin } from '../cli/session.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
-import { barriers, beyondSide, browsed, download, drawn, inBrowser, invented, view } from './opened-page.ts';
+import { barriers, browsed, download, drawn, inBrowser, invented, view } from './opened-page.ts';
 
 const folder = temporaryFolder();
-const views = ['Measure', 'Choose', 'Pieces', 'Checks', 'Take'];
 const { opened } = browsed();
 
 async function measure(page: Page, sizes: Readonly<Record<string, string>>): Promise<void> {
@@ -203,40 +202,5 @@ inBrowser('a dressmaker', () => {
     await page.getByRole('slider', { name: 'Walked' }).focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
     await page.locator('.rolling').waitFor();
-  });
-});
-
-inBrowser.each([
-  [360, 'light'],
-  [1600, 'dark'],
-] as const)('every view, %i pixels wide and %s', (width, colorScheme) => {
-  test('has nothing that axe-core finds, and nothing beside the screen', async () => {
-    const { page, faults } = await opened({ viewport: { width, height: 800 }, colorScheme });
-    const look = async (name: string): Promise<void> => {
-      expect([name, ...(await barriers(page))]).toEqual([name]);
-      expect(await beyondSide(page)).toBeLessThanOrEqual(0);
-    };
-    for (const name of views) {
-      await view(page, name);
-      await look(`empty ${name}`);
-    }
-    await view(page, 'Measure');
-    await invented(page, 'Scene painter');
-    for (const name of views) {
-      await view(page, name);
-      await page.waitForTimeout(300);
-      await look(name);
-    }
-    await view(page, 'Choose');
-    await page.getByLabel('Strap width', { exact: true }).fill('900');
-    await page
-      .getByText(/this draft takes/)
-      .first()
-      .waitFor();
-    for (const name of views) {
-      await view(page, name);
-      await look(`refused ${name}`);
-    }
-    expect(faults).toEqual([]);
   });
 });

@@ -42,7 +42,7 @@ inBrowser('a teacher', () => {
     await drawing(page).getByRole('img').waitFor();
     await page.getByRole('button', { name: 'Hold it to everybody' }).click();
     await page.getByText('All 53 drawn, every one true.').waitFor({ timeout: 60_000 });
-    await page.locator('details.files summary').click();
+    await page.locator('main details.files summary').click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save as a file' }).click(),
@@ -149,7 +149,7 @@ inBrowser('a teacher', () => {
   test('begins a draft of her own from the belt, breaks it, and is told whom it fails and where', async () => {
     const { page, faults } = await withSkirt(browser);
     await view(page, 'Change the code');
-    await page.locator('details.files summary').click();
+    await page.locator('main details.files summary').click();
     await page.getByRole('button', { name: 'New draft from the belt of the lesson' }).click();
     await drawing(page)
       .getByRole('img', { name: /^Shaped belt/ })
@@ -216,7 +216,7 @@ inBrowser.each([
     await page.getByRole('button', { name: 'Hold it to everybody' }).click();
     await page.getByText(/^All 53/).waitFor({ timeout: 60_000 });
     await look('Change the code, held');
-    await page.locator('details.files summary').click();
+    await page.locator('main details.files summary').click();
     await write(page, 'nonsense nonsense');
     await drawing(page).getByText('Not so:').first().waitFor();
     await look('Change the code, broken');

@@ -86,6 +86,33 @@ describe('a document that means harm, or is merely large', () => {
     expect(ms).toBeLessThan(AT_MOST);
   });
 
+  it('is refused by its size, from five megabytes on', async () => {
+    const [file, good] = [join(folder, 'large.svg'), join(folder, 'good.yaml')];
+    await writeFile(good, body);
+    await writeFile(file, svg(`<path d="M0 0${'L1 1'.repeat(1_300_000)}"/>`));
+    for (const words of [
+      ['alter', file, '--out', join(folder, 'out')],
+      ['walk', '--file', file],
+      ['walk', 'bib', '--body', good, '--before', file],
+      ['lay', '--shapes', file, '--out', join(folder, 'out')],
+    ]) {
+      const { code, err } = await bodkin(words);
+      expect([code, err]).toEqual([2, expect.stringMatching(/larger than 5 MB/)]);
+    }
+  });
+
+  it('may hold a scan besides, of which no line is read', async () => {
+    const file = join(folder, 'scan.svg');
+    const scan = `<image href="data:image/jpeg;base64,${'A'.repeat(19_000_000)}"/>`;
+    await writeFile(file, svg(`${scan}<path class="outline" d="M10 10L90 10L90 90L10 90Z"/>`));
+    const { code, ms } = await answered(['alter', file, '--out', join(folder, 'scan')]);
+    expect(code).toBe(0);
+    expect(ms).toBeLessThan(AT_MOST);
+    await writeFile(file, svg(`${scan}${scan}`));
+    const { err } = await bodkin(['alter', file, '--out', join(folder, 'scan')]);
+    expect(err).toMatch(/larger than 20 MB/);
+  });
+
   it.each(Object.keys(drawings))('is answered in time as a drawing: %s', async (name) => {
     const file = join(folder, 'drawing.svg');
     const good = join(folder, 'good.yaml');

@@ -59,6 +59,42 @@ describe('the program as installed', () => {
     expect(two).toBe(one);
   });
 
+  test.each(['walk', 'wear'])(
+    '%s answers for a body over which every thread dies, and for all others',
+    async (command) => {
+      const lines = Array.from({ length: 7 }, (_, i) =>
+        JSON.stringify(i === 3 ? { id: 'deadly' } : { ...measurements, id: `body ${i}` }),
+      );
+      const file = join(folder, 'deadly.ndjson');
+      await writeFile(file, lines.join('\n'));
+      // A thread that is handed the body in question ends, as one does that runs out of memory.
+      const deadly = join(folder, 'deadly.mjs');
+      await writeFile(
+        deadly,
+        `import { isMainThread, parentPort } from 'node:worker_threads';
+if (!isMainThread) {
+  const on = parentPort.on.bind(parentPort);
+  parentPort.on = (name, hear) =>
+    on(name, (batch) => (JSON.stringify(batch).includes('deadly') ? process.exit(9) : hear(batch)));
+}`,
+      );
+      const words = [program, command, 'skirt', '--bodies', file, '--workers', '2'];
+      const ran = await runFile(process.execPath, ['--import', deadly, ...words]).catch((error) => error);
+      const answers = ran.stdout
+        .trim()
+        .split('\n')
+        .map((line: string) => JSON.parse(line));
+      expect(answers.map(({ id }: { id: unknown }) => id)).toEqual(
+        lines.map((_, i) => (i === 3 ? i + 1 : `body ${i}`)),
+      );
+      for (const [i, { ok, issues }] of answers.entries())
+        if (i === 3) expect(issues).toMatchObject([{ code: 'program-fault' }]);
+        else expect([i, ok]).toEqual([i, true]);
+      expect(ran.stderr).toMatch(/a thread stopped \(.*\); what it had in work is taken up again/);
+      expect(ran.code).toBe(70);
+    },
+  );
+
   test('holds a draft of one’s own to everybody on two threads as on one', async () => {
     const source = readFileSync(new URL('../drafts/belt.ts', import.meta.url), 'utf8');
     const file = join(folder, 'my-belt.ts');

@@ -147,6 +147,11 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: 'drawGarment({ name',
     says: /should return \{ ok: true, value/,
   },
+  'a piece without its lines': {
+    change: ['lines: [],', 'lines: null as never,'],
+    at: 'drawGarment({ name',
+    says: /gives the piece “belt” no list of lines: write \[\] where there are none/,
+  },
   'no list of girths': {
     change: [
       'return { ok: true, value,',

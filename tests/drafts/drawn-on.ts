@@ -18,10 +18,11 @@ export function drawnOn({ body, styling, garment }: Evaluation): {
   const chosen = styling as StylingOf<typeof bodiceChoices>;
   const table = measuredAgain(draftingTable(body, bodiceChoices, chosen));
   if (garment.name === 'trial') {
-    const foundation = drawFoundation(table, true);
+    const foundation = drawFoundation(table, { sleeves: true, straps: false });
     return { foundation, lines: drawNeckBase(table, foundation) };
   }
   const sleeves = styling.sleeve !== undefined && styling.sleeve !== 'none';
-  const foundation = drawFoundation(table, sleeves);
-  return { foundation, lines: drawStyleLines(table, foundation, chosenStyle(table)) };
+  const style = chosenStyle(table);
+  const foundation = drawFoundation(table, { sleeves, straps: style.shoulder === 'strap' });
+  return { foundation, lines: drawStyleLines(table, foundation, style) };
 }

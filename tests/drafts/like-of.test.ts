@@ -4,7 +4,9 @@ import { likeOf } from '../../drafts/like-of.ts';
 import { walkSheet } from '../../drafts/walk-sheet.ts';
 import { leftOut } from '../../engine/checks/left-out.ts';
 import { evaluate } from '../../engine/evaluate.ts';
-import { type Metadata, metadataText, sealed } from '../../engine/render/metadata.ts';
+import type { Garment } from '../../engine/pattern/garment.ts';
+import { claimedOtherwise } from '../../engine/reading/claimed-otherwise.ts';
+import { type Metadata, metadataOf, metadataText, sealed } from '../../engine/render/metadata.ts';
 import { sheetSvg } from '../../engine/render/sheet.ts';
 import { drafted, shippedBodies, shippedBody } from './drafted.ts';
 
@@ -83,6 +85,98 @@ describe('a sheet sealed anew', () => {
     );
   });
 
+  it.each<[string, RegExp, (said: Metadata) => Partial<Metadata>]>([
+    [
+      'the body and the ease of a girth, shifted against each other',
+      /“girths, upper arm, body” the sheet says \d+.*; the dress drafted again .* has \d+.* So it is with 1 other claim\./,
+      ({ girths }) => ({
+        girths: girths.map((girth) =>
+          girth.level === 'upper arm' ? { ...girth, body: girth.body + 20, ease: girth.ease - 20 } : girth,
+        ),
+      }),
+    ],
+    [
+      'her waist and its ease with it',
+      /“wearer, waist”/,
+      ({ girths, wearer }) => ({
+        ...(wearer && { wearer: { ...wearer, waist: wearer.waist + 15 } }),
+        girths: girths.map((girth) =>
+          girth.level.startsWith('waist')
+            ? { ...girth, body: girth.body + 15, ease: girth.ease - 15 }
+            : girth,
+        ),
+      }),
+    ],
+    [
+      'the ease and the fullness of a seam',
+      /“seams, armhole, crown, (ease|gatherRatio)”/,
+      ({ seams }) => ({
+        seams: seams.map((seam) =>
+          seam.name === 'armhole, crown' ? { ...seam, ease: seam.ease - 9, gatherRatio: 1.02 } : seam,
+        ),
+      }),
+    ],
+    [
+      'the limits of a shape',
+      /“shapes, .*, low” the sheet says -9999;/,
+      ({ shapes }) => ({ shapes: shapes.map((shape) => ({ ...shape, low: -9999, high: 9999 })) }),
+    ],
+    [
+      'a pair that is no pair',
+      /“pieces, side front, cut, self, pair” the sheet says “false”; .* has “true” there/,
+      ({ pieces }) => ({
+        pieces: pieces.map((piece) =>
+          piece.name === 'side front'
+            ? { ...piece, cut: piece.cut.map((cut) => ({ ...cut, pair: false })) }
+            : piece,
+        ),
+      }),
+    ],
+    [
+      'an elastic',
+      /“notions, .*, length”/,
+      ({ notions }) => ({ notions: notions.map((notion) => ({ ...notion, length: notion.length + 30 })) }),
+    ],
+    [
+      'a measurement',
+      /drafted again for the same measurements/,
+      ({ drawnFor }) =>
+        drawnFor ? { drawnFor: { ...drawnFor, size: { ...drawnFor.size, scyeDepth: 195 } } } : {},
+    ],
+  ])('claims something otherwise: %s', (_, words, change) => {
+    const found = issues(forged(change)).filter(({ code }) => code === 'claim-otherwise');
+    expect(found).toMatchObject([{ severity: 'error', message: expect.stringMatching(words) }]);
+  });
+
+  it('is for measurements with which there is no such garment', () => {
+    const found = issues(
+      forged(({ drawnFor }) =>
+        drawnFor ? { drawnFor: { ...drawnFor, size: { ...drawnFor.size, scyeDepth: 20 } } } : {},
+      ),
+    );
+    expect(found.map(({ code, path }) => [code, path])).toEqual([['claim-otherwise', 'dress']]);
+    expect(found[0]?.message).toMatch(/^No dress can be drafted for the measurements/);
+  });
+
+  it('tells every number, word and answer that is not as it was drafted', () => {
+    const text = /<metadata>(.*?)<\/metadata>/s.exec(sheet)?.[1] ?? '';
+    const { digest: _, ...said }: Metadata = JSON.parse(text);
+    // The figures of the label, and the claims: what a body is called, and what no piece was drawn from, is anybody's word.
+    const { body: _body, units: _units, drawnFor: _drawnFor, ...claims } = said;
+    const all = leavesOf(claims);
+    expect(all.length).toBeGreaterThan(2000);
+    const passed = all
+      .filter((_, i) => i % 97 === 0)
+      .filter((path) => {
+        const changed = structuredClone(said);
+        change(changed, path);
+        return issues(sheet.replace(text, () => metadataText(sealed(changed)))).every(
+          ({ severity }) => severity !== 'error',
+        );
+      });
+    expect(passed).toEqual([]);
+  });
+
   it('is told apart where its draft is not known: no error, and not passed over', () => {
     const found = issues(forged(() => ({ garment: 'cloak', shapes: [] })));
     expect(found.map(({ code, severity }) => [code, severity])).toEqual([['shapes-unknown', 'note']]);
@@ -93,6 +187,25 @@ describe('a sheet sealed anew', () => {
     expect(walked.ok && walked.value.units).toBe('in');
   });
 });
+
+const said = (of: Garment): Metadata => metadataOf(of, of.pieces, 'sheet', {});
+
+type Path = readonly string[];
+
+/** The ways to everything in plain data that is no list or record. */
+const leavesOf = (value: unknown, at: Path = []): readonly Path[] =>
+  typeof value === 'object' && value !== null
+    ? Object.entries(value).flatMap(([key, part]) => leavesOf(part, [...at, key]))
+    : [at];
+
+/** Makes another of what stands at a place: a number larger by 7, a word longer, yes no. */
+function change(data: object, [key = '', ...rest]: Path): void {
+  const holder = data as Record<string, unknown>;
+  const value = holder[key];
+  if (rest.length > 0) change(value as object, rest);
+  else
+    holder[key] = typeof value === 'number' ? value + 7 : typeof value === 'boolean' ? !value : `${value}x`;
+}
 
 describe('what a garment has by name', () => {
   const stylings = [
@@ -112,9 +225,15 @@ describe('what a garment has by name', () => {
         );
         const made = evaluate(draft, shippedBody(name), own);
         if (!made.ok) continue;
-        const like = likeOf(garments)(made.value.garment);
+        const written = made.value.garment;
+        const { drawnFor: _, ...earlier } = written;
+        const like = likeOf(garments)(earlier);
         expect(like.kind).toBe('drafted');
-        expect(leftOut(made.value.garment, like)).toEqual([]);
+        expect(leftOut(written, like)).toEqual([]);
+        const again = likeOf(garments)(written);
+        expect(again.kind).toBe('drafted again');
+        if (again.kind === 'drafted again')
+          expect(claimedOtherwise(said(written), said(again.garment))).toEqual([]);
       }
   });
 

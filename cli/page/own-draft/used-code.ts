@@ -1,6 +1,6 @@
 import type { PageAnswer, PageRequest } from '../messages.ts';
+import type { PageAction } from '../page-action.ts';
 import type { PageIssue } from '../page-issue.ts';
-import type { PageAction } from '../reducer.ts';
 import type { CodeProblem } from '../requests/link.ts';
 import type { PageState } from '../state.ts';
 import { openSandbox, type Sandbox } from '../views/code/sandbox.ts';

@@ -1,11 +1,11 @@
-import { type Evaluation, evaluate, onlyTrue, unitNames } from '../../../drafts/index.ts';
+import { type Evaluation, evaluate, onlyTrue } from '../../../drafts/index.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import type { BodyFields } from '../body-form.ts';
 import type { Drafting } from '../own-draft/drafting.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
 import type { PageIssue } from '../page-issue.ts';
+import { type ReaderUnits, readerUnits } from './reader-units.ts';
 import { toldIssues } from './told-issues.ts';
 
 /** A garment drafted as it was asked for, and in which unit whoever asked has lengths. */
@@ -14,12 +14,6 @@ export interface MadeDraft {
   readonly made: Evaluation;
   readonly units: ReaderUnits;
 }
-
-/** Lengths are shown in inches to whoever measures in inches, else in mm, as the command line has it. */
-export type ReaderUnits = 'mm' | 'in';
-
-export const readerUnits = ({ units }: BodyFields): ReaderUnits =>
-  unitNames.find((unit) => unit === units) === 'in' ? 'in' : 'mm';
 
 /** Drafts what is asked for. Throws `Unusable` where it cannot be drawn, or is not true. */
 export async function madeDraft(asked: AskedDraft): Promise<MadeDraft> {

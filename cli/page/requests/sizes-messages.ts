@@ -33,6 +33,8 @@ export interface NestAsked {
   /** All sizes of the cup, all cups of the size, or what stands beside the run. */
   readonly along: 'sizes' | 'cups';
   readonly line: NestLine;
+  /** Whether the key stands beside it; else under it, so that a narrow screen is filled by the nest. */
+  readonly beside: boolean;
 }
 
 export type SizesAnswer =

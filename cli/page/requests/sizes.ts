@@ -1,43 +1,28 @@
 import {
-  bodyFilesIn,
   type Chart,
-  type Draft,
   draftSizes,
   type Evaluation,
   type Grade,
   gradeOf,
-  type Issue,
-  measurementWords,
   pieceNest,
   type Result,
-  readChart,
-  type WordTable,
 } from '../../../drafts/index.ts';
-import { chartIn } from '../../chart-in.ts';
 import { gradeFiles, nestBook } from '../../grade-files.ts';
 import { evenTable, sizesTable } from '../../grade-rows.ts';
-import {
-  homeChanges,
-  homeTable,
-  leftWords,
-  type Nearness,
-  nearestWords,
-  offTable,
-} from '../../nearest-rows.ts';
-import { nearnessOf } from '../../nearness.ts';
 import { Unusable } from '../../unusable.ts';
 import { used } from '../../used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
-import { fileNamed } from '../file-named.ts';
 import { fileWord } from '../file-word.ts';
 import type { Drafting } from '../own-draft/drafting.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
 import { takenBytes } from '../taken-file.ts';
+import { bodiesOf, chartRead } from './asked-chart.ts';
 import { breathe } from './breathe.ts';
 import { readFonts } from './fonts.ts';
-import { type ReaderUnits, readerUnits, refusal } from './made-draft.ts';
+import { refusal } from './made-draft.ts';
+import { nearest } from './nearest-size.ts';
 import { nestFaults } from './nest-words.ts';
-import { opened } from './open.ts';
+import type { ReaderUnits } from './reader-units.ts';
 import { ruleRows } from './rule-rows.ts';
 import type {
   ChartFile,
@@ -123,36 +108,6 @@ async function drafted(
   return sizes;
 }
 
-/** What the body files say that a chart names, by the name it uses, of whatever folder: and which of them did not come with it. */
-function bodiesOf({ file, text, bodies: came }: ChartFile): {
-  readonly bodies: ReadonlyMap<string, unknown>;
-  readonly needs: readonly string[];
-} {
-  const bodies = new Map<string, unknown>();
-  const needs: string[] = [];
-  for (const name of bodyFilesIn(chartIn(file, text))) {
-    const found = came.find((body) => body.file === fileNamed(name));
-    if (found) bodies.set(name, opened(found).body);
-    else needs.push(fileNamed(name));
-  }
-  return { bodies, needs };
-}
-
-function chartRead(
-  draft: Draft,
-  chart: ChartFile,
-): { readonly chart: Chart; readonly issues: readonly Issue[]; readonly units: ReaderUnits } {
-  const { file, text, units } = chart;
-  const { bodies } = bodiesOf(chart);
-  const read = readChart(chartIn(file, text), {
-    choices: draft.choices,
-    units: units === '' ? undefined : units,
-    bodies,
-  });
-  const found = used(read);
-  return { chart: found, issues: read.issues, units: readerUnits(found.rows[0]?.body ?? {}) };
-}
-
 const gradeShown = (grade: Grade, units: ReaderUnits): GradeShown => ({
   garment: grade.garment,
   chart: grade.chart.name,
@@ -170,57 +125,26 @@ const gradeShown = (grade: Grade, units: ReaderUnits): GradeShown => ({
 /** The nest of a piece along an axis, the chosen size in a heavy line, and what each size adds to the one before. */
 function nestOf(
   { grade, units }: { readonly grade: Grade; readonly units: ReaderUnits },
-  { piece, size, cup, along, line }: NestAsked,
+  { piece, size, cup, along, line, beside }: NestAsked,
 ): NestShown | undefined {
   const held = along === 'sizes' ? cup : size;
   const rows = grade.chart.rows.filter((row) =>
     row.alone ? false : along === 'sizes' ? row.cup === cup : row.size === size,
   );
   const chosen = rows.find((row) => row.size === size && row.cup === cup);
-  const svg = pieceNest(grade, piece, line, rows, chosen?.name ?? '');
+  const svg = pieceNest(grade, { piece, line, beside }, rows, chosen?.name ?? '');
   if (svg === undefined) return undefined;
   const axis = grade.axes.find((one) => one.along === along && one.at === held);
   const rules = axis ? ruleRows(axis, piece, units) : { rules: { titles: [], rows: [] }, uneven: [] };
   const names = rows.map(({ name }) => name);
   const heavy = chosen ? `; ${chosen.name} in a heavy line` : '';
   return {
-    asked: { piece, size, cup, along, line },
+    asked: { piece, size, cup, along, line, beside },
     svg,
     words: `${piece} in ${rows.length} sizes laid on each other: ${names.join(', ')}${heavy}. ${nestFaults(axis?.uneven ?? [], grade, piece, names)}`,
     ...rules,
   };
 }
-
-async function nearest({ asked, chart: file }: { readonly asked: AskedDraft; readonly chart: ChartFile }) {
-  try {
-    const { draft, done } = await draftingOf(asked);
-    const { chart, issues } = chartRead(draft, file);
-    const units = readerUnits(asked.body);
-    const { found, issues: said } = await done(() =>
-      nearnessOf(draft, chart, asked.body, asked.choices, units),
-    );
-    const near = {
-      words: nearestWords(found),
-      units,
-      off: inWords(offTable(found, units), found),
-      home: homeTable(found, units),
-      changes: homeChanges(found, units),
-      left: leftWords(found, units),
-    };
-    return { near, issues: toldIssues([...issues, ...said], units) };
-  } catch (error) {
-    return { near: undefined, issues: refusal(error) };
-  }
-}
-
-/** The table with measurements called as they are spoken of. */
-const inWords = ({ titles, rows }: WordTable, { near }: Nearness): WordTable => ({
-  titles,
-  rows: rows.map(([name = '', ...cells], i) => {
-    const measurement = near.off[i]?.measurement;
-    return [measurement ? measurementWords(measurement) : name, ...cells];
-  }),
-});
 
 /** Nests, rule tables and the grade as data, as `bodkin grade --pdf` writes them, in one ZIP. */
 async function written(grade: Grade, { line }: { readonly line: NestAsked['line'] }) {

@@ -3,6 +3,7 @@ import { hasDrawingBeside, isUntouched, isUpToDate, type PageState } from '../st
 import { viewEntries } from '../view-names.ts';
 import { ByCode } from './by-code.tsx';
 import { Drawing } from './drawing/drawing.tsx';
+import { Link } from './link.tsx';
 import { LoadedView } from './loaded-view.tsx';
 import type { FileViewProps } from './view.ts';
 
@@ -19,7 +20,12 @@ export function App(props: FileViewProps) {
         <p class="mark">Bodkin</p>
         <nav id="views" aria-label="Views" tabIndex={-1}>
           {viewEntries.map(({ name, title }) => (
-            <a key={name} href={`#${name}`} aria-current={name === state.view ? 'page' : undefined}>
+            <a
+              key={name}
+              href={`#${name}`}
+              aria-label={title}
+              aria-current={name === state.view ? 'page' : undefined}
+            >
               <Title of={title} />
             </a>
           ))}
@@ -54,6 +60,7 @@ export function App(props: FileViewProps) {
         )}
       </div>
       <footer class="foot">
+        <Link state={state} send={send} />
         <p>
           <Jump to="views">Back to the views</Jump>
         </p>
@@ -68,7 +75,7 @@ export function App(props: FileViewProps) {
   );
 }
 
-/** A title of which the last word alone is seen where there is little room; it is read out whole. */
+/** A title of which the last word alone is seen where there is little room. */
 function Title({ of }: { readonly of: string }) {
   const at = of.lastIndexOf(' ') + 1;
   if (at === 0) return <>{of}</>;

@@ -1,5 +1,5 @@
 import type { PageRequest } from '../messages.ts';
-import type { PageAction } from '../reducer.ts';
+import type { PageAction } from '../page-action.ts';
 import type { PageState } from '../state.ts';
 
 /** What every view is a function of: the state, and where to say what she does. */

@@ -55,13 +55,12 @@ export function nestFiles(grade: Grade, options: NestOptions = usual): ReadonlyM
 }
 
 /**
- * The nest of one piece in these sizes as a whole SVG file, 1:1, its key beside it, the outline of the one called `marked` in a heavy line;
+ * The nest of one piece in these sizes as a whole SVG file, 1:1, its key `beside` it or under it, the outline of the one called `marked` in a heavy line;
  * nothing where none of them has the piece.
  */
 export function pieceNest(
   { garment, chart, sizes }: Grade,
-  piece: string,
-  line: NestLine,
+  { piece, line, beside }: { readonly piece: string; readonly line: NestLine; readonly beside: boolean },
   shown: readonly ChartSize[],
   marked: string,
 ): string | undefined {
@@ -73,7 +72,9 @@ export function pieceNest(
   };
   const nest = nestsOf(set, line).find((one) => one.piece === piece);
   const heavy = chosen.findIndex(({ of }) => of.name === marked);
-  return nest && nestSvg(paperOf(set.title, set, [nest], sheetWidth), heavy < 0 ? undefined : heavy);
+  return (
+    nest && nestSvg(paperOf(set.title, set, [nest], beside ? sheetWidth : 0), heavy < 0 ? undefined : heavy)
+  );
 }
 
 /** The sheets of all nests, along the sizes and, where the chart has cups, along the cups. */

@@ -1,6 +1,6 @@
 import { strokes } from '../../finishing/label.ts';
 import { distanceToStroke } from '../../finishing/rectangle.ts';
-import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
+import { type Bounds, boundsMeet, grown } from '../../geometry/bounds.ts';
 import { between, type Point, point } from '../../geometry/point.ts';
 import { type Ink, stroke } from '../ink.ts';
 import type { BoundedInk } from '../ink-bounds.ts';
@@ -17,11 +17,14 @@ export interface TileJoin {
   /** The edge on the joined sheet, from the top or from the left. */
   readonly from: Point;
   readonly to: Point;
+  /** Where its crossing marks stand: on no word of the pieces, where the edge has room. */
+  readonly marks: readonly Point[];
 }
 
 /** The edges between two tiles that a line or a word runs across: elsewhere nothing needs joining. */
 export function joinsOf(tiles: readonly Tile[], drawn: readonly BoundedInk[]): readonly TileJoin[] {
   const byPlace = new Map(tiles.map((tile) => [`${tile.row}/${tile.column}`, tile]));
+  const words = drawn.filter(({ ink }) => ink.kind === 'words').map(({ bounds }) => bounds);
   return tiles.flatMap((under) => {
     const { left, right, top, bottom } = under.cell;
     const candidates = [
@@ -31,7 +34,7 @@ export function joinsOf(tiles: readonly Tile[], drawn: readonly BoundedInk[]): r
     const to = point(right, bottom);
     return candidates.flatMap(({ over, side, from }): readonly TileJoin[] =>
       over && drawn.some((ink) => crosses(ink, { left: from.x, top: from.y, right, bottom }))
-        ? [{ under, over, side, from, to }]
+        ? [{ under, over, side, from, to, marks: marksOn(from, to, words) }]
         : [],
     );
   });
@@ -52,10 +55,24 @@ const shares = [0.12, 0.88] as const;
 const reach = 4;
 const radius = 2;
 
+/** Crossing marks stand this clear of words, and make way along their edge in such steps, to and fro, as shares of it. */
+const [clear, steps] = [1, [0, 0.03, -0.03, 0.06, -0.06, 0.09, -0.09, 0.12, 0.15, 0.18, 0.21, 0.24]] as const;
+
+/** The places of the crossing marks of an edge, each as near to its usual one as words allow. */
+const marksOn = (from: Point, to: Point, words: readonly Bounds[]): readonly Point[] =>
+  shares.map((share) => {
+    const inward = share < 0.5 ? 1 : -1;
+    const places = steps.map((step) => between(from, to, share + inward * step));
+    const isFree = ({ x, y }: Point): boolean => {
+      const room = grown({ left: x, right: x, top: y, bottom: y }, reach + clear);
+      return !words.some((each) => boundsMeet(each, room));
+    };
+    return places.find(isFree) ?? between(from, to, share);
+  });
+
 /** The crossing marks of a join, on the joined sheet: both tiles show them, and they must meet. */
-export const crossingMarks = ({ under, over, from, to }: TileJoin): readonly Ink[] =>
-  shares.flatMap((share, i) => {
-    const at = between(from, to, share);
+export const crossingMarks = ({ under, over, marks }: TileJoin): readonly Ink[] =>
+  marks.flatMap((at, i) => {
     const names = { line: `${under.name} ${over.name} ${i + 1}` };
     return [
       { kind: 'circle', class: 'crossing', middle: at, radius },

@@ -1,7 +1,7 @@
 import { boundsMeet, grown } from '../../geometry/bounds.ts';
 import { between, moved, type Point, point } from '../../geometry/point.ts';
 import { type Ink, type InkWords, stroke } from '../ink.ts';
-import { type BoundedInk, inkBounds } from '../ink-bounds.ts';
+import { type BoundedInk, bounded, inkBounds } from '../ink-bounds.ts';
 import type { Size } from '../layout.ts';
 import { textSizes } from '../line-types.ts';
 import { crossingMarks, type TileJoin } from './joins.ts';
@@ -60,7 +60,10 @@ export function tilePage(
   const shown = drawn.flatMap(({ ink, bounds }) =>
     boundsMeet(bounds, window) && reaches(ink, window) ? [ink] : [],
   );
-  const joints = joins.flatMap((join) => joint(join, tile));
+  const marked = joins.flatMap((join) => [stroke('join', join.from, join.to), ...crossingMarks(join)]);
+  const covered = bounded([...shown, ...marked]);
+  const glued = joins.filter(({ under }) => under === tile).map((join) => glueHere(join, covered));
+  const joints = [...marked, ...glued];
   const around: readonly Ink[] = [
     ...joints,
     nameOf(tile, [...shown, ...joints]),
@@ -85,7 +88,7 @@ export function tilePage(
 
 /** A tile's name where it lies on nothing that the page shows, as near to the upper left as can be; smaller where it must. */
 function nameOf({ name, cell }: Tile, shown: readonly Ink[]): InkWords {
-  const drawn = shown.map((ink): BoundedInk => ({ ink, bounds: inkBounds(ink) }));
+  const drawn = bounded(shown);
   const words = (x: number, y: number, size: number): InkWords => ({
     kind: 'words',
     text: name,
@@ -113,15 +116,28 @@ function placesIn({ left, top, right, bottom }: Tile['cell'], size: number): rea
   return places.toSorted((a, b) => away(a) - away(b));
 }
 
-/** What one of two joined tiles shows of their join. */
-const joint = (join: TileJoin, tile: Tile): readonly Ink[] => [
-  stroke('join', join.from, join.to),
-  ...crossingMarks(join),
-  ...(join.under === tile ? [glueHere(join)] : []),
-];
+/** Where along an edge its strip may say what is glued on it, as shares of the edge, the first that is free. */
+const glueShares = [
+  0.25, 0.75, 0.35, 0.65, 0.5, 0.3, 0.7, 0.4, 0.6, 0.45, 0.55, 0.2, 0.8, 0.94, 0.06,
+] as const;
 
-function glueHere({ over, side, from, to }: TileJoin): InkWords {
-  const edge = between(from, to, 0.25);
+/** What the strip of a join says, on nothing that is drawn there; where it is full, on no word; else at the first place. */
+function glueHere(join: TileJoin, covered: readonly BoundedInk[]): InkWords {
+  const places = glueShares.map((share) => glueAt(join, share));
+  const isFree = (words: InkWords, drawn: readonly BoundedInk[]): boolean => {
+    const room = grown(inkBounds(words), nameClear / 2);
+    return !drawn.some(({ ink, bounds }) => boundsMeet(bounds, room) && reaches(ink, room));
+  };
+  const otherWords = covered.filter(({ ink }) => ink.kind === 'words');
+  return (
+    places.find((words) => isFree(words, covered)) ??
+    places.find((words) => isFree(words, otherWords)) ??
+    glueAt(join, glueShares[0])
+  );
+}
+
+function glueAt({ over, side, from, to }: TileJoin, share: number): InkWords {
+  const edge = between(from, to, share);
   const middle = moved(edge, side === 'right' ? { x: overlap / 2, y: 0 } : { x: 0, y: overlap / 2 });
   return {
     kind: 'words',

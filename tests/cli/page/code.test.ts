@@ -5,9 +5,10 @@ import { type DraftFiles, filesJoined, joinedFiles } from '../../../cli/draft-fi
 import { reduce } from '../../../cli/page/reducer.ts';
 import { linked } from '../../../cli/page/requests/link.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
+import type { Coding } from '../../../cli/page/views/code/coding.ts';
 import { frameDocument, frameHash, frameScript } from '../../../cli/page/views/code/frame.ts';
 import { codeKept, keptCode } from '../../../cli/page/views/code/kept-code.ts';
-import { type Coded, type Coding, codeIssues } from '../../../cli/page/views/code/own.ts';
+import { type Coded, codeIssues } from '../../../cli/page/views/code/own.ts';
 import { runAnswer } from '../../../cli/page/views/code/questions.ts';
 import { withRulesWritten } from '../../../cli/page/views/code/rule-in-code.ts';
 import { garmentFiles } from '../../../cli/page/views/code/sources.ts';

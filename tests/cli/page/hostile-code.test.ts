@@ -81,7 +81,7 @@ test('a sentence with many holes is found in the lesson in good time, and only w
     step(2, 'Waist of the front'),
     step(3, 'Waist of front'),
   ];
-  const lesson = { garment: '', body: '', steps };
+  const lesson = { garment: '', body: '', steps, dimensions: [] };
   expect(busy(() => placeOfStep(places, 1, lesson))).toBeLessThan(most);
   expect(busy(() => stepAt(places, 'a.ts', 1, lesson))).toBeLessThan(most);
   expect(stepAt(places, 'a.ts', 2, lesson)).toBe(2);

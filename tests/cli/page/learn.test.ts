@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { answer } from '../../../cli/page/answers.ts';
@@ -6,9 +6,9 @@ import type { DraftAnswer, PageAnswer } from '../../../cli/page/messages.ts';
 import { reduce } from '../../../cli/page/reducer.ts';
 import type { LessonAnswer } from '../../../cli/page/requests/lesson.ts';
 import { emptyState } from '../../../cli/page/state.ts';
-import { dimensionBy, dimensionOf } from '../../../cli/page/views/learn/dimension.ts';
 import type { Lesson, TaughtStep } from '../../../cli/page/views/learn/lesson.ts';
 import { litSteps } from '../../../cli/page/views/learn/lit-steps.ts';
+import { numberSeen, type SeenNumber } from '../../../cli/page/views/learn/number-seen.ts';
 import {
   type Learning,
   type Learnt,
@@ -19,6 +19,7 @@ import {
 import { restsOn } from '../../../cli/page/views/learn/rests-on.ts';
 import { ruleSlider } from '../../../cli/page/views/learn/rule-slider.ts';
 import { stepWords } from '../../../drafts/index.ts';
+import { edgeLength } from '../../../engine/geometry/edge.ts';
 import { stepText } from '../../../engine/pattern/step-text.ts';
 import { drafted } from '../../drafts/drafted.ts';
 
@@ -52,6 +53,17 @@ const called = ({ steps }: Lesson, title: string): TaughtStep => {
   if (!step) throw new Error(`no step is called ${title}`);
   return step;
 };
+
+const seenAs = (lesson: Lesson, step: TaughtStep, ground: string): SeenNumber | undefined =>
+  numberSeen(
+    lesson,
+    step,
+    step.grounds.findIndex(({ name }) => name.includes(ground)),
+  );
+
+const everybody = readdirSync(new URL('.', lady))
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => parse(readFileSync(new URL(name, lady), 'utf8')));
 
 const did = (actions: readonly Learning[]): Learnt =>
   actions.reduce((state, what) => reduce(state, { does: 'within', view: 'learn', what }), emptyState).own
@@ -90,22 +102,71 @@ describe('a lesson', () => {
     ]);
   });
 
-  test('shows a number where it lies on the drawing', async () => {
+  test('shows a number where the draft says that it lies on the drawing', async () => {
     const lesson = await lessonFor('bodice');
     // The back neck point to waist runs down the centre back from where the lines of the drawing cross.
     const waist = called(lesson, 'Waist level');
-    const down = dimensionOf(405, waist, lesson);
-    expect(down).toMatchObject({ kind: 'straight', half: false });
-    if (down?.kind !== 'straight') throw new Error('not straight');
-    expect(Math.hypot(down.to.x - down.from.x, down.to.y - down.from.y)).toBeCloseTo(405, 4);
-    const girth = waist.grounds[0];
-    expect(girth?.mm).toBe(405);
+    const down = { as: 'length', dimension: { kind: 'straight', on: 'back', to: { x: 0, y: 405 } } };
+    expect(numberSeen(lesson, waist, 'outcome')).toMatchObject(down);
+    expect(numberSeen(lesson, waist, 0)).toMatchObject(down);
     // A girth is no length of it, but what was found from it is.
-    const half = called(lesson, 'Half bust');
-    expect(dimensionOf(920, half, lesson)).toBeUndefined();
-    expect(dimensionBy([half], lesson)?.by.number).toBeGreaterThan(half.number);
-    expect(dimensionOf(0.2, half, lesson)).toBeUndefined();
+    const across = called(lesson, 'Half across back');
+    expect(seenAs(lesson, across, 'across back width')).toMatchObject({ as: 'found from it', by: across });
+    expect(numberSeen(lesson, across, undefined)).toBeUndefined();
   });
+
+  test('marks no other length for a number because that is as long', async () => {
+    const lesson = await lessonFor('dress');
+    // 8 mm are left above the bust level, and 8 mm the centre back takes in at the waist.
+    const underarm = called(lesson, 'Underarm level');
+    const above = underarm.grounds.findIndex(({ from, amount }) => from === 'rule' && amount === '8 mm');
+    expect(called(lesson, 'Centre back takes in at the waist').amount).toBe('8 mm');
+    expect(numberSeen(lesson, underarm, above)).toMatchObject({ as: 'found from it', by: underarm });
+    // Half of the waist is 385 mm, and so is twice what a gore measures from waist to hip.
+    expect(numberSeen(lesson, called(lesson, 'Half waist'), 'outcome')).toMatchObject({
+      as: 'found from it',
+      by: called(lesson, 'Waist of the centre front gore'),
+    });
+    expect(seenAs(lesson, called(lesson, 'Hip of the centre front gore'), 'centre front gore')).toMatchObject(
+      { as: 'length', dimension: { of: `step ${called(lesson, 'Waist of the centre front gore').number}` } },
+    );
+  });
+
+  test('says of a number that measures nothing on the drawing what it is', async () => {
+    const lesson = await lessonFor('bodice');
+    expect(numberSeen(lesson, called(lesson, 'Insert sides lean'), 'outcome')).toEqual({ as: 'angle' });
+    expect(numberSeen(lesson, called(lesson, 'Bust, finished'), 'outcome')).toEqual({ as: 'no line' });
+    const taper = called(lesson, 'The same share along the side seam, whose waist lies lower');
+    expect(numberSeen(lesson, taper, 'outcome')).toEqual({ as: 'plain number' });
+    const gives = called(lesson, 'Back gives in under the bust');
+    expect(numberSeen(lesson, gives, 'outcome')).toEqual({ as: 'nothing' });
+  });
+
+  test.each(['dress', 'bodice', 'skirt', 'trial'])(
+    'marks lengths of a %s that are as long as their numbers, for everybody',
+    (garment) => {
+      for (const each of everybody) {
+        const { steps } = drafted(garment, each).garment;
+        const lines = steps.flatMap(({ draws }) => draws?.lines ?? []);
+        const dimensions = steps.flatMap(({ dimensions: of = [] }) => of);
+        expect(dimensions.length).toBeGreaterThan(garment === 'dress' ? 90 : 35);
+        for (const dimension of dimensions) {
+          const { on, of } = dimension;
+          const line =
+            dimension.kind === 'line'
+              ? lines.find((other) => other.on === on && other.name === dimension.name)
+              : undefined;
+          if (dimension.kind === 'line' && !line)
+            throw new Error(`${of.name} is along no line: ${dimension.name}`);
+          const length =
+            dimension.kind === 'straight'
+              ? Math.hypot(dimension.to.x - dimension.from.x, dimension.to.y - dimension.from.y)
+              : edgeLength({ name: '', curves: line?.curves ?? [] });
+          expect(Math.abs(length - Math.abs(of.value ?? 0)), `${of.name} on the ${on}`).toBeLessThan(1e-3);
+        }
+      }
+    },
+  );
 
   test('knows what rests on a step, down the whole way', async () => {
     const lesson = await lessonFor('skirt');

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PageAnswer } from '../../../cli/page/messages.ts';
-import { type PageAction, reduce } from '../../../cli/page/reducer.ts';
+import type { PageAction } from '../../../cli/page/page-action.ts';
+import { reduce } from '../../../cli/page/reducer.ts';
 import type { GradeShown, NamedText } from '../../../cli/page/requests/sizes-messages.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
 import { clothAsked } from '../../../cli/page/views/cloth/her-unit.ts';

@@ -116,7 +116,7 @@ describe('a nest in words', () => {
     if (graded?.kind !== 'graded' || !graded.grade) throw new Error('not graded');
     const [drawn] = await answers({
       ...{ kind: 'sizes', number: 1, does: 'nest', piece: graded.grade.pieces[0] ?? '' },
-      ...{ size: graded.grade.middle.size, cup: '', along: 'sizes', line: 'stitching' },
+      ...{ size: graded.grade.middle.size, cup: '', along: 'sizes', line: 'stitching', beside: true },
     });
     if (drawn?.kind !== 'nest drawn' || !drawn.nest) throw new Error('not drawn');
     const { words, uneven } = drawn.nest;

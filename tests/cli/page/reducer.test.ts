@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { emptyForm } from '../../../cli/page/body-form.ts';
 import { keptText, withKept } from '../../../cli/page/kept.ts';
 import type { DraftAnswer, MadeGarment } from '../../../cli/page/messages.ts';
-import { type PageAction, reduce } from '../../../cli/page/reducer.ts';
+import type { PageAction } from '../../../cli/page/page-action.ts';
+import { reduce } from '../../../cli/page/reducer.ts';
 import {
   askedDraft,
   draftRequest,
@@ -12,7 +13,7 @@ import {
   type PageState,
   taken,
 } from '../../../cli/page/state.ts';
-import type { Coding } from '../../../cli/page/views/code/own.ts';
+import type { Coding } from '../../../cli/page/views/code/coding.ts';
 import { enlarged, type LookedAt, largestZoom, whole } from '../../../cli/page/views/drawing/looked-at.ts';
 import type { ScreenPiece } from '../../../drafts/index.ts';
 

@@ -69,7 +69,7 @@ describe('the worker of the page', () => {
     expect(told.at(-1)).toMatchObject({ kind: 'graded', number: 3, grade: { ok: true, garment: 'bodice' } });
     const [nest] = await answers({
       ...{ kind: 'sizes', number: 3, does: 'nest', piece: 'side back' },
-      ...{ size: '92', cup: '', along: 'sizes', line: 'stitching' },
+      ...{ size: '92', cup: '', along: 'sizes', line: 'stitching', beside: true },
     });
     expect(nest).toMatchObject({ nest: { words: expect.stringContaining('92 in a heavy line') } });
     const out = folder.at('grade');

@@ -313,7 +313,7 @@ describe('the stock of the workshop', () => {
   });
 
   it('is uneven where a neckline is asked for that only some of the cups can have, and that step is named', () => {
-    const uneven = unevenIn(stock('bodice', { necklineDepth: 0.64 }));
+    const uneven = unevenIn(stock('bodice', { necklineDepth: 0.6 }));
     const named = uneven.filter(
       ({ cause }) => cause.kind === 'construction' && cause.step === 'Front neckline above the bust level',
     );

@@ -181,6 +181,21 @@ describe('the drafting table', () => {
     });
   });
 
+  it('says where a length lies on a drawing, and stops at one that is another length there', () => {
+    const { mm, dimension, steps, size } = laid();
+    const waist = mm`Waist level: ${size.backNeckPointToWaist}`;
+    const foot = point(0, waist.value);
+    dimension('back', waist, point(0, 0), foot);
+    dimension('back', size.backNeckPointToWaist, 'centre back');
+    expect(steps()[0]?.dimensions).toEqual([
+      { kind: 'straight', on: 'back', of: waist, from: point(0, 0), to: foot },
+      { kind: 'line', on: 'back', of: size.backNeckPointToWaist, name: 'centre back' },
+    ]);
+    expect(() => dimension('back', waist, point(3, 0), point(3, 12))).toThrow(
+      `Waist level is ${waist.value} mm, and is shown on the back as a length of 12 mm.`,
+    );
+  });
+
   it('gives what a fitting pinned, and nothing where it pinned nothing', () => {
     const { fitted, takenIn } = laid([
       { 'round back': 1 },

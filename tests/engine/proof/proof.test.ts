@@ -87,6 +87,22 @@ describe('what a draft says shapes it', () => {
     expect(missing(grown([], 'hipGirth'))).toEqual([]);
   });
 
+  it('is not asked of a draft that draws something else each time, which is told instead', () => {
+    let drawings = 0;
+    const forgetful: Draft = {
+      ...bib,
+      draw: (body, styling) => {
+        const drawn = bib.draw(body, styling);
+        if (!drawn.ok) return drawn;
+        const elastic = { name: 'elastic', count: 1, length: 100 + drawings++, note: '' };
+        return { ...drawn, value: { ...drawn.value, notions: [elastic] } };
+      },
+    };
+    const { issues, outcome } = verdictOf(forgetful, { body: measurements, styling: {}, readBack: true });
+    expect(issues).toMatchObject([{ code: 'draft-not-pure', severity: 'error', path: 'draw' }]);
+    expect(outcome).toBe('not true');
+  });
+
   it('may name what does not act in this styling', () => {
     expect(missing(grown(['stature', 'hipGirth'], 'hipGirth'), true)).toEqual([]);
   });

@@ -19,7 +19,7 @@ function found(name: string, garment = 'bodice', styling = {}): Findings {
   if (before) return before;
   const made = drafted(garment, shippedBody(name), styling);
   const { stand } = standFor(made.garment, made.body);
-  const findings = findingsOf(made.garment, worn(made.garment, cotton, stand, 20), stand);
+  const findings = findingsOf(made.garment, worn(made.garment, cotton, stand, 14), stand);
   known.set(key, findings);
   return findings;
 }

@@ -21,7 +21,7 @@ export function Checks({ state, send }: ViewProps) {
             ? 'Nothing could be drawn, and so nothing checked:'
             : 'Nothing is drawn yet.'}
         </p>
-        <AllSaid issues={issues} />
+        <AllSaid issues={issues} hers={{ state, send }} />
       </>
     );
   const { girths, seams, joins, shapes, notches } = made.checks;
@@ -49,7 +49,7 @@ export function Checks({ state, send }: ViewProps) {
             : 'Not all is true. What is not stands here:'}
         </p>
         <p class="quiet">Each figure leads to its place on the drawing.</p>
-        <AllSaid issues={remarks} />
+        <AllSaid issues={remarks} hers={{ state, send }} />
         <p class="quiet">Lengths in {unitLabel[made.units]}.</p>
         <Figures
           title="Girths, finished"

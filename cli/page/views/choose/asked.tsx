@@ -1,15 +1,10 @@
 import { type Choice, capital } from '../../../../drafts/index.ts';
 import type { PageIssue } from '../../page-issue.ts';
+import { spoken } from '../../page-words.ts';
 import { Said } from '../said.tsx';
 import { sameIn } from '../unless-same.ts';
 import type { FileViewProps } from '../view.ts';
 import type { Pictures } from './own.ts';
-
-/** A choice's name as it is spoken: `necklineDepth` is the neckline depth. */
-export const spoken = (name: string): string =>
-  name
-    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
-    .replace(/^(under|upper) (bust|arm)/, '$1-$2');
 
 /** One choice as it is asked for. */
 export interface Asked<Kind extends Choice = Choice> extends Pick<FileViewProps, 'send'> {

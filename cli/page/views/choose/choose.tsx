@@ -1,9 +1,9 @@
 import { type Choice, capital } from '../../../../drafts/index.ts';
+import { spoken } from '../../page-words.ts';
 import { choicesOf, garmentNow } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
-import { type Asked, spoken } from './asked.tsx';
+import type { Asked } from './asked.tsx';
 import { Figure } from './figure.tsx';
-import { Link } from './link.tsx';
 import { OwnGarment } from './own-garment.tsx';
 import { usePictures } from './pictures.tsx';
 import { Words } from './words.tsx';
@@ -68,7 +68,6 @@ export function Choose(props: FileViewProps) {
           All as usual again
         </button>
       </div>
-      <Link state={state} send={send} />
       <div class="fields">
         {shown.map((choice) =>
           choice.kind === 'word' ? (

@@ -1,6 +1,7 @@
 import { type Choice, capital, lengthFigure, writtenLength } from '../../../../drafts/index.ts';
+import { spoken } from '../../page-words.ts';
 import { unlessSame } from '../unless-same.ts';
-import { type Asked, Below, sameAsked, spoken } from './asked.tsx';
+import { type Asked, Below, sameAsked } from './asked.tsx';
 import { sliderOf } from './slider.ts';
 
 /** Parts of an inch in which the shortest sliders move. */

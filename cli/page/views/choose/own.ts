@@ -10,18 +10,11 @@ export interface Choosing {
   readonly of: string | undefined;
   /** Whether all of them have come. */
   readonly done: boolean;
-  /** Whether a link says her measurements too: only if she asks for it. */
-  readonly linksBody: boolean;
 }
 
-export interface ChoosingAction {
-  readonly does: 'link body';
-  readonly linksBody: boolean;
-}
-
-export const choosing: OwnState<Choosing, ChoosingAction> = {
-  empty: { pictures: {}, of: undefined, done: true, linksBody: false },
-  reduce: (own, { linksBody }) => ({ ...own, linksBody }),
+export const choosing: OwnState<Choosing, never> = {
+  empty: { pictures: {}, of: undefined, done: true },
+  reduce: (own) => own,
   hear: (own, answer) =>
     answer.kind === 'pictured'
       ? {

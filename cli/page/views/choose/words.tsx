@@ -1,6 +1,7 @@
 import { type Choice, capital } from '../../../../drafts/index.ts';
+import { spoken } from '../../page-words.ts';
 import { unlessSame } from '../unless-same.ts';
-import { type Asked, Below, sameAsked, spoken } from './asked.tsx';
+import { type Asked, Below, sameAsked } from './asked.tsx';
 import { Picture, scaleOf } from './pictures.tsx';
 
 /** A choice between words, each with its picture. */

@@ -63,7 +63,7 @@ export function Cloth({ state, send, ask }: FileViewProps) {
       </p>
       {busy && <Progress share={busy.share} label="The search" />}
       {old && <p class="quiet">This is of the garment as it was before. Lay it again for what it is now.</p>}
-      <AllSaid issues={laid?.issues ?? []} />
+      <AllSaid issues={laid?.issues ?? []} hers={{ state, send }} />
       {plans.map(({ cloth, svg, words, alt, buy: toBuy }) => (
         <section key={cloth} aria-label={`Plan of the ${cloth}`} class="lay-plan">
           <h2>

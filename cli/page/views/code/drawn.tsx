@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'preact/hooks';
 import { useUrl } from '../drawing/use-url.ts';
-import { Construction, drawingNames, drawingOf } from '../learn/construction.tsx';
+import { Construction } from '../learn/construction.tsx';
 import { DrawingNames } from '../learn/drawing-names.tsx';
 import type { Lesson, TaughtStep } from '../learn/lesson.ts';
+import { drawingNames, drawingOf } from '../learn/lesson-drawings.ts';
 import { numberSeen } from '../learn/number-seen.ts';
 import { restingOn } from '../learn/own.ts';
 import type { RanDraft } from './questions.ts';
@@ -30,7 +31,7 @@ const nothing: ReadonlySet<number> = new Set();
 function seenOf(lesson: Lesson, step: TaughtStep) {
   if (step.draws.length > 0) return { lit: new Set([step.number]) };
   const number = numberSeen(lesson, step, 'outcome');
-  if (number && !number.by) return { lit: nothing, number, on: number.dimension.on };
+  if (number?.as === 'length') return { lit: nothing, number, on: number.dimension.on };
   const lit = restingOn(step.number, lesson);
   const drawn = lesson.steps.find(({ number, draws }) => lit.has(number) && draws.length > 0);
   return { lit, on: drawn?.draws.at(-1)?.on };

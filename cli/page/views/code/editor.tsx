@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type CodeEditor, codeEditor, type EditorEvents } from './code-editor.ts';
+import { type CodeEditor, codeEditor } from './code-editor.ts';
+import type { EditorEvents } from './editor-events.ts';
 import type { KnownNames } from './names/known-names.ts';
 import type { NameMeaning } from './names/name-meaning.ts';
 import type { Coded } from './own.ts';

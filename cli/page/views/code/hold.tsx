@@ -1,5 +1,5 @@
 import { lengthIn, type Unit } from '../../../../drafts/index.ts';
-import type { Held, HeldCase } from './own.ts';
+import type { Held, HeldCase } from './coding.ts';
 import type { CodeIssue } from './questions.ts';
 
 /** The slightest and the fullest bust of the grid, mm (`trialCases`). */

@@ -1,5 +1,5 @@
 import { messageOf } from '../../../../drafts/index.ts';
-import type { Coding, HeldCase } from './own.ts';
+import type { Coding, HeldCase } from './coding.ts';
 import type { CodeIssue, Trial } from './questions.ts';
 import { openSandbox, type Sandbox } from './sandbox.ts';
 import { runner, shippedBodies } from './sources.ts';

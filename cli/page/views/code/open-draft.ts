@@ -1,5 +1,5 @@
 import { filesJoined, type JoinedFile } from '../../../draft-files.ts';
-import type { Coding } from './own.ts';
+import type { Coding } from './coding.ts';
 
 /** No draft is longer (bytes) or of more files: the dress is 0.6 MB in 177. Of what is more nothing is read. */
 const longest = 1_500_000;

@@ -70,6 +70,7 @@ const codeIssue = z.object({
 const ground = z.object({
   from: z.enum(['measurement', 'choice', 'rule', 'fitting', 'step']),
   name: text,
+  number: text,
   amount: text,
   mm: z.exactOptional(z.number()),
   says: text,
@@ -104,6 +105,17 @@ const taughtStep = z.object({
   amount: z.exactOptional(text),
   draws: z.array(drawing),
 });
+const spot = z.object({ x: z.number(), y: z.number() });
+const dimension = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('straight'), on: text, of: text, from: spot, to: spot }),
+  z.object({ kind: z.literal('line'), on: text, of: text, name: text, d: z.string().max(200_000) }),
+]);
+const lesson = z.object({
+  garment: text,
+  body: text,
+  steps: z.array(taughtStep).max(5000),
+  dimensions: z.array(dimension).max(5000),
+});
 const ranDraft = z.object({
   kind: z.literal('drafted'),
   name: text,
@@ -111,7 +123,7 @@ const ranDraft = z.object({
   ok: z.boolean(),
   issues: z.array(codeIssue).max(2000),
   sheet: z.exactOptional(z.string().max(20_000_000)),
-  lesson: z.exactOptional(z.object({ garment: text, body: text, steps: z.array(taughtStep).max(5000) })),
+  lesson: z.exactOptional(lesson),
 });
 const verdict = z.object({
   kind: z.literal('tried'),

@@ -4,6 +4,7 @@ import { importedBy } from '../../../draft-files.ts';
 import { type DraftSource, sourcePlaces } from '../../../source-places.ts';
 import { Unusable } from '../../../unusable.ts';
 import type { DrawingAnswer, DrawingQuestion } from '../../own-draft/questions.ts';
+import { inPageWords } from '../../requests/in-page-words.ts';
 import { lessonOf } from '../learn/lesson.ts';
 import type { RunAnswer, RunQuestion } from './questions.ts';
 import { type FileStarts, placeOfLine } from './script-lines.ts';
@@ -134,7 +135,7 @@ const plainIssues = (issues: readonly library.Issue[], units: 'mm' | 'in') =>
     code,
     severity,
     path,
-    message: withLengthsIn(message, units),
+    message: inPageWords(code, withLengthsIn(message, units)),
     ...(source ? { source: { ...source } } : {}),
   }));
 

@@ -1,7 +1,7 @@
 import { type DraftFiles, importedBy } from '../../../draft-files.ts';
 import type { BodyFields } from '../../body-form.ts';
+import type { Coding } from './coding.ts';
 import type { ProgramNames } from './names/program-names.ts';
-import type { Coding } from './own.ts';
 
 /** The source of the drafts, as the build leaves it. */
 export interface Sources {

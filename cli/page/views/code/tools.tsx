@@ -1,8 +1,9 @@
 import { joinedFiles } from '../../../draft-files.ts';
 import type { GarmentChoices } from '../../garment-choices.ts';
 import { saveFile } from '../../save-file.ts';
+import type { Coding } from './coding.ts';
 import { openDraft } from './open-draft.ts';
-import type { Coded, Coding } from './own.ts';
+import type { Coded } from './own.ts';
 import { beginning } from './sources.ts';
 import { filesNow } from './written-code.ts';
 

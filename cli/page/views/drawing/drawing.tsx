@@ -33,12 +33,12 @@ export function Drawing({ state, send, aspect, lit, onTouch, wheel }: DrawingPro
   // While something is changed all stays where it stood, so that only what is changed is seen to move.
   const placed = earlier ?? pieces;
   const paper = useMemo(() => arranged(placed ?? [], aspect), [placed, aspect]);
-  if (!made || !pieces) return <NothingDrawn state={state} />;
+  if (!made || !pieces) return <NothingDrawn state={state} send={send} />;
   const seen = state.wide ? roomy : narrow;
   const scale = Math.max(paper.width / (seen * aspect), paper.height / seen);
   return (
     <div class="drawing">
-      <Hindered state={state} />
+      <Hindered state={state} send={send} />
       <p class="on-paper">Not to scale: what is to be cut is printed from the files under Take.</p>
       <Pane
         look={state.own.pieces.sheet}
@@ -71,7 +71,7 @@ export const before = (
   { name }: ScreenPiece,
 ): ScreenPiece | undefined => earlier?.find((piece) => piece.name === name);
 
-export function NothingDrawn({ state }: { state: PageState }) {
+export function NothingDrawn({ state, send }: ViewProps) {
   if (isUntouched(state))
     return (
       <p class="empty">
@@ -83,13 +83,13 @@ export function NothingDrawn({ state }: { state: PageState }) {
   return (
     <>
       <p class="empty">Nothing could be drawn yet.{errors.length > 0 ? ' What stands in the way:' : ''}</p>
-      <AllSaid issues={errors.slice(0, most)} />
+      <AllSaid issues={errors.slice(0, most)} hers={{ state, send }} />
     </>
   );
 }
 
 /** What stands in the way of the next drawing. */
-export function Hindered({ state }: { state: PageState }) {
+export function Hindered({ state, send }: ViewProps) {
   if (!state.answer || state.answer.made) return null;
   const errors = hindrances(state);
   return (
@@ -97,7 +97,7 @@ export function Hindered({ state }: { state: PageState }) {
       <p>
         This is the last that could be drawn.{errors.length > 0 ? ' What stands in the way of the next:' : ''}
       </p>
-      <AllSaid issues={errors.slice(0, most)} />
+      <AllSaid issues={errors.slice(0, most)} hers={{ state, send }} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
-import type { Dimension } from './dimension.ts';
+import type { TaughtDimension } from './dimension.ts';
+import { Label, type LabelRoom } from './label.tsx';
 import type { Lesson, TaughtDrawing } from './lesson.ts';
 
 export interface ConstructionProps {
@@ -12,7 +13,7 @@ export interface ConstructionProps {
   readonly step: number;
   /** Steps whose lines are lit, be they yet to come. */
   readonly lit?: ReadonlySet<number>;
-  readonly dimension?: Dimension | undefined;
+  readonly dimension?: TaughtDimension | undefined;
   readonly amount?: string | undefined;
   readonly goTo?: (step: number) => void;
 }
@@ -37,6 +38,10 @@ export function Construction(props: ConstructionProps) {
     box.height / Math.max(120, height - 2 * room),
   );
   const margin = room * mm;
+  const middle = box.x + box.width / 2;
+  // The drawing lies in the middle of what is seen of it, which may be wider.
+  const half = Math.max((width * mm) / 2, box.width / 2 + margin) - 4 * mm;
+  const labelRoom = { left: middle - half, right: middle + half, letter: letters * mm };
   const shown = dimension?.on === on ? dimension : undefined;
   const added = standing.find(({ number }) => number === step)?.drawing;
   return (
@@ -86,27 +91,20 @@ export function Construction(props: ConstructionProps) {
             <g key={`${name} ${i}`}>
               <path d={`M${x - 4 * mm} ${y}h${8 * mm}M${x} ${y - 4 * mm}v${8 * mm}`} />
               {(number === step || lit?.has(number)) && (
-                <text
-                  x={x + 6 * mm * (x > box.x + 0.5 * box.width ? -1 : 1)}
+                <Label
+                  x={x + 6 * mm * (x > middle ? -1 : 1)}
                   y={y - 5 * mm}
-                  font-size={letters * mm}
-                  text-anchor={x > box.x + 0.5 * box.width ? 'end' : 'start'}
-                >
-                  {name}
-                </text>
+                  ends={x > middle}
+                  room={labelRoom}
+                  text={name}
+                />
               )}
             </g>
           ))}
         </g>
       ))}
       {shown && (
-        <Measured
-          dimension={shown}
-          mm={mm}
-          letters={letters}
-          middle={box.x + box.width / 2}
-          amount={`${shown.half ? 'half of ' : ''}${amount ?? ''}`}
-        />
+        <Measured dimension={shown} mm={mm} labelRoom={labelRoom} middle={middle} amount={amount ?? ''} />
       )}
     </svg>
   );
@@ -116,13 +114,13 @@ export function Construction(props: ConstructionProps) {
 function Measured({
   dimension,
   mm,
-  letters,
+  labelRoom,
   middle,
   amount,
 }: {
-  dimension: Dimension;
+  dimension: TaughtDimension;
   mm: number;
-  letters: number;
+  labelRoom: LabelRoom;
   /** Beyond it words stand before a line, where there is room for them. */
   middle: number;
   amount: string;
@@ -131,20 +129,22 @@ function Measured({
   const { from, to } = dimension;
   const x = (from.x + to.x) / 2;
   const along = Math.atan2(to.y - from.y, to.x - from.x);
+  // Under what lies level, for the names of points stand over them.
+  const lies = Math.abs(Math.sin(along)) < 0.5;
   const [across, reach] = [along + Math.PI / 2, 6 * mm];
   const bar = ({ x, y }: { readonly x: number; readonly y: number }): string =>
     `M${x + reach * Math.cos(across)} ${y + reach * Math.sin(across)}L${x - reach * Math.cos(across)} ${y - reach * Math.sin(across)}`;
   return (
     <g class="measured">
       <path d={`M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`} />
-      <text
+      <Label
         x={x + 8 * mm * (x > middle ? -1 : 1)}
-        y={(from.y + to.y) / 2 - 4 * mm}
-        font-size={letters * mm}
-        text-anchor={x > middle ? 'end' : 'start'}
-      >
-        {amount}
-      </text>
+        y={(from.y + to.y) / 2 + (lies ? 1.3 * labelRoom.letter : -4 * mm)}
+        ends={x > middle}
+        room={labelRoom}
+        text={amount}
+        bold
+      />
     </g>
   );
 }
@@ -158,18 +158,6 @@ const partsOn = ({ steps }: Lesson, on: string): readonly StepPart[] =>
   steps.flatMap(({ number, draws }) =>
     draws.filter((drawing) => drawing.on === on).map((drawing) => ({ number, drawing })),
   );
-
-/** The names of all drawings of a lesson, in the order in which they are begun. */
-export const drawingNames = ({ steps }: Lesson): readonly string[] => [
-  ...new Set(steps.flatMap(({ draws }) => draws.map(({ on }) => on))),
-];
-
-/** The drawing to show with a step: the one it draws on, else that of the last step before it that draws, else the first. */
-export function drawingOf({ steps }: Lesson, step: number): string | undefined {
-  const drawing = steps.filter(({ draws }) => draws.length > 0);
-  const before = drawing.findLast(({ number }) => number <= step) ?? drawing[0];
-  return before?.draws.at(-1)?.on;
-}
 
 /** What drawings take up, with the place where their lines cross, mm. */
 function extentOf(parts: readonly StepPart[]): { x: number; y: number; width: number; height: number } {

@@ -40,7 +40,7 @@ export function Learn(props: FileViewProps) {
       {errors.length > 0 && (
         <div class="hinders">
           {lesson && <p>This is the last that could be drawn. What stands in the way of the next:</p>}
-          <AllSaid issues={errors.slice(0, most)} />
+          <AllSaid issues={errors.slice(0, most)} hers={{ state, send }} />
         </div>
       )}
       {!lesson && errors.length === 0 && (

@@ -10,12 +10,15 @@ import {
   withLengthsIn,
 } from '../../../../drafts/index.ts';
 import { amountText, type Known, whence } from '../../../why.ts';
+import { dimensionsOf, numberOf, type TaughtDimension } from './dimension.ts';
 
 /** The construction of a garment for one body, step by step. Plain data; lengths in texts are in the reader's unit. */
 export interface Lesson {
   readonly garment: string;
   readonly body: string;
   readonly steps: readonly TaughtStep[];
+  /** Which of its lengths lie where on its drawings. */
+  readonly dimensions: readonly TaughtDimension[];
 }
 
 export interface TaughtStep {
@@ -39,6 +42,8 @@ export interface TaughtStep {
 export interface TaughtGround {
   readonly from: 'measurement' | 'choice' | 'rule' | 'fitting' | 'step';
   readonly name: string;
+  /** What the number is known by, wherever it is used. */
+  readonly number: string;
   readonly amount: string;
   readonly mm?: number;
   /** Where it came from, in a sentence. */
@@ -86,6 +91,7 @@ export function lessonOf(
     garment: garment.name,
     body: garment.body,
     steps: garment.steps.map((step) => taught(step, known)),
+    dimensions: dimensionsOf(garment.steps),
   };
 }
 
@@ -113,6 +119,7 @@ function taughtGround(ground: Step['from'][number], known: Known): TaughtGround 
   return {
     from: origin.kind,
     name: withLengthsIn(name, known.units),
+    number: numberOf(ground),
     amount: amountText(ground, known.units),
     says: whence(ground, known),
     ...(unit === 'mm' && value !== undefined ? { mm: value } : {}),

@@ -1,16 +1,15 @@
-import { type Dimension, dimensionBy, dimensionOf } from './dimension.ts';
+import { stepNumber, type TaughtDimension } from './dimension.ts';
 import type { Lesson, TaughtGround, TaughtStep } from './lesson.ts';
+import { drawingOf } from './lesson-drawings.ts';
 import type { PointedNumber } from './own.ts';
 
-/** A number as it is marked on the drawing. */
-interface SeenNumber {
-  readonly dimension: Dimension;
-  readonly amount: string | undefined;
-  /** The step that is seen instead, which was found from it. */
-  readonly by?: TaughtStep;
-}
+/** How a number that is pointed at is seen on the drawing: as a length, in the length of what was found from it, or why not. */
+export type SeenNumber =
+  | { readonly as: 'length'; readonly dimension: TaughtDimension; readonly amount: string | undefined }
+  | { readonly as: 'found from it'; readonly dimension: TaughtDimension; readonly by: TaughtStep }
+  | { readonly as: 'nothing' | 'plain number' | 'angle' | 'no line' };
 
-/** Where the number that is pointed at is to be seen: as a length, or in the length of what rests on it. */
+/** Where the number that is pointed at is to be seen. */
 export function numberSeen(
   lesson: Lesson,
   step: TaughtStep,
@@ -19,21 +18,32 @@ export function numberSeen(
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
   if (pointed === undefined || (pointed !== 'outcome' && !ground)) return undefined;
   const { mm, amount } = ground ?? step;
-  const dimension = mm === undefined ? undefined : dimensionOf(mm, step, lesson);
-  if (dimension) return { dimension, amount };
-  const found = dimensionBy(stepsFrom(lesson, step, ground), lesson);
-  return found && { ...found, amount: `${found.by.title} ${found.by.amount ?? ''}` };
+  const dimension = dimensionOf(ground?.number ?? stepNumber(step.number), step, lesson);
+  if (dimension) return { as: 'length', dimension, amount };
+  for (const by of foundFrom(lesson, step, ground)) {
+    const there = dimensionOf(stepNumber(by.number), by, lesson);
+    if (there) return { as: 'found from it', dimension: there, by };
+  }
+  if (mm !== undefined) return { as: Math.abs(mm) < NOTHING ? 'nothing' : 'no line' };
+  return { as: amount?.endsWith('°') ? 'angle' : 'plain number' };
 }
 
-/** The steps that a number goes into: for a number that a step came to, that step. */
-function stepsFrom(
+/** A length below this is written as 0 (mm). */
+const NOTHING = 0.05;
+
+/** Where a number lies that is known so: on the drawing of the step rather than on another. */
+function dimensionOf(number: string, step: TaughtStep, lesson: Lesson): TaughtDimension | undefined {
+  const found = lesson.dimensions.filter(({ of }) => of === number);
+  const on = drawingOf(lesson, step.number);
+  return found.find((dimension) => dimension.on === on) ?? found[0];
+}
+
+/** The step in which a number is pointed at, if it is one that goes into it; then the steps straight on that, or on the outcome. */
+function foundFrom(
   { steps }: Lesson,
   step: TaughtStep,
   ground: TaughtGround | undefined,
 ): readonly TaughtStep[] {
-  if (!ground) return [step];
-  if (ground.step !== undefined) return steps.filter(({ number }) => number === ground.step);
-  return steps.filter(({ grounds }) =>
-    grounds.some(({ name, from }) => name === ground.name && from === ground.from),
-  );
+  const next = steps.filter(({ grounds }) => grounds.some((each) => each.step === step.number));
+  return ground ? [step, ...next] : next;
 }

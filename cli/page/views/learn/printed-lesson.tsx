@@ -1,5 +1,6 @@
-import { Construction, drawingOf } from './construction.tsx';
+import { Construction } from './construction.tsx';
 import type { Lesson } from './lesson.ts';
+import { drawingOf } from './lesson-drawings.ts';
 import { restsOn } from './rests-on.ts';
 
 /** Every step with its drawing, on paper alone. */

@@ -1,10 +1,11 @@
 import { useLayoutEffect, useMemo } from 'preact/hooks';
-import { Construction, drawingNames, drawingOf } from './construction.tsx';
+import { Construction } from './construction.tsx';
 import { Contents } from './contents.tsx';
 import { DrawingNames } from './drawing-names.tsx';
 import type { Lesson, TaughtStep } from './lesson.ts';
+import { drawingNames, drawingOf } from './lesson-drawings.ts';
 import { litSteps } from './lit-steps.ts';
-import { numberSeen } from './number-seen.ts';
+import { numberSeen, type SeenNumber } from './number-seen.ts';
 import type { PointedNumber, ShownLesson } from './own.ts';
 import { restsOn } from './rests-on.ts';
 import { Sentence } from './sentence.tsx';
@@ -26,7 +27,7 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
   const { lesson, plain, turned, moved } = shown;
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
   const seen = useMemo(() => numberSeen(lesson, step, pointed), [lesson, step, pointed]);
-  const dimension = seen?.dimension;
+  const dimension = seen && 'dimension' in seen ? seen.dimension : undefined;
   // Many lines, which stay the same while a number is pointed at.
   const contents = useMemo(
     () => <Contents lesson={lesson} at={step.number} moved={moved.steps} teach={teach} />,
@@ -88,14 +89,7 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
             Print the lesson
           </button>
         </p>
-        <Whence
-          shown={shown}
-          step={step}
-          pointed={pointed}
-          seen={seen?.by ? 'by' : dimension?.half ? 'half' : dimension ? 'whole' : 'nowhere'}
-          teach={teach}
-          takeOver={takeOver}
-        />
+        <Whence shown={shown} step={step} pointed={pointed} seen={seen} teach={teach} takeOver={takeOver} />
         {turnedIds.length > 0 && (
           <p class="turned">
             {turnedIds.length === 1 ? `Rule ${turnedIds[0]} is` : `Rules ${turnedIds.join(', ')} are`} turned,
@@ -118,7 +112,7 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
               step={isTurned ? lesson.steps.length : step.number}
               lit={litSteps(shown, step, pointed, dimension !== undefined)}
               dimension={dimension}
-              amount={seen?.amount}
+              amount={seen && markedWith(seen)}
               goTo={go}
             />
             <DrawingNames
@@ -134,6 +128,14 @@ export function Taught({ shown, step, pointed, chosen, teach, takeOver }: Taught
     </div>
   );
 }
+
+/** What stands at the length that is marked for a number. */
+const markedWith = (seen: SeenNumber): string | undefined =>
+  seen.as === 'length'
+    ? seen.amount
+    : seen.as === 'found from it'
+      ? `${seen.by.title} ${seen.by.amount ?? ''}`
+      : undefined;
 
 /**
  * The step that a key leads to: the arrows wherever one is but in a field, for a lesson is stepped as it is opened; Home and End in the

@@ -1,5 +1,6 @@
 import { capital } from '../../../../drafts/index.ts';
 import type { TaughtGround, TaughtStep } from './lesson.ts';
+import type { SeenNumber } from './number-seen.ts';
 import { type PointedNumber, restingOn, type ShownLesson } from './own.ts';
 import { Rule } from './rule.tsx';
 import type { Teach } from './teach.ts';
@@ -8,8 +9,8 @@ interface WhenceProps {
   readonly shown: ShownLesson;
   readonly step: TaughtStep;
   readonly pointed: PointedNumber | undefined;
-  /** How it is seen on the drawing: as a length, as half of one, by what was found from it, or not at all. */
-  readonly seen: 'whole' | 'half' | 'by' | 'nowhere';
+  /** How it is seen on the drawing. */
+  readonly seen: SeenNumber | undefined;
   readonly teach: Teach;
   /** Takes what was turned into the draft's code, where that can be done. */
   readonly takeOver?: (() => void) | undefined;
@@ -31,17 +32,28 @@ export function Whence({ shown, step, pointed, seen, teach, takeOver }: WhencePr
         </>
       )}
       {ground && <Ground ground={ground} shown={shown} teach={teach} takeOver={takeOver} />}
-      {pointed !== undefined && <p class="quiet">{sights[seen]}</p>}
+      {seen && <p class="quiet">{sight(seen)}</p>}
     </section>
   );
 }
 
-const sights = {
-  whole: 'On the drawing it is the length that is marked.',
-  half: 'On the drawing half of it is marked.',
-  by: 'It is no length of the drawing itself; what was found from it is marked there.',
-  nowhere: 'It is no length of the drawing.',
-} as const;
+/** What it measures on the drawing, or why nothing. */
+function sight(seen: SeenNumber): string {
+  switch (seen.as) {
+    case 'length':
+      return 'On the drawing it is the length that is marked.';
+    case 'found from it':
+      return `It is no length of the drawing itself; what was found from it is marked there: ${seen.by.title}.`;
+    case 'nothing':
+      return 'It comes to nothing here, so there is nothing of it on the drawing.';
+    case 'angle':
+      return 'It is an angle, and no length of the drawing.';
+    case 'plain number':
+      return 'It is a plain number, and no length of the drawing: others are reckoned with it.';
+    case 'no line':
+      return 'It lies nowhere on the drawing: other lengths are reckoned with it.';
+  }
+}
 
 /** What kind of number it is, in the words of the lesson. */
 const kinds = {

@@ -5,20 +5,15 @@ import {
   type MeasurementName,
   measurementWords,
 } from '../../../../drafts/index.ts';
-import type { PageIssue } from '../../page-issue.ts';
+import { letItStand } from '../../page-words.ts';
 import { garmentNow } from '../../state.ts';
-import { Said } from '../said.tsx';
+import { canBeSure, Said } from '../said.tsx';
 import type { ViewProps } from '../view.ts';
 import { Figure } from './figure.tsx';
 import { toldSize, unitOf } from './told-size.ts';
 
 /** What must be measured. */
 export const essential: ReadonlySet<MeasurementName> = new Set(essentialNames);
-
-/** What `sure` can answer: that a number is unlikely, not that it cannot be read. */
-const canBeSure = ({ severity, code }: PageIssue): boolean =>
-  severity !== 'note' &&
-  !['not-a-number', 'measurement-missing', 'measurement-out-of-range', 'unknown-field'].includes(code);
 
 /** One measurement: typed, or estimated, with how it is taken and what was found of it. */
 export function Field({ name, state, send }: ViewProps & { name: MeasurementName }) {
@@ -84,7 +79,7 @@ export function Field({ name, state, send }: ViewProps & { name: MeasurementName
             checked={sure}
             onChange={({ currentTarget }) => send({ does: 'be sure', name, sure: currentTarget.checked })}
           />{' '}
-          Taken twice: let it stand
+          {letItStand}
         </label>
       )}
     </div>

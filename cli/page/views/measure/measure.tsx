@@ -58,7 +58,7 @@ export function Measure(props: FileViewProps) {
         <h1 tabIndex={-1}>Measure</h1>
         <OpenBody {...props} />
         <div class="found">
-          <AllSaid issues={others} />
+          <AllSaid issues={others} hers={{ state, send }} />
           {unread.length > 0 && (
             <button type="button" onClick={() => send({ does: 'leave out the rest' })}>
               Leave out what cannot be read ({unread.join(', ')})

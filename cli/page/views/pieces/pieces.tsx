@@ -19,7 +19,7 @@ export function Pieces({ state, send }: ViewProps) {
     return (
       <>
         <h1 tabIndex={-1}>Pieces</h1>
-        <NothingDrawn state={state} />
+        <NothingDrawn state={state} send={send} />
       </>
     );
   const piece = pieces.find(({ name }) => name === shown);
@@ -67,7 +67,7 @@ export function Pieces({ state, send }: ViewProps) {
         <div class="table-top">
           {piece ? (
             <>
-              <Hindered state={state} />
+              <Hindered state={state} send={send} />
               <Alone
                 state={state}
                 send={send}

@@ -48,7 +48,14 @@ export type SizesAction =
   | { readonly does: 'seek' }
   | { readonly does: 'write' };
 
-const nowhere: NestAsked = { piece: '', size: '', cup: '', along: 'sizes', line: 'stitching' as NestLine };
+const nowhere: NestAsked = {
+  piece: '',
+  size: '',
+  cup: '',
+  along: 'sizes',
+  line: 'stitching' as NestLine,
+  beside: true,
+};
 
 const empty: GradedSizes = {
   chart: undefined,
@@ -143,7 +150,7 @@ function lookedAt(looked: NestAsked, grade: GradeShown | undefined): NestAsked {
 export const isSameNest = (a: NestAsked | undefined, b: NestAsked | undefined): boolean =>
   a !== undefined &&
   b !== undefined &&
-  (['piece', 'size', 'cup', 'along', 'line'] as const).every((name) => a[name] === b[name]);
+  (['piece', 'size', 'cup', 'along', 'line', 'beside'] as const).every((name) => a[name] === b[name]);
 
 /** Whether two grades are of the same garment with the same choices. */
 export const isSameGrade = (a: Graded | undefined, b: Graded): boolean =>

@@ -27,10 +27,11 @@ export function Sizes({ state, send, ask }: FileViewProps) {
     ask({ kind: 'sizes', number: number + 1, does: 'grade', asked, chart });
   }, [chart, asked.garment, asked.choices]);
   const free = grade !== undefined && !busy && !own.drawing && looked.piece !== '';
-  useLater(free && !isSameNest(own.nest?.asked, looked), () => {
-    act({ does: 'draw', nest: looked });
-    ask({ kind: 'sizes', number, does: 'nest', ...looked });
-  }, [looked]);
+  const nest = { ...looked, beside: matchMedia('(min-width: 40rem)').matches };
+  useLater(free && !isSameNest(own.nest?.asked, nest), () => {
+    act({ does: 'draw', nest });
+    ask({ kind: 'sizes', number, does: 'nest', ...nest });
+  }, [looked, nest.beside]);
   return (
     <>
       <h1 tabIndex={-1}>Sizes</h1>

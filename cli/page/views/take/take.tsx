@@ -34,7 +34,7 @@ export function Take(props: FileViewProps) {
       ) : (
         <p>{isUntouched(state) ? 'Nothing is drawn yet.' : 'There is no pattern to take:'}</p>
       )}
-      <AllSaid issues={errors} />
+      <AllSaid issues={errors} hers={{ state, send }} />
       <div class="taking">
         <p role="status">{own.busy ?? own.last ?? ''}</p>
         <AllSaid issues={own.issues} />

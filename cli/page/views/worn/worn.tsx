@@ -66,7 +66,7 @@ export function Worn({ state, send, ask }: FileViewProps) {
         {busy !== undefined && `Hanging it on her form: about ${Math.round(100 * busy)} % …`}
       </p>
       {busy !== undefined && <Progress share={busy} label="Hanging" />}
-      <AllSaid issues={own.issues} />
+      <AllSaid issues={own.issues} hers={{ state, send }} />
       {worn && (
         <>
           {old && <p class="notice">This is how it was before. Put it on again to see it as it is now.</p>}

@@ -64,8 +64,8 @@ describe('the way from them to the likeliest ones', () => {
     expect(wayToLikeliest(least, [20, 10], read, [open([196, 386], 0.5)], [limit])).toBeLessThan(0.1);
   });
 
-  test('ends where one in twenty would be left further off', () => {
-    const deviation = 2;
+  test('ends where three in two hundred would be left further off', () => {
+    const deviation = 1.5;
     const way = wayToLikeliest(
       least,
       [25, 15],
@@ -80,16 +80,16 @@ describe('the way from them to the likeliest ones', () => {
     const [a, b] = [5 + s, -5 + s];
     const half = (a * a + b * b) / 2;
     const reached = 5 * a - 5 * b;
-    expect((half - reached) / (deviation * Math.hypot(a, b))).toBeCloseTo(-1.645, 2);
+    expect((half - reached) / (deviation * Math.hypot(a, b))).toBeCloseTo(-2.17, 2);
   });
 
   test('weighs what may have happened by how likely it is', () => {
     const there = open([225, 415], 1, 0.9);
-    const sure = open([225, 415], 1, 0.97);
+    const sure = open([225, 415], 1, 0.99);
     const elsewhere = open([205, 395], 1);
     const way = (chances: readonly Chance[]): number =>
       wayToLikeliest(least, [25, 15], read, chances, [limit]);
     expect(way([there, { ...elsewhere, chance: 0.1 }])).toBeLessThan(0.9);
-    expect(way([sure, { ...elsewhere, chance: 0.03 }])).toBe(1);
+    expect(way([sure, { ...elsewhere, chance: 0.01 }])).toBe(1);
   });
 });

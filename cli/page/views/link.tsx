@@ -1,18 +1,18 @@
 import { useState } from 'preact/hooks';
-import { linkTo } from '../../link.ts';
-import { workOf } from '../../state.ts';
-import { isOwnCode } from '../code/written-code.ts';
-import type { ViewProps } from '../view.ts';
+import { linkTo } from '../link.ts';
+import { workOf } from '../state.ts';
+import { isOwnCode } from './code/written-code.ts';
+import type { ViewProps } from './view.ts';
 
-/** A link that opens the page with these choices, and with her measurements only if she asks for that. */
+/** A link that opens this view with these choices, and with her measurements only if she asks for that. */
 export function Link({ state, send }: ViewProps) {
-  const { linksBody } = state.own.choose;
+  const { linksBody, view } = state;
   const [copied, copy] = useState<string>();
   const [address = ''] = location.href.split('#');
-  const link = `${address}#${linkTo(workOf(state), linksBody)}`;
+  const link = `${address}#${linkTo(view, workOf(state), linksBody)}`;
   return (
     <details class="files">
-      <summary>A link to these choices</summary>
+      <summary>A link to this</summary>
       <p class="row">
         <label for="link" class="unseen">
           The link
@@ -47,13 +47,7 @@ export function Link({ state, send }: ViewProps) {
         <input
           type="checkbox"
           checked={linksBody}
-          onChange={({ currentTarget }) =>
-            send({
-              does: 'within',
-              view: 'choose',
-              what: { does: 'link body', linksBody: currentTarget.checked },
-            })
-          }
+          onChange={({ currentTarget }) => send({ does: 'link body', linksBody: currentTarget.checked })}
         />{' '}
         Her measurements too. Whoever has the link can read them.
       </label>
