@@ -1,6 +1,6 @@
 import { sides } from '../../engine/body/side.ts';
 import type { Issue } from '../../engine/issue.ts';
-import type { Drawn, Notion, Step } from '../../engine/pattern/garment.ts';
+import type { Notion, Step, StepDrawing } from '../../engine/pattern/garment.ts';
 import type { Ground } from '../../engine/pattern/quantity.ts';
 import { stepText } from '../../engine/pattern/step-text.ts';
 import { alike, inPairs } from './alike.ts';
@@ -51,7 +51,7 @@ export function stepsOfBoth(right: readonly Step[], left: readonly Step[]): read
 const byWords = (steps: readonly Step[]): ReadonlyMap<string, Step> =>
   new Map(steps.map((step) => [words(step), step]));
 
-function onLeftDrawings({ points, lines }: Drawn): Drawn {
+function onLeftDrawings({ points, lines }: StepDrawing): StepDrawing {
   const moved = <T extends { readonly on: string }>(each: T): T => ({ ...each, on: `left ${each.on}` });
   return { points: points.map(moved), lines: lines.map(moved) };
 }

@@ -77,7 +77,7 @@ export interface Step {
   /** What it was found from, each once. */
   readonly from: readonly Ground[];
   /** What it puts on paper, where it draws anything. */
-  readonly draws?: Drawn;
+  readonly draws?: StepDrawing;
   /** Lengths that can be seen on a drawing by what has been drawn with it, its own or those of others. */
   readonly dimensions?: readonly Dimension[];
 }
@@ -93,7 +93,7 @@ export type Dimension = {
 );
 
 /** Points placed and lines drawn by a step, each on a named drawing, such as `back`. */
-export interface Drawn {
+export interface StepDrawing {
   readonly points: readonly PlacedPoint[];
   readonly lines: readonly PlacedLine[];
 }

@@ -1,6 +1,6 @@
 import { type Bounds, boundingBox } from '../../geometry/bounds.ts';
 import { point } from '../../geometry/point.ts';
-import type { Drawn, Step } from '../../pattern/garment.ts';
+import type { Step, StepDrawing } from '../../pattern/garment.ts';
 
 /** One drawing of a lesson as it stands after a step: what that adds, and what stood before. */
 export interface Drawing {
@@ -9,8 +9,8 @@ export interface Drawing {
   readonly scale: number;
   /** Where the middle of the finished drawing lies across, mm. */
   readonly middle: number;
-  readonly added: Drawn;
-  readonly before: Drawn;
+  readonly added: StepDrawing;
+  readonly before: StepDrawing;
 }
 
 /** The room that the finished drawing has within the white round it, mm. */
@@ -22,7 +22,7 @@ const scales = [1, 2, 2.5, 4, 5, 8, 10, 15, 20, 40];
 /** The drawings of a construction as they grow, each at one scale throughout. */
 export class Drawings {
   readonly #frames = new Map<string, Pick<Drawing, 'scale' | 'middle'>>();
-  readonly #standing = new Map<string, Drawn>();
+  readonly #standing = new Map<string, StepDrawing>();
 
   /** For a construction of these steps; ask for them in their order. */
   constructor(steps: readonly Step[]) {
@@ -47,7 +47,7 @@ export class Drawings {
 }
 
 /** What a drawing takes up, with the place where its lines cross, mm. */
-export const extent = ({ points, lines }: Drawn): Bounds =>
+export const extent = ({ points, lines }: StepDrawing): Bounds =>
   boundingBox([
     ...lines.flatMap(({ curves }) => curves),
     ...[point(0, 0), ...points.map(({ at }) => at)].map((at) => ({
@@ -57,18 +57,18 @@ export const extent = ({ points, lines }: Drawn): Bounds =>
     })),
   ]);
 
-const nothing: Drawn = { points: [], lines: [] };
+const nothing: StepDrawing = { points: [], lines: [] };
 
 const drawingsOf = ({ draws }: Step): readonly string[] => [
   ...new Set([...(draws?.points ?? []), ...(draws?.lines ?? [])].map(({ on }) => on)),
 ];
 
-const partOn = (draws: Drawn | undefined, on: string): Drawn => ({
+const partOn = (draws: StepDrawing | undefined, on: string): StepDrawing => ({
   points: (draws?.points ?? []).filter((each) => each.on === on),
   lines: (draws?.lines ?? []).filter((each) => each.on === on),
 });
 
-const together = (parts: readonly Drawn[]): Drawn => ({
+const together = (parts: readonly StepDrawing[]): StepDrawing => ({
   points: parts.flatMap(({ points }) => points),
   lines: parts.flatMap(({ lines }) => lines),
 });

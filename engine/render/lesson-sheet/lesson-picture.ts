@@ -1,6 +1,6 @@
 import { type Point, point } from '../../geometry/point.ts';
 import { type Transform, transformedCurve } from '../../geometry/transform.ts';
-import type { Drawn, PlacedPoint } from '../../pattern/garment.ts';
+import type { PlacedPoint, StepDrawing } from '../../pattern/garment.ts';
 import type { Picture, PictureLine } from '../booklet/picture.ts';
 import { type Drawing, extent } from './drawings.ts';
 import { pointNames } from './point-names.ts';
@@ -50,7 +50,11 @@ function axes(place: Transform, height: number): readonly PictureLine[] {
   ];
 }
 
-const inked = ({ lines }: Drawn, weight: PictureLine['weight'], place: Transform): readonly PictureLine[] =>
+const inked = (
+  { lines }: StepDrawing,
+  weight: PictureLine['weight'],
+  place: Transform,
+): readonly PictureLine[] =>
   lines.map(({ curves }) => ({ weight, curves: curves.map((curve) => transformedCurve(curve, place)) }));
 
 function cross({ at }: PlacedPoint, weight: PictureLine['weight'], place: Transform): readonly PictureLine[] {
