@@ -151,7 +151,8 @@ describe('a bodice on the body it was drafted for', () => {
 
 describe('a bodice on another body, or with other ease', () => {
   it('drafted for less of a cup is some 55 mm looser under a fuller bust of the same girth, and strains nowhere', () => {
-    const [own, other] = [trial(lady, lady, {}), trial(lady, fuller, {})];
+    // On whole shoulders. On straps, held in at the armhole, it is 37: loose cloth falls into folds, which the tape lies over.
+    const [own, other] = [lady, fuller].map((on) => trial(lady, on, { shoulder: 'whole' })) as [Trial, Trial];
     expect(easeAt(other, 'under-bust') - easeAt(own, 'under-bust')).toBeGreaterThan(40);
     expect(easeAt(other, 'under-bust') - easeAt(own, 'under-bust')).toBeLessThan(65);
     for (const { over } of other.found.strain) expect(over).toBeLessThan(0.03);
