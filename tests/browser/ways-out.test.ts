@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { browsed, drawn, inBrowser, invented, view, viewTitles } from './opened-page.ts';
 
@@ -54,6 +55,10 @@ inBrowser('what is found of a measurement', () => {
   }, 60_000);
 });
 
+/** Waits until it is this view that stands there. */
+const shown = (page: Page, name: string) =>
+  page.getByRole('link', { name, exact: true }).and(page.locator('[aria-current]')).waitFor();
+
 inBrowser('a link', () => {
   test('is there in every view, and opens that view with the choices', async () => {
     const { page } = await opened();
@@ -64,16 +69,14 @@ inBrowser('a link', () => {
     const links: string[] = [];
     for (const name of viewTitles) {
       await view(page, name);
+      await shown(page, name);
       if (name === viewTitles[0]) await page.getByText('A link to this').click();
       links.push(await page.getByLabel('The link', { exact: true }).inputValue());
     }
     for (const link of links) expect(link).not.toMatch(/Girth/);
     for (const at of [2, 4, 7]) {
       const other = await opened({}, links[at]?.split('/').slice(3).join('/') ?? '');
-      await other.page
-        .getByRole('link', { name: viewTitles[at] ?? '', exact: true })
-        .and(other.page.locator('[aria-current]'))
-        .waitFor();
+      await shown(other.page, viewTitles[at] ?? '');
       await view(other.page, 'Choose');
       expect(await other.page.getByLabel('Strap width', { exact: true }).inputValue()).toBe('40');
     }
