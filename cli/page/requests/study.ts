@@ -84,7 +84,7 @@ async function foundAgain(body: Body, asked: AskedDraft, units: Unit): Promise<r
   return takeAgain(byImportance(body, found.value)).map(({ measurement, from, likelyError, most }) => ({
     name: measurement,
     because: `${from === 'estimated' ? 'It is estimated, and' : 'A tape'} may well be off by ${lengthIn(likelyError, units)}${
-      most ? `: that puts ${most.place.name} out by ${lengthIn(most.likelyOff, units)}` : ''
+      most ? `: that moves “${most.place.name}” by ${lengthIn(most.likelyOff, units)}` : ''
     }.`,
   }));
 }

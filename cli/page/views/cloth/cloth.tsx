@@ -33,6 +33,9 @@ export function Cloth({ state, send, ask }: FileViewProps) {
     <>
       <h1 tabIndex={-1}>Cloth</h1>
       {!made && !own.of && <p>There is nothing to lay yet: the pieces come first.</p>}
+      {made && !own.of && (
+        <p class="quiet">How the pieces lie on the cloth she means to buy, and how much of it that is.</p>
+      )}
       <ClothForm own={own} inches={inches} act={act} />
       <p class="finder lay-tools">
         <button type="button" disabled={!made || busy !== undefined} onClick={begin}>

@@ -35,6 +35,12 @@ export function Sizes({ state, send, ask }: FileViewProps) {
   return (
     <>
       <h1 tabIndex={-1}>Sizes</h1>
+      {!chart && (
+        <p class="quiet">
+          Every size of a chart drafted from its own measurements, its pieces laid over one another, and which
+          size is nearest to her.
+        </p>
+      )}
       <ChartChoice own={own} act={act} note={note} />
       <BodyFiles state={state} act={act} note={note} />
       <p role="status">

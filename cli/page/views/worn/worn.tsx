@@ -30,6 +30,12 @@ export function Worn({ state, send, ask }: FileViewProps) {
     <>
       <h1 tabIndex={-1}>Worn</h1>
       {!made && !own.of && <p>There is nothing to put on yet: the pieces come first.</p>}
+      {made && !own.of && (
+        <p class="quiet">
+          The pieces are sewn together on her form and hung in a cloth, to see where it is loose, tight or not
+          level. A first answer takes seconds; a skirt and sleeves take longer.
+        </p>
+      )}
       <p class="finder">
         <label for="worn-cloth">In</label>
         <select
