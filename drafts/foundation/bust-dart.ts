@@ -23,7 +23,9 @@ export function bustDart(
   const dart = table.angle`Bust dart angle: 2 x arc sine of (dart at the side seam ${intake} / (2 x its length ${leg})) [chord of a circle]`;
   const atSide = point(frontWidth.value, pivot.y);
   table.dimension('front', leg, pivot, atSide);
-  table.dimension('front', intake, atSide, turnedAbout(atSide, pivot, -dart.value));
+  const otherLeg = turnedAbout(atSide, pivot, -dart.value);
+  table.dimension('front', intake, atSide, otherLeg);
+  table.angleAt('front', dart, pivot, atSide, otherLeg);
   return dart;
 }
 

@@ -45,6 +45,7 @@ export function drawBackShoulder(table: FoundationTable, neck: BackNeck): Should
   table.point('back', 'side neck', shoulder.sideNeck);
   table.point('back', 'shoulder point', shoulderPoint(shoulder));
   table.line('back', 'shoulder', [{ kind: 'line', from: shoulder.sideNeck, to: shoulderPoint(shoulder) }]);
+  slopes(table, 'back', shoulder);
   table.dimension('back', shoulder.length, shoulder.sideNeck, shoulderPoint(shoulder));
   table.dimension('back', neck.width, point(0, shoulder.sideNeck.y), shoulder.sideNeck);
   table.dimension('back', neck.rise, point(0, 0), point(0, shoulder.sideNeck.y));
@@ -68,10 +69,17 @@ export function drawFrontShoulder(
   table.point('front', 'side neck', sideNeck);
   table.point('front', 'shoulder point', shoulderPoint(shoulder));
   table.line('front', 'shoulder', [{ kind: 'line', from: sideNeck, to: shoulderPoint(shoulder) }]);
+  slopes(table, 'front', shoulder);
   table.dimension('front', shoulder.length, sideNeck, shoulderPoint(shoulder));
   table.dimension('front', width, point(0, sideNeck.y), sideNeck);
   table.dimension('front', neckHeight, sideNeck, point(sideNeck.x, bust.value));
   const [toBustPoint, bustPlace] = [size.neckShoulderPointToBustPoint, point(bustPoint.value, bust.value)];
   table.dimension('front', toBustPoint, sideNeck, bustPlace);
   return shoulder;
+}
+
+/** The slope as it lies at the side neck, under the level there. */
+function slopes(table: FoundationTable, on: 'back' | 'front', shoulder: Shoulder): void {
+  const { sideNeck, slope, length } = shoulder;
+  table.angleAt(on, slope, sideNeck, point(sideNeck.x + length.value, sideNeck.y), shoulderPoint(shoulder));
 }

@@ -103,7 +103,8 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   styling: StylingOf<Choices>,
   sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
-  const { take, placedBy, heading, point, line, curves, points, dimension, solved, steps } = stepLog();
+  const { take, placedBy, heading, point, line, curves, points, dimension, angleAt, solved, steps } =
+    stepLog();
   const { refuse, refusals, remark, remarks } = issueBook();
   const computes =
     <U extends QuantityUnit>(unit: U): Computes<Quantity<U>> =>
@@ -127,6 +128,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     curves,
     points,
     dimension,
+    angleAt,
     solved,
     steps,
     refuse,

@@ -78,18 +78,22 @@ export interface Step {
   readonly from: readonly Ground[];
   /** What it puts on paper, where it draws anything. */
   readonly draws?: StepDrawing;
-  /** Lengths that can be seen on a drawing by what has been drawn with it, its own or those of others. */
+  /** Lengths and angles that can be seen on a drawing by what has been drawn with it, its own or those of others. */
   readonly dimensions?: readonly Dimension[];
 }
 
-/** Where a length lies on a named drawing: from one place straight to another, or along a line of a step, by its name. */
+/**
+ * Where a number lies on a named drawing: a length from one place straight to another, or along a line of a step, by its name;
+ * an angle at a place, between the ways to two others.
+ */
 export type Dimension = {
   readonly on: string;
-  /** What is so long: a measurement, a choice, a rule, or a step. */
+  /** What is so long or wide: a measurement, a choice, a rule, or a step. */
   readonly of: Ground;
 } & (
   | { readonly kind: 'straight'; readonly from: Point; readonly to: Point }
   | { readonly kind: 'line'; readonly name: string }
+  | { readonly kind: 'angle'; readonly at: Point; readonly from: Point; readonly to: Point }
 );
 
 /** Points placed and lines drawn by a step, each on a named drawing, such as `back`. */

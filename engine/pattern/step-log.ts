@@ -1,10 +1,11 @@
 import type { Solution } from '../constraints/solution.ts';
 import { DraftMistake } from '../draft-mistake.ts';
-import { distance, type Point } from '../geometry/point.ts';
-import { COINCIDENCE } from '../geometry/tolerance.ts';
+import { distance, type Point, vectorBetween } from '../geometry/point.ts';
+import { COINCIDENCE, RELATION_ANGLE } from '../geometry/tolerance.ts';
+import { cross, dot } from '../geometry/vector.ts';
 import { figure } from '../text/figure.ts';
 import type { Dimension, PlacedLine, PlacedPoint, Step } from './garment.ts';
-import { exactly, type Given, type Ground, type Mm, type QuantityUnit } from './quantity.ts';
+import { type Angle, exactly, type Given, type Ground, type Mm, type QuantityUnit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { SentenceParts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
@@ -59,6 +60,8 @@ export interface StepLog {
     of: Mm,
     ...where: readonly [from: Point, to: Point] | readonly [line: string]
   ) => void;
+  /** An angle lies on a drawing `at` a place, between the ways from there to two others. Another than lies there is a mistake of the draft. */
+  readonly angleAt: (on: string, of: Angle, at: Point, from: Point, to: Point) => void;
   /** Gives the lines and points asked for so that a solution has. */
   readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
   /** The step that placed a point, where one did. */
@@ -110,6 +113,9 @@ export function stepLog(): StepLog {
     dimension: (on, of, ...where) => {
       latest().dimensions.push(dimensioned(on, of, where));
     },
+    angleAt: (on, of, at, from, to) => {
+      latest().dimensions.push(angled(on, of, at, [from, to]));
+    },
     solved: (solution) => {
       awaited = awaited.filter((each) => !drawn(each, solution));
     },
@@ -133,6 +139,19 @@ function dimensioned(
     );
   return { kind: 'straight', on, of, from, to };
 }
+
+function angled(on: string, of: Angle, at: Point, [from, to]: readonly [Point, Point]): Dimension {
+  const [one, other] = [vectorBetween(at, from), vectorBetween(at, to)];
+  const between = Math.atan2(Math.abs(cross(one, other)), dot(one, other));
+  if (Math.abs(between - Math.abs(of.value)) > RELATION_ANGLE)
+    throw new DraftMistake(
+      `${of.name} is ${inDegrees(of.value)}, and is shown on the ${on} as an angle of ${inDegrees(between)}.`,
+      [],
+    );
+  return { kind: 'angle', on, of, at, from, to };
+}
+
+const inDegrees = (radians: number): string => `${figure((radians * 180) / Math.PI)}°`;
 
 /** Draws what was awaited, where the solution has it; whether it has. */
 function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'points'>): boolean {

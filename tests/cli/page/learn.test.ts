@@ -20,6 +20,8 @@ import { restsOn } from '../../../cli/page/views/learn/rests-on.ts';
 import { ruleSlider } from '../../../cli/page/views/learn/rule-slider.ts';
 import { stepWords } from '../../../drafts/index.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
+import type { Point } from '../../../engine/geometry/point.ts';
+import type { Dimension } from '../../../engine/pattern/garment.ts';
 import { stepText } from '../../../engine/pattern/step-text.ts';
 import { drafted } from '../../drafts/drafted.ts';
 
@@ -68,6 +70,13 @@ const everybody = readdirSync(new URL('.', lady))
 const did = (actions: readonly Learning[]): Learnt =>
   actions.reduce((state, what) => reduce(state, { does: 'within', view: 'learn', what }), emptyState).own
     .learn;
+
+/** The angle at a place between the ways to two others, by the rule of cosines. */
+function angleBetween({ at, from, to }: Extract<Dimension, { kind: 'angle' }>): number {
+  const far = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+  const [one, other, across] = [far(at, from), far(at, to), far(from, to)];
+  return Math.acos((one ** 2 + other ** 2 - across ** 2) / (2 * one * other));
+}
 
 describe('a lesson', () => {
   test('says each step as the construction does, number by number', async () => {
@@ -142,8 +151,18 @@ describe('a lesson', () => {
     expect(numberSeen(lesson, gives, 'outcome')).toEqual({ as: 'nothing' });
   });
 
+  test.each([
+    ['dress', 'Bust dart angle'],
+    ['dress', 'Front shoulder slope'],
+    ['skirt', 'Seams of the side front gore lean out'],
+  ])('marks an angle of a %s where it lies: %s', async (garment, title) => {
+    const lesson = await lessonFor(garment);
+    const seen = numberSeen(lesson, called(lesson, title), 'outcome');
+    expect(seen).toMatchObject({ as: 'length', dimension: { kind: 'angle' } });
+  });
+
   test.each(['dress', 'bodice', 'skirt', 'trial'])(
-    'marks lengths of a %s that are as long as their numbers, for everybody',
+    'marks lengths and angles of a %s that are as long and wide as their numbers, for everybody',
     (garment) => {
       for (const each of everybody) {
         const { steps } = drafted(garment, each).garment;
@@ -158,11 +177,13 @@ describe('a lesson', () => {
               : undefined;
           if (dimension.kind === 'line' && !line)
             throw new Error(`${of.name} is along no line: ${dimension.name}`);
-          const length =
+          const there =
             dimension.kind === 'straight'
               ? Math.hypot(dimension.to.x - dimension.from.x, dimension.to.y - dimension.from.y)
-              : edgeLength({ name: '', curves: line?.curves ?? [] });
-          expect(Math.abs(length - Math.abs(of.value ?? 0)), `${of.name} on the ${on}`).toBeLessThan(1e-3);
+              : dimension.kind === 'angle'
+                ? angleBetween(dimension)
+                : edgeLength({ name: '', curves: line?.curves ?? [] });
+          expect(Math.abs(there - Math.abs(of.value ?? 0)), `${of.name} on the ${on}`).toBeLessThan(1e-3);
         }
       }
     },

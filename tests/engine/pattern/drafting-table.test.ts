@@ -196,6 +196,21 @@ describe('the drafting table', () => {
     );
   });
 
+  it('says where an angle lies on a drawing, and stops at one that is another angle there', () => {
+    const { angle, angleAt, steps, size } = laid();
+    const slope = angle`Slope: ${size.shoulderSlope}`;
+    const [at, from, to] = [
+      point(10, 20),
+      point(30, 20),
+      point(10 + Math.cos(slope.value), 20 + Math.sin(slope.value)),
+    ];
+    angleAt('back', slope, at, from, to);
+    expect(steps()[0]?.dimensions).toEqual([{ kind: 'angle', on: 'back', of: slope, at, from, to }]);
+    expect(() => angleAt('back', slope, at, from, point(10, 50))).toThrow(
+      `Slope is ${(slope.value * 180) / Math.PI}°, and is shown on the back as an angle of 90°.`,
+    );
+  });
+
   it('gives what a fitting pinned, and nothing where it pinned nothing', () => {
     const { fitted, takenIn } = laid([
       { 'round back': 1 },

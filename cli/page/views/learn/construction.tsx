@@ -1,7 +1,8 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { TaughtDimension } from './dimension.ts';
-import { Label, type LabelRoom } from './label.tsx';
+import { Label } from './label.tsx';
 import type { Lesson, TaughtDrawing } from './lesson.ts';
+import { Measured } from './measured.tsx';
 
 export interface ConstructionProps {
   readonly lesson: Lesson;
@@ -107,45 +108,6 @@ export function Construction(props: ConstructionProps) {
         <Measured dimension={shown} mm={mm} labelRoom={labelRoom} middle={middle} amount={amount ?? ''} />
       )}
     </svg>
-  );
-}
-
-/** A length on the drawing: a line with a bar at each end, or the line itself that is so long. */
-function Measured({
-  dimension,
-  mm,
-  labelRoom,
-  middle,
-  amount,
-}: {
-  dimension: TaughtDimension;
-  mm: number;
-  labelRoom: LabelRoom;
-  /** Beyond it words stand before a line, where there is room for them. */
-  middle: number;
-  amount: string;
-}) {
-  if (dimension.kind === 'line') return <path class="measured" d={dimension.d} />;
-  const { from, to } = dimension;
-  const x = (from.x + to.x) / 2;
-  const along = Math.atan2(to.y - from.y, to.x - from.x);
-  // Under what lies level, for the names of points stand over them.
-  const lies = Math.abs(Math.sin(along)) < 0.5;
-  const [across, reach] = [along + Math.PI / 2, 6 * mm];
-  const bar = ({ x, y }: { readonly x: number; readonly y: number }): string =>
-    `M${x + reach * Math.cos(across)} ${y + reach * Math.sin(across)}L${x - reach * Math.cos(across)} ${y - reach * Math.sin(across)}`;
-  return (
-    <g class="measured">
-      <path d={`M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`} />
-      <Label
-        x={x + 8 * mm * (x > middle ? -1 : 1)}
-        y={(from.y + to.y) / 2 + (lies ? 1.3 * labelRoom.letter : -4 * mm)}
-        ends={x > middle}
-        room={labelRoom}
-        text={amount}
-        bold
-      />
-    </g>
   );
 }
 

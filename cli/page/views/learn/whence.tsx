@@ -41,13 +41,13 @@ export function Whence({ shown, step, pointed, seen, teach, takeOver }: WhencePr
 function sight(seen: SeenNumber): string {
   switch (seen.as) {
     case 'length':
-      return 'On the drawing it is the length that is marked.';
+      return `On the drawing it is the ${seen.dimension.kind === 'angle' ? 'angle' : 'length'} that is marked.`;
     case 'found from it':
       return `It is no length of the drawing itself; what was found from it is marked there: ${seen.by.title}.`;
     case 'nothing':
       return 'It comes to nothing here, so there is nothing of it on the drawing.';
     case 'angle':
-      return 'It is an angle, and no length of the drawing.';
+      return 'It is an angle that lies nowhere on the drawing: others are reckoned with it.';
     case 'plain number':
       return 'It is a plain number, and no length of the drawing: others are reckoned with it.';
     case 'no line':
