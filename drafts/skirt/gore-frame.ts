@@ -52,7 +52,7 @@ export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): 
   const hemRight = table.point(on, `hem at the ${right}`, point(hemOut.value, hemDown.value));
   table.dimension(on, hemOut, point(0, hemDown.value), hemRight);
   table.dimension(on, hemDown, point(hemOut.value, 0), hemRight);
-  table.angleAt(on, lean, hipRight, point(hipRight.x, hemRight.y), hemRight);
+  table.angleAt(on, lean, hipRight, moved(hipRight, { x: 0, y: below.value }), hemRight);
   const hemLeft = table.point(
     on,
     `hem at the ${left}`,

@@ -143,7 +143,9 @@ function dimensioned(
 function angled(on: string, of: Angle, at: Point, [from, to]: readonly [Point, Point]): Dimension {
   const [one, other] = [vectorBetween(at, from), vectorBetween(at, to)];
   const between = Math.atan2(Math.abs(cross(one, other)), dot(one, other));
-  if (Math.abs(between - Math.abs(of.value)) > RELATION_ANGLE)
+  // Over half a turn two ways lie as far apart as the rest of the turn.
+  const lies = Math.abs(Math.atan2(Math.sin(of.value), Math.cos(of.value)));
+  if (Math.abs(between - lies) > RELATION_ANGLE)
     throw new DraftMistake(
       `${of.name} is ${inDegrees(of.value)}, and is shown on the ${on} as an angle of ${inDegrees(between)}.`,
       [],
