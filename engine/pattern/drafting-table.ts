@@ -103,8 +103,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   styling: StylingOf<Choices>,
   sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
-  const { take, placedBy, heading, point, line, curves, points, dimension, angleAt, solved, steps } =
-    stepLog();
+  const { take, placedBy, ...log } = stepLog();
   const { refuse, refusals, remark, remarks } = issueBook();
   const computes =
     <U extends QuantityUnit>(unit: U): Computes<Quantity<U>> =>
@@ -122,15 +121,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     take({ title: said(sentence.cut.title, given), sentence, given });
   };
   return {
-    heading,
-    point,
-    line,
-    curves,
-    points,
-    dimension,
-    angleAt,
-    solved,
-    steps,
+    ...log,
     refuse,
     refusals,
     remark,
