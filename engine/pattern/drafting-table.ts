@@ -103,7 +103,8 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   styling: StylingOf<Choices>,
   sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
-  const { take, placedBy, ...log } = stepLog();
+  const { take, placedBy, heading, point, line, curves, points, dimension, angleAt, laidOut, solved, steps } =
+    stepLog();
   const { refuse, refusals, remark, remarks } = issueBook();
   const computes =
     <U extends QuantityUnit>(unit: U): Computes<Quantity<U>> =>
@@ -121,7 +122,16 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     take({ title: said(sentence.cut.title, given), sentence, given });
   };
   return {
-    ...log,
+    heading,
+    point,
+    line,
+    curves,
+    points,
+    dimension,
+    angleAt,
+    laidOut,
+    solved,
+    steps,
     refuse,
     refusals,
     remark,

@@ -180,6 +180,9 @@ describe('a lesson', () => {
     const seen = numberSeen(lesson, called(lesson, 'Half waist'), 'outcome');
     const late = numberSeen(lesson, called(lesson, 'Zip'), 'outcome');
     expect(seen).toMatchObject({ dimension: { on: 'back' } });
+    expect(numberSeen(lesson, called(lesson, 'Half waist'), 'outcome', 'front')).toMatchObject({
+      dimension: { on: 'front' },
+    });
     expect(late).toMatchObject({ dimension: { on: 'skirt centre back', parts: [{ on: 'back' }, {}] } });
   });
 

@@ -16,20 +16,21 @@ export type SeenNumber =
   /** Nothing that lies on the drawing rests on it, or it comes to nothing. */
   | { readonly as: 'nothing' | 'plain number' | 'angle' | 'no line' };
 
-/** Where the number that is pointed at is to be seen. */
+/** Where the number that is pointed at is to be seen: on the drawing that was chosen rather than on another, where it lies there. */
 export function numberSeen(
   lesson: Lesson,
   step: TaughtStep,
   pointed: PointedNumber | undefined,
+  chosen?: string,
 ): SeenNumber | undefined {
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
   if (pointed === undefined || (pointed !== 'outcome' && !ground)) return undefined;
   const { mm, amount } = ground ?? step;
-  const dimension = dimensionOf(ground?.number ?? stepNumber(step.number), step, lesson);
+  const dimension = dimensionOf(ground?.number ?? stepNumber(step.number), step, lesson, chosen);
   if (dimension) return { as: 'length', dimension, amount };
   if (mm !== undefined && Math.abs(mm) < NOTHING) return { as: 'nothing' };
   for (const { by, atLast } of foundFrom(lesson, step, ground)) {
-    const there = dimensionOf(stepNumber(by.number), by, lesson);
+    const there = dimensionOf(stepNumber(by.number), by, lesson, chosen);
     if (there) return { as: 'found from it', dimension: there, by, atLast };
   }
   if (mm !== undefined) return { as: Math.abs(mm) < SHORTEST ? 'nothing' : 'no line' };
@@ -39,16 +40,27 @@ export function numberSeen(
 /** A length below this is written as 0 (mm). */
 const NOTHING = 0.05;
 
-/** Where a number lies that is known so: on the drawing of the step rather than on another. */
-function dimensionOf(number: string, step: TaughtStep, lesson: Lesson): TaughtDimension | undefined {
+/** Where a number lies that is known so: on the drawing that was chosen, else on that of the step, rather than on another. */
+function dimensionOf(
+  number: string,
+  step: TaughtStep,
+  lesson: Lesson,
+  chosen: string | undefined,
+): TaughtDimension | undefined {
   const found = lesson.dimensions.filter(({ of }) => of === number);
-  const on = drawingOf(lesson, step.number);
-  if (on !== undefined)
-    for (const dimension of found)
-      if (dimension.on === on) return dimension;
-      else if (dimension.kind === 'parts' && dimension.parts.some((part) => part.on === on))
-        return { ...dimension, on };
+  for (const on of [chosen, drawingOf(lesson, step.number)]) {
+    const there =
+      on !== undefined && found.map((each) => lyingOn(each, on)).find((each) => each !== undefined);
+    if (there) return there;
+  }
   return found[0];
+}
+
+/** The dimension as it is seen on a drawing, if it, or a part of it, lies there. */
+function lyingOn(dimension: TaughtDimension, on: string): TaughtDimension | undefined {
+  if (dimension.on === on) return dimension;
+  const lies = dimension.kind === 'parts' && dimension.parts.some((part) => part.on === on);
+  return lies ? { ...dimension, on } : undefined;
 }
 
 /** A step that rests on a number, straight or by others. */

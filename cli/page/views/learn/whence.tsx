@@ -63,11 +63,9 @@ function marked(dimension: TaughtDimension): string {
   if (dimension.kind === 'angle') return 'the angle that is marked';
   if (dimension.kind !== 'parts') return 'the length that is marked';
   const { on, times, parts } = dimension;
-  const elsewhere = [...new Set(parts.filter((part) => part.on !== on).map((part) => part.on))];
-  const here = parts.length - parts.filter((part) => part.on !== on).length;
-  const lengths = here === 1 ? 'length that is marked' : 'lengths that are marked, together';
-  const there = elsewhere.length > 0 ? ` with what is marked on the ${listed(elsewhere)}` : '';
-  return `${times === 2 ? 'twice ' : times === 1 ? '' : `${times} times `}the ${lengths}${there}`;
+  const elsewhere = listed(parts.filter((part) => part.on !== on).map((part) => part.on));
+  const long = times === 1 ? 'as long as all' : `${times === 2 ? 'twice' : `${times} times`} as long as all`;
+  return elsewhere === '' ? `${long} that is marked` : `${long} that is marked, here and on the ${elsewhere}`;
 }
 
 /** What kind of number it is, in the words of the lesson. */
