@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { inPackage } from '../beside.ts';
 import { readFonts } from './fonts.ts';
 
 /** Pixels for each mm of a drawing. */
@@ -48,6 +49,6 @@ async function load(): Promise<PngWriter> {
 
 /** The code lies beside the program where it is installed, in its own package where it runs from the sources. */
 const rasteriser = async (): Promise<Uint8Array> =>
-  readFile(new URL('../../.dist/resvg.wasm', import.meta.url)).catch(async () =>
+  readFile(inPackage('.dist/resvg.wasm')).catch(async () =>
     readFile(new URL(import.meta.resolve('@resvg/resvg-wasm/index_bg.wasm'))),
   );

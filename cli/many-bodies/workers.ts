@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { WovenCloth } from '../../engine/cloth/cloth.ts';
+import { besideProgram } from '../beside.ts';
 import { reason } from '../input/reason.ts';
 
 /** What a worker is told once, when it starts: what to do, with which garment; `file` where that is a draft of one's own. */
@@ -102,7 +103,7 @@ export function startWorkers<Item, Answer>(
 const heap = { maxOldGenerationSizeMb: 1024, maxYoungGenerationSizeMb: 48 } as const;
 
 function startWorker<Item, Answer>(task: WorkerTask, patience: number | undefined): WorkerPool<Item, Answer> {
-  const worker = new Worker(new URL('../worker.mjs', import.meta.url), {
+  const worker = new Worker(besideProgram('worker.mjs'), {
     workerData: task,
     resourceLimits: heap,
   });

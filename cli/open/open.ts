@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { inPackage } from '../beside.ts';
 import { wholeNumber } from '../input/options.ts';
 import { reason } from '../input/reason.ts';
 import { unusable } from '../input/unusable.ts';
@@ -17,7 +18,7 @@ export const openCommand = (session: Session, finish: (code: ExitCode) => void):
     )
     .option('--port <number>', 'the port it is served on', wholeNumber(0, 65_535), usualPort)
     .action(async ({ port }: { readonly port: number }) => {
-      const served = await servedFrom(new URL('../../.dist/page/', import.meta.url), port);
+      const served = await servedFrom(inPackage('.dist/page/'), port);
       tell(session, `The page is at ${served.address} for as long as this runs. Ctrl+C ends it.\n`);
       await ended();
       await served.close();

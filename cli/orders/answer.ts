@@ -7,7 +7,7 @@ import { unitsShown } from '../output/reader.ts';
 import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
 import { type Order, readOrder } from './order.ts';
-import { writtenOf } from './writings.ts';
+import { writtenOf } from './written.ts';
 
 /** The answer to one line, as it is written, and what it means for the exit code. */
 export interface AnsweredLine {

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { SourcePlace } from '../../engine/issue.ts';
+import { besideProgram, inPackage } from '../beside.ts';
 import { isJoined } from './draft-files.ts';
 import { severalFiles } from './several-files.ts';
 
@@ -21,7 +22,7 @@ export class NotReadable extends Error {
 const requiring = `import { createRequire as requirer } from 'node:module'; const require = requirer(import.meta.url);`;
 
 /** What a draft means by “bodkin”: this very program, wherever the draft lies. */
-const library = [new URL('../../drafts/index.ts', import.meta.url), new URL('../index.mjs', import.meta.url)]
+const library = [inPackage('drafts/index.ts'), besideProgram('index.mjs')]
   .map((url) => fileURLToPath(url))
   .find((path) => existsSync(path)) as string;
 

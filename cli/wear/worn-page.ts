@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { type Html, html, page } from '../../engine/render/booklet/html.ts';
 import { capital } from '../../engine/text/capital.ts';
+import { inPackage } from '../beside.ts';
 import type { WornScene } from '../page/worn/scene.ts';
 import { sceneText } from '../page/worn/scene-text.ts';
 
@@ -69,8 +70,7 @@ export async function wornPage(content: WornPage): Promise<string | undefined> {
 /** Whatever might end a script, or begin another, is written as JSON can write every sign. */
 const harmless = (text: string): string => text.replaceAll('<', '\\u003c');
 
-const read = (name: string): Promise<string> =>
-  readFile(new URL(`../../.dist/worn/${name}`, import.meta.url), 'utf8');
+const read = (name: string): Promise<string> => readFile(inPackage(`.dist/worn/${name}`), 'utf8');
 
 /** What a policy knows a script or a style by (Content Security Policy Level 3). */
 const digest = (text: string): string => `sha256-${createHash('sha256').update(text).digest('base64')}`;

@@ -5,19 +5,10 @@ import { pdfFaults } from '../../engine/proven-pdf.ts';
 import type { ReadAs } from '../../engine/render/print-options.ts';
 import { readPaper } from '../../engine/render/tiles/papers.ts';
 import { bodyFiles } from '../draft/body-files.ts';
-import { type Also, isAlso } from '../files/cutting-files.ts';
+import { isAlso } from '../files/cutting-files.ts';
 import { readFonts } from '../files/fonts.ts';
 import { patternPdf } from '../files/pattern-pdf.ts';
-
-/** Everything that an order may ask to be written, in the order in which it is. */
-export const writings = ['report', 'svg', 'dxf', 'dxf-curves', 'pdf'] as const satisfies readonly (
-  | Also
-  | 'report'
-  | 'svg'
-  | 'pdf'
-)[];
-
-export type Writing = (typeof writings)[number];
+import type { Writing } from '../results/orders.ts';
 
 /** What was written of an order. */
 export interface Written {
