@@ -38,9 +38,7 @@ const sources = [
   ),
   ...readdirSync(join(root, 'engine/shaping')).map((file) => `engine/shaping/${file}`),
   'engine/alter.ts',
-  ...readdirSync(join(root, 'cli'))
-    .filter((file) => /^alter.*\.ts$|^read-traced\.ts$/.test(file))
-    .map((file) => `cli/${file}`),
+  ...readdirSync(join(root, 'cli/alter')).map((file) => `cli/alter/${file}`),
 ].map((file) => readFileSync(join(root, file), 'utf8').replace(/\s+/g, ' '));
 
 const codes = new Set(
