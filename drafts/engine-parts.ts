@@ -1,6 +1,6 @@
 /*
  * What the drafts take from the engine beyond the public surface. A draft of one's own needs none of it; a changed copy of one
- * of these, kept in a file of its own, does (cli/draft-files.ts).
+ * of these, kept in a file of its own, does (cli/own-draft/draft-files.ts).
  */
 
 export {

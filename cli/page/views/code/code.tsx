@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 import { isUntouched } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 import type { Coding } from './coding.ts';

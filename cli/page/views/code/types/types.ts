@@ -1,4 +1,4 @@
-import type { DraftFiles } from '../../../../draft-files.ts';
+import type { DraftFiles } from '../../../../own-draft/draft-files.ts';
 import type { TypeAnswer, TypedName, TypedPart, TypeProblem, TypeQuestion } from './messages.ts';
 
 /** How types stand. */
