@@ -155,11 +155,12 @@ function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'poi
 }
 
 /** A step as what a later one was found from. */
-const asGround = ({ title, value, unit }: TakenStep, number: number): Ground => ({
-  name: title,
-  origin: { kind: 'step', number },
-  ...(value === undefined || unit === undefined ? {} : { value, unit }),
-});
+function asGround({ title, value, unit }: TakenStep, number: number): Ground {
+  const origin = { kind: 'step', number } as const;
+  return value === undefined || unit === undefined
+    ? { name: title, origin }
+    : { name: title, origin, value, unit };
+}
 
 type WrittenStep = { -readonly [K in keyof Step]: Step[K] };
 
