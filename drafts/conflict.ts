@@ -1,7 +1,7 @@
 import type { Body, MeasurementName } from '../engine/body/body.ts';
 import { measurementWords } from '../engine/body/measurement-words.ts';
 import type { Attempt } from '../engine/constraints/attempts.ts';
-import { smallestConflict } from '../engine/constraints/conflict.ts';
+import { REFUSAL_STEPS, smallestConflict } from '../engine/constraints/conflict.ts';
 import { type ChangedDemands, changedDemands } from '../engine/constraints/demands.ts';
 import { missesAt } from '../engine/constraints/misses-at.ts';
 import type { Residual } from '../engine/constraints/solution.ts';
@@ -117,7 +117,7 @@ function excluded(
 ): readonly ExcludedRelation[] {
   const { sketch, solution } = attempt;
   const sorted = solution.residuals.map(asMiss).toSorted((a, b) => inTolerances(b) - inTolerances(a));
-  const names = new Set(smallestConflict(sketch, solution));
+  const names = new Set(smallestConflict(sketch, solution, REFUSAL_STEPS));
   const members = names.size > 0 ? sorted.filter(({ name }) => names.has(name)) : sorted.slice(0, 1);
   const otherwise = chosen.flatMap(({ from, isUsual, sketch: planned }) => {
     const other = planned();

@@ -7,6 +7,7 @@ import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
 import type { Report } from './checks/report.ts';
 import { type Attempt, noted } from './constraints/attempts.ts';
+import { onlyWhether } from './constraints/only-whether.ts';
 import { type Solver, solve } from './constraints/solve.ts';
 import { draftToBlame } from './draft-to-blame.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
@@ -75,6 +76,13 @@ export function evaluateRead(
     if (!draft.placeOf || !(error instanceof Error)) throw error;
     return { ok: false, issues: [...read, placed(unfit(error), draft)] };
   }
+}
+
+/** The same where only a garment is of use: nothing where none can be drawn, and no reasons are looked for. */
+export function evaluateIfDrawn(draft: Draft, body: Body, styling: Styling): Evaluation | undefined {
+  const drawn = draft.draw(body, styling, onlyWhether);
+  const made = drawn.ok && checked(draft, body, styling, drawn, []);
+  return made && made.ok ? made.value : undefined;
 }
 
 /** What a draft of one's own handed back that the checks break over. */

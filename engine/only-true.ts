@@ -1,5 +1,5 @@
 import type { Report } from './checks/report.ts';
-import { type Evaluation, evaluateRead } from './evaluate.ts';
+import { type Evaluation, evaluateIfDrawn } from './evaluate.ts';
 import type { Result } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Choice } from './pattern/styling.ts';
@@ -9,7 +9,7 @@ import { counted } from './text/counted.ts';
 import { listed } from './text/listed.ts';
 
 /** Drafts that may be tried in the search for the choices that a check fails by, once it is known that they are. */
-const ATTEMPTS = 3;
+const ATTEMPTS = 2;
 
 /** So many places of failed checks are named in the first sentence; each has one of its own behind it. */
 const NAMED = 3;
@@ -17,7 +17,7 @@ const NAMED = 3;
 /**
  * A garment of which every check holds, or the refusal of one that fails any: it is not to be written. `report` is what was
  * found of it at last, its written file read back, and `holds` whether the same finds nothing in another. The refusal
- * names the checks, and the choices with whose usual values they would hold (at most four more drafts); behind it stands
+ * names the checks, and the choices with whose usual values they would hold (at most three more drafts); behind it stands
  * what every check has to say.
  */
 export function onlyTrue(
@@ -43,8 +43,8 @@ export function onlyTrue(
 function wayOut(draft: Draft, { body, styling }: Evaluation, holds: (other: Evaluation) => boolean): string {
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
   const helps = (choices: readonly Choice[]): boolean => {
-    const other = evaluateRead(draft, body, { ...styling, ...usualValues(choices) });
-    return other.ok && holds(other.value);
+    const other = evaluateIfDrawn(draft, body, { ...styling, ...usualValues(choices) });
+    return other !== undefined && holds(other);
   };
   if (changed.length === 0 || !helps(changed))
     return 'It is not on account of the choices: “bodkin walk” shows every figure, “bodkin body” the measurements.';

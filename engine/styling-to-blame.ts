@@ -1,7 +1,7 @@
 import type { Body } from './body/body.ts';
 import { chosenFrom } from './chosen-from.ts';
 import { type Attempt, noted } from './constraints/attempts.ts';
-import { smallestConflict } from './constraints/conflict.ts';
+import { REFUSAL_STEPS, smallestConflict } from './constraints/conflict.ts';
 import { changedDemands } from './constraints/demands.ts';
 import { type ExcludedRelation, inTolerances, limitsOf } from './excluded-relation.ts';
 import { bothSides } from './excluded-words.ts';
@@ -17,7 +17,7 @@ import { listed } from './text/listed.ts';
 const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict'];
 
 /** Drafts that may be tried in the search for the choices to blame, once it is known that they are. */
-const ATTEMPTS = 3;
+const ATTEMPTS = 2;
 
 /**
  * Which choices stand in the way of a garment that could be drafted for this body with the usual ones; nothing where
@@ -69,7 +69,7 @@ function excluded(
   const place = failed.findIndex(({ solution }) => solution.status !== 'solved');
   const [attempt, other] = [failed[place], helped[place]];
   if (!attempt || !other) return [];
-  const names = smallestConflict(attempt.sketch, attempt.solution);
+  const names = smallestConflict(attempt.sketch, attempt.solution, REFUSAL_STEPS);
   const changed = changedDemands(attempt, other.sketch);
   return attempt.solution.residuals
     .filter(({ relation }) => names.includes(relation))

@@ -83,10 +83,15 @@ export class Model {
 
   /** Evaluates everything at the values `x` of all slots. */
   evaluate(x: Float64Array): void {
+    this.evaluateRelations(x);
+    this.#evaluateWishes(x);
+  }
+
+  /** Evaluates relations and bounds alone. */
+  evaluateRelations(x: Float64Array): void {
     this.#evaluateRows(x, this.zero, this.equal);
     const next = this.#evaluateRows(x, this.notNegative, this.atLeast);
     this.#evaluateBounds(x, next);
-    this.#evaluateWishes(x);
   }
 
   #evaluateRows(x: Float64Array, relations: readonly PlacedEquations[], into: LinearRows): number {
