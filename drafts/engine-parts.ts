@@ -25,7 +25,7 @@ export { neckNumbers } from '../engine/body/neck.ts';
 export { sides } from '../engine/body/side.ts';
 export { withSize } from '../engine/body/with-size.ts';
 export { chosenFrom } from '../engine/chosen-from.ts';
-export { smallestConflict } from '../engine/constraints/conflict.ts';
+export { REFUSAL_STEPS, smallestConflict } from '../engine/constraints/conflict.ts';
 export { changedDemands } from '../engine/constraints/demands.ts';
 export { missesAt } from '../engine/constraints/misses-at.ts';
 export { onlyWhether } from '../engine/constraints/only-whether.ts';
