@@ -81,8 +81,9 @@ export function evaluateRead(
 /** The same where only a garment is of use: nothing where none can be drawn, and no reasons are looked for. */
 export function evaluateIfDrawn(draft: Draft, body: Body, styling: Styling): Evaluation | undefined {
   const drawn = draft.draw(body, styling, onlyWhether);
-  const made = drawn.ok && checked(draft, body, styling, drawn, []);
-  return made && made.ok ? made.value : undefined;
+  if (!drawn.ok) return undefined;
+  const made = checked(draft, body, styling, drawn, []);
+  return made.ok ? made.value : undefined;
 }
 
 /** What a draft of one's own handed back that the checks break over. */
