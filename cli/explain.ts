@@ -1,12 +1,12 @@
 import { Command } from 'commander';
 import { explanations, type KnownCode, knownCodes } from '../engine/issue-codes/issue-codes.ts';
 import { nearestWord } from '../engine/text/nearest-word.ts';
-import { jsonOption } from './options.ts';
+import { jsonOption } from './input/options.ts';
+import { unusable } from './input/unusable.ts';
+import { say } from './output/say.ts';
+import { json } from './output/walk-result.ts';
 import type { ExplainedResult } from './results/listed.ts';
-import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
-import { unusable } from './unusable.ts';
-import { json } from './walk-result.ts';
 
 /** `bodkin explain`: what an issue’s code means, and what to do. */
 export const explainCommand = (session: Session, finish: (code: ExitCode) => void): Command =>

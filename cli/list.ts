@@ -3,13 +3,13 @@ import type { Choice } from '../engine/pattern/styling.ts';
 import { lengthFigure } from '../engine/text/length.ts';
 import type { Unit } from '../engine/text/units.ts';
 import { withLengthsIn } from '../engine/text/with-lengths-in.ts';
-import { findGarment, jsonOption } from './options.ts';
-import { type Reader, readerOf, unitsOption } from './reader.ts';
+import { findGarment, jsonOption } from './input/options.ts';
+import { type Reader, readerOf, unitsOption } from './output/reader.ts';
+import { say } from './output/say.ts';
+import { table } from './output/table.ts';
+import { json } from './output/walk-result.ts';
 import type { GarmentsResult } from './results/listed.ts';
-import { say } from './say.ts';
 import type { ExitCode, Session } from './session.ts';
-import { table } from './table.ts';
-import { json } from './walk-result.ts';
 
 interface ListOptions {
   readonly units?: Unit;

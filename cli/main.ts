@@ -1,6 +1,6 @@
 import { garments } from '../drafts/garments.ts';
+import { reason } from './input/reason.ts';
 import { run } from './program.ts';
-import { reason } from './reason.ts';
 import { FAULT, hasLeft, processSession } from './session.ts';
 
 /** Results that cannot be put where they should go (EX_IOERR of sysexits.h). */

@@ -1,7 +1,7 @@
 import type { Command, CommanderError } from 'commander';
 import type { IssueCode } from '../engine/issue-codes/issue-codes.ts';
 import { nearestWord } from '../engine/text/nearest-word.ts';
-import { type Unusable, unusable } from './unusable.ts';
+import { type Unusable, unusable } from './input/unusable.ts';
 
 /**
  * A command or an option that does not exist, wherever it stands on the line: to be told before anything is missed

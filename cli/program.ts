@@ -1,15 +1,15 @@
 import { Command, CommanderError } from 'commander';
 import type { Issue } from '../engine/issue.ts';
 import packed from '../package.json' with { type: 'json' };
+import { Unusable } from './input/unusable.ts';
 import { helpAsked, misread, refuseUnknown } from './misread-line.ts';
-import { withOwnDrafts } from './own-draft.ts';
-import { programFault } from './program-fault.ts';
+import { programFault } from './output/program-fault.ts';
+import { say, tell } from './output/say.ts';
+import { sayIssues } from './output/say-issues.ts';
+import { issuesResult, json } from './output/walk-result.ts';
+import { withOwnDrafts } from './own-draft/own-draft.ts';
 import type { RefusalResult } from './results/issue.ts';
-import { say, tell } from './say.ts';
-import { sayIssues } from './say-issues.ts';
 import type { ExitCode, Session } from './session.ts';
-import { Unusable } from './unusable.ts';
-import { issuesResult, json } from './walk-result.ts';
 
 const { version } = packed;
 

@@ -2,11 +2,11 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { garments } from '../drafts/garments.ts';
 import type { TrialCase } from '../engine/proof/trial-case.ts';
 import { verdictOf } from '../engine/proof/verdict.ts';
-import type { FileLine } from './lines.ts';
-import { findGarment } from './options.ts';
-import { ownDraft } from './own-draft.ts';
-import { walkLine } from './walk-line.ts';
-import type { WorkerTask } from './workers.ts';
+import type { FileLine } from './input/lines.ts';
+import { findGarment } from './input/options.ts';
+import { walkLine } from './many-bodies/walk-line.ts';
+import type { WorkerTask } from './many-bodies/workers.ts';
+import { ownDraft } from './own-draft/own-draft.ts';
 
 const task: WorkerTask = workerData;
 const work = await workOf(task);
@@ -28,7 +28,7 @@ async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
       return (line) => walkLine(draft, task.styling, line as FileLine, () => performance.now(), task.lengths);
     }
     case 'wear': {
-      const { wearLine } = await import('./wear-line.ts');
+      const { wearLine } = await import('./wear/wear-line.ts');
       const draft = findGarment(garments, task.garment);
       return (line) => wearLine(draft, task, line as FileLine, () => performance.now());
     }

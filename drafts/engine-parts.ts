@@ -1,6 +1,6 @@
 /*
  * What the drafts take from the engine beyond the public surface. A draft of one's own needs none of it; a changed copy of one
- * of these, kept in a file of its own, does (cli/draft-files.ts).
+ * of these, kept in a file of its own, does (cli/own-draft/draft-files.ts).
  */
 
 export {
@@ -25,7 +25,7 @@ export { neckNumbers } from '../engine/body/neck.ts';
 export { sides } from '../engine/body/side.ts';
 export { withSize } from '../engine/body/with-size.ts';
 export { chosenFrom } from '../engine/chosen-from.ts';
-export { smallestConflict } from '../engine/constraints/conflict.ts';
+export { REFUSAL_STEPS, smallestConflict } from '../engine/constraints/conflict.ts';
 export { changedDemands } from '../engine/constraints/demands.ts';
 export { missesAt } from '../engine/constraints/misses-at.ts';
 export { onlyWhether } from '../engine/constraints/only-whether.ts';

@@ -1,13 +1,13 @@
 import type { Issue } from '../../engine/issue.ts';
 import { onlyTrue } from '../../engine/only-true.ts';
-import { bodyFiles, namedBody } from '../body-files.ts';
-import type { FileLine } from '../lines.ts';
-import { unitsShown } from '../reader.ts';
+import { bodyFiles, namedBody } from '../draft/body-files.ts';
+import type { FileLine } from '../input/lines.ts';
+import { codeOf, drafted, faultOnBody, verdict } from '../many-bodies/walk-line.ts';
+import { unitsShown } from '../output/reader.ts';
 import type { OrderAnswer } from '../results/orders.ts';
 import type { ExitCode } from '../session.ts';
-import { codeOf, drafted, faultOnBody, verdict } from '../walk-line.ts';
 import { type Order, readOrder } from './order.ts';
-import { writtenOf } from './writings.ts';
+import { writtenOf } from './written.ts';
 
 /** The answer to one line, as it is written, and what it means for the exit code. */
 export interface AnsweredLine {

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readFonts } from '../fonts.ts';
+import { readFonts } from '../files/fonts.ts';
 import { digestName } from './manifest.ts';
 
 /** From where the program was read: the built one lies in one folder, the sources in several. */

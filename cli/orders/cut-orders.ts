@@ -3,16 +3,16 @@ import { createReadStream } from 'node:fs';
 import { appendFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Issue } from '../../engine/issue.ts';
-import { longestLine } from '../json-line.ts';
-import { lines } from '../lines.ts';
-import { reason } from '../reason.ts';
-import { unusable } from '../unusable.ts';
-import { issuesResult } from '../walk-result.ts';
+import { writeWhole } from '../files/whole-file.ts';
+import { longestLine } from '../input/json-line.ts';
+import { lines } from '../input/lines.ts';
+import { reason } from '../input/reason.ts';
+import { unusable } from '../input/unusable.ts';
+import { issuesResult } from '../output/walk-result.ts';
 import { chunkName, type Manifest, setName } from './manifest.ts';
 import { type Order, readOrder } from './order.ts';
 import { SeenIds } from './seen-ids.ts';
 import { chunkFile, refusedFile, type Store, writeManifest } from './store.ts';
-import { writeWhole } from './whole-file.ts';
 
 /** A line that is an order, or why it is none. */
 export type OrderedLine =

@@ -3,10 +3,9 @@ import type { Issue } from '../../engine/issue.ts';
 import type { IssueCode } from '../../engine/issue-codes/issue-codes.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { nearestWord } from '../../engine/text/nearest-word.ts';
-import { readJsonLine } from '../json-line.ts';
-import { order as schema } from '../results/orders.ts';
+import { readJsonLine } from '../input/json-line.ts';
+import { order as schema, type Writing, writings } from '../results/orders.ts';
 import { isSafeId, longestId } from './order-id.ts';
-import { type Writing, writings } from './writings.ts';
 
 /** One body to be drafted, in what, and what is to be written of it. */
 export interface Order {

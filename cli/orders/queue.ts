@@ -1,7 +1,7 @@
 import type { Consumer, JetStreamManager, JsMsg } from '@nats-io/jetstream';
 import type { NatsConnection } from '@nats-io/transport-node';
-import { reason } from '../reason.ts';
-import { unusable } from '../unusable.ts';
+import { reason } from '../input/reason.ts';
+import { unusable } from '../input/unusable.ts';
 import type { Store } from './store.ts';
 
 /** A chunk is given to so many workers; to the next it is only given to be set aside. */

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { isIP } from 'node:net';
 import type { NatsConnection, TlsOptions } from '@nats-io/transport-node';
-import { reason } from '../reason.ts';
-import { unusable } from '../unusable.ts';
+import { reason } from '../input/reason.ts';
+import { unusable } from '../input/unusable.ts';
 
 /** Milliseconds until a server is taken not to answer. */
 const patience = 10_000;

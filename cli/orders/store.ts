@@ -2,10 +2,10 @@ import { randomBytes } from 'node:crypto';
 import { access, link, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import * as z from 'zod';
-import { reason } from '../reason.ts';
-import { unusable } from '../unusable.ts';
+import { isBeside, writeWhole } from '../files/whole-file.ts';
+import { reason } from '../input/reason.ts';
+import { unusable } from '../input/unusable.ts';
 import { answersName, type Manifest, manifestSchema } from './manifest.ts';
-import { isBeside, writeWhole } from './whole-file.ts';
 
 /**
  * A folder, or a mount, that everybody at work on the orders shares: `chunks` of orders, `answers` to them, `sets` that say which

@@ -1,15 +1,15 @@
 import { readFile } from 'node:fs/promises';
 import { pipeline } from 'node:stream/promises';
 import { createGzip } from 'node:zlib';
-import { inBatches, inOrder } from '../in-order.ts';
-import { longestLine } from '../json-line.ts';
-import { type FileLine, lines } from '../lines.ts';
-import { unusable } from '../unusable.ts';
-import { startWorkers, type WorkerPool } from '../workers.ts';
+import { type OnFull, writeWhole } from '../files/whole-file.ts';
+import { longestLine } from '../input/json-line.ts';
+import { type FileLine, lines } from '../input/lines.ts';
+import { unusable } from '../input/unusable.ts';
+import { inBatches, inOrder } from '../many-bodies/in-order.ts';
+import { startWorkers, type WorkerPool } from '../many-bodies/workers.ts';
 import { type AnsweredLine, faultOf } from './answer.ts';
 import { chunkName } from './manifest.ts';
 import { answersFile, chunkFile, clearBegun, isAnswered, type Store, takeUpAgain } from './store.ts';
-import { type OnFull, writeWhole } from './whole-file.ts';
 
 export type OrderPool = WorkerPool<FileLine, AnsweredLine>;
 

@@ -1,10 +1,10 @@
-import { reason } from '../reason.ts';
-import { tell } from '../say.ts';
+import { isFull, type OnFull } from '../files/whole-file.ts';
+import { reason } from '../input/reason.ts';
+import { Unusable } from '../input/unusable.ts';
+import { tell } from '../output/say.ts';
 import type { Session } from '../session.ts';
-import { Unusable } from '../unusable.ts';
 import { mostTries, type Queue, type Task } from './queue.ts';
 import { knownStore, readManifest, type Store, setAside, setsIn } from './store.ts';
-import { isFull, type OnFull } from './whole-file.ts';
 import { type OrderPool, readChunk, workChunk } from './work-chunk.ts';
 
 /** Somebody asked the worker to stop. */

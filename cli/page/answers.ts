@@ -1,5 +1,5 @@
 import { garments, messageOf } from '../../drafts/index.ts';
-import { Unusable } from '../unusable.ts';
+import { Unusable } from '../input/unusable.ts';
 import type { GarmentChoices } from './garment-choices.ts';
 import type { PageAnswer, PageRequest } from './messages.ts';
 import { drafted } from './requests/draft.ts';

@@ -1,8 +1,18 @@
 import * as z from 'zod';
-import { type Writing, writings } from '../orders/writings.ts';
+import type { Also } from '../files/cutting-files.ts';
 import { issues } from './issue.ts';
 import type { Printed } from './printed.ts';
 import { walkedLine } from './report.ts';
+
+/** Everything that an order may ask to be written, in the order in which it is. */
+export const writings = ['report', 'svg', 'dxf', 'dxf-curves', 'pdf'] as const satisfies readonly (
+  | Also
+  | 'report'
+  | 'svg'
+  | 'pdf'
+)[];
+
+export type Writing = (typeof writings)[number];
 
 /** One line of a file of orders. */
 export const order = z.strictObject({

@@ -1,4 +1,5 @@
 import { isLong } from '../../engine/constraints/statements.ts';
+import type { DimensionPart } from '../../engine/pattern/dimension.ts';
 import type { BodiceAllowances } from '../allowances.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { FoundationTable } from '../foundation/table.ts';
@@ -81,5 +82,14 @@ export function planBodice(
   table.say`Waist: whole and without corners across its seams, half of it ${halfWaist} mm long, shared by front and back as drawn`;
   table.curves('back', [back.centreWaist, back.sideWaist]);
   table.curves('front', [front.sideWaist, front.centreWaist]);
+  table.laidOut(halfWaist, 1, () => waistLines({ back, front }));
   return { foundation, lines, back, front, necklines };
 }
+
+/** Half the waist as it lies on the drawings of back and front. */
+export const waistLines = ({ back, front }: Pick<BodicePlan, 'back' | 'front'>): readonly DimensionPart[] => [
+  { on: 'back', name: back.centreWaist },
+  { on: 'back', name: back.sideWaist },
+  { on: 'front', name: front.sideWaist },
+  { on: 'front', name: front.centreWaist },
+];

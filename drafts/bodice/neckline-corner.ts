@@ -77,7 +77,15 @@ function besideArmhole(
     return style.princess.front === 'neckline'
       ? table.mm`Front neckline inside the arm fold: half width ${half}, at most arm fold ${fold} - strap width ${choice.strapWidth}`
       : half;
-  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${table.measured('Outer edge of the strap', 'from the side neck', onShoulder.outer, choice.strapWidth)})`;
+  const outer = table.measured(
+    'Outer edge of the strap',
+    'from the side neck',
+    onShoulder.outer,
+    choice.strapWidth,
+  );
+  const { shoulder } = front;
+  table.dimension('front', outer, shoulder.sideNeck, alongShoulder(shoulder, outer.value));
+  const inside = table.mm`Armhole inside the arm fold, where the strap begins inside the shoulder point: ${rules.armholeInset} of (shoulder length ${table.size.shoulderLength} - ${outer})`;
   const foldAbove = table.measured(
     'Arm fold above the bust level',
     'on the drawing',

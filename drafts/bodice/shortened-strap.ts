@@ -15,8 +15,11 @@ export function shortenedStrap(
   corner: Point,
   longer: Mm | undefined,
 ): (p: Point) => Point {
-  const by = fittedShorter(table, part) - (longer?.value ?? 0);
-  const along = scaled(unit(vectorBetween(shoulder, corner)), by);
+  const fitted = fittedShorter(table, part);
+  const by = fitted - (longer?.value ?? 0);
+  const way = unit(vectorBetween(shoulder, corner));
+  const along = scaled(way, by);
+  if (longer) table.dimension(part, longer, moved(shoulder, scaled(way, fitted)), moved(shoulder, along));
   return (p) => (by === 0 ? p : moved(p, along));
 }
 

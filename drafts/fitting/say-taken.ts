@@ -15,16 +15,16 @@ export function sayPinned({ body, say }: Pick<Table, 'body' | 'say'>, levels: re
   }
 }
 
-/** The finished girth that the fitting left of a drafted one by intent, told to the dressmaker where it changed. */
+/** The finished girth that the fitting left of a drafted one by intent, told to the dressmaker where it changed; else the drafted. */
 export function sayTaken(
   table: Omit<Table, 'body' | 'say'>,
   level: FittedLevel,
   drafted: Mm,
   body: Mm,
   taken: Mm,
-): void {
+): Mm {
   const less = taken.value;
-  if (less === 0) return;
+  if (less === 0) return drafted;
   const finished = table.mm`Fitting, finished girth at the ${level}: ${drafted} - ${taken}; both layers, left and right`;
   const change = `The fitting makes the ${level} ${figure(Math.abs(less))} mm ${less > 0 ? 'smaller' : 'larger'}: ${figure(finished.value)} mm finished, where the body has ${figure(body.value)} mm.`;
   const tight = finished.value < body.value;
@@ -35,4 +35,5 @@ export function sayTaken(
     value: finished.value,
     message: tight ? `${change} That is smaller than the body: measure it again.` : change,
   });
+  return finished;
 }

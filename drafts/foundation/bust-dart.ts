@@ -30,7 +30,9 @@ export function bustDart(
 }
 
 /** The bust dart with what is folded out of a front armhole on straps that no sleeve fills, towards the bust point. */
-export function heldIn(table: FoundationTable, dart: Angle): Angle {
+export function heldIn(table: FoundationTable, dart: Angle, pivot: Point, atSide: Point): Angle {
   const { bustGirth, upperChestGirth } = table.size;
-  return table.angle`Bust dart with the armhole held in: ${dart} + ${rules.armholeHeld} x (1 - square of ((bust girth ${bustGirth} - upper chest girth ${upperChestGirth}) / ${rules.armholeOverfull})), at least ${dart}; on straps without sleeves`;
+  const held = table.angle`Bust dart with the armhole held in: ${dart} + ${rules.armholeHeld} x (1 - square of ((bust girth ${bustGirth} - upper chest girth ${upperChestGirth}) / ${rules.armholeOverfull})), at least ${dart}; on straps without sleeves`;
+  table.angleAt('front', held, pivot, atSide, turnedAbout(atSide, pivot, -held.value));
+  return held;
 }

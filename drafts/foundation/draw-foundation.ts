@@ -3,6 +3,7 @@ import type { Foundation } from './foundation.ts';
 import { drawFront } from './front.ts';
 import { refuseImpossible } from './impossible.ts';
 import { drawLevels } from './levels.ts';
+import { markWidths } from './mark-widths.ts';
 import { drawBackNeck } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
@@ -28,11 +29,12 @@ export function drawFoundation(table: FoundationTable, { sleeves, straps }: Foun
       : table.mm`Ease at the bust: ${choice.bustEase}; as chosen`;
   const ease = { bust: bustEase.value, underBust: styling.underBustEase, waist: styling.waistEase };
   const shared = shareWidths(table, levels, bustEase);
-  const widths = takeIn(table, shared, levels, {
+  const girths = {
     bust: table.mm`Bust, finished: bust girth ${size.bustGirth} + ${bustEase}`,
     underBust: table.mm`Under-bust, finished: under-bust girth ${size.underBustGirth} + ${choice.underBustEase}`,
     waist: table.mm`Waist, finished: waist girth ${size.waistGirth} + ${choice.waistEase}`,
-  });
+  };
+  const widths = takeIn(table, shared, levels, girths);
   table.heading('The back');
   const neck = drawBackNeck(table);
   const back = drawBack(table, neck, levels, widths);
@@ -40,6 +42,7 @@ export function drawFoundation(table: FoundationTable, { sleeves, straps }: Foun
   const held = straps && !sleeves;
   const front = drawFront(table, neck, levels, widths, back.shoulder, held);
   const foundation = { sleeves, held, levels, widths, back, front, ease };
+  markWidths(table, foundation);
   refuseImpossible(table, foundation);
   return foundation;
 }

@@ -71,7 +71,7 @@ export function drawFront(
     turnedAbout(across, pivot, dart.value),
     side.underarm,
   );
-  const closes = held ? heldIn(table, dart) : dart;
+  const closes = held ? heldIn(table, dart, pivot, side.bust) : dart;
   const turned = closes.value + wedge;
   table.say`Dart into the princess seam: cut the princess line and close the dart; all above the bust level turns ${closes} to the side about the bust level; pivoting a dart [common practice, no source]`;
 

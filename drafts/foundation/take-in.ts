@@ -10,6 +10,8 @@ import type { SharedWidths } from './widths.ts';
 export interface Widths extends SharedWidths {
   /** As shared out before the fitting: the princess lines stay where that puts them. */
   readonly drafted: SharedWidths;
+  /** The girths as the fitting left them. */
+  readonly finished: DraftedGirths;
   /** What the fitting took from half the girth at each level, mm; less than nothing where it let out. */
   readonly taken: { readonly bust: number; readonly underBust: number; readonly waist: number };
 }
@@ -34,20 +36,32 @@ export function takeIn(
 ): Widths {
   sayPinned(table, ['bust', 'under-bust', 'waist']);
   const found = pinned(table);
-  if (!found) return { ...shared, drafted: shared, taken: { bust: 0, underBust: 0, waist: 0 } };
+  if (!found)
+    return { ...shared, drafted: shared, finished: drafted, taken: { bust: 0, underBust: 0, waist: 0 } };
   const taken = takenFromHalf(table, found, levels);
   const { size } = table;
-  const says = (level: FittedLevel, girth: Mm, body: Mm, half: Mm): void => {
-    if (half.value === 0) return;
-    sayTaken(table, level, girth, body, table.mm`Fitting, taken from the girth at the ${level}: 2 x ${half}`);
+  const says = (level: FittedLevel, girth: Mm, body: Mm, half: Mm): Mm => {
+    if (half.value === 0) return girth;
+    return sayTaken(
+      table,
+      level,
+      girth,
+      body,
+      table.mm`Fitting, taken from the girth at the ${level}: 2 x ${half}`,
+    );
   };
-  says('bust', drafted.bust, size.bustGirth, taken.bust);
-  says('under-bust', drafted.underBust, size.underBustGirth, taken.underBust);
-  says('waist', drafted.waist, size.waistGirth, taken.waist);
+  const finished = {
+    bust: says('bust', drafted.bust, size.bustGirth, taken.bust),
+    underBust: says('under-bust', drafted.underBust, size.underBustGirth, taken.underBust),
+    waist: says('waist', drafted.waist, size.waistGirth, taken.waist),
+  };
   return {
     ...fittedWidths(table, shared, levels, found),
     halfWaist: table.mm`Fitting, half waist: ${shared.halfWaist} - ${taken.waist}`,
+    shares: shared.shares,
+    below: shared.below,
     drafted: shared,
+    finished,
     taken: { bust: taken.bust.value, underBust: taken.underBust.value, waist: taken.waist.value },
   };
 }
@@ -58,7 +72,7 @@ function fittedWidths(
   shared: SharedWidths,
   levels: Levels,
   { side, front, back, centreBack, wider }: PinnedSeams,
-): Omit<SharedWidths, 'halfWaist'> {
+): Omit<SharedWidths, 'halfWaist' | 'shares' | 'below'> {
   return {
     front: mm`Fitting, front width at bust level: ${shared.front} - side seam ${side.bust}`,
     back: mm`Fitting, back width at bust level: ${shared.back} + ${wider} - side seam ${side.bust} - 2 x back princess seam ${back.bust} - centre back seam ${centreBack} x ${levels.bust} / ${levels.waist}; a broad back moves its side seam whole, and the back princess seam makes up for it below the bust`,

@@ -19,7 +19,16 @@ export interface SharedWidths {
   readonly backPrincess: { readonly bust: Mm; readonly underBust: Mm; readonly waist: Mm };
   /** The half girth with its ease at the waist. */
   readonly halfWaist: Mm;
+  /** How the half girths were shared between back and front. */
+  readonly shares: WidthShares;
+  /** From bust level on: what each edge of the side seam gives, and the centre back; how far a princess edge may open to the waist. */
+  readonly below: { readonly sideUnderBust: Mm; readonly centreBackAtWaist: Mm; readonly princessOpens: Mm };
 }
+
+/** Half a girth with its ease, the back's width of it and the front's, at each level. */
+export type WidthShares = Readonly<
+  Record<'bust' | 'underBust' | 'waist', { readonly half: Mm; readonly back: Mm; readonly front: Mm }>
+>;
 
 /**
  * Shares the girths among the panels. The back is a rib cage that tapers evenly from the underarm to the waist; the
@@ -77,5 +86,11 @@ export function shareWidths(table: FoundationTable, levels: Levels, bustEase: Mm
     frontPrincess,
     backPrincess,
     halfWaist,
+    shares: {
+      bust: { half: halfBust, back, front },
+      underBust: { half: halfUnderBust, back: backUnderBust, front: frontUnderBust },
+      waist: { half: halfWaist, back: backWaist, front: frontWaist },
+    },
+    below: { sideUnderBust: sideThere, centreBackAtWaist: centreBackFromBust, princessOpens: mostLean },
   };
 }

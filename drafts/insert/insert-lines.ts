@@ -1,5 +1,5 @@
 import { isLong, sewnEqual } from '../../engine/constraints/statements.ts';
-import { point } from '../../engine/geometry/point.ts';
+import { point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Mm, Ratio } from '../../engine/pattern/quantity.ts';
 import { degrees, figure } from '../../engine/text/figure.ts';
 import { fairLine } from '../fair-lines.ts';
@@ -61,6 +61,9 @@ export function planInsert(table: InsertTable, place: InsertPlace): InsertLines 
   const bottomHalf = mm`Insert bottom, each half: bottom between the notches ${gathered} + ${rules.flatEnds}`;
   const lean = angle`Insert sides lean: arc sine of ((top ${topHalf} - bottom ${bottomHalf}) / about its length ${place.side}, at least -1, at most 1); no more than ${rules.mostLean} either way`;
   refuseLean(table, lean.value, { fullness, drawn });
+  const [at, down] = [point(topHalf.value, 0), point(topHalf.value, place.side.value)];
+  for (const each of [lean, rules.mostLean.quantity])
+    table.angleAt('insert', each, at, down, turnedAbout(down, at, each.value));
 
   say`Insert, slashed and spread: cut into ${choice.slashLines} + 1 strips a half and spread evenly until its bottom measures ${bottomHalf} mm and its top ${topHalf} mm; the edges are blended [slash and spread in parallel, common practice, no source]`;
   const onPaper = (name: string, x: number, y: number) => table.point('insert', name, point(x, y));

@@ -29,7 +29,7 @@ export function planFrontInsert(
 
 /** The place in the front that the insert fills. */
 function placeOf(
-  { measured, dimension, choice }: Table,
+  { measured, dimension, laidOut, choice }: Table,
   { foundation: { front }, lines, front: frontLines }: BodicePlan,
 ): InsertPlace {
   const { underBust, pivot } = front;
@@ -66,19 +66,24 @@ function placeOf(
     ...(choice.necklineDepth === 'auto' ? [] : [choice.necklineDepth]),
   );
   dimension('front', depth, point(0, corner.y), point(0, underBust.centre.y));
+  const around = measured(
+    'Side of the insert, about',
+    'along the chords of the princess line',
+    side,
+    underBust.side,
+    pivot,
+    front.neckHeight,
+  );
+  laidOut(around, 1, () => [
+    { on: 'front', from: underBust.side, to: pivot },
+    { on: 'front', from: pivot, to: sideCorner },
+  ]);
   return {
     neckline,
     bust,
     underBust: seam,
     depth,
-    side: measured(
-      'Side of the insert, about',
-      'along the chords of the princess line',
-      side,
-      underBust.side,
-      pivot,
-      front.neckHeight,
-    ),
+    side: around,
     sideFront: frontLines.sidePrincess.slice(1),
   };
 }

@@ -2,12 +2,13 @@ import { edgeLength } from '../../engine/geometry/edge.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { LiningTable } from './choices.ts';
-import { type FacingCut, facingPiece } from './facing-pieces.ts';
+import { facingPiece } from './facing-pieces.ts';
 import { facingJoins, facingSeams } from './facing-seams.ts';
-import { type Finished, finishedRun } from './finished-runs.ts';
+import { type Finished, finishedRun, type Run } from './finished-runs.ts';
 import type { InsideParts, Unfinished } from './inside.ts';
 import { panelsIn, panelsOf, parts } from './panels.ts';
 import { liningRules as rules } from './rules.ts';
+import { stretch } from './set-back.ts';
 
 /** Draws facings for the necklines of a bodice, and without sleeves for its armholes, and says how they are sewn in. */
 export function drawFacings(table: LiningTable, unfinished: Unfinished): InsideParts {
@@ -24,7 +25,8 @@ export function drawFacings(table: LiningTable, unfinished: Unfinished): InsideP
     const { turnOfCloth, facingAllowance } = table.styling;
     const facingCut = {
       turnOfCloth,
-      ...reaching,
+      reach: reaching.reach.value,
+      onShoulder: reaching.onShoulder.value,
       facingEdge: facingAllowance,
       allowance: cut.allowance.seam,
       opening: setting.opening,
@@ -32,6 +34,7 @@ export function drawFacings(table: LiningTable, unfinished: Unfinished): InsideP
     return parts.flatMap((part) => {
       const run = finishedRun(part, finished, panels);
       if (!run) return [];
+      markReach(table, run, reaching);
       const piece = { ...facingPiece(run, facingCut), number: 0 };
       for (const edge of piece.edges) table.line(part, `${piece.name}, ${edge.name}`, edge.curves);
       return [piece];
@@ -45,18 +48,38 @@ export function drawFacings(table: LiningTable, unfinished: Unfinished): InsideP
   };
 }
 
+interface FacingReach {
+  readonly reach: Mm;
+  readonly onShoulder: Mm;
+}
+
 /** How far the facings of necklines, or of armholes, reach: from their edges, and along a shoulder, mm. */
-function facingReach(
-  table: LiningTable,
-  finished: Finished,
-  shoulder: Mm | undefined,
-): Pick<FacingCut, 'reach' | 'onShoulder'> {
+function facingReach(table: LiningTable, finished: Finished, shoulder: Mm | undefined): FacingReach {
   const depth = finished === 'neck' ? rules.neckFacing : rules.armholeFacing;
   const reach = table.mm`Reach of the ${finished} facings: turn ${table.choice.turnOfCloth} + ${depth}`;
   const onShoulder = shoulder
     ? table.mm`Width of the ${finished} facings along the shoulder: ${reach}, at most ${rules.facingsMeet} of ${shoulder}`
     : reach;
-  return { reach: reach.value, onShoulder: onShoulder.value };
+  return { reach, onShoulder };
+}
+
+/** Marks how far they reach along the edges of the panels that end where they begin, or begin where they end. */
+function markReach(
+  { laidOut }: LiningTable,
+  { part, before, after }: Run,
+  { reach, onShoulder }: FacingReach,
+): void {
+  for (const [edge, isAfter] of [
+    [before, false],
+    [after, true],
+  ] as const) {
+    if (!['shoulder', 'side', 'centre back', 'centre front'].includes(edge.name)) continue;
+    const far = edge.name === 'shoulder' ? onShoulder : reach;
+    const length = edgeLength(edge);
+    if (length < far.value) continue;
+    const [from, to] = isAfter ? [0, far.value] : [length - far.value, length];
+    laidOut(far, 1, () => [{ on: part, curves: stretch(edge, from, to).curves }]);
+  }
 }
 
 /** Of the front, over all panels that it crosses, mm. */

@@ -1,22 +1,19 @@
 import { edgeEnd, edgeLength, edgeStart } from '../../engine/geometry/edge.ts';
 import type { Notch, PieceEdge } from '../../engine/pattern/piece.ts';
 import type { Rule } from '../../engine/pattern/rule.ts';
-import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import { liningOf } from '../lining/lining-pieces.ts';
 import type { Parts } from '../parts.ts';
 import { edgeNamed, pieceNamed } from '../piece-edges.ts';
 import { edge, plainSeam } from '../seams.ts';
 import { liningCentreBack } from '../skirt/lining.ts';
 import type { OpenedTable, OpeningStyling } from './choices.ts';
+import { markZip, type OpenedEdges } from './mark-zip.ts';
 import { openingRules as rules } from './rules.ts';
 import { openingSewing } from './sewing.ts';
 import { stayNotion } from './waist-stay.ts';
 import { zipNotions } from './zip-notions.ts';
 
-/** The edges an opening runs along: on the bodice, and going on below the waist. */
-interface OpeningEdges {
-  readonly bodice: EdgeRef;
-  readonly skirt: EdgeRef;
+interface OpeningEdges extends OpenedEdges {
   /** What of the bodice's edge lies above the zip. */
   readonly closedAbove: Rule;
 }
@@ -64,6 +61,7 @@ export function openDress(table: OpenedTable, dress: Parts): Parts {
   const onBodice = mm`Zip on the bodice: ${edgeOf} - closed above ${closedAbove}`;
   const zip = mm`Zip: ${rules.stockStep} x whole part of ((${onBodice} + ${rules.belowWaist}) / ${rules.stockStep}); the longest stock length that ends high enough`;
   const below = mm`Zip ends below the waist: ${zip} - ${onBodice}`;
+  markZip(table, dress, { bodice, skirt }, { edgeOf, closedAbove, onBodice, zip, below });
   const waist = dress.girths.find(({ level }) => level === 'waist');
   const lined = styling.skirtLining === 'lined';
   const panels = styling.opening === 'back' ? ['centre back'] : ['side front', 'side back'];

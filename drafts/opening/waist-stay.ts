@@ -1,6 +1,7 @@
 import type { Notion } from '../../engine/pattern/garment.ts';
 import type { Girth } from '../../engine/pattern/seam.ts';
 import type { SewingStep, State } from '../../engine/pattern/sewing.ts';
+import { goreNames } from '../skirt/by-gore.ts';
 import { amounts } from '../workroom-rules.ts';
 import type { Additions } from './additions.ts';
 import type { OpenedTable, OpeningStyling } from './choices.ts';
@@ -11,19 +12,17 @@ export const stayNames = { tape: 'waist stay tape', ribbon: 'waist stay ribbon' 
 
 /** What keeps the waist from stretching, as long as the waist is finished, or as long as it is on the body and its ends. */
 export function stayNotion(
-  { mm, measured, size, styling: { waistStay } }: OpenedTable,
+  { mm, measured, laidOut, size, styling: { waistStay } }: OpenedTable,
   { body, ease }: Girth,
 ): readonly Notion[] {
   if (waistStay === 'none') return [];
   if (waistStay === 'tape') {
-    const { value } = measured(
-      'Waist stay tape',
-      'as long as the finished waist',
-      body + ease,
-      size.waistGirth,
+    const tape = measured('Waist stay tape', 'as long as the finished waist', body + ease, size.waistGirth);
+    laidOut(tape, 2, () =>
+      goreNames.map((name) => ({ on: name.endsWith('front') ? 'front' : 'back', name: `${name} waist` })),
     );
     const note = 'twill tape or selvedge, sewn into the waist seam';
-    return [{ name: stayNames.tape, count: 1, length: value, note }];
+    return [{ name: stayNames.tape, count: 1, length: tape.value, note }];
   }
   const { value } =
     mm`Waist stay ribbon: waist girth ${size.waistGirth} + 2 x ${rules.stayTurned}; its ends turned under`;

@@ -1,5 +1,6 @@
 import { sides } from '../../engine/body/side.ts';
 import type { Issue } from '../../engine/issue.ts';
+import type { Dimension } from '../../engine/pattern/dimension.ts';
 import type { Notion, Step, StepDrawing } from '../../engine/pattern/garment.ts';
 import type { Ground } from '../../engine/pattern/quantity.ts';
 import { stepText } from '../../engine/pattern/step-text.ts';
@@ -45,7 +46,12 @@ export function stepsOfBoth(right: readonly Step[], left: readonly Step[]): read
       from: step.from.map(renumbered),
       ...(step.draws ? { draws: onLeftDrawings(step.draws) } : {}),
       ...(step.dimensions
-        ? { dimensions: step.dimensions.map((each) => ({ ...onLeftSide(each), of: renumbered(each.of) })) }
+        ? {
+            dimensions: step.dimensions.map((each) => ({
+              ...onLeftDimension(each),
+              of: renumbered(each.of),
+            })),
+          }
         : {}),
     })),
   ];
@@ -57,6 +63,11 @@ const byWords = (steps: readonly Step[]): ReadonlyMap<string, Step> =>
 function onLeftDrawings({ points, lines }: StepDrawing): StepDrawing {
   return { points: points.map(onLeftSide), lines: lines.map(onLeftSide) };
 }
+
+const onLeftDimension = (dimension: Dimension): Dimension =>
+  dimension.kind === 'parts'
+    ? { ...dimension, parts: dimension.parts.map(onLeftSide) }
+    : onLeftSide(dimension);
 
 const onLeftSide = <T extends { readonly on: string }>(each: T): T => ({ ...each, on: `left ${each.on}` });
 

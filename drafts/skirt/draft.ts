@@ -1,5 +1,6 @@
 import { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
+import { point } from '../../engine/geometry/point.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { Piece } from '../../engine/pattern/piece.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
@@ -84,6 +85,8 @@ export function drawSkirt(onto: SkirtTable, waist: ByGore<Mm>, solver: Solver = 
   if (styling.skirtLining === 'none') return { ok: true, value: parts, issues: [] };
   table.heading('The lining of the skirt');
   const up = table.mm`Lining of the skirt: shorter at the hem by ${rules.liningShorter}; the gores once more, held at the waist`;
+  const hem = gores['centre front'].hemLeft;
+  table.dimension('skirt centre front', up, point(hem.x, hem.y - up.value), hem);
   const lining = skirtLining(cutGores(up.value), body.size.hipGirth, sizes, styling);
   return { ok: true, value: together(parts, lining), issues: [] };
 }

@@ -52,7 +52,11 @@ export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): 
   const hemRight = table.point(on, `hem at the ${right}`, point(hemOut.value, hemDown.value));
   table.dimension(on, hemOut, point(0, hemDown.value), hemRight);
   table.dimension(on, hemDown, point(hemOut.value, 0), hemRight);
-  table.angleAt(on, lean, hipRight, moved(hipRight, { x: 0, y: below.value }), hemRight);
+  const plumb = moved(hipRight, { x: 0, y: below.value });
+  table.angleAt(on, lean, hipRight, plumb, hemRight);
+  // Where a fitting took in the hip, each gore leans as it must.
+  if (Math.abs(lean.value - sizes.lean.value) <= RELATION_ANGLE)
+    table.angleAt(on, sizes.lean, hipRight, plumb, hemRight);
   const hemLeft = table.point(
     on,
     `hem at the ${left}`,

@@ -1,5 +1,6 @@
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/text/figure.ts';
+import { acrossGores, halves } from './across-gores.ts';
 import { type ByGore, byGore, type GoreSeam, isHalf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { goreHips } from './gore-hips.ts';
@@ -43,7 +44,7 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
       )
     : waist;
   const halfHip = mm`Half hip: (hip girth ${size.hipGirth} + ease ${choice.hipEase}) / 2`;
-  const hip = goreHips(table, halfHip, drafted);
+  const { gores: hip, ...hips } = goreHips(table, halfHip, drafted);
   const sweep =
     choice.hemSweep === 'auto'
       ? mm`Hem sweep: ${choice.skirtFullness} x 2 x half hip ${halfHip}`
@@ -56,7 +57,15 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
   );
   const atHip = takenFromGores(table, 'hip');
   const finishedHip = mm`Finished hip: 2 x half hip ${halfHip}`;
-  sayTakenIn(table, 'hip', finishedHip, size.hipGirth, atHip);
+  const leftHip = sayTakenIn(table, 'hip', finishedHip, size.hipGirth, atHip);
+
+  table.laidOut(sweep, 2, () => acrossGores('hem'));
+  table.laidOut(leftHip, 2, () => acrossGores('hip level'));
+  if (!atHip) {
+    table.laidOut(halfHip, 1, () => acrossGores('hip level'));
+    table.laidOut(hips.front, 1, () => acrossGores('hip level', halves.front));
+    table.laidOut(hips.back, 1, () => acrossGores('hip level', halves.back));
+  }
 
   table.heading('Lengths of the skirt');
   const rise = mm`Waist rises to the side: ${rules.sideRise} of (hip girth ${size.hipGirth} - waist girth ${size.waistGirth}), at least ${rules.leastRise}, at most ${rules.mostRise}`;

@@ -8,6 +8,7 @@ import { liningOf } from '../lining/lining-pieces.ts';
 import { makingChoices, waistEase } from '../making-choices.ts';
 import { inOrder } from '../parts.ts';
 import { skirtShapedBy } from '../shaped-by.ts';
+import { acrossGores, halves } from './across-gores.ts';
 import { type ByGore, goreNames } from './by-gore.ts';
 import { skirtChoices } from './choices.ts';
 import { drawSkirt } from './draft.ts';
@@ -36,7 +37,13 @@ function ownWaist(table: DraftingTable<typeof choices>): OwnWaist {
   };
   const taken = takenFromGores(table, 'waist');
   const finished = mm`Finished waist: 2 x half waist ${half}`;
-  sayTakenIn(table, 'waist', finished, size.waistGirth, taken);
+  const left = sayTakenIn(table, 'waist', finished, size.waistGirth, taken);
+  table.laidOut(left, 2, () => acrossGores('waist'));
+  if (!taken) {
+    table.laidOut(half, 1, () => acrossGores('waist'));
+    table.laidOut(front, 1, () => acrossGores('waist', halves.front));
+    table.laidOut(back, 1, () => acrossGores('waist', halves.back));
+  }
   return {
     gores: takenIn(table, 'waist', gores, taken),
     ease: choice.waistEase.value - (taken?.girth.value ?? 0),

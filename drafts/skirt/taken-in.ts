@@ -44,14 +44,14 @@ export const takenIn = (
     ? byGore((name) => mm`Fitting, ${level} of the ${name} gore: ${gores[name]} - ${taken.gores[name]}`)
     : gores;
 
-/** Tells what was pinned at a level, and what its finished girth becomes. */
+/** Tells what was pinned at a level, and what its finished girth becomes, which it returns. */
 export function sayTakenIn(
   table: Pick<SkirtTable, 'body' | 'mm' | 'say' | 'remark'>,
   level: 'waist' | 'hip',
   drafted: Mm,
   body: Mm,
   taken: TakenFromGores | undefined,
-): void {
+): Mm {
   sayPinned(table, [level]);
-  if (taken) sayTaken(table, level, drafted, body, taken.girth);
+  return taken ? sayTaken(table, level, drafted, body, taken.girth) : drafted;
 }

@@ -1,3 +1,4 @@
+import { point } from '../../engine/geometry/point.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { PlainSleeveTable } from './choices.ts';
 import type { FittedCap } from './fitted-cap.ts';
@@ -38,4 +39,18 @@ export function drawArm(table: PlainSleeveTable, { width, height }: FittedCap): 
   }
   const hem = table.mm`Sleeve width at the wrist: wrist girth ${size.wristGirth} + ${rules.wristEase}, at most width at the elbow ${atElbow}`;
   return { width, length, hem, elbow: { below: toElbow, width: atElbow } };
+}
+
+/** Marks how long the sleeve is, straight down, and how wide at each level. */
+export function markArm({ dimension }: Pick<PlainSleeveTable, 'dimension'>, arm: Arm): void {
+  const { width, length, hem, elbow } = arm;
+  const across = (of: Mm, y: number): void =>
+    dimension('sleeve', of, point(-of.value / 2, y), point(of.value / 2, y));
+  across(width, 0);
+  across(hem, length.value);
+  const x = hem.value / 2;
+  dimension('sleeve', length, point(x, 0), point(x, length.value));
+  if (!elbow) return;
+  across(elbow.width, elbow.below.value);
+  dimension('sleeve', elbow.below, point(0, 0), point(0, elbow.below.value));
 }

@@ -1,12 +1,11 @@
 import { type Solver, solve } from '../../engine/constraints/solve.ts';
-import { point } from '../../engine/geometry/point.ts';
 import type { Issue, Result } from '../../engine/issue.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/text/figure.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
 import type { Parts } from '../parts.ts';
 import { drawEdges } from '../piece-edges.ts';
-import { drawArm } from './arm.ts';
+import { drawArm, markArm } from './arm.ts';
 import { plainArmEase } from './arm-ease.ts';
 import { belowPlainCap, turnUpOf } from './arm-edges.ts';
 import { laidDown } from './armhole.ts';
@@ -48,8 +47,7 @@ export function drawPlainSleeve(
   drawEdges(table, piece, isCapEdge);
   table.say`Sleeve below its cap: its seam ${arm.length} mm long, at the top ${arm.width} mm wide and at the hem ${arm.hem} mm`;
   drawEdges(table, piece, (name) => !isCapEdge(name));
-  table.dimension('sleeve', arm.length, 'front seam');
-  table.dimension('sleeve', arm.width, point(-arm.width.value / 2, 0), point(arm.width.value / 2, 0));
+  markArm(table, arm);
   const seams = sleeveSeams(armholeRefs(cut), { ease: styling.capEase, ratio: 1 }, piece);
   const parts: Parts = {
     pieces: [piece],

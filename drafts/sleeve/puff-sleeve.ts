@@ -30,6 +30,11 @@ export function drawPuffSleeve(table: PuffSleeveTable, cut: PanelCut, solver: So
     armhole.girth,
     cut.plan.foundation.levels.underarm,
   );
+  const { plan } = cut;
+  table.laidOut(girth, 1, () => [
+    ...plan.back.armhole.map((name) => ({ on: 'back', name })),
+    ...plan.front.armhole.map((name) => ({ on: 'front', name })),
+  ]);
   const fullness = table.ratio`Crown for each mm of armhole: ${choice.sleeveFullness}`;
   const height = table.mm`Cap height, puffed: ${rules.capShare} of armhole ${girth} + ${choice.puffHeight}`;
   const fitted = fitCap(

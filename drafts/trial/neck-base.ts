@@ -2,6 +2,7 @@ import { point } from '../../engine/geometry/point.ts';
 import type { Style } from '../bodice/style.ts';
 import { type StyleLines, styleLines } from '../bodice/style-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
+import { alongShoulder } from '../foundation/neck-and-shoulder.ts';
 import type { FoundationTable } from '../foundation/table.ts';
 import { trialRules as rules } from './rules.ts';
 
@@ -19,6 +20,11 @@ export function drawNeckBase(table: FoundationTable, foundation: Foundation): St
   table.heading('Neck base');
   const { front, back } = foundation;
   const middle = table.mm`Princess line at the shoulder, from the side neck: shoulder length ${table.size.shoulderLength} / 2`;
+  for (const [on, { shoulder }] of [
+    ['front', front],
+    ['back', back],
+  ] as const)
+    table.dimension(on, middle, shoulder.sideNeck, alongShoulder(shoulder, middle.value));
   const width = table.measured(
     'Front neck, centre to side',
     'on the drawing',

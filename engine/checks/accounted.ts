@@ -22,14 +22,19 @@ export function unaccounted(garment: Garment, tape: Tape): Issue[] {
   return [
     ...unsewn(garment),
     ...uncounted(garment),
-    ...flatMapped(garment.girths, (girth) => miscounted(girth, tape)),
-    ...flatMapped(garment.girths, (girth) => ofAnother(girth, garment.wearer)),
+    ...girthFaults(garment, tape),
     ...unjoined(garment, tape),
     ...flatMapped(garment.pieces, cutFaults),
     ...flatMapped(garment.pieces, overclaimed),
     ...misnumbered(garment.pieces),
   ];
 }
+
+/** Of these, what hangs on her measures: girths that count their pieces otherwise than they are cut, or are not the wearer's. */
+export const girthFaults = ({ girths, wearer }: Garment, tape: Tape): Issue[] => [
+  ...flatMapped(girths, (girth) => miscounted(girth, tape)),
+  ...flatMapped(girths, (girth) => ofAnother(girth, wearer)),
+];
 
 /** The codes of what is left out of account. */
 export const accountCodes = [

@@ -121,6 +121,8 @@ function fromCutting(
       const x = places[i] as number;
       const y = places[i + 1] as number;
       if (x < reach.left || x > reach.right || y < reach.top || y > reach.bottom) continue;
+      // Hardly any place is nearer, and to say where it would be makes objects for all.
+      if (whichIsNear(side.curves, x, y, least, 0) < 0) continue;
       const p = point(x, y);
       const near = nearest(side.curves, p, least);
       if (near && isTooNear(side, sides, near, p, bound)) found.push(near.distance);

@@ -1,16 +1,18 @@
 import { flatMapped } from '../flat-mapped.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { unaccounted } from './accounted.ts';
+import { girthFaults, unaccounted } from './accounted.ts';
 import { type CheckBounds, draftBounds } from './bounds.ts';
 import { closeGirths } from './close.ts';
 import { curveFaults } from './curves.ts';
 import { dartLegFaults } from './darts.ts';
-import { markFaults } from './marks.ts';
+import { isKnownSound, noteSound } from './known-structures.ts';
+import { markFaults, misplacedNotches } from './marks.ts';
 import { misnamed } from './misnamed.ts';
 import { outlineFaults } from './outlines.ts';
 import type { Report } from './report.ts';
 import { sewingFaults } from './sewing.ts';
 import { shapeFigures } from './shape.ts';
+import { structureOf } from './structure.ts';
 import { tapeFor } from './tape.ts';
 import { trueJoins } from './true.ts';
 import { walk } from './walk.ts';
@@ -26,9 +28,10 @@ export function checkGarment(garment: Garment, bounds: CheckBounds = draftBounds
   const { joins, issues: corners } = trueJoins(garment, tape, bounds.join);
   const { girths, issues: gaps } = closeGirths(garment, tape, bounds.girth);
   const { shapes, issues: misshapen } = shapeFigures(garment, tape, bounds);
+  const structure = structureOf(garment);
+  const isKnown = isKnownSound(structure);
   const issues = [
-    ...misnamed(garment, tape),
-    ...unaccounted(garment, tape),
+    ...(isKnown ? girthFaults(garment, tape) : [...misnamed(garment, tape), ...unaccounted(garment, tape)]),
     ...flatMapped(garment.pieces, (piece) => outlineFaults(piece)),
     ...flatMapped(garment.pieces, (piece) => curveFaults(piece, bounds.kink)),
     ...flatMapped(garment.pieces, (piece) => dartLegFaults(piece, bounds.seam)),
@@ -36,9 +39,11 @@ export function checkGarment(garment: Garment, bounds: CheckBounds = draftBounds
     ...corners,
     ...gaps,
     ...misshapen,
-    ...markFaults(garment, tape),
-    ...sewingFaults(garment, tape),
+    ...(isKnown
+      ? misplacedNotches(garment, tape)
+      : [...markFaults(garment, tape), ...sewingFaults(garment, tape)]),
   ];
+  if (!isKnown && issues.length === 0) noteSound(structure);
   return {
     ok: issues.length === 0,
     garment: garment.name,

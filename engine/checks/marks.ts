@@ -24,11 +24,15 @@ interface PlacedNotch {
  */
 export function markFaults(garment: Garment, tape: Tape): Issue[] {
   return [
-    ...flatMapped(garment.pieces, (piece) => [...strayNotches(piece, tape), ...bareFolds(piece)]),
+    ...misplacedNotches(garment, tape),
     ...lonelyNotches(garment, tape),
     ...flatMapped(garment.seams, (seam) => [...repeatedNotches(seam, tape), ...unlikePartners(seam, tape)]),
   ];
 }
+
+/** Of these, what hangs on where notches lie: those that lie off their edges, and folds that have none at their ends. */
+export const misplacedNotches = ({ pieces }: Garment, tape: Tape): Issue[] =>
+  flatMapped(pieces, (piece) => [...strayNotches(piece, tape), ...bareFolds(piece)]);
 
 function strayNotches(piece: Piece, tape: Tape): Issue[] {
   return flatMapped(piece.notches, (notch) => {

@@ -1,5 +1,5 @@
 import type { Bounds } from '../geometry/bounds.ts';
-import { chordPoints } from '../geometry/chords.ts';
+import { chordsWithin, writeEvenPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { between, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
@@ -23,20 +23,40 @@ const RUN = 8;
 
 /** Curves by chords within `flatness` (mm) of them, in stretches. */
 export function drawn(curves: readonly Curve[], flatness: number): DrawnCurves {
-  const ends: number[] = [];
-  const stretches: number[] = [];
-  for (const curve of curves) {
-    const start = ends.length;
-    const points = chordPoints(curve, flatness);
-    for (let i = 0; i < points.length; i++) ends.push(points[i] as number);
-    for (let first = start; first + 2 < ends.length; first += 2 * RUN)
-      addStretch(stretches, ends, first, Math.min(first + 2 * RUN, ends.length - 2));
+  const counts = curves.map((curve) => chordsWithin(curve, flatness));
+  // Lists that are as long as they will be from the start: to grow would cost more than all that is written into them.
+  let places = 0;
+  let runs = 0;
+  for (const count of counts) {
+    places += 2 * (count + 1);
+    runs += Math.ceil(count / RUN);
+  }
+  const ends = new Array<number>(places);
+  const stretches = new Array<number>(STRETCH * runs);
+  let start = 0;
+  let stretch = 0;
+  for (let i = 0; i < curves.length; i++) {
+    const count = counts[i] as number;
+    writeEvenPoints(curves[i] as Curve, count, ends, start);
+    const last = start + 2 * count;
+    for (let first = start; first < last; first += 2 * RUN, stretch += STRETCH)
+      writeStretch(stretches, stretch, ends, first, Math.min(first + 2 * RUN, last));
+    start = last + 2;
   }
   return { ends, stretches };
 }
 
-function addStretch(stretches: number[], ends: readonly number[], first: number, last: number): void {
-  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+function writeStretch(
+  stretches: number[],
+  at: number,
+  ends: readonly number[],
+  first: number,
+  last: number,
+): void {
+  let left = Infinity;
+  let right = -Infinity;
+  let top = Infinity;
+  let bottom = -Infinity;
   for (let i = first; i <= last; i += 2) {
     const x = ends[i] as number;
     const y = ends[i + 1] as number;
@@ -45,7 +65,12 @@ function addStretch(stretches: number[], ends: readonly number[], first: number,
     top = Math.min(top, y);
     bottom = Math.max(bottom, y);
   }
-  stretches.push(first, last, left, right, top, bottom);
+  stretches[at] = first;
+  stretches[at + 1] = last;
+  stretches[at + 2] = left;
+  stretches[at + 3] = right;
+  stretches[at + 4] = top;
+  stretches[at + 5] = bottom;
 }
 
 /** The upright rectangle about all that is drawn. */

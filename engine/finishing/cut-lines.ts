@@ -2,8 +2,9 @@ import { flatMapped } from '../flat-mapped.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { EdgeRef } from '../pattern/seam.ts';
-import { allowancesOf, aroundCorners, cornerAfter } from './cut-line.ts';
+import { allowancesOf, aroundCorners, cornerAfter, rankOf } from './cut-line.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
+import { around } from './one-line.ts';
 import { turnCorner } from './turn-corner.ts';
 
 /** Where one side of a seam ends: which corner of which piece (the place of the edge that ends there). */
@@ -75,11 +76,13 @@ function seamEnd(
   const place = piece.edges.findIndex((edge) => edge.name === ref.edge);
   if (place < 0) return undefined;
   const atEdgeEnd = (whichEnd === 'end') !== (ref.reversed ?? false);
-  const corner = atEdgeEnd ? place : (place - 1 + piece.edges.length) % piece.edges.length;
+  const corner = atEdgeEnd ? place : around(place - 1, piece.edges.length);
+  const [own, other] = [
+    piece.edges[place],
+    piece.edges[atEdgeEnd ? around(place + 1, piece.edges.length) : corner],
+  ];
+  if (!own || !other || !(rankOf(own) < rankOf(other)) || own.allowance === 0) return undefined;
   const turning = cornerAfter(piece, allowances.get(piece.name) ?? [], corner);
-  if (!turning) return undefined;
-  const [own, other] = atEdgeEnd ? [turning.before, turning.after] : [turning.after, turning.before];
-  if (!(own.rank < other.rank) || own.width === 0) return undefined;
-  const { reach } = turnCorner(turning);
+  const reach = turning && turnCorner(turning).reach;
   return reach === undefined ? undefined : { piece: piece.name, corner, reach };
 }

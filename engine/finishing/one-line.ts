@@ -1,4 +1,5 @@
-import { edgeLength, endDirection, startDirection } from '../geometry/edge.ts';
+import { edgeEnd, edgeLength, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
+import { distance } from '../geometry/point.ts';
 import { SMOOTH_ANGLE } from '../geometry/tolerance.ts';
 import { cross, dot } from '../geometry/vector.ts';
 import type { Piece } from '../pattern/piece.ts';
@@ -21,7 +22,7 @@ export function linesAt(
   const next = around(i + 1, edges.length);
   const reach = Math.max(edges[i]?.allowance ?? 0, edges[next]?.allowance ?? 0);
   // Most edges are longer than that.
-  if (lengthAt(piece, i) >= reach && lengthAt(piece, next) >= reach) return { before: [i], after: [next] };
+  if (isAsLong(piece, i, reach) && isAsLong(piece, next, reach)) return { before: [i], after: [next] };
   const walk = (from: number, step: 1 | -1): readonly number[] => {
     const line = [from];
     let far = lengthAt(piece, from);
@@ -39,6 +40,15 @@ export function linesAt(
 const lengthAt = ({ edges }: Piece, place: number): number => {
   const edge = edges[place];
   return edge ? edgeLength(edge, ROUGHLY) : 0;
+};
+
+/** Whether an edge is as long as an allowance reaches: nearly all are even from end to end. */
+const isAsLong = (piece: Piece, place: number, reach: number): boolean => {
+  const edge = piece.edges[place];
+  return (
+    edge !== undefined &&
+    (distance(edgeStart(edge), edgeEnd(edge)) >= reach || lengthAt(piece, place) >= reach)
+  );
 };
 
 /** Whether the edge at place `i` runs on into the next without a corner, at the same allowance. Darts keep edges apart. */

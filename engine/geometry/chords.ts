@@ -20,18 +20,23 @@ export function chordsWithin(curve: Curve, flatness: number): number {
 
 /** The places of a curve at so many even steps of its parameter, both ends counted, flat: x, y, x, y ... */
 export function evenPoints(curve: Curve, steps: number): readonly number[] {
+  const points = new Array<number>(2 * (steps + 1));
+  writeEvenPoints(curve, steps, points, 0);
+  return points;
+}
+
+/** Writes them into a list, from place `first` on. */
+export function writeEvenPoints(curve: Curve, steps: number, into: number[], first: number): void {
   const { from, to } = curve;
   const { handle1, handle2 } = asCubic(curve);
-  const points = new Array<number>(2 * (steps + 1));
-  for (let i = 0; i <= steps; i++) {
+  for (let i = 0, at = first; i <= steps; i++, at += 2) {
     const t = i / steps;
     const u = 1 - t;
     const a = u * u * u;
     const b = 3 * u * u * t;
     const c = 3 * u * t * t;
     const d = t * t * t;
-    points[2 * i] = a * from.x + b * handle1.x + c * handle2.x + d * to.x;
-    points[2 * i + 1] = a * from.y + b * handle1.y + c * handle2.y + d * to.y;
+    into[at] = a * from.x + b * handle1.x + c * handle2.x + d * to.x;
+    into[at + 1] = a * from.y + b * handle1.y + c * handle2.y + d * to.y;
   }
-  return points;
 }

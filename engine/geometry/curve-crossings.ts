@@ -30,11 +30,19 @@ export function curveCrossings(a: Curve, b: Curve): readonly CurveCrossing[] {
 
 /** Whether one is the other, or that drawn backwards: the most that there is to search, for nothing. */
 function coincide(a: Curve, b: Curve): boolean {
-  const [own, other] = [controlPoints(a), controlPoints(b)];
-  const isSame = (points: readonly Point[]): boolean =>
-    points.length === own.length && own.every((p, i) => p.x === points[i]?.x && p.y === points[i]?.y);
-  return isSame(other) || isSame(other.toReversed());
+  const [handle1, handle2] = b.kind === 'line' ? [b.from, b.to] : [b.handle1, b.handle2];
+  return (
+    a.kind === b.kind &&
+    (isThrough(a, b.from, handle1, handle2, b.to) || isThrough(a, b.to, handle2, handle1, b.from))
+  );
 }
+
+const isThrough = (curve: Curve, from: Point, handle1: Point, handle2: Point, to: Point): boolean =>
+  isAt(curve.from, from) &&
+  isAt(curve.to, to) &&
+  (curve.kind === 'line' || (isAt(curve.handle1, handle1) && isAt(curve.handle2, handle2)));
+
+const isAt = (p: Point, q: Point): boolean => p.x === q.x && p.y === q.y;
 
 /** Most curves do not meet. */
 const none: readonly CurveCrossing[] = [];
@@ -150,11 +158,19 @@ function stray({ curve, start, end }: CurvePart): number {
 
 const relative = (far: number, { from, to }: Curve): number => (far === 0 ? 0 : far / distance(from, to));
 
-const boxesMeet = (a: Curve, b: Curve): boolean =>
-  least(a, 'x') <= most(b, 'x') + COINCIDENCE &&
-  least(b, 'x') - COINCIDENCE <= most(a, 'x') &&
-  least(a, 'y') <= most(b, 'y') + COINCIDENCE &&
-  least(b, 'y') - COINCIDENCE <= most(a, 'y');
+/** Whether the boxes about the control points of two curves meet, or all but: axis by axis, for most are told by one. */
+function boxesMeet(a: Curve, b: Curve): boolean {
+  const ofLine = a.kind === 'line';
+  const [p, q, r, s] = [a.from, ofLine ? a.from : a.handle1, ofLine ? a.to : a.handle2, a.to];
+  const toLine = b.kind === 'line';
+  const [t, u, v, w] = [b.from, toLine ? b.from : b.handle1, toLine ? b.to : b.handle2, b.to];
+  return (
+    Math.min(p.x, q.x, r.x, s.x) <= Math.max(t.x, u.x, v.x, w.x) + COINCIDENCE &&
+    Math.min(t.x, u.x, v.x, w.x) - COINCIDENCE <= Math.max(p.x, q.x, r.x, s.x) &&
+    Math.min(p.y, q.y, r.y, s.y) <= Math.max(t.y, u.y, v.y, w.y) + COINCIDENCE &&
+    Math.min(t.y, u.y, v.y, w.y) - COINCIDENCE <= Math.max(p.y, q.y, r.y, s.y)
+  );
+}
 
 /** Least coordinate of a curve's control points. */
 export const least = (curve: Curve, axis: 'x' | 'y'): number =>

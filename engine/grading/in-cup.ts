@@ -3,6 +3,7 @@ import { cupDifference } from '../body/cup.ts';
 import { unitScale } from '../body/ranges.ts';
 import { readBody } from '../body/read.ts';
 import type { Issue, Result } from '../issue.ts';
+import type { Unit } from '../text/units.ts';
 import type { ChartSize } from './chart.ts';
 
 /** What is held while the cup changes. */
@@ -25,7 +26,8 @@ const withTheCup: ReadonlySet<MeasurementName> = new Set([
 
 /**
  * A size of a chart in another cup than its own: bust girth less under-bust girth becomes the middle of the letter's cup
- * (EN 13402), the one that `at` names stays, and so does the frame. Fails where the size itself cannot be read.
+ * (EN 13402), the one that `at` names stays, and so does the frame. It is written in inches where the chart is, and so spoken
+ * of in inches, else in mm. Fails where the size itself cannot be read.
  */
 export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<ChartSize> {
   const read = readBody(size.body);
@@ -35,22 +37,21 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
   });
   if (!read.ok) return atSize(read.issues);
   const own = read.value;
+  const units = size.body.units === 'in' ? 'in' : 'mm';
   const difference = cupDifference(letter) ?? 0;
   const { bustGirth, underBustGirth } = own.size;
   const girths =
     at === 'bust'
       ? { bustGirth, underBustGirth: bustGirth - difference }
       : { bustGirth: underBustGirth + difference, underBustGirth };
-  const frame = measurementsOf(
-    own,
-    (name) => !withTheCup.has(name) && (at === 'underBust' || size.given.includes(name)),
-  );
-  const [before, after] = [own.size, girths].map((breast) =>
+  const isKept = (name: MeasurementName): boolean =>
+    !withTheCup.has(name) && (at === 'underBust' || size.given.includes(name));
+  const frame = written(measurementsOf(own, isKept), units);
+  const [before, after] = [{ bustGirth, underBustGirth }, girths].map((breast) =>
     readBody({
       ...frame,
-      units: 'mm',
-      bustGirth: breast.bustGirth,
-      underBustGirth: breast.underBustGirth,
+      ...written(breast, units),
+      units,
       sure: ['bustGirth', 'underBustGirth', ...Object.keys(frame)],
     }),
   );
@@ -58,7 +59,7 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
     return atSize([before, after].flatMap((one) => (one && !one.ok ? one.issues : [])));
   const moved = size.given
     .filter((name) => withTheCup.has(name))
-    .map((name) => [name, own.size[name] + after.value.size[name] - before.value.size[name]]);
+    .map((name) => [name, own.size[name] + after.value.size[name] - before.value.size[name]] as const);
   const { name: _, units: __, cup: ___, sure: ____, ...others } = size.body;
   const kept = Object.entries(others).filter(([field]) => !measurementNames.some((name) => name === field));
   const name = `${size.size} ${letter}`;
@@ -72,10 +73,10 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
       body: {
         ...Object.fromEntries(kept),
         ...frame,
-        ...Object.fromEntries(moved),
-        ...girths,
+        ...written(Object.fromEntries(moved), units),
+        ...written(girths, units),
         name,
-        units: 'mm',
+        units,
         // They come of the chart and of EN 13402, not of a pen.
         sure: [...new Set([...size.given, 'bustGirth', 'underBustGirth'])],
       },
@@ -84,11 +85,16 @@ export function inCup(size: ChartSize, letter: string, at: CupsAt): Result<Chart
   };
 }
 
-/** Measurements of a body as a file in mm says them. */
-function measurementsOf(
-  { size }: Body,
-  wanted: (name: MeasurementName) => boolean,
-): Readonly<Record<string, number>> {
-  const names = measurementNames.filter(wanted);
-  return Object.fromEntries(names.map((name) => [name, size[name] / unitScale(name, 'mm')]));
-}
+type Measured = Readonly<Partial<Record<MeasurementName, number>>>;
+
+/** Measurements (mm, radians) as a file in this unit says them. */
+const written = (measured: Measured, units: Unit): Measured =>
+  Object.fromEntries(
+    measurementNames.flatMap((name) => {
+      const value = measured[name];
+      return value === undefined ? [] : [[name, value / unitScale(name, units)]];
+    }),
+  );
+
+const measurementsOf = ({ size }: Body, wanted: (name: MeasurementName) => boolean): Measured =>
+  Object.fromEntries(measurementNames.filter(wanted).map((name) => [name, size[name]]));

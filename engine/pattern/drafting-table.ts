@@ -103,7 +103,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
   styling: StylingOf<Choices>,
   sketch: SketchBuilder = new SketchBuilder(),
 ): DraftingTable<Choices> {
-  const { take, placedBy, heading, point, line, curves, points, dimension, angleAt, solved, steps } =
+  const { take, placedBy, heading, point, line, curves, points, dimension, angleAt, laidOut, solved, steps } =
     stepLog();
   const { refuse, refusals, remark, remarks } = issueBook();
   const computes =
@@ -129,6 +129,7 @@ export function draftingTable<const Choices extends readonly Choice[]>(
     points,
     dimension,
     angleAt,
+    laidOut,
     solved,
     steps,
     refuse,

@@ -2,6 +2,7 @@ import type { Body } from '../body/body.ts';
 import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Issue } from '../issue.ts';
+import type { Dimension } from './dimension.ts';
 import type { Piece } from './piece.ts';
 import type { Ground, QuantityUnit } from './quantity.ts';
 import type { Girth, Join, Seam } from './seam.ts';
@@ -81,20 +82,6 @@ export interface Step {
   /** Lengths and angles that can be seen on a drawing by what has been drawn with it, its own or those of others. */
   readonly dimensions?: readonly Dimension[];
 }
-
-/**
- * Where a number lies on a named drawing: a length from one place straight to another, or along a line of a step, by its name;
- * an angle at a place, between the ways to two others.
- */
-export type Dimension = {
-  readonly on: string;
-  /** What is so long or wide: a measurement, a choice, a rule, or a step. */
-  readonly of: Ground;
-} & (
-  | { readonly kind: 'straight'; readonly from: Point; readonly to: Point }
-  | { readonly kind: 'line'; readonly name: string }
-  | { readonly kind: 'angle'; readonly at: Point; readonly from: Point; readonly to: Point }
-);
 
 /** Points placed and lines drawn by a step, each on a named drawing, such as `back`. */
 export interface StepDrawing {

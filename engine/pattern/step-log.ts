@@ -1,11 +1,10 @@
 import type { Solution } from '../constraints/solution.ts';
 import { DraftMistake } from '../draft-mistake.ts';
-import { distance, type Point, vectorBetween } from '../geometry/point.ts';
-import { COINCIDENCE, RELATION_ANGLE } from '../geometry/tolerance.ts';
-import { cross, dot } from '../geometry/vector.ts';
-import { figure } from '../text/figure.ts';
-import type { Dimension, PlacedLine, PlacedPoint, Step } from './garment.ts';
-import { type Angle, exactly, type Given, type Ground, type Mm, type QuantityUnit } from './quantity.ts';
+import { flatMapped } from '../flat-mapped.ts';
+import type { Point } from '../geometry/point.ts';
+import { angleLies, type Dimension, type DimensionPart, lengthLies, partsLie } from './dimension.ts';
+import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
+import { exactly, type Given, type Ground, type Mm, type Quantity, type QuantityUnit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { SentenceParts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
@@ -34,7 +33,14 @@ interface Entry {
   readonly heading: string | undefined;
   readonly points: PlacedPoint[];
   readonly lines: PlacedLine[];
-  readonly dimensions: Dimension[];
+  readonly dimensions: (Dimension | LaidOut)[];
+}
+
+/** Where the parts of a length lie, to be asked when somebody reads the steps. */
+interface LaidOut {
+  readonly of: Mm;
+  readonly times: number;
+  readonly parts: () => readonly DimensionPart[];
 }
 
 /** The steps of a draft in the order in which they are taken, and what each puts on paper. */
@@ -61,7 +67,12 @@ export interface StepLog {
     ...where: readonly [from: Point, to: Point] | readonly [line: string]
   ) => void;
   /** An angle lies on a drawing `at` a place, between the ways from there to two others. Another than lies there is a mistake of the draft. */
-  readonly angleAt: (on: string, of: Angle, at: Point, from: Point, to: Point) => void;
+  readonly angleAt: (on: string, of: Quantity, at: Point, from: Point, to: Point) => void;
+  /**
+   * A length lies in parts, on one drawing or on several, and is so many `times` as long as they are together. They are asked
+   * for, and held to that, when the steps are read.
+   */
+  readonly laidOut: (of: Mm, times: number, parts: () => readonly DimensionPart[]) => void;
   /** Gives the lines and points asked for so that a solution has. */
   readonly solved: (solution: Pick<Solution, 'curves' | 'points'>) => void;
   /** The step that placed a point, where one did. */
@@ -111,49 +122,24 @@ export function stepLog(): StepLog {
         awaited.push({ kind: 'point', entry, on, name, words });
     },
     dimension: (on, of, ...where) => {
-      latest().dimensions.push(dimensioned(on, of, where));
+      latest().dimensions.push(lengthLies(on, of, where));
     },
     angleAt: (on, of, at, from, to) => {
-      latest().dimensions.push(angled(on, of, at, [from, to]));
+      latest().dimensions.push(angleLies(on, of, at, [from, to]));
+    },
+    laidOut: (of, times, parts) => {
+      latest().dimensions.push({ of, times, parts });
     },
     solved: (solution) => {
       awaited = awaited.filter((each) => !drawn(each, solution));
     },
     placedBy: (at) => placed.get(at),
-    steps: () => entries.map((entry, i) => written(entry, i + 1)),
+    steps: () => {
+      const lines = entries.flatMap((entry) => entry.lines);
+      return entries.map((entry, i) => written(entry, i + 1, lines));
+    },
   };
 }
-
-function dimensioned(
-  on: string,
-  of: Mm,
-  where: readonly [from: Point, to: Point] | readonly [line: string],
-): Dimension {
-  if (where.length === 1) return { kind: 'line', on, of, name: where[0] };
-  const [from, to] = where;
-  const length = distance(from, to);
-  if (Math.abs(length - Math.abs(of.value)) > COINCIDENCE)
-    throw new DraftMistake(
-      `${of.name} is ${figure(of.value)} mm, and is shown on the ${on} as a length of ${figure(length)} mm.`,
-      [],
-    );
-  return { kind: 'straight', on, of, from, to };
-}
-
-function angled(on: string, of: Angle, at: Point, [from, to]: readonly [Point, Point]): Dimension {
-  const [one, other] = [vectorBetween(at, from), vectorBetween(at, to)];
-  const between = Math.atan2(Math.abs(cross(one, other)), dot(one, other));
-  // Over half a turn two ways lie as far apart as the rest of the turn.
-  const lies = Math.abs(Math.atan2(Math.sin(of.value), Math.cos(of.value)));
-  if (Math.abs(between - lies) > RELATION_ANGLE)
-    throw new DraftMistake(
-      `${of.name} is ${inDegrees(of.value)}, and is shown on the ${on} as an angle of ${inDegrees(between)}.`,
-      [],
-    );
-  return { kind: 'angle', on, of, at, from, to };
-}
-
-const inDegrees = (radians: number): string => `${figure((radians * 180) / Math.PI)}°`;
 
 /** Draws what was awaited, where the solution has it; whether it has. */
 function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'points'>): boolean {
@@ -169,16 +155,21 @@ function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'poi
 }
 
 /** A step as what a later one was found from. */
-const asGround = ({ title, value, unit }: TakenStep, number: number): Ground => ({
-  name: title,
-  origin: { kind: 'step', number },
-  ...(value === undefined || unit === undefined ? {} : { value, unit }),
-});
+function asGround({ title, value, unit }: TakenStep, number: number): Ground {
+  const origin = { kind: 'step', number } as const;
+  return value === undefined || unit === undefined
+    ? { name: title, origin }
+    : { name: title, origin, value, unit };
+}
 
 type WrittenStep = { -readonly [K in keyof Step]: Step[K] };
 
 /** Writes a step out, so that it no longer needs the draft. */
-function written({ step, heading, points, lines, dimensions }: Entry, number: number): Step {
+function written(
+  { step, heading, points, lines, dimensions }: Entry,
+  number: number,
+  all: readonly PlacedLine[],
+): Step {
   const made = 'how' in step ? asMeasured(step, number) : asSentence(step, number);
   if (step.value !== undefined && step.unit !== undefined) {
     made.value = step.value;
@@ -186,7 +177,10 @@ function written({ step, heading, points, lines, dimensions }: Entry, number: nu
   }
   if (heading !== undefined) made.heading = heading;
   if (points.length + lines.length > 0) made.draws = { points, lines };
-  if (dimensions.length > 0) made.dimensions = dimensions;
+  if (dimensions.length > 0)
+    made.dimensions = flatMapped(dimensions, (each) =>
+      'kind' in each ? [each] : (partsLie(each.of, each.times, each.parts(), all) ?? []),
+    );
   return made;
 }
 

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { pageFiles, type ServedPage, servePage } from '../../cli/page-server.ts';
+import { pageFiles, type ServedPage, servePage } from '../../cli/open/page-server.ts';
 import { garments } from '../../drafts/index.ts';
 import { bodkin } from '../cli/session.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';

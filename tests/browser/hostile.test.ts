@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { SaxesParser } from 'saxes';
 import { expect, test } from 'vitest';
-import { servePage } from '../../cli/page-server.ts';
+import { servePage } from '../../cli/open/page-server.ts';
 import { dropFile } from './draft-page.ts';
 import { browsed, built, drawn, inBrowser, invented, view, viewTitles } from './opened-page.ts';
 
@@ -126,7 +126,7 @@ inBrowser('the page takes no harm', () => {
 
 inBrowser('every file that is served', () => {
   test('has the policy, its type, and is no other site’s to read', async () => {
-    const { pageFiles } = await import('../../cli/page-server.ts');
+    const { pageFiles } = await import('../../cli/open/page-server.ts');
     const all = await pageFiles(built);
     const served = await servePage(all, 0);
     try {

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { type Browser, type BrowserContextOptions, chromium as driven, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe } from 'vitest';
+import { pageFiles, type ServedPage, servePage } from '../../cli/open/page-server.ts';
 import { viewEntries } from '../../cli/page/view-names.ts';
-import { pageFiles, type ServedPage, servePage } from '../../cli/page-server.ts';
 import { chromium } from './chromium.ts';
 
 /* The page as `npm run build` leaves it, in a real browser. */

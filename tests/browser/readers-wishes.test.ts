@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { toStep } from './draft-page.ts';
 import { browsed, inBrowser, invented, view, viewTitles } from './opened-page.ts';
 
 /* What the reader has told her machine: little motion, and colours of her own. */
@@ -89,9 +90,40 @@ inBrowser.each(['dark', 'light'] as const)('colours of her own on a ground that 
     expect(await colour('nav a[aria-current]', 'borderBottomColor')).toBe(lit);
     expect(await colour('nav a:not([aria-current])', 'borderBottomColor')).toBe(ground);
     expect(await colour('.edges button[aria-pressed="true"]', 'backgroundColor')).toBe(lit);
-    // What is shown as it will be printed stays so.
     await view(page, 'Learn');
     await page.locator('.construction').waitFor();
-    expect(await colour('.construction', 'backgroundColor')).toBe('rgb(255, 255, 255)');
+    await toStep(page, 'Back shoulder');
+    expect(await colour('.construction', 'backgroundColor')).toBe(ground);
+    expect(await colour('.construction .added path:not(.touch)', 'stroke')).toBe(text);
+  }, 60_000);
+});
+
+inBrowser('the drawing of a lesson', () => {
+  test('is dark lines on light paper or light ones on dark, as the screen is, and black on white on paper', async () => {
+    const { page } = await opened({ colorScheme: 'dark' });
+    await invented(page, 'Leading lady');
+    await view(page, 'Learn');
+    await page.locator('.construction').waitFor();
+    await toStep(page, 'Back shoulder');
+    const [ground, line] = [
+      `getComputedStyle(document.querySelector('.lesson .construction')).backgroundColor`,
+      `getComputedStyle(document.querySelector('.lesson .construction .added path:not(.touch)')).stroke`,
+    ];
+    const light = (colour: string): number => Math.max(...(colour.match(/\d+/g) ?? []).map(Number));
+    const seen = async () => [
+      light(await page.evaluate<string>(ground)),
+      light(await page.evaluate<string>(line)),
+    ];
+    const [darkGround = 255, lightLine = 0] = await seen();
+    expect(darkGround).toBeLessThan(50);
+    expect(lightLine).toBeGreaterThan(150);
+    await page.emulateMedia({ colorScheme: 'light' });
+    const [lightGround = 0, darkLine = 255] = await seen();
+    expect(lightGround).toBeGreaterThan(240);
+    expect(darkLine).toBeLessThan(100);
+    await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
+    const [paper = 0, ink = 255] = await seen();
+    expect(paper).toBe(255);
+    expect(ink).toBeLessThan(100);
   }, 60_000);
 });

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { filesJoined } from '../../cli/draft-files.ts';
+import { filesJoined } from '../../cli/own-draft/draft-files.ts';
 import { garments } from '../../drafts/index.ts';
 import { bodkin } from '../cli/session.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';

@@ -21,6 +21,14 @@ describe('the pages on commands', () => {
     ).toEqual([]);
   });
 
+  it.each(['README.md', 'DEVELOPERS.md', ...pages])('name files and folders that there are: %s', (page) => {
+    const named = Array.from(
+      read(page).matchAll(/`((?:cli|drafts|engine|measurements|tests)\/[\w./-]*)`/g),
+      ([, path = '']) => path,
+    );
+    expect(named.filter((path) => !existsSync(new URL(path, root)))).toEqual([]);
+  });
+
   it.each(['README.md', ...pages])('call no option that the command has not: %s', async (page) => {
     const calls = read(page).matchAll(/\bbodkin ([a-z]+)([^`\n]*)/g);
     for (const [call, command = '', words = ''] of calls) {

@@ -5,7 +5,7 @@ import { evaluate } from '../../engine/evaluate.ts';
 import type { Issue } from '../../engine/issue.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { resolveStyling } from '../../engine/pattern/styling-values.ts';
-import { beltFolder, type Change, leadingLady } from '../cli/changed-belt.ts';
+import { beltFolder, type Change, leadingLady } from '../cli/own-draft/changed-belt.ts';
 import { bodkin } from '../cli/session.ts';
 import { surveyBody } from '../plausible-bodies.ts';
 

@@ -1,6 +1,6 @@
 import type { Body, Garment, Issue, Result, Styling } from '../../../drafts/index.ts';
-import { checkedDraft, checkedGarment } from '../../checked-draft.ts';
-import { Unusable, unusable } from '../../unusable.ts';
+import { Unusable, unusable } from '../../input/unusable.ts';
+import { checkedDraft, checkedGarment } from '../../own-draft/checked-draft.ts';
 import type { GarmentChoices } from '../garment-choices.ts';
 import type { Port } from './port.ts';
 import { type DrawingQuestion, drawingAnswer, isModest } from './questions.ts';

@@ -1,4 +1,4 @@
-import { Unusable } from '../../unusable.ts';
+import { Unusable } from '../../input/unusable.ts';
 import type { GarmentChoices } from '../garment-choices.ts';
 import { Elsewhere, superseded } from './elsewhere.ts';
 import type { OwnDraftAnswer, OwnDraftRequest } from './messages.ts';

@@ -1,6 +1,6 @@
 import { bodyFilesIn, type Chart, type Draft, type Issue, readChart } from '../../../drafts/index.ts';
-import { chartIn } from '../../chart-in.ts';
-import { used } from '../../used.ts';
+import { chartIn } from '../../input/chart-in.ts';
+import { used } from '../../input/used.ts';
 import { fileNamed } from '../file-named.ts';
 import { opened } from './open.ts';
 import { type ReaderUnits, readerUnits } from './reader-units.ts';

@@ -8,7 +8,7 @@ import {
   type Report,
   type Unit,
 } from '../../../drafts/index.ts';
-import { bandWords, shapeFigure } from '../../shape-table.ts';
+import { bandWords, shapeFigure } from '../../garment/shape-table.ts';
 import type { CheckRow, CheckRows, DrawnPlace } from '../messages.ts';
 
 /** The figures of a report as rows of tables; lengths in the reader's unit. */

@@ -1,5 +1,5 @@
 import { cutWords, evaluate, type Issue, onlyTrue } from '../../../drafts/index.ts';
-import { Unusable } from '../../unusable.ts';
+import { Unusable } from '../../input/unusable.ts';
 import type { DraftRequest, MadeGarment } from '../messages.ts';
 import type { Drafting } from '../own-draft/drafting.ts';
 import { checkRows } from './check-rows.ts';

@@ -1,6 +1,6 @@
 import { type FittingChange, fittedFurther, readBody, unitNames } from '../../../drafts/index.ts';
-import { fittingEntries } from '../../fitting-entries.ts';
-import { used } from '../../used.ts';
+import { used } from '../../input/used.ts';
+import { fittingEntries } from '../../wear/fitting-entries.ts';
 import type { BodyFields } from '../body-form.ts';
 
 /** Asks for measurements whose fitting has more found. */

@@ -1,5 +1,5 @@
 import type { WordTable } from '../../../drafts/index.ts';
-import type { ClothTexts } from '../../cloth-asked.ts';
+import type { ClothTexts } from '../../lay/cloth-asked.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { TakenBytes } from '../taken-file.ts';

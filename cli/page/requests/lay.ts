@@ -14,7 +14,8 @@ import {
   unitLabel,
   withLengthsIn,
 } from '../../../drafts/index.ts';
-import { type ClothWords, clothTold } from '../../cloth-asked.ts';
+import { used } from '../../input/used.ts';
+import { type ClothWords, clothTold } from '../../lay/cloth-asked.ts';
 import {
   layFaults,
   layFiles,
@@ -23,9 +24,8 @@ import {
   plannedLay,
   shareOf,
   stripeLines,
-} from '../../planned-lay.ts';
-import { soughtLay } from '../../seek-lay.ts';
-import { used } from '../../used.ts';
+} from '../../lay/planned-lay.ts';
+import { soughtLay } from '../../lay/seek-lay.ts';
 import { fileWord } from '../file-word.ts';
 import { takenBytes } from '../taken-file.ts';
 import { breathe } from './breathe.ts';

@@ -1,5 +1,5 @@
 import { evaluate, type TurnedRules } from '../../../drafts/index.ts';
-import { Unusable } from '../../unusable.ts';
+import { Unusable } from '../../input/unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
 import type { PageIssue } from '../page-issue.ts';

@@ -1,6 +1,6 @@
 import { transform } from 'sucrase';
 import { messageOf } from '../../../drafts/index.ts';
-import { type DraftFiles, importedBy } from '../../draft-files.ts';
+import { type DraftFiles, importedBy } from '../../own-draft/draft-files.ts';
 import type { FileStarts } from '../views/code/script-lines.ts';
 
 export interface LinkRequest {

@@ -1,6 +1,6 @@
 import { type Evaluation, evaluate, onlyTrue } from '../../../drafts/index.ts';
-import { Unusable } from '../../unusable.ts';
-import { used } from '../../used.ts';
+import { Unusable } from '../../input/unusable.ts';
+import { used } from '../../input/used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { Drafting } from '../own-draft/drafting.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';

@@ -6,8 +6,8 @@ import {
   type Nearness,
   nearestWords,
   offTable,
-} from '../../nearest-rows.ts';
-import { nearnessOf } from '../../nearness.ts';
+} from '../../grade/nearest-rows.ts';
+import { nearnessOf } from '../../grade/nearness.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
 import { chartRead } from './asked-chart.ts';

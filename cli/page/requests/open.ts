@@ -1,5 +1,5 @@
-import { dataIn } from '../../data-in.ts';
-import { unusable } from '../../unusable.ts';
+import { dataIn } from '../../input/data-in.ts';
+import { unusable } from '../../input/unusable.ts';
 import type { BodyFields } from '../body-form.ts';
 
 export interface OpenRequest {

@@ -7,7 +7,7 @@ import {
   screenPieces,
   solve,
 } from '../../../drafts/index.ts';
-import { Unusable } from '../../unusable.ts';
+import { Unusable } from '../../input/unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';

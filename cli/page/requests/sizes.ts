@@ -7,10 +7,10 @@ import {
   pieceNest,
   type Result,
 } from '../../../drafts/index.ts';
-import { gradeFiles, nestBook } from '../../grade-files.ts';
-import { evenTable, sizesTable } from '../../grade-rows.ts';
-import { Unusable } from '../../unusable.ts';
-import { used } from '../../used.ts';
+import { gradeFiles, nestBook } from '../../grade/grade-files.ts';
+import { evenTable, sizesTable } from '../../grade/grade-rows.ts';
+import { Unusable } from '../../input/unusable.ts';
+import { used } from '../../input/used.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { fileWord } from '../file-word.ts';
 import type { Drafting } from '../own-draft/drafting.ts';

@@ -12,7 +12,7 @@ import {
   type Unit,
   unitNames,
 } from '../../../drafts/index.ts';
-import { Unusable } from '../../unusable.ts';
+import { Unusable } from '../../input/unusable.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
 import { bodyOrUsual } from './usual-body.ts';

@@ -1,5 +1,5 @@
 import type { FittingChange, WordTable } from '../../../drafts/index.ts';
-import type { WornSide } from '../../worn-sides.ts';
+import type { WornSide } from '../../wear/worn-sides.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { WornScene } from '../worn/scene.ts';

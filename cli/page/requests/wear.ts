@@ -13,15 +13,15 @@ import {
   type Unit,
   wornMaps,
 } from '../../../drafts/index.ts';
-import { hangingAndRaised, type PutOn } from '../../hanging.ts';
-import { Unusable } from '../../unusable.ts';
-import { used } from '../../used.ts';
-import { notYet } from '../../wear-line.ts';
-import { alteration, findingsRows } from '../../wear-table.ts';
-import { wornSaid } from '../../worn-said.ts';
-import { wornScene } from '../../worn-scene.ts';
-import { wornSides } from '../../worn-sides.ts';
-import { findingWords, wornWords } from '../../worn-words.ts';
+import { Unusable } from '../../input/unusable.ts';
+import { used } from '../../input/used.ts';
+import { hangingAndRaised, type PutOn } from '../../wear/hanging.ts';
+import { notYet } from '../../wear/wear-line.ts';
+import { alteration, findingsRows } from '../../wear/wear-table.ts';
+import { wornSaid } from '../../wear/worn-said.ts';
+import { wornScene } from '../../wear/worn-scene.ts';
+import { wornSides } from '../../wear/worn-sides.ts';
+import { findingWords, wornWords } from '../../wear/worn-words.ts';
 import type { AskedDraft } from '../asked-draft.ts';
 import { breathe } from './breathe.ts';
 import { type MadeDraft, madeDraft, refusal } from './made-draft.ts';

@@ -1,5 +1,5 @@
 import { stringify } from 'yaml';
-import { json } from '../../walk-result.ts';
+import { json } from '../../output/walk-result.ts';
 import type { BodyFields } from '../body-form.ts';
 import { fileWord } from '../file-word.ts';
 import type { TakenFile } from '../taken-file.ts';

@@ -9,12 +9,12 @@ import {
   provenSheet,
   readPaper,
 } from '../../../drafts/index.ts';
-import { alsoWritten } from '../../cutting-files.ts';
-import { drawnStepByStep, type StepPages, sewnStepByStep } from '../../made-step-by-step.ts';
-import { patternPdf } from '../../pattern-pdf.ts';
-import { Unusable } from '../../unusable.ts';
-import { used } from '../../used.ts';
-import { json, walkResult } from '../../walk-result.ts';
+import { alsoWritten } from '../../files/cutting-files.ts';
+import { patternPdf } from '../../files/pattern-pdf.ts';
+import { Unusable } from '../../input/unusable.ts';
+import { used } from '../../input/used.ts';
+import { json, walkResult } from '../../output/walk-result.ts';
+import { drawnStepByStep, type StepPages, sewnStepByStep } from '../../steps/made-step-by-step.ts';
 import type { BodyFields } from '../body-form.ts';
 import { patternName, type Takeable } from '../takeables.ts';
 import { readFonts } from './fonts.ts';

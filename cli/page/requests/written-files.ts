@@ -1,5 +1,5 @@
 import { type Evaluation, notchesOf, type ProvenSheet, provenSheet } from '../../../drafts/index.ts';
-import { json, walkResult } from '../../walk-result.ts';
+import { json, walkResult } from '../../output/walk-result.ts';
 import type { TakenFile } from '../taken-file.ts';
 
 /** The sheet of a garment, written, and walked again from its own text. */

@@ -7,7 +7,7 @@ import {
   unitLabel,
   withLengthsIn,
 } from '../../../drafts/index.ts';
-import { bandWords, shapeFigure } from '../../shape-table.ts';
+import { bandWords, shapeFigure } from '../../garment/shape-table.ts';
 import type { WrongPiece } from '../messages.ts';
 
 /**

@@ -23,8 +23,6 @@ export interface PlacedEquations {
 export interface PlacedElement {
   readonly element: Element;
   readonly columns: readonly number[];
-  /** For each of its slots, where the same slot comes first. */
-  readonly first: readonly number[];
 }
 
 /** One side of the bounds of an unknown: `side` times (its value less the limit) may not be negative. */
@@ -103,7 +101,6 @@ function sorted(
 const placedAt = (element: Element, columnOf: Int32Array): PlacedElement => ({
   element,
   columns: element.slots.map((slot) => columnOf[slot] as number),
-  first: element.slots.map((slot) => element.slots.indexOf(slot)),
 });
 
 function boundsOf({ min, max }: Slots, slot: number, column: number): readonly Bound[] {

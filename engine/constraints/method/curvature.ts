@@ -64,7 +64,7 @@ export class Curvature {
   }
 
   #addElement(x: Float64Array, placed: PlacedElement, rows: number, into: Float64Array): void {
-    const { element, columns, first } = placed;
+    const { element, columns } = placed;
     if (element.linear) return;
     const { n, part } = this.#model;
     const width = columns.length;
@@ -76,8 +76,9 @@ export class Curvature {
     this.#writeGradient(x, placed, rows, this.#here);
     for (let k = 0; k < width; k++) {
       const column = columns[k] as number;
-      if (column < 0 || first[k] !== k) continue;
       const slot = element.slots[k] as number;
+      // A slot that stands there twice is moved once.
+      if (column < 0 || element.slots.indexOf(slot) !== k) continue;
       const value = x[slot] as number;
       const h = DIFFERENCE / (part.arms[column] as number);
       x[slot] = value + h;

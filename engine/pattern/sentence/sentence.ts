@@ -91,9 +91,9 @@ const unitOf = (given: Given): QuantityUnit | undefined =>
   typeof given === 'string' ? undefined : given.unit;
 
 function fits(units: Units, given: readonly Given[]): boolean {
-  for (const [i, unit] of units.entries()) {
+  for (let i = 0; i < units.length; i++) {
     const put = given[i];
-    if ((typeof put === 'object' ? put.unit : undefined) !== unit) return false;
+    if ((typeof put === 'object' ? put.unit : undefined) !== units[i]) return false;
   }
   return true;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inBatches, inOrder } from '../../../cli/in-order.ts';
+import { inBatches, inOrder } from '../../../cli/many-bodies/in-order.ts';
 import { answerLine } from '../../../cli/orders/answer.ts';
 import { answersName, chunkName, setName } from '../../../cli/orders/manifest.ts';
 import { readOrder } from '../../../cli/orders/order.ts';

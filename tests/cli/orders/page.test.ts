@@ -14,8 +14,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readOrder } from '../../../cli/orders/order.ts';
 import { longestId } from '../../../cli/orders/order-id.ts';
 import { mostTries } from '../../../cli/orders/queue.ts';
-import { writings } from '../../../cli/orders/writings.ts';
-import { order } from '../../../cli/results/orders.ts';
+import { order, writings } from '../../../cli/results/orders.ts';
 import { bodkin as bodkinHere } from '../session.ts';
 import { filesBelow, ndjson, orderOf } from './program.ts';
 

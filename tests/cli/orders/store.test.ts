@@ -14,8 +14,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { writeWhole } from '../../../cli/orders/whole-file.ts';
-import { startWorkers } from '../../../cli/workers.ts';
+import { writeWhole } from '../../../cli/files/whole-file.ts';
+import { startWorkers } from '../../../cli/many-bodies/workers.ts';
 import { bodkin, filesBelow, ndjson, orderOf, start, until } from './program.ts';
 
 let folder = '';

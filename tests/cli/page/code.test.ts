@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type DraftFiles, filesJoined, joinedFiles } from '../../../cli/draft-files.ts';
+import { type DraftFiles, filesJoined, joinedFiles } from '../../../cli/own-draft/draft-files.ts';
 import { reduce } from '../../../cli/page/reducer.ts';
 import { linked } from '../../../cli/page/requests/link.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
@@ -234,7 +234,7 @@ describe('the frame in which edited code is run', () => {
   test('holds the one script that the security policies allow by its hash', () => {
     expect(frameHash).toBe(hash);
     expect(frameDocument).toContain(`script-src '${hash}'`);
-    for (const file of ['cli/page/index.html', 'cli/page-server.ts'])
+    for (const file of ['cli/page/index.html', 'cli/open/page-server.ts'])
       expect(text(file)).toContain(`'${hash}'`);
   });
 

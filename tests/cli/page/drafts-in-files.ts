@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import type { DraftFiles } from '../../../cli/draft-files.ts';
+import type { DraftFiles } from '../../../cli/own-draft/draft-files.ts';
 import { linked } from '../../../cli/page/requests/link.ts';
 import { type LinkedDraft, runDraft } from '../../../cli/page/views/code/run-draft.ts';
 import type { Sources } from '../../../cli/page/views/code/sources.ts';

@@ -21,7 +21,8 @@ import { ruleSlider } from '../../../cli/page/views/learn/rule-slider.ts';
 import { stepWords } from '../../../drafts/index.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import type { Point } from '../../../engine/geometry/point.ts';
-import type { Dimension } from '../../../engine/pattern/garment.ts';
+import type { Dimension, DimensionPart } from '../../../engine/pattern/dimension.ts';
+import type { PlacedLine } from '../../../engine/pattern/garment.ts';
 import { stepText } from '../../../engine/pattern/step-text.ts';
 import { drafted } from '../../drafts/drafted.ts';
 
@@ -70,6 +71,17 @@ const everybody = readdirSync(new URL('.', lady))
 const did = (actions: readonly Learning[]): Learnt =>
   actions.reduce((state, what) => reduce(state, { does: 'within', view: 'learn', what }), emptyState).own
     .learn;
+
+const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, each) => sum + each, 0);
+
+/** How long what is marked is on the drawing: straight, along a line of a step, or along curves. */
+function lengthOf(part: DimensionPart, lines: readonly PlacedLine[]): number {
+  if ('from' in part) return Math.hypot(part.to.x - part.from.x, part.to.y - part.from.y);
+  if ('curves' in part) return edgeLength({ name: '', curves: part.curves });
+  const line = lines.find(({ on, name }) => on === part.on && name === part.name);
+  if (!line) throw new Error(`no step draws ${part.name} on the ${part.on}`);
+  return edgeLength(line);
+}
 
 /** The angle at a place between the ways to two others, by the rule of cosines. */
 function angleBetween({ at, from, to }: Extract<Dimension, { kind: 'angle' }>): number {
@@ -133,8 +145,12 @@ describe('a lesson', () => {
     expect(numberSeen(lesson, underarm, above)).toMatchObject({ as: 'found from it', by: underarm });
     // Half of the waist is 385 mm, and so is twice what a gore measures from waist to hip.
     expect(numberSeen(lesson, called(lesson, 'Half waist'), 'outcome')).toMatchObject({
-      as: 'found from it',
-      by: called(lesson, 'Waist of the centre front gore'),
+      as: 'length',
+      dimension: {
+        kind: 'parts',
+        times: 1,
+        parts: [{ on: 'back' }, { on: 'back' }, { on: 'front' }, { on: 'front' }],
+      },
     });
     expect(seenAs(lesson, called(lesson, 'Hip of the centre front gore'), 'centre front gore')).toMatchObject(
       { as: 'length', dimension: { of: `step ${called(lesson, 'Waist of the centre front gore').number}` } },
@@ -143,17 +159,54 @@ describe('a lesson', () => {
 
   test('says of a number that measures nothing on the drawing what it is', async () => {
     const lesson = await lessonFor('bodice');
-    expect(numberSeen(lesson, called(lesson, 'Insert sides lean'), 'outcome')).toEqual({ as: 'angle' });
-    expect(numberSeen(lesson, called(lesson, 'Bust, finished'), 'outcome')).toEqual({ as: 'no line' });
-    const taper = called(lesson, 'The same share along the side seam, whose waist lies lower');
-    expect(numberSeen(lesson, taper, 'outcome')).toEqual({ as: 'plain number' });
+    const elastic = called(await lessonFor('dress'), 'Hem elastic, cut');
+    expect(numberSeen(await lessonFor('dress'), elastic, 'outcome')).toEqual({ as: 'no line' });
+    const spread = called(lesson, 'Insert, slashed and spread');
+    expect(seenAs(lesson, spread, 'slashLines')).toEqual({ as: 'plain number' });
     const gives = called(lesson, 'Back gives in under the bust');
     expect(numberSeen(lesson, gives, 'outcome')).toEqual({ as: 'nothing' });
   });
 
+  test('marks what is found at last from a number that is no length itself', async () => {
+    const lesson = await lessonFor('dress');
+    const larger = called(lesson, 'Armscye longer than its depth foretells');
+    const underarm = called(lesson, 'Underarm level');
+    expect(numberSeen(lesson, larger, 'outcome')).toMatchObject({ by: underarm, atLast: true });
+    expect(numberSeen(lesson, called(lesson, 'Half across back'), 0)).toMatchObject({ atLast: false });
+  });
+
+  test('marks a length in parts on whichever of its drawings is shown', async () => {
+    const lesson = await lessonFor('dress');
+    const seen = numberSeen(lesson, called(lesson, 'Half waist'), 'outcome');
+    const late = numberSeen(lesson, called(lesson, 'Zip'), 'outcome');
+    expect(seen).toMatchObject({ dimension: { on: 'back' } });
+    expect(numberSeen(lesson, called(lesson, 'Half waist'), 'outcome', 'front')).toMatchObject({
+      dimension: { on: 'front' },
+    });
+    expect(late).toMatchObject({ dimension: { on: 'skirt centre back', parts: [{ on: 'back' }, {}] } });
+  });
+
+  test.each(['dress', 'bodice', 'skirt', 'trial'])(
+    'of the numbers of a %s only what is bought, counted or comes to nothing lies nowhere',
+    async (garment) => {
+      const lesson = await lessonFor(garment);
+      const nowhere = lesson.steps
+        .filter((step) => step.amount !== undefined)
+        .filter(
+          (step) =>
+            !(numberSeen(lesson, step, 'outcome')?.as ?? '').match(/^(length|found from it|nothing)$/),
+        );
+      expect(nowhere.map(({ title }) => title)).toEqual(
+        garment === 'dress' ? ['Hem elastic, finished girth', 'Hem elastic, cut'] : [],
+      );
+    },
+  );
+
   test.each([
     ['dress', 'Bust dart angle'],
     ['dress', 'Front shoulder slope'],
+    ['dress', 'Insert sides lean'],
+    ['skirt', 'Gore seams lean out below the hip'],
     ['skirt', 'Seams of the side front gore lean out'],
   ])('marks an angle of a %s where it lies: %s', async (garment, title) => {
     const lesson = await lessonFor(garment);
@@ -168,22 +221,16 @@ describe('a lesson', () => {
         const { steps } = drafted(garment, each).garment;
         const lines = steps.flatMap(({ draws }) => draws?.lines ?? []);
         const dimensions = steps.flatMap(({ dimensions: of = [] }) => of);
-        expect(dimensions.length).toBeGreaterThan(garment === 'dress' ? 90 : 35);
+        expect(dimensions.length).toBeGreaterThan(garment === 'dress' ? 120 : 45);
         for (const dimension of dimensions) {
-          const { on, of } = dimension;
-          const line =
-            dimension.kind === 'line'
-              ? lines.find((other) => other.on === on && other.name === dimension.name)
-              : undefined;
-          if (dimension.kind === 'line' && !line)
-            throw new Error(`${of.name} is along no line: ${dimension.name}`);
           const there =
-            dimension.kind === 'straight'
-              ? Math.hypot(dimension.to.x - dimension.from.x, dimension.to.y - dimension.from.y)
-              : dimension.kind === 'angle'
-                ? angleBetween(dimension)
-                : edgeLength({ name: '', curves: line?.curves ?? [] });
-          expect(Math.abs(there - Math.abs(of.value ?? 0)), `${of.name} on the ${on}`).toBeLessThan(1e-3);
+            dimension.kind === 'angle'
+              ? angleBetween(dimension)
+              : dimension.kind === 'parts'
+                ? dimension.times * sumOf(dimension.parts.map((part) => lengthOf(part, lines)))
+                : lengthOf(dimension, lines);
+          const { name, value = 0 } = dimension.of;
+          expect(Math.abs(there - Math.abs(value)), name).toBeLessThan(1e-3);
         }
       }
     },

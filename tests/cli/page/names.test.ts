@@ -2,7 +2,7 @@ import { CompletionContext } from '@codemirror/autocomplete';
 import { javascript } from '@codemirror/lang-javascript';
 import { EditorState } from '@codemirror/state';
 import { describe, expect, test } from 'vitest';
-import type { DraftFiles } from '../../../cli/draft-files.ts';
+import type { DraftFiles } from '../../../cli/own-draft/draft-files.ts';
 import { namesForEditor } from '../../../cli/page/names-for-editor.ts';
 import { completionsAt } from '../../../cli/page/views/code/names/completions.ts';
 import type { KnownNames } from '../../../cli/page/views/code/names/known-names.ts';

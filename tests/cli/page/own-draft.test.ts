@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { MessageChannel, type MessagePort } from 'node:worker_threads';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { DraftFiles } from '../../../cli/draft-files.ts';
+import type { DraftFiles } from '../../../cli/own-draft/draft-files.ts';
 import { answer } from '../../../cli/page/answers.ts';
 import type { PageAnswer, PageRequest } from '../../../cli/page/messages.ts';
 import type { Port } from '../../../cli/page/own-draft/port.ts';

@@ -8,7 +8,7 @@ import { wrongPieces } from '../../../cli/page/requests/wrong-pieces.ts';
 import { emptyState, type PageState } from '../../../cli/page/state.ts';
 import { pieceWords, sheetWords } from '../../../cli/page/views/drawing/piece-words.ts';
 import { toldSize } from '../../../cli/page/views/measure/told-size.ts';
-import { wornWords } from '../../../cli/worn-words.ts';
+import { wornWords } from '../../../cli/wear/worn-words.ts';
 import type { Evaluation } from '../../../drafts/index.ts';
 import { evaluate, garments } from '../../../drafts/index.ts';
 import type { Judged } from '../../../engine/wear/judged.ts';

@@ -3,7 +3,7 @@ import { cp, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { DraftFiles } from '../../../cli/draft-files.ts';
+import type { DraftFiles } from '../../../cli/own-draft/draft-files.ts';
 import { declarationsForEditor, writeTypes } from '../../../cli/page/declarations.js';
 import { garmentFiles } from '../../../cli/page/views/code/sources.ts';
 import { type TypeService, typeService } from '../../../cli/page/views/code/types/type-service.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import { tableIn } from '../../../cli/table-file.ts';
+import { tableIn } from '../../../cli/input/table-file.ts';
 import { garments } from '../../../drafts/garments.ts';
 import type { Evaluation } from '../../../engine/evaluate.ts';
 import type { Chart } from '../../../engine/grading/chart.ts';

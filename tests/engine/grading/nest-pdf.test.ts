@@ -1,6 +1,6 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
-import { readFonts } from '../../../cli/fonts.ts';
+import { readFonts } from '../../../cli/files/fonts.ts';
 import { pointAt } from '../../../engine/geometry/evaluate.ts';
 import type { ChartSize } from '../../../engine/grading/chart.ts';
 import { inTiles, onOnePage } from '../../../engine/grading/nest/nest-pages.ts';

@@ -138,6 +138,16 @@ describe('a size chart', () => {
     expect(e?.neckShoulderPointToWaist).toBeGreaterThan(c?.neckShoulderPointToWaist ?? 0);
   });
 
+  // Cups A and C of EN 13402 are 130 and 170 mm by their middles.
+  it('stays in inches in every cup where it is in inches', () => {
+    const sizes = [{ size: '12', bustGirth: 36, waistGirth: 29, hipGirth: 39, backNeckPointToWaist: 16 }];
+    const chart = chartOf({ units: 'in', sizes, cups: ['A', 'C'] });
+    expect(chart.rows.map(({ body }) => body.units)).toEqual(['in', 'in']);
+    expect(chart.rows.map(({ body }) => body.bustGirth)).toEqual([36, 36]);
+    for (const [i, cup] of [130, 170].entries())
+      expect(Number(chart.rows[i]?.body.underBustGirth) * 25.4).toBeCloseTo(36 * 25.4 - cup, 9);
+  });
+
   it('moves what grows with the breast by as much as its estimate, where the chart gives it', () => {
     const sizes = rows.map((one) => ({ ...one, underBustGirth: one.bustGirth - 17, upperChestGirth: 91 }));
     const chart = chartOf({ units: 'cm', sizes, cups: ['C', 'E'] });

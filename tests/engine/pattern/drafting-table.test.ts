@@ -196,6 +196,24 @@ describe('the drafting table', () => {
     );
   });
 
+  it('says in which parts a length lies, and stops at parts that are as long as another', () => {
+    const { mm, line, laidOut, steps, size } = laid();
+    const waist = mm`Waist level: ${size.backNeckPointToWaist}`;
+    const [top, foot] = [point(0, 0), point(0, waist.value / 4)];
+    line('back', 'upper', [{ kind: 'line', from: top, to: foot }]);
+    const parts = [
+      { on: 'back', name: 'upper' },
+      { on: 'front', from: top, to: foot },
+    ];
+    laidOut(waist, 2, () => parts);
+    laidOut(waist, 1, () => [{ on: 'back', name: 'a line that nothing draws' }]);
+    expect(steps()[0]?.dimensions).toEqual([{ kind: 'parts', of: waist, times: 2, parts }]);
+    laidOut(waist, 1, () => parts);
+    expect(steps).toThrow(
+      `Waist level is ${waist.value} mm, and is shown on the back and front as a length of ${waist.value / 2} mm.`,
+    );
+  });
+
   it('says where an angle lies on a drawing, and stops at one that is another angle there', () => {
     const { angle, angleAt, steps, size } = laid();
     const slope = angle`Slope: ${size.shoulderSlope}`;

@@ -1,4 +1,4 @@
-import { type ClothTexts, usualCloth } from '../../../cloth-asked.ts';
+import { type ClothTexts, usualCloth } from '../../../lay/cloth-asked.ts';
 
 /** What stands for a figure that nothing is typed of, as it is shown. */
 export const usualFigures = (inches: boolean) => ({

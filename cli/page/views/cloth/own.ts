@@ -1,4 +1,4 @@
-import { type ClothTexts, usualCloth } from '../../../cloth-asked.ts';
+import { type ClothTexts, usualCloth } from '../../../lay/cloth-asked.ts';
 import type { AskedDraft } from '../../asked-draft.ts';
 import { hearing } from '../../hearing.ts';
 import type { OwnState } from '../../own-state.ts';

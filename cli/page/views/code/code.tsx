@@ -1,5 +1,5 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { DraftFiles } from '../../../draft-files.ts';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 import { isUntouched } from '../../state.ts';
 import type { FileViewProps } from '../view.ts';
 import type { Coding } from './coding.ts';
@@ -44,6 +44,10 @@ export function Code(props: FileViewProps) {
     if (found && found.file !== file) tell({ does: 'show file', file: found.file });
     tell({ does: 'go to step', step });
   };
+  // Always the same, so that what is drawn need not be drawn again for it.
+  const goingToStep = useRef(goToStep);
+  goingToStep.current = goToStep;
+  const leadToStep = useCallback((step: number) => goingToStep.current(step), []);
   return (
     <>
       <h1 tabIndex={-1}>Change the code</h1>
@@ -94,7 +98,7 @@ export function Code(props: FileViewProps) {
               <p class="quiet">Nothing is measured yet: this is drawn for an invented body.</p>
             )}
             <Problems issues={issues} isLast={code.drawn !== undefined} goTo={goTo} />
-            <Drawn ran={code.drawn} step={code.step} goTo={goToStep} strange={strange} />
+            <Drawn ran={code.drawn} step={code.step} goTo={leadToStep} strange={strange} />
           </section>
         </div>
       )}

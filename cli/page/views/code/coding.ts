@@ -1,5 +1,5 @@
 import type { TurnedRules } from '../../../../drafts/index.ts';
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 import type { CodeProblem } from '../../requests/link.ts';
 import type { RanDraft, TriedCase } from './questions.ts';
 import type { CodeOf } from './written-code.ts';

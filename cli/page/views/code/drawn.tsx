@@ -6,6 +6,7 @@ import type { Lesson, TaughtStep } from '../learn/lesson.ts';
 import { drawingNames, drawingOf } from '../learn/lesson-drawings.ts';
 import { numberSeen } from '../learn/number-seen.ts';
 import { restingOn } from '../learn/own.ts';
+import { sameIn, unlessSame } from '../unless-same.ts';
 import type { RanDraft } from './questions.ts';
 
 interface DrawnProps {
@@ -37,8 +38,13 @@ function seenOf(lesson: Lesson, step: TaughtStep) {
   return { lit, on: drawn?.draws.at(-1)?.on };
 }
 
-/** What the code draws: the construction, in which a step leads to its line, or the sheet of pieces. */
-export function Drawn({ ran, step, goTo, strange }: DrawnProps) {
+/**
+ * What the code draws: the construction, in which a step leads to its line, or the sheet of pieces. It stays as it is while other
+ * things happen beside it, such as types that are checked: drawing it again takes longer than all the rest of the view.
+ */
+export const Drawn = unlessSame<DrawnProps>(DrawnNow, sameIn(['ran', 'step', 'goTo', 'strange']));
+
+function DrawnNow({ ran, step, goTo, strange }: DrawnProps) {
   const [shows, show] = useState<'construction' | 'pieces'>('construction');
   const [chosen, choose] = useState<{ readonly on: string; readonly step: number | undefined }>();
   const lesson = ran?.lesson;

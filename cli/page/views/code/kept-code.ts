@@ -1,4 +1,4 @@
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 import { type Coded, coded } from './own.ts';
 import type { CodeOf } from './written-code.ts';
 

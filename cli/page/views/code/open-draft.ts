@@ -1,4 +1,4 @@
-import { filesJoined, type JoinedFile } from '../../../draft-files.ts';
+import { filesJoined, type JoinedFile } from '../../../own-draft/draft-files.ts';
 import type { Coding } from './coding.ts';
 
 /** No draft is longer (bytes) or of more files: the dress is 0.6 MB in 177. Of what is more nothing is read. */

@@ -1,5 +1,5 @@
 import type { TurnedRules } from '../../../../drafts/index.ts';
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 import type { GarmentChoices } from '../../garment-choices.ts';
 import type { OwnState } from '../../own-state.ts';
 import type { CodeProblem, LinkAnswer } from '../../requests/link.ts';

@@ -109,6 +109,20 @@ const spot = z.object({ x: z.number(), y: z.number() });
 const dimension = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('straight'), on: text, of: text, from: spot, to: spot }),
   z.object({ kind: z.literal('line'), on: text, of: text, name: text, d: z.string().max(200_000) }),
+  z.object({
+    kind: z.literal('parts'),
+    on: text,
+    of: text,
+    times: z.number(),
+    parts: z
+      .array(
+        z.union([
+          z.object({ on: text, from: spot, to: spot }),
+          z.object({ on: text, d: z.string().max(200_000) }),
+        ]),
+      )
+      .max(5000),
+  }),
   z.object({ kind: z.literal('angle'), on: text, of: text, at: spot, from: spot, to: spot }),
 ]);
 const lesson = z.object({

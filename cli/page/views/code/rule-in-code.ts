@@ -1,6 +1,6 @@
 import { type javascriptLanguage, typescriptLanguage } from '@codemirror/lang-javascript';
 import type { TurnedRules } from '../../../../drafts/index.ts';
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 
 type Tree = ReturnType<typeof javascriptLanguage.parser.parse>;
 type Node = Tree['topNode'];

@@ -1,8 +1,8 @@
 import * as library from '../../../../drafts/index.ts';
-import { checkedDraft } from '../../../checked-draft.ts';
-import { importedBy } from '../../../draft-files.ts';
-import { type DraftSource, sourcePlaces } from '../../../source-places.ts';
-import { Unusable } from '../../../unusable.ts';
+import { Unusable } from '../../../input/unusable.ts';
+import { checkedDraft } from '../../../own-draft/checked-draft.ts';
+import { importedBy } from '../../../own-draft/draft-files.ts';
+import { type DraftSource, sourcePlaces } from '../../../own-draft/source-places.ts';
 import type { DrawingAnswer, DrawingQuestion } from '../../own-draft/questions.ts';
 import { inPageWords } from '../../requests/in-page-words.ts';
 import { lessonOf } from '../learn/lesson.ts';

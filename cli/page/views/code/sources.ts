@@ -1,4 +1,4 @@
-import { type DraftFiles, importedBy } from '../../../draft-files.ts';
+import { type DraftFiles, importedBy } from '../../../own-draft/draft-files.ts';
 import type { BodyFields } from '../../body-form.ts';
 import type { Coding } from './coding.ts';
 import type { ProgramNames } from './names/program-names.ts';

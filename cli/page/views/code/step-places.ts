@@ -1,4 +1,4 @@
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 import type { Lesson } from '../learn/lesson.ts';
 
 /** Where a step is written: its sentence in a file, from line to line, from 1. */

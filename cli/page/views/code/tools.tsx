@@ -1,4 +1,4 @@
-import { joinedFiles } from '../../../draft-files.ts';
+import { joinedFiles } from '../../../own-draft/draft-files.ts';
 import type { GarmentChoices } from '../../garment-choices.ts';
 import { saveFile } from '../../save-file.ts';
 import type { Coding } from './coding.ts';

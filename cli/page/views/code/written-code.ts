@@ -1,4 +1,4 @@
-import type { DraftFiles } from '../../../draft-files.ts';
+import type { DraftFiles } from '../../../own-draft/draft-files.ts';
 
 /** Whose code it is: a garment's of the program, or a draft of one's own, by its file. */
 export type CodeOf =

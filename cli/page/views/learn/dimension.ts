@@ -1,9 +1,9 @@
-import type { Dimension, Point, Step } from '../../../../drafts/index.ts';
+import type { Dimension, DimensionPart, PlacedLine, Point, Step } from '../../../../drafts/index.ts';
 import { pathData } from '../../../../drafts/index.ts';
 
 /**
- * A number as it lies on a drawing of a lesson: a length straight from one place to another (mm of the body) or along a line, or
- * an angle at a place.
+ * A number as it lies on a drawing of a lesson: a length straight from one place to another (mm of the body), along a line, or in
+ * parts that may lie on others too; or an angle at a place.
  */
 export type TaughtDimension = {
   readonly on: string;
@@ -12,10 +12,22 @@ export type TaughtDimension = {
 } & (
   | { readonly kind: 'straight'; readonly from: TaughtPlace; readonly to: TaughtPlace }
   | { readonly kind: 'line'; readonly name: string; readonly d: string }
+  | {
+      readonly kind: 'parts';
+      /** How many times as long it is as its parts are together. */
+      readonly times: number;
+      readonly parts: readonly TaughtPart[];
+    }
   | { readonly kind: 'angle'; readonly at: TaughtPlace; readonly from: TaughtPlace; readonly to: TaughtPlace }
 );
 
-interface TaughtPlace {
+/** A part of a length: straight, or along a line. */
+export type TaughtPart = { readonly on: string } & (
+  | { readonly from: TaughtPlace; readonly to: TaughtPlace }
+  | { readonly d: string }
+);
+
+export interface TaughtPlace {
   readonly x: number;
   readonly y: number;
 }
@@ -39,7 +51,8 @@ export const numberOf = ({ origin, name }: Dimension['of']): string => {
 export const stepNumber = (number: number): string => `step ${number}`;
 
 /** A shorter length (mm) would be all but a point on the drawing, a narrower angle (radians) all but a line. */
-const [SHORTEST, NARROWEST] = [1, 0.005];
+export const SHORTEST = 1;
+const NARROWEST = 0.005;
 
 const placeOf = ({ x, y }: Point): TaughtPlace => ({ x, y });
 
@@ -49,20 +62,41 @@ export function dimensionsOf(steps: readonly Step[]): readonly TaughtDimension[]
   const drawings = new Set(lines.map(({ on }) => on));
   return steps
     .flatMap(({ dimensions = [] }) => dimensions)
-    .filter(({ on }) => drawings.has(on))
     .filter(({ kind, of }) => Math.abs(of.value ?? 0) >= (kind === 'angle' ? NARROWEST : SHORTEST))
-    .flatMap((dimension): readonly TaughtDimension[] => {
-      const [on, of] = [dimension.on, numberOf(dimension.of)];
-      if (dimension.kind === 'straight') {
-        const { from, to } = dimension;
-        return [{ kind: 'straight', on, of, from: placeOf(from), to: placeOf(to) }];
-      }
-      if (dimension.kind === 'angle') {
-        const { at, from, to } = dimension;
-        return [{ kind: 'angle', on, of, at: placeOf(at), from: placeOf(from), to: placeOf(to) }];
-      }
-      const { name } = dimension;
-      const line = lines.find((each) => each.on === on && each.name === name);
-      return line ? [{ kind: 'line', on, of, name, d: pathData(line.curves) }] : [];
-    });
+    .map((dimension) => taughtDimension(dimension, lines))
+    .filter((dimension) => dimension !== undefined)
+    .filter(({ on }) => drawings.has(on));
 }
+
+function taughtDimension(dimension: Dimension, lines: readonly PlacedLine[]): TaughtDimension | undefined {
+  const of = numberOf(dimension.of);
+  if (dimension.kind === 'parts') {
+    const parts = dimension.parts.map((part) => taughtPart(part, lines)).filter((part) => part !== undefined);
+    const [first] = parts;
+    return first && { kind: 'parts', on: first.on, of, times: dimension.times, parts };
+  }
+  const { on } = dimension;
+  if (dimension.kind === 'angle') {
+    const { at, from, to } = dimension;
+    return { kind: 'angle', on, of, at: placeOf(at), from: placeOf(from), to: placeOf(to) };
+  }
+  if (dimension.kind === 'straight') {
+    const { from, to } = dimension;
+    return { kind: 'straight', on, of, from: placeOf(from), to: placeOf(to) };
+  }
+  const { name } = dimension;
+  const line = lineNamed(dimension, lines);
+  return line && { kind: 'line', on, of, name, d: pathData(line.curves) };
+}
+
+function taughtPart(part: DimensionPart, lines: readonly PlacedLine[]): TaughtPart | undefined {
+  const { on } = part;
+  if ('from' in part) return { on, from: placeOf(part.from), to: placeOf(part.to) };
+  const curves = 'curves' in part ? part.curves : lineNamed(part, lines)?.curves;
+  return curves && { on, d: pathData(curves) };
+}
+
+const lineNamed = (
+  { on, name }: { readonly on: string; readonly name: string },
+  lines: readonly PlacedLine[],
+): PlacedLine | undefined => lines.find((each) => each.on === on && each.name === name);

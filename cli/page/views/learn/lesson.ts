@@ -9,7 +9,7 @@ import {
   stepWords,
   withLengthsIn,
 } from '../../../../drafts/index.ts';
-import { amountText, type Known, whence } from '../../../why.ts';
+import { amountText, type Known, whence } from '../../../draft/why.ts';
 import { dimensionsOf, numberOf, type TaughtDimension } from './dimension.ts';
 
 /** The construction of a garment for one body, step by step. Plain data; lengths in texts are in the reader's unit. */

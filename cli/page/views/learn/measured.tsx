@@ -1,21 +1,17 @@
-import type { TaughtDimension } from './dimension.ts';
+import type { TaughtDimension, TaughtPlace } from './dimension.ts';
 import { Label, type LabelRoom } from './label.tsx';
 
-/** A length on the drawing: a line with a bar at each end, or the line itself that is so long; or an angle. */
-export function Measured({
-  dimension,
-  mm,
-  labelRoom,
-  middle,
-  amount,
-}: {
-  dimension: TaughtDimension;
-  mm: number;
-  labelRoom: LabelRoom;
+interface MeasuredProps {
+  readonly dimension: TaughtDimension;
+  readonly mm: number;
+  readonly labelRoom: LabelRoom;
   /** Beyond it words stand before a line, where there is room for them. */
-  middle: number;
-  amount: string;
-}) {
+  readonly middle: number;
+  readonly amount: string;
+}
+
+/** A length on the drawing: a line with a bar at each end, the line itself that is so long, or its parts there; or an angle. */
+export function Measured({ dimension, mm, labelRoom, middle, amount }: MeasuredProps) {
   if (dimension.kind === 'line') return <path class="measured" d={dimension.d} />;
   if (dimension.kind === 'angle') {
     const { d, middleOf } = sector(dimension);
@@ -33,26 +29,61 @@ export function Measured({
       </g>
     );
   }
-  const { from, to } = dimension;
-  const x = (from.x + to.x) / 2;
-  const along = Math.atan2(to.y - from.y, to.x - from.x);
-  // Under what lies level, for the names of points stand over them.
-  const lies = Math.abs(Math.sin(along)) < 0.5;
-  const [across, reach] = [along + Math.PI / 2, 6 * mm];
-  const bar = ({ x, y }: { readonly x: number; readonly y: number }): string =>
-    `M${x + reach * Math.cos(across)} ${y + reach * Math.sin(across)}L${x - reach * Math.cos(across)} ${y - reach * Math.sin(across)}`;
+  if (dimension.kind === 'straight')
+    return (
+      <g class="measured">
+        <path d={barred(dimension, mm)} />
+        <LengthLabel {...dimension} mm={mm} labelRoom={labelRoom} middle={middle} amount={amount} />
+      </g>
+    );
+  // How long they are together is said beside the drawing: next to one of them it would seem to be its own length.
+  const parts = dimension.parts.filter(({ on }) => on === dimension.on);
   return (
     <g class="measured">
-      <path d={`M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`} />
-      <Label
-        x={x + 8 * mm * (x > middle ? -1 : 1)}
-        y={(from.y + to.y) / 2 + (lies ? 1.3 * labelRoom.letter : -4 * mm)}
-        ends={x > middle}
-        room={labelRoom}
-        text={amount}
-        bold
-      />
+      {parts.map((part, i) => (
+        <path key={i} d={'d' in part ? part.d : barred(part, mm)} />
+      ))}
     </g>
+  );
+}
+
+interface StraightLength {
+  readonly from: TaughtPlace;
+  readonly to: TaughtPlace;
+}
+
+const alongOf = ({ from, to }: StraightLength): number => Math.atan2(to.y - from.y, to.x - from.x);
+
+/** A line with a bar at each end. */
+function barred(length: StraightLength, mm: number): string {
+  const { from, to } = length;
+  const [across, reach] = [alongOf(length) + Math.PI / 2, 6 * mm];
+  const bar = ({ x, y }: TaughtPlace): string =>
+    `M${x + reach * Math.cos(across)} ${y + reach * Math.sin(across)}L${x - reach * Math.cos(across)} ${y - reach * Math.sin(across)}`;
+  return `M${from.x} ${from.y}L${to.x} ${to.y}${bar(from)}${bar(to)}`;
+}
+
+/** How long it is, beside a line. */
+function LengthLabel({
+  from,
+  to,
+  mm,
+  labelRoom,
+  middle,
+  amount,
+}: StraightLength & Omit<MeasuredProps, 'dimension'>) {
+  const x = (from.x + to.x) / 2;
+  // Under what lies level, for the names of points stand over them.
+  const lies = Math.abs(Math.sin(alongOf({ from, to }))) < 0.5;
+  return (
+    <Label
+      x={x + 8 * mm * (x > middle ? -1 : 1)}
+      y={(from.y + to.y) / 2 + (lies ? 1.3 * labelRoom.letter : -4 * mm)}
+      ends={x > middle}
+      room={labelRoom}
+      text={amount}
+      bold
+    />
   );
 }
 

@@ -26,7 +26,7 @@ interface TaughtProps {
 export function Taught({ shown, step, pointed, chosen, teach, takeOver }: TaughtProps) {
   const { lesson, plain, turned, moved } = shown;
   const ground = typeof pointed === 'number' ? step.grounds[pointed] : undefined;
-  const seen = useMemo(() => numberSeen(lesson, step, pointed), [lesson, step, pointed]);
+  const seen = useMemo(() => numberSeen(lesson, step, pointed, chosen), [lesson, step, pointed, chosen]);
   const dimension = seen && 'dimension' in seen ? seen.dimension : undefined;
   // Many lines, which stay the same while a number is pointed at.
   const contents = useMemo(

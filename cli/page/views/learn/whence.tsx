@@ -1,4 +1,5 @@
-import { capital } from '../../../../drafts/index.ts';
+import { capital, listed } from '../../../../drafts/index.ts';
+import type { TaughtDimension } from './dimension.ts';
 import type { TaughtGround, TaughtStep } from './lesson.ts';
 import type { SeenNumber } from './number-seen.ts';
 import { type PointedNumber, restingOn, type ShownLesson } from './own.ts';
@@ -41,18 +42,30 @@ export function Whence({ shown, step, pointed, seen, teach, takeOver }: WhencePr
 function sight(seen: SeenNumber): string {
   switch (seen.as) {
     case 'length':
-      return `On the drawing it is the ${seen.dimension.kind === 'angle' ? 'angle' : 'length'} that is marked.`;
+      return `On the drawing it is ${marked(seen.dimension)}.`;
     case 'found from it':
-      return `It is no length of the drawing itself; what was found from it is marked there: ${seen.by.title}.`;
+      return seen.atLast
+        ? `It is no length of the drawing itself: others are reckoned with it. The first that lies there is marked: ${seen.by.title}.`
+        : `It is no length of the drawing itself; what was found from it is marked there: ${seen.by.title}.`;
     case 'nothing':
-      return 'It comes to nothing here, so there is nothing of it on the drawing.';
+      return 'It comes to nothing here, or to so little that it is not marked on the drawing.';
     case 'angle':
-      return 'It is an angle that lies nowhere on the drawing: others are reckoned with it.';
+      return 'It is an angle that lies nowhere on the drawing, and nothing that does rests on it.';
     case 'plain number':
-      return 'It is a plain number, and no length of the drawing: others are reckoned with it.';
+      return 'It is a plain number, and nothing that lies on the drawing rests on it.';
     case 'no line':
-      return 'It lies nowhere on the drawing: other lengths are reckoned with it.';
+      return 'It lies nowhere on the drawing, and nothing that does rests on it.';
   }
+}
+
+/** What of a number is marked on the drawing that is shown. */
+function marked(dimension: TaughtDimension): string {
+  if (dimension.kind === 'angle') return 'the angle that is marked';
+  if (dimension.kind !== 'parts') return 'the length that is marked';
+  const { on, times, parts } = dimension;
+  const elsewhere = listed(parts.filter((part) => part.on !== on).map((part) => part.on));
+  const long = times === 1 ? 'as long as all' : `${times === 2 ? 'twice' : `${times} times`} as long as all`;
+  return elsewhere === '' ? `${long} that is marked` : `${long} that is marked, here and on the ${elsewhere}`;
 }
 
 /** What kind of number it is, in the words of the lesson. */

@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzlibSync, zlibSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { readFonts } from '../../../../cli/fonts.ts';
+import { readFonts } from '../../../../cli/files/fonts.ts';
 import { pdfFaults } from '../../../../engine/proven-pdf.ts';
 import type { PdfPath } from '../../../../engine/reading/pdf/pdf-page.ts';
 import { readPdf } from '../../../../engine/reading/pdf/read-pdf.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readFonts } from '../../../../cli/fonts.ts';
+import { readFonts } from '../../../../cli/files/fonts.ts';
 import { lettersOf } from '../../../../engine/render/pdf/letters.ts';
 
 const { regular, bold } = await readFonts();

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { readFonts } from '../../../../cli/fonts.ts';
+import { readFonts } from '../../../../cli/files/fonts.ts';
 import { dress } from '../../../../drafts/dress.ts';
 import { evaluate } from '../../../../engine/evaluate.ts';
 import { cuttingLines } from '../../../../engine/finishing/cut-lines.ts';

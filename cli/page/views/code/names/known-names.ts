@@ -5,7 +5,7 @@ import {
   measurementNames,
   measurementWords,
 } from '../../../../../drafts/index.ts';
-import { type DraftFiles, importedBy } from '../../../../draft-files.ts';
+import { type DraftFiles, importedBy } from '../../../../own-draft/draft-files.ts';
 import { lately } from './lately.ts';
 import type { NameMeaning } from './name-meaning.ts';
 import type { ProgramNames } from './program-names.ts';

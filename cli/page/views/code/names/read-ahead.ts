@@ -1,4 +1,4 @@
-import { importedBy } from '../../../../draft-files.ts';
+import { importedBy } from '../../../../own-draft/draft-files.ts';
 import type { KnownNames } from './known-names.ts';
 import { readCode } from './read-code.ts';
 

@@ -1,4 +1,4 @@
-import type { DraftFiles } from '../../../../draft-files.ts';
+import type { DraftFiles } from '../../../../own-draft/draft-files.ts';
 import type { NameMeaning } from '../names/name-meaning.ts';
 import type { Stretch } from '../names/read-code.ts';
 

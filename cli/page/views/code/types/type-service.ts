@@ -1,5 +1,5 @@
 import ts from 'typescript-in-javascript';
-import { type DraftFiles, importedBy } from '../../../../draft-files.ts';
+import { type DraftFiles, importedBy } from '../../../../own-draft/draft-files.ts';
 import type { TypedName, TypedPart, TypeProblem } from './messages.ts';
 
 /** The declarations that a draft is checked against, by path: the program’s at `/drafts` and `/engine`, the language’s at `/lib`. */

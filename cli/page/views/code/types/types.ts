@@ -1,4 +1,4 @@
-import type { DraftFiles } from '../../../../draft-files.ts';
+import type { DraftFiles } from '../../../../own-draft/draft-files.ts';
 import type { TypeAnswer, TypedName, TypedPart, TypeProblem, TypeQuestion } from './messages.ts';
 
 /** How types stand. */
@@ -17,21 +17,25 @@ type Told = Extract<TypeAnswer, { readonly kind: 'meant' | 'parted' }>;
 /** Files are looked at once nobody has typed for so long, ms. */
 const pause = 400;
 
-/** Asks the worker that knows types; it is begun with this, and ends with it. */
+/** Asks the worker that knows types; it is begun by this, once the page has shown that it is loaded, and ends with it. */
 export class Types {
-  readonly #worker = new Worker('types.js', { type: 'module' });
+  #worker: Worker | undefined;
   readonly #hear: (typing: Typing) => void;
   #typing: Typing = { is: 'loading', problems: [], of: {}, whole: false };
   #told: DraftFiles = {};
   #checked: { readonly number: number; readonly files: DraftFiles } | undefined;
   #number = 0;
+  readonly #beginning: ReturnType<typeof setTimeout>;
   #timer: ReturnType<typeof setTimeout> | undefined;
   readonly #asked = new Map<number, (answer: Told) => void>();
 
   constructor(hear: (typing: Typing) => void) {
     this.#hear = hear;
-    this.#worker.addEventListener('message', ({ data }: MessageEvent<TypeAnswer>) => this.#answered(data));
-    this.#worker.addEventListener('error', () => this.#say({ ...this.#typing, is: 'failed' }));
+    this.#beginning = setTimeout(() => {
+      this.#worker = new Worker('types.js', { type: 'module' });
+      this.#worker.addEventListener('message', ({ data }: MessageEvent<TypeAnswer>) => this.#answered(data));
+      this.#worker.addEventListener('error', () => this.#say({ ...this.#typing, is: 'failed' }));
+    }, 0);
     hear(this.#typing);
   }
 
@@ -69,8 +73,9 @@ export class Types {
   }
 
   end(): void {
+    clearTimeout(this.#beginning);
     clearTimeout(this.#timer);
-    this.#worker.terminate();
+    this.#worker?.terminate();
   }
 
   /** Only what is otherwise goes over: a garment has a hundred files. */
@@ -83,7 +88,7 @@ export class Types {
   }
 
   #ask(question: TypeQuestion): void {
-    this.#worker.postMessage(question);
+    this.#worker?.postMessage(question);
   }
 
   #answered(answer: TypeAnswer): void {

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { DraftFiles } from '../../../../draft-files.ts';
+import type { DraftFiles } from '../../../../own-draft/draft-files.ts';
 import { Types, type Typing } from './types.ts';
 
 /** Types of the files, from when somebody asks for them until the view is left; nothing before. */

@@ -1,0 +1,89 @@
+import { defineDraft } from '../../drafts/define-draft.ts';
+import { garmentFaults } from '../../engine/checks/garment-faults.ts';
+import { DraftMistake } from '../../engine/draft-mistake.ts';
+import type { Issue, Result } from '../../engine/issue.ts';
+import type { Draft } from '../../engine/pattern/draft.ts';
+import type { Garment } from '../../engine/pattern/garment.ts';
+import { Unusable, unusable } from '../input/unusable.ts';
+import type { DraftSource } from './source-places.ts';
+
+/**
+ * The draft that a module exports, checked as far as it can be unread; what it throws later is told with its line. Throws
+ * `Unusable` where it exports none.
+ */
+export function checkedDraft(
+  found: { readonly default?: unknown },
+  file: string,
+  source: DraftSource,
+): Draft {
+  const draft = defaultOf(found);
+  if (!isDraft(draft))
+    throw unusable(
+      'no-draft',
+      file,
+      `${file} exports no draft${lackOf(draft)}: write “export default defineDraft({ name, title, choices, shapedBy, draw })”.`,
+    );
+  try {
+    defineDraft(draft);
+  } catch (error) {
+    throw new Unusable([source.mistake(error)]);
+  }
+  return placed(draft, source);
+}
+
+/** A draft that answers with an issue where it would throw, or hands back what is no garment. */
+const placed = (draft: Draft, source: DraftSource): Draft => ({
+  ...draft,
+  placeOf: source.placeOf,
+  draw: (...given) => {
+    try {
+      return asGarment(draft.draw(...given), source);
+    } catch (error) {
+      return { ok: false, issues: [source.mistake(error)] };
+    }
+  },
+});
+
+/** What a draft answers, or what is not as a garment should be in it. */
+function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment> {
+  if (drawn?.ok === false && Array.isArray(drawn.issues)) return drawn;
+  if (drawn?.ok !== true) throw new DraftMistake('draw should return what drawGarment does.', ['draw']);
+  const checked = checkedGarment(drawn.value, drawn.issues);
+  if (checked.ok) return drawn;
+  const issues = checked.issues.map((issue) => {
+    const place = source.placeOf(issue.path.split('/')) ?? source.placeOf(['draw']);
+    return place ? { ...issue, source: place } : issue;
+  });
+  return { ok: false, issues };
+}
+
+/** What no compiler has looked at as a garment, or what it lacks of one. */
+export function checkedGarment(made: unknown, issues: readonly Issue[]): Result<Garment> {
+  const faults = garmentFaults(made);
+  return faults.length === 0 ? { ok: true, value: made as Garment, issues } : { ok: false, issues: faults };
+}
+
+/** A module's default export, once more where the module was taken for one of the older kind. */
+function defaultOf(found: { readonly default?: unknown }): unknown {
+  const own = found.default;
+  return typeof own === 'object' && own !== null && 'default' in own ? own.default : own;
+}
+
+/** What something that may have been meant for a draft lacks, as an afterthought. */
+function lackOf(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return '';
+  const lacks = ['name', 'title', 'choices', 'shapedBy', 'draw'].filter((field) => !(field in value));
+  return lacks.length > 0 && lacks.length < 5 ? `, for what it exports lacks ${lacks.join(', ')}` : '';
+}
+
+const isDraft = (value: unknown): value is Draft =>
+  typeof value === 'object' &&
+  value !== null &&
+  'name' in value &&
+  typeof value.name === 'string' &&
+  'choices' in value &&
+  Array.isArray(value.choices) &&
+  'shapedBy' in value &&
+  Array.isArray(value.shapedBy) &&
+  'draw' in value &&
+  typeof value.draw === 'function';

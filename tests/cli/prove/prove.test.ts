@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { beltFolder } from '../own-draft/changed-belt.ts';
+import { bodkin } from '../session.ts';
+
+const belt = beltFolder();
+const few = ['--tries', '12', '--workers', '1'];
+const proved = async (file: string, ...words: readonly string[]) => {
+  const ran = await bodkin(['prove', file, ...few, ...words, '--json']);
+  return { ...ran, result: JSON.parse(ran.out) };
+};
+
+describe('prove', () => {
+  it('holds a draft of one’s own to every body and choice, and says that it is true', async () => {
+    const { file } = await belt('true');
+    const { code, out } = await bodkin(['prove', file, ...few]);
+    expect(out).toMatch(
+      /^belt, held to \d+ drafts \(seed 1\): \d+ drawn true, 0 refused by name, 0 drawn and not true, 0 thrown\n/,
+    );
+    expect(out).toContain('points left to the wishes: back top; back bottom');
+    expect(code).toBe(0);
+  });
+
+  it('tells what is refused, what is not true and what is thrown apart, each with its smallest case', async () => {
+    const { file, lineOf } = await belt(
+      'four',
+      [
+        'const frontTop =',
+        `if (styling.beltDepth > 95) throw new Error('no cloth');
+      if (styling.waistEase > 100) refuse({ code: 'too-loose', severity: 'error', path: 'waistEase', message: 'It would slip.' });
+      const frontTop =`,
+      ],
+      ['styling, sketch, mm, ratio }', 'styling, sketch, mm, ratio, refuse }'],
+      [
+        'ease: styling.waistEase,',
+        "ease: styling.waistEase + (styling.notchType === 'wedge' && styling.seamFinish === 'pinked' ? 9 : 0),",
+      ],
+    );
+    const { code, result } = await proved(file, '--tries', '120');
+    expect(code).toBe(1);
+    expect(result.ok).toBe(false);
+    const said = result.groups.map(
+      ({
+        outcome,
+        code,
+        failure,
+        smallest,
+      }: Record<string, unknown> & { readonly smallest: { styling: object } }) => ({
+        outcome,
+        code,
+        failure,
+        choices: Object.keys(smallest.styling).toSorted(),
+      }),
+    );
+    expect(said).toEqual([
+      { outcome: 'thrown', code: 'draft-mistake', failure: true, choices: ['beltDepth'] },
+      {
+        outcome: 'not true',
+        code: 'girth-does-not-close',
+        failure: true,
+        choices: ['notchType', 'seamFinish'],
+      },
+      { outcome: 'refused', code: 'too-loose', failure: false, choices: ['waistEase'] },
+    ]);
+    expect(result.groups[0].issue.source).toEqual({ file, line: lineOf('no cloth') });
+    for (const { smallest } of result.groups) expect(smallest.body.name).toBe('leading lady');
+    const sum = Object.values<number>(result.counts).reduce((a, b) => a + b, 0);
+    expect(sum).toBe(result.drafts);
+  });
+
+  it('fails where nobody can be drafted, though each is refused by name', async () => {
+    const { file } = await belt('nobody', [
+      "isLong('it is evenly deep'",
+      "isLong('the top is longer', [upper], top.value + 10),\n        isLong('it is evenly deep'",
+    ]);
+    const { code, out } = await bodkin(['prove', file, ...few, '--tries', '0']);
+    expect(code).toBe(1);
+    expect(out).toContain('Nobody can be drafted');
+    expect(out).toContain('to be mended, refused by name: draft-cannot-agree');
+  });
+
+  it('tells the writer what is said twice and what nothing holds', async () => {
+    const { file } = await belt(
+      'notes',
+      [
+        "isLong('it is evenly deep'",
+        "isLong('it is deep', [back], styling.beltDepth),\n        isLong('it is evenly deep'",
+      ],
+      ['const frontTop =', "sketch.length('forgotten', 10);\n      const frontTop ="],
+    );
+    const { result } = await proved(file, '--tries', '0');
+    expect(result.notes ?? result.sketch).toMatchObject({
+      redundant: ['it is evenly deep'],
+      adrift: ['forgotten'],
+    });
+  });
+
+  it('is the same for the same seed, and another for another', async () => {
+    const { file } = await belt('seeds');
+    const [once, again, other] = [await proved(file), await proved(file), await proved(file, '--seed', '2')];
+    expect(again.out).toBe(once.out);
+    expect(other.result.seed).toBe(2);
+  });
+
+  it('asks for a number where it is given none', async () => {
+    const { code, err } = await bodkin(['prove', 'bib', '--tries', 'many']);
+    expect(code).toBe(2);
+    expect(err).toContain('whole number');
+  });
+
+  it('holds a garment of the program to its own cases', async () => {
+    const { code, out } = await bodkin(['prove', 'bib', ...few]);
+    expect(out).toMatch(/^bib, held to \d+ drafts/);
+    expect([0, 1]).toContain(code);
+  });
+});
