@@ -1,15 +1,16 @@
-import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { parse } from 'csv-parse';
 import { isCsv } from './csv.ts';
 import { longestLine } from './json-line.ts';
 import { type FileLine, lines } from './lines.ts';
+import { partsOf } from './parts-of.ts';
 import { reason } from './reason.ts';
 import { type CsvSettings, csvSettings, headOf, rowOf, twiceNamed } from './table-file.ts';
 import { type Unusable, unusable } from './unusable.ts';
 
-/** The size of a file of bodies, bytes; 0 where it tells none, as a pipe does. */
+/** The size of a file of bodies, bytes; 0 where it tells none, as a pipe does, and standard input (`-`). */
 export async function sizeOf(file: string): Promise<number> {
+  if (file === '-') return 0;
   try {
     const found = await stat(file);
     if (found.isDirectory()) throw new Error('it is a folder.');
@@ -20,11 +21,11 @@ export async function sizeOf(file: string): Promise<number> {
 }
 
 /**
- * The bodies of a file, one a line as JSON, empty lines left out; of a table (`.csv`, `.tsv`) each row as if it were such a
+ * The bodies of a file (`-` is standard input), one a line as JSON, empty lines left out; of a table (`.csv`, `.tsv`) each row as if it were such a
  * line, and called by its `size` where it is one of a chart. In constant memory, however long the file.
  */
 export async function* bodyLines(file: string): AsyncGenerator<FileLine> {
-  const read = isCsv(file) ? tableLines(file) : lines(createReadStream(file), longestLine);
+  const read = isCsv(file) ? tableLines(file) : lines(partsOf(file), longestLine);
   try {
     for await (const line of read) if (line.text?.trim() !== '') yield line;
   } catch (error) {
@@ -34,7 +35,7 @@ export async function* bodyLines(file: string): AsyncGenerator<FileLine> {
 
 async function* tableLines(file: string): AsyncGenerator<FileLine> {
   const parser = parse({ ...(await settingsOf(file)), info: true, max_record_size: longestLine });
-  const source = createReadStream(file).on('error', (error) => parser.destroy(error));
+  const source = partsOf(file).on('error', (error) => parser.destroy(error));
   let names: readonly string[] | undefined;
   try {
     for await (const { record, info } of source.pipe(parser) as AsyncIterable<Read>) {
@@ -64,7 +65,7 @@ interface Read {
 
 /** How a table is written, by its first line. */
 async function settingsOf(file: string): Promise<CsvSettings> {
-  const source = createReadStream(file);
+  const source = partsOf(file);
   try {
     for await (const { text } of lines(source, longestLine)) {
       const head = headOf(text ?? '');

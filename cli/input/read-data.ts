@@ -1,5 +1,5 @@
-import { createReadStream } from 'node:fs';
 import { dataIn, largest } from './data-in.ts';
+import { partsOf } from './parts-of.ts';
 import { reason } from './reason.ts';
 import { unusable } from './unusable.ts';
 
@@ -11,7 +11,7 @@ export async function readTextFile(file: string, most: number): Promise<string> 
   const parts: Buffer[] = [];
   let size = 0;
   try {
-    for await (const part of file === '-' ? process.stdin : createReadStream(file, { end: most })) {
+    for await (const part of partsOf(file, most)) {
       parts.push(part);
       size += part.length;
       if (size > most) break;

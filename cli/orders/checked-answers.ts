@@ -1,8 +1,8 @@
-import { createReadStream } from 'node:fs';
 import { pipeline } from 'node:stream';
 import { createGunzip } from 'node:zlib';
 import type { Issue } from '../../engine/issue.ts';
 import { lines } from '../input/lines.ts';
+import { partsOf } from '../input/parts-of.ts';
 import { reason } from '../input/reason.ts';
 import { Unusable, unusable } from '../input/unusable.ts';
 import { type OrderAnswer, orderAnswer } from '../results/orders.ts';
@@ -73,7 +73,7 @@ async function* inStep(
 
 /** The answers of a file, packed or plain; `-` is standard input. */
 async function* answerLines(file: string): AsyncGenerator<OrderAnswer> {
-  const read = file === '-' ? process.stdin : createReadStream(file);
+  const read = partsOf(file);
   const parts = file.endsWith('.gz') ? pipeline(read, createGunzip(), () => undefined) : read;
   try {
     for await (const { number, text = '' } of lines(parts, longestAnswer)) {

@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto';
-import { createReadStream } from 'node:fs';
 import { appendFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Issue } from '../../engine/issue.ts';
 import { writeWhole } from '../files/whole-file.ts';
 import { longestLine } from '../input/json-line.ts';
 import { lines } from '../input/lines.ts';
+import { partsOf } from '../input/parts-of.ts';
 import { reason } from '../input/reason.ts';
 import { unusable } from '../input/unusable.ts';
 import { issuesResult } from '../output/walk-result.ts';
@@ -23,7 +23,7 @@ export type OrderedLine =
 export async function* orderedLines(file: string): AsyncGenerator<OrderedLine> {
   const seen = new SeenIds();
   try {
-    const parts = file === '-' ? process.stdin : createReadStream(file);
+    const parts = partsOf(file);
     for await (const { number, text, end } of lines(parts, longestLine)) {
       if (text?.trim() === '') continue;
       const read = readOrder(number, text);

@@ -47,7 +47,7 @@ export const sendCommand = (session: Session, finish: (code: ExitCode) => void):
     .action(async (file: string, options: SendOptions) => finish(await send(session, file, options)));
 
 async function send(session: Session, file: string, options: SendOptions): Promise<ExitCode> {
-  const size = file === '-' ? 0 : await sizeOf(file);
+  const size = await sizeOf(file);
   const code = await codeDigest();
   const store = await openStore(options.store);
   const bar = progress(session, 'sending');

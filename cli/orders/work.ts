@@ -1,9 +1,9 @@
-import { createReadStream } from 'node:fs';
 import { Command, Option } from 'commander';
 import { counted } from '../../engine/text/counted.ts';
 import { longestLine } from '../input/json-line.ts';
 import { type FileLine, lines } from '../input/lines.ts';
 import { jsonOption, workersOption } from '../input/options.ts';
+import { partsOf } from '../input/parts-of.ts';
 import { reason } from '../input/reason.ts';
 import { unusable } from '../input/unusable.ts';
 import { say, tell } from '../output/say.ts';
@@ -85,8 +85,7 @@ async function filter(session: Session, file: string, pool: OrderPool, workers: 
 /** The lines of a file that are not empty. */
 async function* writtenLines(file: string): AsyncGenerator<FileLine> {
   try {
-    for await (const line of lines(file === '-' ? process.stdin : createReadStream(file), longestLine))
-      if (line.text?.trim() !== '') yield line;
+    for await (const line of lines(partsOf(file), longestLine)) if (line.text?.trim() !== '') yield line;
   } catch (error) {
     throw unusable('cannot-read', file, `Cannot read ${file}: ${reason(error)}`);
   }

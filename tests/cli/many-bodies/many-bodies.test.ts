@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { Readable } from 'node:stream';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { skirt } from '../../../drafts/skirt/skirt.ts';
 import { edgeLength } from '../../../engine/geometry/edge.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
@@ -26,6 +27,14 @@ const linesOf = (out: string) =>
     .split('\n')
     .map((line) => JSON.parse(line));
 
+/** What comes by standard input, for the next command. */
+const givenByPipe = (text: string) =>
+  vi
+    .spyOn(process, 'stdin', 'get')
+    .mockReturnValue(Readable.from([Buffer.from(text)]) as typeof process.stdin);
+
+afterEach(() => vi.restoreAllMocks());
+
 describe('walk --bodies', () => {
   const walk = (...words: string[]) => bodkin(['walk', 'skirt', ...words], { garments });
 
@@ -41,6 +50,13 @@ describe('walk --bodies', () => {
       .replaceAll(',', ';')
       .replace('painter; tall', 'painter, tall');
     expect(linesOf((await walk('--bodies', await file('semi.csv', semicolons))).out)).toHaveLength(2);
+  });
+
+  it('takes lines from standard input where the file is called -', async () => {
+    givenByPipe(`${JSON.stringify({ ...body, name: 'prompter' })}\n`);
+    const { code, out } = await walk('--bodies', '-');
+    expect(code).toBe(0);
+    expect(linesOf(out)).toMatchObject([{ id: 'prompter', ok: true }]);
   });
 
   it.each([
