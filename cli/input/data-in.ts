@@ -42,7 +42,7 @@ export function dataIn(file: string, given: string): unknown {
     throw unusable(
       'file-knotty',
       file,
-      `${file} is no set of measurements: it has too many lines or fields, or lists too deep in each other.`,
+      `${file} is no set of measurements or choices: it has too many lines or fields, or lists too deep in each other.`,
     );
   let data: unknown;
   try {

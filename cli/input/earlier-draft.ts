@@ -4,7 +4,7 @@ import type { KnownDraft } from '../../engine/comparison/known-draft.ts';
 import { sameDraft } from '../../engine/comparison/same-draft.ts';
 import { sheetDraft } from '../../engine/comparison/sheet-draft.ts';
 import type { Issue, Result } from '../../engine/issue.ts';
-import { dataIn } from './data-in.ts';
+import { dataIn, largest } from './data-in.ts';
 import { largestDocument, readTextFile } from './read-data.ts';
 import { isReport, readReport } from './read-report.ts';
 import { Unusable, unusable } from './unusable.ts';
@@ -32,7 +32,14 @@ export async function readEarlier(path: string): Promise<Earlier> {
     const sheet = usable(sheetDraft(text));
     return written(sheet, path === '-' ? undefined : await beside(join(dirname(path), REPORT)));
   }
-  const data = reportIn(text) ?? dataIn(path, text);
+  const report = reportIn(text);
+  if (report === undefined && text.length > largest)
+    throw unusable(
+      'file-too-large',
+      path,
+      `${path} is no report of a draft, and too large for measurements: it has more than ${largest / 1e6} MB.`,
+    );
+  const data = report ?? dataIn(path, text);
   if (!isReport(data)) return { kind: 'measurements', data };
   return written(
     usable(readReport(path, data)),

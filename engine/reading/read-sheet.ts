@@ -125,7 +125,7 @@ function readMetadata(
   const said = metadataSchema.safeParse(data);
   if (!said.success) {
     const at = said.error.issues[0]?.path.join('/') ?? '';
-    return refuse('metadata-damaged', `${damaged} at “${at.slice(0, 80)}”.`);
+    return refuse('metadata-damaged', at === '' ? `${damaged}.` : `${damaged} at “${at.slice(0, 80)}”.`);
   }
   if (said.data.holds === 'piece')
     return refuse(

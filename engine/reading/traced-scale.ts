@@ -64,7 +64,7 @@ export function tracedScale(
 }
 
 const noSquare =
-  'There is no test square; the size is the one the drawing gives itself. Measure before you cut.';
+  'There is no test square that is called so; the size is the one the drawing gives itself. Measure before you cut.';
 
 const squareMissing = (mmPerUnit: number): Issue => ({
   code: 'square-missing',

@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { meanings } from '../../../engine/reading/marked.ts';
-import { readOutline, turnWords } from '../../../engine/reading/read-outline.ts';
+import { turnWords } from '../../../engine/reading/outline-edges.ts';
+import { readOutline } from '../../../engine/reading/read-outline.ts';
 import { notchWords } from '../../../engine/reading/traced-notches.ts';
 import { bodkin } from '../session.ts';
 
@@ -33,9 +34,15 @@ const quoted = (text = ''): readonly string[] =>
 
 /** What may stop or remark on an alteration: everything that is written to a reader of this page. */
 const sources = [
-  ...['read-outline', 'traced-notches', 'traced-scale', 'read-markup'].map(
-    (file) => `engine/reading/${file}.ts`,
-  ),
+  ...[
+    'read-outline',
+    'outline-edges',
+    'outline-fault',
+    'drawing-remarks',
+    'traced-notches',
+    'traced-scale',
+    'read-markup',
+  ].map((file) => `engine/reading/${file}.ts`),
   ...readdirSync(join(root, 'engine/shaping')).map((file) => `engine/shaping/${file}`),
   'engine/alter.ts',
   ...readdirSync(join(root, 'cli/alter')).map((file) => `cli/alter/${file}`),
@@ -43,9 +50,11 @@ const sources = [
 
 const codes = new Set(
   sources.flatMap((code) =>
-    [...code.matchAll(/(?:\b(?:refuse|refused|note|warning|unusable)\( ?|code: )'([a-z-]+)'/g)].map(
-      ([, found = '']) => found,
-    ),
+    [
+      ...code.matchAll(
+        /(?:\b(?:refuse|refused|refusedFile|note|fileNote|warning|unusable)\( ?|code: )'([a-z-]+)'/g,
+      ),
+    ].map(([, found = '']) => found),
   ),
 );
 

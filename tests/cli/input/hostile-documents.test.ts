@@ -86,6 +86,22 @@ describe('a document that means harm, or is merely large', () => {
     expect(ms).toBeLessThan(AT_MOST);
   });
 
+  it('is called what it was given for: choices, or a report, and not measurements', async () => {
+    const [file, good] = [join(folder, 'long.yaml'), join(folder, 'good.yaml')];
+    await writeFile(good, body);
+    await writeFile(
+      file,
+      many(3_000, (i) => `c${i}: 1\n`),
+    );
+    expect((await bodkin(['walk', 'bib', '--body', good, '--styling', file])).err).toMatch(
+      /no set of measurements or choices/,
+    );
+    await writeFile(file, reports['three hundred thousand seams'] ?? '');
+    expect((await bodkin(['walk', 'bib', '--body', good, '--before', file])).err).toMatch(
+      /no report of a draft, and too large for measurements/,
+    );
+  });
+
   it('is refused by its size, from five megabytes on', async () => {
     const [file, good] = [join(folder, 'large.svg'), join(folder, 'good.yaml')];
     await writeFile(good, body);

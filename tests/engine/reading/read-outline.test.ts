@@ -178,7 +178,10 @@ describe('a test square', () => {
 
   test('alone on the page is no piece, with its name or without it, unless it is called the outline', () => {
     expect(codes(page(nameless))).toEqual(['outline-missing', 'scale-from-drawing']);
-    expect(read(page(nameless)).issues[0]?.message).toContain('only a test square');
+    expect(read(page(nameless)).issues.map(({ message }) => message)).toEqual([
+      expect.stringContaining('only a test square'),
+      expect.stringContaining('no test square that is called so'),
+    ]);
     expect(codes(page(nameless.replace('<rect', '<rect id="test square"')))).toEqual(['outline-missing']);
     expect(codes(page(nameless), { mmPerUnit: 1 })).toEqual(['outline-missing', 'square-missing']);
     expect(traced(page(nameless.replace('<rect', '<rect class="outline"'))).edges).toHaveLength(4);

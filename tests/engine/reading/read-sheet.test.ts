@@ -52,6 +52,11 @@ describe('reading a sheet back', () => {
     expect(edgeLength(back)).toBeCloseTo(0.9 * edgeLength(drafted), 2);
   });
 
+  const seamOfNothing = (/<metadata>(.*?)<\/metadata>/s.exec(svg)?.[1] ?? '').replace(
+    '"ease":0',
+    '"ease":"none"',
+  );
+
   test.each([
     ['cut short', svg.slice(0, svg.length / 2), 'not-svg'],
     ['without its metadata', svg.replace(/<metadata>.*?<\/metadata>/, ''), 'metadata-missing'],
@@ -73,6 +78,14 @@ describe('reading a sheet back', () => {
     ['with an open cutting line', svg.replace(/(class="cut"[^>]*)Z"/, '$1"'), 'path-open'],
   ])('a file %s is refused with a reason', (_, damaged, code) => {
     expect(codesOf(damaged)).toContain(code);
+  });
+
+  test.each([
+    ['nothing is named where all is damaged', '<metadata>[1]</metadata>', /is damaged\.$/],
+    ['the place is named', `<metadata>${seamOfNothing}</metadata>`, /is damaged at “seams\/0\/ease”\.$/],
+  ])('of what a damaged drawing says of itself %s', (_, said, words) => {
+    const read = readSheet(svg.replace(/<metadata>.*?<\/metadata>/s, () => said));
+    expect(read.issues[0]?.message).toMatch(words);
   });
 
   test('the drawing of one piece is sent back: its neighbours are not there', () => {
