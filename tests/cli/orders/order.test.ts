@@ -172,4 +172,53 @@ describe('what is worked on side by side', () => {
     for await (const batch of inBatches(upTo(5), 2)) batches.push(batch);
     expect(batches).toEqual([[0, 1], [2, 3], [4]]);
   });
+
+  it('comes out as soon as it is answered, though the next one waits for just that', async () => {
+    let heard: (() => void) | undefined;
+    async function* talk() {
+      for (let i = 0; i < 5; i++) {
+        const answered = new Promise<void>((resolve) => {
+          heard = resolve;
+        });
+        yield i;
+        await answered;
+      }
+    }
+    const out: (readonly number[])[] = [];
+    for await (const { answer } of inOrder(inBatches(talk(), 16), async (batch) => batch, 4)) {
+      out.push(answer);
+      heard?.();
+    }
+    expect(out).toEqual([[0], [1], [2], [3], [4]]);
+  });
+
+  it('is told of where it cannot be read on, after what could be was answered', async () => {
+    async function* broken() {
+      yield 1;
+      yield 2;
+      await new Promise((resolve) => setTimeout(resolve, 5));
+      throw new Error('gone');
+    }
+    const out: number[] = [];
+    await expect(async () => {
+      for await (const { answer } of inOrder(inBatches(broken(), 1), async ([i = 0]) => i, 4))
+        out.push(answer);
+    }).rejects.toThrow('gone');
+    expect(out).toEqual([1, 2]);
+  });
+
+  it('is let go of by who wants no more of it', async () => {
+    let left = false;
+    async function* endless() {
+      try {
+        for (let i = 0; ; i++) yield i;
+      } finally {
+        left = true;
+      }
+    }
+    for await (const { item } of inOrder(inBatches(endless(), 3), async (batch) => batch, 2))
+      if (item.includes(6)) break;
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    expect(left).toBe(true);
+  });
 });
