@@ -5,6 +5,7 @@ import { paperWords } from '../../engine/render/tiles/papers.ts';
 import type { LengthOrShare, PlaceOnEdge } from '../../engine/shaping/alteration.ts';
 import type { Unit } from '../../engine/text/units.ts';
 import { writtenLength } from '../../engine/text/written-length.ts';
+import { decimalIn } from '../input/number-of.ts';
 import { USUAL } from './alter-steps.ts';
 
 /** What `bodkin alter` was told, but for the alterations themselves (`stepsOf`). */
@@ -123,7 +124,7 @@ export const outcomeOptions = (): readonly Option[] => [
 const between =
   (least: number, most: number) =>
   (text: string): number => {
-    const value = text.trim() === '' ? Number.NaN : Number(text);
+    const value = decimalIn(text);
     if (!(value >= least && value <= most))
       throw new InvalidArgumentError(`It should be a number from ${least} to ${most}.`);
     return value;
@@ -160,8 +161,8 @@ const pairOf =
   };
 
 function measure(text: string): LengthOrShare {
-  const [, percent] = /^\s*(\d+(?:\.\d+)?)\s*%\s*$/.exec(text) ?? [];
-  if (percent !== undefined) return { share: Number(percent) / 100 };
+  const [, percent] = /^\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(text) ?? [];
+  if (percent !== undefined) return { share: decimalIn(percent) / 100 };
   const mm = writtenLength(text)?.value;
   if (mm === undefined || mm < 0)
     throw new InvalidArgumentError('It should be a length or a share, such as 120, 5in or 40%.');

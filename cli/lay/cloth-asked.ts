@@ -3,6 +3,7 @@ import { unseen } from '../../engine/lay-plan/hung.ts';
 import { rounded } from '../../engine/text/figure.ts';
 import { millimetres } from '../../engine/text/units.ts';
 import { writtenLength } from '../../engine/text/written-length.ts';
+import { numberOf } from '../input/number-of.ts';
 import { unusable } from '../input/unusable.ts';
 
 /** A cloth as it is told: lengths in mm or with their unit behind them, the loss in the wash in percent. */
@@ -47,14 +48,6 @@ export function clothTold(told: ClothTexts, called: ClothWords): Cloth {
     stripeAlong,
     oneOrder: told.oneOrder === true && stripeAlong > 0,
   };
-}
-
-/** A number within limits. Throws `Unusable` where it is none. */
-export function numberOf(option: string, text: string, min: number, max: number): number {
-  const value = Number(text);
-  if (text.trim() === '' || !(value >= min && value <= max))
-    throw unusable('number-not-understood', option, `${option} takes a number from ${min} to ${max}.`);
-  return value;
 }
 
 /** Stripes that repeat after less, mm, meet wherever they lie, as nearly as can be seen (`unseen`). */

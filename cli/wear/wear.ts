@@ -16,6 +16,7 @@ import {
   takesGarment,
 } from '../garment/drafted-garment.ts';
 import { largest } from '../input/data-in.ts';
+import { numberOf } from '../input/number-of.ts';
 import { workersOption } from '../input/options.ts';
 import { readBodyFile } from '../input/read-body.ts';
 import { clothCalled, usualCloth } from '../input/read-cloth.ts';
@@ -105,9 +106,8 @@ const missing =
 
 async function wear(session: Session, name: string, options: WearOptions): Promise<ExitCode> {
   const { body, out, draftedFor, writeFitting: rewritten } = options;
-  const spacing = Number(options.mesh ?? (options.quick ? COARSEST : USUAL));
-  if (!(spacing >= 7 && spacing <= COARSEST))
-    throw unusable('number-not-understood', '--mesh', `--mesh takes a number from 7 to ${COARSEST}.`);
+  const usual = options.quick ? COARSEST : USUAL;
+  const spacing = options.mesh === undefined ? usual : numberOf('--mesh', options.mesh, 7, COARSEST);
   const cloth = await clothCalled(options.cloth);
   const asked = await askedGarment(session, name, options);
   if (options.bodies !== undefined)

@@ -46,6 +46,25 @@ describe('alter', () => {
     expect(out).toContain('from the 50-mm test square');
   });
 
+  test('takes a decimal comma wherever it takes a point', async () => {
+    const said = (mark: string) =>
+      [
+        '--mm-per-unit',
+        '0.4',
+        '--corner',
+        '25.5',
+        '--spread',
+        '40.5',
+        '--along',
+        'top..under bust',
+        '--lengthen',
+        '9.5',
+        '--at',
+        '40.5%',
+      ].map((word) => word.replace(/(\d)\.(\d)/, `$1${mark}$2`));
+    expect((await altered(said(','))).result).toEqual((await altered(said('.'))).result);
+  });
+
   test('spreads in parallel: widths grow, lengths stay, the guide with them', async () => {
     const { code, result } = await altered(['--spread', '60', '--along', 'top..under bust']);
     expect(code).toBe(0);

@@ -50,6 +50,22 @@ describe('lay --shapes', () => {
 });
 
 describe('lay of a garment', () => {
+  test('takes a decimal comma wherever it takes a point', async () => {
+    const said = async (mark: string): Promise<string> =>
+      (
+        await bodkin([
+          'lay',
+          'bib',
+          '--body',
+          body,
+          ...`--width 91.5cm --shrink 3.5 --seconds 0.5 --rounds 3`.replaceAll('.', mark).split(' '),
+          '--json',
+        ])
+      ).out;
+    expect(await said(',')).toBe(await said('.'));
+    expect(await said(',')).toContain('"ok": true');
+  });
+
   test('writes a plan for each cloth and says what to buy', async () => {
     const folder = await mkdtemp(join(tmpdir(), 'lay-'));
     const { code, out, err } = await bodkin(
