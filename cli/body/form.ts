@@ -10,6 +10,7 @@ import { formGltf } from '../../engine/render/form/gltf.ts';
 import { viewNames } from '../../engine/render/form/view.ts';
 import { fixed } from '../../engine/text/figure.ts';
 import { decimalCell, lengthCell } from '../../engine/text/length.ts';
+import { withLengthsIn } from '../../engine/text/with-lengths-in.ts';
 import { writeFiles } from '../files/write-files.ts';
 import { readStyling } from '../input/options.ts';
 import { Unusable } from '../input/unusable.ts';
@@ -118,7 +119,7 @@ function formTable({ body, report }: Form, reader: Reader): string {
     figure(each.value, each),
     each.likely ? `${figure(each.likely[0], each)} to ${figure(each.likely[1], each)}` : '',
     each.how,
-    `${each.says}; ${each.source}`,
+    withLengthsIn(`${each.says}; ${each.source}`, units),
   ]);
   const notTaken = Object.keys(report.notTaken).map((name) => measurementWords(name as MeasurementName));
   return `${body}; ${lengthsLine(reader)}\n${table(tapeColumns, tapes, columns)}no tape is laid for ${notTaken.join(', ')}\n\n${table(sectionColumns, sections, columns)}\n${table(assumedColumns, assumed, columns)}`;

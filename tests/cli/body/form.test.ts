@@ -42,6 +42,10 @@ describe('bodkin body --form', () => {
     expect(await files()).toEqual(first);
   });
 
+  test('gives the reasons of what is assumed in the reader’s unit too', async () => {
+    expect((await form('--units', 'in')).out).toMatch(/grows with the cup, 2 9\/16 to 3 3\/4 in;/);
+  });
+
   test('stands as it is chosen to', async () => {
     const { code, out } = await form('--set', 'backHollow=4.5cm', '--set', 'armRise=30', '--json');
     expect(code).toBe(0);
