@@ -54,7 +54,7 @@ const schema = z.object({
 
 /** Whether data is what `draft` writes as `report.json`, and no set of measurements. */
 export const isReport = (data: unknown): boolean =>
-  typeof data === 'object' && data !== null && 'seams' in data && 'girths' in data;
+  typeof data === 'object' && data !== null && ('seams' in data || 'girths' in data);
 
 /**
  * A draft as its `report.json` tells of it: figures, styling and measurements, but no line of any piece.

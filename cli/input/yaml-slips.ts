@@ -113,6 +113,9 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
   return undefined;
 }
 
+/** A figure with another field behind it on the same line. */
+const twoFigures = /^\w+:\s+[\d.,/ -]+\s\w+:/;
+
 /** A line that begins further right than the one above it, or has a second colon. */
 function furtherRight(lines: readonly string[], stopped: number): Slip {
   const [above = '', below = ''] = [lines[stopped - 1], lines[stopped]];
@@ -123,6 +126,8 @@ function furtherRight(lines: readonly string[], stopped: number): Slip {
       text: withoutComment(below.slice(0, longest)).trim(),
       wrong: 'begins further right than the line above, as if it were a part of it; begin both alike',
     };
+  if (twoFigures.test(text))
+    return { line: stopped, text, wrong: 'says two things; give each a line of its own' };
   return {
     line: stopped,
     text,

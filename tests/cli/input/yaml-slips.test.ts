@@ -85,6 +85,13 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
       'name: lady: leading',
       '“name: "lady: leading"”',
     ],
+    [
+      'two figures on a line',
+      `units: cm\nbustGirth: 92 waistGirth: 74\n`,
+      2,
+      'bustGirth: 92 waistGirth: 74',
+      'give each a line of its own',
+    ],
   ])('%s', async (_, text, line, shown, meant) => {
     const { code, err } = await told(text);
     expect(code).toBe(2);

@@ -160,6 +160,7 @@ describe('walk --before what an earlier draft wrote', () => {
     ['an empty folder', '', 'neither sheet.svg nor report.json'],
     ['a drawing that is no sheet', '<svg xmlns="http://www.w3.org/2000/svg"/>', 'does not say'],
     ['half a report', '{"seams": [], "girths": 3}', 'no whole report'],
+    ['a report without girths', '{"garment": "bib", "body": "x", "styling": {}, "seams": []}', 'look at “'],
     [
       'the report of a draft that failed',
       '{"garment":"bib","body":"","styling":{},"seams":[],"joins":[],"girths":[],"shapes":[]}',
