@@ -42,11 +42,7 @@ export function wayToLikeliest(
 ): number {
   const isSure = (way: number): boolean => {
     const moves = least.map((move, i) => move + way * ((likeliest[i] ?? 0) - move));
-    const further = chances.reduce(
-      (sum, { chance, open }) => sum + chance * chanceOfFurther(moves, read, open, limits),
-      0,
-    );
-    return further < 1 - surely;
+    return chanceOfFurther(moves, read, chances, limits) < 1 - surely;
   };
   if (isSure(1)) return 1;
   let [sure, unsure] = [0, 1];
@@ -58,11 +54,20 @@ export function wayToLikeliest(
   return sure;
 }
 
+/** How likely moves are to leave her further off than what was written does, by all accounts of the readings. */
+export const chanceOfFurther = (
+  moves: readonly number[],
+  read: AsRead,
+  chances: readonly Chance[],
+  limits: readonly HeldLimit[],
+): number =>
+  chances.reduce((sum, { chance, open }) => sum + chance * furtherBy(moves, read, open, limits), 0);
+
 /**
  * How likely she is further from what was moved than from what was written, where she keeps the limits: of several the one
  * kept least likely counts.
  */
-function chanceOfFurther(
+function furtherBy(
   moves: readonly number[],
   { names, values, errors }: AsRead,
   { names: all, mean, covariance }: LeftOpen,

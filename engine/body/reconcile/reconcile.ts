@@ -1,10 +1,9 @@
 import type { Body, MeasurementName, Sizes } from '../body.ts';
 import type { JointDistribution, Reading, Readings } from '../population/joint.ts';
-import { type Blunders, blundersAmong, withWide } from './blunders.ts';
+import { type Blunders, blundersAmong } from './blunders.ts';
 import { brokenLimits, type HeldLimit, heldLimits } from './held-limits.ts';
-import { leftOpen } from './left-open.ts';
 import { mostLikely, type Question } from './most-likely.ts';
-import { wayToLikeliest } from './no-further.ts';
+import { movedAlone, movedTogether } from './moves.ts';
 import { usualError } from './usual-error.ts';
 
 /** One measurement that is taken to be other than it was written. Lengths in mm. */
@@ -45,7 +44,7 @@ export interface ToReconcile {
 /**
  * The most likely body behind measurements that contradict each other. Only what has a part in a limit that does not
  * hold moves, and nothing that is sure; what contradicts nothing comes back as it was. Where one reading is
- * more likely a blunder than not, it is named as misread and moves by itself.
+ * more likely a blunder than not, it is named as misread and moves by itself, if that leads no further from her.
  */
 export function reconciled({ taken, size, sure, women, step }: ToReconcile): Reconciled {
   const limits = heldLimits(taken, size);
@@ -59,9 +58,7 @@ export function reconciled({ taken, size, sure, women, step }: ToReconcile): Rec
 
   const blunders = blundersAmong(question, moving);
   const { misread, first, orElse } = blunders;
-  const found =
-    (misread.length > 0 && movedSurely(question, misread, blunders, broken)) ||
-    movedSurely(question, moving, blunders, broken);
+  const found = movedAlone(question, blunders, broken) ?? movedTogether(question, moving, blunders, broken);
   if (!found) return { kind: 'sure of too much', between };
   const moved = [...found].flatMap(([name, likely]): readonly Moved[] => {
     const written = taken[name] ?? 0;
@@ -74,42 +71,6 @@ export function reconciled({ taken, size, sure, women, step }: ToReconcile): Rec
     return [{ ...move, suspicion, orElse: isNamed ? others : [] }];
   });
   return { kind: 'reconciled', moved };
-}
-
-/**
- * The sizes of what may move, as near to the likeliest as it is all but sure to lead no further from her. Nothing where the
- * limits cannot hold.
- */
-function movedSurely(
-  question: Question,
-  moving: readonly MeasurementName[],
-  { misread, accounts }: Blunders,
-  broken: readonly HeldLimit[],
-): ReadonlyMap<MeasurementName, number> | undefined {
-  const { readings } = question;
-  const withBlunders = (wide: readonly MeasurementName[]): Question => ({
-    ...question,
-    readings: withWide(readings, wide),
-  });
-  const likeliest = mostLikely(withBlunders(misread), moving);
-  const least = mostLikely({ ...question, women: undefined }, moving);
-  if (!likeliest || !least) return undefined;
-  const values = moving.map((name) => readings.get(name)?.value ?? 0);
-  const errors = moving.map((name) => readings.get(name)?.error ?? 1);
-  const movesOf = (sizes: ReadonlyMap<MeasurementName, number>): readonly number[] =>
-    moving.map((name, i) => (sizes.get(name) ?? 0) - (values[i] ?? 0));
-  const [from, to] = [movesOf(least.sizes), movesOf(likeliest.sizes)];
-  const chances = accounts.map(({ chance, blunders }) => ({
-    chance,
-    open: leftOpen(withBlunders(blunders)),
-  }));
-  const way = wayToLikeliest(from, to, { names: moving, values, errors }, chances, broken);
-  return new Map(
-    moving.map((name, i) => {
-      const [one, other] = [from[i] ?? 0, to[i] ?? 0];
-      return [name, (values[i] ?? 0) + one + way * (other - one)];
-    }),
-  );
 }
 
 /** Whether some of a body's measurements contradict each other, as they were taken. */

@@ -180,6 +180,22 @@ describe('full sets of which every reading is off by a random centimetre', () =>
   });
 });
 
+describe('full sets of which every reading is off by two random centimetres', () => {
+  test('lie no further from the truth than they were written, but for two in a hundred', () => {
+    const further = fullSets(500).flatMap((truth, i) => {
+      const set = misreadBy(20, truth, 90_000 + i);
+      const moved = movedIn(set);
+      if (moved.length === 0) return [];
+      const { size } = read(inFile(set, { reconcile: true }));
+      const off = (of: Readonly<Record<MeasurementName, number>>): number =>
+        Math.hypot(...moved.map((name) => (of[name] - truth[name]) / usualError[name]));
+      return [off(size) > off(set)];
+    });
+    expect(further.length).toBeGreaterThan(100);
+    expect(further.filter(Boolean).length / further.length).toBeLessThan(0.02);
+  });
+});
+
 describe('one reading far off among good ones', () => {
   const truths = fullSets(40);
   const good = truths
