@@ -20,6 +20,12 @@ const unsolved: readonly IssueCode[] = ['cannot-agree', 'measurements-contradict
 const ATTEMPTS = 2;
 
 /**
+ * No other draft is tried for fewer choices once the lines of those before took so many steps: what sticks takes some 220, and what
+ * is near to it may take as many again, where a garment as usual takes 30.
+ */
+const MOST_STEPS = 250;
+
+/**
  * Which choices stand in the way of a garment that could be drafted for this body with the usual ones; nothing where
  * it is the measurements, or where the draft has already named the choice. Tries the usual values for all choices, then
  * for ever fewer of them: one, where one alone is enough. `failed` are the sketches of the attempt that failed: what
@@ -35,14 +41,16 @@ export function stylingToBlame(
   if (!issues.some(isUnsolved)) return undefined;
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
   let helped: readonly Attempt[] = [];
+  let steps = stepsOf(failed);
   const draws = (choices: readonly Choice[]): boolean => {
     const { solver, attempts } = noted();
     const { ok } = draft.draw(body, { ...styling, ...usualValues(choices) }, solver);
+    steps += stepsOf(attempts);
     if (ok) helped = attempts;
     return ok;
   };
   if (changed.length === 0 || !draws(changed)) return undefined;
-  const blamed = smallestThatHelps(changed, draws, ATTEMPTS);
+  const blamed = smallestThatHelps(changed, (some) => steps <= MOST_STEPS && draws(some), ATTEMPTS);
   const named = usualInstead(blamed, styling);
   const relations = excluded(failed, helped, blamed, styling);
   const why = relations.length > 0 ? ` With them ${bothSides(relations)}.` : '';
@@ -55,6 +63,9 @@ export function stylingToBlame(
     ...(relations.length > 0 ? { relations } : {}),
   };
 }
+
+const stepsOf = (attempts: readonly Attempt[]): number =>
+  attempts.reduce((sum, { solution }) => sum + solution.iterations, 0);
 
 /**
  * A smallest set of what could not hold together in the first sketch that failed. Those that are otherwise in the same
