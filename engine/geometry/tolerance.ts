@@ -126,6 +126,12 @@ export const CLAIM = 10_000 * BASE;
 /** What is read back from a written file may differ by this; other programs write three digits, printers do worse. */
 export const FILE = 100_000 * BASE;
 
+/**
+ * A corner inside a curve of a written file, radians: three digits move a handle of 1 mm by as much, and 0.06 degrees are not
+ * seen. Larger: a nudged handle passes for a smooth curve. Smaller: a file that another program saved again is refused.
+ */
+export const FILE_KINK = 1e-3;
+
 /** A finished girth may differ by this from body plus ease. It sums up to ten pieces walked to `WALK`. */
 export const GIRTH = 500_000 * BASE;
 

@@ -25,6 +25,13 @@ export interface LeastSquaresAnswer {
 const TRIAL = 1e-4;
 const GAIN = 1e-4;
 
+/** The first damping, and the least: none at all would let a step go where nothing holds it. */
+const FIRST_DAMPING = 1e-3;
+const LEAST_DAMPING = 1e-9;
+
+/** A sum that shrinks by less gains nothing, however small it is. */
+const NOTHING = 1e-9;
+
 /**
  * Least squares between limits by the Gauss-Newton method with Levenberg's and Marquardt's damping (D. W. Marquardt, 1963).
  * Derivatives are found by differences forward, and carried on from step to step by Broyden's update (C. G. Broyden, 1965)
@@ -39,7 +46,7 @@ export function leastSquares(problem: LeastSquares, mostSteps: number): LeastSqu
   const jacobian = new Float64Array(n * residuals);
   evaluate(unknowns, now);
   let sum = squares(now);
-  let damping = 1e-3;
+  let damping = FIRST_DAMPING;
   let steps = 0;
   let settled = false;
   let fresh = false;
@@ -62,14 +69,14 @@ export function leastSquares(problem: LeastSquares, mostSteps: number): LeastSqu
       const then = squares(tried);
       if (then < sum) {
         // A step that gains little may be the fault of derivatives that are not of here.
-        const little = sum - then < GAIN * sum + 1e-9;
+        const little = sum - then < GAIN * sum + NOTHING;
         settled = little && fresh;
         stale = then > 0.25 * sum;
         if (!stale) carryOn(next);
         [now, tried] = [tried, now];
         unknowns = next;
         sum = then;
-        damping = Math.max(damping / 10, 1e-9);
+        damping = Math.max(damping / 10, LEAST_DAMPING);
         better = true;
       } else if (!fresh) stale = true;
       else damping *= 8;

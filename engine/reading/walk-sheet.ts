@@ -1,4 +1,3 @@
-import { type CheckBounds, draftBounds } from '../checks/bounds.ts';
 import { checkGarment } from '../checks/check-garment.ts';
 import { cutAsMade } from '../checks/cut-as-made.ts';
 import { cutReady, labelFaults } from '../checks/cut-ready.ts';
@@ -6,20 +5,14 @@ import { type Like, type LikeOf, leftOut } from '../checks/left-out.ts';
 import { notchDepthFaults } from '../checks/notch-depth.ts';
 import { overlapFaults } from '../checks/overlaps.ts';
 import type { Report } from '../checks/report.ts';
-import { FILE } from '../geometry/tolerance.ts';
 import type { Issue, Result } from '../issue.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type Metadata, metadataOf } from '../render/metadata.ts';
 import type { Unit } from '../text/units.ts';
 import { claimedOtherwise } from './claimed-otherwise.ts';
+import { fileBounds } from './file-bounds.ts';
 import { offPage } from './off-page.ts';
 import { readSheet } from './read-sheet.ts';
-
-/**
- * What a written file is held to. Lengths may differ by 0.1 mm. Three digits, as other programs write
- * them, move a handle of 1 mm by an angle of 0.001; a kink of that, 0.06 degrees, is still not seen.
- */
-const fileBounds: CheckBounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
 
 /** What was found, and in which unit its lengths are told to whom the sheet was written for. */
 export interface WalkedSheet extends Report {

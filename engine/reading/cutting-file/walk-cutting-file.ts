@@ -1,4 +1,3 @@
-import { type CheckBounds, draftBounds } from '../../checks/bounds.ts';
 import { checkGarment } from '../../checks/check-garment.ts';
 import { cutReady } from '../../checks/cut-ready.ts';
 import { notchDepthFaults } from '../../checks/notch-depth.ts';
@@ -17,6 +16,7 @@ import type { Garment } from '../../pattern/garment.ts';
 import { squares } from '../../render/test-squares.ts';
 import { fixedMm, inMm } from '../../text/figure.ts';
 import { messageOf } from '../../text/message-of.ts';
+import { fileBounds } from '../file-bounds.ts';
 import { followFaults } from './follow-faults.ts';
 import { pieceAsCut } from './piece-as-cut.ts';
 import { type ReadBlock, type ReadCuttingFile, readBlocks } from './read-blocks.ts';
@@ -27,9 +27,6 @@ export interface ToBeCut {
   readonly report: Report;
   readonly blocks: readonly DxfBlock[];
 }
-
-/** What a cutting file is held to: lengths to 0.1 mm; a corner inside a curve of less than 0.06 degrees is not seen. */
-const fileBounds: CheckBounds = { ...draftBounds, seam: FILE, cutLine: FILE, kink: 1e-3 };
 
 /**
  * Chords have corners that the curve has not, and are shorter: what is asked of directions, or to 0.001 mm, was asked of the curves, and
