@@ -6,8 +6,7 @@ import { draftBounds } from './checks/bounds.ts';
 import { checkGarment } from './checks/check-garment.ts';
 import { cutReady } from './checks/cut-ready.ts';
 import type { Report } from './checks/report.ts';
-import { type Attempt, noted } from './constraints/attempts.ts';
-import { onlyWhether } from './constraints/only-whether.ts';
+import { type Attempt, noted, stepsOf } from './constraints/attempts.ts';
 import { type Solver, solve } from './constraints/solve.ts';
 import { draftToBlame } from './draft-to-blame.ts';
 import { cuttingLines } from './finishing/cut-lines.ts';
@@ -30,6 +29,8 @@ export interface Evaluation {
   readonly cutLines: ReadonlyMap<string, Edge>;
   /** All checks; its issues hold the remarks of the body's reader and of the draft too. */
   readonly report: Report;
+  /** Steps that it took to find its lines, usually some thirty. */
+  readonly steps: number;
 }
 
 /**
@@ -70,7 +71,7 @@ export function evaluateRead(
     return { ok: false, issues: [...read, ...issues, ...offered].map((issue) => placed(issue, draft)) };
   }
   try {
-    return checked(draft, body, styling, drawn, read);
+    return checked(draft, body, styling, drawn, read, stepsOf(attempts));
   } catch (error) {
     // The pieces of the program's own drafts are as the types say; what else a draft hands back only its writer knows.
     if (!draft.placeOf || !(error instanceof Error)) throw error;
@@ -80,9 +81,10 @@ export function evaluateRead(
 
 /** The same where only a garment is of use: nothing where none can be drawn, and no reasons are looked for. */
 export function evaluateIfDrawn(draft: Draft, body: Body, styling: Styling): Evaluation | undefined {
-  const drawn = draft.draw(body, styling, onlyWhether);
+  const { solver, attempts } = noted();
+  const drawn = draft.draw(body, styling, solver);
   if (!drawn.ok) return undefined;
-  const made = checked(draft, body, styling, drawn, []);
+  const made = checked(draft, body, styling, drawn, [], stepsOf(attempts));
   return made.ok ? made.value : undefined;
 }
 
@@ -101,6 +103,7 @@ function checked(
   styling: Styling,
   drawn: Extract<Result<Garment>, { readonly ok: true }>,
   read: readonly Issue[],
+  steps: number,
 ): Result<Evaluation> {
   const { wearer, size, fitting } = body;
   const garment = garmentWith(drawn.value, {
@@ -113,7 +116,7 @@ function checked(
   const found = distinct([...read, ...drawn.issues, ...garment.issues, ...walked.issues, ...cut]);
   const issues = found.map((issue) => placed(issue, draft));
   const report = { ...walked, issues, ok: !issues.some(({ severity }) => severity === 'error') };
-  return { ok: true, value: { body, styling, garment, cutLines, report }, issues };
+  return { ok: true, value: { body, styling, garment, cutLines, report, steps }, issues };
 }
 
 /**

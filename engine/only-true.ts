@@ -11,6 +11,9 @@ import { listed } from './text/listed.ts';
 /** Drafts that may be tried in the search for the choices that a check fails by, once it is known that they are. */
 const ATTEMPTS = 2;
 
+/** A garment of which the lines took more steps than these, twice as many as usual, has cost what the search for fewer choices would. */
+const MOST_STEPS = 60;
+
 /** So many places of failed checks are named in the first sentence; each has one of its own behind it. */
 const NAMED = 3;
 
@@ -40,7 +43,11 @@ export function onlyTrue(
 }
 
 /** What would do instead, as far as it can be found out. */
-function wayOut(draft: Draft, { body, styling }: Evaluation, holds: (other: Evaluation) => boolean): string {
+function wayOut(
+  draft: Draft,
+  { body, styling, steps }: Evaluation,
+  holds: (other: Evaluation) => boolean,
+): string {
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
   const helps = (choices: readonly Choice[]): boolean => {
     const other = evaluateIfDrawn(draft, body, { ...styling, ...usualValues(choices) });
@@ -48,7 +55,7 @@ function wayOut(draft: Draft, { body, styling }: Evaluation, holds: (other: Eval
   };
   if (changed.length === 0 || !helps(changed))
     return 'It is not on account of the choices: “bodkin walk” shows every figure, “bodkin body” the measurements.';
-  const blamed = smallestThatHelps(changed, helps, ATTEMPTS);
+  const blamed = smallestThatHelps(changed, helps, steps > MOST_STEPS ? 0 : ATTEMPTS);
   const together = blamed.length === 1 ? '' : ', all together';
   return `This would do: ${listed(usualInstead(blamed, styling))}${together}. Something between, or another choice, may do as well.`;
 }

@@ -1,6 +1,6 @@
 import type { Body } from './body/body.ts';
 import { chosenFrom } from './chosen-from.ts';
-import { type Attempt, noted } from './constraints/attempts.ts';
+import { type Attempt, noted, stepsOf } from './constraints/attempts.ts';
 import { REFUSAL_STEPS, smallestConflict } from './constraints/conflict.ts';
 import { changedDemands } from './constraints/demands.ts';
 import { type ExcludedRelation, inTolerances, limitsOf } from './excluded-relation.ts';
@@ -63,9 +63,6 @@ export function stylingToBlame(
     ...(relations.length > 0 ? { relations } : {}),
   };
 }
-
-const stepsOf = (attempts: readonly Attempt[]): number =>
-  attempts.reduce((sum, { solution }) => sum + solution.iterations, 0);
 
 /**
  * A smallest set of what could not hold together in the first sketch that failed. Those that are otherwise in the same

@@ -25,3 +25,7 @@ export function noted(solverOf: Solver = solve): {
   };
   return { solver, attempts };
 }
+
+/** The steps that attempts took, all together. */
+export const stepsOf = (attempts: readonly Attempt[]): number =>
+  attempts.reduce((sum, { solution }) => sum + solution.iterations, 0);
