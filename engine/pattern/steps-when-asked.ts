@@ -1,3 +1,4 @@
+import { whenAsked } from '../when-asked.ts';
 import type { Garment, Step } from './garment.ts';
 
 /*
@@ -8,12 +9,7 @@ import type { Garment, Step } from './garment.ts';
 
 /** A garment whose steps `write` writes. */
 export function stepsWhenAsked(garment: Omit<Garment, 'steps'>, write: () => readonly Step[]): Garment {
-  let written: readonly Step[] | undefined;
-  const steps = (): readonly Step[] => {
-    written ??= write();
-    return written;
-  };
-  return copied(garment, { steps: { get: steps, enumerable: true } }) as Garment;
+  return copied(garment, { steps: { get: whenAsked(write), enumerable: true } }) as Garment;
 }
 
 /** A garment with some fields otherwise; its steps are not asked for. */
