@@ -2,7 +2,7 @@ import type { Curve } from '../../geometry/curve.ts';
 import { moved } from '../../geometry/point.ts';
 import { heading, scaled } from '../../geometry/vector.ts';
 import { recordOf } from '../../record-of.ts';
-import { whenAsked } from '../../when-asked.ts';
+import { withWhenAsked } from '../../when-asked.ts';
 import type { Found, Solution } from '../solution.ts';
 import type { CurveSlots, Slots } from './slots.ts';
 
@@ -24,26 +24,12 @@ export function valuesOf(slots: Slots, { points, scalars }: Found): Float64Array
 }
 
 /** A solution at the values `x` of all slots, which stay as they are. Records of what they stand for are written when asked for: of hundreds of names drafts read a few. */
-export function solutionAt(slots: Slots, x: Float64Array, { status, residuals, iterations }: Outcome): Solution {
-  const points = whenAsked(() =>
-    recordOf(slots.points, (slot) => ({ x: x[slot] as number, y: x[slot + 1] as number })),
-  );
-  const scalars = whenAsked(() => recordOf(slots.scalars, (slot) => x[slot] as number));
-  const curves = whenAsked(() => recordOf(slots.curves, (curve) => curveAt(curve, x)));
-  return {
-    status,
-    residuals,
-    iterations,
-    get points() {
-      return points();
-    },
-    get scalars() {
-      return scalars();
-    },
-    get curves() {
-      return curves();
-    },
-  };
+export function solutionAt(slots: Slots, x: Float64Array, outcome: Outcome): Solution {
+  return withWhenAsked(outcome, {
+    points: () => recordOf(slots.points, (slot) => ({ x: x[slot] as number, y: x[slot + 1] as number })),
+    scalars: () => recordOf(slots.scalars, (slot) => x[slot] as number),
+    curves: () => recordOf(slots.curves, (curve) => curveAt(curve, x)),
+  });
 }
 
 function curveAt(curve: CurveSlots, x: Float64Array): Curve {
