@@ -3,6 +3,7 @@ import { chordsWithin, writeEvenPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { between, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
+import { roomForNumbers } from '../room-for-numbers.ts';
 
 /**
  * Curves made ready for many questions of what is near, as plain numbers in two lists: the ends of all their chords, and
@@ -31,8 +32,8 @@ export function drawn(curves: readonly Curve[], flatness: number): DrawnCurves {
     places += 2 * (count + 1);
     runs += Math.ceil(count / RUN);
   }
-  const ends = new Array<number>(places);
-  const stretches = new Array<number>(STRETCH * runs);
+  const ends = roomForNumbers(places);
+  const stretches = roomForNumbers(STRETCH * runs);
   let start = 0;
   let stretch = 0;
   for (let i = 0; i < curves.length; i++) {

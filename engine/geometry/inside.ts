@@ -1,6 +1,6 @@
 import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundsMeet, controlBox, turningParameters } from './bounds.ts';
-import type { Curve, Outline } from './curve.ts';
+import type { Cubic, Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
 import { levelPasses, metByRay } from './in-polygon.ts';
@@ -80,6 +80,7 @@ function turnsBack(a: Curve, b: Curve): boolean {
 function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] {
   if (curve.kind === 'line') return [curve];
   const { from, handle1, handle2, to } = curve;
+  if (axes.every((axis) => goesOneWay(curve, axis))) return [curve];
   const turns = flatMapped(axes, (axis) => turningParameters(from, handle1, handle2, to, axis))
     .filter((t) => t > 0 && t < 1)
     .sort((a, b) => a - b);
@@ -90,6 +91,12 @@ function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] 
   for (const t of turns) if (!same(stops.at(-1) ?? 0, t)) stops.push(t);
   while (stops.length > 1 && same(stops.at(-1) ?? 0, 1)) stops.pop();
   return stops.map((start, i) => part(curve, start, stops[i + 1] ?? 1));
+}
+
+/** Whether the control points of a cubic follow each other along an axis, as those of most do: then it turns back nowhere. */
+function goesOneWay({ from, handle1, handle2, to }: Cubic, axis: 'x' | 'y'): boolean {
+  const [a, b, c] = [handle1[axis] - from[axis], handle2[axis] - handle1[axis], to[axis] - handle2[axis]];
+  return (a > 0 && b > 0 && c > 0) || (a < 0 && b < 0 && c < 0);
 }
 
 const rightmost = (curve: Curve): number =>
