@@ -154,8 +154,9 @@ function isTooNear(
   const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
   if (beside && distance(beside.at, corner.at) > CORNER) return false;
   // A narrow band has the cutting line of its other side as near.
-  const outside = [near, ...(beside ? [beside] : [])].map((edge) => liesOutside(edge, p));
-  if (corner.inward ? !outside.every(Boolean) : !outside.some(Boolean)) return false;
+  const outside = liesOutside(near, p);
+  const besideOutside = beside ? liesOutside(beside, p) : outside;
+  if (corner.inward ? !(outside && besideOutside) : !(outside || besideOutside)) return false;
   return near.distance < corner.clear - bound;
 }
 
