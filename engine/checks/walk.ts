@@ -83,7 +83,9 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
 /** A seam with what was found. Copied by spreading, every one would be an object of its own kind to V8. */
 function asWalked(seam: Seam, lengthA: number, lengthB: number, mismatch: number): SeamReport {
   const { name, a, b, ease, gatherRatio, felled, side } = seam;
-  if (felled || side) return { ...seam, lengthA, lengthB, mismatch };
+  if (side) return { ...seam, lengthA, lengthB, mismatch };
+  const walked = { name, a, b, ease, gatherRatio, lengthA, lengthB, mismatch, felled };
+  if (felled) return walked;
   return { name, a, b, ease, gatherRatio, lengthA, lengthB, mismatch };
 }
 

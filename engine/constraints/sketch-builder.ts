@@ -84,12 +84,12 @@ export class SketchBuilder {
 
   /** A length to be found (mm), from its first guess. */
   length(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return this.#added('scalar', this.#scalars, name, { at: guess, unit: 'mm', free: true, ...bounds });
+    return this.#added('scalar', this.#scalars, name, freeScalar(guess, 'mm', bounds));
   }
 
   /** An angle to be found (radians), from its first guess. Share it between curves to join them smoothly. */
   angle(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return this.#added('scalar', this.#scalars, name, { at: guess, unit: 'rad', free: true, ...bounds });
+    return this.#added('scalar', this.#scalars, name, freeScalar(guess, 'rad', bounds));
   }
 
   /** A length that is known (mm). */
@@ -111,19 +111,32 @@ export class SketchBuilder {
    * A cubic between two points. Its handles become the scalars `<name> start length` and `<name> end length`, and
    * angles of its own `<name> start angle` and `<name> end angle`.
    */
-  curve(name: string, from: string, to: string, guess: CurveGuess = {}): string {
+  curve(name: string, from: string, to: string, { start, end, handles }: CurveGuess = {}): string {
+    return this.#cubic(name, from, to, handles, start, end);
+  }
+
+  #cubic(
+    name: string,
+    from: string,
+    to: string,
+    [least, greatest]: readonly [least: number, greatest: number] = HANDLE_SHARES,
+    leaving?: Tangent,
+    arriving?: Tangent,
+  ): string {
     const chord = this.#chord(name, from, to);
-    const [least, greatest] = guess.handles ?? HANDLE_SHARES;
     const bounds = { min: least * chord.length, max: greatest * chord.length };
-    const handle = (end: 'start' | 'end'): { readonly angle: string; readonly length: string } => {
-      const { angle, length = chord.length / 3 } = guess[end] ?? { angle: chord.heading };
+    const handle = (
+      end: 'start' | 'end',
+      tangent: Tangent | undefined,
+    ): { readonly angle: string; readonly length: string } => {
+      const { angle, length = chord.length / 3 } = tangent ?? { angle: chord.heading };
       return {
         angle: typeof angle === 'string' ? angle : this.angle(`${name} ${end} angle`, angle),
         length: this.length(`${name} ${end} length`, length, bounds),
       };
     };
-    const start = handle('start');
-    const end = handle('end');
+    const start = handle('start', leaving);
+    const end = handle('end', arriving);
     return this.#added('curve', this.#curves, name, {
       kind: 'cubic',
       from,
@@ -153,11 +166,14 @@ export class SketchBuilder {
       };
     });
     const curves = through.slice(1).map((to, i) =>
-      this.curve(`${name} ${i + 1}`, through[i] ?? to, to, {
-        ...guess,
-        ...defined('start', i === 0 ? guess.start : joints[i - 1]),
-        ...defined('end', i === through.length - 2 ? guess.end : joints[i]),
-      }),
+      this.#cubic(
+        `${name} ${i + 1}`,
+        through[i] ?? to,
+        to,
+        guess.handles,
+        i === 0 ? guess.start : joints[i - 1],
+        i === through.length - 2 ? guess.end : joints[i],
+      ),
     );
     return curves as readonly string[] as CurvesThrough<Through>;
   }
@@ -207,6 +223,12 @@ export class SketchBuilder {
   }
 }
 
+/** A scalar to be found. Written out for every set of bounds: of one kind each, V8 finds its fields without looking. */
+function freeScalar(at: number, unit: SketchScalar['unit'], { min, max }: ScalarBounds): SketchScalar {
+  if (min === undefined) return max === undefined ? { at, unit, free: true } : { at, unit, free: true, max };
+  return max === undefined ? { at, unit, free: true, min } : { at, unit, free: true, min, max };
+}
+
 /** The start of a curve. */
 export const startOf = (curve: string): CurveEnd => ({ curve, end: 'start' });
 
@@ -224,6 +246,3 @@ export const scalarOf = (scalar: string, times = 1): Term => ({ scalar, times })
 
 /** The length of a chain of curves, times a factor, as a term of a sum of lengths. */
 export const lengthOf = (curves: readonly string[], times = 1): LengthTerm => ({ curves, times });
-
-const defined = <K extends string, V>(key: K, value: V | undefined): { readonly [k in K]?: V } =>
-  value === undefined ? {} : ({ [key]: value } as { readonly [k in K]?: V });

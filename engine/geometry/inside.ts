@@ -1,7 +1,7 @@
 import { flatMapped } from '../flat-mapped.ts';
 import { roomForNumbers } from '../room-for-numbers.ts';
 import { controlBox, turningParameters } from './bounds.ts';
-import type { Cubic, Curve, Outline } from './curve.ts';
+import type { Curve, Outline } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { directionAt, pointAt } from './evaluate.ts';
 import { levelPasses, metByRay } from './in-polygon.ts';
@@ -101,7 +101,8 @@ const bothAxes = ['x', 'y'] as const;
 function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] {
   if (curve.kind === 'line') return [curve];
   const { from, handle1, handle2, to } = curve;
-  if (axes.every((axis) => goesOneWay(curve, axis))) return [curve];
+  if (goesOneWay(from.x, handle1.x, handle2.x, to.x) && goesOneWay(from.y, handle1.y, handle2.y, to.y))
+    return [curve];
   const turns = flatMapped(axes, (axis) => turningParameters(from, handle1, handle2, to, axis))
     .filter((t) => t > 0 && t < 1)
     .sort((a, b) => a - b);
@@ -115,12 +116,8 @@ function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] 
 }
 
 /** Whether the control points of a cubic follow each other along an axis, as those of most do: then it turns back nowhere. */
-function goesOneWay({ from, handle1, handle2, to }: Cubic, axis: 'x' | 'y'): boolean {
-  const a = handle1[axis] - from[axis];
-  const b = handle2[axis] - handle1[axis];
-  const c = to[axis] - handle2[axis];
-  return (a > 0 && b > 0 && c > 0) || (a < 0 && b < 0 && c < 0);
-}
+const goesOneWay = (from: number, handle1: number, handle2: number, to: number): boolean =>
+  (from < handle1 && handle1 < handle2 && handle2 < to) || (from > handle1 && handle1 > handle2 && handle2 > to);
 
 const rightmost = (curve: Curve): number =>
   curve.kind === 'line'
