@@ -68,8 +68,7 @@ function reach(end: SeamEnd, cut: Edge, out: number): number {
   let least = Number.POSITIVE_INFINITY;
   for (const curve of cut.curves) {
     if (!liesAhead(curve, line, least)) continue;
-    for (const { along } of crossings(curve, line))
-      if (along >= -COINCIDENCE && along < least) least = along;
+    for (const { along } of crossings(curve, line)) if (along >= -COINCIDENCE && along < least) least = along;
   }
   return least;
 }

@@ -131,8 +131,8 @@ export class SketchBuilder {
     ): { readonly angle: string; readonly length: string } => {
       const { angle, length = chord.length / 3 } = tangent ?? { angle: chord.heading };
       return {
-        angle: typeof angle === 'string' ? angle : this.angle(`${name} ${end} angle`, angle),
-        length: this.length(`${name} ${end} length`, length, bounds),
+        angle: typeof angle === 'string' ? angle : this.angle(called(name, end, 'angle'), angle),
+        length: this.length(called(name, end, 'length'), length, bounds),
       };
     };
     const start = handle('start', leaving);
@@ -162,19 +162,21 @@ export class SketchBuilder {
       const { heading } = this.#chord(name, through[i] ?? at, through[i + 2] ?? at);
       const { min, max } = guess.joints?.[at] ?? { min: heading, max: heading };
       return {
-        angle: this.angle(`${name} at ${at}`, Math.min(Math.max(heading, min), max), guess.joints?.[at]),
+        angle: this.angle(called(name, 'at', at), Math.min(Math.max(heading, min), max), guess.joints?.[at]),
       };
     });
-    const curves = through.slice(1).map((to, i) =>
-      this.#cubic(
-        `${name} ${i + 1}`,
-        through[i] ?? to,
-        to,
-        guess.handles,
-        i === 0 ? guess.start : joints[i - 1],
-        i === through.length - 2 ? guess.end : joints[i],
-      ),
-    );
+    const curves = through
+      .slice(1)
+      .map((to, i) =>
+        this.#cubic(
+          called(name, String(i + 1)),
+          through[i] ?? to,
+          to,
+          guess.handles,
+          i === 0 ? guess.start : joints[i - 1],
+          i === through.length - 2 ? guess.end : joints[i],
+        ),
+      );
     return curves as readonly string[] as CurvesThrough<Through>;
   }
 
@@ -222,6 +224,9 @@ export class SketchBuilder {
     if (mistake && mistake.words[0] === name) throw new DraftMistake(mistake.message, mistake.words);
   }
 }
+
+/** A name of several words. Put together by a template it would be a rope of them to V8, slow to be told from another (Node 20). */
+const called = (...words: readonly string[]): string => words.join(' ');
 
 /** A scalar to be found. Written out for every set of bounds: of one kind each, V8 finds its fields without looking. */
 function freeScalar(at: number, unit: SketchScalar['unit'], { min, max }: ScalarBounds): SketchScalar {

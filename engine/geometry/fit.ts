@@ -90,7 +90,8 @@ export interface EndDirections {
  */
 export function fitPoints(points: readonly Point[], tolerance: number, ends: EndDirections = {}): Fit {
   const samples = flatSamples(withTangents(points, ends));
-  if (samples.length < 2 * SAMPLE) throw new RangeError('A curve can be fitted to two different points or more.');
+  if (samples.length < 2 * SAMPLE)
+    throw new RangeError('A curve can be fitted to two different points or more.');
   const curves: Cubic[] = [];
   const deviation = fitSpan(curves, samples, 0, samples.length / SAMPLE - 1, tolerance);
   return { curves, deviation };

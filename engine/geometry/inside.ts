@@ -117,7 +117,8 @@ function monotone(curve: Curve, axes: readonly ('x' | 'y')[]): readonly Curve[] 
 
 /** Whether the control points of a cubic follow each other along an axis, as those of most do: then it turns back nowhere. */
 const goesOneWay = (from: number, handle1: number, handle2: number, to: number): boolean =>
-  (from < handle1 && handle1 < handle2 && handle2 < to) || (from > handle1 && handle1 > handle2 && handle2 > to);
+  (from < handle1 && handle1 < handle2 && handle2 < to) ||
+  (from > handle1 && handle1 > handle2 && handle2 > to);
 
 const rightmost = (curve: Curve): number =>
   curve.kind === 'line'
