@@ -39,6 +39,15 @@ export type CurvesThrough<Through extends readonly string[]> = Through extends r
   ? { readonly [K in keyof Rest]: string }
   : readonly string[];
 
+/** What a sketch names, by what it is called in a message. */
+interface NamedThing {
+  readonly point: SketchPoint;
+  readonly scalar: SketchScalar;
+  readonly curve: SketchCurve;
+}
+
+type Named = { readonly [What in keyof NamedThing]: Map<string, NamedThing[What]> };
+
 /** Handles keep between a twentieth and nine tenths of the first guess of their chord: no cusps, no loops. */
 const HANDLE_SHARES = [0.05, 0.9] as const;
 
@@ -49,11 +58,11 @@ const HANDLE_SHARES = [0.05, 0.9] as const;
  * builder that is told of it: that one throws it where what it is about is written down.
  */
 export class SketchBuilder {
-  readonly #points = new Map<string, SketchPoint>();
-  readonly #scalars = new Map<string, SketchScalar>();
-  readonly #curves = new Map<string, SketchCurve>();
-  readonly #relations: Relation[] = [];
-  readonly #wishes: Wish[] = [];
+  #named: Named = { point: new Map(), scalar: new Map(), curve: new Map() };
+  #relations: Relation[] = [];
+  #wishes: Wish[] = [];
+  /** Whether all that was handed out: then it is copied before more is written, as seldom happens. */
+  #handedOut = false;
   readonly #relationNames = new Set<string>();
   readonly #mistake: DraftMistake | undefined;
 
@@ -63,13 +72,9 @@ export class SketchBuilder {
 
   /** What has been written so far. */
   sketch(): Sketch {
-    return {
-      points: new Map(this.#points),
-      scalars: new Map(this.#scalars),
-      curves: new Map(this.#curves),
-      relations: [...this.#relations],
-      wishes: [...this.#wishes],
-    };
+    this.#handedOut = true;
+    const { point: points, scalar: scalars, curve: curves } = this.#named;
+    return { points, scalars, curves, relations: this.#relations, wishes: this.#wishes };
   }
 
   /** A point that stays where it is put. */
@@ -79,32 +84,32 @@ export class SketchBuilder {
 
   /** A point the relations may move, wholly or along one axis, from its first guess. */
   point(name: string, at: Point, free: SketchPoint['free'] = 'both'): string {
-    return this.#added('point', this.#points, name, { at, free });
+    return this.#added('point', name, { at, free });
   }
 
   /** A length to be found (mm), from its first guess. */
   length(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return this.#added('scalar', this.#scalars, name, freeScalar(guess, 'mm', bounds));
+    return this.#added('scalar', name, freeScalar(guess, 'mm', bounds));
   }
 
   /** An angle to be found (radians), from its first guess. Share it between curves to join them smoothly. */
   angle(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return this.#added('scalar', this.#scalars, name, freeScalar(guess, 'rad', bounds));
+    return this.#added('scalar', name, freeScalar(guess, 'rad', bounds));
   }
 
   /** A length that is known (mm). */
   fixedLength(name: string, mm: number): string {
-    return this.#added('scalar', this.#scalars, name, { at: mm, unit: 'mm', free: false });
+    return this.#added('scalar', name, { at: mm, unit: 'mm', free: false });
   }
 
   /** An angle that is known (radians): the grain, a fold, square to an edge. */
   fixedAngle(name: string, angle: number): string {
-    return this.#added('scalar', this.#scalars, name, { at: angle, unit: 'rad', free: false });
+    return this.#added('scalar', name, { at: angle, unit: 'rad', free: false });
   }
 
   /** A straight line between two points. */
   line(name: string, from: string, to: string): string {
-    return this.#added('curve', this.#curves, name, { kind: 'line', from, to });
+    return this.#added('curve', name, { kind: 'line', from, to });
   }
 
   /**
@@ -137,7 +142,7 @@ export class SketchBuilder {
     };
     const start = handle('start', leaving);
     const end = handle('end', arriving);
-    return this.#added('curve', this.#curves, name, {
+    return this.#added('curve', name, {
       kind: 'cubic',
       from,
       to,
@@ -200,19 +205,20 @@ export class SketchBuilder {
   }
 
   #chord(name: string, from: string, to: string): { readonly length: number; readonly heading: number } {
-    const a = this.#points.get(from)?.at;
-    const b = this.#points.get(to)?.at;
+    const a = this.#named.point.get(from)?.at;
+    const b = this.#named.point.get(to)?.at;
     if (a && b) return { length: distance(a, b), heading: angleOf(vectorBetween(a, b)) };
     const missing = a ? to : from;
-    const hint = perhapsMeant(missing, [...this.#points.keys()]);
+    const hint = perhapsMeant(missing, [...this.#named.point.keys()]);
     throw new DraftMistake(
       `“${name}” runs from “${from}” to “${to}”, and there is no point “${missing}” yet.${hint}`,
       [missing, name],
     );
   }
 
-  #added<T>(what: string, to: Map<string, T>, name: string, value: T): string {
+  #added<What extends keyof Named>(what: What, name: string, value: NamedThing[What]): string {
     this.#written(name);
+    const to: Map<string, NamedThing[What]> = this.#named[what];
     if (to.has(name)) throw new DraftMistake(`The sketch already has a ${what} called “${name}”.`, [name]);
     to.set(name, value);
     return name;
@@ -222,6 +228,12 @@ export class SketchBuilder {
   #written(name: string): void {
     const mistake = this.#mistake;
     if (mistake && mistake.words[0] === name) throw new DraftMistake(mistake.message, mistake.words);
+    if (!this.#handedOut) return;
+    const { point, scalar, curve } = this.#named;
+    this.#named = { point: new Map(point), scalar: new Map(scalar), curve: new Map(curve) };
+    this.#relations = [...this.#relations];
+    this.#wishes = [...this.#wishes];
+    this.#handedOut = false;
   }
 }
 
