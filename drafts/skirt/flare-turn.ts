@@ -5,7 +5,6 @@ import { reversed } from '../../engine/geometry/split.ts';
 import { COINCIDENCE, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
 import { transformedCurve } from '../../engine/geometry/transform.ts';
 import { heading, scaled, type Vector } from '../../engine/geometry/vector.ts';
-import type { Mm } from '../../engine/pattern/quantity.ts';
 import { type GoreName, isHalf, seamsOf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import type { GoreFrame } from './gore-frame.ts';
@@ -29,12 +28,16 @@ export interface FlareTurn {
  * Turns the seams of a gore into the flare, just above its hip. A body is rounder than a straight line from waist to hip: seams
  * that came in by the flare's lean from further down would leave less room above the hip than she takes.
  */
-export function drawTurn(table: SkirtTable, gore: GoreName, sizes: GoreSizes, frame: GoreFrame): FlareTurn {
+export function drawTurn(
+  table: SkirtTable,
+  gore: GoreName,
+  { waist, hip, toHip }: GoreSizes,
+  frame: GoreFrame,
+): FlareTurn {
   const on = `skirt ${gore}`;
   const right = seamsOf[gore][1];
   const { hipRight, out, lean } = frame;
-  const waist = waistHalf(table, gore, sizes);
-  const above = table.angle`Seams of the ${gore} gore lean out above the hip: arc tangent of ((hip straight out ${out} - half waist ${waist}) / (waist to hip ${sizes.toHip[right]} - ${rules.flareTurn})), at most the lean below ${lean}`;
+  const above = table.angle`Seams of the ${gore} gore lean out above the hip: arc sine of (hip straight out ${out} x (1 - waist ${waist[gore]} / hip ${hip[gore]}) / (waist to hip ${toHip[right]} - ${rules.flareTurn}), at most 1), at most the lean below ${lean}`;
   const leansFrom = (at: Point): void =>
     table.angleAt(on, above, at, moved(at, upwards(0)), moved(at, upwards(above.value)));
   const turn = lean.value - above.value;
@@ -55,14 +58,6 @@ export function drawTurn(table: SkirtTable, gore: GoreName, sizes: GoreSizes, fr
     : curves.map((curve) => reversed(transformedCurve(curve, mirrored))).toReversed();
   if (left.length > 0) table.line(on, `${seamsOf[gore][0]}, turn`, left);
   return { from, lean: above.value, right: curves, left, length };
-}
-
-/** Half the waist of a gore, on either side of its middle. */
-function waistHalf({ mm, laidOut }: SkirtTable, gore: GoreName, { waist }: GoreSizes): Mm {
-  if (isHalf(gore)) return waist[gore];
-  const half = mm`Half waist of the ${gore} gore: waist ${waist[gore]} / 2`;
-  laidOut(half, 1 / 2, () => [{ on: `skirt ${gore}`, name: `skirt ${gore} waist` }]);
-  return half;
 }
 
 /** Up along a right seam that leans out by an angle. */
