@@ -48,7 +48,7 @@ export {
 } from '../engine/geometry/edge.ts';
 export { withEndsMoved } from '../engine/geometry/ends-moved.ts';
 export { directionAt, headingAt, pointAt } from '../engine/geometry/evaluate.ts';
-export { fitOneCubic } from '../engine/geometry/fit-one-cubic.ts';
+export { fitOneCubic, flatSamples } from '../engine/geometry/fit-one-cubic.ts';
 export { edgeCrossings, levelAt, outlineCrossings } from '../engine/geometry/intersect.ts';
 export { parallelCurve } from '../engine/geometry/parallel-curve.ts';
 export { between, distance, moved, turnedAbout, vectorBetween } from '../engine/geometry/point.ts';

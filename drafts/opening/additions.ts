@@ -9,6 +9,7 @@ export type Additions = Readonly<Record<string, Pick<SewingStep, 'how' | 'brings
 export function added(rest: StagedSewing, additions: Additions): StagedSewing {
   const changed = (step: SewingStep): SewingStep => {
     const found = flatMapped(step.sews ?? [], (seam) => additions[seam] ?? []);
+    if (found.length === 0) return step;
     const brings = [...(step.brings ?? []), ...flatMapped(found, (addition) => addition.brings ?? [])];
     const uses = [...(step.uses ?? []), ...flatMapped(found, (addition) => addition.uses ?? [])];
     return {

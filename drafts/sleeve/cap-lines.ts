@@ -2,7 +2,7 @@ import { type SketchBuilder, scalarOf, xOf, yOf } from '../../engine/constraints
 import { atLeastRound, bendsEvenly, isLong, level, sum } from '../../engine/constraints/statements.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { directionAt, headingAt, pointAt } from '../../engine/geometry/evaluate.ts';
-import { fitOneCubic, type Sample } from '../../engine/geometry/fit-one-cubic.ts';
+import { type FlatSamples, fitOneCubic, flatSamples } from '../../engine/geometry/fit-one-cubic.ts';
 import { distance, type Point, point } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine, fairLines } from '../fair-lines.ts';
@@ -166,9 +166,11 @@ function staysOnArmhole(sketch: SketchBuilder, part: 'front' | 'back', notch: st
 }
 
 /** Places along curves, with their headings, close enough to fit one cubic through them. */
-const samplesOf = (curves: readonly Curve[]): readonly Sample[] =>
-  curves.flatMap((curve, i) =>
-    Array.from({ length: 9 }, (_, k) => k / 8)
-      .slice(i === 0 ? 0 : 1)
-      .map((t) => ({ point: pointAt(curve, t), tangent: headingAt(curve, t) })),
+const samplesOf = (curves: readonly Curve[]): FlatSamples =>
+  flatSamples(
+    curves.flatMap((curve, i) =>
+      Array.from({ length: 9 }, (_, k) => k / 8)
+        .slice(i === 0 ? 0 : 1)
+        .map((t) => ({ point: pointAt(curve, t), tangent: headingAt(curve, t) })),
+    ),
   );

@@ -35,6 +35,7 @@ export const girths: ReadonlySet<MeasurementName> = new Set([
 ]);
 
 const lengthNames = measurementNames.filter((name) => name !== 'shoulderSlope');
+const trunkNames = measurementNames.filter((name) => trunkGirths.has(name));
 
 const isLikely = (name: MeasurementName, mm: number): boolean => isWithin(mm, limitsOf[name].likely);
 const isPossible = (name: MeasurementName, mm: number): boolean => isWithin(mm, limitsOf[name].possible);
@@ -54,7 +55,7 @@ export function recognisedMistakes(
   if (meant) return [{ explains: names, issue: wholeFile(units, meant) }];
   return names.flatMap((name) => {
     if (sure.includes(name) && isPossible(name, mm(name))) return [];
-    const reading = readingMeant(name, names, mm, units);
+    const reading = readingMeant(name, mm, units);
     return reading
       ? [{ explains: [name], issue: singleNumber(name, numbers[name] ?? 0, units, reading) }]
       : [];
@@ -89,15 +90,10 @@ interface MeantReading {
   readonly as: string;
 }
 
-function readingMeant(
-  name: MeasurementName,
-  names: readonly MeasurementName[],
-  mm: InMillimetres,
-  units: Unit,
-): MeantReading | undefined {
+function readingMeant(name: MeasurementName, mm: InMillimetres, units: Unit): MeantReading | undefined {
   const possible = isPossible(name, mm(name));
   if (possible && !isHalfLikely(name, mm)) return undefined;
-  const usual = usualGirth(name, names, mm);
+  const usual = usualGirth(name, mm);
   const half = isHalf(name, mm, usual);
   if (possible && !half) return undefined;
   const doubled: MeantReading = { code: 'girth-halved', mm: 2 * mm(name), as: 'doubled' };
@@ -172,16 +168,15 @@ function middleOf(name: MeasurementName): number {
 }
 
 /** What the likely girths of the trunk make of another girth, mm: its middle, larger or smaller as theirs are. */
-function usualGirth(
-  name: MeasurementName,
-  names: readonly MeasurementName[],
-  mm: InMillimetres,
-): number | undefined {
+function usualGirth(name: MeasurementName, mm: InMillimetres): number | undefined {
   if (!girths.has(name)) return undefined;
-  const others = names.filter(
-    (other) => other !== name && trunkGirths.has(other) && isLikely(other, mm(other)),
-  );
-  if (others.length === 0) return undefined;
-  const logs = others.map((other) => Math.log(mm(other) / middleOf(other)));
-  return middleOf(name) * Math.exp(logs.reduce((a, b) => a + b, 0) / logs.length);
+  let sum = 0;
+  let count = 0;
+  for (const other of trunkNames) {
+    const there = mm(other);
+    if (other === name || !isLikely(other, there)) continue;
+    sum += Math.log(there / middleOf(other));
+    count += 1;
+  }
+  return count === 0 ? undefined : middleOf(name) * Math.exp(sum / count);
 }

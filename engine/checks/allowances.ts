@@ -3,11 +3,13 @@ import { flatMapped } from '../flat-mapped.ts';
 import { type Bounds, boundsMeet, controlBox, grown } from '../geometry/bounds.ts';
 import { evenPoints } from '../geometry/chords.ts';
 import type { Edge } from '../geometry/curve.ts';
+import { writePlaceAt } from '../geometry/evaluate.ts';
 import { distance, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { dot, outward } from '../geometry/vector.ts';
 import type { Issue } from '../issue.ts';
 import { sewnDarts } from '../pattern/dart.ts';
 import type { Piece, PieceEdge } from '../pattern/piece.ts';
+import { roomForNumbers } from '../room-for-numbers.ts';
 import { inMm } from '../text/figure.ts';
 import { isBeyond, runsOut } from './beyond-corner.ts';
 import { type EdgeSide, FINE, type Neighbour, sideOf, stepsAlong } from './edge-side.ts';
@@ -80,14 +82,18 @@ function fromStitching(
   const line = asOne.map(({ curves }) => curves);
   const others: readonly Neighbour[] = [...sides, ...side.goesOn];
   const found: number[] = [];
+  const place = roomForNumbers(4);
   // One place after the other has the same stretch of the cutting line beside it.
   let beside = 0;
-  for (const places of side.places) {
-    for (let i = 0; i < places.length; i += 4) {
-      const x = places[i] as number;
-      const y = places[i + 1] as number;
-      const outX = x + allowance * (places[i + 2] as number);
-      const outY = y + allowance * (places[i + 3] as number);
+  for (const curve of side.edge.curves) {
+    // Its ends belong to corners or to the next curve.
+    const count = stepsAlong(curve);
+    for (let i = 0; i < count; i++) {
+      writePlaceAt(curve, (i + 0.5) / count, place, 0);
+      const x = place[0] as number;
+      const y = place[1] as number;
+      const outX = x + allowance * (place[3] as number);
+      const outY = y - allowance * (place[2] as number);
       const near = whichIsNear(cut, outX, outY, bound, beside);
       if (near >= 0) {
         beside = near;
@@ -148,8 +154,9 @@ function isTooNear(
   const beside = next && nearest(next.curves, p, Number.POSITIVE_INFINITY);
   if (beside && distance(beside.at, corner.at) > CORNER) return false;
   // A narrow band has the cutting line of its other side as near.
-  const outside = [near, ...(beside ? [beside] : [])].map((edge) => liesOutside(edge, p));
-  if (corner.inward ? !outside.every(Boolean) : !outside.some(Boolean)) return false;
+  const outside = liesOutside(near, p);
+  const besideOutside = beside ? liesOutside(beside, p) : outside;
+  if (corner.inward ? !(outside && besideOutside) : !(outside || besideOutside)) return false;
   return near.distance < corner.clear - bound;
 }
 

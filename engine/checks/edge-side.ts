@@ -2,7 +2,6 @@ import { hemSide } from '../finishing/hem-side.ts';
 import { flatMapped } from '../flat-mapped.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
-import { headingAt, pointAt } from '../geometry/evaluate.ts';
 import { moved, type Point } from '../geometry/point.ts';
 import { roughLength } from '../geometry/rough-length.ts';
 import { SMOOTH_ANGLE } from '../geometry/tolerance.ts';
@@ -26,8 +25,6 @@ const SPACING_ON_LINES = 30;
 export interface EdgeSide {
   readonly edge: PieceEdge;
   readonly curves: DrawnCurves;
-  /** Places along each of its curves with the outward normal there, flat: x, y of the place, x, y of the normal ... */
-  readonly places: readonly (readonly number[])[];
   readonly corners: readonly EdgeCorner[];
   /** The edges beside it that it runs on into without a corner, by their places: one line, whose far corners are its own. */
   readonly runsOn: readonly number[];
@@ -69,7 +66,6 @@ export function sideOf(piece: Piece, edge: PieceEdge, i: number, darts: readonly
   return {
     edge,
     curves: drawn(edge.curves, FINE),
-    places: edge.curves.map(places),
     runsOn: [
       ...(Math.abs(turnBefore) < SMOOTH_ANGLE ? [first] : []),
       ...(Math.abs(turnAfter) < SMOOTH_ANGLE ? [last] : []),
@@ -127,22 +123,6 @@ function cornerWith(
     cutsOff: clear === 0 || edge.turn === 'hem',
     across: isAcross ? { onward, normal: scaled(outward(onward), sense) } : undefined,
   };
-}
-
-/** Places inside a curve and the normals there, flat; its ends belong to corners or to the next curve. */
-function places(curve: Curve): readonly number[] {
-  const count = stepsAlong(curve);
-  const all = new Array<number>(4 * count);
-  for (let i = 0; i < count; i++) {
-    const t = (i + 0.5) / count;
-    const { x, y } = pointAt(curve, t);
-    const heading = headingAt(curve, t);
-    all[4 * i] = x;
-    all[4 * i + 1] = y;
-    all[4 * i + 2] = heading.y;
-    all[4 * i + 3] = -heading.x;
-  }
-  return all;
 }
 
 /** How many even steps of its parameter lead along a curve, none longer than the spacing. */

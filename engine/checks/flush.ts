@@ -2,7 +2,7 @@ import { hemSide } from '../finishing/hem-side.ts';
 import { flatMapped } from '../flat-mapped.ts';
 import type { Curve, Edge } from '../geometry/curve.ts';
 import { edgeEnd, edgeStart, endDirection, startDirection } from '../geometry/edge.ts';
-import { crossings } from '../geometry/intersect.ts';
+import { crossings, type StraightLine } from '../geometry/intersect.ts';
 import { moved, type Point } from '../geometry/point.ts';
 import { COINCIDENCE } from '../geometry/tolerance.ts';
 import { outward, scaled, type Vector } from '../geometry/vector.ts';
@@ -64,27 +64,28 @@ export function flushFaults(
 
 /** How far the cutting line lies beyond a seam's end, along the seam prolonged, `out` mm outside it. */
 function reach(end: SeamEnd, cut: Edge, out: number): number {
-  const through = moved(end.at, scaled(end.outward, out));
+  const line = { through: moved(end.at, scaled(end.outward, out)), heading: end.onward };
   let least = Number.POSITIVE_INFINITY;
   for (const curve of cut.curves) {
-    if (!liesAhead(curve, through, end.onward, least)) continue;
-    for (const { along } of crossings(curve, { through, heading: end.onward }))
-      if (along >= -COINCIDENCE && along < least) least = along;
+    if (!liesAhead(curve, line, least)) continue;
+    for (const { along } of crossings(curve, line)) if (along >= -COINCIDENCE && along < least) least = along;
   }
   return least;
 }
 
-/** Whether any of a curve may lie between a place and `far` (mm) from it along a unit heading, by its control points. */
-function liesAhead(curve: Curve, from: Point, heading: Vector, far: number): boolean {
-  const along = ({ x, y }: Point): number => (x - from.x) * heading.x + (y - from.y) * heading.y;
-  const start = along(curve.from);
-  const end = along(curve.to);
-  const handle1 = curve.kind === 'line' ? start : along(curve.handle1);
-  const handle2 = curve.kind === 'line' ? end : along(curve.handle2);
+/** Whether any of a curve may lie between where a line goes through and `far` (mm) along its unit heading, by its control points. */
+function liesAhead(curve: Curve, line: StraightLine, far: number): boolean {
+  const start = alongLine(curve.from, line);
+  const end = alongLine(curve.to, line);
+  const handle1 = curve.kind === 'line' ? start : alongLine(curve.handle1, line);
+  const handle2 = curve.kind === 'line' ? end : alongLine(curve.handle2, line);
   return (
     Math.max(start, handle1, handle2, end) >= -COINCIDENCE && Math.min(start, handle1, handle2, end) <= far
   );
 }
+
+const alongLine = ({ x, y }: Point, { through, heading }: StraightLine): number =>
+  (x - through.x) * heading.x + (y - through.y) * heading.y;
 
 function endOf(refs: readonly EdgeRef[], which: 'start' | 'end', tape: Tape): SeamEnd | undefined {
   const ref = which === 'start' ? refs[0] : refs.at(-1);

@@ -3,6 +3,7 @@ import { chordsWithin, writeEvenPoints } from '../geometry/chords.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { between, type Point, point, vectorBetween } from '../geometry/point.ts';
 import { unit, type Vector } from '../geometry/vector.ts';
+import { roomForNumbers } from '../room-for-numbers.ts';
 
 /**
  * Curves made ready for many questions of what is near, as plain numbers in two lists: the ends of all their chords, and
@@ -11,15 +12,18 @@ import { unit, type Vector } from '../geometry/vector.ts';
 export interface DrawnCurves {
   /** x, y, x, y ...; between the last end of one curve and the first of the next there is no chord. */
   readonly ends: readonly number[];
-  /** For each stretch where its chords begin and end in `ends`, then the box about them: left, right, top, bottom. */
+  /**
+   * For each stretch where its chords begin and end in `ends`, then the box about them (left, right, top, bottom), then the band along
+   * it that holds them: a unit vector across (x, y), and from where to where it reaches that way.
+   */
   readonly stretches: readonly number[];
 }
 
 /** Numbers of one stretch. */
-const STRETCH = 6;
+const STRETCH = 10;
 
-/** Chords of one stretch: with more, more of them are looked at in vain, and with fewer, more boxes. */
-const RUN = 8;
+/** Chords of one stretch: with more, more of them are looked at in vain, and with fewer, more boxes and bands. */
+const RUN = 4;
 
 /** Curves by chords within `flatness` (mm) of them, in stretches. */
 export function drawn(curves: readonly Curve[], flatness: number): DrawnCurves {
@@ -31,8 +35,8 @@ export function drawn(curves: readonly Curve[], flatness: number): DrawnCurves {
     places += 2 * (count + 1);
     runs += Math.ceil(count / RUN);
   }
-  const ends = new Array<number>(places);
-  const stretches = new Array<number>(STRETCH * runs);
+  const ends = roomForNumbers(places);
+  const stretches = roomForNumbers(STRETCH * runs);
   let start = 0;
   let stretch = 0;
   for (let i = 0; i < curves.length; i++) {
@@ -57,9 +61,19 @@ function writeStretch(
   let right = -Infinity;
   let top = Infinity;
   let bottom = -Infinity;
+  let least = Infinity;
+  let most = -Infinity;
+  const alongX = (ends[last] as number) - (ends[first] as number);
+  const alongY = (ends[last + 1] as number) - (ends[first + 1] as number);
+  const length = Math.sqrt(alongX * alongX + alongY * alongY) || 1;
+  const acrossX = alongY / length;
+  const acrossY = -alongX / length;
   for (let i = first; i <= last; i += 2) {
     const x = ends[i] as number;
     const y = ends[i + 1] as number;
+    const across = x * acrossX + y * acrossY;
+    least = Math.min(least, across);
+    most = Math.max(most, across);
     left = Math.min(left, x);
     right = Math.max(right, x);
     top = Math.min(top, y);
@@ -71,6 +85,10 @@ function writeStretch(
   stretches[at + 3] = right;
   stretches[at + 4] = top;
   stretches[at + 5] = bottom;
+  stretches[at + 6] = acrossX;
+  stretches[at + 7] = acrossY;
+  stretches[at + 8] = least;
+  stretches[at + 9] = most;
 }
 
 /** The upright rectangle about all that is drawn. */
@@ -152,12 +170,18 @@ export function whichIsNear(
   return -1;
 }
 
-/** Whether the box about a stretch shows that all of it is farther from x, y than `within` (mm). */
-const isBeyond = (stretches: readonly number[], k: number, x: number, y: number, within: number): boolean =>
-  (stretches[k + 2] as number) > x + within ||
-  (stretches[k + 3] as number) < x - within ||
-  (stretches[k + 4] as number) > y + within ||
-  (stretches[k + 5] as number) < y - within;
+/** Whether the box about a stretch, or the band along it, shows that all of it is farther from x, y than `within` (mm). */
+function isBeyond(stretches: readonly number[], k: number, x: number, y: number, within: number): boolean {
+  if (
+    (stretches[k + 2] as number) > x + within ||
+    (stretches[k + 3] as number) < x - within ||
+    (stretches[k + 4] as number) > y + within ||
+    (stretches[k + 5] as number) < y - within
+  )
+    return true;
+  const across = x * (stretches[k + 6] as number) + y * (stretches[k + 7] as number);
+  return (stretches[k + 8] as number) > across + within || (stretches[k + 9] as number) < across - within;
+}
 
 /** Square distance of a place from the chord that starts at place `i` (mm squared). */
 function squareToChord(ends: readonly number[], i: number, px: number, py: number): number {

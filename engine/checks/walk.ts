@@ -23,6 +23,15 @@ export interface WalkedStretch {
   readonly excess: number;
 }
 
+/** A place on both sides of a seam, mm from its start. */
+interface Stop {
+  readonly name: string;
+  readonly a: number;
+  readonly b: number;
+}
+
+const start: Stop = { name: 'start', a: 0, b: 0 };
+
 /** One side of a seam laid out straight: its length, and each notch at its distance from the seam's start. */
 interface LaidOutSide {
   readonly length: number;
@@ -50,17 +59,14 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
   const b = laidOut(seam.b, tape);
   if (!a || !b) return undefined;
 
-  const partners = flatMapped([...a.notches], ([name, at]) => {
+  const partners: Stop[] = [];
+  for (const [name, at] of a.notches) {
     const partner = b.notches.get(name);
-    return partner === undefined ? [] : [{ name, a: at, b: partner }];
-  });
-  const stops = [
-    { name: 'start', a: 0, b: 0 },
-    ...partners.sort((p, q) => p.a - q.a),
-    { name: 'end', a: a.length, b: b.length },
-  ];
-  const stretches = stops.slice(1).map((to, i): WalkedStretch => {
-    const from = stops[i] ?? to;
+    if (partner !== undefined) partners.push({ name, a: at, b: partner });
+  }
+  partners.sort((p, q) => p.a - q.a).push({ name: 'end', a: a.length, b: b.length });
+  const stretches = partners.map((to, i): WalkedStretch => {
+    const from = partners[i - 1] ?? start;
     const lengthA = to.a - from.a;
     const lengthB = to.b - from.b;
     const ease = b.length > 0 ? (seam.ease * lengthB) / b.length : seam.ease;
@@ -69,14 +75,17 @@ export function walkSeam(seam: Seam, tape: Tape): Walk | undefined {
   });
 
   const whole = Math.abs(a.length - (seam.gatherRatio * b.length + seam.ease));
-  const mismatch = Math.max(whole, ...stretches.map((stretch) => Math.abs(stretch.excess)));
+  let mismatch = whole;
+  for (const { excess } of stretches) mismatch = Math.max(mismatch, Math.abs(excess));
   return { seam: asWalked(seam, a.length, b.length, mismatch), stretches };
 }
 
 /** A seam with what was found. Copied by spreading, every one would be an object of its own kind to V8. */
 function asWalked(seam: Seam, lengthA: number, lengthB: number, mismatch: number): SeamReport {
   const { name, a, b, ease, gatherRatio, felled, side } = seam;
-  if (felled || side) return { ...seam, lengthA, lengthB, mismatch };
+  if (side) return { ...seam, lengthA, lengthB, mismatch };
+  const walked = { name, a, b, ease, gatherRatio, lengthA, lengthB, mismatch, felled };
+  if (felled) return walked;
   return { name, a, b, ease, gatherRatio, lengthA, lengthB, mismatch };
 }
 

@@ -59,8 +59,9 @@ function chordsOf({ curves }: Sketch, place: (name: string) => Point | undefined
 
 function guessed(scalar: SketchScalar, usual: number | undefined, chord: number | undefined): SketchScalar {
   if (usual === undefined) return scalar;
-  const { unit, min = -Infinity, max = Infinity } = scalar;
+  const { unit, min, max } = scalar;
   const off = unit === 'rad' ? (usual * Math.PI) / 180 : usual;
-  const at = chord === undefined ? scalar.at + off : usual * chord;
-  return { ...scalar, at: Math.min(Math.max(at, min), max) };
+  const there = chord === undefined ? scalar.at + off : usual * chord;
+  const at = Math.min(Math.max(there, min ?? -Infinity), max ?? Infinity);
+  return min === undefined || max === undefined ? { ...scalar, at } : { at, unit, free: true, min, max };
 }

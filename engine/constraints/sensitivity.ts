@@ -1,6 +1,6 @@
 import { compiled } from './compile/program.ts';
 import { boundMisses, missesOf } from './compile/residuals.ts';
-import { placesAt, valuesOf } from './compile/values.ts';
+import { solutionAt, valuesOf } from './compile/values.ts';
 import { Model } from './method/model.ts';
 import { takeNewtonStep } from './method/newton-step.ts';
 import type { Sketch } from './sketch.ts';
@@ -28,5 +28,5 @@ export function follow(sketch: Sketch, from: Solution): Solution {
     if (slots.free[slot] !== 1) x[slot] = slots.guess[slot] as number;
   for (const part of ready.parts) if (!takeNewtonStep(new Model(part, slots.guess), x)) return solve(sketch);
   const residuals = [...missesOf(ready.relations, x), ...boundMisses(slots, x)];
-  return { status: from.status, ...placesAt(slots, x), residuals, iterations: ready.parts.length };
+  return solutionAt(slots, x, { status: from.status, residuals, iterations: ready.parts.length });
 }

@@ -39,6 +39,15 @@ export type CurvesThrough<Through extends readonly string[]> = Through extends r
   ? { readonly [K in keyof Rest]: string }
   : readonly string[];
 
+/** What a sketch names, by what it is called in a message. */
+interface NamedThing {
+  readonly point: SketchPoint;
+  readonly scalar: SketchScalar;
+  readonly curve: SketchCurve;
+}
+
+type Named = { readonly [What in keyof NamedThing]: Map<string, NamedThing[What]> };
+
 /** Handles keep between a twentieth and nine tenths of the first guess of their chord: no cusps, no loops. */
 const HANDLE_SHARES = [0.05, 0.9] as const;
 
@@ -49,11 +58,11 @@ const HANDLE_SHARES = [0.05, 0.9] as const;
  * builder that is told of it: that one throws it where what it is about is written down.
  */
 export class SketchBuilder {
-  readonly #points = new Map<string, SketchPoint>();
-  readonly #scalars = new Map<string, SketchScalar>();
-  readonly #curves = new Map<string, SketchCurve>();
-  readonly #relations: Relation[] = [];
-  readonly #wishes: Wish[] = [];
+  #named: Named = { point: new Map(), scalar: new Map(), curve: new Map() };
+  #relations: Relation[] = [];
+  #wishes: Wish[] = [];
+  /** Whether all that was handed out: then it is copied before more is written, as seldom happens. */
+  #handedOut = false;
   readonly #relationNames = new Set<string>();
   readonly #mistake: DraftMistake | undefined;
 
@@ -63,13 +72,9 @@ export class SketchBuilder {
 
   /** What has been written so far. */
   sketch(): Sketch {
-    return {
-      points: new Map(this.#points),
-      scalars: new Map(this.#scalars),
-      curves: new Map(this.#curves),
-      relations: [...this.#relations],
-      wishes: [...this.#wishes],
-    };
+    this.#handedOut = true;
+    const { point: points, scalar: scalars, curve: curves } = this.#named;
+    return { points, scalars, curves, relations: this.#relations, wishes: this.#wishes };
   }
 
   /** A point that stays where it is put. */
@@ -79,52 +84,65 @@ export class SketchBuilder {
 
   /** A point the relations may move, wholly or along one axis, from its first guess. */
   point(name: string, at: Point, free: SketchPoint['free'] = 'both'): string {
-    return this.#added('point', this.#points, name, { at, free });
+    return this.#added('point', name, { at, free });
   }
 
   /** A length to be found (mm), from its first guess. */
   length(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return this.#added('scalar', this.#scalars, name, { at: guess, unit: 'mm', free: true, ...bounds });
+    return this.#added('scalar', name, freeScalar(guess, 'mm', bounds));
   }
 
   /** An angle to be found (radians), from its first guess. Share it between curves to join them smoothly. */
   angle(name: string, guess: number, bounds: ScalarBounds = {}): string {
-    return this.#added('scalar', this.#scalars, name, { at: guess, unit: 'rad', free: true, ...bounds });
+    return this.#added('scalar', name, freeScalar(guess, 'rad', bounds));
   }
 
   /** A length that is known (mm). */
   fixedLength(name: string, mm: number): string {
-    return this.#added('scalar', this.#scalars, name, { at: mm, unit: 'mm', free: false });
+    return this.#added('scalar', name, { at: mm, unit: 'mm', free: false });
   }
 
   /** An angle that is known (radians): the grain, a fold, square to an edge. */
   fixedAngle(name: string, angle: number): string {
-    return this.#added('scalar', this.#scalars, name, { at: angle, unit: 'rad', free: false });
+    return this.#added('scalar', name, { at: angle, unit: 'rad', free: false });
   }
 
   /** A straight line between two points. */
   line(name: string, from: string, to: string): string {
-    return this.#added('curve', this.#curves, name, { kind: 'line', from, to });
+    return this.#added('curve', name, { kind: 'line', from, to });
   }
 
   /**
    * A cubic between two points. Its handles become the scalars `<name> start length` and `<name> end length`, and
    * angles of its own `<name> start angle` and `<name> end angle`.
    */
-  curve(name: string, from: string, to: string, guess: CurveGuess = {}): string {
+  curve(name: string, from: string, to: string, { start, end, handles }: CurveGuess = {}): string {
+    return this.#cubic(name, from, to, handles, start, end);
+  }
+
+  #cubic(
+    name: string,
+    from: string,
+    to: string,
+    [least, greatest]: readonly [least: number, greatest: number] = HANDLE_SHARES,
+    leaving?: Tangent,
+    arriving?: Tangent,
+  ): string {
     const chord = this.#chord(name, from, to);
-    const [least, greatest] = guess.handles ?? HANDLE_SHARES;
     const bounds = { min: least * chord.length, max: greatest * chord.length };
-    const handle = (end: 'start' | 'end'): { readonly angle: string; readonly length: string } => {
-      const { angle, length = chord.length / 3 } = guess[end] ?? { angle: chord.heading };
+    const handle = (
+      end: 'start' | 'end',
+      tangent: Tangent | undefined,
+    ): { readonly angle: string; readonly length: string } => {
+      const { angle, length = chord.length / 3 } = tangent ?? { angle: chord.heading };
       return {
-        angle: typeof angle === 'string' ? angle : this.angle(`${name} ${end} angle`, angle),
-        length: this.length(`${name} ${end} length`, length, bounds),
+        angle: typeof angle === 'string' ? angle : this.angle(called(name, end, 'angle'), angle),
+        length: this.length(called(name, end, 'length'), length, bounds),
       };
     };
-    const start = handle('start');
-    const end = handle('end');
-    return this.#added('curve', this.#curves, name, {
+    const start = handle('start', leaving);
+    const end = handle('end', arriving);
+    return this.#added('curve', name, {
       kind: 'cubic',
       from,
       to,
@@ -149,16 +167,21 @@ export class SketchBuilder {
       const { heading } = this.#chord(name, through[i] ?? at, through[i + 2] ?? at);
       const { min, max } = guess.joints?.[at] ?? { min: heading, max: heading };
       return {
-        angle: this.angle(`${name} at ${at}`, Math.min(Math.max(heading, min), max), guess.joints?.[at]),
+        angle: this.angle(called(name, 'at', at), Math.min(Math.max(heading, min), max), guess.joints?.[at]),
       };
     });
-    const curves = through.slice(1).map((to, i) =>
-      this.curve(`${name} ${i + 1}`, through[i] ?? to, to, {
-        ...guess,
-        ...defined('start', i === 0 ? guess.start : joints[i - 1]),
-        ...defined('end', i === through.length - 2 ? guess.end : joints[i]),
-      }),
-    );
+    const curves = through
+      .slice(1)
+      .map((to, i) =>
+        this.#cubic(
+          called(name, String(i + 1)),
+          through[i] ?? to,
+          to,
+          guess.handles,
+          i === 0 ? guess.start : joints[i - 1],
+          i === through.length - 2 ? guess.end : joints[i],
+        ),
+      );
     return curves as readonly string[] as CurvesThrough<Through>;
   }
 
@@ -182,19 +205,20 @@ export class SketchBuilder {
   }
 
   #chord(name: string, from: string, to: string): { readonly length: number; readonly heading: number } {
-    const a = this.#points.get(from)?.at;
-    const b = this.#points.get(to)?.at;
+    const a = this.#named.point.get(from)?.at;
+    const b = this.#named.point.get(to)?.at;
     if (a && b) return { length: distance(a, b), heading: angleOf(vectorBetween(a, b)) };
     const missing = a ? to : from;
-    const hint = perhapsMeant(missing, [...this.#points.keys()]);
+    const hint = perhapsMeant(missing, [...this.#named.point.keys()]);
     throw new DraftMistake(
       `“${name}” runs from “${from}” to “${to}”, and there is no point “${missing}” yet.${hint}`,
       [missing, name],
     );
   }
 
-  #added<T>(what: string, to: Map<string, T>, name: string, value: T): string {
+  #added<What extends keyof Named>(what: What, name: string, value: NamedThing[What]): string {
     this.#written(name);
+    const to: Map<string, NamedThing[What]> = this.#named[what];
     if (to.has(name)) throw new DraftMistake(`The sketch already has a ${what} called “${name}”.`, [name]);
     to.set(name, value);
     return name;
@@ -204,7 +228,22 @@ export class SketchBuilder {
   #written(name: string): void {
     const mistake = this.#mistake;
     if (mistake && mistake.words[0] === name) throw new DraftMistake(mistake.message, mistake.words);
+    if (!this.#handedOut) return;
+    const { point, scalar, curve } = this.#named;
+    this.#named = { point: new Map(point), scalar: new Map(scalar), curve: new Map(curve) };
+    this.#relations = [...this.#relations];
+    this.#wishes = [...this.#wishes];
+    this.#handedOut = false;
   }
+}
+
+/** A name of several words. Put together by a template it would be a rope of them to V8, slow to be told from another (Node 20). */
+const called = (...words: readonly string[]): string => words.join(' ');
+
+/** A scalar to be found. Written out for every set of bounds: of one kind each, V8 finds its fields without looking. */
+function freeScalar(at: number, unit: SketchScalar['unit'], { min, max }: ScalarBounds): SketchScalar {
+  if (min === undefined) return max === undefined ? { at, unit, free: true } : { at, unit, free: true, max };
+  return max === undefined ? { at, unit, free: true, min } : { at, unit, free: true, min, max };
 }
 
 /** The start of a curve. */
@@ -224,6 +263,3 @@ export const scalarOf = (scalar: string, times = 1): Term => ({ scalar, times })
 
 /** The length of a chain of curves, times a factor, as a term of a sum of lengths. */
 export const lengthOf = (curves: readonly string[], times = 1): LengthTerm => ({ curves, times });
-
-const defined = <K extends string, V>(key: K, value: V | undefined): { readonly [k in K]?: V } =>
-  value === undefined ? {} : ({ [key]: value } as { readonly [k in K]?: V });

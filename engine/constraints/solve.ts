@@ -2,7 +2,7 @@ import { RELATION } from '../geometry/tolerance.ts';
 import type { Bound } from './compile/parts.ts';
 import { type Compiled, compiled } from './compile/program.ts';
 import { boundMisses, holds, missesOf } from './compile/residuals.ts';
-import { placesAt } from './compile/values.ts';
+import { solutionAt } from './compile/values.ts';
 import { makeMissesLeast } from './method/least-misses.ts';
 import { Model } from './method/model.ts';
 import { AIM, solveBySequentialPrograms } from './method/sequential-programs.ts';
@@ -36,12 +36,8 @@ function solved(ready: Compiled): Solution {
     stalled ||= outcome.stalled;
   }
   const residuals = [...missesOf(ready.relations, x), ...boundMisses(ready.slots, x)];
-  return {
-    status: residuals.every(holds) ? 'solved' : stalled ? 'stalled' : 'conflict',
-    ...placesAt(ready.slots, x),
-    residuals,
-    iterations,
-  };
+  const status = residuals.every(holds) ? 'solved' : stalled ? 'stalled' : 'conflict';
+  return solutionAt(ready.slots, x, { status, residuals, iterations });
 }
 
 /** Solves one part. Where the first attempt sticks, the relations alone are brought to hold before another. */

@@ -1,3 +1,4 @@
+import { roomForNumbers } from '../room-for-numbers.ts';
 import type { Curve } from './curve.ts';
 import { asCubic, secondDerivativeAt } from './evaluate.ts';
 import { magnitude } from './vector.ts';
@@ -20,7 +21,7 @@ export function chordsWithin(curve: Curve, flatness: number): number {
 
 /** The places of a curve at so many even steps of its parameter, both ends counted, flat: x, y, x, y ... */
 export function evenPoints(curve: Curve, steps: number): readonly number[] {
-  const points = new Array<number>(2 * (steps + 1));
+  const points = roomForNumbers(2 * (steps + 1));
   writeEvenPoints(curve, steps, points, 0);
   return points;
 }

@@ -103,6 +103,43 @@ export function headingAt(curve: Curve, t: number): Vector {
   return { x: x / speed, y: y / speed };
 }
 
+/**
+ * `pointAt` and `headingAt` in one, as plain numbers in a list from place `at` on: x and y of the point, x and y of the heading. For
+ * what looks at curves in thousands of places, and keeps none of them.
+ */
+export function writePlaceAt(curve: Curve, t: number, into: number[], at: number): void {
+  if (curve.kind === 'line' || t <= 0 || t >= 1) {
+    writePoint(pointAt(curve, t), into, at);
+    writePoint(headingAt(curve, t), into, at + 2);
+    return;
+  }
+  const { from, handle1, handle2, to } = curve;
+  const u = 1 - t;
+  const a = u * u * u;
+  const b = 3 * u * u * t;
+  const c = 3 * u * t * t;
+  const d = t * t * t;
+  into[at] = a * from.x + b * handle1.x + c * handle2.x + d * to.x;
+  into[at + 1] = a * from.y + b * handle1.y + c * handle2.y + d * to.y;
+  const e = 3 * u * u;
+  const f = 6 * u * t;
+  const g = 3 * t * t;
+  const x = e * (handle1.x - from.x) + f * (handle2.x - handle1.x) + g * (to.x - handle2.x);
+  const y = e * (handle1.y - from.y) + f * (handle2.y - handle1.y) + g * (to.y - handle2.y);
+  const speed = Math.sqrt(x * x + y * y);
+  if (speed === 0) {
+    writePoint(headingAt(curve, t), into, at + 2);
+    return;
+  }
+  into[at + 2] = x / speed;
+  into[at + 3] = y / speed;
+}
+
+function writePoint({ x, y }: Point | Vector, into: number[], at: number): void {
+  into[at] = x;
+  into[at + 1] = y;
+}
+
 /** From the start of a curve, or, with `sense` -1, from its end back along it. */
 function firstDirection(start: Point, next: Point, nextButOne: Point, end: Point, sense: 1 | -1): Vector {
   if (distance(start, next) > COINCIDENCE) return headed(start, next, sense);

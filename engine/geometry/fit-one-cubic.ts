@@ -1,3 +1,4 @@
+import { roomForNumbers } from '../room-for-numbers.ts';
 import type { Cubic } from './curve.ts';
 import type { Point } from './point.ts';
 import { UNIT_ROUNDING } from './tolerance.ts';
@@ -7,6 +8,27 @@ import type { Vector } from './vector.ts';
 export interface Sample {
   readonly point: Point;
   readonly tangent: Vector;
+}
+
+/** Samples one after the other as plain numbers, for every parallel takes dozens: x and y of the point, x and y of the tangent. */
+export type FlatSamples = readonly number[];
+
+/** Numbers of one sample. */
+export const SAMPLE = 4;
+
+/** Writes a sample into a list, from place `at` on. */
+export function writeSample({ point, tangent }: Sample, into: number[], at: number): void {
+  into[at] = point.x;
+  into[at + 1] = point.y;
+  into[at + 2] = tangent.x;
+  into[at + 3] = tangent.y;
+}
+
+/** The same samples as plain numbers. */
+export function flatSamples(samples: readonly Sample[]): FlatSamples {
+  const flat = roomForNumbers(SAMPLE * samples.length);
+  for (let i = 0; i < samples.length; i++) writeSample(samples[i] as Sample, flat, SAMPLE * i);
+  return flat;
 }
 
 /** One cubic and its largest distance from the samples, measured along their normals (mm). */
@@ -24,14 +46,13 @@ const MOST_STEPS = 12;
  * section 9.4, with the parameters along the normals). Stops early once the deviation is below `enough` (mm) and no
  * longer falls, or stays hopelessly above it.
  */
-export function fitOneCubic(samples: readonly Sample[], enough: number): HermiteFit {
-  const first = samples[0];
-  const last = samples.at(-1);
-  if (!first || !last) throw new RangeError('A cubic cannot be fitted to nothing.');
-  const p = first.point;
-  const q = last.point;
-  const s = first.tangent;
-  const e = last.tangent;
+export function fitOneCubic(samples: FlatSamples, enough: number): HermiteFit {
+  if (samples.length === 0) throw new RangeError('A cubic cannot be fitted to nothing.');
+  const last = samples.length - SAMPLE;
+  const p = pointOf(samples, 0);
+  const q = pointOf(samples, last);
+  const s = tangentOf(samples, 0);
+  const e = tangentOf(samples, last);
   const chord = Math.hypot(q.x - p.x, q.y - p.y);
   let { start, end } = firstHandles(chord, q.x - p.x, q.y - p.y, s, e);
   const places = chordPlaces(samples);
@@ -48,29 +69,30 @@ export function fitOneCubic(samples: readonly Sample[], enough: number): Hermite
     let ar = 0;
     let br = 0;
     let worst = 0;
-    for (let i = 1; i + 1 < samples.length; i++) {
-      const sample = samples[i];
-      if (!sample) break;
-      const { point, tangent } = sample;
-      let t = places[i] ?? 0;
+    for (let i = 1, at = SAMPLE; at < last; i++, at += SAMPLE) {
+      const pointX = samples[at] as number;
+      const pointY = samples[at + 1] as number;
+      const tangentX = samples[at + 2] as number;
+      const tangentY = samples[at + 3] as number;
+      let t = places[i] as number;
       let u = 1 - t;
       for (let newton = 0; newton < 2; newton++) {
         const dx = u * u * (x1 - p.x) + 2 * u * t * (x2 - x1) + t * t * (q.x - x2);
         const dy = u * u * (y1 - p.y) + 2 * u * t * (y2 - y1) + t * t * (q.y - y2);
         const x = u * u * u * p.x + 3 * u * t * (u * x1 + t * x2) + t * t * t * q.x;
         const y = u * u * u * p.y + 3 * u * t * (u * y1 + t * y2) + t * t * t * q.y;
-        const ahead = (point.x - x) * tangent.x + (point.y - y) * tangent.y;
-        const speed = 3 * (dx * tangent.x + dy * tangent.y);
+        const ahead = (pointX - x) * tangentX + (pointY - y) * tangentY;
+        const speed = 3 * (dx * tangentX + dy * tangentY);
         if (speed > 0) t = Math.min(1, Math.max(0, t + ahead / speed));
         u = 1 - t;
       }
       places[i] = t;
-      const x = u * u * u * p.x + 3 * u * t * (u * x1 + t * x2) + t * t * t * q.x - point.x;
-      const y = u * u * u * p.y + 3 * u * t * (u * y1 + t * y2) + t * t * t * q.y - point.y;
+      const x = u * u * u * p.x + 3 * u * t * (u * x1 + t * x2) + t * t * t * q.x - pointX;
+      const y = u * u * u * p.y + 3 * u * t * (u * y1 + t * y2) + t * t * t * q.y - pointY;
       worst = Math.max(worst, x * x + y * y);
-      const r = tangent.x * y - tangent.y * x;
-      const a = 3 * u * u * t * (tangent.x * s.y - tangent.y * s.x);
-      const b = -3 * u * t * t * (tangent.x * e.y - tangent.y * e.x);
+      const r = tangentX * y - tangentY * x;
+      const a = 3 * u * u * t * (tangentX * s.y - tangentY * s.x);
+      const b = -3 * u * t * t * (tangentX * e.y - tangentY * e.x);
       aa += a * a;
       ab += a * b;
       bb += b * b;
@@ -117,15 +139,27 @@ function firstHandles(
 }
 
 /** First guess of each sample's parameter: its share of the way along the chords. */
-function chordPlaces(samples: readonly Sample[]): number[] {
-  const places = [0];
+function chordPlaces(samples: FlatSamples): number[] {
+  const count = samples.length / SAMPLE;
+  const places = roomForNumbers(count);
+  places[0] = 0;
   let sum = 0;
-  for (let i = 1; i < samples.length; i++) {
-    const a = samples[i - 1]?.point;
-    const b = samples[i]?.point;
-    if (a && b) sum += Math.sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y));
-    places.push(sum);
+  for (let i = 1, at = SAMPLE; i < count; i++, at += SAMPLE) {
+    const x = (samples[at] as number) - (samples[at - SAMPLE] as number);
+    const y = (samples[at + 1] as number) - (samples[at + 1 - SAMPLE] as number);
+    sum += Math.sqrt(x * x + y * y);
+    places[i] = sum;
   }
-  if (sum > 0) for (let i = 1; i < samples.length; i++) places[i] = (places[i] ?? 0) / sum;
+  if (sum > 0) for (let i = 1; i < count; i++) places[i] = (places[i] as number) / sum;
   return places;
 }
+
+const pointOf = (samples: FlatSamples, at: number): Point => ({
+  x: samples[at] as number,
+  y: samples[at + 1] as number,
+});
+
+const tangentOf = (samples: FlatSamples, at: number): Vector => ({
+  x: samples[at + 2] as number,
+  y: samples[at + 3] as number,
+});

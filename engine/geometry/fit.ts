@@ -1,5 +1,14 @@
+import { roomForNumbers } from '../room-for-numbers.ts';
 import type { Cubic } from './curve.ts';
-import { fitOneCubic, type HermiteFit, type Sample } from './fit-one-cubic.ts';
+import {
+  type FlatSamples,
+  fitOneCubic,
+  flatSamples,
+  type HermiteFit,
+  SAMPLE,
+  type Sample,
+  writeSample,
+} from './fit-one-cubic.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
 import { ROUNDING } from './tolerance.ts';
 import { plus, unit, type Vector } from './vector.ts';
@@ -27,22 +36,29 @@ const MOST_HALVINGS = 24;
  * fit. The deviation reached is returned: it can stay above the tolerance only where the curve has a corner between
  * t0 and t1, or the tolerance is below the rounding of coordinates.
  */
-export function fitCurve(curveAt: (t: number) => Sample, t0: number, t1: number, tolerance: number): Fit {
+export const fitCurve = (curveAt: (t: number) => Sample, t0: number, t1: number, tolerance: number): Fit =>
+  fitWritten((t, into, at) => writeSample(curveAt(t), into, at), t0, t1, tolerance);
+
+/** Writes the sample of a curve at t into a list, from place `at` on. */
+export type WritesSample = (t: number, into: number[], at: number) => void;
+
+/** The same for a curve that writes its samples as plain numbers. */
+export function fitWritten(write: WritesSample, t0: number, t1: number, tolerance: number): Fit {
   const curves: Cubic[] = [];
-  const deviation = fitInto(curves, curveAt, t0, t1, tolerance, MOST_HALVINGS);
+  const deviation = fitInto(curves, write, t0, t1, tolerance, MOST_HALVINGS);
   return { curves, deviation };
 }
 
 function fitInto(
   curves: Cubic[],
-  curveAt: (t: number) => Sample,
+  write: WritesSample,
   t0: number,
   t1: number,
   tolerance: number,
   halvings: number,
 ): number {
-  const samples: Sample[] = [];
-  for (let i = 0; i < SAMPLES; i++) samples.push(curveAt(t0 + ((t1 - t0) * i) / (SAMPLES - 1)));
+  const samples = roomForNumbers(SAMPLE * SAMPLES);
+  for (let i = 0; i < SAMPLES; i++) write(t0 + ((t1 - t0) * i) / (SAMPLES - 1), samples, SAMPLE * i);
   const fit = fitOneCubic(samples, tolerance / BETWEEN_SAMPLES);
   const deviation = fit.deviation * BETWEEN_SAMPLES;
   if (deviation <= Math.max(tolerance, ROUNDING) || halvings === 0) {
@@ -55,7 +71,7 @@ function fitInto(
   for (let i = 0; i < pieces; i++) {
     const start = t0 + ((t1 - t0) * i) / pieces;
     const end = t0 + ((t1 - t0) * (i + 1)) / pieces;
-    worst = Math.max(worst, fitInto(curves, curveAt, start, end, tolerance, halvings - 1));
+    worst = Math.max(worst, fitInto(curves, write, start, end, tolerance, halvings - 1));
   }
   return worst;
 }
@@ -73,21 +89,22 @@ export interface EndDirections {
  * fewer than two.
  */
 export function fitPoints(points: readonly Point[], tolerance: number, ends: EndDirections = {}): Fit {
-  const samples = withTangents(points, ends);
-  if (samples.length < 2) throw new RangeError('A curve can be fitted to two different points or more.');
+  const samples = flatSamples(withTangents(points, ends));
+  if (samples.length < 2 * SAMPLE)
+    throw new RangeError('A curve can be fitted to two different points or more.');
   const curves: Cubic[] = [];
-  const deviation = fitSpan(curves, samples, 0, samples.length - 1, tolerance);
+  const deviation = fitSpan(curves, samples, 0, samples.length / SAMPLE - 1, tolerance);
   return { curves, deviation };
 }
 
 function fitSpan(
   curves: Cubic[],
-  samples: readonly Sample[],
+  samples: FlatSamples,
   first: number,
   last: number,
   tolerance: number,
 ): number {
-  const fit: HermiteFit = fitOneCubic(samples.slice(first, last + 1), tolerance);
+  const fit: HermiteFit = fitOneCubic(samples.slice(SAMPLE * first, SAMPLE * (last + 1)), tolerance);
   if (fit.deviation <= tolerance || last - first < 2) {
     curves.push(fit.cubic);
     return fit.deviation;

@@ -21,10 +21,14 @@ export function inflections(curve: Curve, straightness: number = STRAIGHTNESS): 
 
 /** How often the curvature changes sign along a whole edge, straight parts apart and joints included. */
 export function inflectionCount(edge: Edge, straightness: number = STRAIGHTNESS): number {
-  const signs = flatMapped(edge.curves, (curve) =>
-    turningStretches(curve, straightness).map(({ sign }) => sign),
-  );
-  return signs.filter((sign, i) => i > 0 && sign !== signs[i - 1]).length;
+  let count = 0;
+  let before: 1 | -1 | undefined;
+  for (const curve of edge.curves)
+    for (const { sign } of turningStretches(curve, straightness)) {
+      if (before !== undefined && sign !== before) count++;
+      before = sign;
+    }
+  return count;
 }
 
 /** How an edge runs on at the joint between two of its curves. */
@@ -58,6 +62,10 @@ interface TurningStretch {
 /** The stretches of a curve between the roots of its curvature that are not straight, with their signs. */
 function turningStretches(curve: Curve, straightness: number): TurningStretch[] {
   if (curve.kind === 'line' || isStraight(curve, straightness)) return [];
+  const turns = turning(curve);
+  // Most curves bend one way only, which their control polygon tells.
+  if (turns.every((turn) => turn > 0)) return [{ start: 0, sign: 1 }];
+  if (turns.every((turn) => turn < 0)) return [{ start: 0, sign: -1 }];
   const bends = bendEnds(curve);
   return flatMapped(bends.slice(1), (end, i) => {
     const start = bends[i] ?? 0;

@@ -3,7 +3,7 @@ import { pointAt } from './evaluate.ts';
 import { distance, type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { COINCIDENCE } from './tolerance.ts';
-import { dot, unit, type Vector } from './vector.ts';
+import { unit, type Vector } from './vector.ts';
 
 /** A straight line without ends: through a point, with a heading. */
 export interface StraightLine {
@@ -47,43 +47,53 @@ export const throughPoints = (a: Point, b: Point): StraightLine => ({
  * Where a curve meets a straight line, in order along the curve, to rounding. A touch without crossing counts
  * once. A curve that lies in the line gives no crossings.
  */
-export const crossings = (curve: Curve, line: StraightLine): readonly Crossing[] =>
-  crossingsWith(curve, line.through, unit(line.heading));
+export function crossings(curve: Curve, { through, heading }: StraightLine): readonly Crossing[] {
+  const { x, y } = heading;
+  const length = Math.sqrt(x * x + y * y);
+  return length === 0 ? none : crossingsWith(curve, through, x / length, y / length);
+}
 
 /** Most curves lie on one side of most lines. */
 const none: readonly Crossing[] = [];
 
-function crossingsWith(curve: Curve, through: Point, heading: Vector): readonly Crossing[] {
-  const start = side(through, heading, curve.from);
-  const end = side(through, heading, curve.to);
+/** The same for a line with a unit heading, x and y apart: for each curve a vector less. */
+function crossingsWith(curve: Curve, through: Point, x: number, y: number): readonly Crossing[] {
+  const { from, to } = curve;
+  const start = x * (from.y - through.y) - y * (from.x - through.x);
+  const end = x * (to.y - through.y) - y * (to.x - through.x);
   if (curve.kind === 'line')
-    return onOneSide(start, end) ? none : metAt([start, end], curve, through, heading);
-  const near = side(through, heading, curve.handle1);
-  const far = side(through, heading, curve.handle2);
+    return onOneSide(start, end) ? none : metAt(rootsBetween01([start, end]), curve, through, x, y);
+  const { handle1, handle2 } = curve;
+  const near = x * (handle1.y - through.y) - y * (handle1.x - through.x);
+  const far = x * (handle2.y - through.y) - y * (handle2.x - through.x);
   if (onOneSide(start, near) && onOneSide(end, far) && onOneSide(start, end)) return none;
-  return metAt([start, near, far, end], curve, through, heading);
+  return metAt(rootsBetween01([start, near, far, end]), curve, through, x, y);
 }
-
-/** Distance of a point from a straight line (mm), positive on the right of its unit heading. */
-const side = (through: Point, heading: Vector, p: Point): number =>
-  heading.x * (p.y - through.y) - heading.y * (p.x - through.x);
 
 /** Whether two points lie on one side of a line, and neither on it. */
 const onOneSide = (a: number, b: number): boolean => (a > 0 && b > 0) || (a < 0 && b < 0);
 
-const metAt = (sides: readonly number[], curve: Curve, through: Point, heading: Vector): Crossing[] =>
-  rootsBetween01(sides).map((t) => {
+function metAt(
+  parameters: readonly number[],
+  curve: Curve,
+  through: Point,
+  x: number,
+  y: number,
+): readonly Crossing[] {
+  if (parameters.length === 0) return none;
+  return parameters.map((t) => {
     const point = pointAt(curve, t);
-    return { t, point, along: dot(heading, vectorBetween(through, point)) };
+    return { t, point, along: x * (point.x - through.x) + y * (point.y - through.y) };
   });
+}
 
 /** Where an edge meets a straight line, in order along the edge; a joint on the line counts once. */
 export function edgeCrossings(edge: Edge, line: StraightLine): EdgeCrossing[] {
   const { through } = line;
-  const heading = unit(line.heading);
+  const { x, y } = unit(line.heading);
   const found: EdgeCrossing[] = [];
   for (let curve = 0; curve < edge.curves.length; curve++)
-    for (const crossing of crossingsWith(edge.curves[curve] as Curve, through, heading))
+    for (const crossing of crossingsWith(edge.curves[curve] as Curve, through, x, y))
       if (!repeats(found.at(-1), crossing))
         found.push({ t: crossing.t, point: crossing.point, along: crossing.along, curve });
   return found;
@@ -93,9 +103,11 @@ export function edgeCrossings(edge: Edge, line: StraightLine): EdgeCrossing[] {
  * Where an outline meets a straight line, in order along the line; a corner on the line counts once.
  */
 export function outlineCrossings(outline: Outline, line: StraightLine): OutlineCrossing[] {
-  const all = outline
-    .flatMap((edge) => edgeCrossings(edge, line).map((crossing) => ({ ...crossing, edge: edge.name })))
-    .sort((a, b) => a.along - b.along);
+  const all: OutlineCrossing[] = [];
+  for (const edge of outline)
+    for (const { t, point, along, curve } of edgeCrossings(edge, line))
+      all.push({ t, point, along, curve, edge: edge.name });
+  all.sort((a, b) => a.along - b.along);
   return all.filter((crossing, i) => !repeats(all[i - 1], crossing));
 }
 

@@ -1,9 +1,8 @@
 import { flatMapped } from '../flat-mapped.ts';
 import { bernsteinProduct } from './bernstein.ts';
 import type { Cubic, Curve } from './curve.ts';
-import { curvatureAt, headingAt, pointAt } from './evaluate.ts';
-import { fitCurve } from './fit.ts';
-import type { Sample } from './fit-one-cubic.ts';
+import { curvatureAt, writePlaceAt } from './evaluate.ts';
+import { fitWritten, type WritesSample } from './fit.ts';
 import { type Point, vectorBetween } from './point.ts';
 import { rootsBetween01 } from './roots.ts';
 import { BESIDE_END, ROUNDING } from './tolerance.ts';
@@ -26,6 +25,9 @@ export interface Parallel {
  */
 export function parallelCurve(curve: Curve, distance: number, tolerance: number): Parallel {
   const pieces = parallelPieces(curve, distance, tolerance);
+  // Most parallels have no cusp.
+  const [only] = pieces;
+  if (only && pieces.length === 1) return { curves: only.curves, deviation: only.deviation };
   return {
     curves: flatMapped(pieces, (piece) => piece.curves),
     deviation: Math.max(...pieces.map((piece) => piece.deviation)),
@@ -49,8 +51,8 @@ export function parallelPieces(curve: Curve, distance: number, tolerance: number
   return stops.slice(1).map((end, i) => {
     const start = stops[i] ?? 0;
     const runsOn = 1 + distance * curvatureAt(curve, (start + end) / 2) >= 0;
-    const sample = (t: number): Sample => parallelSample(curve, t, distance, runsOn);
-    const { curves, deviation } = fitCurve(sample, start, end, tolerance);
+    const write: WritesSample = (t, into, at) => writeParallel(curve, t, distance, runsOn, into, at);
+    const { curves, deviation } = fitWritten(write, start, end, tolerance);
     return { curves, deviation, runsOn };
   });
 }
@@ -73,14 +75,23 @@ function runsStraight({ from, handle1, handle2, to }: Cubic): boolean {
   return Math.min(a, c, b + Math.sqrt(Math.max(0, a * c))) >= -ROUNDING && a + b + c > ROUNDING;
 }
 
-/** A point of the true parallel with the heading of the parallel there. */
-function parallelSample(curve: Cubic, t: number, distance: number, runsOn: boolean): Sample {
-  const at = pointAt(curve, t);
-  const heading = headingAt(curve, t);
-  return {
-    point: { x: at.x + distance * heading.y, y: at.y - distance * heading.x },
-    tangent: runsOn ? heading : scaled(heading, -1),
-  };
+/** Writes a point of the true parallel with the heading of the parallel there. */
+function writeParallel(
+  curve: Cubic,
+  t: number,
+  distance: number,
+  runsOn: boolean,
+  into: number[],
+  at: number,
+): void {
+  writePlaceAt(curve, t, into, at);
+  const headingX = into[at + 2] as number;
+  const headingY = into[at + 3] as number;
+  into[at] = (into[at] as number) + distance * headingY;
+  into[at + 1] = (into[at + 1] as number) - distance * headingX;
+  if (runsOn) return;
+  into[at + 2] = -headingX;
+  into[at + 3] = -headingY;
 }
 
 /**

@@ -10,8 +10,12 @@ import { LAST_STEP, NARROWEST } from './tolerance.ts';
  * everywhere has no roots worth naming and gives none.
  */
 export function rootsBetween01(coefficients: readonly number[]): number[] {
+  if (coefficients[0] !== 0 && coefficients[coefficients.length - 1] !== 0) {
+    const changes = signChanges(coefficients);
+    if (changes === 0) return [];
+    if (changes === 1) return [onlyRoot(coefficients)];
+  }
   const found: number[] = [];
-  if (signChanges(coefficients) === 0 && coefficients[0] !== 0 && coefficients.at(-1) !== 0) return found;
   collect(coefficients, 0, 1, found);
   return found;
 }
@@ -40,7 +44,8 @@ function add(found: number[], t: number): void {
 function signChanges(b: readonly number[]): number {
   let changes = 0;
   let sign = 0;
-  for (const c of b) {
+  for (let i = 0; i < b.length; i++) {
+    const c = b[i] as number;
     if (c === 0) continue;
     const s = c > 0 ? 1 : -1;
     if (sign !== 0 && s !== sign) changes++;
@@ -67,7 +72,7 @@ function halves(b: readonly number[]): readonly [number[], number[]] {
 function onlyRoot(b: readonly number[]): number {
   const degree = b.length - 1;
   // Not told by the ends alone: where the polynomial is zero at both, it may still rise or fall between.
-  const rises = (b.find(isSigned) ?? 0) < 0;
+  const rises = firstSigned(b) < 0;
   let t = polygonRoot(b);
   if (degree === 1) return t;
   let low = 0;
@@ -85,7 +90,10 @@ function onlyRoot(b: readonly number[]): number {
   return t;
 }
 
-const isSigned = (c: number): boolean => c !== 0;
+function firstSigned(b: readonly number[]): number {
+  for (let i = 0; i < b.length; i++) if (b[i] !== 0) return b[i] as number;
+  return 0;
+}
 
 /** Where the chain of the points (i / degree, b[i]) crosses zero for the first time. */
 function polygonRoot(b: readonly number[]): number {

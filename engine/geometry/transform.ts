@@ -1,5 +1,5 @@
 import type { Curve, Edge } from './curve.ts';
-import { moved, type Point, turnedAbout, vectorBetween } from './point.ts';
+import { moved, type Point, vectorBetween } from './point.ts';
 import { cross, unit, type Vector } from './vector.ts';
 
 /** A similarity of the plane: where it puts each point. Curves follow their control points exactly. */
@@ -12,10 +12,15 @@ export const movedBy =
     moved(p, v);
 
 /** Turns about a pivot by an angle (radians, clockwise as drawn). */
-export const turnedBy =
-  (pivot: Point, angle: number): Transform =>
-  (p) =>
-    turnedAbout(p, pivot, angle);
+export function turnedBy(pivot: Point, angle: number): Transform {
+  const cosine = Math.cos(angle);
+  const sine = Math.sin(angle);
+  return ({ x, y }) => {
+    const dx = x - pivot.x;
+    const dy = y - pivot.y;
+    return { x: pivot.x + dx * cosine - dy * sine, y: pivot.y + dx * sine + dy * cosine };
+  };
+}
 
 /**
  * Mirrors in the straight line through two different points. A mirrored outline runs anticlockwise: hand it to

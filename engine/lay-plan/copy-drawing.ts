@@ -3,7 +3,7 @@ import type { Curve } from '../geometry/curve.ts';
 import { between, moved, type Point } from '../geometry/point.ts';
 import { type Ink, type InkWords, stroke } from '../render/ink.ts';
 import { textWidth } from '../render/text-size.ts';
-import type { LaidCopy, LayPlan } from './lay-plan.ts';
+import type { LaidCopy } from './lay-plan.ts';
 
 /** Of words beside the cloth, mm of paper, and from row to row of the key. */
 export const plainSize = 3;
@@ -20,7 +20,7 @@ const [ascent, descent, leading] = [0.8, 0.25, 1.2];
 const clearance = 1.2;
 
 /** A copy: its cutting line, its grain, and its label. */
-export function copyInk(drawn: DrawnCopy, label: Label): Ink[] {
+export function copyInk(drawn: DrawnCopy, label: readonly InkWords[]): Ink[] {
   const { of, copy, curves, from, to } = drawn;
   return [
     {
@@ -32,7 +32,7 @@ export function copyInk(drawn: DrawnCopy, label: Label): Ink[] {
     },
     stroke('level', from, to, { piece: of.piece, line: `grain ${copy}` }),
     ...headInk(to, from.x < to.x ? -1 : 1),
-    ...label.ink,
+    ...label,
   ];
 }
 
@@ -43,37 +43,31 @@ export interface DrawnCopy extends LaidCopy {
   readonly to: Point;
 }
 
-/** What stands on a copy; only its number where no more has room, and then the words stand in the key. */
-interface Label {
-  readonly ink: readonly InkWords[];
-  readonly inKey: boolean;
-}
-
-/** The words on a copy, as large as there is room for. */
-export function labelOf(drawn: DrawnCopy, folded: boolean): Label {
-  const { of } = drawn;
-  const words = [`${of.number} ${of.piece}`, manner(of, folded)].filter(Boolean);
+/** The words on a copy, as large as there is room for; none where they have no room. */
+export function wordsOn(drawn: DrawnCopy, folded: boolean): readonly InkWords[] | undefined {
+  const words = [`${drawn.of.number} ${drawn.of.piece}`, manner(drawn.of, folded)].filter(Boolean);
   for (const size of labelSizes) {
     const ink = block(drawn, words, size, clearance);
-    if (ink) return { ink, inKey: false };
+    if (ink) return ink;
   }
-  const number = [String(of.number)];
+  return undefined;
+}
+
+/** Only its mark on a copy, whose words stand in the key. */
+export function markOn(drawn: DrawnCopy, mark: string): readonly InkWords[] {
   for (const size of labelSizes) {
-    const ink = block(drawn, number, size, clearance / 2);
-    if (ink) return { ink, inKey: true };
+    const ink = block(drawn, [mark], size, clearance / 2);
+    if (ink) return ink;
   }
   // Hardly larger than the figure itself: it stands across the grain.
   const corner = drawn.curves[0]?.from ?? drawn.from;
   for (const size of tightSizes) {
-    const ink = block({ ...drawn, from: corner, to: corner }, number, size, 0);
-    if (ink) return { ink, inKey: true };
+    const ink = block({ ...drawn, from: corner, to: corner }, [mark], size, 0);
+    if (ink) return ink;
   }
   const size = tightSizes[tightSizes.length - 1] ?? 1;
   const at = moved(between(drawn.from, drawn.to, 0.5), { x: 0, y: (ascent * size) / 2 });
-  return {
-    ink: [{ kind: 'words', text: number.join(''), at, size, centred: true }],
-    inKey: true,
-  };
+  return [{ kind: 'words', text: mark, at, size, centred: true }];
 }
 
 /** Lines of words inside a copy, clear of its line and its grain; none where they have no room. */
@@ -99,18 +93,44 @@ function block(
   }));
 }
 
-/** What the numbers of small pieces stand for, a line each below the cloth. */
-export function keyInk(plan: LayPlan, numbered: readonly LaidCopy['of'][], at: Point): InkWords[] {
-  const texts = numbered.map((of) =>
-    [`${of.number} ${of.piece}`, manner(of, plan.cloth.folded)].filter(Boolean).join(', '),
-  );
-  return [...new Set(texts)].map((text, i) => ({
+/** A line of the key below the cloth: what is marked so on its copies. */
+export interface KeyLine {
+  readonly mark: string;
+  readonly words: string;
+}
+
+/**
+ * The key to the copies that have only a mark: their number, and where one number stands for several (the sizes of a piece, the two of
+ * a pair) a letter behind it.
+ */
+export function keyOf(marked: readonly LaidCopy['of'][], folded: boolean): readonly KeyLine[] {
+  const numbers = [...new Set(marked.map(({ number }) => number))];
+  return numbers.flatMap((number) => {
+    const own = marked.filter((of) => of.number === number);
+    const all = [...new Set(own.map((of) => inKey(of, folded)))];
+    return all.map((words, i) => ({ mark: `${number}${all.length > 1 ? letters(i) : ''}`, words }));
+  });
+}
+
+/** How a copy is marked by a key. */
+export const markIn = (key: readonly KeyLine[], of: LaidCopy['of'], folded: boolean): string =>
+  key.find(({ words }) => words === inKey(of, folded))?.mark ?? String(of.number);
+
+/** What the words of a key are drawn as, a line each. */
+export const keyInk = (key: readonly KeyLine[], at: Point): InkWords[] =>
+  key.map(({ mark, words }, i) => ({
     kind: 'words',
-    text,
+    text: `${mark} ${words}`,
     at: moved(at, { x: 0, y: keyStep * i }),
     size: plainSize,
   }));
-}
+
+const inKey = (of: LaidCopy['of'], folded: boolean): string =>
+  [of.piece, manner(of, folded)].filter(Boolean).join(', ');
+
+/** a to z, then aa and on. */
+const letters = (i: number): string =>
+  (i < 26 ? '' : letters(Math.floor(i / 26) - 1)) + String.fromCharCode(97 + (i % 26));
 
 /** A small head at the foot of the grain, which is where all point on cloth with nap. */
 const headInk = (tip: Point, back: number): Ink[] => [

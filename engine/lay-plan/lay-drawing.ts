@@ -19,7 +19,17 @@ import {
   washedRepeatAcross,
   washedWidth,
 } from './cloth.ts';
-import { copyInk, type DrawnCopy, keyInk, keyStep, labelOf, plainSize } from './copy-drawing.ts';
+import {
+  copyInk,
+  type DrawnCopy,
+  keyInk,
+  keyOf,
+  keyStep,
+  markIn,
+  markOn,
+  plainSize,
+  wordsOn,
+} from './copy-drawing.ts';
 import type { LayPlan } from './lay-plan.ts';
 import { repeatInk, stripeWords } from './stripe-drawing.ts';
 
@@ -87,9 +97,12 @@ function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
       to: put(copy.grain.to),
     }),
   );
-  const labelled = drawn.map((copy) => ({ copy, label: labelOf(copy, cloth.folded) }));
-  const numbered = labelled.flatMap(({ copy, label }) => (label.inKey ? [copy.of] : []));
-  const key = keyInk(plan, numbered, point(margin, low + 1.5 * margin));
+  const labelled = drawn.map((copy) => ({ copy, words: wordsOn(copy, cloth.folded) }));
+  const keyLines = keyOf(
+    labelled.flatMap(({ copy, words }) => (words ? [] : [copy.of])),
+    cloth.folded,
+  );
+  const key = keyInk(keyLines, point(margin, low + 1.5 * margin));
   const widest = Math.max(...[...heading, ...key].map(({ text, size }) => textWidth(text, size)));
   return {
     title,
@@ -101,7 +114,9 @@ function layDrawing(plan: LayPlan, toBuy: string, units: Unit): LayDrawing {
       ...dimension(corner.x, end, low + margin / 2, say(Math.ceil(length))),
       ...upright(corner.y, low, margin / 2, say(layerWidth)),
       ...repeatInk(plan, put, layerWidth),
-      ...labelled.flatMap(({ copy, label }) => copyInk(copy, label)),
+      ...labelled.flatMap(({ copy, words }) =>
+        copyInk(copy, words ?? markOn(copy, markIn(keyLines, copy.of, cloth.folded))),
+      ),
       ...key,
     ],
   };

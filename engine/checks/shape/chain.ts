@@ -8,9 +8,9 @@ import {
   reversedEdge,
   startDirection,
 } from '../../geometry/edge.ts';
-import { type Point, point, turnedAbout } from '../../geometry/point.ts';
+import { type Point, point } from '../../geometry/point.ts';
 import { COINCIDENCE } from '../../geometry/tolerance.ts';
-import { type Transform, transformedEdge } from '../../geometry/transform.ts';
+import { type Transform, transformedEdge, turnedBy } from '../../geometry/transform.ts';
 import type { Vector } from '../../geometry/vector.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { EdgeRef } from '../../pattern/seam.ts';
@@ -32,8 +32,9 @@ export function laidOut(chain: EdgeChain, tape: Tape): Edge | undefined {
   let lay: Transform = (p) => p;
   let before: EdgeRef | undefined;
   for (const ref of chain.edges) {
-    const edge = tape.edge(ref.piece, ref.edge);
-    if (!edge) return undefined;
+    const found = tape.edge(ref.piece, ref.edge);
+    if (!found) return undefined;
+    const edge: Edge = { name: found.name, curves: found.curves };
     const walked = ref.reversed ? fromOtherSide(edge) : edge;
     if (!(before && runsOn(before, ref, tape))) lay = layingOn(laid.at(-1), walked);
     laid.push(transformedEdge(walked, lay));
@@ -113,9 +114,10 @@ function layingOn(before: Edge | undefined, edge: Edge): Transform {
   const at: Point = before ? edgeEnd(before) : point(0, 0);
   const heading: Vector = before ? endDirection(before) : { x: 1, y: 0 };
   const turn = turnBetween(startDirection(edge), heading);
+  const turned = turnedBy(start, turn);
   return (p) => {
-    const turned = turnedAbout(p, start, turn);
-    return point(turned.x - start.x + at.x, turned.y - start.y + at.y);
+    const { x, y } = turned(p);
+    return point(x - start.x + at.x, y - start.y + at.y);
   };
 }
 

@@ -41,13 +41,13 @@ export function numbered(sketch: Sketch): Slots {
   const guess = zeros(count);
   const free = new Uint8Array(count);
   const angle = new Uint8Array(count);
-  const min = zeros(count).fill(-Infinity);
-  const max = zeros(count).fill(Infinity);
+  const min = zeros(count);
+  const max = zeros(count);
   const pointSlots = new Map<string, number>();
   const scalarSlots = new Map<string, number>();
   let slot = 0;
   for (const [name, { at, free: which }] of points) {
-    if (![at.x, at.y].every(Number.isFinite))
+    if (!(Number.isFinite(at.x) && Number.isFinite(at.y)))
       throw new DraftMistake(
         `The point “${name}” has no finite place: ${at.x}, ${at.y}. A number it comes from is missing.`,
         [name],
@@ -57,6 +57,8 @@ export function numbered(sketch: Sketch): Slots {
     guess[slot + 1] = at.y;
     free[slot] = which === 'both' || which === 'x' ? 1 : 0;
     free[slot + 1] = which === 'both' || which === 'y' ? 1 : 0;
+    min[slot] = min[slot + 1] = -Infinity;
+    max[slot] = max[slot + 1] = Infinity;
     slot += 2;
   }
   for (const [name, scalar] of scalars) {
@@ -130,12 +132,13 @@ function lineSlots(slots: Slots, name: string, line: SketchLine): LineSlots {
 }
 
 function cubicSlots(slots: Slots, name: string, cubic: SketchCubic): CubicSlots {
-  const ends = lineSlots(slots, name, { ...cubic, kind: 'line' }).slots;
+  const from = pointSlot(slots, cubic.from, name);
+  const to = pointSlot(slots, cubic.to, name);
   const startAngle = scalarSlot(slots, cubic.startAngle, name);
   const startLength = scalarSlot(slots, cubic.startLength, name);
   const endAngle = scalarSlot(slots, cubic.endAngle, name);
   const endLength = scalarSlot(slots, cubic.endLength, name);
-  return { kind: 'cubic', slots: [...ends, startAngle, startLength, endAngle, endLength] };
+  return { kind: 'cubic', slots: [from, from + 1, to, to + 1, startAngle, startLength, endAngle, endLength] };
 }
 
 function found<T>(map: ReadonlyMap<string, T>, what: string, name: string, user: string): T {

@@ -2,11 +2,12 @@ import type { Curve } from '../../geometry/curve.ts';
 import { moved } from '../../geometry/point.ts';
 import { heading, scaled } from '../../geometry/vector.ts';
 import { recordOf } from '../../record-of.ts';
+import { withWhenAsked } from '../../when-asked.ts';
 import type { Found, Solution } from '../solution.ts';
 import type { CurveSlots, Slots } from './slots.ts';
 
-/** Where everything in a sketch lies. */
-export type Places = Pick<Solution, 'points' | 'scalars' | 'curves'>;
+/** What is known of a solution besides where everything in its sketch lies. */
+type Outcome = Omit<Solution, 'points' | 'scalars' | 'curves'>;
 
 /** The values of what was found, slot by slot; what it does not name stays where the sketch guesses it. */
 export function valuesOf(slots: Slots, { points, scalars }: Found): Float64Array {
@@ -22,12 +23,14 @@ export function valuesOf(slots: Slots, { points, scalars }: Found): Float64Array
   return x;
 }
 
-/** What the values `x` of all slots stand for. */
-export const placesAt = (slots: Slots, x: Float64Array): Places => ({
-  points: recordOf(slots.points, (slot) => ({ x: x[slot] as number, y: x[slot + 1] as number })),
-  scalars: recordOf(slots.scalars, (slot) => x[slot] as number),
-  curves: recordOf(slots.curves, (curve) => curveAt(curve, x)),
-});
+/** A solution at the values `x` of all slots, which stay as they are. Records of what they stand for are written when asked for: of hundreds of names drafts read a few. */
+export function solutionAt(slots: Slots, x: Float64Array, outcome: Outcome): Solution {
+  return withWhenAsked(outcome, {
+    points: () => recordOf(slots.points, (slot) => ({ x: x[slot] as number, y: x[slot + 1] as number })),
+    scalars: () => recordOf(slots.scalars, (slot) => x[slot] as number),
+    curves: () => recordOf(slots.curves, (curve) => curveAt(curve, x)),
+  });
+}
 
 function curveAt(curve: CurveSlots, x: Float64Array): Curve {
   const at = (slot: number): number => x[slot] as number;

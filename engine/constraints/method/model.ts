@@ -180,11 +180,21 @@ function columnsOf(all: readonly PlacedEquations[]): readonly (readonly number[]
   for (const { equations, elements } of all) {
     const found: number[] = [];
     for (const { columns } of elements)
-      for (const column of columns) if (column >= 0 && !found.includes(column)) found.push(column);
-    found.sort((a, b) => a - b);
+      for (let k = 0; k < columns.length; k++)
+        if ((columns[k] as number) >= 0) place(found, columns[k] as number);
     for (let r = 0; r < equations.rows; r++) ofRows.push(found);
   }
   return ofRows;
+}
+
+/** Puts a column where it belongs among others in rising order, unless it stands there. There are a few at most. */
+function place(found: number[], column: number): void {
+  let at = found.length;
+  while (at > 0 && (found[at - 1] as number) > column) at--;
+  if (at > 0 && found[at - 1] === column) return;
+  found.push(column);
+  for (let i = found.length - 1; i > at; i--) found[i] = found[i - 1] as number;
+  found[at] = column;
 }
 
 const emptyRows = (columns: readonly (readonly number[])[], n: number): LinearRows => ({

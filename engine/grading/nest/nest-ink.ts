@@ -8,9 +8,9 @@ export type NestInk = SizeInk | Ink;
 
 export type SizeInk = SizeChain | SizeName | KeyName;
 
-/** A line of one size: an outline, a sample of it in the key, or the tick of a notch. */
+/** A line of one size: an outline, a sample of it in the key, the tick of a notch, or what leads to its name. */
 export interface SizeChain {
-  readonly kind: 'outline' | 'sample' | 'tick';
+  readonly kind: 'outline' | 'sample' | 'tick' | 'leader';
   readonly place: number;
   readonly size: string;
   readonly notch?: string;
@@ -18,8 +18,8 @@ export interface SizeChain {
   readonly closed?: true;
 }
 
-/** The name of a size on its line. */
-export interface SizeName extends NamePlace {
+/** The name of a size on its line, or where a leader ends. */
+export interface SizeName extends Omit<NamePlace, 'leader'> {
   readonly kind: 'size name';
   readonly place: number;
   readonly size: string;

@@ -13,9 +13,9 @@ interface PdfParts {
   readonly page: { readonly resources: { readonly data: Record<string, unknown> } };
 }
 
-/** Widths of the lines that belong to no size, of a tick, and of the white round a name, mm. */
+/** Widths of the lines that belong to no size, of a tick, of a leader, and of the white round a name, mm. */
 const thin = 0.25;
-const tickWidth = 0.3;
+const plainWidths = { tick: 0.3, leader: 0.18 } as const;
 const halo = 0.6;
 
 /**
@@ -101,9 +101,9 @@ function drawSize(press: Press, ink: SizeInk): void {
     return;
   }
   trace(pdfPen(document), ink.curves, ink.closed);
-  const dashed = ink.kind === 'tick' ? [] : dashes;
-  document.lineWidth(points(ink.kind === 'tick' ? tickWidth : width));
-  setDashes(document, dashed);
+  const plain = ink.kind === 'tick' || ink.kind === 'leader' ? plainWidths[ink.kind] : undefined;
+  document.lineWidth(points(plain ?? width));
+  setDashes(document, plain === undefined ? dashes : []);
   document.stroke(colour);
 }
 

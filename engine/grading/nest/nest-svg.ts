@@ -44,7 +44,7 @@ function sizeNode(ink: SizeInk): Node {
   const { place, size } = ink;
   if (ink.kind !== 'size name')
     return element('path', {
-      class: `${ink.kind === 'tick' ? 'tick' : 'size'}-${place}`,
+      class: `${ink.kind === 'tick' || ink.kind === 'leader' ? ink.kind : 'size'}-${place}`,
       'data-size': ink.kind === 'sample' ? undefined : size,
       'data-notch': ink.notch,
       d: pathData(ink.curves, ink.closed),

@@ -1,9 +1,9 @@
 import { type Bounds, boundingBox, boundsAbout } from '../../geometry/bounds.ts';
-import type { Curve } from '../../geometry/curve.ts';
+import type { Curve, Edge } from '../../geometry/curve.ts';
 import { pointAlong } from '../../geometry/edge.ts';
 import { nearestOnEdge } from '../../geometry/nearest.ts';
-import { moved, type Point, point } from '../../geometry/point.ts';
-import { outward, scaled } from '../../geometry/vector.ts';
+import { moved, type Point, point, vectorBetween } from '../../geometry/point.ts';
+import { outward, scaled, unit, type Vector } from '../../geometry/vector.ts';
 import { arrowheads } from '../../render/arrows.ts';
 import { type FinishedPiece, lineAround } from '../../render/finished-piece.ts';
 import { type Ink, stroke } from '../../render/ink.ts';
@@ -32,7 +32,7 @@ export interface Nest {
 }
 
 /** Room for the two lines of words above a nest, mm. */
-const above = 14;
+const above = 16;
 
 /** Length of the tick at a notch, and of each arm of the cross at the anchor, mm. */
 const tick = 3;
@@ -64,10 +64,7 @@ export function nestInk(nest: Nest, corner: Point): readonly NestInk[] {
     ...size,
     finished: movedPiece(size.laid.finished, point(0, 0), origin),
   }));
-  const places = namesOn(
-    placed.map(({ finished }) => finished),
-    nest.line,
-  );
+  const places = namesOn(placed, nest.line);
   const middle = placed[Math.floor(placed.length / 2)];
   return [
     ...headingOf(nest).map(({ text, size }, i): Ink => {
@@ -81,19 +78,49 @@ export function nestInk(nest: Nest, corner: Point): readonly NestInk[] {
     ...(middle ? grain(middle.finished) : []),
     ...cross(origin),
     ...placed.flatMap(({ name, place }, i) =>
-      (places[i] ?? []).map((where): NestInk => ({ kind: 'size name', place, size: name, ...where })),
+      (places[i] ?? []).flatMap(({ at, turn, leader }): readonly NestInk[] => [
+        ...(leader
+          ? [{ kind: 'leader', place, size: name, curves: [{ kind: 'line', ...leader }] } as const]
+          : []),
+        { kind: 'size name', place, size: name, at, turn },
+      ]),
     ),
   ];
 }
 
 /** Where names stand on the lines that are drawn: beside each other on the stitching lines, and as far out as the others lie. */
-function namesOn(pieces: readonly FinishedPiece[], line: NestLine): readonly (readonly NamePlace[])[] {
-  const places = namePlaces(pieces.map(({ piece }) => piece));
+function namesOn(
+  sizes: readonly { readonly name: string; readonly finished: FinishedPiece }[],
+  line: NestLine,
+): readonly (readonly NamePlace[])[] {
+  const places = namePlaces(
+    sizes.map(({ finished }) => finished.piece),
+    sizes.map(({ name }) => name),
+  );
   if (line === 'stitching') return places;
-  return pieces.map((finished, i) => {
+  return sizes.map(({ finished }, i) => {
     const around = { name: 'cutting line', curves: outlineOf(finished, line) };
-    return (places[i] ?? []).map(({ at, turn }) => ({ at: nearestOnEdge(around, at).point, turn }));
+    return (places[i] ?? []).map(({ at, turn, leader }): NamePlace => {
+      if (!leader) return { at: nearestOnEdge(around, at).point, turn };
+      const by = outTo(around, leader);
+      return { at: moved(at, by), turn, leader: { from: moved(leader.from, by), to: moved(leader.to, by) } };
+    });
   });
+}
+
+/** Near enough to a line, less than its width; no cutting line lies farther out. mm */
+const onLine = 0.05;
+const widestAllowance = 200;
+
+/** From where a leader begins to the line around it, in the leader's own direction: step by step as far as the line is away. */
+function outTo(around: Edge, { from, to }: { readonly from: Point; readonly to: Point }): Vector {
+  const out = unit(vectorBetween(from, to));
+  let gone = 0;
+  for (;;) {
+    const { distance } = nearestOnEdge(around, moved(from, scaled(out, gone)));
+    if (distance < onLine || gone + distance > widestAllowance) return scaled(out, gone);
+    gone += distance;
+  }
 }
 
 /** A tick outward from the stitching line at each notch; on the cutting line the notch as it is cut. */

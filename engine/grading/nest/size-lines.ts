@@ -68,6 +68,7 @@ export const nestStyle = (count: number, heavy?: number): string =>
       return [
         `.size-${place}{stroke:${colour};stroke-width:${width}${dashed}}`,
         `.tick-${place}{stroke:${colour};stroke-width:.3}`,
+        `.leader-${place}{stroke:${colour};stroke-width:.18}`,
         `.name-${place}{fill:${colour}}`,
       ].join('\n');
     }),

@@ -60,7 +60,7 @@ describe.each([
   test.each(Object.entries(texts(size)))('is read in good time: %s', (_, text) => {
     const files = { 'a.ts': text };
     const took = {
-      names: busy(() => slipsIn({ file: 'a.ts', files, program: {}, choices: [] })),
+      names: busy(() => [...slipsIn({ file: 'a.ts', files, program: {}, choices: [] })]),
       rules: busy(() => rulesIn(text)),
       steps: busy(() => stepPlaces(files)),
       link: busy(() => linked({ kind: 'link', key: '', asks: 'editor', files })),

@@ -27,7 +27,7 @@ function changed(file: string, was: string | RegExp, is: string): KnownNames {
   return known(file, { ...skirt, [file]: text });
 }
 
-const said = (of: KnownNames): readonly string[] => slipsIn(of).map(({ message }) => message);
+const said = (of: KnownNames): readonly string[] => [...slipsIn(of)].map(({ message }) => message);
 
 describe('the names of the program', () => {
   test('are all that its modules export, and nothing else', () => {
@@ -123,7 +123,7 @@ describe('names that there are not', () => {
     ],
   ])('are found before the code is run: %s', (_, file, was, is, message) => {
     const of = changed(file, was, is);
-    const slips = slipsIn(of);
+    const slips = [...slipsIn(of)];
     expect(slips.map((slip) => slip.message)).toContain(message);
     // Each lies where it is written.
     const text = of.files[file] ?? '';

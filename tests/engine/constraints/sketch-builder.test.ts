@@ -7,6 +7,29 @@ import { distance } from '../../../engine/geometry/point.ts';
 import { placed, valued } from './answers.ts';
 
 describe('a sketch written step by step', () => {
+  it('hands out what stays as it is, whatever is written after', () => {
+    const draw = new SketchBuilder();
+    draw.fixed('a', { x: 0, y: 0 });
+    draw.fixed('b', { x: 3, y: 4 });
+    draw.line('line', 'a', 'b');
+    const before = draw.sketch();
+    draw.length('more', 5);
+    draw.relation(say.isLong('long', ['line'], 5));
+    const after = draw.sketch();
+    expect([...before.points.keys(), ...before.scalars.keys(), before.relations.length]).toEqual([
+      'a',
+      'b',
+      0,
+    ]);
+    expect([...after.points.keys(), ...after.scalars.keys(), after.relations.length]).toEqual([
+      'a',
+      'b',
+      'more',
+      1,
+    ]);
+    expect(draw.sketch()).toEqual(after);
+  });
+
   it('guesses a curve along its chord, with handles of a third of it that keep to a twentieth and nine tenths', () => {
     const draw = new SketchBuilder();
     draw.fixed('a', { x: 0, y: 0 });

@@ -9,6 +9,7 @@ import {
   headingAt,
   pointAt,
   secondDerivativeAt,
+  writePlaceAt,
 } from '../../../engine/geometry/evaluate.ts';
 import { distance } from '../../../engine/geometry/point.ts';
 import { part, reversed, split } from '../../../engine/geometry/split.ts';
@@ -26,6 +27,19 @@ import { anyCubic, anyCurve, anyPoint, cubic, line } from './generators.ts';
 const share = fc.double({ min: 0.01, max: 0.99, noNaN: true });
 
 describe('a curve', () => {
+  it('has the same place and heading in plain numbers as in points, to the bit, its ends and places of no speed included', () => {
+    const still = cubic(0, 0, 0, 0, 30, 40, 30, 40);
+    const same = (curve: Parameters<typeof pointAt>[0], t: number): void => {
+      const into = [9, 9, 9, 9, 9, 9];
+      writePlaceAt(curve, t, into, 1);
+      const [{ x, y }, along] = [pointAt(curve, t), headingAt(curve, t)];
+      expect(into).toEqual([9, x, y, along.x, along.y, 9]);
+    };
+    for (const t of [0, 0.5, 1]) same(still, t);
+    same(cubic(0, 0, 10, 0, 0, 0, 10, 0), 0.5);
+    fc.assert(fc.property(anyCurve, uniform(0, 1), (curve, t) => same(curve, t)));
+  });
+
   it('has the curvature of its closed form', () => {
     // The cubic with speed 1 + t^2 has curvature 2 / (1 + t^2)^2; the one with speed 3 (1 - 2 t (1 - t)) -2/3, -8/3.
     const first = cubic(0, 0, 1 / 3, 0, 2 / 3, 1 / 3, 2 / 3, 1);

@@ -13,6 +13,16 @@ import { anyCurve, line } from './generators.ts';
 const share = uniform(0.01, 0.99);
 
 describe('a part of a curve', () => {
+  it('is the one that splitting gives, to the bit', () => {
+    fc.assert(
+      fc.property(anyCurve, share, (curve, t) => {
+        const [before, after] = split(curve, t);
+        expect(part(curve, 0, t)).toEqual(before);
+        expect(part(curve, t, 1)).toEqual(after);
+      }),
+    );
+  });
+
   it('runs where the curve runs, from place to place', () => {
     fc.assert(
       fc.property(anyCurve, share, share, share, (curve, a, b, t) => {

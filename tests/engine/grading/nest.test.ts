@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { nearestOnEdge } from '../../../engine/geometry/nearest.ts';
 import { signedArea } from '../../../engine/geometry/outline.ts';
-import { distance } from '../../../engine/geometry/point.ts';
+import { distance, point, vectorBetween } from '../../../engine/geometry/point.ts';
+import { cross, dot, heading } from '../../../engine/geometry/vector.ts';
 import { nestFiles } from '../../../engine/grading/nest/nest-papers.ts';
 import { mostLines, nestStyle, sizeLine } from '../../../engine/grading/nest/size-lines.ts';
 import { namePlaces } from '../../../engine/grading/nest/size-names.ts';
 import { readPath } from '../../../engine/reading/read-path.ts';
+import { textSizes } from '../../../engine/render/line-types.ts';
+import { textWidth } from '../../../engine/render/text-size.ts';
 import { chartOf, draftOf, gradedBy, shippedChart } from './charts.ts';
 
 const dress = draftOf('dress');
@@ -45,13 +49,55 @@ describe('nests', () => {
     const pieces = grade.sizes
       .filter(({ of }) => of.cup === 'C')
       .flatMap(({ pieces: all }) => all.get('side front')?.finished.piece ?? []);
-    const places = namePlaces(pieces).map(([first]) => first);
+    const places = namePlaces(pieces, grade.chart.sizes).map(([first]) => first);
     for (const [i, here] of places.entries()) {
       expect(Math.abs(here?.turn ?? 9)).toBeLessThanOrEqual(Math.PI / 2 + 1e-9);
       for (const other of places.slice(i + 1))
         expect(here && other && distance(here.at, other.at)).toBeGreaterThan(4);
     }
   });
+
+  it.each(['stitching', 'cutting'] as const)(
+    'lead out to names that have no room on their lines: each from its own line, clear of all lines and of each other (%s)',
+    (line) => {
+      const svg = nestFiles(grade, { line }).get('nest-7-back-strap.svg') ?? '';
+      const outlines = grade.chart.sizes.map((size) => {
+        const read = readPath(new RegExp(`data-size="${size}" d="(M[^"]*Z)"`).exec(svg)?.[1] ?? '');
+        if (!read.ok) throw new Error('unread');
+        return { name: size, curves: read.curves };
+      });
+      const leaders = grade.chart.sizes.map((size, place) => {
+        const read = readPath(
+          new RegExp(`class="leader-${place}" data-size="${size}" d="([^"]*)"`).exec(svg)?.[1] ?? '',
+        );
+        const [leader] = read.ok ? read.curves : [];
+        if (!leader) throw new Error('unread');
+        return leader;
+      });
+      const names = grade.chart.sizes.map((size, place) => {
+        const found = new RegExp(
+          `name-${place}"[^>]*transform="rotate\\((\\S+) (\\S+) (\\S+)\\)"[^>]*>${size}<`,
+        ).exec(svg);
+        const [turn = 0, x = 0, y = 0] = (found ?? []).slice(1).map(Number);
+        return { turn, at: point(x, y) };
+      });
+      for (const [i, { from, to }] of leaders.entries()) {
+        const own = outlines[i];
+        expect(own && nearestOnEdge(own, from).distance).toBeLessThan(0.1);
+        for (const other of outlines) expect(nearestOnEdge(other, to).distance).toBeGreaterThan(1);
+      }
+      const height = textSizes.small;
+      const width = textWidth('34', height);
+      for (const [i, { at, turn }] of names.entries())
+        for (const other of names.slice(i + 1)) {
+          expect(other.turn).toBe(turn);
+          const along = heading((turn * Math.PI) / 180);
+          const apart = vectorBetween(at, other.at);
+          const isClear = Math.abs(dot(apart, along)) >= width || Math.abs(cross(apart, along)) >= height;
+          expect(isClear).toBe(true);
+        }
+    },
+  );
 
   it('of a size beside the run are drawn with the others', () => {
     const row = { bustGirth: 92, waistGirth: 74, hipGirth: 99, backNeckPointToWaist: 40 };

@@ -202,6 +202,29 @@ describe('a written plan', () => {
     expect(drawing).toContain('>5 side back<');
   });
 
+  test('tells apart by a letter what one number stands for: the sizes of a piece, the two of a pair', () => {
+    const open = selfOn({ folded: false });
+    const pair = laySvg(layPlan(open, laid(open.problem, 60), bodice), '0.7 m');
+    expect(pair.match(/>7[a-z]?</g)?.toSorted()).toEqual(['>7a<', '>7b<']);
+    expect(pair.match(/>7[a-z]? back strap[^<]*/g)).toEqual([
+      '>7a back strap',
+      '>7b back strap, turned over',
+    ]);
+    const small = selfOn({});
+    const whole = layPlan(small, laid(small.problem, 60), bodice);
+    const copies = whole.copies.flatMap((copy) =>
+      copy.of.piece === 'back strap'
+        ? ['40', '42', '42'].map((size) => ({ ...copy, of: { ...copy.of, piece: `back strap, ${size}` } }))
+        : [copy],
+    );
+    const sizes = laySvg({ ...whole, copies }, '0.7 m');
+    expect(sizes.match(/>7[a-z]?</g)).toEqual(['>7a<', '>7b<', '>7b<']);
+    expect(sizes.match(/>7[a-z]? back strap[^<]*/g)).toEqual([
+      '>7a back strap, 40, both layers',
+      '>7b back strap, 42, both layers',
+    ]);
+  });
+
   test('has the number of the smallest piece inside its line', () => {
     const small = selfOn({});
     const whole = layPlan(small, laid(small.problem, 60), bodice);

@@ -11,6 +11,7 @@ import { issueMark, lineOf, overlap, slipMark, typeMark } from './code-marks.ts'
 import type { EditorEvents } from './editor-events.ts';
 import { lighten, litLines } from './lit-lines.ts';
 import { nameAssist } from './names/assist.ts';
+import { atLeisure } from './names/at-leisure.ts';
 import type { KnownNames } from './names/known-names.ts';
 import { nameAt } from './names/name-at.ts';
 import { readAhead } from './names/read-ahead.ts';
@@ -68,9 +69,12 @@ export function codeEditor(root: ShadowRoot, events: EditorEvents): CodeEditor {
     clearTimeout(waiting);
     const mine = setTimeout(async () => {
       const known = knownIn(view.state);
-      if (known) await readAhead(known, () => waiting === mine);
-      if (waiting !== mine) return;
-      slips = known ? slipsIn(known) : [];
+      const wanted = (): boolean => waiting === mine;
+      if (known) await readAhead(known, wanted);
+      if (!wanted()) return;
+      const found = await atLeisure(known ? slipsIn(known) : [], wanted);
+      if (!found || !wanted()) return;
+      slips = found;
       mark();
     }, pause);
     waiting = mine;

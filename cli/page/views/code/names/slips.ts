@@ -20,13 +20,13 @@ const typesOfTheLanguage = new Set(
 );
 
 /** Names in a file that there are not: imports, measurements, choices, rules, and whatever is called nothing anywhere. */
-export function slipsIn(known: KnownNames): readonly NameSlip[] {
+export function* slipsIn(known: KnownNames): Generator<NameSlip, void> {
   const code = readCode(known.files[known.file] ?? '');
   // Of what cannot be read the rest would only be guessed.
-  if (!code.whole) return [];
-  return [...code.imports, ...code.passed]
-    .flatMap((taken) => importSlip(taken, known))
-    .concat(memberSlips(code, known), nameSlips(code, known));
+  if (!code.whole) return;
+  for (const taken of [...code.imports, ...code.passed]) yield* importSlip(taken, known);
+  yield* memberSlips(code, known);
+  yield* nameSlips(code, known);
 }
 
 function importSlip(taken: Taken, known: KnownNames): readonly NameSlip[] {
@@ -45,22 +45,25 @@ function importSlip(taken: Taken, known: KnownNames): readonly NameSlip[] {
 
 const kinds = { measurement: 'measurement', choice: 'choice', rule: 'rule' } as const;
 
-const memberSlips = ({ members }: ReadCode, known: KnownNames): readonly NameSlip[] =>
-  members.flatMap((member) => {
+function* memberSlips({ members }: ReadCode, known: KnownNames): Generator<NameSlip, void> {
+  for (const member of members) {
     const found = partsOf(member, known);
-    if (!found?.strict || found.parts.has(member.name)) return [];
+    if (!found?.strict || found.parts.has(member.name)) continue;
     const instead = nearestWord(member.name, [...found.parts.keys()]);
-    return [slip(member, `There is no ${kinds[found.strict]} “${member.name}”.`, instead)];
-  });
+    yield slip(member, `There is no ${kinds[found.strict]} “${member.name}”.`, instead);
+  }
+}
 
-const nameSlips = ({ uses, names }: ReadCode, known: KnownNames): readonly NameSlip[] =>
-  uses.flatMap((use) => {
+function* nameSlips({ uses, names }: ReadCode, known: KnownNames): Generator<NameSlip, void> {
+  const all = [...names, ...Object.keys(known.program)];
+  for (const use of uses) {
     const { name } = use;
-    if (names.has(name) || typesOfTheLanguage.has(name) || name in globalThis) return [];
-    const instead = nearestWord(name, [...names, ...Object.keys(known.program)]);
-    const toImport = name in known.program ? ' It can be imported from the program.' : '';
-    return [slip(use, `Nothing is called “${name}” here.${toImport}`, toImport === '' ? instead : undefined)];
-  });
+    if (names.has(name) || typesOfTheLanguage.has(name) || name in globalThis) continue;
+    const toImport = name in known.program;
+    const message = `Nothing is called “${name}” here.${toImport ? ' It can be imported from the program.' : ''}`;
+    yield slip(use, message, toImport ? undefined : nearestWord(name, all));
+  }
+}
 
 const slip = ({ from, to }: Stretch, message: string, instead: string | undefined): NameSlip => ({
   from,
