@@ -3,6 +3,7 @@ import type { Curve } from '../../engine/geometry/curve.ts';
 import { moved, type Point, point, vectorBetween } from '../../engine/geometry/point.ts';
 import { COINCIDENCE, RELATION_ANGLE } from '../../engine/geometry/tolerance.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
+import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { straight } from '../piece-edges.ts';
 import { type GoreName, isHalf, seamsOf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
@@ -18,8 +19,9 @@ export interface GoreFrame {
   readonly hipRight: Point;
   readonly hemLeft: Point;
   readonly hemRight: Point;
-  /** The angle by which the seams lean out, radians. */
-  readonly lean: number;
+  /** From its middle straight out to the hip, mm, and the angle by which the seams lean out. */
+  readonly out: Mm;
+  readonly lean: Angle;
   /** How far the hip level dips between its seams, mm. */
   readonly sag: number;
   /** Hip level and hem from right to left, as the outline runs: square to both seams. */
@@ -62,7 +64,7 @@ export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): 
     `hem at the ${left}`,
     half ? point(0, below.value + sag.value) : point(-hemRight.x, hemRight.y),
   );
-  const frame = { hipLeft, hipRight, hemLeft, hemRight, lean: lean.value, sag: sag.value };
+  const frame = { hipLeft, hipRight, hemLeft, hemRight, out, lean, sag: sag.value };
   const levels = {
     hip: levelArc(lean.value, hipLeft, hipRight),
     hem: levelArc(lean.value, hemLeft, hemRight),
@@ -80,7 +82,7 @@ export function drawFrame(table: SkirtTable, gore: GoreName, sizes: GoreSizes): 
 
 /** A gore whose hem lies `up` mm further up both its seams. */
 export function shorter<Frame extends GoreFrame>(frame: Frame, gore: GoreName, up: number): Frame {
-  const { lean } = frame;
+  const lean = frame.lean.value;
   const hemRight = moved(frame.hemRight, { x: -up * Math.sin(lean), y: -up * Math.cos(lean) });
   const hemLeft = isHalf(gore) ? moved(frame.hemLeft, { x: 0, y: -up }) : point(-hemRight.x, hemRight.y);
   return { ...frame, hemLeft, hemRight, hem: levelArc(lean, hemLeft, hemRight) };

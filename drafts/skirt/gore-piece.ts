@@ -44,17 +44,21 @@ const allowanceOf = (name: GoreSeam, { seam, side, centreBack }: Allowances): nu
 
 /** Cuts a gore from the solved sketch. */
 export function gorePiece(lines: GoreLines, solution: Solution, finish: GoreFinish): Piece {
-  const { hipLeft, hipRight, hemLeft, hemRight } = lines;
+  const { hipLeft, hipRight, hemLeft, hemRight, turn } = lines;
   const onFold = finish.left === 'centre front';
   const seam = (name: GoreSeam, curves: PieceEdge['curves']): PieceEdge =>
     seamEdge(name, curves, allowanceOf(name, finish.allowance), rankOf[name], 1);
-  const rightUpper = solvedCurves(solution, [lines.right]);
+  const rightUpper = [...solvedCurves(solution, [lines.right]), ...turn.right];
   const right = seam(finish.right, [...rightUpper, ...straight(hipRight, hemRight)]);
   const waistLeft = solvedPoint(solution, lines.waistLeft);
   const left =
     lines.left === undefined
       ? seam(finish.left, straight(hemLeft, waistLeft))
-      : seam(finish.left, [...straight(hemLeft, hipLeft), ...solvedCurves(solution, [lines.left])]);
+      : seam(finish.left, [
+          ...straight(hemLeft, hipLeft),
+          ...turn.left,
+          ...solvedCurves(solution, [lines.left]),
+        ]);
   const waist = seamEdge(
     'waist',
     solvedCurves(solution, [lines.waist]),

@@ -67,4 +67,10 @@ export const skirtRules = ruleTable('K', {
     'its hem is turned twice by half of this, whatever hem the skirt has',
     commonPractice,
   ],
+  flareTurn: [
+    20,
+    'mm',
+    'gore seams turn into the flare over the last of this above the hip: coming in by its lean from further down they leave less room there than a body takes, which is rounder than a straight line from waist to hip',
+    'fitted on eight worn skirts',
+  ],
 });

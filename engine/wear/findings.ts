@@ -9,6 +9,7 @@ import { sleevesOf } from './place.ts';
 import { alongChain, type Sewn, type SewnPanel } from './sewn.ts';
 import { type Stand, sectionAt } from './stand.ts';
 import { stationsAlong } from './stations.ts';
+import { stretchedRound } from './stretched-round.ts';
 import { cutAt, tapeLength } from './tape-round.ts';
 import type { Worn } from './worn.ts';
 import type { PanelEdge } from './worn-seam.ts';
@@ -16,7 +17,7 @@ import type { PanelEdge } from './worn-seam.ts';
 /** A figure beside what the draft meant it to be, mm. */
 export interface Ease {
   readonly level: LevelName;
-  /** A tape round the cloth, less a tape round the body at the same height. */
+  /** A tape round the cloth, less a tape round the body at the same height, and less what the cloth near there is stretched by. */
   readonly worn: number;
   readonly drafted: number;
 }
@@ -74,6 +75,10 @@ export const findingsOf = (garment: Garment, worn: Worn, stand: Stand): Findings
  */
 const breadth = [-10, -5, 0, 5, 10] as const;
 
+/** Where there is no other level above or below, a level reaches so far, mm; heights are looked at so far apart. */
+const REACH = 20;
+const REACH_STEP = 5;
+
 const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -89,6 +94,8 @@ function tapeAt({ level, parts }: Girth, worn: Worn, stand: Stand): number {
 function easeOf(garment: Garment, worn: Worn, stand: Stand): readonly Ease[] {
   const { x, sewn } = worn;
   const thickness = Math.PI * sewn.sheet.cloth.thickness;
+  const round = bodyTriangles(garment, sewn);
+  const corners = cornersOf(sewn, round);
   return levelNames.flatMap((level): readonly Ease[] => {
     const girth = garment.girths.find((each) => each.level === level);
     if (!girth) return [];
@@ -97,7 +104,7 @@ function easeOf(garment: Garment, worn: Worn, stand: Stand): readonly Ease[] {
     const rim = edges ? waistRim(sewn) : [];
     const rimHeight = rim.reduce((sum, p) => sum + (x[3 * p + 1] as number), 0) / rim.length;
     const rimTape = tapeLength(rim.flatMap((p) => [x[3 * p] as number, x[3 * p + 2] as number]));
-    const triangles = edges ? undefined : bodyTriangles(garment, sewn);
+    const triangles = edges ? undefined : corners;
     const middle = tapeAt(girth, worn, stand);
     const looser = triangles
       ? meanOf(
@@ -107,20 +114,46 @@ function easeOf(garment: Garment, worn: Worn, stand: Stand): readonly Ease[] {
           }),
         )
       : rimTape - bodyTape(stand, rimHeight);
-    return [{ level, worn: looser + thickness, drafted: girth.ease }];
+    return [
+      { level, worn: looser + thickness - stretchedNear(level, worn, stand, round), drafted: girth.ease },
+    ];
   });
 }
 
-/** The triangles of what goes round the body, and not round an arm. */
-function bodyTriangles(garment: Garment, { sheet, panels }: Sewn): Int32Array {
+/**
+ * The most that the breadth of a tape is stretched by all round, mm, as near to a level as to any other: what is too small is not
+ * always so at the level itself, but above or below it.
+ */
+function stretchedNear(level: LevelName, { sewn, x }: Worn, { levels }: Stand, round: Int32Array): number {
+  const here = levels[level];
+  const others = Object.values(levels).filter((height) => height !== here);
+  const below = (here + Math.max(...others.filter((height) => height < here), here - 2 * REACH)) / 2;
+  const above = (here + Math.min(...others.filter((height) => height > here), here + 2 * REACH)) / 2;
+  const steps = Math.ceil((above - below) / REACH_STEP);
+  let most = 0;
+  for (let i = 0; i <= steps; i++) {
+    const height = below + (i * (above - below)) / steps;
+    most = Math.max(most, meanOf(breadth.map((up) => stretchedRound(sewn.sheet, x, round, height + up))));
+  }
+  return most;
+}
+
+/** The triangles, by number, of what goes round the body, and not round an arm. */
+function bodyTriangles(garment: Garment, { panels }: Sewn): Int32Array {
   const sleeves = sleevesOf(garment);
-  if (sleeves.size === 0) return sheet.triangles;
   return Int32Array.from(
     panels.flatMap(({ panel, triangles: [first, count] }) =>
-      sleeves.has(panel.name) ? [] : [...sheet.triangles.subarray(3 * first, 3 * (first + count))],
+      sleeves.has(panel.name) ? [] : Array.from({ length: count }, (_, i) => first + i),
     ),
   );
 }
+
+/** The corners of triangles, three each. */
+const cornersOf = ({ sheet: { triangles } }: Sewn, of: Int32Array): Int32Array =>
+  Int32Array.from(
+    { length: 3 * of.length },
+    (_, i) => triangles[3 * (of[Math.floor(i / 3)] as number) + (i % 3)] as number,
+  );
 
 /** A tape round the body at a height, mm. */
 export function bodyTape(stand: Stand, height: number): number {

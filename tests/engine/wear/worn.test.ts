@@ -258,11 +258,11 @@ describe('what is to be altered', () => {
   const withLessUnderBust = (changes: readonly object[]) => ({ ...lady, fitting: changes });
   const fullish = { ...lady, underBustGirth: 71 };
   const withMoreCup = (changes: readonly object[]) => ({ ...fullish, fitting: changes });
-  const underBust = (forWhom: object, onWhom: object): Judged | undefined => {
+  const underBust = (forWhom: object, onWhom: object, spacing = 20): Judged | undefined => {
     const { garment } = drafted(forWhom);
     const { body } = drafted(onWhom);
-    const own = trial(forWhom, forWhom, {}).found;
-    return judged(garment, trial(forWhom, onWhom, {}).found, body, own).find(
+    const own = trial(forWhom, forWhom, {}, spacing).found;
+    return judged(garment, trial(forWhom, onWhom, {}, spacing).found, body, own).find(
       ({ finding }) => finding === 'ease at the under-bust',
     );
   };
@@ -284,6 +284,23 @@ describe('what is to be altered', () => {
       expect(Math.abs(now - should)).toBeLessThan(0.65 * Math.abs((before?.worn ?? 0) - should));
     },
   );
+
+  // A tape round the cloth of an F's bodice tells 10 mm less on the C than on her, for the insert beside it is loose; it strains by 6 %.
+  it('is let out where cloth is stretched across the front princess seam, and then it is stretched half as much', () => {
+    const before = underBust(fuller, lady, 14);
+    expect(before).toMatchObject({
+      verdict: 'off',
+      change: { kind: 'let out', seam: 'front princess seam', level: 'under-bust' },
+    });
+    const altered = {
+      ...fuller,
+      fitting: [
+        { 'let out': 'front princess seam', level: 'under-bust', by: (before?.change?.mm ?? 0) / 10 },
+      ],
+    };
+    const [was, is] = [fuller, altered].map((forWhom) => stretchedWeft(trial(forWhom, lady, {}, 14)));
+    expect(is).toBeLessThan((was ?? 0) / 2);
+  });
 
   it('is nothing on whom it was drafted for', () => {
     const { garment, body } = drafted(lady);
