@@ -122,7 +122,7 @@ export { withLengthsIn } from '../engine/text/with-lengths-in.ts';
 export { writtenLength } from '../engine/text/written-length.ts';
 export { cannotKnow } from '../engine/wear/cannot-know.ts';
 export { type Judged, judged } from '../engine/wear/judged.ts';
-export { notWorn } from '../engine/wear/place.ts';
+export { notWorn } from '../engine/wear/panel-levels.ts';
 export { fittedFurther, proposed } from '../engine/wear/proposed.ts';
 export { wornMaps } from '../engine/wear/shown/maps.ts';
 export { shownWorn } from '../engine/wear/shown/shown-worn.ts';

@@ -1,4 +1,4 @@
-import { notWorn } from '../../engine/wear/place.ts';
+import { notWorn } from '../../engine/wear/panel-levels.ts';
 import { shownWorn } from '../../engine/wear/shown/shown-worn.ts';
 import { sidesBeside } from '../../engine/wear/shown/worn-picture.ts';
 import type { DraftedGarment } from '../garment/drafted-garment.ts';

@@ -3,10 +3,10 @@ import type { WovenCloth } from '../../engine/cloth/cloth.ts';
 import type { Form } from '../../engine/form/form.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
 import { type Findings, findingsOf } from '../../engine/wear/findings.ts';
-import { sleevesOf } from '../../engine/wear/place.ts';
 import { type Raised, raising, rises } from '../../engine/wear/raised.ts';
 import type { Stand } from '../../engine/wear/stand.ts';
 import { formRaised, standFor } from '../../engine/wear/stand-for.ts';
+import { sleevesOf } from '../../engine/wear/what-meets.ts';
 import { type WearingStep, type Worn, wearing } from '../../engine/wear/worn.ts';
 
 /** A garment on a body, and what is found there. */

@@ -6,7 +6,7 @@ import type { Draft } from '../../engine/pattern/draft.ts';
 import { rounded } from '../../engine/text/figure.ts';
 import { findingsOf } from '../../engine/wear/findings.ts';
 import { judged } from '../../engine/wear/judged.ts';
-import { notWorn } from '../../engine/wear/place.ts';
+import { notWorn } from '../../engine/wear/panel-levels.ts';
 import { fittedFurther, proposed } from '../../engine/wear/proposed.ts';
 import { raising } from '../../engine/wear/raised.ts';
 import { formRaised, standFor } from '../../engine/wear/stand-for.ts';

@@ -6,7 +6,7 @@ import { cloths } from '../../engine/cloth/cloths.ts';
 import { withLengthsIn } from '../../engine/text/with-lengths-in.ts';
 import { cannotKnow } from '../../engine/wear/cannot-know.ts';
 import { judged } from '../../engine/wear/judged.ts';
-import { notWorn } from '../../engine/wear/place.ts';
+import { notWorn } from '../../engine/wear/panel-levels.ts';
 import { fittedFurther, proposed } from '../../engine/wear/proposed.ts';
 import { writeFiles } from '../files/write-files.ts';
 import {

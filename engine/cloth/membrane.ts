@@ -1,11 +1,10 @@
 import type { Force } from './force.ts';
 import type { ClothSheet } from './sheet.ts';
+import { type WovenStiffness, writeStress } from './woven-stress.ts';
 
 /**
- * Stretch and shear in the plane of the cloth: triangles of constant strain (Green's), orthotropic along weft and warp
- * (St Venant-Kirchhoff). Pressed together, a thread keeps only a share of its stiffness: the energy is then that of the most
- * favourable fold, min over folds p, q >= 0 of the energy at strains plus p, q (Pipkin, 1986, "The relaxed energy density for
- * isotropic elastic membranes", IMA Journal of Applied Mathematics 36, thread by thread), which leaves it convex and smooth.
+ * Stretch and shear in the plane of the cloth: triangles of constant strain (Green's), whose threads withstand them as
+ * `writeStress` says.
  *
  * The stiffness is made positive by leaving out compressive stress from its geometric part, which is exact where cloth is
  * taut.
@@ -17,11 +16,7 @@ export class Membrane implements Force {
   readonly #shape: Float64Array;
   /** For each triangle where its blocks stand: 00, 11, 22, 10, 20, 21. */
   readonly #blocks: Int32Array;
-  readonly #weft: number;
-  readonly #warp: number;
-  readonly #coupling: number;
-  readonly #shear: number;
-  readonly #pressed: number;
+  readonly #stiffness: WovenStiffness;
   /**
    * Found for one triangle at a time: stress along weft, warp and in shear, the stiffness of the first two, and what one mm along
    * weft and along warp have become in space.
@@ -34,11 +29,8 @@ export class Membrane implements Force {
     this.#shape = new Float64Array(5 * count);
     this.#blocks = new Int32Array(6 * count);
     this.pairs = new Int32Array(6 * count);
-    this.#weft = cloth.weft.stretch;
-    this.#warp = cloth.warp.stretch;
-    this.#coupling = cloth.coupling;
-    this.#shear = cloth.shear;
-    this.#pressed = cloth.pressed;
+    const { weft, warp, coupling, shear, pressed } = cloth;
+    this.#stiffness = { weft: weft.stretch, warp: warp.stretch, coupling, shear, pressed };
     for (let t = 0; t < count; t++) {
       const at = 6 * t;
       const a = (flat[at + 2] as number) - (flat[at] as number);
@@ -58,50 +50,6 @@ export class Membrane implements Force {
       const [p = 0, q = 0, r = 0] = this.#triangles.subarray(3 * t, 3 * t + 3);
       this.#blocks.set([place(p, p), place(q, q), place(r, r), place(q, p), place(r, p), place(r, q)], 6 * t);
     }
-  }
-
-  /** Energy per area at Green's strains along weft and warp and their shear angle; writes the stresses and stiffnesses. */
-  #stress(u: number, v: number, angle: number): number {
-    const ku = this.#weft;
-    const kv = this.#warp;
-    const c = this.#coupling;
-    const out = this.#answer;
-    const fullU = ku * u + c * v;
-    const fullV = c * u + kv * v;
-    let d11 = ku;
-    let d22 = kv;
-    let d12 = c;
-    if (fullU < 0 || fullV < 0) {
-      const onlyV = kv - (c * c) / ku;
-      const onlyU = ku - (c * c) / kv;
-      if (fullU < 0 && onlyV * v >= 0) {
-        d11 = 0;
-        d12 = 0;
-        d22 = onlyV;
-      } else if (fullV < 0 && onlyU * u >= 0) {
-        d11 = onlyU;
-        d12 = 0;
-        d22 = 0;
-      } else {
-        d11 = 0;
-        d12 = 0;
-        d22 = 0;
-      }
-      const pressed = this.#pressed;
-      const kept = 1 - pressed;
-      d11 = kept * d11 + pressed * ku;
-      d12 = kept * d12 + pressed * c;
-      d22 = kept * d22 + pressed * kv;
-    }
-    const su = d11 * u + d12 * v;
-    const sv = d12 * u + d22 * v;
-    out[0] = su;
-    out[1] = sv;
-    out[2] = this.#shear * angle;
-    out[3] = d11;
-    out[4] = d12;
-    out[5] = d22;
-    return (su * u + sv * v + this.#shear * angle * angle) / 2;
   }
 
   /** Energy per area of the triangle whose corners begin at `t`; writes all of `#answer`. */
@@ -137,7 +85,7 @@ export class Membrane implements Force {
     out[11] = vz;
     const weft = (ux * ux + uy * uy + uz * uz - 1) / 2;
     const warp = (vx * vx + vy * vy + vz * vz - 1) / 2;
-    return this.#stress(weft, warp, ux * vx + uy * vy + uz * vz);
+    return writeStress(out, this.#stiffness, weft, warp, ux * vx + uy * vy + uz * vz);
   }
 
   energy(x: Float64Array): number {
@@ -153,7 +101,7 @@ export class Membrane implements Force {
     const shape = this.#shape;
     const blocks = this.#blocks;
     const out = this.#answer;
-    const shear = this.#shear;
+    const { shear } = this.#stiffness;
     for (let t = 0, s = 0, e = 0; t < triangles.length; t += 3, s += 5, e += 6) {
       this.#strained(x, t);
       const p = 3 * (triangles[t] as number);

@@ -1,14 +1,12 @@
-import type { Obstacle } from '../cloth/obstacle.ts';
-import { edgeEnd, edgeStart } from '../geometry/edge.ts';
-import { distance } from '../geometry/point.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { crossingsOf, type LevelCrossing } from './girth-map.ts';
-import { edgeOfPanel, type Panel, panelsOf } from './panel.ts';
+import type { LevelCrossing } from './girth-map.ts';
+import { panelLevels } from './panel-levels.ts';
 import { goreHeight, goresLaid, onCone } from './place-skirt.ts';
 import { roundArm } from './place-sleeve.ts';
+import { pushOut } from './push-out.ts';
 import type { Sewn, SewnPanel } from './sewn.ts';
 import { type HalfSection, placeOn, type Stand, sectionAt, shoulderAt } from './stand.ts';
-import { type PanelEdge, wornSeams } from './worn-seam.ts';
+import { metBy, sleevesOf } from './what-meets.ts';
 
 /** Cloth is laid so far off the body to begin with, mm. */
 const CLEAR = 6;
@@ -22,8 +20,8 @@ const LEANS_FROM = 0.35;
  * their places are averaged. Answers x, y, z of every point.
  */
 export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stand: Stand): Float64Array {
-  const crossings = borrowed(
-    crossingsOf(garment),
+  const crossings = panelLevels(
+    garment,
     panels.map(({ panel }) => panel),
     seams,
   );
@@ -110,36 +108,6 @@ export function laidRound(garment: Garment, { sheet, panels, seams }: Sewn, stan
   return sums;
 }
 
-/** The pieces that go round an arm. */
-export const sleevesOf = ({ girths }: Garment): ReadonlySet<string> =>
-  new Set(girths.filter(({ limb }) => limb).flatMap(({ parts }) => parts.map(({ piece }) => piece)));
-
-/** What each point of a sewn garment meets: a sleeve the arm, all else, the armhole with it, the trunk. */
-export function metBy(
-  garment: Garment,
-  { panels, sheet }: Pick<Sewn, 'panels' | 'sheet'>,
-  { obstacle, trunk }: Stand,
-): readonly Obstacle[] {
-  const sleeves = sleevesOf(garment);
-  const met: Obstacle[] = Array.from({ length: sheet.count }, () => obstacle);
-  for (const { panel, points } of panels)
-    if (!sleeves.has(panel.name)) for (const p of points) met[p] = trunk;
-  return met;
-}
-
-/** Whether a garment reaches below the waist. */
-export const reachesBelow = ({ girths }: Garment): boolean => girths.some(({ level }) => level === 'hip');
-
-/** The pieces of a garment's outside that this does not know how to lay round a body. */
-export function notWorn(garment: Garment): readonly string[] {
-  const panels = panelsOf(garment);
-  const known = borrowed(crossingsOf(garment), panels, wornSeams(garment, panels));
-  const hangs = [...known.values()].some(([first]) => first?.level === 'bust' || first?.level === 'waist');
-  const sleeves = sleevesOf(garment);
-  const unplaced = panels.filter(({ name }) => !hangs || (!known.has(name) && !sleeves.has(name)));
-  return [...new Set(unplaced.map(({ name }) => name))];
-}
-
 /** Where a gore crosses the hip. */
 const hipOf = (own: readonly LevelCrossing[] | undefined): LevelCrossing | undefined =>
   own?.find(({ level }) => level === 'hip');
@@ -166,57 +134,6 @@ function onLevels(own: readonly LevelCrossing[], x: number, y: number, topY: num
     height: heightOf(from) + (heightOf(to) - heightOf(from)) * t,
     risen: 0,
   };
-}
-
-/** Two edges are drawn in one place when an end of one is nearer than this to that of the other, mm, ... */
-const TOGETHER = 30;
-
-/** ... and its other end no farther than this share of its length: a strap may be turned, in front of a very full bust by 33 degrees. */
-const TURNED = 0.8;
-
-/** Whether both edges are drawn where the other is, as those of a strap and the panel it goes on from. */
-function drawnTogether(
-  panels: readonly Panel[],
-  one: PanelEdge | undefined,
-  other: PanelEdge | undefined,
-): boolean {
-  const [ends, others] = [one, other].map((ref) => {
-    const panel = ref && panels[ref.panel];
-    const edge = panel && edgeOfPanel(panel, ref.edge);
-    const both = edge ? [edgeStart(edge), edgeEnd(edge)] : [];
-    return ref?.reversed ? both.toReversed() : both;
-  });
-  const [from, to] = ends ?? [];
-  const [otherFrom, otherTo] = others ?? [];
-  if (!from || !to || !otherFrom || !otherTo) return false;
-  const apart = [distance(from, otherFrom), distance(to, otherTo)];
-  const turned = Math.max(TOGETHER, TURNED * distance(from, to));
-  return Math.min(...apart) < TOGETHER && Math.max(...apart) < turned;
-}
-
-/** A panel that crosses no level goes on from one it is sewn to, where both are drawn in one place. */
-function borrowed(
-  known: ReadonlyMap<string, readonly LevelCrossing[]>,
-  panels: readonly Panel[],
-  seams: Sewn['seams'],
-): ReadonlyMap<string, readonly LevelCrossing[]> {
-  const all = new Map(known);
-  for (let found = true; found; ) {
-    found = false;
-    for (const { a, b } of seams)
-      for (const [one, other] of [
-        [a[0], b[0]],
-        [b[0], a[0]],
-      ]) {
-        const to = one && panels[one.panel]?.name;
-        const from = other && panels[other.panel]?.name;
-        const own = from === undefined ? undefined : all.get(from);
-        if (to === undefined || !own || all.has(to) || !drawnTogether(panels, one, other)) continue;
-        all.set(to, own);
-        found = true;
-      }
-  }
-  return all;
 }
 
 interface Top {
@@ -255,15 +172,3 @@ const outlineEnds = (curves: SewnPanel['panel']['piece']['edges'][number]['curve
   ...curves.slice(0, 1).map(({ from }) => from),
   ...curves.slice(-1).map(({ to }) => to),
 ];
-
-/** Moves what lies in the body, or nearer to it than `clear` (mm), straight out of it. */
-export function pushOut(x: Float64Array, obstacles: readonly Obstacle[], clear: number): void {
-  const out = new Float64Array(4);
-  for (let i = 0; i < x.length; i += 3)
-    for (let round = 0; round < 4; round++) {
-      (obstacles[i / 3] as Obstacle)(x[i] as number, x[i + 1] as number, x[i + 2] as number, out);
-      const short = clear - (out[0] as number);
-      if (short <= 0) break;
-      for (let k = 0; k < 3; k++) x[i + k] = (x[i + k] as number) + short * (out[k + 1] as number);
-    }
-}

@@ -1,11 +1,12 @@
 import type { Enough } from '../cloth/equilibrium.ts';
 import type { Form } from '../form/form.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { type ArmsRaised, type Findings, waistLevels } from './findings.ts';
-import { sleevesOf } from './place.ts';
+import type { ArmsRaised, Findings } from './findings.ts';
 import type { Stand } from './stand.ts';
 import { ASIDE } from './stand-for.ts';
 import { withArms } from './stand-of-form.ts';
+import { sleevesOf } from './what-meets.ts';
+import { waistLevels } from './where-seams-lie.ts';
 import { hanging, type WearingStep, type Worn } from './worn.ts';
 
 /** Arms are raised to these angles one after the other, degrees from where they hang: cloth follows no further at once. */

@@ -1,13 +1,12 @@
 import type { WovenCloth } from '../cloth/cloth.ts';
 import { type ClothSheet, writeFlat } from '../cloth/sheet.ts';
-import type { Edge } from '../geometry/curve.ts';
-import { edgeLength, pointAlong } from '../geometry/edge.ts';
-import { signedArea } from '../geometry/outline.ts';
+import { pointAlong } from '../geometry/edge.ts';
 import { meshRegion } from '../mesh/mesh-region.ts';
 import { mirroredMesh } from '../mesh/mirrored-mesh.ts';
 import type { TriangleMesh } from '../mesh/triangle-mesh.ts';
 import type { Garment } from '../pattern/garment.ts';
 import { type Panel, panelsOf } from './panel.ts';
+import { spacingOf } from './spacing.ts';
 import { chainPoints, type Stations, stationsAlong, stationsOf } from './stations.ts';
 import { type PanelEdge, type WornSeam, wornSeams } from './worn-seam.ts';
 
@@ -31,28 +30,6 @@ export interface Sewn {
   readonly stations: Stations;
   /** For each point of the sheet the point that is its mirror image; itself in the middle. None where left and right differ. */
   readonly mirror: Int32Array | undefined;
-}
-
-/** Below the waist, where cloth hangs, triangles need be no smaller than this, mm. */
-const HANGING = 20;
-
-/**
- * Across what is narrow, such as a strap, lie so many triangles, or half as large ones as elsewhere. With fewer a strap does not
- * twist: its edge stood 7 mm off in the hollow above a breast on a mesh of 14 mm, and 3 mm on one of 7.
- */
-const ACROSS = 4;
-
-const spacingOf = ({ girths }: Garment, { name, piece }: Panel, spacing: number): number => {
-  if (girths.some(({ level, parts }) => level === 'hip' && parts.some((part) => part.piece === name)))
-    return Math.max(HANGING, spacing);
-  return Math.min(spacing, Math.max(spacing / 2, breadthOf(piece.edges) / ACROSS));
-};
-
-/** How broad a strip of the same area and outline is, mm. */
-function breadthOf(edges: readonly Edge[]): number {
-  const around = edges.reduce((sum, edge) => sum + edgeLength(edge), 0) / 2;
-  const area = Math.abs(signedArea(edges));
-  return (around - Math.sqrt(Math.max(0, around * around - 4 * area))) / 2;
 }
 
 /** Meshes a garment's outside at `spacing` (mm) and sews it: where seams meet, panels share points. */
@@ -130,6 +107,10 @@ export const alongChain = ({ panels, stations }: Sewn, chain: readonly PanelEdge
     const { mesh, points, edgeStarts } = panels[panel] as SewnPanel;
     return points[((edgeStarts.get(edge) as number) + station) % mesh.borderCount] as number;
   });
+
+/** The points of a sewn sheet that one edge of a panel runs through. */
+export const edgeChain = (sewn: Sewn, panel: number, edge: string): readonly number[] =>
+  alongChain(sewn, [{ panel, edge, reversed: false }]);
 
 interface Meshed {
   readonly mesh: TriangleMesh;

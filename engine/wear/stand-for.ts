@@ -2,9 +2,9 @@ import type { Body } from '../body/body.ts';
 import { bodyForm } from '../form/body-form.ts';
 import type { Form } from '../form/form.ts';
 import type { Garment } from '../pattern/garment.ts';
-import { reachesBelow, sleevesOf } from './place.ts';
 import type { Stand } from './stand.ts';
 import { standOfForm } from './stand-of-form.ts';
+import { reachesBelow, sleevesOf } from './what-meets.ts';
 
 /** Arms in sleeves are held so far aside, degrees: hanging straight down they would pinch the cloth at the armpit. */
 export const ASIDE = 15;

@@ -11,9 +11,11 @@ import type { Garment } from '../pattern/garment.ts';
 import { carriedOver } from './carried.ts';
 import { drawnCord } from './cord.ts';
 import { forcesOnAll, partToHang, placesOf, placesOfAll, strandsOf } from './hung-part.ts';
-import { laidRound, metBy, pushOut } from './place.ts';
+import { laidRound } from './place.ts';
+import { pushOut } from './push-out.ts';
 import { type Sewn, sewn } from './sewn.ts';
 import type { Stand } from './stand.ts';
+import { metBy } from './what-meets.ts';
 
 /** A garment at rest on a body. */
 export interface Worn {

@@ -6,7 +6,7 @@ import { triangleAreas } from '../../../engine/cloth/sheet.ts';
 import { evaluate } from '../../../engine/evaluate.ts';
 import type { Garment } from '../../../engine/pattern/garment.ts';
 import { type Findings, findingsOf } from '../../../engine/wear/findings.ts';
-import { notWorn } from '../../../engine/wear/place.ts';
+import { notWorn } from '../../../engine/wear/panel-levels.ts';
 import { standFor } from '../../../engine/wear/stand-for.ts';
 import { type Worn, worn } from '../../../engine/wear/worn.ts';
 import { shippedBody } from '../../drafts/drafted.ts';
