@@ -28,7 +28,8 @@ export function matching(garment: Garment, repeat: number): Matching {
   const tape = tapeFor(garment);
   const seams = garment.seams
     .flatMap((seam) => placeOf(seam, tape) ?? [])
-    .toSorted((a, b) => b.length - a.length);
+    // In whole mm: seams that were drawn equally long stay in the order in which they are sewn.
+    .toSorted((a, b) => Math.round(b.length) - Math.round(a.length));
   return hung(
     garment.pieces.map(({ name }) => name),
     seams,
