@@ -12,7 +12,7 @@ export const skirtChoices = [
     default: 60,
     min: 20,
     max: 400,
-    help: 'room around the hips beyond the body',
+    help: 'room around the hips beyond the body; a very full skirt wants 80 to 120 mm, or it is close above them',
   },
   {
     kind: 'word',
