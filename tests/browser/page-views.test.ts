@@ -17,6 +17,17 @@ async function expectClear(page: Page, what: string): Promise<void> {
 }
 
 inBrowser('on the page', () => {
+  test.each(['Pieces', 'Worn', 'Cloth'])(
+    '%s leads who has measured nothing yet to where she can',
+    async (name) => {
+      const { page, faults } = await opened(phone);
+      await view(page, name);
+      await page.getByRole('button', { name: 'Measure her, or try an invented body' }).click();
+      await page.getByRole('heading', { name: 'Measure', exact: true }).waitFor();
+      expect(faults).toEqual([]);
+    },
+  );
+
   test.each([phone, wide])(
     'a grader sees every size of a chart, one piece by sliders, and the nearest to her: %j',
     async (screen) => {

@@ -5,6 +5,7 @@ import { Cautions } from '../cautions.tsx';
 import { Progress } from '../progress.tsx';
 import { AllSaid } from '../said.tsx';
 import { SvgPicture } from '../svg-picture.tsx';
+import { ToMeasure } from '../to-measure.tsx';
 import type { FileViewProps } from '../view.ts';
 import { WordedTable } from '../worded-table.tsx';
 import { ClothForm } from './cloth-form.tsx';
@@ -32,7 +33,12 @@ export function Cloth({ state, send, ask }: FileViewProps) {
   return (
     <>
       <h1 tabIndex={-1}>Cloth</h1>
-      {!made && !own.of && <p>There is nothing to lay yet: the pieces come first.</p>}
+      {!made && !own.of && (
+        <>
+          <p>There is nothing to lay yet: the pieces come first.</p>
+          <ToMeasure send={send} />
+        </>
+      )}
       {made && !own.of && (
         <p class="quiet">How the pieces lie on the cloth she means to buy, and how much of it that is.</p>
       )}

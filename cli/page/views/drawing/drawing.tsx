@@ -3,6 +3,7 @@ import type { ScreenPiece } from '../../../../drafts/index.ts';
 import type { PageIssue } from '../../page-issue.ts';
 import { garmentNow, isUntouched, type PageState } from '../../state.ts';
 import { AllSaid } from '../said.tsx';
+import { ToMeasure } from '../to-measure.tsx';
 import type { ViewProps } from '../view.ts';
 import { arranged } from './arranged.ts';
 import { DrawnPiece, type Lit } from './drawn-piece.tsx';
@@ -74,10 +75,13 @@ export const before = (
 export function NothingDrawn({ state, send }: ViewProps) {
   if (isUntouched(state))
     return (
-      <p class="empty">
-        The pieces are drawn here as soon as bust, waist and hip girth and the back neck point to waist are
-        known.
-      </p>
+      <>
+        <p class="empty">
+          The pieces are drawn here as soon as bust, waist and hip girth and the back neck point to waist are
+          known.
+        </p>
+        <ToMeasure send={send} />
+      </>
     );
   const errors = hindrances(state);
   return (

@@ -4,6 +4,7 @@ import { askedDraft, ready } from '../../state.ts';
 import { WornStage } from '../../worn/worn-stage.tsx';
 import { Progress } from '../progress.tsx';
 import { AllSaid } from '../said.tsx';
+import { ToMeasure } from '../to-measure.tsx';
 import type { FileViewProps } from '../view.ts';
 import { WordedTable } from '../worded-table.tsx';
 import { FindingList } from './finding-list.tsx';
@@ -29,7 +30,12 @@ export function Worn({ state, send, ask }: FileViewProps) {
   return (
     <>
       <h1 tabIndex={-1}>Worn</h1>
-      {!made && !own.of && <p>There is nothing to put on yet: the pieces come first.</p>}
+      {!made && !own.of && (
+        <>
+          <p>There is nothing to put on yet: the pieces come first.</p>
+          <ToMeasure send={send} />
+        </>
+      )}
       {made && !own.of && (
         <p class="quiet">
           The pieces are sewn together on her form and hung in a cloth, to see where it is loose, tight or not
