@@ -14,7 +14,12 @@ export const viewTable: Readonly<Record<PageView, () => Promise<ComponentType<Fi
   cloth: async () => (await import('./cloth/cloth.tsx')).Cloth,
   sizes: async () => (await import('./sizes/sizes.tsx')).Sizes,
   learn: async () => (await import('./learn/learn.tsx')).Learn,
-  code: async () => (await import('./code/code.tsx')).Code,
+  code: async () => {
+    // The editor's libraries first, part by part: all at once they would keep the page for 30 ms, on a busy machine for 75.
+    await import('./code/code-look.ts');
+    await import('./code/names/tree-of.ts');
+    return (await import('./code/code.tsx')).Code;
+  },
   take: async () => (await import('./take/take.tsx')).Take,
   worn: async () => (await import('./worn/worn.tsx')).Worn,
 };
