@@ -65,18 +65,23 @@ export function spread(
   return { pieces, drawn, blocks: places.slice(ways.length).map(({ corner }) => corner), columns, rows };
 }
 
-/** A placed piece, lettered again where its words would be cut apart between two pages. */
+/** Words keep this share of their size clear of a joint: more than half of what lies between two rows of a label. */
+const CLEAR = 0.25;
+
+/** A placed piece, lettered again where its words, or the rows of its label, would be cut apart between two pages. */
 function offJoints(
   piece: FinishedPiece,
   { cell }: Field,
   letter: (finished: FinishedPiece, joints: readonly Curve[]) => FinishedPiece,
 ): FinishedPiece {
-  const words = piece.lettering.filter(({ kind }) => kind === 'words').map(inkBounds);
-  const apart = (from: number, to: number, size: number): boolean =>
-    Math.floor(from / size) !== Math.floor(to / size);
-  const isCut = words.some(
-    ({ left, right, top, bottom }) => apart(left, right, cell.width) || apart(top, bottom, cell.height),
-  );
+  const apart = (from: number, to: number, clear: number, size: number): boolean =>
+    Math.floor((from - clear) / size) !== Math.floor((to + clear) / size);
+  const isCut = piece.lettering.some((ink) => {
+    if (ink.kind !== 'words') return false;
+    const { left, right, top, bottom } = inkBounds(ink);
+    const clear = CLEAR * ink.size;
+    return apart(left, right, clear, cell.width) || apart(top, bottom, clear, cell.height);
+  });
   return isCut ? letter(piece, jointsUnder(piece, cell)) : piece;
 }
 
