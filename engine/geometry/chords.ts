@@ -1,6 +1,6 @@
 import { roomForNumbers } from '../room-for-numbers.ts';
 import type { Curve } from './curve.ts';
-import { asCubic, secondDerivativeAt } from './evaluate.ts';
+import { asCubic, secondDerivativeAt, writePointAt } from './evaluate.ts';
 import { magnitude } from './vector.ts';
 
 /**
@@ -28,16 +28,6 @@ export function evenPoints(curve: Curve, steps: number): readonly number[] {
 
 /** Writes them into a list, from place `first` on. */
 export function writeEvenPoints(curve: Curve, steps: number, into: number[], first: number): void {
-  const { from, to } = curve;
-  const { handle1, handle2 } = asCubic(curve);
-  for (let i = 0, at = first; i <= steps; i++, at += 2) {
-    const t = i / steps;
-    const u = 1 - t;
-    const a = u * u * u;
-    const b = 3 * u * u * t;
-    const c = 3 * u * t * t;
-    const d = t * t * t;
-    into[at] = a * from.x + b * handle1.x + c * handle2.x + d * to.x;
-    into[at + 1] = a * from.y + b * handle1.y + c * handle2.y + d * to.y;
-  }
+  const cubic = asCubic(curve);
+  for (let i = 0; i <= steps; i++) writePointAt(cubic, i / steps, into, first + 2 * i);
 }

@@ -103,6 +103,22 @@ export function headingAt(curve: Curve, t: number): Vector {
   return { x: x / speed, y: y / speed };
 }
 
+/** `pointAt` of a cubic as plain numbers in a list, x and y from place `at` on. */
+export function writePointAt(
+  { from, handle1, handle2, to }: Cubic,
+  t: number,
+  into: number[],
+  at: number,
+): void {
+  const u = 1 - t;
+  const a = u * u * u;
+  const b = 3 * u * u * t;
+  const c = 3 * u * t * t;
+  const d = t * t * t;
+  into[at] = a * from.x + b * handle1.x + c * handle2.x + d * to.x;
+  into[at + 1] = a * from.y + b * handle1.y + c * handle2.y + d * to.y;
+}
+
 /**
  * `pointAt` and `headingAt` in one, as plain numbers in a list from place `at` on: x and y of the point, x and y of the heading. For
  * what looks at curves in thousands of places, and keeps none of them.
@@ -113,14 +129,9 @@ export function writePlaceAt(curve: Curve, t: number, into: number[], at: number
     writePoint(headingAt(curve, t), into, at + 2);
     return;
   }
+  writePointAt(curve, t, into, at);
   const { from, handle1, handle2, to } = curve;
   const u = 1 - t;
-  const a = u * u * u;
-  const b = 3 * u * u * t;
-  const c = 3 * u * t * t;
-  const d = t * t * t;
-  into[at] = a * from.x + b * handle1.x + c * handle2.x + d * to.x;
-  into[at + 1] = a * from.y + b * handle1.y + c * handle2.y + d * to.y;
   const e = 3 * u * u;
   const f = 6 * u * t;
   const g = 3 * t * t;

@@ -151,6 +151,17 @@ const pasted = (page: Page, lines: number, name = 'Math.sin'): Promise<unknown> 
       .dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
   })()`);
 
+/** A page with the code of a draft open, drawn, and the cursor behind it. */
+async function atTheEndOfTheCode(): Promise<Page> {
+  const { page } = await opened({ viewport: { width: 1400, height: 900 } });
+  await invented(page, 'Leading lady');
+  await view(page, 'Change the code');
+  await drawing(page).getByRole('img').waitFor({ timeout: 60_000 });
+  await page.locator('.cm-content').click();
+  await page.keyboard.press('Control+End');
+  return page;
+}
+
 inBrowser('the main thread is never kept for 50 ms', () => {
   test('by the first look at the page', async () => {
     const { page } = await opened();
@@ -198,12 +209,7 @@ inBrowser('the main thread is never kept for 50 ms', () => {
   }, 600_000);
 
   test('by 200 lines with a name in each that there is not', async () => {
-    const { page } = await opened({ viewport: { width: 1400, height: 900 } });
-    await invented(page, 'Leading lady');
-    await view(page, 'Change the code');
-    await drawing(page).getByRole('img').waitFor({ timeout: 60_000 });
-    await page.locator('.cm-content').click();
-    await page.keyboard.press('Control+End');
+    const page = await atTheEndOfTheCode();
     await page.waitForTimeout(2000);
     const tasks = await tasksDuring(page, async () => {
       await pasted(page, 200, 'nothing');
@@ -215,12 +221,7 @@ inBrowser('the main thread is never kept for 50 ms', () => {
   }, 120_000);
 
   test('by a text of 0.2 MB that is pasted into the editor, written in and laid beside what was there', async () => {
-    const { page } = await opened({ viewport: { width: 1400, height: 900 } });
-    await invented(page, 'Leading lady');
-    await view(page, 'Change the code');
-    await drawing(page).getByRole('img').waitFor({ timeout: 60_000 });
-    await page.locator('.cm-content').click();
-    await page.keyboard.press('Control+End');
+    const page = await atTheEndOfTheCode();
     const tasks = await tasksDuring(page, async () => {
       await pasted(page, 2500);
       await page.waitForTimeout(3000);
