@@ -22,7 +22,7 @@ export const foundationRules = ruleTable('F', {
     60,
     'mm',
     'room around the bust of a fitted bodice with sleeves',
-    'from memory: 4 to 8 cm for close-fitting bodices',
+    'for close-fitting bodices, from memory',
   ],
   sleevelessBustEase: [
     50,
@@ -40,7 +40,7 @@ export const foundationRules = ruleTable('F', {
     2,
     'ratio',
     'an armscye is this many times as long as its depth',
-    'means of 2,208 women, 37.13 and 18.57 cm: NATICK/TR-89/044, 1988',
+    'means of 2,208 women: NATICK/TR-89/044, 1988',
   ],
   armscyeShare: [
     0.125,

@@ -7,7 +7,7 @@ export const openingRules = ruleTable('O', {
     200,
     'mm',
     'the zip of a fitted skirt ends no further below the waist than this',
-    '18 to 20 cm, from memory',
+    'from memory',
   ],
   stockStep: [50, 'mm', 'zips are sold in lengths that differ by this', 'stock lengths, from memory'],
   belowUnderarm: [20, 'mm', 'a side zip begins this far below the underarm', commonPractice],

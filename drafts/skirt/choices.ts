@@ -6,13 +6,13 @@ import type { makingChoices } from '../making-choices.ts';
 /** What the gored skirt leaves to taste. */
 export const skirtChoices = [
   {
-    kind: 'number',
+    kind: 'number or auto',
     name: 'hipEase',
     unit: 'mm',
-    default: 60,
+    default: 'auto',
     min: 20,
     max: 400,
-    help: 'room around the hips beyond the body; a very full skirt wants 80 to 120 mm, or it is close above them',
+    help: 'room around the hips beyond the body, instead of 60 mm and 8 more for each tenth of skirtFullness beyond 1',
   },
   {
     kind: 'word',

@@ -4,6 +4,7 @@ import { acrossGores, halves } from './across-gores.ts';
 import { type ByGore, byGore, type GoreSeam, isHalf } from './by-gore.ts';
 import type { SkirtTable } from './choices.ts';
 import { goreHips } from './gore-hips.ts';
+import { type HipAndHem, hipAndHem } from './hip-and-hem.ts';
 import { skirtRules as rules } from './rules.ts';
 import { skirtLength } from './skirt-length.ts';
 import { droppedBehind } from './sway-back.ts';
@@ -35,7 +36,7 @@ const SHAPED_EDGES = 6;
  * nothing at the next: at the hip what it took at the waist, at the hem, which is chosen, what it took at the hip.
  */
 export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
-  const { size, choice, mm, angle } = table;
+  const { size, mm, angle } = table;
   table.heading('Hip and hem of the skirt');
   const atWaist = takenFromGores(table, 'waist');
   const drafted = atWaist
@@ -43,12 +44,10 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
         (name) => mm`Waist of the ${name} gore before the fitting: ${waist[name]} + ${atWaist.gores[name]}`,
       )
     : waist;
-  const halfHip = mm`Half hip: (hip girth ${size.hipGirth} + ease ${choice.hipEase}) / 2`;
+  const girths = hipAndHem(table);
+  const { sweep } = girths;
+  const halfHip = mm`Half hip: finished hip ${girths.hip} / 2`;
   const { gores: hip, ...hips } = goreHips(table, halfHip, drafted);
-  const sweep =
-    choice.hemSweep === 'auto'
-      ? mm`Hem sweep: ${choice.skirtFullness} x 2 x half hip ${halfHip}`
-      : mm`Hem sweep: ${choice.hemSweep}; as chosen`;
   const flare = mm`Each gore edge flares from hip to hem: (sweep ${sweep} / 2 - half hip ${halfHip}) / 6; the edges of a half that are sewn to another gore [a flare of e on each of 2n edges adds 2ne to the hem]`;
   const hem = byGore((name) =>
     isHalf(name)
@@ -56,8 +55,7 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
       : mm`Hem of the ${name} gore: hip ${hip[name]} + 2 x flare ${flare}`,
   );
   const atHip = takenFromGores(table, 'hip');
-  const finishedHip = mm`Finished hip: 2 x half hip ${halfHip}`;
-  const leftHip = sayTakenIn(table, 'hip', finishedHip, size.hipGirth, atHip);
+  const leftHip = sayTakenIn(table, 'hip', girths.hip, size.hipGirth, atHip);
 
   table.laidOut(sweep, 2, () => acrossGores('hem'));
   table.laidOut(leftHip, 2, () => acrossGores('hip level'));
@@ -75,7 +73,7 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
   const length = skirtLength(table);
   const belowHip = mm`Hip to hem along every seam: skirt length ${length} - waist to hip at the centres ${atCentre}, at least ${rules.leastBelowHip}`;
   const lean = angle`Gore seams lean out below the hip: angle of arc (flare ${flare} / hip to hem ${belowHip}) [sector of a cone]`;
-  refuseLean(table, lean.value, belowHip.value, finishedHip.value);
+  refuseLean(table, lean.value, belowHip.value, girths);
   return {
     waist,
     hip: takenIn(table, 'hip', hip, atHip),
@@ -84,7 +82,7 @@ export function goreSizes(table: SkirtTable, waist: ByGore<Mm>): GoreSizes {
     belowHip,
     lean,
     sweep,
-    hipEase: choice.hipEase.value - (atHip?.girth.value ?? 0),
+    hipEase: girths.ease.value - (atHip?.girth.value ?? 0),
   };
 }
 
@@ -93,10 +91,10 @@ export const sweepAbove = ({ sweep, lean }: GoreSizes, up: number): number =>
   sweep.value - 2 * SHAPED_EDGES * lean.value * up;
 
 /** Refuses a hem that the gores cannot flare to, or come in to, in their length; radians and mm. */
-function refuseLean({ refuse }: SkirtTable, lean: number, belowHip: number, hip: number): void {
+function refuseLean({ refuse }: SkirtTable, lean: number, belowHip: number, girths: HipAndHem): void {
   const [least, most] = [rules.leastLean.quantity.value, rules.mostLean.quantity.value];
   if (lean >= least && lean <= most) return;
-  const sweepAt = (angle: number): number => hip + 2 * SHAPED_EDGES * angle * belowHip;
+  const sweepAt = (angle: number): number => girths.sweepGrowing(2 * SHAPED_EDGES * angle * belowHip);
   const [min, max] = [sweepAt(least), sweepAt(most)];
   refuse({
     code: 'hem-out-of-reach',

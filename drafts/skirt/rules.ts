@@ -73,4 +73,11 @@ export const skirtRules = ruleTable('K', {
     'gore seams turn into the flare over the last of this above the hip: coming in by its lean from further down they leave less room there than a body takes, which is rounder than a straight line from waist to hip',
     'fitted on eight worn skirts',
   ],
+  straightEase: [60, 'mm', 'a skirt that does not flare has this much ease at the hip', 'from memory'],
+  flareEase: [
+    80,
+    'mm',
+    'for each time that the hem is wider it has this much more, 8 mm for a tenth: flared it comes in above the hip as steeply as it goes out below, and where it is caught there the waist rides up',
+    'fitted on eight worn dresses',
+  ],
 });

@@ -72,7 +72,8 @@ describe('a seam taken in or let out', () => {
     for (const level of ['bust', 'under-bust', 'waist', 'hem'])
       expect(girth(after, level)).toBeCloseTo(girth(before, level), 4);
     for (const gore of ['skirt side front', 'skirt side back']) {
-      expect(width(after, gore)).toBeCloseTo(width(before, gore) + 10, 6);
+      // Arcs of another lean each: they are drawn to a hundred-thousandth of a millimetre.
+      expect(width(after, gore)).toBeCloseTo(width(before, gore) + 10, 5);
       expect(longer(after, gore, 'waist')).toBeCloseTo(0, 4);
       expect(longer(after, gore, 'hem')).toBeCloseTo(0, 4);
     }

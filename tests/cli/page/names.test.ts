@@ -95,7 +95,7 @@ describe('names that there are not', () => {
     ],
     [
       'a choice',
-      'skirt/gore-sizes.ts',
+      'skirt/hip-and-hem.ts',
       'choice.hipEase',
       'choice.hipEas',
       'There is no choice “hipEas”. Do you mean “hipEase”?',
@@ -173,7 +173,7 @@ describe('a name that the cursor is in', () => {
   test.each([
     ['skirt/gore-sizes.ts', 'hipGirth', 'hip girth, mm'],
     ['skirt/gore-sizes.ts', 'sideRise', 'rule K1, 0.05 share'],
-    ['skirt/gore-sizes.ts', 'hipEase', 'choice hipEase: 20 to 400 mm; usually 60'],
+    ['skirt/hip-and-hem.ts', 'hipEase', 'choice hipEase: 20 to 400 mm; usually auto'],
     ['skirt/rules.ts', 'commonPractice', "commonPractice = 'common practice, no source'"],
     ['skirt/skirt.ts', 'drawSkirt', 'drawSkirt(onto: SkirtTable'],
   ])('is told in %s of %s', (file, name, signature) => {

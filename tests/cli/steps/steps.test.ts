@@ -94,8 +94,8 @@ describe('draft --steps --json', () => {
     const steps = await stepsOf('skirt', 'leading-lady');
     const lean = steps.find(({ title }) => title === 'Gore seams lean out below the hip');
     expect(lean?.unit).toBe('degrees');
-    // A flare of 61.25 on a length of 404.95.
-    expect(lean?.value).toBeCloseTo(((61.25 / 404.95) * 180) / Math.PI, 9);
+    // A flare of 64.51667, from a hip of 1106 to 1.7 times as much, on a length of 404.95.
+    expect(lean?.value).toBeCloseTo((((0.7 * 1106) / 12 / 404.95) * 180) / Math.PI, 9);
   });
 
   test('changes nothing in the report that is written', async () => {
@@ -129,7 +129,7 @@ describe('draft --why', () => {
 
   test('tells each step once, and says where a measurement is only estimated', async () => {
     const { out: printed } = await draft('skirt', 'prompter', '--why', 'Hem of the side front gore');
-    const told = printed.split('\n').filter((line) => line.trim().startsWith('Half hip: ('));
+    const told = printed.split('\n').filter((line) => line.trim().startsWith('Half hip: finished hip'));
     expect(told.length).toBe(1);
     expect(printed).toContain('Half hip: ');
     const { out: length } = await draft('skirt', 'prompter', '--why', 'hip to hem');
@@ -137,15 +137,15 @@ describe('draft --why', () => {
   });
 
   test('gives the same as data', async () => {
-    const { out: printed } = await draft('skirt', 'leading-lady', '--why', 'half hip', '--json');
+    const { out: printed } = await draft('skirt', 'leading-lady', '--why', 'half waist', '--json');
     const { why } = JSON.parse(printed) as { why: readonly unknown[] };
     expect(why[0]).toMatchObject({
-      title: 'Half hip',
-      value: 525,
+      title: 'Half waist',
+      value: 385,
       unit: 'mm',
       from: [
-        { measurement: 'hipGirth', value: 990, unit: 'mm', from: [] },
-        { choice: 'hipEase', value: 60, unit: 'mm', from: [] },
+        { measurement: 'waistGirth', value: 740, unit: 'mm', from: [] },
+        { choice: 'waistEase', value: 30, unit: 'mm', from: [] },
       ],
     });
   });

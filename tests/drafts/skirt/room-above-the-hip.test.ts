@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { byGore, goreNames, isHalf, seamsOf } from '../../../drafts/skirt/by-gore.ts';
-import type { Evaluation } from '../../../engine/evaluate.ts';
+import { skirt } from '../../../drafts/skirt/skirt.ts';
+import { type Evaluation, evaluate } from '../../../engine/evaluate.ts';
 import { bodyForm } from '../../../engine/form/body-form.ts';
 import { edgeLength, pointAlong } from '../../../engine/geometry/edge.ts';
 import { cutAt, tapeLength } from '../../../engine/wear/tape-round.ts';
@@ -55,3 +56,14 @@ it('nor is one of a woman of the survey', () => {
   for (const body of plausibleBodies(12))
     expect(leastRoom(drafted('skirt', body)), String(body.name)).toBeGreaterThan(0);
 });
+
+it.each([1.2, 2, 2.5, 3])(
+  'nor is one whose hem is %s times the hip, unless so wide a hem is refused',
+  (skirtFullness) => {
+    for (const name of shippedBodies) {
+      const made = evaluate(skirt, shippedBody(name), { skirtFullness });
+      if (made.ok) expect(leastRoom(made.value), name).toBeGreaterThan(0);
+      else expect(made.issues.map(({ code }) => code)).toContain('hem-out-of-reach');
+    }
+  },
+);
