@@ -27,3 +27,19 @@ it.each([
   },
   180_000,
 );
+
+// With 60 mm of ease at the hip whatever the flare, the skirt was caught above the hip and rode up: the second number.
+it.each([
+  ['front-of-house', 7, 9],
+  ['stage-manager', 9, 11],
+])(
+  'a flared skirt has room at the hip and lifts no waist: %s, at the side and behind within %i mm (%i)',
+  (name, within) => {
+    const { garment, body } = drafted('dress', shippedBody(name), { sleeve: 'none' });
+    const { stand } = standFor(garment, body);
+    const { waistLevel } = findingsOf(garment, worn(garment, cotton, stand, 14), stand);
+    for (const at of ['side seam', 'back princess seam', 'centre back'])
+      expect(waistLevel.find((each) => each.at === at)?.above, at).toBeLessThan(within);
+  },
+  180_000,
+);
