@@ -357,4 +357,11 @@ describe('a drawing', () => {
     expect(state.made?.parts.lines).toHaveLength(1);
     expect(taken(state)).toBeUndefined();
   });
+
+  test('comes after all when it is wanted only once something stands in the way of the next', () => {
+    const ofLast = { lines: [piece('M0')] };
+    const state = did([bust, hear(1, { made: { ...made, parts: {} } }), bust, hear(2, { ofLast })]);
+    expect(state.made?.parts).toEqual(ofLast);
+    expect(did([bust, hear(1, { ofLast })]).made).toBeUndefined();
+  });
 });
