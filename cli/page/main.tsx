@@ -96,8 +96,17 @@ const rest = whenQuiet(() => {
   return 'done';
 });
 
+/** What works on at something of hers for long. */
+const lengthy = ['lay', 'sizes', 'wear'] as const;
+
 function tidy({ does }: PageAction): void {
-  if (does === 'forget') keeping.forget(state);
+  if (does === 'forget') {
+    keeping.forget(state);
+    for (const kind of lengthy) {
+      slow.get(kind)?.terminate();
+      slow.delete(kind);
+    }
+  }
   if (does !== 'pause') rest.stir();
 }
 
@@ -156,8 +165,10 @@ addEventListener('hashchange', viewed);
 addEventListener('dragover', (event) => event.preventDefault());
 addEventListener('drop', (event) => {
   event.preventDefault();
-  const [file] = event.dataTransfer?.files ?? [];
-  if (file) void open(file);
+  const [file, ...others] = event.dataTransfer?.files ?? [];
+  if (others.length > 0)
+    send({ does: 'note', notice: 'Nothing was opened: drop the measurements of one person, in one file.' });
+  else if (file) void open(file);
 });
 
 /** Undo and redo by keys, wherever no text is edited that has its own. */
