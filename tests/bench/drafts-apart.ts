@@ -9,11 +9,18 @@ import { build } from 'esbuild';
 /** Where this checkout lies. */
 export const here = new URL('../../', import.meta.url).pathname;
 
+/** What drafting a garment for a body and checking it takes, milliseconds of a processor. */
+export interface Spent {
+  /** Of the thread that drafts. */
+  readonly own: number;
+  /** With all that V8 does on threads beside it. */
+  readonly all: number;
+}
+
 /** A checkout that drafts in a process of its own, which V8 runs as the program of that checkout asks it to. */
 export interface DraftsApart {
   readonly garments: readonly string[];
-  /** Milliseconds of a processor that the thread takes to draft a garment for a body and check it. */
-  readonly time: (garment: string, body: unknown) => Promise<number>;
+  readonly time: (garment: string, body: unknown) => Promise<Spent>;
   readonly end: () => Promise<void>;
 }
 
@@ -57,9 +64,12 @@ function drafting(folder: string): string {
     `import { ownTime } from ${from(join(here, 'tests/bench/own-time.ts'))};`,
     `const named = new Map(garments.map((draft) => [draft.name, draft]));`,
     `process.on('message', ({ garment, body }) => {`,
-    `  const start = ownTime();`,
+    `  const start = process.cpuUsage();`,
+    `  const startOwn = ownTime();`,
     `  evaluate(named.get(garment), body);`,
-    `  process.send(ownTime() - start);`,
+    `  const own = ownTime() - startOwn;`,
+    `  const { user, system } = process.cpuUsage(start);`,
+    `  process.send({ own, all: (user + system) / 1000 });`,
     `});`,
     `process.send([...named.keys()]);`,
   ].join('\n');
