@@ -44,7 +44,9 @@ export function drawnGroups(drawn: DxfDrawing, owner: string, to: Numbering): re
         [40, real(drawn.height)],
         said(1, drawn.text),
         ...(drawn.upwards ? [[50, real(90)] as const] : []),
-        ...(drawn.centred ? [[72, 1] as const, ...at(11, place)] : []),
+        ...(drawn.anchored === 'start'
+          ? []
+          : [[72, drawn.anchored === 'middle' ? 1 : 2] as const, ...at(11, place)]),
         ...to.modern([100, 'AcDbText']),
         ...names,
       ];

@@ -128,7 +128,7 @@ const distinct = (points: readonly Point[]): readonly Point[] =>
   });
 
 function asText(
-  { text, at, size, centred, turnedAbout: pivot }: InkWords,
+  { text, at, size, anchored = 'start', turnedAbout: pivot }: InkWords,
   layer: LayerName,
   to: Transform,
 ): DxfDrawing {
@@ -141,7 +141,7 @@ function asText(
     text,
     at: to(turned),
     height: CAPITALS * size,
-    centred: centred ?? false,
+    anchored,
     upwards: pivot !== undefined,
   };
 }

@@ -1,5 +1,6 @@
 import type { Curve } from '../geometry/curve.ts';
 import type { Point } from '../geometry/point.ts';
+import type { Anchored } from '../render/ink.ts';
 import type { LayerName } from './layers.ts';
 
 /** Something in a cutting file, mm, y upwards. */
@@ -35,11 +36,11 @@ export interface DrawnCircle extends OnLayer {
 export interface DrawnText extends OnLayer {
   readonly kind: 'text';
   readonly text: string;
-  /** On the baseline: where it begins, or its middle when `centred`. */
+  /** On the baseline: where it begins, or what of it `anchored` names. */
   readonly at: Point;
   /** Of capital letters, mm. */
   readonly height: number;
-  readonly centred: boolean;
+  readonly anchored: Anchored;
   /** Reads upwards. */
   readonly upwards: boolean;
 }

@@ -67,7 +67,7 @@ export function markOn(drawn: DrawnCopy, mark: string): readonly InkWords[] {
   }
   const size = tightSizes[tightSizes.length - 1] ?? 1;
   const at = moved(between(drawn.from, drawn.to, 0.5), { x: 0, y: (ascent * size) / 2 });
-  return [{ kind: 'words', text: mark, at, size, centred: true }];
+  return [{ kind: 'words', text: mark, at, size, anchored: 'middle' }];
 }
 
 /** Lines of words inside a copy, clear of its line and its grain; none where they have no room. */
@@ -88,7 +88,7 @@ function block(
     text,
     at: moved(middle, { x: 0, y: size * (ascent + leading * i) - height / 2 }),
     size,
-    centred: true,
+    anchored: 'middle',
     ...(rotation === 90 && { turnedAbout: middle }),
   }));
 }

@@ -133,7 +133,7 @@ function dimension(from: number, to: number, y: number, text: string): Ink[] {
   return [
     stroke('level', a, b),
     ...arrowheads(a, b),
-    { kind: 'words', text, at: point((from + to) / 2, y - 1), size: plainSize, centred: true },
+    { kind: 'words', text, at: point((from + to) / 2, y - 1), size: plainSize, anchored: 'middle' },
   ];
 }
 
@@ -143,7 +143,7 @@ function upright(from: number, to: number, x: number, text: string): Ink[] {
   return [
     stroke('level', a, b),
     ...arrowheads(a, b),
-    { kind: 'words', text, at, size: plainSize, centred: true, turnedAbout: at },
+    { kind: 'words', text, at, size: plainSize, anchored: 'middle', turnedAbout: at },
   ];
 }
 

@@ -50,10 +50,18 @@ type Lines = ReadonlyMap<string, Edge>;
 /** A length of each cloth that no lay is shorter than, for some widths. Costs some milliseconds. */
 export function leastCloth(garment: Garment, cutLines: Lines, widths: readonly ClothWidth[]): ClothNeed[] {
   const lying = byLying(garment, cutLines, (line) => polygonOf([line], chords));
-  return onWidths(lying, widths, ({ problem }) => ({
-    least: Math.max(0, leastLength(problem) - strayed(problem)),
-  }));
+  return onWidths(lying, widths).map((need) => bounded(need, lying));
 }
+
+/** With the length that no lay is shorter than which lies as it does, open or folded; of pieces whose lines are chords. */
+const bounded = (need: ClothNeed, lying: Lying): ClothNeed => ({
+  ...need,
+  widths: need.widths.map((width) => {
+    if (!width.laid) return width;
+    const problem = problemOn(need.cloth, width.width, width.laid, lying);
+    return { ...width, least: Math.max(0, leastLength(problem) - strayed(problem)) };
+  }),
+});
 
 /** By how much a length may be too great that was found of chords. */
 const strayed = ({ shapes, width }: LayProblem): number =>
@@ -71,16 +79,33 @@ const aroundIt = (outline: LayProblem['shapes'][number]['outline']): number =>
  */
 export function clothNeeded(garment: Garment, cutLines: Lines, widths: readonly ClothWidth[]): ClothNeed[] {
   const lying = byLying(garment, cutLines, (line) => outwardPolygon(line, 0, coarseFlatness));
-  const tables = new Map<LayProblem['shapes'], Readied>();
-  const known = leastCloth(garment, cutLines, widths);
-  return onWidths(lying, widths, ({ clothName, cloth, problem }) => {
+  const drawn = byLying(garment, cutLines, (line) => polygonOf([line], chords));
+  return onWidths(lying, widths).map((need) =>
+    bounded({ ...need, widths: noneMoreThanNarrower(planned(need, lying)) }, drawn),
+  );
+}
+
+/** With what a quick plan takes of each width. */
+function planned({ cloth, widths }: ClothNeed, lying: Lying): readonly WidthNeed[] {
+  const tables = new Map<Shapes, Readied>();
+  return widths.map((width) => {
+    if (!width.laid) return width;
+    const problem = problemOn(cloth, width.width, width.laid, lying);
     const ready = tables.get(problem.shapes) ?? readied(problem.shapes);
     tables.set(problem.shapes, ready);
-    const own = known.find((need) => need.cloth === clothName)?.widths;
-    const least = own?.find(({ width }) => width === cloth.width)?.least ?? 0;
-    return { least, needed: lengthNeeded(cloth, quickLay(problem, ready)) };
+    const needed = lengthNeeded(usualCloth(width.width, width.laid === 'folded'), quickLay(problem, ready));
+    return { ...width, needed };
   });
 }
+
+/** What lies on a cloth lies on a wider one as well: where that is the shorter lay, it is taken there too. */
+const noneMoreThanNarrower = (widths: readonly WidthNeed[]): readonly WidthNeed[] =>
+  widths.map((width) => {
+    const best = widths
+      .filter((other) => other.width <= width.width && other.needed !== undefined)
+      .reduce((best, other) => ((other.needed ?? 0) < (best.needed ?? 0) ? other : best), width);
+    return { ...best, width: width.width, called: width.called };
+  });
 
 /** The length of a lay found in a fixed number of rounds; more only where there is none by then. */
 function quickLay(problem: LayProblem, ready: Readied): number {
@@ -107,29 +132,25 @@ function byLying(garment: Garment, cutLines: Lines, outlineOf: OutlineOf): Lying
   };
 }
 
-interface OnWidth {
-  readonly clothName: ClothName;
-  readonly cloth: Cloth;
-  readonly problem: LayProblem;
-}
-
-/** What is found on each width: folded where all has room, else open. */
-function onWidths(
+const problemOn = (
+  clothName: ClothName,
+  width: number,
+  laid: NonNullable<WidthNeed['laid']>,
   lying: Lying,
-  widths: readonly ClothWidth[],
-  find: (on: OnWidth) => Pick<WidthNeed, 'least' | 'needed'>,
-): ClothNeed[] {
-  const names = [...lying(true).keys()];
-  return names.map((clothName) => ({
-    cloth: clothName,
+): LayProblem => ({
+  width: stripWidth(usualCloth(width, laid === 'folded')),
+  shapes: lying(laid === 'folded').get(clothName) ?? [],
+});
+
+/** How each cloth lies on each width: folded where all has room, else open. */
+const onWidths = (lying: Lying, widths: readonly ClothWidth[]): ClothNeed[] =>
+  [...lying(true).keys()].map((cloth) => ({
+    cloth,
     widths: widths.map((width): WidthNeed => {
-      for (const folded of [true, false]) {
-        const cloth = usualCloth(width.width, folded);
-        const problem = { width: stripWidth(cloth), shapes: lying(folded).get(clothName) ?? [] };
-        if (broadest(problem) <= problem.width)
-          return { ...width, laid: folded ? 'folded' : 'open', ...find({ clothName, cloth, problem }) };
-      }
-      return width;
+      const laid = (['folded', 'open'] as const).find((laid) => {
+        const problem = problemOn(cloth, width.width, laid, lying);
+        return broadest(problem) <= problem.width;
+      });
+      return laid ? { ...width, laid } : width;
     }),
   }));
-}

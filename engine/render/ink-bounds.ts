@@ -1,5 +1,5 @@
 import { type Bounds, boundingBox } from '../geometry/bounds.ts';
-import type { Ink } from './ink.ts';
+import { type Ink, shareBefore } from './ink.ts';
 import { textWidth } from './text-size.ts';
 
 /** Ink with the upright rectangle about it, to find quickly what falls on a page. */
@@ -27,7 +27,7 @@ export function inkBounds(ink: Ink): Bounds {
       };
     case 'words': {
       const width = textWidth(ink.text, ink.size);
-      const middle = ink.centred ? ink.at.x : ink.at.x + width / 2;
+      const middle = ink.at.x + (0.5 - shareBefore(ink.anchored)) * width;
       const level = ink.at.y - ink.size / 3;
       const pivot = ink.turnedAbout;
       if (!pivot) return around(middle, level, width / 2, ink.size / 2);

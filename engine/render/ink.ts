@@ -39,21 +39,28 @@ export interface InkBox {
   readonly height: number;
 }
 
+/** Which part of a text stands at its place. */
+export type Anchored = 'start' | 'middle' | 'end';
+
 /** One line of text. */
 export interface InkWords {
   readonly kind: 'words';
   readonly text: string;
-  /** On the baseline: where the text begins, or its middle when `centred`. */
+  /** On the baseline: where the text begins, or the part of it that `anchored` names. */
   readonly at: Point;
   /** Font size, mm. */
   readonly size: number;
   readonly bold?: boolean;
   /** Grey, for what helps to put the paper together and is no part of the pattern. */
   readonly pale?: boolean;
-  readonly centred?: boolean;
+  readonly anchored?: Anchored;
   /** Turned a quarter to read upwards, about this point. */
   readonly turnedAbout?: Point;
 }
+
+/** The share of a text that lies before the place where it is set. */
+export const shareBefore = (anchored: Anchored = 'start'): number =>
+  ({ start: 0, middle: 0.5, end: 1 })[anchored];
 
 /** A straight line. */
 export const stroke = (kind: InkClass, from: Point, to: Point, names?: InkNames): InkChain => ({

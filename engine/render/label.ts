@@ -105,7 +105,7 @@ export function block(
       text,
       at: point(middle.x, top - size * (leading - 1)),
       size,
-      centred: true,
+      anchored: 'middle',
       ...(heading && { bold: true }),
       ...(upwards && { turnedAbout: middle }),
     };

@@ -37,7 +37,7 @@ export function svgInk(ink: Ink): Node {
 export const svgPiece = (name: string, ink: readonly Ink[]): Node =>
   element('g', { class: 'piece', 'data-piece': name }, ink.map(svgInk));
 
-function text({ text: said, at, size, bold, centred, pale, turnedAbout: pivot }: InkWords): Node {
+function text({ text: said, at, size, bold, anchored, pale, turnedAbout: pivot }: InkWords): Node {
   return element(
     'text',
     {
@@ -46,7 +46,7 @@ function text({ text: said, at, size, bold, centred, pale, turnedAbout: pivot }:
       y: numeral(at.y),
       'font-size': numeral(size),
       'font-weight': bold ? 'bold' : undefined,
-      'text-anchor': centred ? 'middle' : undefined,
+      'text-anchor': anchored,
       fill: pale ? '#888' : undefined,
       transform: pivot && `rotate(-90 ${numeral(pivot.x)} ${numeral(pivot.y)})`,
     },

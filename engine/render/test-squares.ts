@@ -28,7 +28,7 @@ export function testSquares(
     left += side + gap;
     return [
       { kind: 'box', class: 'square', corner, width: side, height: side },
-      { kind: 'words', text, at: middle, size: textSizes.plain, centred: true },
+      { kind: 'words', text, at: middle, size: textSizes.plain, anchored: 'middle' },
     ];
   });
   const below = point(x, y + testSquaresSize.height - 1);

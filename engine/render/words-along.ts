@@ -54,7 +54,7 @@ export function wordsAlong({ curves, text }: WordedLine, piece: Piece): PlacedWo
     if (!contains(piece.edges, middle)) continue;
     if (drawn.some((stroke) => distanceToStroke(box, stroke) < 0.9 * clearance)) continue;
     const at = point(middle.x, middle.y + 0.3 * size);
-    return { box, words: { kind: 'words', text, at, size, centred: true } };
+    return { box, words: { kind: 'words', text, at, size, anchored: 'middle' } };
   }
   return undefined;
 }

@@ -71,7 +71,7 @@ function asPlain(ink: NestInk): Ink {
   if (ink.kind === 'key name') return ink.words;
   if (ink.kind !== 'size name')
     return { kind: 'chain', class: 'outline', curves: ink.curves, ...(ink.closed && { closed: ink.closed }) };
-  return { kind: 'words', text: ink.size, size: textSizes.small, at: ink.at, centred: true };
+  return { kind: 'words', text: ink.size, size: textSizes.small, at: ink.at, anchored: 'middle' };
 }
 
 /** Room for the title and for what to do, and between the map and the test squares, mm. */
@@ -128,7 +128,7 @@ function mapOf(title: string, all: readonly NestInk[], tiles: readonly Tile[], p
             const middle = point(corner.x + box.width / 2, corner.y + box.height / 2 + size / 3);
             return [
               { kind: 'box', class: 'square', corner, ...box },
-              { kind: 'words', text: name, at: middle, size, centred: true },
+              { kind: 'words', text: name, at: middle, size, anchored: 'middle' },
             ];
           }),
         ],

@@ -1,3 +1,4 @@
+import { shareBefore } from '../../render/ink.ts';
 import { lineStyles, textSizes } from '../../render/line-types.ts';
 import type { Fonts } from '../../render/pdf/fonts.ts';
 import { type NewPdf, newPdf } from '../../render/pdf/new-pdf.ts';
@@ -114,7 +115,7 @@ function drawCommon({ document, inLetters }: Press, ink: Exclude<NestInk, SizeIn
       .font(ink.bold ? 'bold' : 'regular')
       .fontSize(points(ink.size))
       .fillColor(ink.pale ? '#8c8c8c' : '#000000');
-    const left = points(ink.at.x) - (ink.centred ? document.widthOfString(text) / 2 : 0);
+    const left = points(ink.at.x) - shareBefore(ink.anchored) * document.widthOfString(text);
     document.text(text, left, points(ink.at.y), { lineBreak: false, baseline: 'alphabetic' });
     return;
   }

@@ -32,7 +32,7 @@ export function bookletPages(blocks: readonly Block[]): readonly Page[] {
       text: `${i + 1} of ${pages.length}`,
       at,
       size: bookletSizes.small,
-      centred: true,
+      anchored: 'middle',
     };
     return { ...paper, parts: [onPage([...ink, number])] };
   });

@@ -1,4 +1,4 @@
-import { moved, point } from '../../geometry/point.ts';
+import { moved } from '../../geometry/point.ts';
 import { movedBy, transformedCurve } from '../../geometry/transform.ts';
 import { vector } from '../../geometry/vector.ts';
 import type { InkClass } from '../line-types.ts';
@@ -11,6 +11,7 @@ const inkOf: Readonly<Record<PictureLine['weight'], InkClass>> = {
   inside: 'join',
   notch: 'crossing',
   heavy: 'cut',
+  leader: 'leader',
 };
 
 /** A picture, as large as it says. */
@@ -26,13 +27,13 @@ export function pictureBlock({ height, lines, words }: Picture): Block {
           curves: curves.map((curve) => transformedCurve(curve, place)),
           closed: closed ?? false,
         })),
-        ...words.map(({ kind, text, at: middle }) => ({
+        ...words.map(({ kind, text, at: own, anchored = 'middle' as const }) => ({
           kind: 'words' as const,
           text,
-          at: moved(point(middle.x, middle.y), vector(at.x, at.y)),
+          at: moved(own, vector(at.x, at.y)),
           size: kind === 'letter' ? letterSize : nameSize,
           bold: kind === 'letter',
-          centred: true,
+          anchored,
         })),
       ];
     },

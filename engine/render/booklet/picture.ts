@@ -1,5 +1,6 @@
 import type { Curve } from '../../geometry/curve.ts';
 import type { Point } from '../../geometry/point.ts';
+import type { Anchored } from '../ink.ts';
 import { numeral, pathData } from '../path-data.ts';
 import { type Html, html } from './html.ts';
 
@@ -12,7 +13,7 @@ export interface Picture {
 }
 
 export interface PictureLine {
-  readonly weight: 'cut' | 'stitch' | 'inside' | 'notch' | 'heavy';
+  readonly weight: 'cut' | 'stitch' | 'inside' | 'notch' | 'heavy' | 'leader';
   readonly curves: readonly Curve[];
   readonly closed?: true;
 }
@@ -20,8 +21,9 @@ export interface PictureLine {
 export interface PictureWord {
   readonly kind: 'name' | 'letter';
   readonly text: string;
-  /** The middle of its baseline. */
+  /** On the baseline: its middle, or what of it `anchored` names. */
   readonly at: Point;
+  readonly anchored?: Anchored;
 }
 
 /** Sizes of the words in a picture, mm. */
@@ -47,13 +49,14 @@ export const pictureSvg = ({ width, height, lines, words }: Picture, title: stri
     lines.map(({ weight, curves, closed }) =>
       html('path', { class: weight, d: pathData(curves, closed ?? false) }),
     ),
-    words.map(({ kind, text, at }) =>
+    words.map(({ kind, text, at, anchored }) =>
       html(
         'text',
         {
           class: kind,
           x: numeral(at.x),
           y: numeral(at.y),
+          'text-anchor': anchored ?? 'middle',
           'font-size': String(kind === 'letter' ? letterSize : nameSize),
         },
         text,

@@ -41,8 +41,9 @@ path { fill: none; stroke: #000; stroke-linejoin: round; stroke-linecap: round; 
 .stitch { stroke-width: 0.13; stroke-dasharray: 1 0.7; }
 .inside { stroke-width: 0.13; stroke-dasharray: 0.3 0.8; }
 .notch { stroke-width: 0.25; }
+.leader { stroke-width: 0.1; }
 .heavy { stroke-width: 0.75; }
-text { font-family: "Liberation Sans", Arial, sans-serif; text-anchor: middle; }
+text { font-family: "Liberation Sans", Arial, sans-serif; }
 .letter { font-weight: bold; }
 .faults { border: 0.6mm solid #000; padding: 2mm 4mm; }
 @media screen { body { padding: 10mm 4mm; } }

@@ -3,6 +3,7 @@ import { type Transform, transformedCurve } from '../../geometry/transform.ts';
 import type { PlacedPoint, StepDrawing } from '../../pattern/garment.ts';
 import type { Picture, PictureLine } from '../booklet/picture.ts';
 import { type Drawing, extent } from './drawings.ts';
+import { crossArm } from './name-places.ts';
 import { pointNames } from './point-names.ts';
 
 /** White above and below a drawing, mm: room for names of points at its edge. */
@@ -10,9 +11,6 @@ const margin = 5;
 
 /** Every picture is this wide, mm, with the middle of its finished drawing in the middle. */
 const width = 78;
-
-/** Half the length of the arms of the cross that marks a point, mm. */
-const arm = 0.9;
 
 /** A drawing as it stands after a step, to scale: what is new heavy and named, what stood before it light. */
 export function lessonPicture({ scale, middle, added, before }: Drawing): Picture {
@@ -23,21 +21,19 @@ export function lessonPicture({ scale, middle, added, before }: Drawing): Pictur
   const height = (box.bottom - box.top) / scale + 2 * margin;
   const place: Transform = (p) => point(width / 2 + (p.x - middle) / scale, margin + (p.y - box.top) / scale);
   const named = added.points.map(({ name, at }) => ({ name, at: place(at) }));
+  const lines = [...axes(place, height), ...inked(before, 'cut', place), ...inked(added, 'heavy', place)];
+  const points = [...before.points, ...added.points].map(({ at }) => place(at));
+  const { words, leaders } = pointNames(named, { width, height, lines, points });
   return {
     width,
     height,
     lines: [
-      ...axes(place, height),
-      ...inked(before, 'cut', place),
+      ...lines,
       ...before.points.flatMap((each) => cross(each, 'notch', place)),
-      ...inked(added, 'heavy', place),
       ...added.points.flatMap((each) => cross(each, 'heavy', place)),
+      ...leaders,
     ],
-    words: pointNames(
-      named,
-      before.points.map(({ at }) => place(at)),
-      { width, height },
-    ),
+    words,
   };
 }
 
@@ -60,8 +56,8 @@ const inked = (
 function cross({ at }: PlacedPoint, weight: PictureLine['weight'], place: Transform): readonly PictureLine[] {
   const { x, y } = place(at);
   return [
-    straight(weight, point(x - arm, y), point(x + arm, y)),
-    straight(weight, point(x, y - arm), point(x, y + arm)),
+    straight(weight, point(x - crossArm, y), point(x + crossArm, y)),
+    straight(weight, point(x, y - crossArm), point(x, y + crossArm)),
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { Ink, InkWords } from '../ink.ts';
+import { type Ink, type InkWords, shareBefore } from '../ink.ts';
 import { type LineStyle, lineStyles } from '../line-types.ts';
 import { trace } from '../pen.ts';
 import type { Page, PagePart } from '../tiles/page.ts';
@@ -70,13 +70,13 @@ function paint(document: PDFKit.PDFDocument, { width, dashes, roundEnds, shade }
 }
 
 function drawWords({ document, inLetters }: Press, words: InkWords): void {
-  const { at, size, bold, centred, pale, turnedAbout: pivot } = words;
+  const { at, size, bold, anchored, pale, turnedAbout: pivot } = words;
   const text = inLetters(words.text);
   document
     .font(bold ? 'bold' : 'regular')
     .fontSize(points(size))
     .fillColor(grey(pale ? paleShade : 0));
-  const left = points(at.x) - (centred ? document.widthOfString(text) / 2 : 0);
+  const left = points(at.x) - shareBefore(anchored) * document.widthOfString(text);
   document.save();
   if (pivot) document.rotate(-90, { origin: [points(pivot.x), points(pivot.y)] });
   document.text(text, left, points(at.y), { lineBreak: false, baseline: 'alphabetic' });

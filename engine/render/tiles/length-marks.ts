@@ -32,7 +32,7 @@ export function lengthMarks({ width, height }: Size, units: Unit): readonly Ink[
         text: lengthIn(i * step, units),
         at: middle,
         size: textSizes.small,
-        centred: true,
+        anchored: 'middle',
         turnedAbout: middle,
       },
     ];

@@ -21,7 +21,7 @@ export function map(tiles: readonly Tile[], pieces: readonly FinishedPiece[], ro
       const at = point((box.left + box.right) / 2, (box.top + box.bottom) / 2 + size / 3);
       return [
         { kind: 'chain', class: 'outline', curves, closed: true },
-        { kind: 'words', text: String(finished.piece.number), at, size, bold: true, centred: true },
+        { kind: 'words', text: String(finished.piece.number), at, size, bold: true, anchored: 'middle' },
       ];
     }),
   ];

@@ -144,7 +144,7 @@ function glueAt({ over, side, from, to }: TileJoin, share: number): InkWords {
     text: `glue ${over.name} here`,
     at: point(middle.x, middle.y + 0.3 * textSizes.small),
     size: textSizes.small,
-    centred: true,
+    anchored: 'middle',
     pale: true,
     ...(side === 'right' && { turnedAbout: middle }),
   };

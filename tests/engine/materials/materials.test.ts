@@ -39,6 +39,21 @@ describe('the cloth that a garment takes', () => {
   });
 });
 
+describe('a dress that has room on folded cloth only where it is wide', () => {
+  // Open 54 in take less than folded 60 in would by its own plan.
+  const broad = drafted('dress', shippedBody('scene-painter'));
+  const inches = clothWidths('in');
+
+  test('takes no more of a wider cloth than of a narrower one', () => {
+    for (const need of clothNeeded(broad.garment, broad.cutLines, inches)) {
+      const lengths = need.widths.map((width) => width.needed ?? Number.POSITIVE_INFINITY);
+      expect(lengths, need.cloth).toEqual([...lengths].sort((a, b) => b - a));
+      for (const { least = 0, needed: length = 0 } of need.widths)
+        expect(length).toBeGreaterThanOrEqual(least);
+    }
+  });
+});
+
 describe('widths', () => {
   test('are those that cloth has where it is sold, no conversions', () => {
     expect(clothWidths('in').map(({ width }) => Number((width / 25.4).toFixed(6)))).toEqual([36, 45, 54, 60]);

@@ -11,7 +11,7 @@ const anyWords = fc.record({
   text: fc.string({ minLength: 1, maxLength: 30 }),
   at: fc.record({ x: anywhere, y: anywhere }),
   size: fc.double({ min: 1, max: 9, noNaN: true }),
-  centred: fc.boolean(),
+  anchored: fc.constantFrom('start' as const, 'middle' as const, 'end' as const),
 });
 
 describe('the room kept for words', () => {
@@ -21,7 +21,7 @@ describe('the room kept for words', () => {
     expect(left).toBe(100);
     expect(bottom).toBeGreaterThanOrEqual(50);
     expect(bottom - top).toBe(5);
-    expect(inkBounds({ ...words, centred: true })).toMatchObject({
+    expect(inkBounds({ ...words, anchored: 'middle' })).toMatchObject({
       left: 200 - (left + right) / 2,
       top,
       bottom,

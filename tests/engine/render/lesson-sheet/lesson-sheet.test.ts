@@ -5,7 +5,6 @@ import type { PlacedPoint, Step } from '../../../../engine/pattern/garment.ts';
 import { lessonContent } from '../../../../engine/render/lesson-sheet/content.ts';
 import { lessonPages } from '../../../../engine/render/lesson-sheet/lesson-pages.ts';
 import { lessonSheet } from '../../../../engine/render/lesson-sheet/lesson-sheet.ts';
-import { pointNames } from '../../../../engine/render/lesson-sheet/point-names.ts';
 import { garment as sample } from '../../garments.ts';
 
 const line = (on: string, name: string, from: Point, to: Point) => ({
@@ -108,29 +107,5 @@ describe('the lesson', () => {
     }
     expect(page).toContain('4 May 2031');
     expect(page).not.toContain('<script');
-  });
-});
-
-describe('names of points', () => {
-  const size = { width: 78, height: 60 };
-
-  it('stand beside their point', () => {
-    const [word] = pointNames([{ name: 'side', at: point(30, 30) }], [], size);
-    expect(word?.at.x).toBeGreaterThan(30);
-    expect(Math.abs((word?.at.y ?? 0) - 30)).toBeLessThan(3);
-  });
-
-  it('do not lie on each other, or outside the picture', () => {
-    const points = [20, 21, 22].map((y) => ({ name: 'princess line', at: point(60, y) }));
-    const words = pointNames(points, [], size);
-    const boxes = words.map(({ at, text }) => ({ at, half: (text.length * 2.6 * 0.5) / 2 }));
-    for (const { at, half } of boxes) {
-      expect(at.x - half).toBeGreaterThan(0);
-      expect(at.x + half).toBeLessThan(78);
-    }
-    const [a, b] = boxes;
-    const apart =
-      Math.abs((a?.at.x ?? 0) - (b?.at.x ?? 0)) > 30 || Math.abs((a?.at.y ?? 0) - (b?.at.y ?? 0)) >= 2.6;
-    expect(apart).toBe(true);
   });
 });

@@ -45,7 +45,7 @@ describe('text', () => {
       text: 'centre front',
       at: point(10, 21),
       size: 3,
-      centred: true,
+      anchored: 'middle',
       turnedAbout: point(10, 20),
     });
     expect(right - left).toBeCloseTo(3);
