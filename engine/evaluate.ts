@@ -15,10 +15,10 @@ import { PARALLEL } from './geometry/tolerance.ts';
 import type { Issue, Result } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
 import type { Garment } from './pattern/garment.ts';
-import { garmentWith } from './pattern/steps-when-asked.ts';
 import type { Styling } from './pattern/styling.ts';
 import { madeOtherwise, resolveStyling } from './pattern/styling-values.ts';
 import { isUnsolved, stylingToBlame } from './styling-to-blame.ts';
+import { withFields } from './when-asked.ts';
 
 /** One garment drafted for one body, with everything that was found out on the way. */
 export interface Evaluation {
@@ -106,7 +106,7 @@ function checked(
   steps: number,
 ): Result<Evaluation> {
   const { wearer, size, fitting } = body;
-  const garment = garmentWith(drawn.value, {
+  const garment = withFields(drawn.value, {
     choices: madeOtherwise(draft.choices, styling),
     drawnFor: { wearer, size, fitting },
   });

@@ -26,6 +26,13 @@ const ATTEMPTS = 2;
 const MOST_STEPS = 250;
 
 /**
+ * All of it together, the first draft too, begins on nothing more once so many steps were taken as this many garments with the
+ * usual choices take: what the drafts took is not left for finding what excludes each other. A step of what sticks costs a
+ * sixth of a step of such a garment, which is cut and checked too.
+ */
+const USUAL_IN_ALL = 24;
+
+/**
  * Which choices stand in the way of a garment that could be drafted for this body with the usual ones; nothing where
  * it is the measurements, or where the draft has already named the choice. Tries the usual values for all choices, then
  * for ever fewer of them: one, where one alone is enough. `failed` are the sketches of the attempt that failed: what
@@ -50,9 +57,11 @@ export function stylingToBlame(
     return ok;
   };
   if (changed.length === 0 || !draws(changed)) return undefined;
+  const mostInAll = USUAL_IN_ALL * stepsOf(helped);
   const blamed = smallestThatHelps(changed, (some) => steps <= MOST_STEPS && draws(some), ATTEMPTS);
   const named = usualInstead(blamed, styling);
-  const relations = excluded(failed, helped, blamed, styling);
+  const left = Math.min(REFUSAL_STEPS, mostInAll - steps);
+  const relations = excluded(failed, helped, blamed, styling, left);
   const why = relations.length > 0 ? ` With them ${bothSides(relations)}.` : '';
   const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;
   return {
@@ -73,11 +82,12 @@ function excluded(
   helped: readonly Attempt[],
   choices: readonly Choice[],
   styling: Styling,
+  mostSteps: number,
 ): readonly ExcludedRelation[] {
   const place = failed.findIndex(({ solution }) => solution.status !== 'solved');
   const [attempt, other] = [failed[place], helped[place]];
   if (!attempt || !other) return [];
-  const names = smallestConflict(attempt.sketch, attempt.solution, REFUSAL_STEPS);
+  const names = smallestConflict(attempt.sketch, attempt.solution, mostSteps);
   const changed = changedDemands(attempt, other.sketch);
   return attempt.solution.residuals
     .filter(({ relation }) => names.includes(relation))

@@ -7,7 +7,7 @@ const name = z.string().max(2000);
 const list = <T extends z.ZodType>(item: T) => z.array(item).max(5000);
 const edgeRef = z.object({ piece: name, edge: name, reversed: z.literal(true).exactOptional() });
 
-/** What is compared of a `report.json`; one written before measurements stood in it has none. */
+/** What is compared of a `report.json`; one written before measurements, or shapes, stood in it has none. */
 const schema = z.object({
   garment: name,
   body: name,
@@ -49,7 +49,9 @@ const schema = z.object({
         .transform((value) => value ?? Number.POSITIVE_INFINITY),
       unit: z.enum(['mm', 'degrees', 'share', 'ratio']),
     }),
-  ).default([]),
+  )
+    .nullable()
+    .default(null),
 });
 
 /** Whether data is what `draft` writes as `report.json`, and no set of measurements. */
@@ -71,7 +73,7 @@ export function readReport(file: string, data: unknown): Result<KnownDraft> {
       `${file} is no whole report of a draft: look at “${at.slice(0, 80)}”.`,
     );
   }
-  const { garment, body, styling, measurements, fitting, ...figures } = read.data;
+  const { garment, body, styling, measurements, fitting, shapes, ...others } = read.data;
   if (body === '')
     return refuse('report-empty', file, `${file} is the report of a draft that could not be made.`);
   return {
@@ -79,7 +81,7 @@ export function readReport(file: string, data: unknown): Result<KnownDraft> {
     value: {
       garment,
       body,
-      figures,
+      figures: shapes ? { ...others, shapes } : { ...others, shapes: [], shapesPartly: true },
       ...(Object.keys(styling).length > 0 && { styling }),
       ...(measurements && fitting && { taken: { measurements, fitting } }),
     },

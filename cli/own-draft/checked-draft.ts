@@ -1,3 +1,4 @@
+import { perhapsAwaited } from '../../drafts/check-parts.ts';
 import { defineDraft } from '../../drafts/define-draft.ts';
 import { garmentFaults } from '../../engine/checks/garment-faults.ts';
 import { DraftMistake } from '../../engine/draft-mistake.ts';
@@ -37,19 +38,28 @@ const placed = (draft: Draft, source: DraftSource): Draft => ({
   placeOf: source.placeOf,
   draw: (...given) => {
     try {
-      return asGarment(draft.draw(...given), source);
+      return asGarment(draft.name, draft.draw(...given), source);
     } catch (error) {
-      return { ok: false, issues: [source.mistake(error)] };
+      const issue = source.mistake(error);
+      const place = issue.source ?? source.placeOf(['draw']);
+      return { ok: false, issues: [{ ...issue, ...(place && { source: place }) }] };
     }
   },
 });
 
 /** What a draft answers, or what is not as a garment should be in it. */
-function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment> {
+function asGarment(name: string, drawn: Result<Garment>, source: DraftSource): Result<Garment> {
   if (drawn?.ok === false && Array.isArray(drawn.issues)) return drawn;
-  if (drawn?.ok !== true) throw new DraftMistake('draw should return what drawGarment does.', ['draw']);
+  if (drawn?.ok !== true)
+    throw new DraftMistake(`draw should return what drawGarment does.${perhapsAwaited(drawn)}`, ['draw']);
   const checked = checkedGarment(drawn.value, drawn.issues);
-  if (checked.ok) return drawn;
+  if (checked.ok) {
+    const drawnAs = drawn.value.name;
+    if (drawnAs === name) return drawn;
+    throw new DraftMistake(`The draft “${name}” draws what it names “${drawnAs}”: give both one name.`, [
+      drawnAs,
+    ]);
+  }
   const issues = checked.issues.map((issue) => {
     const place = source.placeOf(issue.path.split('/')) ?? source.placeOf(['draw']);
     return place ? { ...issue, source: place } : issue;

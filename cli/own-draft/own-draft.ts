@@ -4,9 +4,11 @@ import { reason } from '../input/reason.ts';
 import { Unusable, unusable } from '../input/unusable.ts';
 import { checkedDraft } from './checked-draft.ts';
 import { draftSource } from './draft-source.ts';
+import { heldBack } from './held-back.ts';
 import { loadModule, NotReadable } from './load-module.ts';
 import { watchLoading } from './load-watch.ts';
 import type { DraftSource } from './source-places.ts';
+import { thrownWords } from './thrown-words.ts';
 import { Endless, withinTime } from './within-time.ts';
 
 /**
@@ -40,9 +42,11 @@ export async function ownDraft(file: string | undefined): Promise<Draft> {
   Error.stackTraceLimit = Math.max(Error.stackTraceLimit, deepest);
   const source = draftSource(file, resolve(file));
   const woken = watchLoading(file, longest);
+  const letGo = heldBack();
   try {
     return ended(checkedDraft(await loaded(file, source), file, source), source);
   } finally {
+    letGo();
     woken();
   }
 }
@@ -56,6 +60,7 @@ export function ended(draft: Draft, source: DraftSource, limit: number = longest
   return {
     ...draft,
     draw: (...given) => {
+      const letGo = heldBack();
       try {
         return withinTime(() => draft.draw(...given), allowed);
       } catch (error) {
@@ -69,6 +74,8 @@ export function ended(draft: Draft, source: DraftSource, limit: number = longest
           message: error.message,
         } as const;
         return { ok: false, issues: [{ ...issue, ...(place && { source: place }) }] };
+      } finally {
+        letGo();
       }
     },
   };
@@ -79,7 +86,7 @@ async function loaded(file: string, source: DraftSource): Promise<{ readonly def
     return await loadModule(file);
   } catch (error) {
     const { source: place } = error instanceof NotReadable ? { source: error.place } : source.mistake(error);
-    const message = `Cannot load the draft in ${file}: ${reason(error)}`;
+    const message = `Cannot load the draft in ${file}: ${thrownWords(error, reason(error))}`;
     throw new Unusable([
       {
         code: 'draft-not-loaded',

@@ -1,5 +1,6 @@
 import { isDraftMistake } from '../../engine/draft-mistake.ts';
 import type { Issue, SourcePlace } from '../../engine/issue.ts';
+import { thrownWords } from './thrown-words.ts';
 
 /** Where things stand in the source of a draft. */
 export interface DraftSource {
@@ -26,24 +27,27 @@ export interface SourceFiles {
 /** Finds places in the source of a draft. */
 export function sourcePlaces({ names, linesOf, frameOf, reason }: SourceFiles): DraftSource {
   const placeOf = (words: readonly string[]): SourcePlace | undefined => {
-    const written = words
-      .map((word) =>
-        names.flatMap((file) => linesWith(linesOf(file), word).map((line): SourcePlace => ({ file, line }))),
-      )
-      .filter((found) => found.length > 0);
-    return written.toSorted((a, b) => b.length - a.length).at(-1)?.[0];
+    const rarest = (found: (lines: readonly string[], word: string) => readonly number[]) =>
+      words
+        .map((word) =>
+          names.flatMap((file) => found(linesOf(file), word).map((line): SourcePlace => ({ file, line }))),
+        )
+        .filter((places) => places.length > 0)
+        .toSorted((a, b) => b.length - a.length)
+        .at(-1)?.[0];
+    return rarest(linesWith) ?? rarest(linesThatMake);
   };
   return {
     placeOf,
     mistake: (error) => {
-      const words = isDraftMistake(error) ? error.words : [];
+      const words = isDraftMistake(error) ? error.words : typeof error === 'string' ? [error] : [];
       const frame = frameOf(error);
       const source = frame ? placedIn(frame, words, linesOf(frame.file)) : placeOf(words);
       return {
         code: 'draft-mistake',
         severity: 'error',
         path: words[0] ?? '',
-        message: reason(error),
+        message: thrownWords(error, reason(error)),
         ...(source ? { source } : {}),
       };
     },
@@ -58,7 +62,8 @@ function placedIn(
 ): SourcePlace {
   const all = words.map((word) => linesWith(lines, word));
   const later = all.flatMap((found) => found.find((at) => at >= line) ?? []);
-  return { file, line: later[0] ?? all.flat()[0] ?? line };
+  const made = words.flatMap((word) => linesThatMake(lines, word));
+  return { file, line: later[0] ?? all.flat()[0] ?? made[0] ?? line };
 }
 
 /** The lines, from 1, on which a word stands in quotes, or as the name of a field. */
@@ -67,4 +72,27 @@ function linesWith(lines: readonly string[], word: string): readonly number[] {
   const bare = word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   const written = new RegExp(`['"\`]${bare}['"\`]|(?:^|\\{)\\s*${bare}\\s*:`);
   return lines.flatMap((text, i) => (written.test(text) ? [i + 1] : []));
+}
+
+/** The lines, from 1, on which a template stands that a word may have been put together by. */
+function linesThatMake(lines: readonly string[], word: string): readonly number[] {
+  return lines.flatMap((text, i) => {
+    const templates = [...text.matchAll(/`([^`]*)`/g)].map(([, inside = '']) => inside.split(/\$\{[^}]*\}/));
+    return templates.some((fixed) => makes(fixed, word)) ? [i + 1] : [];
+  });
+}
+
+/** Fewer letters than these of a template's own are in too many words. */
+const TELLING = 4;
+
+/** Whether a word begins, goes on and ends as the fixed parts of a template do. */
+function makes(fixed: readonly string[], word: string): boolean {
+  if (fixed.length < 2 || fixed.join('').replaceAll(/[^\p{L}]/gu, '').length < TELLING) return false;
+  let at = 0;
+  for (const part of fixed) {
+    at = word.indexOf(part, at);
+    if (at < 0) return false;
+    at += part.length;
+  }
+  return word.startsWith(fixed[0] ?? '') && word.endsWith(fixed.at(-1) ?? '');
 }

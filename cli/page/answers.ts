@@ -29,8 +29,11 @@ const answering: Answering = {
   lay: async (request, tell) => (await import('./requests/lay.ts')).lay(request, tell),
   lesson: async (request, tell) => tell(await (await import('./requests/lesson.ts')).turnedLesson(request)),
   link: async (request, tell) => tell((await import('./requests/link.ts')).linked(request)),
-  'own draft': async (request, tell) =>
-    (await import('./own-draft/own-drafts.ts')).ownDraftCame(request, tell),
+  'own draft': async (request, tell) => {
+    // Whoever is asked for a drawing loads this first: so the code is waited for before anything is told of it.
+    await import('./own-draft/drafting-elsewhere.ts');
+    return (await import('./own-draft/own-drafts.ts')).ownDraftCame(request, tell);
+  },
   open: async (request, tell) => tell((await import('./requests/open.ts')).opened(request)),
   pictures: async (request, tell) => (await import('./requests/pictures.ts')).pictured(request, tell),
   sizes: async (request, tell) => (await import('./requests/sizes.ts')).sizes(request, tell),

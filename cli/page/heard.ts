@@ -32,8 +32,11 @@ export function heard(state: PageState, answer: PageAnswer): PageState {
   }
 }
 
-/** The garment that is shown: the newest, with the lines of the one before where it came without. */
-const shownOf = ({ made }: PageState, { made: newest }: DraftAnswer): MadeGarment | undefined =>
-  newest && made?.parts.lines
-    ? { ...newest, parts: { lines: made.parts.lines, ...newest.parts } }
-    : (newest ?? made);
+/**
+ * The garment that is shown: the newest, with the lines of the one before where it came without; or the last that could be
+ * drawn, with what more of it is wanted.
+ */
+function shownOf({ made }: PageState, { made: newest, ofLast }: DraftAnswer): MadeGarment | undefined {
+  if (!newest) return made && { ...made, parts: { ...made.parts, ...ofLast } };
+  return made?.parts.lines ? { ...newest, parts: { lines: made.parts.lines, ...newest.parts } } : newest;
+}

@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { newestFirst } from './drafter.ts';
-import { keptText, withKept } from './kept.ts';
+import { keepingFrom } from './keeping.ts';
+import { withKept } from './kept.ts';
 import { keyedWay } from './keyed-way.ts';
 import { type Linked, linkedIn } from './link.ts';
 import { codeAsked, type PageAnswer, type PageRequest } from './messages.ts';
@@ -9,8 +10,8 @@ import type { PageAction } from './page-action.ts';
 import { reduce } from './reducer.ts';
 import { slowKinds } from './requests/slow.ts';
 import { saveFile } from './save-file.ts';
-import { draftRequest, emptyState, isUntouched, isUpToDate, type PageState, partsShown } from './state.ts';
-import { storedText, storeText } from './store.ts';
+import { draftRequest, emptyState, isUpToDate, type PageState, partsShown } from './state.ts';
+import { store } from './store.ts';
 import { isView, viewEntry } from './view-names.ts';
 import { App } from './views/app.tsx';
 import { whenQuiet } from './when-quiet.ts';
@@ -49,7 +50,9 @@ function usedCode(): Promise<UsedCode> {
   return using;
 }
 
-let state: PageState = begun({ ...withKept(emptyState, storedText()), wide: wide.matches });
+const was = withKept(emptyState, store.text());
+const keeping = keepingFrom(was, store);
+let state: PageState = begun({ ...was, wide: wide.matches });
 
 /** The state with its first draft asked for. */
 function begun(kept: PageState): PageState {
@@ -57,6 +60,8 @@ function begun(kept: PageState): PageState {
   const linked = followed();
   const shown = isView(view) ? { ...kept, view } : kept;
   const next = linked ? reduce(shown, { does: 'follow', linked }) : shown;
+  // Of the first view too, so that the browser's way back leads to it.
+  if (!isView(location.hash.slice(1))) history.replaceState(undefined, '', `#${next.view}`);
   return { ...next, asked: 1, wanted: partsShown(next) };
 }
 
@@ -91,8 +96,17 @@ const rest = whenQuiet(() => {
   return 'done';
 });
 
+/** What works on at something of hers for long. */
+const lengthy = ['lay', 'sizes', 'wear'] as const;
+
 function tidy({ does }: PageAction): void {
-  if (does === 'forget') storeText(undefined);
+  if (does === 'forget') {
+    keeping.forget(state);
+    for (const kind of lengthy) {
+      slow.get(kind)?.terminate();
+      slow.delete(kind);
+    }
+  }
   if (does !== 'pause') rest.stir();
 }
 
@@ -102,8 +116,8 @@ const show = (): void => {
 };
 
 function keep(): void {
-  const isEmpty = isUntouched(state) && Object.keys(state.choices).length === 0;
-  storeText(isEmpty ? undefined : keptText(state));
+  const keeps = keeping.keep(state);
+  if (keeps !== state.keeps) send({ does: 'keeps', keeps });
 }
 
 /** No file of measurements is larger (bytes); a larger one is not even read. */
@@ -151,8 +165,10 @@ addEventListener('hashchange', viewed);
 addEventListener('dragover', (event) => event.preventDefault());
 addEventListener('drop', (event) => {
   event.preventDefault();
-  const [file] = event.dataTransfer?.files ?? [];
-  if (file) void open(file);
+  const [file, ...others] = event.dataTransfer?.files ?? [];
+  if (others.length > 0)
+    send({ does: 'note', notice: 'Nothing was opened: drop the measurements of one person, in one file.' });
+  else if (file) void open(file);
 });
 
 /** Undo and redo by keys, wherever no text is edited that has its own. */

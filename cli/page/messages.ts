@@ -83,6 +83,8 @@ export interface DraftAnswer {
   readonly reconciled?: readonly MovedMeasurement[];
   /** None where nothing could be drawn. */
   readonly made?: MadeGarment;
+  /** Where nothing could: what is wanted of the last that could be drawn, and has not been told yet. */
+  readonly ofLast?: Partial<DraftParts>;
 }
 
 /** One measurement with where it came from, in words. */

@@ -55,6 +55,13 @@ const each = (change: (entry: Entry, view: keyof Table) => unknown): OwnStates =
 
 export const emptyOwn: OwnStates = each(({ empty }) => empty);
 
+/** What each view begins with once all is deleted: where questions are counted it counts on, so that no answer to an earlier one is heard. */
+export const forgotten = (own: OwnStates): OwnStates =>
+  each(({ empty }, view) => {
+    const { [view]: before } = own;
+    return 'number' in before ? { ...(empty as object), number: before.number + 1 } : empty;
+  });
+
 export function ownAfter(own: OwnStates, { view, what }: OwnAction): OwnStates {
   const next = (table[view] as Entry).reduce(own[view], what);
   return next === own[view] ? own : each((_, name) => (name === view ? next : own[name]));

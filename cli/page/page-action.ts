@@ -41,4 +41,6 @@ export type PageAction =
   | { readonly does: 'seek'; readonly sought: string }
   | { readonly does: 'note'; readonly notice: string | undefined }
   | { readonly does: 'forget' }
+  /** Whether the browser could keep what was typed. */
+  | { readonly does: 'keeps'; readonly keeps: boolean }
   | { readonly does: 'hear'; readonly answer: PageAnswer };

@@ -1,7 +1,7 @@
 import { emptyForm } from './body-form.ts';
 import { heard } from './heard.ts';
 import { noHistory, remembered, stepped, type TypedChoices } from './history.ts';
-import { ownAfter, ownHeard } from './own-states.ts';
+import { forgotten, ownAfter, ownHeard } from './own-states.ts';
 import type { PageAction } from './page-action.ts';
 import { choicesOf, emptyState, isUntouched, type PageState, partsShown, withWork, workOf } from './state.ts';
 import { isOwnCode, isSameCode, isSameDraft } from './views/code/written-code.ts';
@@ -159,11 +159,15 @@ function after(state: PageState, action: PageAction): PageState {
       return { ...state, sought: action.sought };
     case 'note':
       return { ...state, notice: action.notice, before: undefined };
+    case 'keeps':
+      return { ...state, keeps: action.keeps };
     case 'forget':
       return {
         ...emptyState,
         view: state.view,
         wide: state.wide,
+        keeps: state.keeps,
+        own: forgotten(state.own),
         // Another than it was, so that nothing is remembered of what is deleted.
         history: { ...noHistory },
         garments: state.garments,

@@ -38,6 +38,8 @@ export interface PageState extends Omit<Work, 'turned' | 'code'> {
   readonly earlier: readonly ScreenPiece[] | undefined;
   /** What became of a file, in a sentence. */
   readonly notice: string | undefined;
+  /** Whether the browser keeps what is typed until tomorrow; that it does not comes out once there is something to keep. */
+  readonly keeps: boolean;
   /** What that file has taken the place of. */
   readonly before: Work | undefined;
 }
@@ -61,6 +63,7 @@ export const emptyState: PageState = {
   made: undefined,
   earlier: undefined,
   notice: undefined,
+  keeps: true,
   before: undefined,
 };
 

@@ -32,13 +32,12 @@ export const isFinished = (edge: PieceEdge): boolean =>
  * lining with itself nor sewn by machine to the bodice is felled.
  */
 export function liningPiece(panel: Piece, { setting, panelSeams, turnOfCloth, allowance }: LiningCut): Piece {
+  const inPanelSeams = new Set<string>();
+  for (const { a, b } of panelSeams)
+    for (const side of [a, b])
+      for (const { piece, edge } of side) if (piece === panel.name) inPanelSeams.add(edge);
   const sewnTo = (edge: PieceEdge): 'lining' | 'bodice' | 'felled' => {
-    if (
-      panelSeams.some(({ a, b }) =>
-        [...a, ...b].some((ref) => ref.piece === panel.name && ref.edge === edge.name),
-      )
-    )
-      return 'lining';
+    if (inPanelSeams.has(edge.name)) return 'lining';
     return isMachined(edge, setting) ? 'bodice' : 'felled';
   };
   const outline = ungathered(panel.edges);

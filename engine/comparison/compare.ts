@@ -62,9 +62,10 @@ const onSheets = (before: KnownSheet, after: KnownSheet): Pick<Comparison, 'piec
 const valuesOf = (styling: NonNullable<KnownDraft['styling']>): readonly StylingValue[] =>
   Object.entries(styling).map(([name, value]) => ({ name, value }));
 
-/** A shape that only one of the drafts tells of, because the other one was measured on paper. */
+/** A shape that only one of the drafts tells of, because of the other one not all are known. */
 const isUnseen = ({ kind }: Fate<KnownShape>, before: KnownDraft, after: KnownDraft): boolean =>
-  (kind === 'new' && before.figures.onPaper === true) || (kind === 'gone' && after.figures.onPaper === true);
+  (kind === 'new' && before.figures.shapesPartly === true) ||
+  (kind === 'gone' && after.figures.shapesPartly === true);
 
 function leftOut(
   before: KnownDraft,
@@ -94,7 +95,7 @@ function leftOut(
       ? [
           {
             what: `shapes: ${unseen.map(({ name }) => name).join(', ')}`,
-            why: 'no sheet shows them; a report.json says them',
+            why: 'a sheet, or a report of long ago, does not say them; a report.json does',
           },
         ]
       : []),

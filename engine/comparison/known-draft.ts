@@ -23,9 +23,9 @@ export interface Figures {
   readonly seams: readonly KnownSeam[];
   readonly joins: readonly KnownJoin[];
   readonly girths: readonly KnownGirth[];
-  /** Those that are measured on paper, where `onPaper` is set: of the others nothing is known. */
+  /** Those that are known: where `shapesPartly` is set, as those that are measured on paper, nothing is known of others. */
   readonly shapes: readonly KnownShape[];
-  readonly onPaper?: true;
+  readonly shapesPartly?: true;
 }
 
 export type KnownSeam = Pick<SeamReport, 'name' | 'a' | 'b' | 'lengthA' | 'lengthB' | 'ease' | 'gatherRatio'>;

@@ -22,7 +22,7 @@ export function sheetDraft(svg: string): Result<KnownDraft> {
     value: {
       garment: garment.name,
       body: garment.body,
-      figures: { ...figuresOf(checkGarment(garment)), onPaper: true },
+      figures: { ...figuresOf(checkGarment(garment)), shapesPartly: true },
       sheet: { pieces, cutLines, notions },
     },
     issues: edited ? [editedSince] : [],

@@ -109,6 +109,7 @@ export class SketchBuilder {
 
   /** A straight line between two points. */
   line(name: string, from: string, to: string): string {
+    checkEnds(name, from, to);
     return this.#added('curve', name, { kind: 'line', from, to });
   }
 
@@ -128,6 +129,7 @@ export class SketchBuilder {
     leaving?: Tangent,
     arriving?: Tangent,
   ): string {
+    checkEnds(name, from, to);
     const chord = this.#chord(name, from, to);
     const bounds = { min: least * chord.length, max: greatest * chord.length };
     const handle = (
@@ -190,6 +192,7 @@ export class SketchBuilder {
     for (const relation of relations) {
       if (!relation) throw new DraftMistake('A relation is asked for that is nothing.', []);
       const { name } = relation;
+      checkName('relation', name);
       this.#written(name);
       if (this.#relationNames.has(name))
         throw new DraftMistake(`The sketch already has a relation called “${name}”.`, [name]);
@@ -217,6 +220,7 @@ export class SketchBuilder {
   }
 
   #added<What extends keyof Named>(what: What, name: string, value: NamedThing[What]): string {
+    checkName(what, name);
     this.#written(name);
     const to: Map<string, NamedThing[What]> = this.#named[what];
     if (to.has(name)) throw new DraftMistake(`The sketch already has a ${what} called “${name}”.`, [name]);
@@ -235,6 +239,25 @@ export class SketchBuilder {
     this.#wishes = [...this.#wishes];
     this.#handedOut = false;
   }
+}
+
+/** What no compiler has looked at may have no text for its name: the order of what is asked for was mistaken. */
+function checkName(what: string, name: unknown): void {
+  if (typeof name !== 'string')
+    throw new DraftMistake(
+      `A ${what} has no text for its name: the name stands first, then what it is of.`,
+      [],
+    );
+}
+
+/** Throws where a line does not run between two points. */
+function checkEnds(name: string, from: unknown, to: unknown): void {
+  if (typeof from !== 'string' || typeof to !== 'string')
+    throw new DraftMistake(
+      `“${name}” needs two points, each by the name that sketch.point or sketch.fixed hands back.`,
+      [name],
+    );
+  if (from === to) throw new DraftMistake(`“${name}” begins and ends at the same point, “${from}”.`, [name]);
 }
 
 /** A name of several words. Put together by a template it would be a rope of them to V8, slow to be told from another (Node 20). */

@@ -2,8 +2,9 @@ import type { Solution } from '../constraints/solution.ts';
 import { DraftMistake } from '../draft-mistake.ts';
 import { flatMapped } from '../flat-mapped.ts';
 import type { Point } from '../geometry/point.ts';
+import { awaitedInk, type StepInk } from './awaited-ink.ts';
 import { angleLies, type Dimension, type DimensionPart, lengthLies, partsLie } from './dimension.ts';
-import type { PlacedLine, PlacedPoint, Step } from './garment.ts';
+import type { PlacedLine, Step } from './garment.ts';
 import { exactly, type Given, type Ground, type Mm, type Quantity, type QuantityUnit } from './quantity.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { SentenceParts } from './sentence/tokens.ts';
@@ -28,12 +29,12 @@ export type TakenStep =
       readonly unit: QuantityUnit;
     };
 
-interface Entry {
+interface Entry extends StepInk {
   readonly step: TakenStep;
   readonly heading: string | undefined;
-  readonly points: PlacedPoint[];
-  readonly lines: PlacedLine[];
   readonly dimensions: (Dimension | LaidOut)[];
+  /** Whether it draws what is known only once a sketch is solved. */
+  awaits: boolean;
 }
 
 /** Where the parts of a length lie, to be asked when somebody reads the steps. */
@@ -81,45 +82,50 @@ export interface StepLog {
   readonly steps: () => readonly Step[];
 }
 
-/** Something that a step draws once the sketch is solved. */
-type Awaited = { readonly entry: Entry; readonly on: string; readonly name: string } & (
-  | { readonly kind: 'curve' }
-  | { readonly kind: 'point'; readonly words: string }
-);
-
 /** Starts an empty log. */
 export function stepLog(): StepLog {
   const entries: Entry[] = [];
   const placed = new Map<Point, Ground>();
-  let awaited: Awaited[] = [];
+  const awaited = awaitedInk();
   let heading: string | undefined;
   const latest = (): Entry => {
     const entry = entries.at(-1);
     if (!entry) throw new DraftMistake('A step comes first, then what it draws.', []);
     return entry;
   };
+  const awaiting = (): Entry => {
+    const entry = latest();
+    entry.awaits = true;
+    return entry;
+  };
+  // What it draws at once comes after what it has awaited.
+  const drawing = (): Entry => {
+    const entry = latest();
+    if (entry.awaits) awaited.draw();
+    return entry;
+  };
   return {
-    take: (step) => entries.push({ step, heading, points: [], lines: [], dimensions: [] }),
+    take: (step) => entries.push({ step, heading, points: [], lines: [], dimensions: [], awaits: false }),
     heading: (name) => {
       heading = name;
     },
     point: (on, name, at) => {
-      const { step, points } = latest();
+      const { step, points } = drawing();
       points.push({ on, name, at });
       placed.set(at, asGround(step, entries.length));
       return at;
     },
     line: (on, name, curves) => {
-      latest().lines.push({ on, name, curves });
+      drawing().lines.push({ on, name, curves });
     },
     curves: (on, names) => {
-      const entry = latest();
-      for (const name of names) awaited.push({ kind: 'curve', entry, on, name });
+      const entry = awaiting();
+      for (const name of names) awaited.add({ kind: 'curve', entry, on, name });
     },
     points: (on, called) => {
-      const entry = latest();
+      const entry = awaiting();
       for (const [name, words] of Object.entries(called))
-        awaited.push({ kind: 'point', entry, on, name, words });
+        awaited.add({ kind: 'point', entry, on, name, words });
     },
     dimension: (on, of, ...where) => {
       latest().dimensions.push(lengthLies(on, of, where));
@@ -130,28 +136,14 @@ export function stepLog(): StepLog {
     laidOut: (of, times, parts) => {
       latest().dimensions.push({ of, times, parts });
     },
-    solved: (solution) => {
-      awaited = awaited.filter((each) => !drawn(each, solution));
-    },
+    solved: awaited.solved,
     placedBy: (at) => placed.get(at),
     steps: () => {
+      awaited.draw();
       const lines = entries.flatMap((entry) => entry.lines);
       return entries.map((entry, i) => written(entry, i + 1, lines));
     },
   };
-}
-
-/** Draws what was awaited, where the solution has it; whether it has. */
-function drawn(each: Awaited, { curves, points }: Pick<Solution, 'curves' | 'points'>): boolean {
-  const { entry, on, name } = each;
-  if (each.kind === 'curve') {
-    const curve = curves[name];
-    if (curve) entry.lines.push({ on, name, curves: [curve] });
-    return curve !== undefined;
-  }
-  const at = points[name];
-  if (at) entry.points.push({ on, name: each.words, at });
-  return at !== undefined;
 }
 
 /** A step as what a later one was found from. */

@@ -1,82 +1,63 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
-import type { evaluate } from '../../engine/evaluate.ts';
-import type { Draft } from '../../engine/pattern/draft.ts';
+import { resolve } from 'node:path';
 import { plausibleBodies } from '../plausible-bodies.ts';
-import { ownTime } from './own-time.ts';
+import { draftsApart, here, type Spent } from './drafts-apart.ts';
 import { figures, table } from './timing.ts';
-
-/** What is timed of a checkout. */
-export interface Checkout {
-  readonly garments: readonly Draft[];
-  readonly evaluate: typeof evaluate;
-}
-
-/** Where this checkout lies. */
-export const here = new URL('../../', import.meta.url).pathname;
 
 /** Times each body is drafted by each checkout; the least of them is what neither garbage nor neighbours disturbed. */
 export const ROUNDS = 4;
 
+/** Rounds before them: V8 has compiled what it will compile after some five hundred drafts, as a worker soon has. */
+const WARMING = 10;
+
 /**
  * Every garment that this checkout and the one in `folder` both have, measurements to walked pieces, drafted by both in
- * turn in one process, so that a machine that changes its pace changes it for both: processor times of the thread, their medians,
- * 99th percentiles, best ones and ratios.
+ * turn, each in a process of its own, so that a machine that changes its pace changes it for both: processor times of their threads,
+ * their medians, 99th percentiles, best ones and ratios; and the mean with what V8 does on threads beside.
  */
 export async function benchAgainst(folder: string, count = 50): Promise<string> {
-  const other = await checkoutIn(resolve(folder));
-  const own = await checkoutIn(here);
+  const other = await draftsApart(resolve(folder));
+  const own = await draftsApart(here);
   const bodies = plausibleBodies(count);
-  const rows = own.garments.flatMap((draft) => {
-    const before = other.garments.find(({ name }) => name === draft.name);
-    if (!before) return [];
-    const [theirs, ours] = timesInTurn(
-      [(body) => other.evaluate(before, body), (body) => own.evaluate(draft, body)],
-      bodies,
+  const rows: string[][] = [];
+  for (const name of own.garments) {
+    if (!other.garments.includes(name)) continue;
+    const runs = [other, own].map(
+      ({ time }) =>
+        (body: unknown) =>
+          time(name, body),
     );
-    if (!theirs || !ours) return [];
-    return [
-      [
-        `${draft.name}, ms`,
-        ...[theirs.median, ours.median, ours.median / theirs.median].map(figures),
-        ...[theirs.p99, ours.p99, ours.p99 / theirs.p99].map(figures),
-        ...[theirs.best, ours.best, ours.best / theirs.best].map(figures),
-      ],
-    ];
-  });
+    const [theirs, ours] = await timesInTurn(runs, bodies);
+    if (!theirs || !ours) continue;
+    rows.push([
+      `${name}, ms`,
+      ...[theirs.median, ours.median, ours.median / theirs.median].map(figures),
+      ...[theirs.p99, ours.p99, ours.p99 / theirs.p99].map(figures),
+      ...[theirs.best, ours.best, ours.best / theirs.best].map(figures),
+      ...[theirs.all, ours.all, ours.all / theirs.all].map(figures),
+    ]);
+  }
+  await Promise.all([other.end(), own.end()]);
   return [
-    `A garment here against ${folder}, ${count} plausible bodies ${ROUNDS} times in turn (p99, and the mean best: of each body's best)`,
+    `A garment here against ${folder}, ${count} plausible bodies ${ROUNDS} times in turn (p99, and the mean best: of each body's best; all: mean of all threads)`,
     table([
-      ['', 'median there', 'here', 'ratio', 'p99 there', 'here', 'ratio', 'best there', 'here', 'ratio'],
+      [
+        '',
+        'median there',
+        'here',
+        'ratio',
+        'p99 there',
+        'here',
+        'ratio',
+        'best there',
+        'here',
+        'ratio',
+        'all there',
+        'here',
+        'ratio',
+      ],
       ...rows,
     ]),
   ].join('\n');
-}
-
-/** A checkout as it is installed, in one file: tsx gives every function its name as the program runs, which costs. */
-export async function checkoutIn(folder: string): Promise<Checkout> {
-  const out = await mkdtemp(join(tmpdir(), 'bodkin-bench-'));
-  const outfile = join(out, 'checkout.mjs');
-  const of = (path: string): string => JSON.stringify(join(folder, path));
-  await build({
-    stdin: {
-      contents: `export { garments } from ${of('drafts/garments.ts')}; export { evaluate } from ${of('engine/evaluate.ts')};`,
-      resolveDir: folder,
-    },
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    outfile,
-    banner: {
-      js: `import { createRequire as requirer } from 'node:module'; const require = requirer(import.meta.url);`,
-    },
-  });
-  const checkout: Checkout = await import(pathToFileURL(outfile).href);
-  await rm(out, { recursive: true });
-  return checkout;
 }
 
 export interface Times {
@@ -84,31 +65,39 @@ export interface Times {
   /** Of each body's best. */
   readonly p99: number;
   readonly best: number;
+  /** With what V8 does on threads beside, the mean. */
+  readonly all: number;
 }
 
-/** Milliseconds that each run takes for the bodies, all runs in turn for each, after one round that warms them up. */
-export function timesInTurn<Body>(
-  runs: readonly ((body: Body) => unknown)[],
+/** Of the milliseconds that each run says it took for the bodies, all runs in turn for each, once they are warm. */
+export async function timesInTurn<Body>(
+  runs: readonly ((body: Body) => Promise<Spent>)[],
   bodies: readonly Body[],
-): Times[] {
-  const all: number[][] = runs.map(() => []);
+): Promise<readonly Times[]> {
+  const spent: Spent[][] = runs.map(() => []);
   const best = runs.map(() => bodies.map(() => Infinity));
-  for (let round = 0; round <= ROUNDS; round++) {
+  for (let round = 0; round < WARMING + ROUNDS; round++) {
     for (const [i, body] of bodies.entries()) {
       for (const [k, run] of runs.entries()) {
-        const start = ownTime();
-        run(body);
-        const time = ownTime() - start;
+        const time = await run(body);
         const known = best[k];
-        if (round === 0 || !known) continue;
-        all[k]?.push(time);
-        known[i] = Math.min(known[i] ?? Infinity, time);
+        if (round < WARMING || !known) continue;
+        spent[k]?.push(time);
+        known[i] = Math.min(known[i] ?? Infinity, time.own);
       }
     }
   }
-  return all.map((times, k) => {
+  return spent.map((times, k) => {
     const bests = best[k] ?? [];
-    return { median: atShare(times, 0.5), p99: atShare(bests, 0.99), best: meanOf(bests) };
+    return {
+      median: atShare(
+        times.map(({ own }) => own),
+        0.5,
+      ),
+      p99: atShare(bests, 0.99),
+      best: meanOf(bests),
+      all: meanOf(times.map(({ all }) => all)),
+    };
   });
 }
 

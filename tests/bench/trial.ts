@@ -1,5 +1,6 @@
 import { plausibleBodies } from '../plausible-bodies.ts';
-import { checkoutIn, here, ROUNDS, timesInTurn } from './against.ts';
+import { ROUNDS, timesInTurn } from './against.ts';
+import { draftsApart, here } from './drafts-apart.ts';
 import { figures, table } from './timing.ts';
 
 /** What a trial garment is to take of a dress. */
@@ -10,12 +11,10 @@ const GOAL = 0.5;
  * both, in processor time of the thread. The least time of each body is what neither garbage nor neighbours disturbed.
  */
 export async function benchTrial(count = 50): Promise<string> {
-  const { garments, evaluate } = await checkoutIn(here);
-  const runs = ['trial', 'dress'].flatMap((name) => {
-    const draft = garments.find((one) => one.name === name);
-    return draft ? [(body: unknown) => evaluate(draft, body)] : [];
-  });
-  const [trial, dress] = timesInTurn(runs, plausibleBodies(count));
+  const { time, end } = await draftsApart(here);
+  const runs = ['trial', 'dress'].map((name) => (body: unknown) => time(name, body));
+  const [trial, dress] = await timesInTurn(runs, plausibleBodies(count));
+  await end();
   if (!trial || !dress) return '';
   const row = (name: string, short: number, long: number): string[] => [
     name,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dropFile } from './draft-page.ts';
+import { drawing, dropFile, telling } from './draft-page.ts';
 import { barriers, beyondSide, browsed, drawn, inBrowser, view } from './opened-page.ts';
 
 /* Files that say something odd, or name others, dropped on the page as `npm run build` leaves it, in a real browser. */
@@ -21,6 +21,56 @@ const chart =
 
 const prompter =
   'name: second prompter\nunits: cm\nbustGirth: 90\nwaistGirth: 72\nhipGirth: 97\nbackNeckPointToWaist: 40\n';
+
+inBrowser('files dropped on the page', () => {
+  test('are opened only where it is clear which is meant', async () => {
+    const { page, faults } = await browser.opened();
+    await page.evaluate(`(() => {
+      const dataTransfer = new DataTransfer();
+      for (const name of ['one.yaml', 'other.yaml']) dataTransfer.items.add(new File([${JSON.stringify(prompter)}], name));
+      document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+    })()`);
+    await page.getByText('drop the measurements of one person, in one file').waitFor();
+    await page.getByText('Nothing is measured yet.').waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  test('are a draft where the code is shown, which is not run before somebody says so, and measurements there too', async () => {
+    const { page, faults } = await browser.opened();
+    await dropFile(page, 'her.yaml', prompter);
+    await drawn(page, 'dress');
+    await view(page, 'Change the code');
+    await drawing(page).getByRole('img').waitFor();
+    await dropFile(page, 'mine.ts', telling('said.push("it ran");'));
+    await page.getByText('mine.ts came in a file').waitFor();
+    await page.getByRole('button', { name: 'Run it', exact: true }).click();
+    await drawing(page).getByText('it ran').waitFor();
+    await dropFile(page, 'other.yaml', prompter.replace('second', 'third'));
+    await page.getByText('other.yaml is open.').waitFor();
+    await view(page, 'Measure');
+    expect(await page.getByLabel('Name or role').inputValue()).toBe('third prompter');
+    expect(faults).toEqual([]);
+  });
+
+  test('and all that was made of them are gone once all is deleted, also what is being laid', async () => {
+    const { page, faults } = await browser.opened();
+    await dropFile(page, 'her.yaml', prompter);
+    await drawn(page, 'dress');
+    await view(page, 'Cloth');
+    await page.getByLabel('Seek for').selectOption('five minutes');
+    const before = page.workers().length;
+    await page.getByRole('button', { name: 'Lay the dress on it' }).click();
+    await expect.poll(() => page.workers().length).toBe(before + 1);
+    await page.getByRole('button', { name: 'Delete all that is kept' }).click();
+    await expect.poll(() => page.workers().length).toBe(before);
+    await dropFile(page, 'her.yaml', prompter);
+    await drawn(page, 'dress');
+    await page.getByLabel('Seek for').selectOption('short');
+    await page.getByRole('button', { name: 'Lay the dress on it' }).click();
+    await page.getByText('No overlaps, and every piece is there').waitFor();
+    expect(faults).toEqual([]);
+  });
+});
 
 inBrowser.each([360, 1280, 3840])('a file dropped on a page of %i pixels', (width) => {
   test('whose measurements contradict each other is told what is more likely, which a press takes over', async () => {

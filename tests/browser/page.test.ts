@@ -120,6 +120,22 @@ inBrowser('a dressmaker', () => {
     expect(await page.getByRole('button', { name: 'sheet.svg' }).count()).toBe(0);
   });
 
+  test('sees of the last drawing what she had not looked at before something stood in the way', async () => {
+    const { page, faults } = await opened();
+    await invented(page, 'Understudy');
+    await page.getByLabel('Waist girth', { exact: true }).fill('wide');
+    await page.getByText('wide is no number for the waist girth').waitFor();
+    await view(page, 'Pieces');
+    await page.getByText('This is the last that could be drawn.').waitFor();
+    await page.getByRole('img', { name: /^Piece 1,/ }).waitFor();
+    await page.getByText('Edges of the side front', { exact: true }).click();
+    await page.getByRole('button', { name: 'armhole underarm', exact: true }).first().click();
+    await page.getByRole('button', { name: 'Walk it' }).waitFor();
+    await view(page, 'Learn');
+    await page.locator('.sentence').waitFor();
+    expect(faults).toEqual([]);
+  });
+
   test('is told what stands in the way of the first drawing, whichever view would show it', async () => {
     const { page, faults } = await opened();
     for (const [name, text] of [

@@ -60,7 +60,7 @@ afterAll(() => rm(folder, { recursive: true }));
 /** A folder in which the package is installed with what it depends on, and nothing else. */
 async function installedAlone(at: string): Promise<void> {
   const own = join(at, 'node_modules', 'bodkin');
-  for (const part of ['.dist', 'cli/bodkin.js', 'cli/schemas', 'package.json'])
+  for (const part of ['.dist', 'cli/bodkin.js', 'cli/v8-settings.js', 'cli/schemas', 'package.json'])
     await cp(join(root, part), join(own, part), { recursive: true });
   const { packages } = JSON.parse(await readFile(join(root, 'package-lock.json'), 'utf8'));
   for (const [name, { dev, optional, peer }] of Object.entries<Record<string, boolean>>(packages)) {

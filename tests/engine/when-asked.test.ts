@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { whenAsked, withWhenAsked } from '../../engine/when-asked.ts';
+import { whenAsked, withFields, withWhenAsked } from '../../engine/when-asked.ts';
 
 /** Something that is made, and how often it was. */
 function counted(): { readonly make: () => readonly string[]; readonly times: () => number } {
@@ -51,5 +51,16 @@ describe('what is made when asked for', () => {
       withWhenAsked<object, { words: readonly string[] }>({}, { words: () => [word] });
     const [one, other] = [of('one'), of('other')];
     expect([one.words, other.words]).toEqual([['one'], ['other']]);
+  });
+
+  it('stays unmade where an object gets other fields, and is made once for both', () => {
+    const { make, times } = counted();
+    const whole = withWhenAsked({ name: 'waist' }, { words: make });
+    const other = withFields(whole, { name: 'hip' });
+    expect(times()).toBe(0);
+    expect(other).toEqual({ name: 'hip', words: ['made'] });
+    expect(other.words).toBe(whole.words);
+    expect([whole.name, times()]).toEqual(['waist', 1]);
+    expect(withFields({ name: 'waist' }, { name: 'hip' })).toEqual({ name: 'hip' });
   });
 });

@@ -23,7 +23,9 @@ export class Elsewhere {
   readonly #ended: (why: Issue) => void;
   #limit: number = limits.first;
   #last: Promise<unknown> = Promise.resolve();
-  #over: Issue | undefined;
+  #over: Unusable | undefined;
+  /** Fails whoever waits for an answer. */
+  #fail: (why: Unusable) => void = () => {};
 
   /** `ended` is told once where it ran too long, or answered what is no answer: it is asked no more. */
   constructor(port: Port, ended: (why: Issue) => void) {
@@ -62,6 +64,14 @@ export class Elsewhere {
     return (await this.#ask('sensed', { kind: 'sensitivities', body, styling })).found;
   }
 
+  /** It is asked no more: whoever waits for an answer is told why, and whoever asks. */
+  end(why: Unusable): void {
+    if (this.#over) return;
+    this.#over = why;
+    this.#port.close();
+    this.#fail(why);
+  }
+
   async #ask<Kind extends Answer['kind']>(
     kind: Kind,
     question: DrawingQuestion,
@@ -80,13 +90,11 @@ export class Elsewhere {
     question: DrawingQuestion,
   ): Promise<Extract<Answer, { readonly kind: Kind }>> {
     return new Promise((answer, fail) => {
+      if (this.#over) return fail(this.#over);
       const over = (why: Issue): void => {
-        this.#over = why;
-        this.#port.close();
+        this.end(new Unusable([why]));
         this.#ended(why);
-        fail(new Unusable([why]));
       };
-      if (this.#over) return fail(new Unusable([this.#over]));
       const limit = this.#limit;
       const timer = setTimeout(
         () =>
@@ -95,6 +103,10 @@ export class Elsewhere {
           ),
         limit,
       );
+      this.#fail = (why) => {
+        clearTimeout(timer);
+        fail(why);
+      };
       this.#heard = (data) => {
         clearTimeout(timer);
         this.#limit = limits.later;

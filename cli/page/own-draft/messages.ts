@@ -3,14 +3,17 @@ import type { GarmentChoices } from '../garment-choices.ts';
 import type { PageIssue } from '../page-issue.ts';
 import type { Port } from './port.ts';
 
-/** Hands a worker the way to code that draws, or says why there is none. The one before is not drawn by any more. */
+/** Tells a worker how it stands with code that draws. The one before is not drawn by any more. */
 export interface OwnDraftRequest {
   readonly kind: 'own draft';
   /** What it is asked for by (`AskedDraft`). */
   readonly key: NonNullable<AskedDraft['code']>;
-  /** An end of a channel to where it is run. */
-  readonly port?: Port;
-  readonly problem?: PageIssue;
+  readonly is: /** It runs, at the other end of a channel. */
+    | { readonly how: 'running'; readonly port: Port }
+    /** It cannot be run, or was ended. */
+    | { readonly how: 'stopped'; readonly problem: PageIssue }
+    /** Other code draws since, or none. */
+    | { readonly how: 'over' };
 }
 
 /** What such a draft says of itself, once that is known, or why it can draw nothing. */

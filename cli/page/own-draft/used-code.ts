@@ -6,6 +6,7 @@ import type { PageState } from '../state.ts';
 import { openSandbox, type Sandbox } from '../views/code/sandbox.ts';
 import { beginning, runner } from '../views/code/sources.ts';
 import { codeKey, filesNow } from '../views/code/written-code.ts';
+import type { OwnDraftRequest } from './messages.ts';
 
 interface Page {
   readonly ask: (request: PageRequest) => void;
@@ -40,7 +41,10 @@ export class UsedCode {
   /** To be told of every state: begins what it makes necessary. */
   update({ byCode, own: { code } }: PageState): void {
     const key = byCode ? codeKey(code) : undefined;
-    if (key !== this.#key) this.#begin(key);
+    if (key !== this.#key) {
+      this.#leave(key);
+      this.#begin(key);
+    }
     if (key === undefined || this.#linking) return;
     if (Object.keys(code.original).length === 0) this.#load(code.of?.name);
     else {
@@ -66,6 +70,13 @@ export class UsedCode {
     if (this.#handed.get(worker) === key) return;
     this.#waiting.set(worker, key);
     this.#handWaiting();
+  }
+
+  /** Tells whoever was to draw by other code that this is over: they would wait for a frame that is closed, or never opened. */
+  #leave(next: string | undefined): void {
+    for (const [worker, key] of [...this.#handed, ...this.#waiting])
+      if (key !== next) tellWorker(worker, key, { how: 'over' });
+    for (const [worker, key] of this.#waiting) if (key !== next) this.#waiting.delete(worker);
   }
 
   #begin(key: string | undefined): void {
@@ -106,6 +117,8 @@ export class UsedCode {
   #stop(problem: PageIssue): void {
     if (this.#run.is === 'running') this.#run.sandbox.end();
     this.#run = { is: 'stopped', problem };
+    // Those that wait for an answer of it are told as well.
+    for (const [worker, key] of this.#handed) if (!this.#waiting.has(worker)) this.#waiting.set(worker, key);
     this.#handed.clear();
     this.#handWaiting();
   }
@@ -122,9 +135,16 @@ export class UsedCode {
 }
 
 function hand(worker: Worker, key: string, run: Exclude<Run, { is: 'begun' }>): void {
-  const port = run.is === 'running' ? run.sandbox.further() : undefined;
-  const how = run.is === 'running' ? { port } : { problem: run.problem };
-  worker.postMessage({ kind: 'own draft', key, ...how }, port ? [port] : []);
+  if (run.is === 'stopped') tellWorker(worker, key, { how: 'stopped', problem: run.problem });
+  else {
+    const port = run.sandbox.further();
+    tellWorker(worker, key, { how: 'running', port }, port);
+  }
+}
+
+function tellWorker(worker: Worker, key: string, is: OwnDraftRequest['is'], ...handed: MessagePort[]): void {
+  const request: OwnDraftRequest = { kind: 'own draft', key, is };
+  worker.postMessage(request, handed);
 }
 
 function problemOf({ message, file, line }: CodeProblem): PageIssue {

@@ -12,6 +12,7 @@ import {
 import type { BodyFields } from '../body-form.ts';
 import type { DraftAnswer, DraftRequest, KnownSize } from '../messages.ts';
 import { draftingOf } from '../own-draft/drafting-of.ts';
+import { restOfLast } from './last-made.ts';
 import { readerUnits } from './reader-units.ts';
 import { reconciledOf } from './reconciled.ts';
 import { toldIssues } from './told-issues.ts';
@@ -21,11 +22,12 @@ import { toldIssues } from './told-issues.ts';
  * for: it is a sixth of all that a first visit would load.
  */
 export async function drafted(asked: DraftRequest): Promise<DraftAnswer> {
-  const { number, body } = asked;
+  const { number, body, parts } = asked;
   const own = unitNames.find((unit) => unit === body.units) ?? 'mm';
   const units = readerUnits(body);
   const read = readBody(body);
-  if (!read.ok) return { kind: 'drafted', number, issues: toldIssues(read.issues, units) };
+  if (!read.ok)
+    return { kind: 'drafted', number, issues: toldIssues(read.issues, units), ofLast: restOfLast(parts) };
   // Begun with at once: code that draws is told apart by the order in which it is asked for.
   const drafting = draftingOf(asked);
   drafting.catch(() => {}); // It is heard of below.
@@ -37,7 +39,7 @@ export async function drafted(asked: DraftRequest): Promise<DraftAnswer> {
     sizes: sizesOf(read.value, own),
     issues: toldIssues(issues, units),
     ...contradicted(issues, body, own),
-    ...(made ? { made } : {}),
+    ...(made ? { made } : { ofLast: restOfLast(parts) }),
   };
 }
 

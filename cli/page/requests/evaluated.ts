@@ -3,7 +3,8 @@ import { Unusable } from '../../input/unusable.ts';
 import type { DraftRequest, MadeGarment } from '../messages.ts';
 import type { Drafting } from '../own-draft/drafting.ts';
 import { checkRows } from './check-rows.ts';
-import { draftParts } from './parts.ts';
+import { wasMade } from './last-made.ts';
+import { draftParts, quickParts } from './parts.ts';
 import { readerUnits } from './reader-units.ts';
 import { wrongPieces } from './wrong-pieces.ts';
 
@@ -28,6 +29,7 @@ export async function evaluated(asked: DraftRequest, begun: Promise<Drafting>): 
   if (!('ok' in made) || !made.ok) return { issues: made.issues };
   const evaluation = made.value;
   const { parts: wanted, report, holds } = await draftParts(evaluation, draft.choices, units, parts);
+  wasMade((more) => quickParts(evaluation, draft.choices, units, more), asked.parts);
   // While something moves there is no time to look for what would do.
   const { issues } = holds ? await done(() => onlyTrue(draft, evaluation, report, holds)) : report;
   return {

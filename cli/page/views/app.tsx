@@ -65,7 +65,14 @@ export function App(props: FileViewProps) {
           <Jump to="views">Back to the views</Jump>
         </p>
         <p>
-          What you type is kept in this browser, on this device, and goes nowhere else.{' '}
+          {state.keeps ? (
+            'What you type is kept in this browser, on this device, and goes nowhere else.'
+          ) : (
+            <strong>
+              This browser could not keep what you typed: once the page is closed it is gone. Save the
+              measurements as a file, under Take.
+            </strong>
+          )}{' '}
           <button type="button" onClick={() => send({ does: 'forget' })}>
             Delete all that is kept
           </button>

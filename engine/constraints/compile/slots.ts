@@ -49,7 +49,7 @@ export function numbered(sketch: Sketch): Slots {
   for (const [name, { at, free: which }] of points) {
     if (!(Number.isFinite(at.x) && Number.isFinite(at.y)))
       throw new DraftMistake(
-        `The point “${name}” has no finite place: ${at.x}, ${at.y}. A number it comes from is missing.`,
+        `The point “${name}” has no finite place: ${shown(at.x)}, ${shown(at.y)}. A number it comes from is missing.`,
         [name],
       );
     pointSlots.set(name, slot);
@@ -105,6 +105,12 @@ export const termSlot = (slots: Slots, term: Term, user: string): number =>
   'scalar' in term
     ? scalarSlot(slots, term.scalar, user)
     : pointSlot(slots, term.point, user) + (term.axis === 'x' ? 0 : 1);
+
+/** A number as it is, or what else stands in its place where no compiler has looked. */
+const shown = (value: unknown): string =>
+  typeof value === 'number' || value === undefined || value === null
+    ? `${value}`
+    : 'no number (a step or a measurement is one with .value behind it)';
 
 /** Passes a number a relation was given on, unless it is not finite: then throws a `DraftMistake` with the relation's name. */
 export function finite(value: number, user: string): number {

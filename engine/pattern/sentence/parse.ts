@@ -20,6 +20,9 @@ const computingWords: readonly string[] = [
   'most',
 ];
 
+/** Units that would be typed behind the number of a length. */
+const lengthUnits: ReadonlySet<string> = new Set(['mm', 'cm', 'm', 'in', 'inch', 'inches']);
+
 type Refuse = (at: number, why: string) => never;
 
 /**
@@ -32,6 +35,10 @@ export function parseFormula(tokens: readonly Token[], refuse: Refuse): Formula 
   reader.end();
   return formula;
 }
+
+/** Whether a name goes on with this, or its value comes. */
+const goesOn = (token: Token | undefined): boolean =>
+  token?.kind === 'given' || (token?.kind === 'word' && !computingWords.includes(token.word));
 
 class TokenReader {
   readonly #tokens: readonly Token[];
@@ -88,6 +95,7 @@ class TokenReader {
     const token = this.#peek();
     if (token.kind === 'number' || token.kind === 'given') {
       this.#next += 1;
+      if (token.kind === 'number') this.#noUnit();
       return token;
     }
     if (!this.#sign('(')) return this.#refuse(token.at, 'Here a value is missing');
@@ -96,10 +104,23 @@ class TokenReader {
     return inner;
   }
 
+  /** A number typed out is no length. */
+  #noUnit(): void {
+    const behind = this.#peek();
+    if (behind.kind === 'word' && lengthUnits.has(behind.word))
+      this.#refuse(behind.at, 'A length is never typed: make it a choice or a rule, in mm, and put that in');
+  }
+
   /** Words that name the value put in behind them; anywhere else a word would compute nothing. */
   #label(): void {
     const first = this.#peek();
     for (let token = first; token.kind === 'word'; token = this.#peek()) {
+      const behind = this.#tokens[this.#next + 1];
+      if (token.word === '' && !goesOn(behind))
+        this.#refuse(
+          token.at,
+          'These words name no value: what is put in is a text, as of a step without mm, angle or ratio before it',
+        );
       if (computingWords.includes(token.word))
         this.#refuse(token.at, `"${token.word}" cannot compute here, and does not stand in a name`);
       this.#next += 1;

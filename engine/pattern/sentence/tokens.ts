@@ -13,6 +13,14 @@ export type SentenceParts = readonly (string | number)[];
 
 const token = /\s+|(\d+(?:\.\d+)?)(°?)|([\p{L}][\p{L}\p{N}]*(?:['’-][\p{L}\p{N}]+)*)|([-+/(),])/uy;
 
+/** What to write for a sign that other notations have. */
+const instead = (sign: string): string =>
+  '*×·'.includes(sign)
+    ? ': times is written x or "of"'
+    : '÷:'.includes(sign)
+      ? ': divided by is written /'
+      : '';
+
 /**
  * Reads a stretch of a sentence as tokens, its first character at `from`. `isWord` says which values put in are
  * words. A character that is none of these is given to `refuse`, with its place.
@@ -37,7 +45,8 @@ export function tokensOf(
     while (token.lastIndex < part.length) {
       const at = start + token.lastIndex;
       const found = token.exec(part);
-      if (!found) return refuse(at, 'This character has no meaning in a formula');
+      if (!found)
+        return refuse(at, `This character has no meaning in a formula${instead(part.charAt(at - start))}`);
       const [, digits, degrees, word, sign] = found;
       if (digits) tokens.push({ kind: 'number', value: Number(digits), degrees: degrees === '°', at });
       else if (word) tokens.push({ kind: 'word', word, at });

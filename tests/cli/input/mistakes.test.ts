@@ -221,6 +221,113 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: 'grainlin as',
     says: /No matching export/,
   },
+  'a name that is not the draft’s': {
+    change: ["drawGarment({ name: 'belt'", "drawGarment({ name: 'sash'"],
+    at: "drawGarment({ name: 'sash'",
+    says: /“belt” draws what it names “sash”: give both one name/,
+  },
+  'a product with a star': {
+    change: ['} of (hip girth', '} * (hip girth'],
+    at: 'Girth there',
+    says: /no meaning in a formula: times is written x or "of"/,
+  },
+  'a length typed with its unit': {
+    change: ['/ 2`;', '/ 2 + 3 cm`;'],
+    at: 'Half belt, top',
+    says: /A length is never typed: make it a choice or a rule/,
+  },
+  'a sentence without what computes it': {
+    change: ['const share = ratio`', 'const share: any = `'],
+    at: 'Girth there',
+    says: /what is put in is a text, as of a step without mm, angle or ratio/,
+  },
+  'a step where its number should be': {
+    change: ['point(top.value, 0)', 'point(top as never, 0)'],
+    at: "sketch.point('back top'",
+    says: /“back top” has no finite place: no number \(a step .* with \.value behind it\), 0/,
+  },
+  'a line to nothing': {
+    change: ["'centre back', backTop, backBottom", "'centre back', backTop, undefined as never"],
+    at: "'centre back', backTop",
+    says: /“centre back” needs two points, each by the name/,
+  },
+  'a line to where it begins': {
+    change: ["'centre back', backTop, backBottom", "'centre back', backTop, backTop"],
+    at: "'centre back', backTop",
+    says: /“centre back” begins and ends at the same point, “back top”/,
+  },
+  'a relation that is named last': {
+    change: [
+      "isLong('it is evenly deep', [back], styling.beltDepth)",
+      "isLong([back] as never, styling.beltDepth as never, 'it is evenly deep' as never)",
+    ],
+    at: 'sketch.relation(',
+    says: /A relation has no text for its name: the name stands first/,
+  },
+  'a relation that can never hold, with a name that was put together': {
+    change: [
+      "isLong('the bottom fits below it', [lower], bottom.value)",
+      'isLong(`the $'.concat('{lower} fits`, [lower], -bottom.value)'),
+    ],
+    at: 'isLong(`the $',
+    says: /“the bottom fits” .*cannot be had/,
+  },
+  'a seam of one edge that is no list': {
+    change: ["const ref = [{ piece: 'belt', edge }]", "const ref: any = { piece: 'belt', edge }"],
+    at: 'plainSeam(`belt, $',
+    says: /sews the seam “belt, top” of what is no list of edges/,
+  },
+  'two seams of one name': {
+    change: [
+      "['top', 'centre back', 'bottom'].map(toItself)",
+      "['top', 'top', 'centre back', 'bottom'].map(toItself)",
+    ],
+    at: 'plainSeam(`belt, $',
+    says: /more than one seam “belt, top”/,
+  },
+  'cutting that is to be waited for': {
+    change: ['return (solution) => {', 'return async (solution: any): Promise<any> => {'],
+    at: 'drawGarment({ name',
+    says: /should return \{ ok: true, .*It is there at once, so it has no “async”/,
+  },
+  'a function that calls itself without end': {
+    change: [
+      'const frontTop =',
+      'const deep = (): number => deep() + 1;\n      deep();\n      const frontTop =',
+    ],
+    at: 'const deep',
+    says: /A function calls itself without end\./,
+  },
+  'something asked of nothing': {
+    change: ['const frontTop =', '(null as any).width;\n      const frontTop ='],
+    at: '(null as any)',
+    says: /“width” is asked of something that is nothing here \(null\)/,
+  },
+  'a function that there is not': {
+    change: ["sketch.line('centre back'", "(sketch as any).lines('centre back'"],
+    at: "lines('centre back'",
+    says: /“sketch\.lines” is no function here/,
+  },
+  'a name that is not made': {
+    change: ['const frontTop =', 'depht;\n      const frontTop ='],
+    at: 'depht;',
+    says: /“depht” is neither made nor imported/,
+  },
+  'a text that is thrown': {
+    change: ['const frontTop =', "throw 'no cloth';\n      const frontTop ="],
+    at: "throw 'no cloth'",
+    says: /throws “no cloth”, a text\. Write throw new Error/,
+  },
+  'nothing that is thrown': {
+    change: ['const frontTop =', 'throw undefined;\n      const frontTop ='],
+    at: 'draw: (body',
+    says: /throws what is no Error \(undefined\)\. Write throw new Error/,
+  },
+  'an end of the program': {
+    change: ['const frontTop =', 'process.exit(0);\n      const frontTop ='],
+    at: 'process.exit(0)',
+    says: /calls process\.exit, which would end the program/,
+  },
   'what is no TypeScript': {
     change: ["ruleTable('T', {", "ruleTable('T', {{"],
     at: "ruleTable('T', {{",
@@ -295,6 +402,15 @@ describe('a mistake in a draft of one’s own', () => {
         source: { file, line: lineOf("backTop, 'b'") },
       },
     ]);
+  });
+
+  it('leaves what the draft prints itself beside the results', async () => {
+    const { file } = await belt('prints', [
+      'const frontTop =',
+      "console.log('half', top.value);\n      const frontTop =",
+    ]);
+    const ran = await bodkin(['walk', 'belt', '--draft', file, '--body', leadingLady, '--json']);
+    expect(JSON.parse(ran.out)).toMatchObject({ garment: 'belt', ok: true });
   });
 
   it('is told of what the draft throws itself', async () => {

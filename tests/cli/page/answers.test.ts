@@ -82,6 +82,20 @@ describe('a draft on the page', () => {
     expect(unknown.sizes?.bustGirth.text).toBe('92.0');
     expect(unknown.issues).toMatchObject([{ path: 'strapWidth', severity: 'error' }]);
   });
+
+  test('brings what is wanted of the last that could be drawn, where it could not be drawn itself', async () => {
+    const body = await ladyData();
+    const { made } = await draft({ body, parts: ['lines', 'lesson'] });
+    await draft({ body, parts: ['lesson'] });
+    const wrong = { body, choices: { strapWidth: '900' } };
+    const { ofLast, ...refused } = await draft({ ...wrong, parts: ['lines', 'lesson', 'files'] });
+    expect(refused.made).toBeUndefined();
+    expect(ofLast).toEqual({ lines: made?.parts.lines });
+    // Once, and whatever it is that stands in the way.
+    expect((await draft({ ...wrong, parts: ['lines'] })).ofLast).toEqual({});
+    const unread = await draft({ body: { ...body, waistGirth: 'wide' }, parts: ['lines', 'seams'] });
+    expect(Object.keys(unread.ofLast ?? {})).toEqual(['seams']);
+  });
 });
 
 describe('a file on the page', () => {

@@ -40,7 +40,7 @@ function hand(key: string, answering: (question: never) => unknown): Promise<rea
   const { port1: own, port2: its } = new MessageChannel();
   open.push(own, its);
   its.on('message', (question) => its.postMessage(answering(question as never)));
-  return told({ kind: 'own draft', key, port: own as unknown as Port }, 'own draft');
+  return told({ kind: 'own draft', key, is: { how: 'running', port: own as unknown as Port } }, 'own draft');
 }
 
 const asked = { body: ladyBody, garment: 'skirt', choices: { skirtTo: 'calf' } };
@@ -176,12 +176,46 @@ describe('changed code', () => {
 
   test('that cannot be run hinders no other question for good', async () => {
     const problem = { code: 'draft-not-loaded', severity: 'error', path: '', message: 'No.' } as const;
-    void answer({ kind: 'own draft', key: 'broken', problem }, () => {});
+    void answer({ kind: 'own draft', key: 'broken', is: { how: 'stopped', problem } }, () => {});
     for (const [, kind, request] of everything) {
       const last = (await told(request('broken'), kind)).at(-1);
       expect(last?.kind).toBe(kind);
       if (last && 'issues' in last) expect(last.issues).toContainEqual(expect.objectContaining(problem));
     }
+  });
+
+  describe.each([
+    ['before it came', undefined],
+    ['before it said what it is', []],
+    ['in the midst of an answer', ['describe']],
+  ])('whoever waits for it %s', (when, answers) => {
+    const problem = { code: 'draft-mistake', severity: 'error', path: '', message: 'It was ended.' } as const;
+    test.each([
+      ['is told at once that other code draws since', { how: 'over' }, /changed since: ask again/],
+      ['is told at once why it was ended', { how: 'stopped', problem }, /It was ended/],
+    ] as const)('%s', async (_, is, says) => {
+      const key = `left ${when} ${is.how}`;
+      const request = { ...(everything[0]?.[2](key) as PageRequest), choices: {} } as PageRequest;
+      const waiting = told(request, 'drafted');
+      if (answers) {
+        const { port1: own, port2: its } = new MessageChannel();
+        open.push(own, its);
+        const last = new Promise<void>((resolve) => {
+          its.on('message', ({ kind }) => {
+            if (answers.includes(kind)) its.postMessage({ ...describing, garment: self });
+            else resolve();
+          });
+        });
+        const port = own as unknown as Port;
+        void answer({ kind: 'own draft', key, is: { how: 'running', port } }, () => {});
+        await last;
+      }
+      void answer({ kind: 'own draft', key, is }, () => {});
+      expect((await waiting)[0]).toMatchObject({ issues: [{ message: expect.stringMatching(says) }] });
+      // And the same code draws once it is handed over again.
+      await hand(key, run(wider) as (question: never) => unknown);
+      expect((await told(request, 'drafted'))[0]).toMatchObject({ made: { ok: true } });
+    });
   });
 
   test('that is no draft says what it lacks', async () => {

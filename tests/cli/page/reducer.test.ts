@@ -74,6 +74,24 @@ describe('what is typed', () => {
   });
 });
 
+describe('what is deleted', () => {
+  test('does not come back by an answer that was still to come', () => {
+    const begin = (number: number): PageAction => ({
+      ...{ does: 'within', view: 'worn' },
+      what: { does: 'begin', number, of: askedDraft(emptyState) },
+    });
+    const worn = (number: number): PageAction => ({
+      does: 'hear',
+      answer: { kind: 'wearing', number, share: 0.7 },
+    });
+    const gone = did([bust, begin(1), { does: 'forget' }]);
+    expect(did([worn(1)], gone).own.worn.busy).toBeUndefined();
+    const next = did([begin(gone.own.worn.number + 1), worn(1)], gone);
+    expect(next.own.worn.busy).toBe(0);
+    expect(did([worn(next.own.worn.number)], next).own.worn.busy).toBe(0.7);
+  });
+});
+
 describe('a view', () => {
   test('asks for no draft of its own, but pieces as files where they are to be shown', () => {
     const state = did([{ does: 'view', view: 'choose' }]);
@@ -356,5 +374,12 @@ describe('a drawing', () => {
     const state = did([bust, hear(1, lines('M0')), bust, hear(2, { made: { ...made, parts: {} } })]);
     expect(state.made?.parts.lines).toHaveLength(1);
     expect(taken(state)).toBeUndefined();
+  });
+
+  test('comes after all when it is wanted only once something stands in the way of the next', () => {
+    const ofLast = { lines: [piece('M0')] };
+    const state = did([bust, hear(1, { made: { ...made, parts: {} } }), bust, hear(2, { ofLast })]);
+    expect(state.made?.parts).toEqual(ofLast);
+    expect(did([bust, hear(1, { ofLast })]).made).toBeUndefined();
   });
 });

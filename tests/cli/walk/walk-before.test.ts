@@ -2,7 +2,11 @@ import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readReport } from '../../../cli/input/read-report.ts';
 import { garments } from '../../../drafts/garments.ts';
+import { compareDrafts } from '../../../engine/comparison/compare.ts';
+import { draftedNow } from '../../../engine/comparison/known-draft.ts';
+import { drafted, shippedBody } from '../../drafts/drafted.ts';
 import { measurements } from '../../engine/bib.ts';
 import { bodkin } from '../session.ts';
 
@@ -136,6 +140,18 @@ describe('walk --before what an earlier draft wrote', () => {
     const { measurements: _, fitting: __, ...rest } = JSON.parse(await readFile(file, 'utf8'));
     await writeFile(file, JSON.stringify(rest));
     expect((await bib('--before', file)).out).toMatch(/^not compared: measurements and fitting/m);
+  });
+
+  test('does not call a shape new of which the earlier report says nothing', () => {
+    const made = drafted('skirt', shippedBody('leading-lady'));
+    const { shapes: _, ...rest } = JSON.parse(JSON.stringify({ ...made.report, styling: made.styling }));
+    const earlier = readReport('report.json', rest);
+    if (!earlier.ok) throw new Error(JSON.stringify(earlier.issues));
+    const { shapes, notCompared } = compareDrafts(earlier.value, draftedNow(made));
+    expect(shapes).toEqual([]);
+    expect(notCompared.map(({ what }) => what)).toContainEqual(
+      `shapes: ${made.report.shapes.map(({ name }) => name).join(', ')}`,
+    );
   });
 
   test('leaves out what lies beside it of another draft, with a word', async () => {

@@ -1,6 +1,7 @@
 import { joinedFiles } from '../../../own-draft/draft-files.ts';
 import type { GarmentChoices } from '../../garment-choices.ts';
 import { saveFile } from '../../save-file.ts';
+import { useDroppedFiles } from '../use-dropped-files.ts';
 import type { Coding } from './coding.ts';
 import { openDraft } from './open-draft.ts';
 import type { Coded } from './own.ts';
@@ -19,6 +20,12 @@ export function Tools({ code, garments, tell, run }: ToolsProps) {
   const { of, original, changed, file, shows } = code;
   const isChanged = Object.keys(changed).length > 0;
   const begin = async (name: string): Promise<void> => tell(await beginning(name));
+  const open = async (draft: File): Promise<void> => tell(await openDraft(draft));
+  useDroppedFiles(([dropped]) => {
+    if (!dropped || !/\.[cm]?[jt]s$/i.test(dropped.name)) return false;
+    void open(dropped);
+    return true;
+  });
   return (
     <div class="code-tools">
       <p class="finder">
@@ -95,7 +102,7 @@ export function Tools({ code, garments, tell, run }: ToolsProps) {
             accept=".ts,.js,.mts,.mjs"
             onChange={async ({ currentTarget }) => {
               const [chosen] = currentTarget.files ?? [];
-              if (chosen) tell(await openDraft(chosen));
+              if (chosen) await open(chosen);
               currentTarget.value = '';
             }}
           />

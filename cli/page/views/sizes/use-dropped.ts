@@ -1,5 +1,5 @@
-import { useLayoutEffect } from 'preact/hooks';
 import { messageOf } from '../../../../drafts/index.ts';
+import { useDroppedFiles } from '../use-dropped-files.ts';
 import { filesTaken, textsOf } from './chart-files.ts';
 import type { SizesAction } from './own.ts';
 
@@ -9,21 +9,13 @@ export function useDropped(
   act: (what: SizesAction) => void,
   note: (notice: string) => void,
 ): void {
-  useLayoutEffect(() => {
-    const dropped = async (event: DragEvent): Promise<void> => {
-      const files = [...(event.dataTransfer?.files ?? [])];
-      if (files.length === 0) return;
-      event.preventDefault();
-      event.stopPropagation();
-      try {
-        const what = filesTaken(await textsOf(files), needs);
+  useDroppedFiles((files) => {
+    textsOf(files)
+      .then((texts) => {
+        const what = filesTaken(texts, needs);
         if (what) act(what);
-      } catch (error) {
-        note(messageOf(error));
-      }
-    };
-    // Before the page, which takes a file that is dropped for measurements.
-    addEventListener('drop', dropped, { capture: true });
-    return () => removeEventListener('drop', dropped, { capture: true });
+      })
+      .catch((error: unknown) => note(messageOf(error)));
+    return true;
   });
 }
