@@ -107,6 +107,8 @@ function checked(
 ): Result<Evaluation> {
   const { wearer, size, fitting } = body;
   const garment = withFields(drawn.value, {
+    // One of a copied draft may still be drawn as the one it was copied from.
+    name: draft.name,
     choices: madeOtherwise(draft.choices, styling),
     drawnFor: { wearer, size, fitting },
   });

@@ -38,7 +38,7 @@ const placed = (draft: Draft, source: DraftSource): Draft => ({
   placeOf: source.placeOf,
   draw: (...given) => {
     try {
-      return asGarment(draft.name, draft.draw(...given), source);
+      return asGarment(draft.draw(...given), source);
     } catch (error) {
       const issue = source.mistake(error);
       const place = issue.source ?? source.placeOf(['draw']);
@@ -48,18 +48,12 @@ const placed = (draft: Draft, source: DraftSource): Draft => ({
 });
 
 /** What a draft answers, or what is not as a garment should be in it. */
-function asGarment(name: string, drawn: Result<Garment>, source: DraftSource): Result<Garment> {
+function asGarment(drawn: Result<Garment>, source: DraftSource): Result<Garment> {
   if (drawn?.ok === false && Array.isArray(drawn.issues)) return drawn;
   if (drawn?.ok !== true)
     throw new DraftMistake(`draw should return what drawGarment does.${perhapsAwaited(drawn)}`, ['draw']);
   const checked = checkedGarment(drawn.value, drawn.issues);
-  if (checked.ok) {
-    const drawnAs = drawn.value.name;
-    if (drawnAs === name) return drawn;
-    throw new DraftMistake(`The draft “${name}” draws what it names “${drawnAs}”: give both one name.`, [
-      drawnAs,
-    ]);
-  }
+  if (checked.ok) return drawn;
   const issues = checked.issues.map((issue) => {
     const place = source.placeOf(issue.path.split('/')) ?? source.placeOf(['draw']);
     return place ? { ...issue, source: place } : issue;

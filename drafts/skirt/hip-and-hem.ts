@@ -35,7 +35,7 @@ export function hipAndHem({ choice, mm, ratio, size }: SkirtTable): HipAndHem {
   const [straight, more] = [size.hipGirth.value + straightEase.value, flareEase.value];
   const growing = (by: number): number =>
     choice.hemSweep === 'auto'
-      ? by + (straight + Math.sqrt(straight ** 2 + 4 * more * by)) / 2
+      ? by + straight / 2 + Math.hypot(straight / 2, Math.sqrt(more * by))
       : straight + by / (1 - more / straight);
   return { ease, hip, sweep: sweepOf(hip), sweepGrowing: (by) => (by < 0 ? straight + by : growing(by)) };
 }

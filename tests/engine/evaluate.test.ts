@@ -33,6 +33,11 @@ describe('evaluating', () => {
     expect(found.issues.map(({ path }) => path)).toContain('princess seam');
   });
 
+  test('gives a garment by the name of its draft, be it drawn by that of another', () => {
+    const found = evaluate({ ...bib, name: 'my-bib' }, measurements);
+    expect(found.ok && [found.value.garment.name, found.value.report.garment]).toEqual(['my-bib', 'my-bib']);
+  });
+
   test('gives the same garment to the byte each time', () => {
     const [once, twice] = [1, 2].map(() => evaluate(bib, measurements));
     expect(JSON.stringify(once)).toBe(JSON.stringify(twice));

@@ -221,11 +221,6 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: 'grainlin as',
     says: /No matching export/,
   },
-  'a name that is not the draft’s': {
-    change: ["drawGarment({ name: 'belt'", "drawGarment({ name: 'sash'"],
-    at: "drawGarment({ name: 'sash'",
-    says: /“belt” draws what it names “sash”: give both one name/,
-  },
   'a product with a star': {
     change: ['} of (hip girth', '} * (hip girth'],
     at: 'Girth there',

@@ -38,8 +38,10 @@ const above = ({ waistLevel }: Findings, at: string): number =>
   waistLevel.find((each) => each.at === at)?.above ?? Number.NaN;
 
 describe('a skirt alone', () => {
-  const eased = put('skirt', { waistEase: 30 }, {}, undefined, 14).found;
-  const close = put('skirt', { waistEase: 0 }, {}, undefined, 14).found;
+  // One with more room there hangs lower still.
+  const closeOverHip = { hipEase: 60 };
+  const eased = put('skirt', { waistEase: 30, ...closeOverHip }, {}, undefined, 14).found;
+  const close = put('skirt', { waistEase: 0, ...closeOverHip }, {}, undefined, 14).found;
   const places = ['centre front', 'front princess seam', 'side seam', 'back princess seam', 'centre back'];
 
   it('hangs from where the body is as large as its waist: below hers, and the lower the more ease it has', () => {
