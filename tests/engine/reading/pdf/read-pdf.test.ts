@@ -2,8 +2,15 @@ import { strFromU8, strToU8, unzlibSync, zlibSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readFonts } from '../../../../cli/files/fonts.ts';
 import { pdfFaults } from '../../../../engine/proven-pdf.ts';
-import type { PdfPath } from '../../../../engine/reading/pdf/pdf-page.ts';
+import type { Curve } from '../../../../engine/geometry/curve.ts';
+import { distance, type Point, point, vectorBetween } from '../../../../engine/geometry/point.ts';
+import { movedBy, turnedBy } from '../../../../engine/geometry/transform.ts';
+import { cross, dot, type Vector } from '../../../../engine/geometry/vector.ts';
+import { provenSheet } from '../../../../engine/proven-sheet.ts';
+import { isShown, joinTiles } from '../../../../engine/reading/pdf/join-tiles.ts';
+import type { PdfPage, PdfPath } from '../../../../engine/reading/pdf/pdf-page.ts';
 import { readPdf } from '../../../../engine/reading/pdf/read-pdf.ts';
+import { readSheet } from '../../../../engine/reading/read-sheet.ts';
 import { pdfOf } from '../../../../engine/render/pdf/write-pdf.ts';
 import { readPaper } from '../../../../engine/render/tiles/papers.ts';
 import { printPages } from '../../../../engine/render/tiles/print-pages.ts';
@@ -22,13 +29,69 @@ const printed = async (paper: string, made = skirt): Promise<Uint8Array> => {
   return pdfOf(pages.value.pages, 'skirt', await readFonts());
 };
 
+const controls = (curves: readonly Curve[]): readonly Point[] =>
+  curves.flatMap((curve) =>
+    curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to],
+  );
+
 const numbersOf = ({ curves, clip }: PdfPath): readonly number[] =>
-  [
-    ...curves.flatMap((curve) =>
-      curve.kind === 'line' ? [curve.from, curve.to] : [curve.from, curve.handle1, curve.handle2, curve.to],
-    ),
-    ...(clip ?? []),
-  ].flatMap(({ x, y }) => [x, y]);
+  [...controls(curves), ...(clip ?? [])].flatMap(({ x, y }) => [x, y]);
+
+/** The stitching and cutting lines of a written sheet: by piece, each under the tag that a PDF gives it. */
+function linesOfSheet(made: typeof skirt): ReadonlyMap<string, ReadonlyMap<string, readonly Curve[]>> {
+  const read = readSheet(provenSheet(made, {}).sheet);
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
+  const { garment, cutLines } = read.value;
+  return new Map(
+    garment.pieces.map(({ name, edges }) => [
+      name,
+      new Map([
+        [`cut|${name}|`, cutLines.get(name)?.curves ?? []],
+        ...edges.map((edge) => [`stitch|${name}|${edge.name}`, edge.curves] as const),
+      ]),
+    ]),
+  );
+}
+
+/**
+ * The greatest distance (mm) between control points of the lines of a piece on a sheet and on joined tiles, once it is laid upon
+ * them as nearly as it goes, moved and turned, never mirrored: Arun, Huang and Blostein, Least-squares fitting of two 3-D point
+ * sets, 1987, in the plane (from memory). Curves lie nowhere farther apart than their control points.
+ */
+function farthest(
+  sheet: ReadonlyMap<string, readonly Curve[]>,
+  tiles: ReadonlyMap<string, readonly Curve[]>,
+): number {
+  const pairs = Array.from(sheet).flatMap(([tag, curves]) => {
+    const there = tiles.get(tag) ?? [];
+    expect([tag, there.map(({ kind }) => kind)]).toEqual([tag, curves.map(({ kind }) => kind)]);
+    const ends = controls(there);
+    return controls(curves).map((at, i) => [at, ends[i] as Point] as const);
+  });
+  const [from, to] = [middleOf(pairs.map(([at]) => at)), middleOf(pairs.map(([, at]) => at))];
+  const arms = pairs.map(([a, b]) => [vectorBetween(from, a), vectorBetween(to, b)] as const);
+  const sum = (of: (a: Vector, b: Vector) => number) => arms.reduce((all, [a, b]) => all + of(a, b), 0);
+  const angle = Math.atan2(sum(cross), sum(dot));
+  const turned = turnedBy(from, angle);
+  const moves = movedBy(vectorBetween(from, to));
+  return Math.max(...pairs.map(([a, b]) => distance(moves(turned(a)), b)));
+}
+
+const middleOf = (points: readonly Point[]): Point => {
+  const mean = (along: 'x' | 'y') => points.reduce((all, at) => all + at[along], 0) / points.length;
+  return point(mean('x'), mean('y'));
+};
+
+/** Tiles joined by their crossing marks, as pdf.js reads them; each stitching and cutting line, which must show whole, by its tag. */
+function linesOfTiles(pages: readonly PdfPage[]): ReadonlyMap<string, readonly Curve[]> {
+  const isTiled = pages.length > 1;
+  const { lines, worstCrossing } = joinTiles(isTiled ? pages.slice(1) : pages);
+  const wanted = lines.filter(({ tag }) => /^(cut|stitch)\|/.test(tag));
+  expect(wanted.filter((line) => isTiled && !isShown(line))).toEqual([]);
+  expect(Math.max(worstCrossing, ...wanted.map((line) => line.apart))).toBeLessThan(0.05);
+  expect(new Set(wanted.map(({ tag }) => tag)).size).toBe(wanted.length);
+  return new Map(wanted.map(({ tag, curves }) => [tag, curves]));
+}
 
 let tiled: Uint8Array;
 beforeAll(async () => {
@@ -57,6 +120,19 @@ describe('a printed pattern read back from its bytes', () => {
       expect(Math.max(0, ...differences)).toBeLessThan(1e-3);
     }
   });
+
+  const bodies = ['leading-lady', 'scene-painter', 'wardrobe-mistress'];
+  it.each(bodies)('has the lines of the written sheet, to the twentieth of a millimetre: the dress of the %s', async (name) => {
+    const made = drafted('dress', shippedBody(name));
+    const sheet = linesOfSheet(made);
+    const count = Array.from(sheet.values(), (lines) => lines.size).reduce((a, b) => a + b);
+    for (const paper of ['a4', 'letter', 'roll:914']) {
+      const tiles = linesOfTiles(await readByPdfJs(await printed(paper, made)));
+      expect(tiles.size).toBe(count);
+      console.log(name, paper, count, Math.max(...Array.from(sheet.values(), (lines) => farthest(lines, tiles))));
+      for (const [piece, lines] of sheet) expect([piece, farthest(lines, tiles) < 0.05]).toEqual([piece, true]);
+    }
+  }, 60_000);
 
   it.each([
     // Half the width of its cutting line shows beside the edge of a tile that nothing joins to its own.
