@@ -66,11 +66,11 @@ function placedIn(
   return { file, line: later[0] ?? all.flat()[0] ?? made[0] ?? line };
 }
 
-/** The lines, from 1, on which a word stands in quotes, or as the name of a field. */
+/** The lines, from 1, on which a word stands in quotes, as the title of a sentence, or as the name of a field. */
 function linesWith(lines: readonly string[], word: string): readonly number[] {
   if (word === '') return [];
   const bare = word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-  const written = new RegExp(`['"\`]${bare}['"\`]|(?:^|\\{)\\s*${bare}\\s*:`);
+  const written = new RegExp(`['"\`]${bare}['"\`]|\`${bare}:|(?:^|\\{)\\s*${bare}\\s*:`);
   return lines.flatMap((text, i) => (written.test(text) ? [i + 1] : []));
 }
 

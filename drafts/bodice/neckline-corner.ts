@@ -133,7 +133,7 @@ function besidePrincess(
         pivot,
       );
       const up = table.measured(
-        'Arm fold above the bust level',
+        'Rise of the princess line to the arm fold',
         'on the drawing',
         pivot.y - across.y,
         across,

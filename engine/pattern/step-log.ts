@@ -6,6 +6,7 @@ import { awaitedInk, type StepInk } from './awaited-ink.ts';
 import { angleLies, type Dimension, type DimensionPart, lengthLies, partsLie } from './dimension.ts';
 import type { PlacedLine, Step } from './garment.ts';
 import { exactly, type Given, type Ground, type Mm, type Quantity, type QuantityUnit } from './quantity.ts';
+import { rulesToldApart } from './rules-told-apart.ts';
 import type { Sentence } from './sentence/sentence.ts';
 import type { SentenceParts } from './sentence/tokens.ts';
 import { stepSource } from './step-source.ts';
@@ -85,6 +86,7 @@ export interface StepLog {
 /** Starts an empty log. */
 export function stepLog(): StepLog {
   const entries: Entry[] = [];
+  const tellApart = rulesToldApart();
   const placed = new Map<Point, Ground>();
   const awaited = awaitedInk();
   let heading: string | undefined;
@@ -105,7 +107,10 @@ export function stepLog(): StepLog {
     return entry;
   };
   return {
-    take: (step) => entries.push({ step, heading, points: [], lines: [], dimensions: [], awaits: false }),
+    take: (step) => {
+      tellApart('given' in step ? step.given : step.from);
+      return entries.push({ step, heading, points: [], lines: [], dimensions: [], awaits: false });
+    },
     heading: (name) => {
       heading = name;
     },

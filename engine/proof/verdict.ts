@@ -4,6 +4,7 @@ import type { Issue } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import { provenSheet } from '../proven-sheet.ts';
 import { messageOf } from '../text/message-of.ts';
+import { calledAlike } from './called-alike.ts';
 import type { TrialCase } from './trial-case.ts';
 import { undeclared } from './undeclared.ts';
 
@@ -43,7 +44,11 @@ export function verdictOf(draft: Draft, { body, styling, readBack }: TrialCase):
 function found(draft: Draft, made: Evaluation, readBack: true | undefined): readonly Issue[] {
   if (!readBack) return made.report.issues;
   const { report } = provenSheet(made, { notches: notchesOf(made.styling) });
-  return [...report.issues, ...undeclared(draft, made.body, made.styling, made.garment)];
+  return [
+    ...report.issues,
+    ...calledAlike(draft, made.garment),
+    ...undeclared(draft, made.body, made.styling, made.garment),
+  ];
 }
 
 /** The verdict where the program itself came to an end over a case. */

@@ -107,6 +107,16 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: 'Half belt, top',
     says: /given 740, which has no origin/,
   },
+  'two rule tables of one letter': {
+    change: [
+      'const share =',
+      `const other = ruleTable('T', { seam: [3, 'mm', 'what the turning takes', commonPractice] });
+      mm\`Turning: depth \${choice.beltDepth} - \${other.seam}\`;
+      const share =`,
+    ],
+    at: 'at this share of the way',
+    says: /Two rules have the number T1: “what the turning takes” and “at this share of the way.*Give each ruleTable a letter/,
+  },
   'a rule without a source': {
     change: ['    commonPractice,\n', ''],
     at: 'hipTakesOver:',

@@ -94,6 +94,20 @@ describe('prove', () => {
     });
   });
 
+  it('tells of two steps of one title, with a line of it', async () => {
+    const { file, lineOf } = await belt('titles', ['Half belt, bottom:', 'Half belt, top:']);
+    const { code, result } = await proved(file, '--tries', '0');
+    expect(result.groups).toMatchObject([
+      {
+        outcome: 'not true',
+        code: 'steps-called-alike',
+        failure: true,
+        issue: { path: 'Half belt, top', source: { file, line: lineOf('Half belt, top:') } },
+      },
+    ]);
+    expect(code).toBe(1);
+  });
+
   it('is the same for the same seed, and another for another', async () => {
     const { file } = await belt('seeds');
     const [once, again, other] = [await proved(file), await proved(file), await proved(file, '--seed', '2')];

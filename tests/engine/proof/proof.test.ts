@@ -103,6 +103,24 @@ describe('what a draft says shapes it', () => {
     expect(outcome).toBe('not true');
   });
 
+  it('is told of steps that have one title, each title once', () => {
+    const step = { number: 1, says: ['as chosen'], source: 'choice', from: [] };
+    const steps = ['Depth', 'Width', 'Depth', 'Depth'].map((title, i) => ({ ...step, number: i + 1, title }));
+    const alike: Draft = {
+      ...bib,
+      placeOf: ([word]) => (word === 'Depth' ? { file: 'bib.ts', line: 7 } : undefined),
+      draw: (body, styling) => {
+        const drawn = bib.draw(body, styling);
+        return drawn.ok ? { ...drawn, value: { ...drawn.value, steps } } : drawn;
+      },
+    };
+    const { issues, outcome } = verdictOf(alike, { body: measurements, styling: {}, readBack: true });
+    expect(issues).toMatchObject([
+      { code: 'steps-called-alike', path: 'Depth', source: { file: 'bib.ts', line: 7 } },
+    ]);
+    expect(outcome).toBe('not true');
+  });
+
   it('may name what does not act in this styling', () => {
     expect(missing(grown(['stature', 'hipGirth'], 'hipGirth'), true)).toEqual([]);
   });
