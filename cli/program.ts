@@ -76,9 +76,9 @@ export async function run(given: readonly string[], session: Session): Promise<E
   };
   try {
     const { words, drafts } = await withOwnDrafts(given);
-    const names = drafts.map(({ name }) => name);
-    const others = session.garments.filter(({ name }) => !names.includes(name));
-    return await runCommand(words, { ...noting, garments: [...drafts, ...others] });
+    const own = Array.from(drafts.keys());
+    const others = session.garments.filter(({ name }) => own.every((draft) => draft.name !== name));
+    return await runCommand(words, { ...noting, garments: [...own, ...others], draftFiles: drafts });
   } catch (error) {
     if (!(error instanceof Unusable)) {
       await tellData([programFault(error)]);

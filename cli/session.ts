@@ -3,6 +3,8 @@ import type { Draft } from '../engine/pattern/draft.ts';
 /** What a command needs of the world around it. Tests hand in their own; `main.ts` hands in the process. */
 export interface Session {
   readonly garments: readonly Draft[];
+  /** The files of those that are drafts of one's own. */
+  readonly draftFiles?: ReadonlyMap<Draft, string>;
   /** Results, on standard output. Resolves when there is room for more. */
   readonly write: (text: string) => Promise<void>;
   /** Whether anybody still reads the results: `bodkin list | head -1` stops early. */

@@ -1,9 +1,11 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { garments } from '../drafts/garments.ts';
+import type { Draft } from '../engine/pattern/draft.ts';
 import type { TrialCase } from '../engine/proof/trial-case.ts';
 import { verdictOf } from '../engine/proof/verdict.ts';
 import type { FileLine } from './input/lines.ts';
 import { findGarment } from './input/options.ts';
+import type { DraftThere } from './many-bodies/draft-there.ts';
 import { walkLine } from './many-bodies/walk-line.ts';
 import type { WorkerTask } from './many-bodies/workers.ts';
 import { ownDraft } from './own-draft/own-draft.ts';
@@ -24,16 +26,16 @@ parentPort?.on('message', (batch: readonly unknown[]) => {
 async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
   switch (task.does) {
     case 'walk': {
-      const draft = findGarment(garments, task.garment);
+      const draft = await draftOf(task.draft);
       return (line) => walkLine(draft, task.styling, line as FileLine, () => performance.now(), task.lengths);
     }
     case 'wear': {
       const { wearLine } = await import('./wear/wear-line.ts');
-      const draft = findGarment(garments, task.garment);
+      const draft = await draftOf(task.draft);
       return (line) => wearLine(draft, task, line as FileLine, () => performance.now());
     }
     case 'prove': {
-      const draft = task.file === undefined ? findGarment(garments, task.garment) : await ownDraft(task.file);
+      const draft = await draftOf(task.draft);
       return (trial) => verdictOf(draft, trial as TrialCase);
     }
     case 'orders': {
@@ -41,4 +43,8 @@ async function workOf(task: WorkerTask): Promise<(item: unknown) => unknown> {
       return (line) => answerLine(line as FileLine);
     }
   }
+}
+
+async function draftOf({ garment, file }: DraftThere): Promise<Draft> {
+  return file === undefined ? findGarment(garments, garment) : ownDraft(file);
 }

@@ -1,8 +1,8 @@
-import { garments } from '../../drafts/garments.ts';
 import { resolveStyling } from '../../engine/pattern/styling-values.ts';
 import type { AskedGarment } from '../garment/drafted-garment.ts';
 import { Unusable } from '../input/unusable.ts';
 import type { ExitCode, Session } from '../session.ts';
+import { draftThere } from './draft-there.ts';
 import { eachBody } from './each-body.ts';
 import { walkLine } from './walk-line.ts';
 
@@ -18,10 +18,8 @@ export async function walkBodies(
 ): Promise<ExitCode> {
   const { draft, styling } = asked;
   refuseStyling(asked);
-  // Threads know the garments of the program; a draft written elsewhere is walked on this one.
-  const task = garments.includes(draft)
-    ? ({ does: 'walk', garment: draft.name, styling, lengths } as const)
-    : undefined;
+  const there = draftThere(draft, session.draftFiles?.get(draft));
+  const task = there && ({ does: 'walk', draft: there, styling, lengths } as const);
   const here = (line: Parameters<typeof walkLine>[2]) =>
     walkLine(draft, styling, line, session.clock, lengths);
   return eachBody(session, file, { label: 'walking', workers, batchSize, task, here });

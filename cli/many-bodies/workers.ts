@@ -2,25 +2,26 @@ import { Worker } from 'node:worker_threads';
 import type { WovenCloth } from '../../engine/cloth/cloth.ts';
 import { besideProgram } from '../beside.ts';
 import { reason } from '../input/reason.ts';
+import type { DraftThere } from './draft-there.ts';
 
-/** What a worker is told once, when it starts: what to do, with which garment; `file` where that is a draft of one's own. */
+/** What a worker is told once, when it starts: what to do, with which garment. */
 export type WorkerTask =
   | {
       readonly does: 'walk';
-      readonly garment: string;
+      readonly draft: DraftThere;
       readonly styling: unknown;
       /** Whether girths and lengths of edges are told too. */
       readonly lengths: boolean;
     }
   | {
       readonly does: 'wear';
-      readonly garment: string;
+      readonly draft: DraftThere;
       readonly styling: unknown;
       readonly cloth: WovenCloth;
       /** Size of triangles, mm. */
       readonly spacing: number;
     }
-  | { readonly does: 'prove'; readonly garment: string; readonly file: string | undefined }
+  | { readonly does: 'prove'; readonly draft: DraftThere }
   | { readonly does: 'orders' };
 
 /** Workers that work through batches, each on a thread of its own. */

@@ -13,18 +13,21 @@ import { Endless, withinTime } from './within-time.ts';
 
 /**
  * Takes `--draft FILE` out of a command line, wherever it stands and as often as it does: garments drafted elsewhere, each
- * the default export of a module, in TypeScript or JavaScript. Throws `Unusable` where a file holds none.
+ * the default export of a module, in TypeScript or JavaScript, with their files. Throws `Unusable` where a file holds none.
  */
 export async function withOwnDrafts(
   words: readonly string[],
-): Promise<{ readonly words: readonly string[]; readonly drafts: readonly Draft[] }> {
+): Promise<{ readonly words: readonly string[]; readonly drafts: ReadonlyMap<Draft, string> }> {
   const left: string[] = [];
-  const drafts: Draft[] = [];
+  const drafts = new Map<Draft, string>();
   for (let i = 0; i < words.length; i++) {
     const word = words[i] ?? '';
     const [, joined] = /^--draft=(.*)$/s.exec(word) ?? [];
     if (word !== '--draft' && joined === undefined) left.push(word);
-    else drafts.push(await ownDraft(joined ?? words[++i]));
+    else {
+      const file = joined ?? words[++i] ?? '';
+      drafts.set(await ownDraft(file), file);
+    }
   }
   return { words: left, drafts };
 }
@@ -36,8 +39,8 @@ const deepest = 200;
 const longest = 20_000;
 
 /** The draft in a file of one's own, checked as far as it can be unread; what it throws later is told with its line. */
-export async function ownDraft(file: string | undefined): Promise<Draft> {
-  if (file === undefined || file === '')
+export async function ownDraft(file: string): Promise<Draft> {
+  if (file === '')
     throw unusable('draft-missing', '--draft', 'Say which file holds the draft: --draft ./my-apron.ts.');
   Error.stackTraceLimit = Math.max(Error.stackTraceLimit, deepest);
   const source = draftSource(file, resolve(file));

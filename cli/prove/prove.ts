@@ -1,6 +1,5 @@
 import { availableParallelism } from 'node:os';
 import { Command, Option } from 'commander';
-import { garments } from '../../drafts/garments.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { type Group, grouped, type Tried } from '../../engine/proof/groups.ts';
 import { shrunk } from '../../engine/proof/shrink.ts';
@@ -8,6 +7,7 @@ import { sketchNotes } from '../../engine/proof/sketch-notes.ts';
 import { type TrialCase, trialCases } from '../../engine/proof/trial-case.ts';
 import { thrownVerdict, type Verdict, verdictOf } from '../../engine/proof/verdict.ts';
 import { findGarment, jsonOption, wholeNumber, workersOption } from '../input/options.ts';
+import { draftThere } from '../many-bodies/draft-there.ts';
 import { startWorkers } from '../many-bodies/workers.ts';
 import { progress } from '../output/progress.ts';
 import { say } from '../output/say.ts';
@@ -79,12 +79,13 @@ interface Judging {
   readonly stop: () => Promise<void>;
 }
 
-/** On threads where they can find the draft for themselves: by its name among those of the program, or in its file. */
+/** On threads where they can find the draft for themselves. */
 function judging(session: Session, draft: Draft, file: string | undefined, workers: number): Judging {
-  if (workers > 1 && (file !== undefined || garments.includes(draft)))
+  const there = draftThere(draft, file);
+  if (workers > 1 && there)
     return startWorkers<TrialCase, Verdict>(
       workers,
-      { does: 'prove', garment: draft.name, file },
+      { does: 'prove', draft: there },
       session.tell,
       (_, error) => thrownVerdict(error),
     );

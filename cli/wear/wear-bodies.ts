@@ -1,7 +1,7 @@
-import { garments } from '../../drafts/garments.ts';
 import type { WovenCloth } from '../../engine/cloth/cloth.ts';
 import type { AskedGarment } from '../garment/drafted-garment.ts';
 import type { FileLine } from '../input/lines.ts';
+import { draftThere } from '../many-bodies/draft-there.ts';
 import { eachBody } from '../many-bodies/each-body.ts';
 import { refuseStyling } from '../many-bodies/walk-bodies.ts';
 import type { ExitCode, Session } from '../session.ts';
@@ -23,10 +23,9 @@ export async function wearBodies(
   refuseStyling(asked);
   const { draft, styling } = asked;
   const how = { styling, cloth, spacing };
-  // Threads know the garments of the program. A body takes seconds: each is handed over alone.
-  const task = garments.includes(draft)
-    ? ({ does: 'wear', garment: draft.name, ...how } as const)
-    : undefined;
+  const there = draftThere(draft, session.draftFiles?.get(draft));
+  const task = there && ({ does: 'wear', draft: there, ...how } as const);
   const here = (line: FileLine) => wearLine(draft, how, line, session.clock);
+  // A body takes seconds: each is handed over alone.
   return eachBody(session, file, { label: 'wearing', workers, batchSize: 1, task, here });
 }

@@ -97,11 +97,47 @@ if (!isMainThread) {
     180_000,
   );
 
-  test('holds a draft of one’s own to everybody on two threads as on one', async () => {
+  /** The belt as a draft of one's own, in the folder: its file. */
+  const ownBelt = async (name: string, change: (source: string) => string = (same) => same) => {
     const source = readFileSync(new URL('../drafts/belt.ts', import.meta.url), 'utf8');
-    const file = join(folder, 'my-belt.ts');
+    const file = join(folder, name);
     const own = source.replaceAll(/'\.\.\/\.\.\/(drafts|engine)\/[^']*'/g, "'bodkin'");
-    await writeFile(file, `${own}\nexport default belt;\n`);
+    await writeFile(file, `${change(own)}\nexport default belt;\n`);
+    return file;
+  };
+
+  test('walks many bodies with a draft of one’s own on two threads, which a body that fills one’s memory does not end', async () => {
+    const file = await ownBelt('greedy-belt.ts', (source) =>
+      source.replace(
+        'const top =',
+        `if (size.waistGirth.value > 900)
+        for (const kept: unknown[][] = []; ; ) kept.push(new Array(1e6).fill({ girth: size.waistGirth }));
+      const top =`,
+      ),
+    );
+    const rows = Array.from({ length: 4 }, (_, i) =>
+      JSON.stringify({
+        ...measurements,
+        id: `body ${i}`,
+        ...(i === 1 && { waistGirth: 95, hipGirth: 112, bustGirth: 110 }),
+      }),
+    );
+    const bodies = join(folder, 'greedy.ndjson');
+    await writeFile(bodies, rows.join('\n'));
+    const words = ['walk', 'belt', '--draft', file, '--bodies', bodies, '--workers', '2'];
+    const ran = await runFile(process.execPath, [program, ...words]).catch((error) => error);
+    const answers = ran.stdout
+      .trim()
+      .split('\n')
+      .map((line: string) => JSON.parse(line));
+    expect(answers.map(({ ok }: { ok: unknown }) => ok)).toEqual([true, false, true, true]);
+    expect(answers[1].issues).toMatchObject([{ code: 'program-fault' }]);
+    expect(ran.stderr).toMatch(/a thread stopped \(.*memory.*\); what it had in work is taken up again/);
+    expect(ran.code).toBe(70);
+  }, 120_000);
+
+  test('holds a draft of one’s own to everybody on two threads as on one', async () => {
+    await ownBelt('my-belt.ts');
     const prove = async (workers: string): Promise<string> => {
       const words = ['prove', './my-belt.ts', '--tries', '8', '--workers', workers];
       return (await runFile(process.execPath, [program, ...words], { cwd: folder })).stdout;

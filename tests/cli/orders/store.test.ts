@@ -277,7 +277,7 @@ describe('threads', () => {
       export default defineDraft({ name: 'endless', title: 'Endless', shapedBy: [], choices: [], draw: () => { for (;;); } });`,
     );
     const told: string[] = [];
-    const task = { does: 'prove', garment: 'endless', file: endless } as const;
+    const task = { does: 'prove', draft: { garment: 'endless', file: endless } } as const;
     const pool = startWorkers<unknown, string>(
       1,
       task,
