@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import { Command, Option } from 'commander';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { type Group, grouped, type Tried } from '../../engine/proof/groups.ts';
+import { nearestFirst } from '../../engine/proof/nearest-first.ts';
 import { shrunk } from '../../engine/proof/shrink.ts';
 import { sketchNotes } from '../../engine/proof/sketch-notes.ts';
 import { type TrialCase, trialCases } from '../../engine/proof/trial-case.ts';
@@ -55,7 +56,7 @@ async function prove(session: Session, name: string, options: ProveOptions): Pro
   const judge = judging(session, draft, file, options.workers);
   try {
     const tried = await tryAll(cases, judge.work, bar.reached);
-    const groups = await smallest(grouped(tried), bodies[0], judge.work);
+    const groups = await smallest(grouped(tried), nearestFirst(bodies), judge.work);
     const drawn = tried.find(({ verdict }) => verdict.outcome === 'true');
     const proof: Proof = {
       garment: draft.name,
@@ -118,13 +119,13 @@ async function tryAll(
 /** Each group with a case as small as can be found; what is said of it is said of that one. */
 const smallest = (
   groups: readonly Group[],
-  usual: TrialCase['body'] | undefined,
+  plainer: readonly TrialCase['body'][],
   work: Judging['work'],
 ): Promise<readonly Group[]> =>
   Promise.all(
     groups.map(async (group) => {
       let { issue } = group;
-      const found = await shrunk(group.smallest, usual, async (smaller) => {
+      const found = await shrunk(group.smallest, plainer, async (smaller) => {
         const [verdict] = await work([smaller]);
         const same = verdict?.issues.find(({ code }) => code === group.code);
         if (!same || verdict?.outcome !== group.outcome) return false;

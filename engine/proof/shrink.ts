@@ -6,11 +6,11 @@ const ATTEMPTS = 40;
 /**
  * A case of which the same comes with fewer choices made otherwise: they are dropped in halves, in quarters, at last one
  * by one, until none can be (A. Zeller and R. Hildebrandt, 2002, "Simplifying and isolating failure-inducing input"),
- * and the body is given up for a usual one where that is enough.
+ * and the body is given up for the first of the plainer ones with which it comes too.
  */
 export async function shrunk(
   found: TrialCase,
-  usual: TrialCase['body'] | undefined,
+  plainer: readonly TrialCase['body'][],
   same: (smaller: TrialCase) => Promise<boolean>,
 ): Promise<TrialCase> {
   let attempts = ATTEMPTS;
@@ -31,9 +31,11 @@ export async function shrunk(
     if (!dropped && size === 1) break;
     size = dropped ? Math.min(size, Math.max(1, names.length)) : Math.ceil(size / 2);
   }
-  if (usual === undefined || best.body === usual) return best;
-  const plainer = { ...best, body: usual };
-  return (await still(plainer)) ? plainer : best;
+  for (const body of plainer) {
+    if (body === best.body) return best;
+    if (await still({ ...best, body })) return { ...best, body };
+  }
+  return best;
 }
 
 const only = (styling: TrialCase['styling'], names: readonly string[]): TrialCase['styling'] =>

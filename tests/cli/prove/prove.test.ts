@@ -67,6 +67,20 @@ describe('prove', () => {
     expect(sum).toBe(result.drafts);
   });
 
+  it('tells a fault for large bodies only of the one of them that is most like the leading lady', async () => {
+    const { file } = await belt('large', [
+      'ease: styling.waistEase,',
+      'ease: styling.waistEase + (size.hipGirth.value > 1150 && styling.beltDepth > 80 ? 9 : 0),',
+    ]);
+    const { result } = await proved(file, '--tries', '60');
+    expect(result.groups).toMatchObject([
+      { code: 'girth-does-not-close', smallest: { body: { name: 'wardrobe mistress' } } },
+    ]);
+    expect(Object.keys(result.groups[0].smallest.styling)).toEqual(['beltDepth']);
+    const { out } = await bodkin(['prove', file, '--tries', '60', '--workers', '1'], { columns: 60 });
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(60);
+  });
+
   it('fails where nobody can be drafted, though each is refused by name', async () => {
     const { file } = await belt('nobody', [
       "isLong('it is evenly deep'",

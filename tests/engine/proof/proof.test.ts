@@ -4,6 +4,7 @@ import type { Draft } from '../../../engine/pattern/draft.ts';
 import type { Choice } from '../../../engine/pattern/styling.ts';
 import { resolveStyling } from '../../../engine/pattern/styling-values.ts';
 import { grouped } from '../../../engine/proof/groups.ts';
+import { nearestFirst } from '../../../engine/proof/nearest-first.ts';
 import { shrunk } from '../../../engine/proof/shrink.ts';
 import { type TrialCase, trialCases } from '../../../engine/proof/trial-case.ts';
 import { type Verdict, verdictOf } from '../../../engine/proof/verdict.ts';
@@ -137,7 +138,7 @@ describe('a case made smaller', () => {
   it.each([[['c3']], [['c0', 'word']], [['c2', 'c5', 'c11']], [[]]])(
     'keeps only what it takes: %j',
     async (names) => {
-      const { styling, body } = await shrunk(found, measurements, needs(...names));
+      const { styling, body } = await shrunk(found, [measurements], needs(...names));
       expect(Object.keys(styling).toSorted()).toEqual([...names].toSorted());
       expect(body).toBe(measurements);
     },
@@ -145,12 +146,34 @@ describe('a case made smaller', () => {
 
   it('keeps the body where it takes that', async () => {
     const same = async (smaller: TrialCase): Promise<boolean> => smaller.body.name === 'own-odd';
-    expect(await shrunk(found, measurements, same)).toEqual({ body: { name: 'own-odd' }, styling: {} });
+    expect(await shrunk(found, [measurements], same)).toEqual({ body: { name: 'own-odd' }, styling: {} });
+  });
+
+  it('is told of the first body with which it comes, of those that are plainer', async () => {
+    const [small, large, larger] = ['small', 'large', 'larger'].map((name) => ({ ...measurements, name }));
+    const same = async ({ body }: TrialCase): Promise<boolean> => body !== small;
+    const bodies = [small, large, larger].flatMap((body) => body ?? []);
+    expect((await shrunk(found, bodies, same)).body).toBe(large);
+    const ofLarge = { ...found, body: large as TrialCase['body'] };
+    expect((await shrunk(ofLarge, bodies, same)).body).toBe(large);
+  });
+
+  it('is told of bodies in the order in which they are like the usual one, whatever their units', () => {
+    const { bustGirth, waistGirth, hipGirth, backNeckPointToWaist } = measurements;
+    const grown = (by: number) => {
+      const inches = (cm: number) => (by * cm) / 2.54;
+      const [bust, waist, hip] = [bustGirth, waistGirth, hipGirth].map(inches);
+      const girths = { bustGirth: bust, waistGirth: waist, hipGirth: hip };
+      return { name: `by ${by}`, units: 'in', ...girths, backNeckPointToWaist: backNeckPointToWaist / 2.54 };
+    };
+    const bodies = [measurements, grown(1.2), {}, grown(1.05), grown(0.9)];
+    const names = nearestFirst(bodies).map(({ name }) => name);
+    expect(names).toEqual([measurements.name, 'by 1.05', 'by 0.9', 'by 1.2', undefined]);
   });
 
   it('is given up after some attempts', async () => {
     let asked = 0;
-    await shrunk(found, measurements, async () => {
+    await shrunk(found, [measurements], async () => {
       asked += 1;
       return false;
     });
