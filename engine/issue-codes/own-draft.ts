@@ -9,7 +9,7 @@ export const ownDraftCodes = {
     'Two things the draft asks for exclude each other, whoever is measured. Mend the draft; your measurements are not to blame.',
   'draft-not-pure':
     'The draft draws something else when it draws the same again. Take out randomness, clocks and what it keeps between two drawings.',
-  'steps-called-alike':
+  'draft-steps-alike':
     'Steps of the construction have one title, so that they cannot be told apart. Give each a title of its own.',
   'shaped-by-incomplete':
     'A measurement changes the garment, and the draft does not name it in shapedBy. Add it, or leave off reading it.',

@@ -9,7 +9,7 @@ export function calledAlike({ placeOf }: Draft, { steps }: Garment): readonly Is
   return Array.from(new Set(again), (title): Issue => {
     const source = placeOf?.([title]);
     return {
-      code: 'steps-called-alike',
+      code: 'draft-steps-alike',
       severity: 'error',
       path: title,
       message: `More than one step has the title “${title}”. Give each its own, so that it can be asked for.`,

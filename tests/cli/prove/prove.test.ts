@@ -114,7 +114,7 @@ describe('prove', () => {
     expect(result.groups).toMatchObject([
       {
         outcome: 'not true',
-        code: 'steps-called-alike',
+        code: 'draft-steps-alike',
         failure: true,
         issue: { path: 'Half belt, top', source: { file, line: lineOf('Half belt, top:') } },
       },

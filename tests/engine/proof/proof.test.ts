@@ -117,7 +117,7 @@ describe('what a draft says shapes it', () => {
     };
     const { issues, outcome } = verdictOf(alike, { body: measurements, styling: {}, readBack: true });
     expect(issues).toMatchObject([
-      { code: 'steps-called-alike', path: 'Depth', source: { file: 'bib.ts', line: 7 } },
+      { code: 'draft-steps-alike', path: 'Depth', source: { file: 'bib.ts', line: 7 } },
     ]);
     expect(outcome).toBe('not true');
   });
