@@ -1,5 +1,6 @@
 import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
+import { figure } from '../../engine/text/figure.ts';
 import { straight } from '../piece-edges.ts';
 import { drawAcrossFront } from './across-front.ts';
 import { bustDart, heldIn } from './bust-dart.ts';
@@ -133,11 +134,27 @@ function slopedTo(
   if (lower.underBust.value === levels.underBust.value) return { centre, side: level };
   const { bust, underBust, sideWaist } = levels;
   const seam = table.mm`Front side seam at the under-bust level: front width ${widths.front} - side seam ${widths.sideAtWaist} x (under-bust level ${underBust} - bust level ${bust}) / (waist level at the side seam ${sideWaist} - bust level ${bust}) - what it gives in ${widths.sideUnderBust}`;
+  const [wide, down] = [seam.value - level.value, lower.underBust.value - underBust.value];
+  if (wide <= down) {
+    refuseNarrow(table, wide, down);
+    return { centre, side: level };
+  }
   return {
     centre,
     side: table.mm`Side front panel, lower down: side seam ${seam} - root of (square of (side seam ${seam} - panel at the level ${level}) - square of (front under-bust level ${lower.underBust} - under-bust level ${underBust}))`,
   };
 }
+
+/** Refuses a side front that is no wider (mm) than its under-bust seam lies lower: no slope is so steep. */
+const refuseNarrow = (table: FoundationTable, wide: number, down: number): void =>
+  table.refuse({
+    code: 'measurements-contradict',
+    severity: 'error',
+    path: 'underBustGirth',
+    message: `Under the bust the side front panel would be only ${figure(wide)} mm wide, and its seam lies ${figure(down)} mm lower than the under-bust level. Measure again: under-bust girth (larger would help), bust girth (smaller would help), bust point width (smaller would help).`,
+    value: wide,
+    limits: { min: down, unit: 'mm' },
+  });
 
 /** Places the edges at a level of the front, and draws the level to them. */
 function placeEdges(

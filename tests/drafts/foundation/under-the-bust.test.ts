@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { foundationRules } from '../../../drafts/foundation/rules.ts';
+import { garments } from '../../../drafts/index.ts';
+import { evaluate } from '../../../engine/evaluate.ts';
 import { bodyForm } from '../../../engine/form/body-form.ts';
 import { distance } from '../../../engine/geometry/point.ts';
 import { bodyGrid } from '../../plausible-bodies.ts';
@@ -56,5 +58,19 @@ describe('the front under the bust', () => {
     const cups = [82, 78, 74, 70, 66].map((underBustGirth) => lower({ underBustGirth }));
     for (const [i, cup] of cups.entries()) expect(cup).toBeGreaterThanOrEqual(cups[i - 1] ?? 0);
     expect((cups.at(-1) ?? 0) - (cups[0] ?? 0)).toBeGreaterThan(10);
+  });
+
+  // A full breast on narrow ribs, much taken in at the princess seam: no slope leads from there to the side seam.
+  it('is refused by the choice that leaves the side front no width to slope over', () => {
+    const slight = { units: 'mm', bustGirth: 750, waistGirth: 618, hipGirth: 863, backNeckPointToWaist: 403 };
+    const body = { ...slight, stature: 1650, cup: 'H' };
+    for (const draft of [garments.trial, garments.bodice, garments.dress]) {
+      const { ok, issues } = evaluate(draft, body, { waistEase: 76.2, princessOffset: 15.7 });
+      expect(ok).toBe(false);
+      expect(issues.map(({ code, path }) => [code, path])).toContainEqual([
+        'styling-cannot-agree',
+        'waistEase',
+      ]);
+    }
   });
 });
