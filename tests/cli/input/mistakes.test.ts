@@ -148,7 +148,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     says: /no curve called “uper”/,
   },
   'a plan that cuts nothing': {
-    change: ['return (solution) => {', 'const cut: any = (solution: any) => {'],
+    change: ['return (solution) => {', 'const cut = (solution) => {'],
     at: 'drawGarment({ name',
     says: /should return a function that cuts its pieces/,
   },
@@ -222,7 +222,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     says: /draw should return what drawGarment does/,
   },
   'a draw that lets its garment be waited for': {
-    change: ['draw: (body, chosen, solver) =>', 'draw: async (body, chosen, solver): Promise<any> =>'],
+    change: ['draw: (body, chosen, solver) =>', 'draw: async (body, chosen, solver): Promise<never> =>'],
     at: 'draw: async',
     says: /draw should return what drawGarment does/,
   },
@@ -242,7 +242,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     says: /A length is never typed: make it a choice or a rule/,
   },
   'a sentence without what computes it': {
-    change: ['const share = ratio`', 'const share: any = `'],
+    change: ['const share = ratio`', 'const share = `'],
     at: 'Girth there',
     says: /what is put in is a text, as of a step without mm, angle or ratio/,
   },
@@ -278,7 +278,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     says: /“the bottom fits” .*cannot be had/,
   },
   'a seam of one edge that is no list': {
-    change: ["const ref = [{ piece: 'belt', edge }]", "const ref: any = { piece: 'belt', edge }"],
+    change: ["const ref = [{ piece: 'belt', edge }]", "const ref = { piece: 'belt', edge }"],
     at: 'plainSeam(`belt, $',
     says: /sews the seam “belt, top” of what is no list of edges/,
   },
@@ -291,7 +291,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     says: /more than one seam “belt, top”/,
   },
   'cutting that is to be waited for': {
-    change: ['return (solution) => {', 'return async (solution: any): Promise<any> => {'],
+    change: ['return (solution) => {', 'return async (solution) => {'],
     at: 'drawGarment({ name',
     says: /should return \{ ok: true, .*It is there at once, so it has no “async”/,
   },
@@ -304,12 +304,12 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     says: /A function calls itself without end\./,
   },
   'something asked of nothing': {
-    change: ['const frontTop =', '(null as any).width;\n      const frontTop ='],
-    at: '(null as any)',
+    change: ['const frontTop =', '(null as unknown as DOMRect).width;\n      const frontTop ='],
+    at: '(null as unknown',
     says: /“width” is asked of something that is nothing here \(null\)/,
   },
   'a function that there is not': {
-    change: ["sketch.line('centre back'", "(sketch as any).lines('centre back'"],
+    change: ["sketch.line('centre back'", "(sketch as unknown as typeof table).lines('centre back'"],
     at: "lines('centre back'",
     says: /“sketch\.lines” is no function here/,
   },
