@@ -4,6 +4,12 @@ import type { Obstacle } from './obstacle.ts';
 /** Pressure for each mm that cloth and body give way under it, N/mm^3: hard for a body, soft enough to be solved well. */
 export const GIVING_WAY = 0.01;
 
+/**
+ * Between the nodes of a grid a distance is up to so much too large, mm, and may shrink faster than a point comes nearer: only
+ * one that has moved by less than this share of what is left is surely still clear.
+ */
+const [GRID_ERROR, SURELY] = [4, 0.7];
+
 /** How far cloth slides before friction holds it with full force, mm. */
 const CREEP = 0.5;
 
@@ -19,7 +25,7 @@ export class Contact implements Force {
   readonly #areas: Float64Array;
   readonly #off: number;
   readonly #friction: number;
-  /** Where each point was when its distance was last asked, and that distance: a point cannot have come nearer than it moved. */
+  /** Where each point was when its distance was last asked, and that distance. */
   readonly #asked: Float64Array;
   readonly #found: Float64Array;
   #places: Float64Array | undefined;
@@ -51,7 +57,7 @@ export class Contact implements Force {
     const dy = py - (asked[3 * i + 1] as number);
     const dz = pz - (asked[3 * i + 2] as number);
     const moved = dx * dx + dy * dy + dz * dz;
-    const clear = (found[4 * i] as number) - this.#off;
+    const clear = SURELY * ((found[4 * i] as number) - this.#off - GRID_ERROR);
     if (clear > 0 && moved < clear * clear) return 0;
     if (moved !== 0) {
       this.#obstacle(i)(px, py, pz, found.subarray(4 * i, 4 * i + 4));
