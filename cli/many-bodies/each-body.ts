@@ -3,6 +3,7 @@ import type { FileLine } from '../input/lines.ts';
 import { unusable } from '../input/unusable.ts';
 import { progress } from '../output/progress.ts';
 import type { ExitCode, Session } from '../session.ts';
+import { soonerOnceMany } from './compile-sooner.ts';
 import { inBatches, inOrder } from './in-order.ts';
 import { faultOf, type WalkedLine } from './walk-line.ts';
 import { startWorkers, type WorkerTask } from './workers.ts';
@@ -37,12 +38,14 @@ export async function eachBody(
   const pool = workers > 1 && task ? startWorkers(workers, task, session.tell, faultOf) : undefined;
   const work = async (batch: readonly FileLine[]): Promise<readonly WalkedLine[]> =>
     pool ? pool.work(batch) : batch.map(here);
+  const drafted = soonerOnceMany();
   let gravest: ExitCode = 0;
   let any = false;
   try {
     const batches = inBatches(bodyLines(file), batchSize);
     for await (const { item, answer } of inOrder(batches, work, workers * batchesEach)) {
       any = true;
+      drafted(answer.length);
       if (!session.isRead()) break;
       for (const { code } of answer) if (code > gravest) gravest = code;
       await session.write(answer.map(({ text }) => text).join(''));

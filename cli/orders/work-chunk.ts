@@ -5,6 +5,7 @@ import { type OnFull, writeWhole } from '../files/whole-file.ts';
 import { longestLine } from '../input/json-line.ts';
 import { type FileLine, lines } from '../input/lines.ts';
 import { unusable } from '../input/unusable.ts';
+import { soonerOnceMany } from '../many-bodies/compile-sooner.ts';
 import { inBatches, inOrder } from '../many-bodies/in-order.ts';
 import { startWorkers, type WorkerPool } from '../many-bodies/workers.ts';
 import { type AnsweredLine, faultOf } from './answer.ts';
@@ -36,7 +37,11 @@ export async function* answersTo(
   threads: number,
 ): AsyncGenerator<readonly AnsweredLine[]> {
   const batches = inBatches(orders, batchSize);
-  for await (const { answer } of inOrder(batches, pool.work, threads * batchesEach)) yield answer;
+  const drafted = soonerOnceMany();
+  for await (const { answer } of inOrder(batches, pool.work, threads * batchesEach)) {
+    drafted(answer.length);
+    yield answer;
+  }
 }
 
 /**
