@@ -7,7 +7,10 @@ const MANY = 4000;
  * Hears how many garments more were drafted by all of so many threads, and what share of all that makes, 0 where nobody knows: then as
  * many are to come as there were. Once so many are to come that it pays, V8 compiles sooner.
  */
-export function soonerForMany(threads: number): (more: number, share: number) => void {
+export function soonerForMany(
+  threads: number,
+  sooner = compileSooner,
+): (more: number, share: number) => void {
   let drafted = 0;
   let isSooner = false;
   return (more, share) => {
@@ -15,7 +18,7 @@ export function soonerForMany(threads: number): (more: number, share: number) =>
     const toCome = share > 0 ? drafted / share - drafted : drafted;
     if (isSooner || toCome < MANY * threads) return;
     isSooner = true;
-    compileSooner();
+    sooner();
   };
 }
 
