@@ -80,8 +80,8 @@ describe.each(made)('the lesson for %s, %s %o', (body, garment, styling) => {
   });
 });
 
-/** What a place says as it is printed: `131.1 out, 17.9 down`. */
-const PLACE = /([\d.]+) (out|the other way), ([\d.]+) (down|up)/g;
+/** What a place in a row says as it is printed: `131.1 by 17.9`, `20 the other way by 30 up`. */
+const PLACE = /(\d+(?:\.\d+)?)( the other way)? by (\d+(?:\.\d+)?)( up)?/g;
 
 /** All that can be drawn by the words of a lesson alone, with a ruler: strokes from place to place, by drawing. */
 function ruled(garment: Garment): ReadonlyMap<string, readonly Curve[]> {
@@ -92,7 +92,7 @@ function ruled(garment: Garment): ReadonlyMap<string, readonly Curve[]> {
   for (const words of said) {
     const on = /^On the (.+?), /.exec(words)?.[1] ?? '';
     const places = [...words.matchAll(PLACE)].map(([, x, across, y, along]) =>
-      point(across === 'out' ? Number(x) : -Number(x), along === 'down' ? Number(y) : -Number(y)),
+      point(across ? -Number(x) : Number(x), along ? -Number(y) : Number(y)),
     );
     const between = places.slice(1).map((to, i): Curve => ({ kind: 'line', from: places[i] ?? to, to }));
     strokes.set(on, [...(strokes.get(on) ?? []), ...between]);

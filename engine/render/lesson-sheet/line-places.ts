@@ -4,7 +4,7 @@ import type { PlacedLine } from '../../pattern/garment.ts';
 import { unbroken } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 import type { Drawing } from './drawings.ts';
-import { placeWords } from './places.ts';
+import { placeInRow } from './places.ts';
 
 /**
  * Straight strokes from place to place stray by no more than this from a curve, mm. With what a place is rounded by (a tenth
@@ -27,9 +27,9 @@ export function linePlaces({ on, added, before }: Drawing, units: Unit): readonl
     const places = placesAlong(line);
     const told = isStraight(line) && [places.at(0), places.at(-1)].every((end) => end && isTold(end));
     if (told) return [];
-    const words = places.map((place) => placeWords(place, units)).join('; ');
-    const runs = isStraight(line) ? 'straight between' : 'through';
-    return [unbroken(`On the ${on}, ${line.name} ${runs}: ${words}.`)];
+    const row = places.map((place) => placeInRow(place, units)).join('; ');
+    const straight = isStraight(line) ? 'straight, ' : '';
+    return [unbroken(`On the ${on}, ${line.name}, ${straight}out by down: ${row}.`)];
   });
 }
 

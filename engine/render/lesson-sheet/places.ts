@@ -16,7 +16,11 @@ export function placesOf({ draws }: Step, units: Unit): readonly string[] {
 }
 
 /** A place on a drawing, from where its two first lines cross: `131.1 out, 17.9 down`. */
-export function placeWords({ x, y }: Point, units: Unit): string {
-  const figure = (mm: number): string => lengthFigure(Math.abs(mm), units, SIXTEENTHS);
-  return `${figure(x)} ${x < 0 ? 'the other way' : 'out'}, ${figure(y)} ${y < 0 ? 'up' : 'down'}`;
-}
+const placeWords = ({ x, y }: Point, units: Unit): string =>
+  `${figure(x, units)} ${x < 0 ? 'the other way' : 'out'}, ${figure(y, units)} ${y < 0 ? 'up' : 'down'}`;
+
+/** The same in a row of many, which says once that they lie so far out by so far down: `131.1 by 17.9`. */
+export const placeInRow = ({ x, y }: Point, units: Unit): string =>
+  `${figure(x, units)}${x < 0 ? ' the other way' : ''} by ${figure(y, units)}${y < 0 ? ' up' : ''}`;
+
+const figure = (mm: number, units: Unit): string => lengthFigure(Math.abs(mm), units, SIXTEENTHS);

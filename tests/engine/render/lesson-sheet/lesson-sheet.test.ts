@@ -92,9 +92,9 @@ describe('the lesson', () => {
       }),
       {},
     ).chapters.flatMap(({ steps }) => steps.flatMap(({ lines }) => lines));
-    expect(told[0]).toBe('On the back, hem straight between: 0 out, 500 down; 150 out, 400 down.');
-    expect(told[1]).toMatch(/^On the back, armhole through: 100 out, 0 down; .* 0 out, 100 down\.$/);
-    const places = [...(told[1] ?? '').matchAll(/([\d.]+) out, ([\d.]+) down/g)];
+    expect(told[0]).toBe('On the back, hem, straight, out by down: 0 by 500; 150 by 400.');
+    expect(told[1]).toMatch(/^On the back, armhole, out by down: 100 by 0; .* 0 by 100\.$/);
+    const places = [...(told[1] ?? '').matchAll(/(\d+(?:\.\d+)?) by (\d+(?:\.\d+)?)/g)];
     for (const [, x, y] of places) expect(Math.hypot(Number(x), Number(y))).toBeCloseTo(100, 0);
     expect(places.length).toBeGreaterThanOrEqual(90 / 10);
     expect(told).toHaveLength(2);
