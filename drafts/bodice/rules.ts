@@ -185,6 +185,12 @@ export const bodiceRules = ruleTable('B', {
     '... of what the upper chest girth is over this, or it would draw the back up',
     'judged on eight worn bodices',
   ],
+  waistSlants: [
+    45,
+    'degrees',
+    'the waist of a side panel meets its princess seam no further off level: steeper it would fold back on the seam',
+    commonPractice,
+  ],
 });
 
 /** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
