@@ -23,8 +23,17 @@ const clearance = 3;
 /** How large letters are, as a share of the usual size, and how far they keep from every line, mm. */
 type Try = readonly [setting: number, away: number];
 
-/** Letters no smaller than this are set smaller before the wearer's measurements are left out, as a share of the usual size. */
-const READABLE = 0.7;
+/**
+ * Letters that are tried in turn before the wearer's measurements are left out: as long as they can be read well. In each turn
+ * smaller letters come before broken lines.
+ */
+const readable: readonly (readonly Try[])[] = [
+  [
+    [1, clearance],
+    [0.85, clearance],
+  ],
+  [[0.7, clearance]],
+];
 
 /** What is tried in turn: how large the letters are, and how far from every line. */
 const tries: readonly Try[] = [
@@ -40,15 +49,15 @@ export interface LabelRow {
 }
 
 /**
- * The label of a piece, at the roomiest place inside it. A narrow piece has its lines broken and its letters set smaller, as
+ * The label of a piece, at the roomiest place inside it. A narrow piece has its letters set smaller and its lines broken, as
  * long as they can be read well; then it goes without the wearer's measurements, its letters get smaller still, and at last
  * every row finds a place of its own.
  * Undefined where there is no room even so.
  */
 export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly InkWords[] | undefined {
-  const whole = wearer === undefined ? [] : ways([...lines, ...wearer]);
-  const readable = tries.filter(([setting]) => setting >= READABLE);
-  for (const [setting, away, said] of [...tried(readable, whole), ...tried(tries, ways(lines))]) {
+  const withWearer = wearer === undefined ? [] : ways([...lines, ...wearer]);
+  const whole = readable.flatMap((turn) => withWearer.flatMap((each) => tried(turn, [each])));
+  for (const [setting, away, said] of [...whole, ...tried(tries, ways(lines))]) {
     const rows: readonly LabelRow[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
       ...said.map((text) => ({ text, size: textSizes.plain * setting, heading: false })),
