@@ -6,8 +6,9 @@ import { fairLines } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { SideSeam } from '../foundation/side-seam.ts';
 import { keepNear } from '../keep-near.ts';
-import { leastRadius, bodiceRules as rules } from './rules.ts';
+import { bodiceRules as rules } from './rules.ts';
 import type { HalfStyle, StyleLines } from './style-lines.ts';
+import { leastRadius } from './turnable.ts';
 
 /** An armhole's two curves in the sketch, from the shoulder past the fold of the arm to the underarm. */
 export type ArmholeCurves = readonly [upper: string, lower: string];

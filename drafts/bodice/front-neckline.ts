@@ -3,8 +3,9 @@ import { atLeastRound } from '../../engine/constraints/statements.ts';
 import type { Curve } from '../../engine/geometry/curve.ts';
 import { fairLine } from '../fair-lines.ts';
 import { easedLine } from './eased-line.ts';
-import { bodiceRules as rules, turnable } from './rules.ts';
+import { bodiceRules as rules } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
+import { turnable } from './turnable.ts';
 
 /** Asks for the front neckline of a plain front, from the fold to its corner or to the shoulder. */
 export function planFrontNeckline(

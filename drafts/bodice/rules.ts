@@ -188,14 +188,7 @@ export const bodiceRules = ruleTable('B', {
   waistSlants: [
     45,
     'degrees',
-    'the waist of a side panel meets its princess seam no further off level: steeper it would fold back on the seam',
+    'a side panel’s waist slants no more where it meets its princess seam',
     commonPractice,
   ],
 });
-
-/** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
-export const turnable = (allowance: number): number => allowance + 1;
-
-/** The same for an armhole or a cap, which is also sewn to a sleeve. */
-export const leastRadius = (allowance: number): number =>
-  Math.max(bodiceRules.leastRadius.value, turnable(allowance));
