@@ -32,6 +32,7 @@ describe('what runs within a time', () => {
 describe('a draft of one’s own that never ends', () => {
   const source = {
     placeOf: (words: readonly string[]) => (words.includes('draw') ? { file: 'bib.ts', line: 4 } : undefined),
+    exported: () => undefined,
     mistake: () => ({ code: 'draft-mistake', severity: 'error', path: '', message: '' }) as const,
   };
   const endless: Draft = {
