@@ -22,6 +22,8 @@ export interface Session {
    * program waits.
    */
   readonly onInterrupt: (told: () => void) => () => void;
+  /** Told while a file of one's own is read as a module, which nothing on this thread can end; and of none once it is. */
+  readonly reading?: (file: string | undefined) => void;
   /** Milliseconds since some fixed moment. */
   readonly clock: () => number;
 }

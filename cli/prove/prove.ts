@@ -49,7 +49,8 @@ export const proveCommand = (session: Session, finish: (code: ExitCode) => void)
 
 async function prove(session: Session, name: string, options: ProveOptions): Promise<ExitCode> {
   const file = /\.[cm]?[jt]s$/.test(name) ? name : undefined;
-  const draft = file === undefined ? findGarment(session.garments, name) : await ownDraft(file);
+  const draft =
+    file === undefined ? findGarment(session.garments, name) : await ownDraft(file, session.reading);
   const bodies = await demoBodies();
   const cases = trialCases(draft.choices, bodies, options);
   const bar = progress(session, 'proving');
