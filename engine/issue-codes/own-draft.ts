@@ -11,6 +11,8 @@ export const ownDraftCodes = {
     'Two things the draft asks for exclude each other, whoever is measured. Mend the draft; your measurements are not to blame.',
   'draft-not-pure':
     'The draft draws something else when it draws the same again. Take out randomness, clocks and what it keeps between two drawings.',
+  'draft-given-otherwise':
+    'The draft draws with another number than was measured or chosen. Hand drawGarment the body and the styling as they are.',
   'draft-steps-alike':
     'Steps of the construction have one title, so that they cannot be told apart. Give each a title of its own.',
   'shaped-by-incomplete':
