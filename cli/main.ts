@@ -1,5 +1,6 @@
 import { garments } from '../drafts/garments.ts';
 import { hasOwnDraft, runApart } from './apart/run-apart.ts';
+import { leadsNowhere } from './files/leads-nowhere.ts';
 import { reason } from './input/reason.ts';
 import { run } from './program.ts';
 import { FAULT, hasLeft, processSession } from './session.ts';
@@ -19,7 +20,7 @@ process.stderr.on('error', (error: NodeJS.ErrnoException) => {
 
 try {
   const words = process.argv.slice(2);
-  const session = processSession(garments);
+  const session = processSession(garments, leadsNowhere(1));
   process.exitCode = await (hasOwnDraft(words) ? runApart(words, session) : run(words, session));
 } catch (error) {
   const trace = process.env.BODKIN_DEBUG && error instanceof Error ? `\n${error.stack}` : '';
