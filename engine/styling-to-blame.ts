@@ -30,7 +30,7 @@ const MOST_STEPS = 250;
  * usual choices take: what the drafts took is not left for finding what excludes each other. A step of what sticks costs a
  * sixth of a step of such a garment, which is cut and checked too.
  */
-const USUAL_IN_ALL = 16;
+const USUAL_IN_ALL = 14;
 
 /** Finding what excludes each other takes no more steps than so many garments with the usual choices: a draft and a half of a trial. */
 const USUAL_FOR_REASONS = 9;
