@@ -1,4 +1,4 @@
-import { cross, minus, plus } from '../../geometry/space.ts';
+import { cross, minus } from '../../geometry/space.ts';
 import type { Seen } from '../../render/form/view.ts';
 import { element, type Node } from '../../render/markup.ts';
 import { fixed } from '../../text/figure.ts';
@@ -6,6 +6,7 @@ import type { WornMap } from './maps.ts';
 import { pieceTints } from './piece-tints.ts';
 import { STEEP } from './seen-lines.ts';
 import { BEYOND, type SeenPart, type SeenWorn } from './seen-worn.ts';
+import { shadeBands } from './shade-bands.ts';
 import type { ShownWorn } from './shown-worn.ts';
 
 const skin = '#efe6df';
@@ -13,34 +14,41 @@ const skin = '#efe6df';
 /** The form is drawn so far behind where it is, mm, that cloth which lies on it covers it. */
 const BEHIND = 12;
 
-/** The colour of each triangle of the cloth: its piece's tint, shaded, or what a map says. */
-export function coloursOf(
-  { worn }: ShownWorn,
-  { cloth }: SeenWorn,
-  map: WornMap | undefined,
-): readonly string[] {
-  if (map) return map.colours;
+/** A triangle of the cloth, or a part of it, that is drawn in one colour. */
+interface Painted {
+  readonly corners: readonly Seen[];
+  readonly fill: string;
+}
+
+/** What the triangle of that number is drawn as. */
+export type Paint = (t: number) => readonly Painted[];
+
+/** Cloth in its pieces' tints, shaded, or in the colours of a map. */
+export function paintOf({ worn }: ShownWorn, { cloth }: SeenWorn, map: WornMap | undefined): Paint {
+  if (map) return (t) => [{ corners: cornersOf(cloth, t), fill: map.colours[t] as string }];
   const { panels } = worn.sewn;
   const tints = pieceTints(panels.map(({ panel }) => panel.name));
-  return panels.flatMap(({ panel, triangles: [first, count] }) =>
-    Array.from({ length: count }, (_, i) => shaded(cloth, first + i, tints.get(panel.name) ?? skin)),
+  const tintOf = panels.flatMap(({ panel, triangles: [, count] }) =>
+    Array.from({ length: count }, () => tints.get(panel.name) as string),
   );
+  return (t) => shaded(cloth, t, tintOf[t] as string);
 }
 
 /** The facets that are in sight, the farthest first. */
-export function facetsOf(seen: SeenWorn, high: number, colours: readonly string[]): readonly Node[] {
+export function facetsOf(seen: SeenWorn, high: number, paint: Paint): readonly Node[] {
   const facets: { readonly depth: number; readonly fill: string; readonly d: string }[] = [];
-  const put = ({ points, triangles }: SeenPart, t: number, fill: string, behind = 0): void => {
-    const corners = cornersOf(triangles, t).map((p) => points[p] as Seen) as [Seen, Seen, Seen];
+  const put = (part: SeenPart, t: number, paint: Paint, behind = 0): void => {
+    const corners = cornersOf(part, t);
     if (!corners.some(([right, up, near]) => seen.isSeen([right, up, near + STEEP]))) return;
     if (Math.min(...corners.map(([, up]) => high - up)) > high - seen.low + BEYOND) return;
     if (Math.max(...corners.map(([, up]) => high - up)) < 0) return;
-    const depth = corners.reduce((sum, [, , near]) => sum + near, 0) / 3;
-    facets.push({ depth: depth - behind, fill, d: triangle(corners, high) });
+    const depth = corners.reduce((sum, [, , near]) => sum + near, 0) / 3 - behind;
+    for (const { corners: own, fill } of paint(t)) facets.push({ depth, fill, d: outline(own, high) });
   };
   const { cloth, form } = seen;
-  for (let t = 0; t < form.triangles.length / 3; t++) if (isTurned(form, t)) put(form, t, skin, BEHIND);
-  for (let t = 0; t < cloth.triangles.length / 3; t++) put(cloth, t, colours[t] as string);
+  for (let t = 0; t < form.triangles.length / 3; t++)
+    if (isTurned(form, t)) put(form, t, (own) => [ofSkin(form, own)], BEHIND);
+  for (let t = 0; t < cloth.triangles.length / 3; t++) put(cloth, t, paint);
   facets.sort((a, b) => a.depth - b.depth);
   const runs: Node[] = [];
   for (let i = 0; i < facets.length; ) {
@@ -55,8 +63,8 @@ export function facetsOf(seen: SeenWorn, high: number, colours: readonly string[
 /** A place on the page: `high` is the height of its upper edge. */
 export const place = ([u, v]: Seen, high: number): string => `${fixed(u, 1)} ${fixed(high - v, 1)}`;
 
-/** A triangle on the page, in whole tenths of a mm, so that two that share a corner share it still. */
-function triangle(corners: readonly Seen[], high: number): string {
+/** A closed run of corners on the page, in whole tenths of a mm, so that what shares a corner shares it still. */
+function outline(corners: readonly Seen[], high: number): string {
   let [x, y] = [0, 0];
   const steps = corners.map(([right, up]) => {
     const [toX, toY] = [Math.round(10 * right), Math.round(10 * (high - up))];
@@ -67,32 +75,61 @@ function triangle(corners: readonly Seen[], high: number): string {
   return `M${steps[0]}l${steps.slice(1).join(' ')}Z`;
 }
 
-const cornersOf = (triangles: ArrayLike<number>, t: number): readonly [number, number, number] => [
-  triangles[3 * t] as number,
-  triangles[3 * t + 1] as number,
-  triangles[3 * t + 2] as number,
+const atCorners = <Kind>(
+  triangles: ArrayLike<number>,
+  t: number,
+  of: (p: number) => Kind,
+): readonly [Kind, Kind, Kind] => [
+  of(triangles[3 * t] as number),
+  of(triangles[3 * t + 1] as number),
+  of(triangles[3 * t + 2] as number),
 ];
 
+const cornersOf = ({ points, triangles }: SeenPart, t: number): readonly [Seen, Seen, Seen] =>
+  atCorners(triangles, t, (p) => points[p] as Seen);
+
 /** Whether a triangle whose corners run anticlockwise from outside shows its outside. */
-function isTurned({ points, triangles }: SeenPart, t: number): boolean {
-  const [a, b, c] = cornersOf(triangles, t).map((p) => points[p] as Seen) as [Seen, Seen, Seen];
+function isTurned(part: SeenPart, t: number): boolean {
+  const [a, b, c] = cornersOf(part, t);
   return cross(minus(b, a), minus(c, a))[2] > 0;
 }
 
-/** How light a tint is where the cloth turns away from the light, which comes from the left, above and before whoever looks. */
-const [DARKEST, LIGHT] = [0.66, [-0.35, 0.45, 0.82] as const];
+/** Light comes from the left, above and before whoever looks. */
+const LIGHT = [-0.35, 0.45, 0.82] as const;
 
-/** Shades that are told apart: fewer colours, smaller files. */
-const SHADES = 40;
+/** How light a tint is where no light falls on it: a form is shaded less, to stand back behind what it wears. */
+const DARKEST = { cloth: 0.66, form: 0.82 } as const;
 
-/** A tint darkened where the cloth turns away from the light; its inside is in the shade. */
-function shaded(part: SeenPart, t: number, tint: string): string {
-  const normals = cornersOf(part.triangles, t).map((p) => part.normals[p] as Seen);
-  const normal = normals.reduce((sum, each) => plus(sum, each));
-  const lit =
-    LIGHT.reduce((sum, way, k) => sum + way * (normal[k] as number), 0) / (Math.hypot(...normal) || 1);
-  const light = isTurned(part, t) ? DARKEST + (1 - DARKEST) * Math.max(0, lit) : DARKEST;
-  const step = Math.round(light * SHADES) / SHADES;
-  const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(tint.slice(at, at + 2), 16) * step));
+/** Shades that are told apart: fewer of them, smaller files. */
+const SHADES = 14;
+
+/** A triangle in its tint, darkened where it turns away from the light; the inside is in the shade. */
+function shaded(part: SeenPart, t: number, tint: string): readonly Painted[] {
+  const corners = cornersOf(part, t);
+  if (!isTurned(part, t)) return [{ corners, fill: darkened(tint, DARKEST.cloth, 0) }];
+  const lights = atCorners(part.triangles, t, (p) => litBy(part.normals[p] as Seen));
+  return shadeBands(corners, lights, SHADES).map((band) => ({
+    corners: band.corners,
+    fill: darkened(tint, DARKEST.cloth, band.shade / (SHADES - 1)),
+  }));
+}
+
+const litBy = (normal: Seen): number =>
+  Math.max(
+    0,
+    LIGHT.reduce((sum, way, k) => sum + way * (normal[k] as number), 0),
+  );
+
+/** A triangle of a form, which are small enough to be of one shade each. */
+function ofSkin(part: SeenPart, t: number): Painted {
+  const lights = atCorners(part.triangles, t, (p) => litBy(part.normals[p] as Seen));
+  const shade = Math.round((lights.reduce((sum, light) => sum + light) / 3) * SHADES) / SHADES;
+  return { corners: cornersOf(part, t), fill: darkened(skin, DARKEST.form, shade) };
+}
+
+/** A tint in a light from 0, where it is as dark as it gets, to 1. */
+function darkened(tint: string, darkest: number, light: number): string {
+  const by = darkest + (1 - darkest) * light;
+  const channels = [1, 3, 5].map((at) => Math.round(Number.parseInt(tint.slice(at, at + 2), 16) * by));
   return `#${channels.map((value) => value.toString(16).padStart(2, '0')).join('')}`;
 }

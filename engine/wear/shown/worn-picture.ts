@@ -2,7 +2,7 @@ import type { ViewName } from '../../render/form/view.ts';
 import { document, element, type Node, words } from '../../render/markup.ts';
 import { fixed } from '../../text/figure.ts';
 import { type DrawnKind, drawnLines, type LineInSight } from './drawn-lines.ts';
-import { coloursOf, facetsOf, place } from './facets.ts';
+import { facetsOf, paintOf, place } from './facets.ts';
 import { LEGEND, legendOf, lettering } from './legend.ts';
 import type { WornMap } from './maps.ts';
 import { BEYOND, type SeenWorn, seenWorn } from './seen-worn.ts';
@@ -71,7 +71,7 @@ function wornSide(shown: ShownWorn, view: ViewName, title: string, as: DrawnAs):
   const names = as === 'lines' ? MARGIN : NAMES;
   const [left, width, tall] = [-reach - MARGIN, 2 * reach + MARGIN + names, height + (map ? LEGEND : 0)];
   const told = map ? `${title}, ${view}: ${map.title.toLowerCase()}` : `${title}, ${view}`;
-  const facets = as === 'lines' ? [] : facetsOf(seen, high, coloursOf(shown, seen, map));
+  const facets = as === 'lines' ? [] : facetsOf(seen, high, paintOf(shown, seen, map));
   const across = { x: String(left), width: String(width) };
   const node = element(
     'svg',
