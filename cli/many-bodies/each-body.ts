@@ -3,6 +3,7 @@ import type { FileLine } from '../input/lines.ts';
 import { unusable } from '../input/unusable.ts';
 import { progress } from '../output/progress.ts';
 import type { ExitCode, Session } from '../session.ts';
+import { soonerForMany } from './compile-sooner.ts';
 import { inBatches, inOrder } from './in-order.ts';
 import { faultOf, type WalkedLine } from './walk-line.ts';
 import { startWorkers, type WorkerTask } from './workers.ts';
@@ -37,6 +38,7 @@ export async function eachBody(
   const pool = workers > 1 && task ? startWorkers(workers, task, session.tell, faultOf) : undefined;
   const work = async (batch: readonly FileLine[]): Promise<readonly WalkedLine[]> =>
     pool ? pool.work(batch) : batch.map(here);
+  const drafted = soonerForMany(workers);
   let gravest: ExitCode = 0;
   let any = false;
   try {
@@ -46,7 +48,9 @@ export async function eachBody(
       if (!session.isRead()) break;
       for (const { code } of answer) if (code > gravest) gravest = code;
       await session.write(answer.map(({ text }) => text).join(''));
-      bar.reached(size > 0 ? (item.at(-1)?.end ?? 0) / size : 0);
+      const share = size > 0 ? (item.at(-1)?.end ?? 0) / size : 0;
+      bar.reached(share);
+      drafted(answer.length, share);
     }
     if (!any)
       throw unusable(

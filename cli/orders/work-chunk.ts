@@ -5,6 +5,7 @@ import { type OnFull, writeWhole } from '../files/whole-file.ts';
 import { longestLine } from '../input/json-line.ts';
 import { type FileLine, lines } from '../input/lines.ts';
 import { unusable } from '../input/unusable.ts';
+import { soonerForMany } from '../many-bodies/compile-sooner.ts';
 import { inBatches, inOrder } from '../many-bodies/in-order.ts';
 import { startWorkers, type WorkerPool } from '../many-bodies/workers.ts';
 import { type AnsweredLine, faultOf } from './answer.ts';
@@ -26,8 +27,17 @@ const patience = 120_000;
  * Threads that answer orders; one alone too, so that this one is free to tell the server that the work goes on, and an order that
  * ends a thread ends no more than that.
  */
-export const orderPool = (threads: number, told: (words: string) => void): OrderPool =>
-  startWorkers(threads, { does: 'orders' }, told, faultOf, patience);
+export function orderPool(threads: number, told: (words: string) => void): OrderPool {
+  const pool: OrderPool = startWorkers(threads, { does: 'orders' }, told, faultOf, patience);
+  const drafted = soonerForMany(threads);
+  return {
+    ...pool,
+    work: (batch) => {
+      drafted(batch.length, 0);
+      return pool.work(batch);
+    },
+  };
+}
 
 /** The answers to orders, batch by batch, in their order and in constant memory. */
 export async function* answersTo(

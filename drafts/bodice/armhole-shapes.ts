@@ -28,7 +28,7 @@ export const armholeShapes = (cut: PanelCut, body: Body, plain: boolean): readon
 
 /** How long the armholes are, for this bust and this arm. */
 function girths(cut: PanelCut, { size }: Body): readonly ShapeClaim[] {
-  const outside = armholeOutside(cut.plan.lines.style);
+  const outside = armholeOutside(cut.plan);
   const chain = (half: Half, times = 1): LengthPart => ({
     kind: 'chain',
     chain: armholeToShoulder(cut, half),
@@ -65,6 +65,6 @@ function acrossBack(cut: PanelCut, measured: number): ShapeClaim {
       middle: { piece: 'centre back', edge: 'centre back' },
       plus: -measured / 2,
     },
-    armholeOutside(lines.style),
+    armholeOutside(cut.plan),
   );
 }

@@ -4,8 +4,8 @@ import { vectorBetween } from '../../engine/geometry/point.ts';
 import { angleOf } from '../../engine/geometry/vector.ts';
 import { fairLine } from '../fair-lines.ts';
 import type { Foundation } from '../foundation/foundation.ts';
-import { turnable } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
+import { turnable } from './turnable.ts';
 
 /**
  * Asks for the back neckline, from the centre to the corner at the strap or to the shoulder. A round one bends no tighter

@@ -8,7 +8,8 @@ import { planArmhole } from './armholes.ts';
 import { type BackLines, planBack } from './back-lines.ts';
 import { planBackNeckline } from './back-neckline.ts';
 import { type FrontLines, planFront } from './front-lines.ts';
-import { planFrontNeckline } from './front-neckline.ts';
+import { necklineSide, planFrontNeckline } from './front-neckline.ts';
+import { sideFrontShoulder } from './shoulder-line.ts';
 import { planSides } from './side-lines.ts';
 import type { StyleLines } from './style-lines.ts';
 
@@ -57,6 +58,14 @@ export function planBodice(
       halfWaist.value - backWaist,
     ),
   );
+  const plan = { foundation, lines, back, front, necklines };
+  drawCurves(table, plan);
+  return plan;
+}
+
+/** Says which curves were asked for, and draws them, with the straight lines that the style puts between them. */
+function drawCurves(table: FoundationTable, { foundation, lines, back, front, necklines }: BodicePlan): void {
+  const { halfWaist } = foundation.widths;
   table.say`Curves of the back: the princess edges equal from level to level, the armhole square to the shoulder and to the side seam, the neckline square to the centre back; every curve as fair as these allow`;
   table.curves('back', [
     ...back.centrePrincess,
@@ -74,16 +83,16 @@ export function planBodice(
     ...front.side,
   ]);
   if (necklines.front !== undefined) table.curves('front', [necklines.front]);
+  const neckSide = necklineSide(lines);
+  if (neckSide) table.line('front', 'neckline side', [neckSide]);
   const centreFront = straight(lines.front.centre, foundation.front.centreWaist);
   table.line('front', 'centre front', centreFront);
-  const { princess, outer } = lines.front;
-  if (style.shoulder === 'whole')
-    table.line('front', 'shoulder, dart closed', straight(princess.side, outer));
+  const shoulder = sideFrontShoulder(lines);
+  if (shoulder.length > 0) table.line('front', 'shoulder, dart closed', shoulder);
   table.say`Waist: whole and without corners across its seams, half of it ${halfWaist} mm long, shared by front and back as drawn`;
   table.curves('back', [back.centreWaist, back.sideWaist]);
   table.curves('front', [front.sideWaist, front.centreWaist]);
   table.laidOut(halfWaist, 1, () => waistLines({ back, front }));
-  return { foundation, lines, back, front, necklines };
 }
 
 /** Half the waist as it lies on the drawings of back and front. */

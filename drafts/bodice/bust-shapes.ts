@@ -4,7 +4,7 @@ import type { EdgeRef } from '../../engine/pattern/seam.ts';
 import type { EdgeChain, ShapeClaim } from '../../engine/pattern/shape.ts';
 import type { Foundation } from '../foundation/foundation.ts';
 import { bodiceBands as bands } from './bands.ts';
-import { thisBody } from './outside-bands.ts';
+import { beyondChordOutside, sewnInOutside } from './outside-bands.ts';
 import type { PanelCut } from './panel-cut.ts';
 import type { Style } from './style.ts';
 
@@ -50,15 +50,13 @@ export function bustShapes({ plan }: PanelCut, cupDifference: number): readonly 
     claim(
       bands.beyondChord,
       { kind: 'fullest', of: sidePrincess, line: 'bust level', say: 'beyond chord' },
-      thisBody,
+      beyondChordOutside(plan),
     ),
     claimAbout(
       bands.sewnIn,
       asked,
       { kind: 'sewn-in angle', a: sidePrincess, b: centrePrincess(plan.lines.style) },
-      plan.lines.style.front === 'plain'
-        ? 'both edges run smoothly from bust to ribs, and so are steeper halfway than the straight cones that this is reckoned from: more where the cup is full. Try the trial bodice on, and let the seam out under the bust where it stands off'
-        : 'the cloth has more or less room for the bust than cup and front length ask for',
+      sewnInOutside(plan),
       'angle sewn in over the bust',
     ),
   ];

@@ -6,7 +6,14 @@ import { distance, type Point, turnedAbout } from '../../engine/geometry/point.t
 import { claim, type SourcedBand } from '../../engine/pattern/band-table.ts';
 import type { ShapeClaim } from '../../engine/pattern/shape.ts';
 import { bodiceBands as bands } from './bands.ts';
-import { armholeOutside, thisBody } from './outside-bands.ts';
+import {
+  acrossFrontOutside,
+  bustDartOutside,
+  necklineOutside,
+  princessOutside,
+  thisBody,
+  underarmOutside,
+} from './outside-bands.ts';
 import type { PanelCut } from './panel-cut.ts';
 
 /** A figure that only the draft knows, in mm or degrees as its band is. */
@@ -26,20 +33,20 @@ export function bodiceFigures({ plan, armholes }: PanelCut, body: Body): readonl
   const middle = (armhole: Edge): Point => pointAlong(armhole, edgeLength(armhole) / 2).point;
   const acrossFront = turnedAbout(middle(frontArmhole), front.pivot, -front.turned).x;
   return [
-    figure(bands.armholeLevel, underarm.value - size.scyeDepth),
-    figure(bands.acrossFront, acrossFront - size.acrossFrontWidth / 2, armholeOutside(style)),
+    figure(bands.armholeLevel, underarm.value - size.scyeDepth, underarmOutside(plan)),
+    figure(bands.acrossFront, acrossFront - size.acrossFrontWidth / 2, acrossFrontOutside(plan)),
     figure(bands.frontShoulder, slope(lines.front.square, front.turned)),
     figure(bands.backShoulder, slope(lines.back.square, lines.back.turned)),
-    bustDart(degrees(lines.front.turned + lines.front.turnedIn), cupOf(body).letter),
+    bustDart(degrees(lines.front.turned + lines.front.turnedIn), cupOf(body).letter, bustDartOutside(plan)),
     figure(bands.bustPointDown, size.neckShoulderPointToBustPoint),
     figure(bands.bustPointOut, size.bustPointWidth / 2),
     figure(bands.underBustSeam, front.underBust.side.y - bust.value),
-    figure(bands.sideSeam, distance(front.side.underarm, front.side.waist)),
+    figure(bands.sideSeam, distance(front.side.underarm, front.side.waist), underarmOutside(plan)),
     figure(bands.sideAtWaist, widths.sideAtWaist.value),
-    figure(bands.frontPrincessAtWaist, widths.frontPrincess.waist.value),
+    figure(bands.frontPrincessAtWaist, widths.frontPrincess.waist.value, princessOutside),
     figure(bands.backPrincessAtWaist, widths.backPrincess.waist.value),
     figure(bands.centreBackAtWaist, widths.centreBackAtWaist.value),
-    figure(bands.neckline, bust.value - lines.front.corner.y),
+    figure(bands.neckline, bust.value - lines.front.corner.y, necklineOutside(plan)),
     ...(style.shoulder === 'strap'
       ? [
           figure(bands.strapWidth, onShoulder.outer - onShoulder.inner),
@@ -50,9 +57,8 @@ export function bodiceFigures({ plan, armholes }: PanelCut, body: Body): readonl
 }
 
 /** The bust dart, degrees; its usual angle grows with the cup. */
-function bustDart(value: number, cup: string): ShapeClaim {
+function bustDart(value: number, cup: string, outside: string): ShapeClaim {
   const small = ['less than AA', 'AA', 'A'].includes(cup);
   const band = small ? bands.dartToA : ['B', 'C'].includes(cup) ? bands.dartToC : bands.dartFromD;
-  const outside = 'the measured front length asks for it, or the cup is outside A to E';
   return { ...figure(band, value, outside), name: 'bust dart angle' };
 }

@@ -8,7 +8,7 @@ import { keepNear } from '../keep-near.ts';
 import { type ArmholeCurves, type ArmholeLine, runsOn } from './armholes.ts';
 import { type CentrePrincess, canBeSewn, climbing, type SidePrincess, sewTogether } from './front-seam.ts';
 import { planUnderBust } from './front-under-bust.ts';
-import { leavingNeckline, nearUpright } from './near-upright.ts';
+import { leavingNeckline, nearLevel, nearUpright } from './near-upright.ts';
 import { bodiceRules as rules } from './rules.ts';
 import { runsOverShoulder } from './shoulder-line.ts';
 import type { Beside, SideLine } from './side-lines.ts';
@@ -164,6 +164,7 @@ function planWaist(
   const fold = sketch.point('centre front fold at waist', centre, 'y');
   const sideWaist = sketch.curve('side front waist', side.waist, ends.side, {
     start: { angle: side.waistLeaves },
+    end: { angle: nearLevel(sketch, 'side front waist end angle', front.side.waist, front.waist.side) },
   });
   const centreWaist = sketch.curve('centre front waist', ends.centre, fold, {
     end: { angle: sketch.fixedAngle('waist square to the centre front', Math.PI) },

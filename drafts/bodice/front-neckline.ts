@@ -1,8 +1,11 @@
 import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { atLeastRound } from '../../engine/constraints/statements.ts';
+import type { Curve } from '../../engine/geometry/curve.ts';
 import { fairLine } from '../fair-lines.ts';
-import { bodiceRules as rules, turnable } from './rules.ts';
+import { easedLine } from './eased-line.ts';
+import { bodiceRules as rules } from './rules.ts';
 import type { StyleLines } from './style-lines.ts';
+import { turnable } from './turnable.ts';
 
 /** Asks for the front neckline of a plain front, from the fold to its corner or to the shoulder. */
 export function planFrontNeckline(
@@ -38,3 +41,15 @@ export function planFrontNeckline(
 /** Whether a neckline runs on to the shoulder without a corner. */
 export const hasNoCorner = ({ neckline }: StyleLines['style']): boolean =>
   neckline === 'round' || neckline === 'pointed' || neckline === 'natural';
+
+/**
+ * The side of a neckline, from a whole shoulder down to its corner: on the centre front, or on the side front where the
+ * princess line begins at the corner. None where the neckline itself runs up to the shoulder, or a strap begins.
+ */
+export function necklineSide({ style, front }: StyleLines): Curve | undefined {
+  if (style.shoulder === 'strap') return undefined;
+  if (style.princess.front === 'neckline') return easedLine(front.inner, front.sideCorner, front.neckHeading);
+  return hasNoCorner(style)
+    ? undefined
+    : easedLine(front.atCentre.inner, front.corner, front.atCentre.square);
+}

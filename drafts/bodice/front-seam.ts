@@ -1,6 +1,7 @@
 import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { atLeastRound, sewnEqual } from '../../engine/constraints/statements.ts';
-import { bodiceRules as rules, turnable } from './rules.ts';
+import { bodiceRules as rules } from './rules.ts';
+import { turnable } from './turnable.ts';
 
 /** Up the side front panel from the waist: below the under-bust seam, to the bust level, to the top. */
 export type SidePrincess = readonly [lower: string, middle: string, upper: string];

@@ -5,9 +5,9 @@ import { reversed } from '../../engine/geometry/split.ts';
 import type { Mark, Notch, Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { crossMark, levelLine, seamEdge, straight } from '../piece-edges.ts';
 import { sewingRank } from '../sewing-rank.ts';
-import { easedLine } from './eased-line.ts';
-import { hasNoCorner } from './front-neckline.ts';
+import { necklineSide } from './front-neckline.ts';
 import { armholeEdges, curvesOf, jointNotches, type PanelCut, panelTop } from './panel-cut.ts';
+import { sideFrontShoulder } from './shoulder-line.ts';
 
 /** The bust level on a plain centre front. */
 export const bustLine = ({ plan, texts }: PanelCut): Piece['lines'][number] =>
@@ -56,37 +56,28 @@ export function neckAndShoulder(cut: PanelCut, piece: string): readonly PieceEdg
     allowance.seam,
     sewingRank.shoulder,
   );
-  const side = hasNoCorner(style)
-    ? []
-    : [neckSide(cut, front.atCentre.inner, front.corner, front.atCentre.square)];
-  return [across, ...side, shoulder, ...armholeEdges(cut, 'front', piece)];
+  return [across, ...neckSide(cut), shoulder, ...armholeEdges(cut, 'front', piece)];
 }
 
 /** Where the armhole meets the shoulder on a centre panel that reaches it. */
 const armholeTop = ({ armholes }: PanelCut, part: 'front' | 'back'): Point =>
   armholes[part].edges[0]?.curves[0]?.from ?? point(0, 0);
 
-/** The side of a neckline, from its corner up to the shoulder, which it meets with a heading (radians). */
-const neckSide = ({ allowance }: PanelCut, shoulder: Point, corner: Point, leaving: number): PieceEdge =>
-  seamEdge(
-    'neckline side',
-    [reversed(easedLine(shoulder, corner, leaving))],
-    allowance.neckline,
-    sewingRank.neckline,
-    1,
-  );
+/** The side of a neckline that has one, from its corner up to the shoulder. */
+function neckSide({ plan, allowance }: PanelCut): readonly PieceEdge[] {
+  const side = necklineSide(plan.lines);
+  if (!side) return [];
+  return [seamEdge('neckline side', [reversed(side)], allowance.neckline, sewingRank.neckline, 1)];
+}
 
 /** The top of the side front: strap end or shoulder, where it reaches so far, and the side of a neckline. */
 export function sideFrontTop(cut: PanelCut): readonly PieceEdge[] {
-  const { style, front: half } = cut.plan.lines;
+  const { lines } = cut.plan;
+  const { style, front: half } = lines;
   const seam = (name: string, curves: readonly Curve[]): PieceEdge =>
     seamEdge(name, curves, cut.allowance.seam, sewingRank.strap);
   if (style.princess.front === 'armhole') return [];
   if (style.shoulder === 'strap') return [seam('strap', straight(half.sideCorner, panelTop(cut, 'front')))];
-  if (style.princess.front === 'shoulder')
-    return [seam('shoulder', straight(half.princess.side, half.outer))];
-  return [
-    neckSide(cut, half.inner, half.sideCorner, half.neckHeading),
-    seam('shoulder', straight(half.inner, half.outer)),
-  ];
+  const neckline = style.princess.front === 'neckline' ? neckSide(cut) : [];
+  return [...neckline, seam('shoulder', sideFrontShoulder(lines))];
 }

@@ -23,6 +23,18 @@ export function nearUpright(
 }
 
 /**
+ * The heading with which a side panel's waist reaches its princess seam, guessed as that of its way from the side seam: near
+ * level. Nothing else keeps it from arriving along the seam, where the two panels' corners would be none and a whole turn.
+ */
+export function nearLevel(sketch: SketchBuilder, name: string, side: Point, princess: Point): string {
+  const chord = angleOf(vectorBetween(side, princess));
+  const towardsCentre = chord < 0 ? -Math.PI : Math.PI;
+  const most = (rules.waistSlants.value * Math.PI) / 180;
+  const [min, max] = [towardsCentre - most, towardsCentre + most];
+  return sketch.angle(name, Math.min(Math.max(chord, min), max), { min, max });
+}
+
+/**
  * How a plain centre front's princess edge leaves a neckline, down to its pivot at bust level: no further aside from the way there
  * than the rule has it, or a facing laid together there would lie across its own fold. Free where it begins elsewhere.
  */

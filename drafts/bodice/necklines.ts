@@ -48,61 +48,68 @@ export function drawStyleLines(table: BodiceTable, foundation: Foundation, style
 
 function backNeckline(
   table: BodiceTable,
-  { back }: Foundation,
+  foundation: Foundation,
+  style: Style,
+  onShoulder: PlacesOnShoulder,
+): Neckline {
+  if (style.shoulder === 'strap') return behindStraps(table, foundation, style, onShoulder);
+  const { back } = foundation;
+  const depth = table.mm`Back neckline below the back neck point: ${table.choice.backNecklineDepth}`;
+  const centre = backCentre(table, foundation, depth.value);
+  table.dimension('back', depth, point(centre.x, 0), centre);
+  return { corner: alongShoulder(back.shoulder, onShoulder.inner), centre };
+}
+
+/** Places the back neckline on the centre back seam, so far (mm) below the back neck point. */
+const backCentre = (table: BodiceTable, { back }: Foundation, depth: number): Point =>
+  table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
+
+/**
+ * The back neckline between straps: its corner is where the inner edge of the strap meets the panel, leaning outwards on its
+ * way down. It lies low enough for the strap to have a length behind the shoulder, and inside the underarm.
+ */
+function behindStraps(
+  table: BodiceTable,
+  foundation: Foundation,
   style: Style,
   onShoulder: PlacesOnShoulder,
 ): Neckline {
   const { choice } = table;
-  const centreAt = (depth: number): Point =>
-    table.point('back', 'back neckline at the centre', point(back.centreBackAt(depth), depth));
-  const crossing = alongShoulder(back.shoulder, onShoulder.inner);
-  if (style.shoulder === 'whole') {
-    const depth = table.mm`Back neckline below the back neck point: ${choice.backNecklineDepth}`;
-    const centre = centreAt(depth.value);
-    table.dimension('back', depth, point(centre.x, 0), centre);
-    return { corner: crossing, centre };
-  }
+  const { back } = foundation;
+  const { sideNeck } = back.shoulder;
+  const inner = alongShoulder(back.shoulder, onShoulder.inner);
+  const outer = alongShoulder(back.shoulder, onShoulder.outer);
   const rise =
     style.backNeckline === 'pointed'
       ? table.mm`Back neckline rises from its point to the strap: ${rules.backNecklinePoint} of ${choice.backNecklineDepth}`
       : table.mm`Back neckline rises from the centre to the strap: ${rules.backNecklineRise}`;
-  const outerAt = alongShoulder(back.shoulder, onShoulder.outer);
   const armholeAt = table.measured(
     'Armhole at the shoulder, below the back neck point',
     'on the drawing',
-    outerAt.y,
-    back.shoulder.sideNeck,
+    outer.y,
+    sideNeck,
   );
-  const below = table.mm`Back neckline below the back neck point: as chosen ${choice.backNecklineDepth}, at least armhole at the shoulder ${armholeAt} + ${rules.strapFalls} + its rise ${rise}`;
-  const depth = below.value;
-  const centre = centreAt(depth);
+  const depth = table.mm`Back neckline below the back neck point: as chosen ${choice.backNecklineDepth}, at least armhole at the shoulder ${armholeAt} + ${rules.strapFalls} + its rise ${rise}`;
+  const centre = backCentre(table, foundation, depth.value);
+  const level = depth.value - rise.value;
   const down = table.measured(
     'Strap end below the shoulder',
     'down the back',
-    depth - rise.value - crossing.y,
+    level - inner.y,
     rise,
-    back.shoulder.sideNeck,
+    sideNeck,
   );
-  const at = table.measured(
-    'Strap at the shoulder',
-    'from the centre back',
-    crossing.x,
-    back.shoulder.sideNeck,
-  );
-  const most = table.measured(
-    'Underarm, from the centre back',
-    'on the drawing',
-    back.side.underarm.x,
-    back.side.underarm,
-  );
+  const at = table.measured('Strap at the shoulder', 'from the centre back', inner.x, sideNeck);
+  const { underarm } = back.side;
+  const most = table.measured('Underarm, from the centre back', 'on the drawing', underarm.x, underarm);
   const out = table.mm`Back neckline corner from the centre back: strap at the shoulder ${at} + ${rules.backStrapLean} of its way down ${down}, at most underarm ${most} - ${rules.strapInsideUnderarm} - strap width ${choice.strapWidth}`;
-  const corner = table.point('back', 'corner of the back neckline', point(out.value, depth - rise.value));
-  table.dimension('back', armholeAt, point(outerAt.x, 0), outerAt);
-  table.dimension('back', below, point(centre.x, 0), centre);
-  table.dimension('back', rise, point(corner.x, depth), corner);
-  table.dimension('back', down, crossing, point(crossing.x, corner.y));
-  table.dimension('back', at, point(0, crossing.y), crossing);
-  table.dimension('back', most, point(0, back.side.underarm.y), back.side.underarm);
+  const corner = table.point('back', 'corner of the back neckline', point(out.value, level));
+  table.dimension('back', armholeAt, point(outer.x, 0), outer);
+  table.dimension('back', depth, point(centre.x, 0), centre);
+  table.dimension('back', rise, point(corner.x, depth.value), corner);
+  table.dimension('back', down, inner, point(inner.x, corner.y));
+  table.dimension('back', at, point(0, inner.y), inner);
+  table.dimension('back', most, point(0, underarm.y), underarm);
   table.dimension('back', out, point(0, corner.y), corner);
   return { corner, centre };
 }

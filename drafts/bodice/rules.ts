@@ -185,11 +185,10 @@ export const bodiceRules = ruleTable('B', {
     '... of what the upper chest girth is over this, or it would draw the back up',
     'judged on eight worn bodices',
   ],
+  waistSlants: [
+    45,
+    'degrees',
+    'a side panel’s waist slants no more where it meets its princess seam',
+    commonPractice,
+  ],
 });
-
-/** The tightest a hollow edge with this allowance (mm) may bend, mm: an allowance wider than the bend cannot be cut. */
-export const turnable = (allowance: number): number => allowance + 1;
-
-/** The same for an armhole or a cap, which is also sewn to a sleeve. */
-export const leastRadius = (allowance: number): number =>
-  Math.max(bodiceRules.leastRadius.value, turnable(allowance));

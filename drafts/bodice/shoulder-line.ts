@@ -1,8 +1,10 @@
 import type { SketchBuilder } from '../../engine/constraints/sketch-builder.ts';
 import { runsAcross } from '../../engine/constraints/statements.ts';
+import type { Curve } from '../../engine/geometry/curve.ts';
 import { moved, type Point } from '../../engine/geometry/point.ts';
 import { heading, scaled } from '../../engine/geometry/vector.ts';
-import type { HalfStyle } from './style-lines.ts';
+import { straight } from '../piece-edges.ts';
+import type { HalfStyle, StyleLines } from './style-lines.ts';
 
 /** How far along the shoulder its heading is drawn in the sketch, mm; any length would do. */
 const SOME_WAY = 50;
@@ -39,3 +41,12 @@ export function runsOverShoulder(
 
 /** Whether the shoulder turns at the princess seam, since it was fitted on one side only. */
 export const turnsOnOneSide = ({ neckHeading, square }: HalfStyle): boolean => neckHeading !== square;
+
+/**
+ * The shoulder of the side front, as the closed dart has turned it: from neckline or princess line to the armhole. None where
+ * the panel ends at a strap, or does not reach so far.
+ */
+export function sideFrontShoulder({ style, front }: StyleLines): readonly Curve[] {
+  if (style.shoulder === 'strap' || style.princess.front === 'armhole') return [];
+  return straight(style.princess.front === 'neckline' ? front.inner : front.princess.side, front.outer);
+}

@@ -1,3 +1,4 @@
+import { outlineCrossings } from '../../engine/geometry/intersect.ts';
 import { between, type Point, point } from '../../engine/geometry/point.ts';
 import type { Piece, PieceEdge } from '../../engine/pattern/piece.ts';
 import { grainline } from '../grainline.ts';
@@ -31,18 +32,19 @@ export function sideFront(cut: PanelCut): Piece {
   const side = curvesOf(cut, front.side);
   const waist = solvedPoint(cut.solution, front.ends.waist.side);
   const { levels } = foundation;
+  const edges = [
+    ...sideFrontTop(cut),
+    ...armholeEdges(cut, 'front', 'side front'),
+    seamEdge('side', side, allowance.side, sewingRank.side, 2),
+    seamEdge('waist', curvesOf(cut, [front.sideWaist]), allowance.seam, sewingRank.waist, 1),
+    princess('princess lower', 0, 1, 1),
+    upper,
+  ];
   return {
     name: 'side front',
     number: 2,
-    edges: [
-      ...sideFrontTop(cut),
-      ...armholeEdges(cut, 'front', 'side front'),
-      seamEdge('side', side, allowance.side, sewingRank.side, 2),
-      seamEdge('waist', curvesOf(cut, [front.sideWaist]), allowance.seam, sewingRank.waist, 1),
-      princess('princess lower', 0, 1, 1),
-      upper,
-    ],
-    grain: grainUpright(cut, waist, foundation.front.side.waist),
+    edges,
+    grain: grainUpright(cut, edges, waist),
     notches: [
       { name: 'under-bust seam', edge: upper.name, at: 0, mark: 'single' },
       ...jointNotches(upper, [{ name: 'bust level', mark: 'single' }]),
@@ -66,10 +68,18 @@ export function sideFront(cut: PanelCut): Piece {
 
 /**
  * The side front's grain: square to the bust level, for its waist may dip towards the princess seam; down the middle of
- * where the panel is narrowest, at the waist or under the bust.
+ * where the panel is narrowest, at the waist or under the bust, to its edge there.
  */
-const grainUpright = ({ plan, solution }: PanelCut, waistIn: Point, waistOut: Point): Piece['grain'] => {
+function grainUpright(
+  { plan, solution }: PanelCut,
+  edges: readonly PieceEdge[],
+  waistIn: Point,
+): Piece['grain'] {
+  const { front, levels } = plan.foundation;
   const underBust = solvedPoint(solution, plan.front.ends.underBust.side);
-  const { x, y } = between(point(Math.max(waistIn.x, underBust.x), waistIn.y), waistOut, 0.5);
-  return grainline(point(x, plan.foundation.levels.bust.value), point(x, y));
-};
+  const narrowest = point(Math.max(waistIn.x, underBust.x), waistIn.y);
+  const top = point(between(narrowest, front.side.waist, 0.5).x, levels.bust.value);
+  const down = outlineCrossings(edges, { through: top, heading: { x: 0, y: 1 } });
+  const toEdge = Math.min(...down.map(({ along }) => along).filter((along) => along > 0));
+  return grainline(top, point(top.x, top.y + toEdge));
+}

@@ -5,7 +5,7 @@ import { point } from '../../engine/geometry/point.ts';
 import type { Result } from '../../engine/issue.ts';
 import type { Mm } from '../../engine/pattern/quantity.ts';
 import type { PanelCut } from '../bodice/panel-cut.ts';
-import { leastRadius } from '../bodice/rules.ts';
+import { leastRadius } from '../bodice/turnable.ts';
 import { conflictIssue } from '../conflict.ts';
 import { solvedPoint } from '../piece-edges.ts';
 import { drawnBefore } from '../suspects.ts';

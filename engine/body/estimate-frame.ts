@@ -1,4 +1,4 @@
-import { expectation } from './conditional.ts';
+import { type Combination, expectation } from './conditional.ts';
 import { type Essential, estimated, type FoundSize, type FoundSizes } from './found.ts';
 import { type AskedSurvey, overElbow, relaxedArm, surveyKnowledge } from './survey-knowledge.ts';
 
@@ -18,25 +18,28 @@ interface Frame {
  */
 export const betweenFolds = 0.96;
 
-/** The frame, from stature and the girths: conditional means of the survey. */
-export function estimateFrame({ expect, basis }: AskedSurvey): Frame {
-  const neck = expect([['neckBaseGirth', 1]]);
-  const shoulder = expect([['shoulderLength', 1]]);
-  const back = expect([['acrossBackWidth', betweenFolds]]);
-  const arm = expect([['upperArmGirthFlexed', relaxedArm]]);
-  const wrist = expect([['wristGirth', 1]]);
-  const armLength = expect([['outerArmLengthStraight', overElbow]]);
+/** The frame, what of it is not given from stature and the girths: conditional means of the survey. */
+export function estimateFrame(given: FoundSizes, { expect, basis }: AskedSurvey): Frame {
+  const estimate = (combination: Combination, remark = ''): FoundSize => {
+    const { mean, spread } = expect(combination);
+    return estimated(mean, `${basis}${remark}`, spread);
+  };
   return {
-    neckBaseGirth: estimated(neck.mean, basis, neck.spread),
-    shoulderLength: estimated(shoulder.mean, basis, shoulder.spread),
-    acrossBackWidth: estimated(back.mean, `${basis}; between the folds (from memory)`, back.spread),
-    upperArmGirth: estimated(arm.mean, `${basis}; flexed arm less 3 % (from memory)`, arm.spread),
-    wristGirth: estimated(wrist.mean, basis, wrist.spread),
-    outerArmLength: estimated(
-      armLength.mean,
-      `${basis}; straight arm and 6 % over the bent elbow (from memory)`,
-      armLength.spread,
-    ),
+    neckBaseGirth: given.neckBaseGirth ?? estimate([['neckBaseGirth', 1]]),
+    shoulderLength: given.shoulderLength ?? estimate([['shoulderLength', 1]]),
+    acrossBackWidth:
+      given.acrossBackWidth ??
+      estimate([['acrossBackWidth', betweenFolds]], '; between the folds (from memory)'),
+    upperArmGirth:
+      given.upperArmGirth ??
+      estimate([['upperArmGirthFlexed', relaxedArm]], '; flexed arm less 3 % (from memory)'),
+    wristGirth: given.wristGirth ?? estimate([['wristGirth', 1]]),
+    outerArmLength:
+      given.outerArmLength ??
+      estimate(
+        [['outerArmLengthStraight', overElbow]],
+        '; straight arm and 6 % over the bent elbow (from memory)',
+      ),
   };
 }
 

@@ -14,7 +14,7 @@ export function completed(given: FoundSizes & Essential): Pick<Body, 'size' | 'k
   const stature = given.stature ?? estimateStature(given);
   const survey = surveyAsked({ ...given, stature });
   // Two objects spread into one, V8 puts together very slowly.
-  const frame = Object.assign(estimateFrame(survey), given, { stature });
+  const frame = Object.assign(estimateFrame(given, survey), given, { stature });
   const girths = Object.assign(estimateGirths(frame), frame);
   const lengths = estimateLengths(given, girths, survey);
   const size: Partial<Record<MeasurementName, number>> = {};

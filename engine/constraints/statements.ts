@@ -1,5 +1,34 @@
 import type { CurveEnd, Relation, Term, Wish } from './relations.ts';
 
+/** Two points are the same place. */
+export const isAt = (name: string, a: string, b: string): Relation => ({ kind: 'coincident', name, a, b });
+
+/** A point lies on the straight line through two others, between them or beyond. */
+export const liesOn = (name: string, point: string, through: readonly [string, string]): Relation => ({
+  kind: 'on line',
+  name,
+  point,
+  through,
+});
+
+/** Two points are this far apart (mm). */
+export const isApart = (name: string, a: string, b: string, mm: number): Relation => ({
+  kind: 'distance',
+  name,
+  a,
+  b,
+  mm,
+});
+
+/** From one point another lies in this direction (radians, from x to y). */
+export const isHeaded = (name: string, a: string, b: string, angle: number): Relation => ({
+  kind: 'heading',
+  name,
+  a,
+  b,
+  angle,
+});
+
 /** The edge of these curves is this long (mm). */
 export const isLong = (name: string, curves: readonly string[], mm: number): Relation => ({
   kind: 'length',
@@ -40,12 +69,28 @@ export const turns = (name: string, from: CurveEnd, to: CurveEnd, angle: number)
 export const square = (name: string, from: CurveEnd, to: CurveEnd, way: 1 | -1): Relation =>
   turns(name, from, to, (way * Math.PI) / 2);
 
+/** Two curves that meet run on into each other without a corner. */
+export const goesOn = (name: string, before: string, after: string): Relation => ({
+  kind: 'tangent',
+  name,
+  a: { curve: before, end: 'end' },
+  b: { curve: after, end: 'start' },
+});
+
 /** Two curves that run on into each other bend alike where they meet. */
 export const bendsEvenly = (name: string, before: string, after: string): Relation => ({
   kind: 'curvature',
   name,
   a: { curve: before, end: 'end' },
   b: { curve: after, end: 'start' },
+});
+
+/** A curve turns one way throughout: clockwise as drawn (`1`) or the other way (`-1`). */
+export const keepsTurning = (name: string, curve: string, way: 1 | -1): Relation => ({
+  kind: 'no inflection',
+  name,
+  curve,
+  turns: way,
 });
 
 /** No part of a curve bends tighter than this radius (mm). */

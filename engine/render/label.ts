@@ -20,8 +20,23 @@ const BROKEN_TO = 34;
 /** Distance that a label keeps from every line, mm; half of it where nothing else helps. */
 const clearance = 3;
 
+/** How large letters are, as a share of the usual size, and how far they keep from every line, mm. */
+type Try = readonly [setting: number, away: number];
+
+/**
+ * Letters that are tried in turn before the wearer's measurements are left out: as long as they can be read well. In each turn
+ * smaller letters come before broken lines.
+ */
+const readable: readonly (readonly Try[])[] = [
+  [
+    [1, clearance],
+    [0.85, clearance],
+  ],
+  [[0.7, clearance]],
+];
+
 /** What is tried in turn: how large the letters are, and how far from every line. */
-const tries = [
+const tries: readonly Try[] = [
   ...settings.map((setting) => [setting, clearance] as const),
   [0.55, clearance / 2] as const,
   [0.45, clearance / 2] as const,
@@ -34,16 +49,15 @@ export interface LabelRow {
 }
 
 /**
- * The label of a piece, at the roomiest place inside it. A narrow piece goes without the wearer's
- * measurements, then has its lines broken, then gets a smaller setting, then lets every row find a place of its own.
+ * The label of a piece, at the roomiest place inside it. A narrow piece has its letters set smaller and its lines broken, as
+ * long as they can be read well; then it goes without the wearer's measurements, its letters get smaller still, and at last
+ * every row finds a place of its own.
  * Undefined where there is no room even so.
  */
 export function label(piece: Piece, { heading, lines, wearer }: LabelWords): readonly InkWords[] | undefined {
-  const withWearer = wearer === undefined ? [] : [[...lines, ...wearer]];
-  const ways = [...withWearer, lines, lines.flatMap((text) => broken(text, BROKEN_TO))];
-  for (const [setting, away, said] of tries.flatMap(([size, far]) =>
-    ways.map((each) => [size, far, each] as const),
-  )) {
+  const withWearer = wearer === undefined ? [] : ways([...lines, ...wearer]);
+  const whole = readable.flatMap((turn) => withWearer.flatMap((each) => tried(turn, [each])));
+  for (const [setting, away, said] of [...whole, ...tried(tries, ways(lines))]) {
     const rows: readonly LabelRow[] = [
       { text: heading, size: textSizes.heading * setting, heading: true },
       ...said.map((text) => ({ text, size: textSizes.plain * setting, heading: false })),
@@ -57,6 +71,16 @@ export function label(piece: Piece, { heading, lines, wearer }: LabelWords): rea
   }
   return rowByRow(piece, heading, lines);
 }
+
+/** Lines as they are, and broken where they are long. */
+const ways = (lines: readonly string[]): readonly (readonly string[])[] => [
+  lines,
+  lines.flatMap((text) => broken(text, BROKEN_TO)),
+];
+
+/** Every way of saying it in every setting: large letters before small ones. */
+const tried = (settingsOf: readonly Try[], said: readonly (readonly string[])[]) =>
+  settingsOf.flatMap(([setting, away]) => said.map((each) => [setting, away, each] as const));
 
 /** How a label is set whose rows find places of their own: the letters, how far from every line, and how long a row may be. */
 const splits = [

@@ -17,7 +17,7 @@ export interface Spent {
   readonly all: number;
 }
 
-/** A checkout that drafts in a process of its own, which V8 runs as the program of that checkout asks it to. */
+/** A checkout that drafts in a process of its own, which V8 runs as the program of that checkout asks it to for many bodies. */
 export interface DraftsApart {
   readonly garments: readonly string[];
   readonly time: (garment: string, body: unknown) => Promise<Spent>;
@@ -56,9 +56,11 @@ export async function draftsApart(folder: string): Promise<DraftsApart> {
 /** A program that says its garments, and then drafts the one it is asked for. */
 function drafting(folder: string): string {
   const settings = join(folder, 'cli/v8-settings.js');
+  const sooner = join(folder, 'cli/many-bodies/compile-sooner.ts');
   const from = (path: string): string => JSON.stringify(path);
   return [
     existsSync(settings) ? `import ${from(settings)};` : '',
+    existsSync(sooner) ? `import { compileSooner } from ${from(sooner)}; compileSooner();` : '',
     `import { garments } from ${from(join(folder, 'drafts/garments.ts'))};`,
     `import { evaluate } from ${from(join(folder, 'engine/evaluate.ts'))};`,
     `import { ownTime } from ${from(join(here, 'tests/bench/own-time.ts'))};`,

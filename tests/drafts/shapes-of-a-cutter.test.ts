@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { thisBody } from '../../drafts/bodice/outside-bands.ts';
 import type { ShapeReport } from '../../engine/checks/report.ts';
 import type { Evaluation } from '../../engine/evaluate.ts';
 import { edgeLength, endDirection, startDirection } from '../../engine/geometry/edge.ts';
@@ -7,6 +8,7 @@ import { type Point, point } from '../../engine/geometry/point.ts';
 import { heading } from '../../engine/geometry/vector.ts';
 import { bodyGrid } from '../plausible-bodies.ts';
 import { drafted, edgeOf, placedOn, shippedBodies, shippedBody, stepOf } from './drafted.ts';
+import { family, type Styled, styleNames } from './family.ts';
 
 // What a cutter looks at on the written pieces, and what right would be. Each of these was once found wrong on bodies that
 // walked true; the figure it had then for the leading lady stands beside it.
@@ -247,5 +249,13 @@ describe('a bound of shape', () => {
         if (bound) expect(ok, `${name}: ${of}`).toBe(true);
         if (!ok) expect(outside, `${name}: ${of}`).not.toBe('');
       }
+  });
+
+  // The leading lady is the regular adult that the bands are for: bust 92, waist 74, hip 99, back neck to waist 40.5, 167 cm.
+  it.each(styleNames)('is never put down to the body of the regular adult: %s', (name) => {
+    const [garment, styling]: Styled = family[name];
+    const made = drafted(garment, shippedBody('leading-lady'), styling);
+    const hers = made.report.shapes.filter(({ ok, outside }) => !ok && outside === thisBody);
+    expect(hers.map((shape) => shape.name)).toEqual([]);
   });
 });

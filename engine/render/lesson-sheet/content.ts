@@ -7,6 +7,7 @@ import type { Picture } from '../booklet/picture.ts';
 import type { ReadAs } from '../print-options.ts';
 import { Drawings } from './drawings.ts';
 import { lessonPicture } from './lesson-picture.ts';
+import { linePlaces } from './line-places.ts';
 import { placesOf } from './places.ts';
 
 /** Everything that stands in a lesson, whatever it is printed as. */
@@ -30,6 +31,8 @@ export interface LessonStep {
   readonly source: string;
   /** Where the points lie that the step places, a line for each drawing. */
   readonly places: readonly string[];
+  /** Where the lines run that it draws, a sentence each. */
+  readonly lines: readonly string[];
   readonly pictures: readonly LessonPicture[];
 }
 
@@ -58,6 +61,7 @@ function shownStep(step: Step, drawings: Drawings, units: Unit): LessonStep {
     sentence: unbroken(stepText(step, units)),
     source: withLengthsIn(step.source, units),
     places: placesOf(step, units),
+    lines: drawn.flatMap((drawing) => linePlaces(drawing, units)),
     pictures: drawn.map((drawing) => ({
       caption: `${drawing.on}, 1 : ${drawing.scale}`,
       picture: lessonPicture(drawing),
@@ -75,11 +79,11 @@ function inChapters(shown: readonly (readonly [Step, LessonStep])[]): readonly C
   return chapters;
 }
 
-const lead = (lengths: string): string =>
-  `Each step is a sentence with the numbers of this one body; behind it stands on whose word. ${lengths}, and a curve is drawn as shown. Every drawing begins with two lines that cross at right angles, drawn dashed: places are given from where they cross, so far out to the side and so far down or up. What a step adds is drawn heavy, what stood before it light.`;
+const lead = (lengths: string, strays: string): string =>
+  `Each step is a sentence with the numbers of this one body; behind it stands on whose word. ${lengths}. A curve is given by places on it: straight strokes from one to the next stray from it by less than ${strays}. Every drawing begins with two lines that cross at right angles, drawn dashed: places are given from where they cross, so far out to the side and so far down or up. What a step adds is drawn heavy, what stood before it light.`;
 
 const leadIn: Readonly<Record<Unit, string>> = {
-  mm: lead('Lengths are mm'),
-  cm: lead('Lengths are cm'),
-  in: lead('Lengths are inches, each rounded to a sixteenth after everything was reckoned'),
+  mm: lead('Lengths are mm', 'half a millimetre'),
+  cm: lead('Lengths are cm', 'half a millimetre'),
+  in: lead('Lengths are inches, each rounded to a sixteenth after everything was reckoned', 'a sixteenth'),
 };

@@ -27,12 +27,12 @@ export function lessonPages(garment: Garment, as: ReadAs = {}): readonly Page[] 
   ]);
 }
 
-function stepBlock({ number, title, sentence, source, places, pictures }: LessonStep): Block {
+function stepBlock({ number, title, sentence, source, places, lines, pictures }: LessonStep): Block {
   const across = pictures.length === 1 ? wordsWidth : width;
   const words = stack(
     paragraph(title, across, { size: 4, bold: true, sign: String(number), indent: numberRoom }),
     paragraph(sentence, across, { size: textSize }),
-    ...places.map((place) => paragraph(place, across, { size: textSize })),
+    ...[...places, ...lines].map((place) => paragraph(place, across, { size: textSize })),
     paragraph(source, across, { size: smallSize }),
   );
   const [first, ...others] = pictures.map(figure);

@@ -28,13 +28,13 @@ const lessonHtml = ({ title, lead, chapters }: LessonContent): string =>
     ],
   );
 
-function stepSection({ number, title, sentence, source, places, pictures }: LessonStep): Html {
+function stepSection({ number, title, sentence, source, places, lines, pictures }: LessonStep): Html {
   const words = html(
     'div',
     {},
     html('h3', {}, html('span', { class: 'number' }, String(number)), title),
     html('p', {}, sentence),
-    places.map((place) => html('p', { class: 'place' }, place)),
+    [...places, ...lines].map((place) => html('p', { class: 'place' }, place)),
     html('p', { class: 'source' }, source),
   );
   const wide = pictures.length !== 1;

@@ -1,4 +1,5 @@
-import type { PlacedPoint, Step } from '../../pattern/garment.ts';
+import type { Point } from '../../geometry/point.ts';
+import type { Step } from '../../pattern/garment.ts';
 import { lengthFigure, SIXTEENTHS, unbroken } from '../../text/length.ts';
 import type { Unit } from '../../text/units.ts';
 
@@ -7,13 +8,19 @@ export function placesOf({ draws }: Step, units: Unit): readonly string[] {
   const points = draws?.points ?? [];
   const drawings = [...new Set(points.map(({ on }) => on))];
   return drawings.map((on) => {
-    const places = points.filter((each) => each.on === on).map((each) => placeOf(each, units));
+    const places = points
+      .filter((each) => each.on === on)
+      .map(({ name, at }) => `${name} ${placeWords(at, units)}`);
     return unbroken(`On the ${on}: ${places.join('; ')}.`);
   });
 }
 
-function placeOf({ name, at }: PlacedPoint, units: Unit): string {
-  const figure = (mm: number): string => lengthFigure(Math.abs(mm), units, SIXTEENTHS);
-  const out = at.x < 0 ? 'the other way' : 'out';
-  return `${name} ${figure(at.x)} ${out}, ${figure(at.y)} ${at.y < 0 ? 'up' : 'down'}`;
-}
+/** A place on a drawing, from where its two first lines cross: `131.1 out, 17.9 down`. */
+const placeWords = ({ x, y }: Point, units: Unit): string =>
+  `${figure(x, units)} ${x < 0 ? 'the other way' : 'out'}, ${figure(y, units)} ${y < 0 ? 'up' : 'down'}`;
+
+/** The same in a row of many, which says once that they lie so far out by so far down: `131.1 by 17.9`. */
+export const placeInRow = ({ x, y }: Point, units: Unit): string =>
+  `${figure(x, units)}${x < 0 ? ' the other way' : ''} by ${figure(y, units)}${y < 0 ? ' up' : ''}`;
+
+const figure = (mm: number, units: Unit): string => lengthFigure(Math.abs(mm), units, SIXTEENTHS);

@@ -34,6 +34,44 @@ describe('the trial bodice', () => {
     },
   );
 
+  // Each was drawn with a waist that came down along the princess seam, a cusp on the side front.
+  it.each([
+    ['cup F, a back of 34.3', 'trial', {}, [1101, 843, 1092, 343, 1550, 'F']],
+    [
+      'cup F, a back of 34.9',
+      'trial',
+      { bustEase: 124.04, underBustDrop: 63.2 },
+      [957, 751, 944, 349, 1754, 'F'],
+    ],
+    ['cup D, a waist with room', 'trial', { waistEase: 86.68 }, [1001, 770, 1071, 366, 1828, 'D']],
+    ['cup H, a waist with room', 'trial', { waistEase: 100.17 }, [1189, 877, 1144, 362, 1463, 'H']],
+    // These had a grainline that left the side front where its waist rises between its ends.
+    ['cup F, a waist with room, 177 cm', 'trial', { waistEase: 62.56 }, [1151, 942, 1280, 344, 1770, 'F']],
+    ['cup F, a bust with room', 'trial', { bustEase: 123.09 }, [1280, 1051, 1444, 347, 1727, 'F']],
+    [
+      'cup G, a plain front on straps',
+      'bodice',
+      { front: 'plain', waistEase: 77.7, necklineDepth: 0.59, strapWidth: 29.54, armholeAllowance: 6.91 },
+      [1076, 942, 1213, 351, 1715, 'G'],
+    ],
+  ])(
+    'is true for a short back and a full bust: %s',
+    (name, garment, styling, [bust, waist, hip, back, stature, cup]) => {
+      const body = {
+        name,
+        units: 'mm',
+        bustGirth: bust,
+        waistGirth: waist,
+        hipGirth: hip,
+        backNeckPointToWaist: back,
+        stature,
+        cup,
+      };
+      const { report } = drafted(garment, body, styling);
+      expect(report.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+    },
+  );
+
   it('has room to let out, 25 mm, beyond every seam', () => {
     for (const { name, edges } of block.garment.pieces)
       for (const edge of edges)

@@ -55,6 +55,17 @@ describe('the label of a piece', () => {
     expect(rows[0]?.size).toBe(textSizes.heading);
   });
 
+  it('sets its letters smaller before it goes without the wearer, as long as they can be read', () => {
+    const sizes = [120, 62, 54].map((width) => {
+      const rows = rowsOn(strap(width, 1.2 * width));
+      expect(rows.map(({ text }) => text).join(' '), `${width} mm`).toContain(words.wearer.join(' '));
+      return rows[0]?.size ?? 0;
+    });
+    expect(sizes[0]).toBe(textSizes.heading);
+    expect(sizes.at(-1)).toBeLessThan(textSizes.heading);
+    expect(textsOn(strap(44, 53)).join(' ')).not.toContain(words.wearer[0]);
+  });
+
   it('goes without the wearer, breaks its lines and gets smaller as the piece does, and loses no other word', () => {
     const sizes = [80, 60, 50, 44].map((width) => {
       const rows = rowsOn(strap(width, 1.2 * width));

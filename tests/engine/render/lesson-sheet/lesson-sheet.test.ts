@@ -65,6 +65,41 @@ describe('the lesson', () => {
     ]);
   });
 
+  it('says by its ends where a straight line runs whose ends have no names, and where a curve does by places on it', () => {
+    // A quarter circle of 100 mm by the usual handles: chords of it that stray by less than 0.4 mm subtend 10 degrees or less.
+    const k = (4 / 3) * (Math.SQRT2 - 1) * 100;
+    const quarter = {
+      kind: 'cubic' as const,
+      from: point(100, 0),
+      handle1: point(100, k),
+      handle2: point(k, 100),
+      to: point(0, 100),
+    };
+    const told = lessonContent(
+      sample([], {
+        steps: [
+          step(1, {
+            draws: {
+              points: [placed('back', 'centre', corner), placed('back', 'side', side)],
+              lines: [
+                line('back', 'waist', corner, side),
+                line('back', 'hem', point(0, 500), side),
+                { on: 'back', name: 'armhole', curves: [quarter] },
+              ],
+            },
+          }),
+        ],
+      }),
+      {},
+    ).chapters.flatMap(({ steps }) => steps.flatMap(({ lines }) => lines));
+    expect(told[0]).toBe('On the back, hem, straight, out by down: 0 by 500; 150 by 400.');
+    expect(told[1]).toMatch(/^On the back, armhole, out by down: 100 by 0; .* 0 by 100\.$/);
+    const places = [...(told[1] ?? '').matchAll(/(\d+(?:\.\d+)?) by (\d+(?:\.\d+)?)/g)];
+    for (const [, x, y] of places) expect(Math.hypot(Number(x), Number(y))).toBeCloseTo(100, 0);
+    expect(places.length).toBeGreaterThanOrEqual(90 / 10);
+    expect(told).toHaveLength(2);
+  });
+
   it('draws what a step adds heavy and named, and what stood before light', () => {
     const picture = shown[2]?.pictures[0]?.picture;
     const heavy = picture?.lines.filter(({ weight }) => weight === 'heavy') ?? [];
