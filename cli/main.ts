@@ -1,4 +1,6 @@
 import { garments } from '../drafts/garments.ts';
+import { hasOwnDraft, runApart } from './apart/run-apart.ts';
+import { leadsNowhere } from './files/leads-nowhere.ts';
 import { reason } from './input/reason.ts';
 import { run } from './program.ts';
 import { FAULT, hasLeft, processSession } from './session.ts';
@@ -17,7 +19,9 @@ process.stderr.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  process.exitCode = await run(process.argv.slice(2), processSession(garments));
+  const words = process.argv.slice(2);
+  const session = processSession(garments, leadsNowhere(1));
+  process.exitCode = await (hasOwnDraft(words) ? runApart(words, session) : run(words, session));
 } catch (error) {
   const trace = process.env.BODKIN_DEBUG && error instanceof Error ? `\n${error.stack}` : '';
   process.stderr.write(`bodkin: a fault in the program: ${reason(error)}${trace}\n`);

@@ -75,7 +75,7 @@ export async function run(given: readonly string[], session: Session): Promise<E
     if (given.includes('--json') && !written) await session.write(json(refusal));
   };
   try {
-    const { words, drafts } = await withOwnDrafts(given);
+    const { words, drafts } = await withOwnDrafts(given, session.reading);
     const own = Array.from(drafts.keys());
     const others = session.garments.filter(({ name }) => own.every((draft) => draft.name !== name));
     return await runCommand(words, { ...noting, garments: [...own, ...others], draftFiles: drafts });

@@ -22,6 +22,8 @@ export interface Session {
    * program waits.
    */
   readonly onInterrupt: (told: () => void) => () => void;
+  /** Told while a file of one's own is read as a module, which nothing on this thread can end; and of none once it is. */
+  readonly reading?: (file: string | undefined) => void;
   /** Milliseconds since some fixed moment. */
   readonly clock: () => number;
 }
@@ -47,23 +49,27 @@ function columnsOf({ stdout, stderr, env }: NodeJS.Process): number {
   return known === undefined ? usualColumns : Math.floor(known);
 }
 
-/** The session of this process. `NO_COLOR` (no-color.org) and terminals called `dumb` get plain text. */
-export function processSession(garments: readonly Draft[]): Session {
+/** The session of this process, `isLost` if its standard output leads nowhere. `NO_COLOR` (no-color.org) and terminals called `dumb` get plain text. */
+export function processSession(garments: readonly Draft[], isLost: boolean): Session {
   const { stdout, stderr, env } = process;
   const left = new Set<NodeJS.WriteStream>();
   for (const stream of [stdout, stderr])
     stream.on('error', (error) => {
       if (hasLeft(error)) left.add(stream);
     });
+  const tell = (text: string): void => {
+    if (!left.has(stderr)) stderr.write(text);
+  };
+  let isFirst = true;
   return {
     garments,
     write: async (text) => {
+      if (isFirst && isLost) tell(lost);
+      isFirst = false;
       if (!left.has(stdout) && !stdout.write(text)) await roomAgain(stdout);
     },
     isRead: () => !left.has(stdout),
-    tell: (text) => {
-      if (!left.has(stderr)) stderr.write(text);
-    },
+    tell,
     live: stderr.isTTY === true && env.TERM !== 'dumb',
     colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
     columns: columnsOf(process),
@@ -74,6 +80,9 @@ export function processSession(garments: readonly Draft[]): Session {
     clock: () => performance.now(),
   };
 }
+
+/** Told once, for whoever calls the program so may want its exit code alone. */
+const lost = 'note: standard output is closed, or leads nowhere; what is printed is lost\n';
 
 /** Whether a stream failed because whoever read it has stopped early (`bodkin list | head`). */
 export const hasLeft = (error: NodeJS.ErrnoException): boolean => error.code === 'EPIPE';

@@ -3,6 +3,7 @@ import { DraftMistake, perhapsMeant } from '../engine/draft-mistake.ts';
 import type { Draft } from '../engine/pattern/draft.ts';
 import { isWrittenUnit } from '../engine/pattern/quantity.ts';
 import type { Choice, StylingOf } from '../engine/pattern/styling.ts';
+import { unfitField } from './draft-fields.ts';
 
 /** A draft as it is written down: its choices give the type of the styling it is handed. */
 interface DraftOf<Choices extends readonly Choice[]> extends Draft<StylingOf<Choices>> {
@@ -11,17 +12,19 @@ interface DraftOf<Choices extends readonly Choice[]> extends Draft<StylingOf<Cho
 
 /**
  * A garment of one's own, for `evaluate` and for `bodkin --draft FILE`. The choices are declared first, and `draw` gets a
- * value in range for each of them. Throws a `DraftMistake` at once, with the garment's name, for a name that cannot be
- * typed on a command line, a choice declared twice or by halves, a default out of its range, and an unknown measurement.
+ * value in range for each of them. Throws a `DraftMistake` at once, with the garment's name, for what it lacks or has of
+ * another kind, a name that cannot be typed on a command line, a choice declared twice or by halves, a default out of its range, and an unknown measurement.
  */
 export function defineDraft<const Choices extends readonly Choice[]>(
   draft: DraftOf<Choices>,
 ): Draft<StylingOf<Choices>> {
+  const called = typeof draft.name === 'string' ? `The draft “${draft.name}”` : 'The draft';
   const wrong = (what: string, ...words: readonly string[]): DraftMistake =>
-    new DraftMistake(`The draft “${draft.name}” ${what.replace(/[.?]?$/, (end) => end || '.')}`, words);
+    new DraftMistake(`${called} ${what.replace(/[.?]?$/, (end) => end || '.')}`, words);
+  const unfit = unfitField(draft);
+  if (unfit) throw wrong(unfit.says, ...(unfit.field ? [unfit.field] : []));
   if (!/^[a-z][a-z0-9-]*$/.test(draft.name))
     throw wrong('needs a name of small letters, digits and hyphens', draft.name);
-  if (typeof draft.title !== 'string') throw wrong('has no title');
   const names = new Set<string>();
   for (const choice of draft.choices) {
     const { name } = choice;

@@ -11,8 +11,12 @@ import { listed } from './text/listed.ts';
 /** Drafts that may be tried in the search for the choices that a check fails by, once it is known that they are. */
 const ATTEMPTS = 2;
 
-/** A garment of which the lines took more steps than these, twice as many as usual, has cost what the search for fewer choices would. */
-const MOST_STEPS = 60;
+/**
+ * Nothing more is tried for fewer choices where all that was drafted, and another like the first, would cost more than so many garments
+ * with the usual choices: half of what one costs is the steps that its lines took, half the edges that are cut and checked; it comes to a
+ * tenth more.
+ */
+const MOST_GARMENTS = 4.4;
 
 /** So many places of failed checks are named in the first sentence; each has one of its own behind it. */
 const NAMED = 3;
@@ -43,19 +47,29 @@ export function onlyTrue(
 }
 
 /** What would do instead, as far as it can be found out. */
-function wayOut(
-  draft: Draft,
-  { body, styling, steps }: Evaluation,
-  holds: (other: Evaluation) => boolean,
-): string {
+function wayOut(draft: Draft, made: Evaluation, holds: (other: Evaluation) => boolean): string {
+  const { body, styling } = made;
   const changed = draft.choices.filter((choice) => styling[choice.name] !== choice.default);
+  const drafted: Evaluation[] = [made];
   const helps = (choices: readonly Choice[]): boolean => {
     const other = evaluateIfDrawn(draft, body, { ...styling, ...usualValues(choices) });
+    // What is not drawn cost less than the first.
+    drafted.push(other ?? made);
     return other !== undefined && holds(other);
   };
   if (changed.length === 0 || !helps(changed))
     return 'It is not on account of the choices: “bodkin walk” shows every figure, “bodkin body” the measurements.';
-  const blamed = smallestThatHelps(changed, helps, steps > MOST_STEPS ? 0 : ATTEMPTS);
+  const usual = drafted[1] ?? made;
+  const isAffordable = (): boolean =>
+    [...drafted, made].reduce((sum, each) => sum + costBeside(each, usual), 0) <= MOST_GARMENTS;
+  const blamed = smallestThatHelps(changed, (some) => isAffordable() && helps(some), ATTEMPTS);
   const together = blamed.length === 1 ? '' : ', all together';
   return `This would do: ${listed(usualInstead(blamed, styling))}${together}. Something between, or another choice, may do as well.`;
 }
+
+/** What a garment costs, drafted and checked, beside another. */
+const costBeside = (one: Evaluation, other: Evaluation): number =>
+  (one.steps / other.steps + edgesOf(one) / edgesOf(other)) / 2;
+
+const edgesOf = ({ garment }: Evaluation): number =>
+  garment.pieces.reduce((sum, { edges }) => sum + edges.length, 0);

@@ -30,7 +30,10 @@ const MOST_STEPS = 250;
  * usual choices take: what the drafts took is not left for finding what excludes each other. A step of what sticks costs a
  * sixth of a step of such a garment, which is cut and checked too.
  */
-const USUAL_IN_ALL = 24;
+const USUAL_IN_ALL = 14;
+
+/** Finding what excludes each other takes no more steps than so many garments with the usual choices: a draft and a half of a trial. */
+const USUAL_FOR_REASONS = 9;
 
 /**
  * Which choices stand in the way of a garment that could be drafted for this body with the usual ones; nothing where
@@ -57,10 +60,10 @@ export function stylingToBlame(
     return ok;
   };
   if (changed.length === 0 || !draws(changed)) return undefined;
-  const mostInAll = USUAL_IN_ALL * stepsOf(helped);
+  const usual = stepsOf(helped);
   const blamed = smallestThatHelps(changed, (some) => steps <= MOST_STEPS && draws(some), ATTEMPTS);
   const named = usualInstead(blamed, styling);
-  const left = Math.min(REFUSAL_STEPS, mostInAll - steps);
+  const left = Math.min(REFUSAL_STEPS, USUAL_FOR_REASONS * usual, USUAL_IN_ALL * usual - steps);
   const relations = excluded(failed, helped, blamed, styling, left);
   const why = relations.length > 0 ? ` With them ${bothSides(relations)}.` : '';
   const would = blamed.length === 1 ? named.join() : `${listed(named)}, all together`;

@@ -11,6 +11,9 @@ const mostFields = 2000;
 const deepest = 20;
 const mostSigns = 40;
 
+/** Two pairs of quotes a field; a text of nothing else keeps the reader busy for ten seconds. */
+const mostQuotes = 4 * mostFields;
+
 /** A text without the mark (U+FEFF) that some programs put before everything else. */
 export const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
 
@@ -20,15 +23,20 @@ function isKnotty(text: string): boolean {
   let signs = 0;
   let lines = 0;
   let fields = 0;
+  let quotes = 0;
   for (const sign of text) {
     if (sign === '[' || sign === '{') depth += 1;
-    else if (sign === ']' || sign === '}') depth = Math.max(0, depth - 1);
-    else if (sign === '\n') {
+    else if (sign === ']' || sign === '}') {
+      depth = Math.max(0, depth - 1);
+      fields += 1;
+    } else if (sign === '\n') {
       signs = 0;
       lines += 1;
     } else if (sign === ',' || sign === ':') fields += 1;
+    else if (sign === '"' || sign === "'") quotes += 1;
     else if ('!&*?-|>'.includes(sign)) signs += 1;
-    if (lines > mostLines || fields > 2 * mostFields || depth > deepest || signs > mostSigns) return true;
+    if (lines > mostLines || fields > 2 * mostFields || quotes > mostQuotes) return true;
+    if (depth > deepest || signs > mostSigns) return true;
   }
   return false;
 }

@@ -1,7 +1,8 @@
 import { perhapsAwaited } from '../../drafts/check-parts.ts';
 import { defineDraft } from '../../drafts/define-draft.ts';
+import { draftFields } from '../../drafts/draft-fields.ts';
 import { garmentFaults } from '../../engine/checks/garment-faults.ts';
-import { DraftMistake } from '../../engine/draft-mistake.ts';
+import { DraftMistake, isDraftMistake } from '../../engine/draft-mistake.ts';
 import type { Issue, Result } from '../../engine/issue.ts';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import type { Garment } from '../../engine/pattern/garment.ts';
@@ -18,16 +19,23 @@ export function checkedDraft(
   source: DraftSource,
 ): Draft {
   const draft = defaultOf(found);
-  if (!isDraft(draft))
-    throw unusable(
+  if (!isMeantForDraft(draft)) {
+    const [none] = unusable(
       'no-draft',
       file,
-      `${file} exports no draft${lackOf(draft)}: write “export default defineDraft({ name, title, choices, shapedBy, draw })”.`,
-    );
+      `${file} exports no draft: write “export default defineDraft({ name, title, choices, shapedBy, draw })”.`,
+    ).issues;
+    const place = source.exported([]);
+    throw new Unusable(none ? [{ ...none, ...(place && { source: place }) }] : []);
+  }
   try {
     defineDraft(draft);
   } catch (error) {
-    throw new Unusable([source.mistake(error)]);
+    const issue = source.mistake(error);
+    const words = isDraftMistake(error) ? error.words : [];
+    const isOwnField = words.every((word) => draftFields.some((field) => field === word));
+    const place = isOwnField ? source.exported(words) : undefined;
+    throw new Unusable([{ ...issue, ...(place && { source: place }) }]);
   }
   return placed(draft, source);
 }
@@ -73,21 +81,6 @@ function defaultOf(found: { readonly default?: unknown }): unknown {
   return typeof own === 'object' && own !== null && 'default' in own ? own.default : own;
 }
 
-/** What something that may have been meant for a draft lacks, as an afterthought. */
-function lackOf(value: unknown): string {
-  if (typeof value !== 'object' || value === null) return '';
-  const lacks = ['name', 'title', 'choices', 'shapedBy', 'draw'].filter((field) => !(field in value));
-  return lacks.length > 0 && lacks.length < 5 ? `, for what it exports lacks ${lacks.join(', ')}` : '';
-}
-
-const isDraft = (value: unknown): value is Draft =>
-  typeof value === 'object' &&
-  value !== null &&
-  'name' in value &&
-  typeof value.name === 'string' &&
-  'choices' in value &&
-  Array.isArray(value.choices) &&
-  'shapedBy' in value &&
-  Array.isArray(value.shapedBy) &&
-  'draw' in value &&
-  typeof value.draw === 'function';
+/** Whether something has anything of a draft; what it lacks of it is told by name. */
+const isMeantForDraft = (value: unknown): value is Draft =>
+  typeof value === 'object' && value !== null && draftFields.some((field) => field in value);

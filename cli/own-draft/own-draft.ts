@@ -6,10 +6,12 @@ import { checkedDraft } from './checked-draft.ts';
 import { draftSource } from './draft-source.ts';
 import { heldBack } from './held-back.ts';
 import { loadModule, NotReadable } from './load-module.ts';
-import { watchLoading } from './load-watch.ts';
 import type { DraftSource } from './source-places.ts';
 import { thrownWords } from './thrown-words.ts';
 import { Endless, withinTime } from './within-time.ts';
+
+/** Told of the file that is being read as a module, and of none once it is. */
+type Reading = (file: string | undefined) => void;
 
 /**
  * Takes `--draft FILE` out of a command line, wherever it stands and as often as it does: garments drafted elsewhere, each
@@ -17,6 +19,7 @@ import { Endless, withinTime } from './within-time.ts';
  */
 export async function withOwnDrafts(
   words: readonly string[],
+  reading?: Reading,
 ): Promise<{ readonly words: readonly string[]; readonly drafts: ReadonlyMap<Draft, string> }> {
   const left: string[] = [];
   const drafts = new Map<Draft, string>();
@@ -26,7 +29,7 @@ export async function withOwnDrafts(
     if (word !== '--draft' && joined === undefined) left.push(word);
     else {
       const file = joined ?? words[++i] ?? '';
-      drafts.set(await ownDraft(file), file);
+      drafts.set(await ownDraft(file, reading), file);
     }
   }
   return { words: left, drafts };
@@ -39,18 +42,18 @@ const deepest = 200;
 const longest = 20_000;
 
 /** The draft in a file of one's own, checked as far as it can be unread; what it throws later is told with its line. */
-export async function ownDraft(file: string): Promise<Draft> {
+export async function ownDraft(file: string, reading: Reading = () => undefined): Promise<Draft> {
   if (file === '')
     throw unusable('draft-missing', '--draft', 'Say which file holds the draft: --draft ./my-apron.ts.');
   Error.stackTraceLimit = Math.max(Error.stackTraceLimit, deepest);
   const source = draftSource(file, resolve(file));
-  const woken = watchLoading(file, longest);
+  reading(file);
   const letGo = heldBack();
   try {
     return ended(checkedDraft(await loaded(file, source), file, source), source);
   } finally {
     letGo();
-    woken();
+    reading(undefined);
   }
 }
 

@@ -9,6 +9,8 @@ export interface DraftSource {
    * those that are written as often.
    */
   readonly placeOf: (words: readonly string[]) => SourcePlace | undefined;
+  /** Where what the module exports is written, or one of its fields by these words. */
+  readonly exported: (words: readonly string[]) => SourcePlace | undefined;
   /** Something that the draft threw, or that was thrown over it, as an issue with its place. */
   readonly mistake: (error: unknown) => Issue;
 }
@@ -39,6 +41,12 @@ export function sourcePlaces({ names, linesOf, frameOf, reason }: SourceFiles): 
   };
   return {
     placeOf,
+    exported: (words) =>
+      names.flatMap((file) => {
+        const lines = linesOf(file);
+        const line = exportedAt(lines);
+        return line === undefined ? [] : [placedIn({ file, line }, words, lines)];
+      })[0],
     mistake: (error) => {
       const words = isDraftMistake(error) ? error.words : typeof error === 'string' ? [error] : [];
       const frame = frameOf(error);
@@ -52,6 +60,22 @@ export function sourcePlaces({ names, linesOf, frameOf, reason }: SourceFiles): 
       };
     },
   };
+}
+
+/** The line, from 1, on which a module's default export is written: where it is made, if it is exported by name. */
+function exportedAt(lines: readonly string[]): number | undefined {
+  const at = (pattern: RegExp): number | undefined => {
+    const found = lines.findIndex((text) => pattern.test(text));
+    return found < 0 ? undefined : found + 1;
+  };
+  const exporting = at(/^\s*export\s+default\b|^\s*export\s*\{.*\bas\s+default\b|^\s*module\.exports\s*=/);
+  if (exporting === undefined) return undefined;
+  const [, name, renamed] =
+    /(?:default|=)\s+([\w$]+)\s*;?\s*$|([\w$]+)\s+as\s+default/.exec(lines[exporting - 1] ?? '') ?? [];
+  const made = name ?? renamed;
+  const declared =
+    made && new RegExp(`^\\s*(?:export\\s+)?(?:const|let|var)\\s+${made.replaceAll('$', '\\$')}\\b`);
+  return (declared ? at(declared) : undefined) ?? exporting;
 }
 
 /** A call may go on over many lines: so the place is where the word is written that it is about, from there on. */

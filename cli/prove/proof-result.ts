@@ -1,4 +1,5 @@
 import type { Group, Tried } from '../../engine/proof/groups.ts';
+import type { Idle } from '../../engine/proof/idle.ts';
 import type { SketchNotes } from '../../engine/proof/sketch-notes.ts';
 import type { TrialCase } from '../../engine/proof/trial-case.ts';
 import type { TrialOutcome } from '../../engine/proof/verdict.ts';
@@ -14,6 +15,7 @@ export interface Proof {
   readonly tried: readonly Tried[];
   readonly groups: readonly Group[];
   readonly notes: SketchNotes | undefined;
+  readonly idle: Idle;
 }
 
 const outcomes: readonly TrialOutcome[] = ['true', 'refused', 'not true', 'thrown'];
@@ -26,7 +28,7 @@ const words: Readonly<Record<TrialOutcome, string>> = {
 };
 
 /** What `prove --json` prints. `ok`: somebody can be drafted, and nothing is to be mended. */
-export function proofResult({ garment, tries, seed, tried, groups, notes }: Proof): ProofResult {
+export function proofResult({ garment, tries, seed, tried, groups, notes, idle }: Proof): ProofResult {
   const count = (outcome: TrialOutcome): number => countOf(tried, outcome);
   const counts = {
     true: count('true'),
@@ -50,12 +52,13 @@ export function proofResult({ garment, tries, seed, tried, groups, notes }: Proo
       issue: issueResult(issue),
     })),
     sketch: notes ?? null,
+    idle: { measurements: [...idle.measurements], choices: [...idle.choices] },
   };
 }
 
 /** The same in words, what is to be mended first. */
 export function proofText(proof: Proof): string {
-  const { garment, tried, groups, seed, notes } = proof;
+  const { garment, tried, groups, seed, notes, idle } = proof;
   const counts = outcomes.map((outcome) => `${countOf(tried, outcome)} ${words[outcome]}`).join(', ');
   const none = countOf(tried, 'true') === 0 ? ['Nobody can be drafted: mend this first.\n'] : [];
   return [
@@ -63,6 +66,7 @@ export function proofText(proof: Proof): string {
     ...none,
     ...groups.map(groupText),
     ...(notes ? notesText(notes) : []),
+    ...idleText(idle),
   ].join('\n');
 }
 
@@ -84,13 +88,22 @@ function caseText({ body, styling }: TrialCase): string {
 
 const quoted = (value: string): string => (/^[\w.-]+$/.test(value) ? value : `"${value}"`);
 
-function notesText({ redundant, wished, adrift }: SketchNotes): readonly string[] {
-  const line = (says: string, names: readonly string[]): readonly string[] =>
-    names.length === 0 ? [] : [`  ${says}: ${names.join('; ')}\n`];
+const listed = (says: string, names: readonly string[]): readonly string[] =>
+  names.length === 0 ? [] : [`  ${says}: ${names.join('; ')}\n`];
+
+function idleText({ measurements, choices }: Idle): readonly string[] {
   const lines = [
-    ...line('relations that say nothing new', redundant),
-    ...line('held by nothing, and so left at their first guess', adrift),
-    ...line('points left to the wishes', wished),
+    ...listed('measurements that shapedBy names, and that change nothing', measurements),
+    ...listed('choices that change nothing', choices),
+  ];
+  return lines.length === 0 ? [] : [`look again\n${lines.join('')}`];
+}
+
+function notesText({ redundant, wished, adrift }: SketchNotes): readonly string[] {
+  const lines = [
+    ...listed('relations that say nothing new', redundant),
+    ...listed('held by nothing, and so left at their first guess', adrift),
+    ...listed('points left to the wishes', wished),
   ];
   return lines.length === 0 ? [] : [`its sketches\n${lines.join('')}`];
 }

@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import { Command, Option } from 'commander';
 import type { Draft } from '../../engine/pattern/draft.ts';
 import { type Group, grouped, type Tried } from '../../engine/proof/groups.ts';
+import { idleOf } from '../../engine/proof/idle.ts';
 import { nearestFirst } from '../../engine/proof/nearest-first.ts';
 import { shrunk } from '../../engine/proof/shrink.ts';
 import { sketchNotes } from '../../engine/proof/sketch-notes.ts';
@@ -24,6 +25,9 @@ interface ProveOptions {
   readonly workers: number;
   readonly json?: true;
 }
+
+/** Where nobody can be drafted, nothing can change. */
+const noneIdle = { measurements: [], choices: [] };
 
 /** Cases handed to a worker at once: few, so that all end at about the same time. */
 const batchSize = 4;
@@ -49,7 +53,8 @@ export const proveCommand = (session: Session, finish: (code: ExitCode) => void)
 
 async function prove(session: Session, name: string, options: ProveOptions): Promise<ExitCode> {
   const file = /\.[cm]?[jt]s$/.test(name) ? name : undefined;
-  const draft = file === undefined ? findGarment(session.garments, name) : await ownDraft(file);
+  const draft =
+    file === undefined ? findGarment(session.garments, name) : await ownDraft(file, session.reading);
   const bodies = await demoBodies();
   const cases = trialCases(draft.choices, bodies, options);
   const bar = progress(session, 'proving');
@@ -64,6 +69,7 @@ async function prove(session: Session, name: string, options: ProveOptions): Pro
       tried,
       groups,
       notes: drawn && sketchNotes(draft, drawn.trial),
+      idle: drawn ? idleOf(draft, bodies) : noneIdle,
     };
     const result = proofResult(proof);
     if (options.json) await session.write(json(result));

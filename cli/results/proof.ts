@@ -33,6 +33,9 @@ export const proof = z
         adrift: z.array(z.string()),
       })
       .nullable(),
+    idle: z
+      .strictObject({ measurements: z.array(z.string()), choices: z.array(z.string()) })
+      .describe('Measurements that shapedBy names, and choices, that change nothing.'),
   })
   .meta({ id: 'proof' });
 

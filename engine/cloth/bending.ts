@@ -74,7 +74,7 @@ export class Bending implements Force {
 }
 
 /** A side of a triangle: which triangle, and the corner opposite. */
-interface Side {
+interface HingeSide {
   readonly triangle: number;
   readonly corner: number;
 }
@@ -146,8 +146,8 @@ function curvatures(sheet: ClothSheet, inPlane: boolean): readonly Curvature[] {
 
 const sideKey = (p: number, q: number, count: number): number => Math.min(p, q) * count + Math.max(p, q);
 
-function sidesOf(triangles: Int32Array, count: number): ReadonlyMap<number, readonly Side[]> {
-  const sides = new Map<number, Side[]>();
+function sidesOf(triangles: Int32Array, count: number): ReadonlyMap<number, readonly HingeSide[]> {
+  const sides = new Map<number, HingeSide[]>();
   for (let k = 0; k < triangles.length; k++) {
     const triangle = Math.floor(k / 3);
     const corner = k % 3;
@@ -162,7 +162,7 @@ function sidesOf(triangles: Int32Array, count: number): ReadonlyMap<number, read
 }
 
 /** A triangle beside the line from p to q: cotangents of its angles there, and the line's direction along weft and warp. */
-function turning({ triangles, flat }: ClothSheet, { triangle, corner }: Side, p: number) {
+function turning({ triangles, flat }: ClothSheet, { triangle, corner }: HingeSide, p: number) {
   const at = (k: number): readonly [number, number] => [
     flat[6 * triangle + 2 * (k % 3)] as number,
     flat[6 * triangle + 2 * (k % 3) + 1] as number,

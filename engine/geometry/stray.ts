@@ -11,7 +11,7 @@ export interface Stray {
 }
 
 /** A place on a chain: which curve, and the parameter on it. */
-interface Place {
+interface StrayPlace {
   readonly curve: number;
   readonly t: number;
 }
@@ -39,7 +39,7 @@ export function strayOf(points: readonly Point[], curves: readonly Curve[]): Str
   if (!first || !start || !end) return { apart: Number.POSITIVE_INFINITY, turned: 0 };
   let apart = Math.max(distance(first, start), distance(points.at(-1) ?? first, end));
   let turned = 0;
-  let place: Place = { curve: 0, t: 0 };
+  let place: StrayPlace = { curve: 0, t: 0 };
   for (const [i, to] of points.slice(1).entries()) {
     const from = points[i] ?? to;
     const middle = between(from, to, 0.5);
@@ -64,8 +64,8 @@ export function strayOf(points: readonly Point[], curves: readonly Curve[]): Str
  * The foot of a point on a chain, not before a place: on the first curve from there on that it lies `NEAR`, or on one after it that
  * it lies nearer to, as at a corner; where it lies near none, on the nearest.
  */
-function footFrom(curves: readonly Curve[], { curve: from, t: after }: Place, p: Point): Place {
-  let best: Place = { curve: from, t: after };
+function footFrom(curves: readonly Curve[], { curve: from, t: after }: StrayPlace, p: Point): StrayPlace {
+  let best: StrayPlace = { curve: from, t: after };
   let least = Number.POSITIVE_INFINITY;
   for (let i = from; i < curves.length; i++) {
     const curve = curves[i];
@@ -93,7 +93,7 @@ function footOn(curve: Curve, after: number, p: Point): number {
   return t;
 }
 
-const offAt = (curves: readonly Curve[], { curve: index, t }: Place, p: Point): number => {
+const offAt = (curves: readonly Curve[], { curve: index, t }: StrayPlace, p: Point): number => {
   const curve = curves[index];
   return curve ? distance(pointAt(curve, t), p) : Number.POSITIVE_INFINITY;
 };

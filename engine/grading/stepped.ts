@@ -7,7 +7,7 @@ import { chartIssue, fieldsOf, shown } from './chart-issues.ts';
 import { type ChartRow, readRow } from './row.ts';
 
 /** The steps from size to size over a stretch of the run, by measurement or styling choice, in the chart's unit. */
-interface Stretch {
+interface EvenStretch {
   readonly from: number;
   readonly to: number;
   readonly steps: Readonly<Record<string, number>>;
@@ -51,7 +51,11 @@ export function steppedRows(
 }
 
 /** How often, and which way, each step is taken from one place of the run to another: the sum by name. */
-function between(stretches: readonly Stretch[], base: number, at: number): Readonly<Record<string, number>> {
+function between(
+  stretches: readonly EvenStretch[],
+  base: number,
+  at: number,
+): Readonly<Record<string, number>> {
   const [low, high, sign] = at < base ? [at, base, -1] : [base, at, 1];
   const sum: Record<string, number> = {};
   for (const { from, to, steps } of stretches) {
@@ -99,10 +103,10 @@ function readStretches(
   names: readonly string[],
   base: ChartRow,
   issues: Issue[],
-): readonly Stretch[] {
+): readonly EvenStretch[] {
   const last = names.length - 1;
   const list: readonly unknown[] = Array.isArray(steps) ? steps : [steps];
-  const read = list.flatMap((item, i): readonly Stretch[] => {
+  const read = list.flatMap((item, i): readonly EvenStretch[] => {
     const path = Array.isArray(steps) ? `steps/${i + 1}` : 'steps';
     const fields = fieldsOf(item);
     if (!fields) {
@@ -170,7 +174,7 @@ function numbersOf(
 }
 
 /** Every step of the run is said once. */
-function coverage(stretches: readonly Stretch[], names: readonly string[]): readonly Issue[] {
+function coverage(stretches: readonly EvenStretch[], names: readonly string[]): readonly Issue[] {
   const issues: Issue[] = [];
   for (let i = 0; i + 1 < names.length; i++) {
     const times = stretches.filter(({ from, to }) => from <= i && i + 1 <= to).length;

@@ -38,16 +38,16 @@ export function matching(garment: Garment, repeat: number): Matching {
 }
 
 /** A seam, where its sides are to meet, and its length. */
-interface Place extends Meeting {
+interface MeetingPlace extends Meeting {
   readonly length: number;
 }
 
 /** Where the two sides of a seam along the grain are to meet on a stripe; nothing where they cannot. */
-function placeOf(seam: Seam, tape: Tape): Place | undefined {
+function placeOf(seam: Seam, tape: Tape): MeetingPlace | undefined {
   const walked = walkSeam(seam, tape);
   if (!walked || !canMatch(seam, tape)) return undefined;
   const length = walked.seam.lengthB;
-  const meeting = ({ a, b }: PairOfPlaces): Place => ({
+  const meeting = ({ a, b }: PairOfPlaces): MeetingPlace => ({
     name: seam.name,
     length,
     a: { piece: a.piece, at: a.x },

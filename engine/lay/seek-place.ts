@@ -9,7 +9,7 @@ const nearby = 15;
 /** How many of the best are improved. */
 const finalists = 3;
 
-interface Place {
+interface TriedPlace {
   posture: number;
   x: number;
   y: number;
@@ -20,7 +20,7 @@ interface Place {
 export class PlaceSeeker {
   private readonly layout: Layout;
   private readonly random: Random;
-  private readonly best: Place[] = [];
+  private readonly best: TriedPlace[] = [];
 
   constructor(layout: Layout, random: Random) {
     this.layout = layout;
@@ -60,8 +60,9 @@ export class PlaceSeeker {
       const place = best[k];
       if (place && place.cost < Infinity) this.descend(i, place, size * 0.25, size * 0.02);
     }
-    let chosen = best[0] as Place;
-    for (let k = 1; k < finalists; k++) if ((best[k] as Place).cost < chosen.cost) chosen = best[k] as Place;
+    let chosen = best[0] as TriedPlace;
+    for (let k = 1; k < finalists; k++)
+      if ((best[k] as TriedPlace).cost < chosen.cost) chosen = best[k] as TriedPlace;
     this.descend(i, chosen, size * 0.01, size * 0.0005);
     if (chosen.cost < before) layout.put(i, chosen.posture, chosen.x, chosen.y);
   }
@@ -72,7 +73,7 @@ export class PlaceSeeker {
     if (2 * half > layout.length) return;
     const x = layout.seats.along(posture, layout.length, wantedX);
     const y = layout.seats.across(i, posture, wantedY);
-    const worst = (this.best[finalists - 1] as Place).cost;
+    const worst = (this.best[finalists - 1] as TriedPlace).cost;
     const cost = layout.cost(i, posture, x, y, worst);
     if (cost < worst) this.enter(posture, x, y, cost);
   }
@@ -81,9 +82,9 @@ export class PlaceSeeker {
   private enter(posture: number, x: number, y: number, cost: number): void {
     const { best } = this;
     let k = finalists - 1;
-    const entered = best[k] as Place;
-    while (k > 0 && (best[k - 1] as Place).cost > cost) {
-      best[k] = best[k - 1] as Place;
+    const entered = best[k] as TriedPlace;
+    while (k > 0 && (best[k - 1] as TriedPlace).cost > cost) {
+      best[k] = best[k - 1] as TriedPlace;
       k -= 1;
     }
     entered.posture = posture;
@@ -94,7 +95,7 @@ export class PlaceSeeker {
   }
 
   /** Walks a place downhill: along, across or aslant by turns of chance, with steps that shrink where nothing is gained. */
-  private descend(i: number, place: Place, start: number, least: number): void {
+  private descend(i: number, place: TriedPlace, start: number, least: number): void {
     const { layout, random } = this;
     const { posture } = place;
     let step = start;

@@ -53,7 +53,7 @@ export function trialCases(
 }
 
 /** The values of a choice at its ends, or its words; the usual one left out. */
-const endsOf = (choice: Choice): readonly (number | string)[] =>
+export const endsOf = (choice: Choice): readonly (number | string)[] =>
   (choice.kind === 'word' ? choice.words : [choice.min, choice.max]).filter((end) => end !== choice.default);
 
 /** Any value that a choice allows, with no more digits than are needed to write it down. */

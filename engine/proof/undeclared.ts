@@ -4,55 +4,28 @@ import type { Issue } from '../issue.ts';
 import type { Draft } from '../pattern/draft.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Styling } from '../pattern/styling.ts';
+import { bodilyShape, isAlike } from './garment-shape.ts';
 
 /** A measurement is moved by this share of itself to see whether anything follows: a few mm. */
 const MOVED = 0.01;
-
-/** What moves by less, mm, moved because a sketch was begun elsewhere. */
-const NOISE = 0.005;
 
 /**
  * The measurements that change pieces or notions though the draft does not say that they shape it: all that it does not
  * name are moved together, and each alone only where something followed. A draft that draws otherwise with none moved is told of that.
  */
 export function undeclared(draft: Draft, body: Body, styling: Styling, made: Garment): readonly Issue[] {
-  const before = shapeOf(made);
+  const before = bodilyShape(made);
   // With none moved it is the same body again.
   const changes = (names: readonly MeasurementName[]): boolean => {
     const moved = names.map((name) => [name, (1 + MOVED) * body.size[name]] as const);
     const drawn = draft.draw({ ...body, size: { ...body.size, ...Object.fromEntries(moved) } }, styling);
-    return !drawn.ok || !isAlike(shapeOf(drawn.value), before);
+    return !drawn.ok || !isAlike(bodilyShape(drawn.value), before);
   };
   const others = measurementNames.filter((name) => !draft.shapedBy.includes(name));
   if (others.length === 0 || !changes(others)) return [];
   if (changes([])) return [notPure(draft)];
   return others.filter((name) => changes([name])).map((name) => notNamed(name, draft));
 }
-
-/** What of a garment may change with a body: where its lines and marks lie, what is bought for it, and the numbers in both. */
-interface Shape {
-  readonly words: string;
-  readonly numbers: readonly number[];
-}
-
-function shapeOf({ pieces, notions }: Garment): Shape {
-  const numbers: number[] = [];
-  const taken = (_: string, value: unknown): unknown => {
-    if (typeof value !== 'number') return value;
-    numbers.push(value);
-    return 0;
-  };
-  const drawn = pieces.map(({ name, edges, notches, lines, marks }) => ({
-    ...{ name, edges, notches, marks },
-    lines: lines.map(({ curves }) => curves),
-  }));
-  const bought = notions.map(({ name, count, length }) => ({ name, count, length }));
-  return { words: JSON.stringify([drawn, bought], taken), numbers };
-}
-
-const isAlike = (one: Shape, other: Shape): boolean =>
-  one.words === other.words &&
-  one.numbers.every((number, i) => Math.abs(number - (other.numbers[i] ?? 0)) <= NOISE);
 
 const notPure = ({ name, placeOf }: Draft): Issue => {
   const source = placeOf?.(['draw']);

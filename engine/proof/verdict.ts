@@ -5,6 +5,7 @@ import type { Draft } from '../pattern/draft.ts';
 import { provenSheet } from '../proven-sheet.ts';
 import { messageOf } from '../text/message-of.ts';
 import { calledAlike } from './called-alike.ts';
+import { givenOtherwise } from './given-otherwise.ts';
 import type { TrialCase } from './trial-case.ts';
 import { undeclared } from './undeclared.ts';
 
@@ -47,6 +48,7 @@ function found(draft: Draft, made: Evaluation, readBack: true | undefined): read
   return [
     ...report.issues,
     ...calledAlike(draft, made.garment),
+    ...givenOtherwise(draft, made),
     ...undeclared(draft, made.body, made.styling, made.garment),
   ];
 }

@@ -36,7 +36,7 @@ export interface Material {
 }
 
 /** A piece of the binary part: what its numbers are, and the bytes. */
-interface Stretch {
+interface BufferStretch {
   readonly bytes: Uint8Array;
   readonly target: number;
   readonly accessor: Readonly<Record<string, unknown>>;
@@ -47,8 +47,8 @@ interface Stretch {
  * forward, as there; metres.
  */
 export function gltf(scene: string, solids: readonly Solid[], materials: readonly Material[]): Uint8Array {
-  const stretches: Stretch[] = [];
-  const put = (stretch: Stretch): number => stretches.push(stretch) - 1;
+  const stretches: BufferStretch[] = [];
+  const put = (stretch: BufferStretch): number => stretches.push(stretch) - 1;
   const meshes = solids.map((solid) => {
     const material = materials.findIndex(({ name }) => name === solid.material);
     const points = solid.kind === 'line' ? solid.points.flat() : solid.points;
@@ -94,7 +94,7 @@ export function gltf(scene: string, solids: readonly Solid[], materials: readonl
 
 const padded = (length: number): number => Math.ceil(length / 4) * 4;
 
-function vectors(values: Float32Array, bounds: boolean): Stretch {
+function vectors(values: Float32Array, bounds: boolean): BufferStretch {
   const [min, max] = [
     [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY],
     [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY],
@@ -115,7 +115,7 @@ function vectors(values: Float32Array, bounds: boolean): Stretch {
   };
 }
 
-function corners(triangles: ArrayLike<number>, points: number): Stretch {
+function corners(triangles: ArrayLike<number>, points: number): BufferStretch {
   const short = points < MOST_IN_SHORT;
   const numbers = short ? Uint16Array.from(triangles) : Uint32Array.from(triangles);
   return {

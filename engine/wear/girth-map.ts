@@ -61,7 +61,7 @@ function crossingsAlike(garment: Garment): ReadonlyMap<string, readonly LevelCro
   return found;
 }
 
-interface Stretch {
+interface GirthStretch {
   readonly piece: string;
   /** Of half the girth, mm. */
   readonly length: number;
@@ -76,7 +76,7 @@ function alongGirth(
   { parts }: Girth,
   above: ReadonlyMap<string, readonly LevelCrossing[]>,
 ): readonly (readonly [string, LevelCrossing])[] {
-  const stretches = new Map<string, Stretch>();
+  const stretches = new Map<string, GirthStretch>();
   for (const part of parts) {
     const piece = garment.pieces.find(({ name }) => name === part.piece);
     const line = part.kind === 'line' ? piece?.lines.find(({ name }) => name === part.line) : undefined;

@@ -147,6 +147,32 @@ if (!isMainThread) {
     expect(two).toBe(one);
   });
 
+  describe.runIf(process.platform === 'linux')('with an output that is closed', () => {
+    const listed = (garment: string, redirected: string) =>
+      new Promise<{ code: unknown; stdout: string; stderr: string }>((resolve) => {
+        const line = `"$0" "$1" list ${garment} ${redirected}`;
+        execFile('sh', ['-c', line, process.execPath, program], (error, stdout, stderr) =>
+          resolve({ code: error?.code ?? 0, stdout, stderr }),
+        );
+      });
+    const lost = 'note: standard output is closed, or leads nowhere; what is printed is lost\n';
+
+    test.each([
+      ['>&-', 0, lost],
+      ['>/dev/null', 0, ''],
+      ['2>&-', 0, ''],
+      ['>&- 2>&-', 0, ''],
+    ])('says so where there is %s', async (redirected, code, stderr) => {
+      const ran = await listed('skirt', redirected);
+      expect(ran).toMatchObject({ code, stderr });
+      expect(ran.stdout === '').toBe(redirected.includes('>/dev') || redirected.startsWith('>&-'));
+    });
+
+    test.each(['>&-', '2>&-', '>&- 2>&-'])('has the exit code of a refusal with %s', async (redirected) => {
+      expect((await listed('no-such-garment', redirected)).code).toBe(2);
+    });
+  });
+
   test('ends quietly when its reader has seen enough', async () => {
     const child = spawn(process.execPath, [program, 'list']);
     child.stdout.destroy();

@@ -20,6 +20,21 @@ describe('a draft of one’s own', () => {
 
   it.each([
     ['a name nobody can type', () => defineDraft({ ...band, name: 'My Band' }), /needs a name of small/],
+    [
+      'nothing that draws it',
+      () => defineDraft({ ...band, draw: undefined as never }),
+      /“band” lacks draw\. Write draw: \(body/,
+    ],
+    [
+      'a measurement that is no list',
+      () => defineDraft({ ...band, shapedBy: 'waistGirth' as never }),
+      /has a text for “shapedBy”\. Write shapedBy: a list/,
+    ],
+    [
+      'a choice that is none',
+      () => defineDraft({ ...band, choices: [30 as never] }),
+      /has something in “choices” that is none of them/,
+    ],
     ['a choice declared twice', () => defineDraft({ ...band, choices: [depth, depth] }), /“depth” twice/],
     [
       'a default out of range',

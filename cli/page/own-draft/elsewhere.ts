@@ -40,7 +40,12 @@ export class Elsewhere {
     const { garment, issues } = await this.#ask('described', { kind: 'describe' });
     if (!garment) throw new Unusable(issues);
     const undrawn = { ...garment, draw: () => ({ ok: false, issues: [] }) };
-    const source = { placeOf: () => undefined, mistake: (error: unknown) => mistake(String(error)) };
+    const nowhere = () => undefined;
+    const source = {
+      placeOf: nowhere,
+      exported: nowhere,
+      mistake: (error: unknown) => mistake(String(error)),
+    };
     const { name, title, choices, shapedBy } = checkedDraft({ default: undrawn }, garment.name, source);
     return { name, title, choices, shapedBy };
   }

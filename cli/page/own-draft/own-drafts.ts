@@ -10,7 +10,7 @@ export interface OwnDraft {
 }
 
 /** The newest that was asked for or handed over. */
-interface Place {
+interface DraftPlace {
   readonly key: string;
   readonly given: Promise<OwnDraft>;
   readonly give: (own: OwnDraft) => void;
@@ -22,19 +22,19 @@ interface Place {
   elsewhere: Elsewhere | undefined;
 }
 
-let place: Place | undefined;
+let place: DraftPlace | undefined;
 
 /** Room for code of a key, in the place of the one before. */
-function newPlace(key: string): Place {
+function newPlace(key: string): DraftPlace {
   place?.end(superseded());
-  let [give, refuse]: [Place['give'], (why: Unusable) => void] = [() => {}, () => {}];
+  let [give, refuse]: [DraftPlace['give'], (why: Unusable) => void] = [() => {}, () => {}];
   const given = new Promise<OwnDraft>((resolve, reject) => {
     give = resolve;
     refuse = reject;
   });
   // It may be refused before anybody waits for it.
   given.catch(() => {});
-  const made: Place = {
+  const made: DraftPlace = {
     ...{ key, given, give, came: false, elsewhere: undefined },
     end: (why) => {
       refuse(why);

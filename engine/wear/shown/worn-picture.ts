@@ -55,13 +55,13 @@ export function sidesBeside(shown: ShownWorn, views: readonly ViewName[], title:
   );
 }
 
-interface Side {
+interface ShownSide {
   readonly node: Node;
   readonly width: number;
   readonly height: number;
 }
 
-function wornSide(shown: ShownWorn, view: ViewName, title: string, as: DrawnAs): Side {
+function wornSide(shown: ShownWorn, view: ViewName, title: string, as: DrawnAs): ShownSide {
   const seen = seenWorn(shown, view);
   const lines = drawnLines(shown, seen);
   const map = typeof as === 'string' ? undefined : as;

@@ -333,6 +333,31 @@ const mistakes: Readonly<Record<string, Mistake>> = {
     at: 'process.exit(0)',
     says: /calls process\.exit, which would end the program/,
   },
+  'an export that lacks a field': {
+    change: ["  shapedBy: ['waistGirth', 'hipGirth', 'waistToHip'],\n", ''],
+    at: 'export const belt',
+    says: /The draft “belt” lacks shapedBy\. Write shapedBy: a list of measurements/,
+  },
+  'an export that has something else for a name': {
+    change: ["name: 'belt',\n  title", 'name: 7 as never,\n  title'],
+    at: 'name: 7',
+    says: /The draft has a number for “name”\. Write name: 'my-apron'/,
+  },
+  'an export whose measurements are a text': {
+    change: ["shapedBy: ['waistGirth', 'hipGirth', 'waistToHip']", "shapedBy: 'waistGirth' as never"],
+    at: "shapedBy: 'waistGirth'",
+    says: /has a text for “shapedBy”/,
+  },
+  'a choice that is none': {
+    change: ['[waistEase, depth,', '[waistEase, depth, undefined as never,'],
+    at: 'export const belt',
+    says: /has something in “choices” that is none of them/,
+  },
+  'an export of something else': {
+    change: ['export default belt;', 'export default choices.length;'],
+    at: 'export default choices',
+    says: /exports no draft: write “export default defineDraft/,
+  },
   'what is no TypeScript': {
     change: ["ruleTable('T', {", "ruleTable('T', {{"],
     at: "ruleTable('T', {{",

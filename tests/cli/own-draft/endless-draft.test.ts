@@ -1,14 +1,9 @@
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { describe, expect, it } from 'vitest';
 import { ended } from '../../../cli/own-draft/own-draft.ts';
 import { Endless, withinTime } from '../../../cli/own-draft/within-time.ts';
 import { evaluate } from '../../../engine/evaluate.ts';
 import type { Draft } from '../../../engine/pattern/draft.ts';
 import { bib, measurements } from '../../engine/bib.ts';
-import { temporaryFolder } from '../temporary-folder.ts';
-
-const { file } = temporaryFolder();
 
 describe('what runs within a time', () => {
   it('gives what it gives, and throws what it throws', () => {
@@ -32,6 +27,7 @@ describe('what runs within a time', () => {
 describe('a draft of one’s own that never ends', () => {
   const source = {
     placeOf: (words: readonly string[]) => (words.includes('draw') ? { file: 'bib.ts', line: 4 } : undefined),
+    exported: () => undefined,
     mistake: () => ({ code: 'draft-mistake', severity: 'error', path: '', message: '' }) as const,
   };
   const endless: Draft = {
@@ -53,23 +49,4 @@ describe('a draft of one’s own that never ends', () => {
   it('is drawn where it comes to an end', () => {
     expect(evaluate(ended(endless, source, 5000), measurements, {}).ok).toBe(true);
   });
-
-  it('is ended in words where it does not even come to be read', async () => {
-    const circle = await file('circle.mjs', 'for (;;) Math.random();\n');
-    const watch = new URL('../../../cli/own-draft/load-watch.ts', import.meta.url).href;
-    const program = await file(
-      'load.mts',
-      `import { watchLoading } from '${watch}';\nwatchLoading('circle.ts', 300);\nawait import('${circle}');\n`,
-    );
-    const loading = spawn(process.execPath, ['--import', 'tsx', program], {
-      cwd: new URL('../../../', import.meta.url).pathname,
-    });
-    let said = '';
-    loading.stderr.on('data', (part) => {
-      said += part;
-    });
-    const [, signal] = await once(loading, 'close');
-    expect(signal).toBe('SIGTERM');
-    expect(said).toContain('circle.ts ran for 0.3 seconds while it was read');
-  }, 30_000);
 });

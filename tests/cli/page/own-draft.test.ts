@@ -224,7 +224,7 @@ describe('changed code', () => {
     const early = told(request, 'drafted');
     void hand('none', run(files) as (question: never) => unknown);
     expect((await early)[0]).toMatchObject({
-      issues: [{ code: 'no-draft', message: expect.stringContaining('lacks choices, shapedBy, draw') }],
+      issues: [{ code: 'draft-mistake', message: expect.stringContaining('lacks choices, shapedBy, draw') }],
     });
   });
 });

@@ -67,6 +67,45 @@ describe('prove', () => {
     expect(sum).toBe(result.drafts);
   });
 
+  it('tells what changes nothing: a measurement that shapes it, a choice', async () => {
+    const { file } = await belt(
+      'idle',
+      ["shapedBy: ['waistGirth'", "shapedBy: ['wristGirth', 'waistGirth'"],
+      [
+        'const choices = [waistEase, depth,',
+        "const choices = [waistEase, depth, { ...depth, name: 'buckle' },",
+      ],
+    );
+    const { code, out } = await bodkin(['prove', file, ...few]);
+    expect(out).toContain('measurements that shapedBy names, and that change nothing: wristGirth');
+    expect(out).toContain('choices that change nothing: buckle; sideAllowance;');
+    expect(code).toBe(0);
+    const { result } = await proved((await belt('busy')).file);
+    // The belt takes all choices of making, and has neither sides nor raw edges.
+    const idle = ['sideAllowance', 'centreBackAllowance', 'seamFinish'];
+    expect(result.idle).toEqual({ measurements: [], choices: idle });
+  });
+
+  it.each([
+    [
+      'a choice',
+      ['styling: chosen,', 'styling: { ...chosen, beltDepth: 50 },'],
+      /handed 60 as the choice beltDepth and draws with 50/,
+    ],
+    [
+      'a measurement',
+      ['body, solver }', 'body: { ...body, size: { ...body.size, waistGirth: 700 } }, solver }'],
+      /handed \d+ as the waist girth and draws with 700/,
+    ],
+  ] as const)('tells that a draft sets %s itself', async (what, change, says) => {
+    const { file } = await belt(`sets ${what}`, change);
+    const { code, result } = await proved(file);
+    expect(code).toBe(1);
+    const group = result.groups.find((each: { code: string }) => each.code === 'draft-given-otherwise');
+    expect(group).toMatchObject({ outcome: 'not true', issue: { message: expect.stringMatching(says) } });
+    expect(group.issue.source.file).toBe(file);
+  });
+
   it('tells a fault for large bodies only of the one of them that is most like the leading lady', async () => {
     const { file } = await belt('large', [
       'ease: styling.waistEase,',

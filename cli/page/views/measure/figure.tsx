@@ -11,9 +11,9 @@ import type { ToldSize } from './told-size.ts';
 
 const sides = ['front', 'side', 'back'] as const;
 
-type Side = (typeof sides)[number];
+type FigureSide = (typeof sides)[number];
 
-const from: Readonly<Record<Side, string>> = {
+const from: Readonly<Record<FigureSide, string>> = {
   front: 'from the front',
   side: 'from her left side',
   back: 'from the back',
@@ -64,7 +64,7 @@ function Drawn({
   wide,
 }: Pick<FigureProps, 'at' | 'told'> & {
   readonly figure: LineFigure;
-  readonly side: Side;
+  readonly side: FigureSide;
   readonly hers: boolean;
   readonly wide: number;
 }) {
@@ -101,9 +101,9 @@ const least = 25;
 const tapeOn = ({ tapes }: LineFigure, name: MeasurementName) =>
   tapes.find(({ measurement, seen }) => measurement === name && seen > least);
 
-const bestSide = (figure: BodyFigure, at: MeasurementName): Side =>
+const bestSide = (figure: BodyFigure, at: MeasurementName): FigureSide =>
   sides.reduce((best, side) => {
-    const seen = (each: Side): number => tapeOn(figure[each], at)?.seen ?? 0;
+    const seen = (each: FigureSide): number => tapeOn(figure[each], at)?.seen ?? 0;
     return seen(side) > seen(best) ? side : best;
   });
 
