@@ -1,4 +1,4 @@
-import { lstat, mkdir, stat, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, readlink, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { reason } from '../input/reason.ts';
 import { unusable } from '../input/unusable.ts';
@@ -56,7 +56,7 @@ async function changeSet(
       ),
     );
     await syncFolder(placeOfNew(begun, ''));
-    for (const name of files.keys()) await refuseFolder(join(folder, name));
+    for (const name of files.keys()) await refuseOther(join(folder, name));
     hold();
     swapIn(begun, hold);
     await syncFolder(folder);
@@ -81,8 +81,17 @@ async function makeFolder(folder: string): Promise<void> {
   });
 }
 
-/** A file cannot take the place of a folder; better to know before the first file has moved. */
-async function refuseFolder(path: string): Promise<void> {
+/**
+ * A file takes the place of a file, or of a link to one, and of nothing else: better to know before the first has moved. Where
+ * one may do all (root), a device, or the way to standard output, would be gone for every program on the machine.
+ */
+async function refuseOther(path: string): Promise<void> {
   const there = await lstat(path).catch(() => undefined);
-  if (there?.isDirectory()) throw new Error(`${path} is a folder.`);
+  if (!there) return;
+  if (there.isDirectory()) throw new Error(`${path} is a folder.`);
+  // A link to nothing may go. Those into /proc stand for what a program has open, files too.
+  const led = await stat(path).catch(() => undefined);
+  const standsForOpen = there.isSymbolicLink() && (await readlink(path)).startsWith('/proc/');
+  if ((led && !led.isFile() && !led.isDirectory()) || standsForOpen)
+    throw new Error(`${path} is no file but a device or the like, and stays.`);
 }

@@ -20,7 +20,7 @@ export const beforeWords = 'report.json or sheet.svg of an earlier draft, the fo
 const [SHEET, REPORT] = ['sheet.svg', 'report.json'];
 
 /**
- * Reads an earlier draft. A sheet has the outlines, a report the styling and the measurements: whichever is named, the
+ * Reads an earlier draft. A sheet has the outlines and the measurements, a report the styling too: whichever is named, the
  * other one is looked for beside it and counts too, if it is of the same draft.
  *
  * Throws `Unusable` when what is named cannot be read; what lies beside it becomes a note.

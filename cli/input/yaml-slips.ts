@@ -44,7 +44,7 @@ const kinds: readonly Kind[] = [
   },
   {
     wrong: 'has no colon after its name',
-    slip: /^(\s*(?:-\s+)?[A-Za-z][A-Za-z -]*?)(?:\s*=\s*|\s+)(\d[\d\s.,/-]*)$/,
+    slip: /^(\s*(?:-\s+)?[A-Za-z][A-Za-z -]*?)(?:\s*[=;]\s*|\s+)(\d[\d\s.,/-]*)$/,
     meant: (_, [, name, value]) => `${name}: ${value}`,
   },
   {
@@ -101,6 +101,8 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
   const at = (line: number): string => withoutComment((lines[line - 1] ?? '').slice(0, longest)).trim();
   if (error.code === 'DUPLICATE_KEY')
     return { line: stopped, text: at(stopped), wrong: 'says again what an earlier line has said; keep one' };
+  if (error.code === 'MULTIPLE_DOCS')
+    return { line: stopped, text: at(stopped), wrong: 'begins a second document; a file holds one' };
   const unclosed = { quote: [unclosedQuote], Flow: [unclosedBracket] };
   const neverClosed = Object.entries(unclosed).flatMap(([word, known]) =>
     error.message.includes(word) ? slipsOf(text, known) : [],
@@ -113,8 +115,8 @@ export function slipBehind(error: unknown, text: string): Slip | undefined {
   return undefined;
 }
 
-/** A figure with another field behind it on the same line. */
-const twoFigures = /^\w+:\s+[\d.,/ -]+\s\w+:/;
+/** A figure with another field behind it on the same line, or a word and a comma with one. */
+const twoFields = /^\w+:\s+(?:[\d.,/ -]+\s|[^:,;]+[,;]\s*)\w+:/;
 
 /** A line that begins further right than the one above it, or has a second colon. */
 function furtherRight(lines: readonly string[], stopped: number): Slip {
@@ -126,8 +128,8 @@ function furtherRight(lines: readonly string[], stopped: number): Slip {
       text: withoutComment(below.slice(0, longest)).trim(),
       wrong: 'begins further right than the line above, as if it were a part of it; begin both alike',
     };
-  if (twoFigures.test(text))
-    return { line: stopped, text, wrong: 'says two things; give each a line of its own' };
+  if (twoFields.test(text))
+    return { line: stopped, text, wrong: 'says several things; give each a line of its own' };
   return {
     line: stopped,
     text,

@@ -77,7 +77,9 @@ const named = z.strictObject({ garment: z.string(), body: z.string() });
 export const comparison = z.strictObject({
   before: named,
   after: named,
-  measurements: z.array(fate(taken)),
+  measurements: z.array(
+    fate(taken.extend({ from: taken.shape.from.exactOptional().describe('Not said by a sheet.') })),
+  ),
   fitting: z.array(fate(pinned)),
   styling: z.array(fate(z.strictObject({ name: z.string(), value: z.union([z.number(), z.string()]) }))),
   pieces: z.array(piece),

@@ -66,7 +66,7 @@ export const report = z.strictObject({
   garment: z.string(),
   body: z.string(),
   styling,
-  measurements: z.array(taken).nullable().describe('Null where a sheet was read, which does not say them.'),
+  measurements: z.array(taken).nullable().describe('Null where a sheet was read.'),
   fitting: z.array(pinned).nullable().describe('The same.'),
   seams: z.array(seam),
   joins: z.array(join),

@@ -3,6 +3,7 @@ import type { Fate } from '../../engine/comparison/fate.ts';
 import type { InsideMove } from '../../engine/comparison/inside-moves.ts';
 import type { KnownSeam } from '../../engine/comparison/known-draft.ts';
 import type { Change, EdgeMove, NotchMove, PieceMove } from '../../engine/comparison/piece-moves.ts';
+import type { TakenMeasurement } from '../../engine/comparison/taken.ts';
 import { cutWords } from '../../engine/render/label-words.ts';
 import { fixed, rounded } from '../../engine/text/figure.ts';
 import { lengthCell, SIXTEENTHS } from '../../engine/text/length.ts';
@@ -108,6 +109,12 @@ export interface Section {
   readonly count: number;
 }
 
+/** Where a measurement came from, before and now, as far as it is said. */
+function cameFrom(before: TakenMeasurement['from'], now: TakenMeasurement['from']): string {
+  if (before === undefined || before === now) return now ?? '';
+  return now === undefined ? before : `${before}, now ${now}`;
+}
+
 /** What differs in what the drafts were made from, and in what they come to. */
 export function figureRows(
   comparison: Comparison,
@@ -125,7 +132,7 @@ export function figureRows(
       section('measurements', measurements, (name, { value, unit, from }, is) =>
         figure(
           name,
-          `${unit === 'degrees' ? '°, ' : ''}${from === is.from ? from : `${from}, now ${is.from}`}`,
+          [unit === 'degrees' ? '°' : '', cameFrom(from, is.from)].filter(Boolean).join(', '),
           value,
           is.value,
           unit === 'degrees' ? tenths : length,

@@ -85,7 +85,7 @@ function leftOut(
   };
   return [
     ...missing('measurements and fitting', ({ taken }) => taken !== undefined, 'a report.json says them'),
-    ...missing('styling', ({ styling }) => styling !== undefined, 'a report.json says it'),
+    ...missing('styling', ({ styling }) => styling !== undefined, 'a report.json says all of it'),
     ...missing(
       'outlines, cutting lines, allowances, notches, lines, marks, grain, counts to cut, and notions',
       ({ sheet }) => sheet !== undefined,

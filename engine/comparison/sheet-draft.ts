@@ -3,10 +3,11 @@ import type { Issue, Result } from '../issue.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { readEarlierSheet } from '../reading/read-sheet.ts';
 import { figuresOf, type KnownDraft } from './known-draft.ts';
+import { saidOnSheet } from './taken.ts';
 
 /**
  * A draft as its written sheet shows it, measured from its paths. The sheet may have been written by another version of
- * the program. It says nothing of styling and measurements.
+ * the program. It does not say the whole styling, nor, where it is old, the measurements.
  *
  * Issues: those of `readSheet`, and `sheet-too-detailed`; beside a draft `edited-since-written` as a warning.
  */
@@ -24,6 +25,7 @@ export function sheetDraft(svg: string): Result<KnownDraft> {
       body: garment.body,
       figures: { ...figuresOf(checkGarment(garment)), shapesPartly: true },
       sheet: { pieces, cutLines, notions },
+      ...(garment.drawnFor && { taken: saidOnSheet(garment.drawnFor) }),
     },
     issues: edited ? [editedSince] : [],
   };

@@ -11,7 +11,8 @@ export interface TakenMeasurement {
   readonly name: string;
   readonly value: number;
   readonly unit: 'mm' | 'degrees';
-  readonly from: Provenance['from'];
+  /** A sheet does not say it. */
+  readonly from?: Provenance['from'];
 }
 
 /** A change of the fitting, in words, and how much of it, mm. */
@@ -20,21 +21,29 @@ export interface Pinned {
   readonly mm: number;
 }
 
-/** What a body says of itself. A change of the fitting that is said twice counts twice. */
-export function takenFrom({ size, known, fitting }: Body): MadeFrom {
+/** What a body says of itself. */
+export const takenFrom = ({ size, known, fitting }: Body) => ({
+  measurements: measured(size).map((each) => ({ ...each, from: known[each.name].from })),
+  fitting: pinnedIn(fitting),
+});
+
+/** What a sheet says of whom it was drafted for. */
+export const saidOnSheet = ({ size, fitting }: Pick<Body, 'size' | 'fitting'>): MadeFrom => ({
+  measurements: measured(size),
+  fitting: pinnedIn(fitting),
+});
+
+const measured = (size: Body['size']) =>
+  measurementNames.map((name) => ({ name, ...figure(name, size[name]) }));
+
+/** A change that is said twice counts twice. */
+function pinnedIn(fitting: Body['fitting']): readonly Pinned[] {
   const pinned = new Map<string, number>();
   for (const change of fitting) {
     const words = changeWords(change);
     pinned.set(words, (pinned.get(words) ?? 0) + change.mm);
   }
-  return {
-    measurements: measurementNames.map((name) => ({
-      name,
-      ...figure(name, size[name]),
-      from: known[name].from,
-    })),
-    fitting: Array.from(pinned, ([change, mm]) => ({ change, mm })),
-  };
+  return Array.from(pinned, ([change, mm]) => ({ change, mm }));
 }
 
 const figure = (name: MeasurementName, value: number) =>

@@ -1,7 +1,7 @@
 import { type INode, stringify } from 'svgson';
 import { withoutTurns } from '../text/without-turns.ts';
 
-/** A piece of SVG as data; `stringify` below is the only way it becomes text. */
+/** A piece of SVG as data; `document` below is the only way it becomes text. */
 export type Node = INode;
 
 /** An element with its attributes and children. Attributes without a value are left out. */
@@ -17,7 +17,7 @@ export function element(
 }
 
 /**
- * Words inside an element. They are cut after every `]]`, because the writer wraps text with markup in it as a
+ * Words inside an element. They are cut after every `]]`, because the library wraps text with markup in it as a
  * CDATA section, and a section must never hold its own end mark.
  */
 export const words = (text: string): Node[] =>
@@ -25,9 +25,18 @@ export const words = (text: string): Node[] =>
     .split(/(?<=\]\])(?=>)/)
     .map((value) => ({ name: '', type: 'text', value, attributes: {}, children: [] }));
 
-/** A whole SVG file. Everything in it is escaped by the writer. */
+/**
+ * A whole SVG file. Everything in it is escaped, for HTML too, into which drawings are put: there the words of a `<title>` are
+ * read as HTML, which knows no sections, and a tag in one would come alive.
+ */
 export const document = (root: Node): string =>
-  `<?xml version="1.0" encoding="UTF-8"?>\n${stringify(root)}\n`;
+  `<?xml version="1.0" encoding="UTF-8"?>\n${stringify(root).replace(section, (_, held: string) => escaped(held))}\n`;
+
+/** What the library wraps; in attributes it escapes, so that no section begins there. */
+const section = /<!\[CDATA\[(.*?)\]\]>/gs;
+
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 /**
  * Text with what XML 1.0 (section 2.2) cannot carry replaced by a space: control characters, halves of

@@ -1,6 +1,6 @@
 import { rounded, significant } from './figure.ts';
 import { lengthFigure, partsFor } from './length.ts';
-import { millimetres, type Unit } from './units.ts';
+import { millimetres, numberIn, type Unit } from './units.ts';
 
 /*
  * How a sentence of the engine holds its lengths: as figures in mm with the unit behind them, one unit for both ends of a
@@ -31,10 +31,10 @@ export function withLengthsIn(sentence: string, unit: Unit): string {
   const write = writerFor(lengthsOf(sentence), unit);
   return sentence
     .replace(lengths, (...match) => {
-      const { between = '', low, and = '', first, to = '', last, gap } = match.at(-1) as FoundLength;
-      const begins = low ?? first;
-      const beginning = begins === undefined ? '' : `${between}${write(Number(begins))}${and}${to}`;
-      return `${beginning}${write(Number(last))}${gap}${unit}`;
+      const found = match.at(-1) as FoundLength;
+      const { between = '', and = '', to = '', gap } = found;
+      const [begins, ends] = endsIn(found);
+      return `${begins ? `${between}${write(begins)}${and}${to}` : ''}${write(ends)}${gap}${unit}`;
     })
     .replace(
       areas,
@@ -52,18 +52,63 @@ type FoundLength = Readonly<Record<'last' | 'gap', string>> &
 
 const plural: Readonly<Record<Unit, string>> = { mm: 'mm', cm: 'cm', in: 'inches' };
 
-/** All lengths of a sentence, mm, each once. */
-function lengthsOf(sentence: string): readonly number[] {
-  const found = [...sentence.matchAll(lengths)].flatMap(({ groups: { low, first, last } = {} }) =>
-    [low, first, last].flatMap((figure) => (figure === undefined ? [] : Number(figure))),
-  );
-  return [...new Set(found)];
+/** A length of a sentence, mm; of a range, which of its ends it is. */
+interface Said {
+  readonly mm: number;
+  readonly end?: 'low' | 'high';
 }
 
-/** How the lengths of one sentence are written, so that different ones do not read alike. */
-function writerFor(found: readonly number[], unit: Unit): (mm: number) => string {
-  const decimals = (places: number) => (mm: number) => `${rounded(mm / millimetres[unit], places)}`;
-  const ways = [(mm: number) => lengthFigure(mm, unit, partsFor(mm)), ...finer.map(decimals)];
-  const apart = (write: (mm: number) => string): boolean => new Set(found.map(write)).size === found.length;
+/** The lengths that stand before one unit: a range's two ends, two that are no range, or one. */
+function endsIn({ low, first, to, last }: FoundLength): readonly [Said | undefined, Said] {
+  const begins = low ?? first;
+  if (begins === undefined) return [undefined, { mm: Number(last) }];
+  const isRange = (low !== undefined || to === ' to ') && Number(begins) <= Number(last);
+  return isRange
+    ? [
+        { mm: Number(begins), end: 'low' },
+        { mm: Number(last), end: 'high' },
+      ]
+    : [{ mm: Number(begins) }, { mm: Number(last) }];
+}
+
+const lengthsOf = (sentence: string): readonly Said[] =>
+  [...sentence.matchAll(lengths)]
+    .flatMap(({ groups }) => endsIn(groups as FoundLength))
+    .filter((said) => said !== undefined);
+
+/** Figures behind the point that are the same but for rounding. */
+const AS_WRITTEN = 1e-6;
+
+/** A length that lies on a mark, so many to the inch: of a range the next mark within, so that whoever writes it is not refused. */
+function onMark({ mm, end }: Said, marks: number): number {
+  const at = (mm / millimetres.in) * marks;
+  const within = { low: Math.ceil(at - AS_WRITTEN), high: Math.floor(at + AS_WRITTEN) };
+  return end === undefined ? mm : (within[end] / marks) * millimetres.in;
+}
+
+/** Whether one figure as it is written is less than another. */
+function rises(one: string, other: string): boolean {
+  const [a, b] = [one, other].map((text) => {
+    const size = numberIn(text.replace('-', '')) ?? Number.NaN;
+    return text.startsWith('-') ? -size : size;
+  });
+  return a !== undefined && b !== undefined && a < b;
+}
+
+/** How the lengths of one sentence are written, so that different ones do not read alike, nor a range the wrong way round. */
+function writerFor(found: readonly Said[], unit: Unit): (said: Said) => string {
+  const decimals = (places: number) => (said: Said) =>
+    `${rounded((unit === 'in' ? onMark(said, 10 ** places) : said.mm) / millimetres[unit], places)}`;
+  const fractions = (said: Said): string => {
+    const parts = partsFor(said.mm);
+    return lengthFigure(unit === 'in' ? onMark(said, parts) : said.mm, unit, parts);
+  };
+  const ways = [fractions, ...finer.map(decimals)];
+  const inOrder = found.toSorted((a, b) => a.mm - b.mm);
+  const apart = (write: (said: Said) => string): boolean =>
+    inOrder.every((said, i) => {
+      const [now, before] = [write(said), inOrder[i - 1]];
+      return before === undefined || before.mm === said.mm || rises(write(before), now);
+    });
   return ways.find(apart) ?? decimals(finer.at(-1) ?? 0);
 }

@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { build } from 'esbuild';
 import { expect, it } from 'vitest';
@@ -14,7 +14,7 @@ const browser = chromium();
 
 /** What a page would do: draft, prove, and show how it came out. */
 const page = `
-import { evaluate, garments, provenSheet } from ${JSON.stringify(join(root, '.dist', 'index.mjs'))};
+import { evaluate, garments, provenSheet } from 'bodkin';
 const made = evaluate(garments.dress, ${JSON.stringify(measurements)});
 if (made.ok) {
   const { sheet, report } = provenSheet(made.value, {});
@@ -23,14 +23,32 @@ if (made.ok) {
 }
 `;
 
+/** Installs the package into a folder with what it depends on, and nothing of what PDFs alone need. */
+async function installedIn(folder: string): Promise<void> {
+  const installed = join(folder, 'node_modules');
+  const own = join(installed, 'bodkin');
+  await mkdir(join(own, '.dist'), { recursive: true });
+  await copyFile(join(root, 'package.json'), join(own, 'package.json'));
+  for (const file of await readdir(join(root, '.dist')))
+    if (file.endsWith('.mjs')) await copyFile(join(root, '.dist', file), join(own, '.dist', file));
+  const { dependencies }: { dependencies: Readonly<Record<string, string>> } = JSON.parse(
+    await readFile(join(root, 'package.json'), 'utf8'),
+  );
+  for (const name of Object.keys(dependencies)) {
+    await mkdir(dirname(join(installed, name)), { recursive: true });
+    await symlink(join(root, 'node_modules', name), join(installed, name));
+  }
+}
+
 if (browser === undefined)
   process.stderr.write('No Chromium here, and none can be installed: the browser is left out.\n');
 
 it.skipIf(browser === undefined)('the package drafts the same dress in a browser, to the byte', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'bodkin-'));
   try {
+    await installedIn(folder);
     const { outputFiles } = await build({
-      stdin: { contents: page, resolveDir: root },
+      stdin: { contents: page, resolveDir: folder },
       bundle: true,
       platform: 'browser',
       format: 'iife',

@@ -1,6 +1,7 @@
 import { printable } from '../markup.ts';
 import type { Fonts } from './fonts.ts';
 import { lettersOf } from './letters.ts';
+import { notBeside } from './not-beside.ts';
 
 /** A PDF that is being written. */
 export interface NewPdf {
@@ -43,7 +44,10 @@ function packStreams(document: PDFKit.PDFDocument, pack: (bytes: Uint8Array) => 
 /** A PDF to be written. Every file is dated 1 January 1970, so that the same pages give the same file to the byte. */
 export async function newPdf(title: string, fonts: Fonts): Promise<NewPdf> {
   // Loaded here because no other command needs it and it takes as long to load as a garment to draft.
-  const [{ default: PDFDocument }, { zlibSync }] = await Promise.all([import('pdfkit'), import('fflate')]);
+  const [{ default: PDFDocument }, { zlibSync }] = await Promise.all([
+    import('pdfkit').catch(notBeside),
+    import('fflate'),
+  ]);
   const inLetters = await lettersOf([fonts.regular, fonts.bold]);
   const info = { Title: printable(title), Creator: 'bodkin', CreationDate: new Date(0) };
   // No font but ours: the library would read one of its own first.

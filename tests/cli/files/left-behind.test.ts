@@ -246,6 +246,21 @@ describe('a set of files that takes the place of another', () => {
   });
 });
 
+describe('what is no file', () => {
+  it('keeps its place, for it is a device or a pipe that others use, or the way to standard output', async () => {
+    const at = await folder();
+    await promisify(execFile)('mkfifo', [join(at, 'a.svg')]);
+    await symlink('/dev/null', join(at, 'b.svg'));
+    await symlink('/proc/self/fd/1', join(at, 'c.svg'));
+    for (const name of Object.keys(after))
+      await expect(writeFiles(at, new Map([[name, 'x']]))).rejects.toThrow(/is no file but a device/);
+    expect((await lstat(join(at, 'a.svg'))).isFIFO()).toBe(true);
+    expect((await lstat(join(at, 'b.svg'))).isSymbolicLink()).toBe(true);
+    expect((await lstat(join(at, 'c.svg'))).isSymbolicLink()).toBe(true);
+    expect((await readdir(at)).toSorted()).toEqual(Object.keys(after));
+  });
+});
+
 describe('a folder after a run that was killed', () => {
   it('is put in order by the next run that writes there', async () => {
     const out = await folder();

@@ -92,6 +92,15 @@ describe('a slip in a file of YAML is told by its line, its text and what was me
       'bustGirth: 92 waistGirth: 74',
       'give each a line of its own',
     ],
+    [
+      'all on one line',
+      'units: cm, bustGirth: 92, waistGirth: 74\n',
+      1,
+      'units: cm, bustGirth: 92, waistGirth: 74',
+      'give each a line of its own',
+    ],
+    ['a semicolon', `units: cm\nbustGirth; 92\n${rest}`, 2, 'bustGirth; 92', '“bustGirth: 92”'],
+    ['two bodies in one file', `units: cm\n${rest}---\nunits: cm\n`, 5, '---', 'a file holds one'],
   ])('%s', async (_, text, line, shown, meant) => {
     const { code, err } = await told(text);
     expect(code).toBe(2);

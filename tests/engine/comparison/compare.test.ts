@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { measurementNames } from '../../../engine/body/body.ts';
 import { compareDrafts } from '../../../engine/comparison/compare.ts';
 import { draftedNow, type KnownDraft } from '../../../engine/comparison/known-draft.ts';
 import { sameDraft } from '../../../engine/comparison/same-draft.ts';
@@ -112,9 +113,18 @@ describe('two drafts compared', () => {
 
   test('name what of one of them is not known, and say nothing of it', () => {
     const { styling, measurements, notCompared, shapes } = compareDrafts(written(now), known);
-    expect([styling, measurements]).toEqual([[], []]);
+    expect(styling).toEqual([]);
+    // A sheet says whom it was drafted for, but not where that came from.
+    expect(measurements.map(({ name }) => name)).toEqual(measurementNames);
     const named = notCompared.map(({ what }) => what);
-    expect(named.slice(0, 2)).toEqual(['measurements and fitting', 'styling']);
+    expect(named[0]).toBe('styling');
+    const { drawnFor: _was, ...aged } = now.garment;
+    const old = compareDrafts(written({ ...now, garment: aged }), known);
+    expect(old.measurements).toEqual([]);
+    expect(old.notCompared.slice(0, 2).map(({ what }) => what)).toEqual([
+      'measurements and fitting',
+      'styling',
+    ]);
     const drawn = now.garment.shapes.filter(({ kind }) => kind === 'drafted').map(({ name }) => name);
     expect(drawn.length).toBeGreaterThan(0);
     expect(shapes.map(({ name }) => name).filter((name) => drawn.includes(name))).toEqual([]);

@@ -29,9 +29,8 @@ describe('text from files', () => {
   ])('%s stands in the file as words, never as markup', (text) => {
     const svg = document(element('svg', { 'data-piece': text }, words(text)));
     expect(roundTrip(text)).toEqual({ attribute: text, text });
-    const outside = svg.replace(/<!\[CDATA\[[\s\S]*?\]\]>/g, '').replace(/"[^"]*"/g, '');
-    expect(outside).not.toMatch(/<(script|b|!--)|onload|<\/text/);
-    expect(outside.match(/<[a-z]/g)).toHaveLength(1);
+    // Nor where the file is put into a page: HTML knows no sections inside a title.
+    expect(svg.replace('<?xml', '').match(/<[^/]/g)).toHaveLength(1);
   });
 
   test('control characters and broken surrogates, which no XML file may hold, become spaces', () => {

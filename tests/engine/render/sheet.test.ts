@@ -97,11 +97,9 @@ describe('a sheet', () => {
       body: evil,
       pieces: smallGarment.pieces.map((piece) => ({ ...piece, name: `${piece.name} ${evil}` })),
     };
-    const outside = sheetSvg(named, new Map(), { date: evil })
-      .replace(/<!\[CDATA\[[\s\S]*?\]\]>/g, '')
-      .replace(/="[^"]*"/g, '');
-    expect(outside).not.toContain('<script');
-    expect(outside).not.toContain('\u0000');
+    const written = sheetSvg(named, new Map(), { date: evil });
+    expect(written).not.toContain('<script');
+    expect(written).not.toContain('\u0000');
   });
 });
 
