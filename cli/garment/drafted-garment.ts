@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import type { Report } from '../../engine/checks/report.ts';
+import { choicesInVain } from '../../engine/choices-in-vain.ts';
 import { type Evaluation, evaluate } from '../../engine/evaluate.ts';
 import type { Issue } from '../../engine/issue.ts';
 import { onlyTrue } from '../../engine/only-true.ts';
@@ -17,6 +18,7 @@ import { readBodyFile } from '../input/read-body.ts';
 import { unusable } from '../input/unusable.ts';
 import { used } from '../input/used.ts';
 import { type Reader, readerOf, unitsOption } from '../output/reader.ts';
+import { sayIssues } from '../output/say-issues.ts';
 import type { Session } from '../session.ts';
 
 /** What is said to a command that drafts a garment for one body: for whom, styled how, and how the answer is to be read. */
@@ -66,7 +68,7 @@ type Refused = (issues: readonly Issue[]) => Promise<void>;
 const untold: Refused = async () => undefined;
 
 /**
- * Drafts what is asked for, for the body that the options name, and checks it. Throws `Unusable` where the body cannot be
+ * Drafts what is asked for, for the body that the options name, and checks it; choices that change nothing are told at once. Throws `Unusable` where the body cannot be
  * read or nothing can be drafted for it; of this the command is told first, if it has more to print than the issues.
  * Whether every check holds is for whoever asks to see.
  */
@@ -85,7 +87,9 @@ export async function checkedGarment(
     if (!made.ok) await refused(made.issues);
     return used(made, reader.units);
   };
-  return { ...(await forAnother(data)), draft, reader, forAnother };
+  const made = await forAnother(data);
+  sayIssues(session, choicesInVain(draft, made), reader.units);
+  return { ...made, draft, reader, forAnother };
 }
 
 /** The same for whoever writes or makes something of it: a garment that fails a check of its own is refused as well. */

@@ -6,7 +6,7 @@ import { foundationRules as rules } from './rules.ts';
 import type { FoundationTable } from './table.ts';
 
 /** What lies behind the front's shoulder. */
-interface Behind {
+export interface Behind {
   readonly neck: BackNeck;
   readonly shoulder: Shoulder;
 }

@@ -40,7 +40,7 @@ export function drawFoundation(table: FoundationTable, { sleeves, straps }: Foun
   const back = drawBack(table, neck, levels, widths);
   table.heading('The front');
   const held = straps && !sleeves;
-  const front = drawFront(table, neck, levels, widths, back.shoulder, held);
+  const front = drawFront(table, { neck, shoulder: back.shoulder }, levels, widths, held);
   const foundation = { sleeves, held, levels, widths, back, front, ease };
   markWidths(table, foundation);
   refuseImpossible(table, foundation);

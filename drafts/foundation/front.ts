@@ -2,10 +2,10 @@ import { type Point, point, turnedAbout } from '../../engine/geometry/point.ts';
 import type { Angle, Mm } from '../../engine/pattern/quantity.ts';
 import { figure } from '../../engine/text/figure.ts';
 import { straight } from '../piece-edges.ts';
-import { drawAcrossFront } from './across-front.ts';
+import { type Behind, drawAcrossFront } from './across-front.ts';
 import { bustDart, heldIn } from './bust-dart.ts';
 import type { Levels } from './levels.ts';
-import { type BackNeck, drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
+import { drawFrontShoulder, type Shoulder } from './neck-and-shoulder.ts';
 import { foundationRules as rules } from './rules.ts';
 import { drawSide, type SideSeam } from './side-seam.ts';
 import type { FoundationTable } from './table.ts';
@@ -43,10 +43,9 @@ export interface FrontFoundation {
 /** Draws the front: neck, shoulder, across front, bust dart and side seam, and where its princess seam runs. */
 export function drawFront(
   table: FoundationTable,
-  neck: BackNeck,
+  behind: Behind,
   levels: Levels,
   widths: Widths,
-  backShoulder: Shoulder,
   held: boolean,
 ): FrontFoundation {
   const { size, choice } = table;
@@ -59,10 +58,10 @@ export function drawFront(
   table.dimension('front', bustPoint, bustAt(0), bustAt(bustPoint.value));
   table.dimension('front', princess, bustAt(0), pivot);
   table.dimension('front', choice.princessOffset, bustAt(bustPoint.value), pivot);
-  const shoulder = drawFrontShoulder(table, neck, levels.bust, bustPoint);
+  const shoulder = drawFrontShoulder(table, behind.neck, levels.bust, bustPoint);
 
-  const across = drawAcrossFront(table, levels, { neck, shoulder: backShoulder }, shoulder);
-  const dart = bustDart(table, neck, widths.front, princess, pivot);
+  const across = drawAcrossFront(table, levels, behind, shoulder);
+  const dart = bustDart(table, behind.neck, widths.front, princess, pivot);
 
   const side = drawSide(table, 'front', widths.front, levels, widths);
   const wedge = armholeWedge(

@@ -6,6 +6,8 @@ export const stylingCodes = {
   'unknown-styling-word': 'The choice has no such value. Take one of those named.',
   'styling-not-a-number': 'The choice takes a number. Write it plainly, in the unit that is named.',
   'styling-out-of-range': 'The value lies outside what this draft can make. Choose one within the limits.',
+  'choice-in-vain':
+    'A choice changes nothing, such as the fullness of a sleeve that is not there. Leave it out, or see whether another was meant.',
   'styling-cannot-agree':
     'Some of the choices cannot go together, or not on this body. Take the values that are named, or others between.',
   'draft-not-true':
