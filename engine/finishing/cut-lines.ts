@@ -1,11 +1,18 @@
 import { flatMapped } from '../flat-mapped.ts';
 import type { Edge } from '../geometry/curve.ts';
 import type { Garment } from '../pattern/garment.ts';
+import type { Piece } from '../pattern/piece.ts';
 import type { EdgeRef } from '../pattern/seam.ts';
 import { allowancesOf, aroundCorners, cornerAfter, rankOf } from './cut-line.ts';
 import type { EdgeAllowance } from './edge-allowance.ts';
 import { around } from './one-line.ts';
 import { turnCorner } from './turn-corner.ts';
+
+/** A piece with the allowances of its edges, in order. */
+interface AllowedPiece {
+  readonly piece: Piece;
+  readonly allowances: readonly EdgeAllowance[];
+}
 
 /** Where one side of a seam ends: which corner of which piece (the place of the edge that ends there). */
 interface SeamEnd {
@@ -23,21 +30,23 @@ interface SeamEnd {
  * as left and right are to a panel that they share.
  */
 export function cuttingLines(garment: Garment, tolerance: number): ReadonlyMap<string, Edge> {
-  const allowances = new Map(garment.pieces.map((piece) => [piece.name, allowancesOf(piece, tolerance)]));
+  const pieces = new Map<string, AllowedPiece>(
+    garment.pieces.map((piece) => [piece.name, { piece, allowances: allowancesOf(piece, tolerance) }]),
+  );
   const machined = garment.seams.filter(({ felled }) => !felled);
   const reaches = agreed(
     flatMapped(machined, (seam) =>
       flatMapped(['start', 'end'] as const, (whichEnd) => {
-        const a = seamEnd(garment, allowances, seam.a, whichEnd);
-        const b = a && seamEnd(garment, allowances, seam.b, whichEnd);
+        const a = seamEnd(pieces, seam.a, whichEnd);
+        const b = a && seamEnd(pieces, seam.b, whichEnd);
         return a && b ? [[a, b] as const] : [];
       }),
     ),
   );
   return new Map(
-    garment.pieces.map((piece) => [
-      piece.name,
-      aroundCorners(piece, allowances.get(piece.name) ?? [], reaches.get(piece.name) ?? new Map()),
+    Array.from(pieces, ([name, { piece, allowances }]) => [
+      name,
+      aroundCorners(piece, allowances, reaches.get(name) ?? new Map()),
     ]),
   );
 }
@@ -65,14 +74,14 @@ function agreed(
 
 /** Where a side of a seam ends, if its allowance ends square there; undefined on mitres and folds. */
 function seamEnd(
-  garment: Garment,
-  allowances: ReadonlyMap<string, readonly EdgeAllowance[]>,
+  pieces: ReadonlyMap<string, AllowedPiece>,
   side: readonly EdgeRef[],
   whichEnd: 'start' | 'end',
 ): SeamEnd | undefined {
   const ref = whichEnd === 'start' ? side[0] : side.at(-1);
-  const piece = garment.pieces.find((candidate) => candidate.name === ref?.piece);
-  if (!piece || !ref) return undefined;
+  const found = ref && pieces.get(ref.piece);
+  if (!found) return undefined;
+  const { piece, allowances } = found;
   const place = piece.edges.findIndex((edge) => edge.name === ref.edge);
   if (place < 0) return undefined;
   const atEdgeEnd = (whichEnd === 'end') !== (ref.reversed ?? false);
@@ -82,7 +91,7 @@ function seamEnd(
     piece.edges[atEdgeEnd ? around(place + 1, piece.edges.length) : corner],
   ];
   if (!own || !other || !(rankOf(own) < rankOf(other)) || own.allowance === 0) return undefined;
-  const turning = cornerAfter(piece, allowances.get(piece.name) ?? [], corner);
+  const turning = cornerAfter(piece, allowances, corner);
   const reach = turning && turnCorner(turning).reach;
   return reach === undefined ? undefined : { piece: piece.name, corner, reach };
 }
