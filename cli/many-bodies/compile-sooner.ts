@@ -26,9 +26,10 @@ export function soonerForMany(
  * Lets V8 compile for speed at its own pace, which is too soon where one garment is drafted (`cli/v8-settings.js`), and long
  * functions no later than short ones: a draft has hundreds that run once a body, and a third of the time went into them
  * as they were first compiled, for thousands of bodies. A dress then takes a tenth less of its thread. Holds for all
- * threads, those that run already too.
+ * threads, those that run already too. Later ones of V8 know these settings by other words, and have one pace for short and long.
  */
 export function compileSooner(): void {
+  if (!process.versions.v8.startsWith('11.')) return;
   setFlagsFromString('--interrupt-budget=66000');
   setFlagsFromString('--bytecode-size-allowance-per-tick=1500');
 }

@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { describe, expect, it, vi } from 'vitest';
 import { soonerForMany } from '../../../cli/many-bodies/compile-sooner.ts';
 
@@ -26,5 +27,14 @@ describe('V8 compiles sooner', () => {
     expect(sooner).not.toHaveBeenCalled();
     drafted(1, 0);
     expect(sooner).toHaveBeenCalledOnce();
+  });
+
+  it('without a word that the V8 of this Node does not know', () => {
+    const program = `import('${new URL('../../../cli/many-bodies/compile-sooner.ts', import.meta.url)}').then((all) => all.compileSooner())`;
+    const { stderr, status } = spawnSync(process.execPath, ['--import', 'tsx', '-e', program], {
+      encoding: 'utf8',
+    });
+    expect(stderr).not.toContain('unrecognized');
+    expect(status).toBe(0);
   });
 });
