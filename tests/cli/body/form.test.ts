@@ -43,7 +43,7 @@ describe('bodkin body --form', () => {
   });
 
   test('gives the reasons of what is assumed in the reader’s unit too', async () => {
-    expect((await form('--units', 'in')).out).toMatch(/grows with the cup, 2 9\/16 to 3 3\/4 in;/);
+    expect((await form('--units', 'in')).out).toMatch(/grows with the cup, 2 9\/16 to 3 11\/16 in;/);
   });
 
   test('stands as it is chosen to', async () => {
