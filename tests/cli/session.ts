@@ -9,7 +9,14 @@ export interface Ran {
 }
 
 /** Runs one command line in this process, with the bib as its only garment. */
-export async function bodkin(words: readonly string[], given: Partial<Session> = {}): Promise<Ran> {
+export const bodkin = (words: readonly string[], given: Partial<Session> = {}): Promise<Ran> =>
+  ranBy((session) => run(words, session), given);
+
+/** What is printed by something that runs with a session, with the bib as its only garment. */
+export async function ranBy(
+  command: (session: Session) => Promise<ExitCode>,
+  given: Partial<Session> = {},
+): Promise<Ran> {
   let [out, err] = ['', ''];
   const session: Session = {
     garments: [bib],
@@ -27,6 +34,6 @@ export async function bodkin(words: readonly string[], given: Partial<Session> =
     clock: () => 0,
     ...given,
   };
-  const code = await run(words, session);
+  const code = await command(session);
   return { code, out, err };
 }

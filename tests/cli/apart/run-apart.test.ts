@@ -1,32 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { hasOwnDraft, runApart } from '../../../cli/apart/run-apart.ts';
-import type { Session } from '../../../cli/session.ts';
 import { beltFolder, type Change, leadingLady } from '../own-draft/changed-belt.ts';
-import type { Ran } from '../session.ts';
+import { type Ran, ranBy } from '../session.ts';
 
 const belt = beltFolder();
 
 /** Runs a command line apart, with so many milliseconds to read a draft, and so many MB. */
-async function apart(words: readonly string[], reading = 30_000, memory = 200): Promise<Ran> {
-  let [out, err] = ['', ''];
-  const session: Session = {
-    garments: [],
-    write: async (text) => {
-      out += text;
-    },
-    tell: (text) => {
-      err += text;
-    },
-    isRead: () => true,
-    live: false,
-    colour: false,
-    columns: 2000,
-    onInterrupt: () => () => undefined,
-    clock: () => 0,
-  };
-  const code = await runApart(words, session, { reading, memory });
-  return { code, out, err };
-}
+const apart = (words: readonly string[], reading = 30_000, memory = 200): Promise<Ran> =>
+  ranBy((session) => runApart(words, session, { reading, memory }));
 
 const walk = (file: string, ...more: readonly string[]): readonly string[] => [
   ...['walk', 'belt', '--draft', file, '--body', leadingLady],
