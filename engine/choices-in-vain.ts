@@ -1,8 +1,8 @@
 import type { Evaluation } from './evaluate.ts';
-import { notchesOf } from './finishing/notches.ts';
 import type { Issue } from './issue.ts';
 import type { Draft } from './pattern/draft.ts';
-import { isAlike, wholeShape } from './proof/garment-shape.ts';
+import { wholeShape } from './proof/garment-shape.ts';
+import { makesAnother } from './proof/makes-another.ts';
 
 /**
  * A note for each choice that was made and changes nothing of the garment, such as how full a sleeve is where there is none: she
@@ -13,12 +13,9 @@ export function choicesInVain(draft: Draft, { body, styling, garment }: Evaluati
   return draft.choices.flatMap(({ name, default: usual }) => {
     const made = garment.choices?.[name];
     if (made === undefined) return [];
-    const otherwise = { ...styling, [name]: usual };
-    // How notches are cut is drawn once the garment is made.
-    if (notchesOf(otherwise) !== notchesOf(styling)) return [];
-    const drawn = draft.draw(body, otherwise);
-    const alike = drawn.ok && isAlike(wholeShape({ ...drawn.value, name: garment.name }), shape);
-    return alike ? [inVain(name, made)] : [];
+    return makesAnother(draft, body, shape, styling, { ...styling, [name]: usual })
+      ? []
+      : [inVain(name, made)];
   });
 }
 

@@ -19,8 +19,9 @@ export function bodilyShape({ pieces, notions }: Garment): GarmentShape {
   return shapeOf([drawn, bought]);
 }
 
-/** All of a garment but its construction and what was chosen for it: what a choice may change. */
-export const wholeShape = ({ choices, drawnFor, steps, ...rest }: Garment): GarmentShape => shapeOf(rest);
+/** All of a garment but its name, its construction and what was chosen for it: what a choice may change. */
+export const wholeShape = ({ name, choices, drawnFor, steps, ...rest }: Garment): GarmentShape =>
+  shapeOf(rest);
 
 function shapeOf(data: unknown): GarmentShape {
   const numbers: number[] = [];

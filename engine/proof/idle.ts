@@ -1,12 +1,12 @@
 import type { Body, MeasurementName } from '../body/body.ts';
 import type { BodyData } from '../body/grid.ts';
 import { readBody } from '../body/read.ts';
-import { notchesOf } from '../finishing/notches.ts';
 import type { Draft } from '../pattern/draft.ts';
 import type { Garment } from '../pattern/garment.ts';
 import type { Choice, Styling } from '../pattern/styling.ts';
 import { resolveStyling } from '../pattern/styling-values.ts';
 import { bodilyShape, isAlike, wholeShape } from './garment-shape.ts';
+import { makesAnother } from './makes-another.ts';
 import { endsOf, type TrialCase } from './trial-case.ts';
 
 /** What a draft asks for without need: named as what shapes it, or left open, and nothing of it follows. */
@@ -73,11 +73,7 @@ function bodyMatters(
 
 function choiceMatters(draft: Draft, choice: Choice, body: Body, styling: Styling, made: Garment): boolean {
   const before = wholeShape(made);
-  return endsOf(choice).some((end) => {
-    const other = { ...styling, [choice.name]: end };
-    // How notches are cut is drawn once the garment is made.
-    if (notchesOf(other) !== notchesOf(styling)) return true;
-    const drawn = draft.draw(body, other);
-    return !drawn.ok || !isAlike(wholeShape(drawn.value), before);
-  });
+  return endsOf(choice).some((end) =>
+    makesAnother(draft, body, before, styling, { ...styling, [choice.name]: end }),
+  );
 }
